@@ -3,9 +3,9 @@
  * - `read`: read in a published copy or quotation of the source
  * - `memory`: set down from memory, to be confirmed against the source before anyone relies on it
  * - `practice`: common practice without a source
- * - `project`: the project's or maker's own document
+ * - `maker`, `project`: the maker's or project's own document
  */
-export type Certainty = "read" | "memory" | "practice" | "project";
+export type Certainty = "read" | "memory" | "practice" | "maker" | "project";
 
 /** Where a figure comes from. A criterion without its edition is a defect. */
 export interface Source {

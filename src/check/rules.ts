@@ -1,0 +1,42 @@
+import type { Rule } from "./context";
+import { dewPoint } from "./rules/dewPoint";
+import { duplicatedRow } from "./rules/duplicatedRow";
+import { fallenAfter } from "./rules/fallenAfter";
+import { future } from "./rules/future";
+import { inconclusive } from "./rules/inconclusive";
+import { instrument } from "./rules/instrument";
+import { limitDiffers } from "./rules/limitDiffers";
+import { missingCondition } from "./rules/missingCondition";
+import { missingReading } from "./rules/missingReading";
+import { missingRow } from "./rules/missingRow";
+import { missingTrail } from "./rules/missingTrail";
+import { afterBeforeWithstand, withstandBeforeInsulation } from "./rules/order";
+import { outOfLimits } from "./rules/outOfLimits";
+import { overVoltage } from "./rules/overVoltage";
+import { resultDisagrees } from "./rules/resultDisagrees";
+import { standsOut } from "./rules/standsOut";
+import { typedOver } from "./rules/typedOver";
+import { unreadable } from "./rules/unreadable";
+
+/** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
+export const RULES: readonly Rule[] = [
+  outOfLimits,
+  withstandBeforeInsulation,
+  dewPoint,
+  resultDisagrees,
+  limitDiffers,
+  missingRow,
+  missingReading,
+  unreadable,
+  missingCondition,
+  inconclusive,
+  instrument,
+  missingTrail,
+  afterBeforeWithstand,
+  fallenAfter,
+  standsOut,
+  overVoltage,
+  typedOver,
+  duplicatedRow,
+  future,
+];

@@ -1,0 +1,40 @@
+import type { Row } from "../../records/kind";
+import { overRows, type Rule, rowName, said, where } from "../context";
+
+/** Below this share of the reading before, one after the withstand test is asked about: common practice, no source. */
+const MATERIAL = 0.5;
+
+const place = (row: Row) => `${row.object}\u0000${row.part}\u0000${row.combination}`;
+
+/** Insulation after the withstand test that is materially below the one before. */
+export const fallenAfter: Rule = {
+  id: "fallen-after",
+  find: (context) => {
+    const before = new Map<string, number>();
+    for (const { kind, judged } of context.tables)
+      if (kind.id === "insulation")
+        for (const row of judged)
+          if (row.stage === "before" && typeof row.corrected === "number")
+            before.set(place(row), row.corrected);
+    return overRows(
+      context,
+      (table, row, _stored, judged) => {
+        const was = before.get(place(judged));
+        return judged.stage === "after" &&
+          typeof judged.corrected === "number" &&
+          was !== undefined &&
+          judged.corrected < MATERIAL * was
+          ? {
+              rule: "fallen-after",
+              weight: "query",
+              ...where(table, row, "corrected"),
+              message: `${rowName(table, row)}: ${said(judged.corrected)} MΩ after the withstand test, ${said(was)} MΩ before it; a fall below half asks for an explanation (common practice).`,
+              found: said(judged.corrected),
+              expected: `at least ${said(MATERIAL * was)}`,
+            }
+          : undefined;
+      },
+      "insulation",
+    );
+  },
+};

@@ -1,0 +1,39 @@
+import { keyIds, rowKey } from "../../records/kind";
+import { KINDS } from "../../records/kinds";
+import type { Context, Rule } from "../context";
+import type { Finding } from "../finding";
+
+/** A test that the lineup needs and the workbook lacks: a whole table, or a row of it. */
+export const missingRow: Rule = {
+  id: "missing-row",
+  find: (context: Context) =>
+    KINDS.flatMap((kind): Finding[] => {
+      const tables = context.tables.filter((table) => table.kind === kind);
+      const first = tables[0];
+      if (!first)
+        return [
+          {
+            rule: "missing-row",
+            weight: "stop",
+            record: kind.id,
+            sheet: kind.sheet,
+            address: "A1",
+            message: `The workbook has no table for "${kind.title}"; build the lineup onto it again.`,
+          },
+        ];
+      const ids = keyIds(kind);
+      const present = new Set(tables.flatMap(({ rows }) => rows.map((row) => rowKey(row, ids))));
+      return kind
+        .rows(context.lineup)
+        .filter((row) => !present.has(rowKey(row, ids)))
+        .map((row) => ({
+          rule: "missing-row",
+          weight: "stop",
+          record: kind.id,
+          panel: String(row.object),
+          sheet: first.table.sheet,
+          address: "A1",
+          message: `${rowKey(row, ids)}: the lineup needs this row and the table lacks it; build the lineup onto the workbook again.`,
+        }));
+    }),
+};

@@ -1,0 +1,86 @@
+import { z } from "zod";
+import { bare } from "./lineup";
+
+const text = z.string().catch("");
+const list = <T extends z.ZodType>(item: T) => z.array(item).catch([]);
+
+/** As much of a lineup as has the right shape, so that these checks run beside the schema's own. */
+const loose = z
+  .object({
+    panels: list(
+      z.object({ designation: text, section: text }).catch({ designation: "", section: "" }),
+    ),
+    instruments: list(
+      z
+        .object({ id: text, calibrated: text, due: text })
+        .catch({ id: "", calibrated: "", due: "" }),
+    ),
+    criteria: list(z.object({ applies: list(text) }).catch({ applies: [] })),
+  })
+  .catch({ panels: [], instruments: [], criteria: [] });
+
+interface Issue {
+  readonly path: PropertyKey[];
+  readonly message: string;
+}
+
+/** What is wrong between the parts of a lineup: names given twice, names that nothing has, dates in the wrong order. */
+export function crossChecks(json: unknown): Issue[] {
+  const { panels, instruments, criteria } = loose.parse(json);
+  const sections = new Set(panels.map(({ section }) => bare(section)));
+  const known = new Set([...sections, ...panels.map(({ designation }) => bare(designation))]);
+  return [
+    ...twice(panels.map(({ designation }) => designation)).map(({ index, first, name }) => ({
+      path: ["panels", index, "designation"],
+      message: `two panels are named "${name}" (the other is panels[${first}]); each needs a name of its own`,
+    })),
+    ...panels.flatMap(({ designation }, index) =>
+      bare(designation) && sections.has(bare(designation))
+        ? [
+            {
+              path: ["panels", index, "designation"],
+              message: `"${designation}" is also the name of a bus section; a panel and a section need names apart`,
+            },
+          ]
+        : [],
+    ),
+    ...twice(instruments.map(({ id }) => id)).map(({ index, first, name }) => ({
+      path: ["instruments", index, "id"],
+      message: `two instruments are named "${name}" (the other is instruments[${first}]); each needs a name of its own`,
+    })),
+    ...instruments.flatMap(({ calibrated, due }, index) =>
+      calibrated && due && due < calibrated
+        ? [
+            {
+              path: ["instruments", index, "due"],
+              message: `due on ${due}, before it was calibrated on ${calibrated}`,
+            },
+          ]
+        : [],
+    ),
+    ...criteria.flatMap(({ applies }, index) =>
+      applies.flatMap((target, at) =>
+        known.has(bare(target))
+          ? []
+          : [
+              {
+                path: ["criteria", index, "applies", at],
+                message: `"${target}" is neither a panel nor a bus section of this lineup`,
+              },
+            ],
+      ),
+    ),
+  ];
+}
+
+/** Each name that stands a second time, with where it stood first. Blank names are the schema's matter. */
+function twice(names: readonly string[]): { index: number; first: number; name: string }[] {
+  const seen = new Map<string, number>();
+  return names.flatMap((name, index) => {
+    const first = seen.get(bare(name));
+    if (!bare(name)) return [];
+    if (first !== undefined) return [{ index, first, name }];
+    seen.set(bare(name), index);
+    return [];
+  });
+}

@@ -1,0 +1,133 @@
+import { z } from "zod";
+import { BASES } from "../criteria/criterion";
+
+/** Name of a panel, section, instrument or document: one line of text that is not blank. */
+const name = z
+  .string()
+  .trim()
+  .min(1, "must not be blank")
+  .max(80, "must be at most 80 characters")
+  .regex(/^[^\r\n\t]*$/, "must be one line");
+
+const positive = z.number().positive("must be more than zero");
+
+/** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
+const day = z.iso.date("must be a date as 2026-11-25");
+
+export const PANEL_TYPES = [
+  "incomer",
+  "feeder",
+  "bus coupler",
+  "riser",
+  "metering",
+  "transformer feeder",
+  "motor feeder",
+] as const;
+
+export const BREAKER_MEDIA = ["vacuum", "SF6"] as const;
+
+const breaker = z.strictObject({
+  designation: name.default("Q0"),
+  medium: z.enum(BREAKER_MEDIA),
+  ratedA: positive,
+  /** Greatest contact resistance of a pole that the maker allows, µΩ. */
+  contactLimit: positive.optional(),
+  document: name.optional(),
+});
+
+const panel = z.strictObject({
+  designation: name,
+  name: name.optional(),
+  type: z.enum(PANEL_TYPES),
+  /** The bus section that the panel stands on. */
+  section: name,
+  breaker: breaker.optional(),
+});
+
+const instrument = z.strictObject({
+  id: name,
+  kind: name,
+  serial: name,
+  calibrated: day,
+  due: day,
+});
+
+/**
+ * A criterion of the project's or the maker's own, which comes before the standard's.
+ * `applies` names the panels or sections it is for; without it, it is for all.
+ */
+const ownCriterion = z.strictObject({
+  from: z.enum(["maker", "project"]),
+  quantity: z.enum([
+    "insulation minimum MΩ",
+    "insulation test voltage V",
+    "withstand kV",
+    "withstand duration s",
+    "contact resistance µΩ",
+    "contact test current A",
+    "joint resistance µΩ",
+  ]),
+  value: positive,
+  document: name,
+  applies: z.array(name).min(1).optional(),
+});
+
+/** A lineup as it is described in a `*.lineup.json` file. */
+export const lineupSchema = z.strictObject({
+  note: z.string().optional(),
+  project: z.strictObject({
+    name,
+    site: name,
+    number: name.optional(),
+    specification: name.optional(),
+    drawings: z
+      .array(z.strictObject({ number: name, revision: name, title: name.optional() }))
+      .default([]),
+  }),
+  basis: z.enum(BASES),
+  ratings: z.strictObject({
+    /** Rated voltage U_r (IEC) or rated maximum voltage (IEEE), kV. */
+    voltagekV: positive.max(72.5, "must be at most 72.5 kV: beyond medium voltage"),
+    operatingkV: positive.optional(),
+    frequencyHz: z.union([z.literal(50), z.literal(60)]),
+    busbarA: positive,
+    shortTimekA: positive.optional(),
+    shortTimeS: positive.optional(),
+    controlV: positive.optional(),
+    altitudeM: z.number().min(-400).max(6000).default(0),
+  }),
+  insulation: z
+    .strictObject({
+      /** How a reading is brought to the base temperature: by table for solid or oil insulation, by halving, or not at all. */
+      correction: z.enum(["solid", "oil", "halving", "none"]).default("solid"),
+      baseC: z.number().min(-10).max(105).default(20),
+    })
+    .default({ correction: "solid", baseC: 20 }),
+  withstand: z
+    .strictObject({
+      wave: z.enum(["AC", "DC"]).default("AC"),
+      seconds: positive.default(60),
+      /** Shortest path in air between live parts or to earth, m. Given: the test voltage is corrected to the air of the day (IEC 60060-1). */
+      gapM: positive.max(2).optional(),
+    })
+    .default({ wave: "AC", seconds: 60 }),
+  criteria: z.array(ownCriterion).default([]),
+  panels: z.array(panel).min(1, "must have at least one panel"),
+  instruments: z.array(instrument).default([]),
+});
+
+export type Lineup = z.output<typeof lineupSchema>;
+export type Panel = Lineup["panels"][number];
+export type Instrument = Lineup["instruments"][number];
+export type OwnCriterion = Lineup["criteria"][number];
+export type OwnQuantity = OwnCriterion["quantity"];
+
+/** Names are the same when only case, spaces and punctuation differ. */
+export const sameName = (one: string, other: string): boolean => bare(one) === bare(other);
+
+/** What is left of a name when case, spaces and punctuation are taken off. */
+export const bare = (text: string): string =>
+  text
+    .normalize("NFKC")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}+]/gu, "");

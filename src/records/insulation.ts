@@ -1,0 +1,255 @@
+import { sourceText } from "../criteria/criterion";
+import { insulationMinimum } from "../criteria/insulationMinimum";
+import { insulationTestVoltage } from "../criteria/insulationTestVoltage";
+import { judge } from "../criteria/judge";
+import { insulationFactor } from "../engineering/insulationFactor";
+import { absorptionRatio, polarizationIndex } from "../engineering/ratios";
+import { busSections } from "../lineup/busbar";
+import type { Lineup, OwnQuantity } from "../lineup/lineup";
+import { ownCriterion, ownSource } from "../lineup/ownCriterion";
+import { closing, gear, PHASES, quoted, result, trail } from "./columns";
+import { isBlank, type RecordKind, type Row } from "./kind";
+import { targetsOf } from "./place";
+import { exactly, quantity, quantityCell } from "./quantity";
+
+const EARTHED = PHASES.map((phase) => `${phase}-E`);
+const BETWEEN = ["L1-L2", "L2-L3", "L3-L1"];
+const OPEN = PHASES.map((phase) => `${phase} open`);
+const STAGES = ["before", "after"] as const;
+const NOT_CORRECTED = "not corrected";
+
+const own = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
+  ownCriterion(lineup, quantity, targetsOf(row, lineup));
+const ownMinimum = own("insulation minimum MΩ");
+const ownTestVoltage = own("insulation test voltage V");
+
+const ratio = (found: ReturnType<typeof absorptionRatio>) => (found.ok ? found.value : "n/a");
+
+/**
+ * Insulation resistance of the main circuit: busbars of each section between phases and to earth,
+ * each panel's circuit side to earth, and each breaker across its open poles; before and after the
+ * withstand test.
+ */
+export const insulation: RecordKind = {
+  id: "insulation",
+  title: "Insulation resistance, main circuit",
+  sheet: "Insulation",
+  table: "GearInsulation",
+  purpose:
+    "One-minute insulation resistance of busbars, circuits and open breaker poles, brought to the base temperature and judged against the least acceptable value, before and after the withstand test.",
+  cautions: [
+    "Isolate, prove dead and earth before connecting; remove earths only for the test, under the site's permit system.",
+    "The test voltage is on every part connected: barrier, warn, and keep others away.",
+    "Disconnect or short what the test would damage: voltage transformers, surge arresters, sensors, control gear.",
+    "Discharge and earth for at least four times the test's duration before touching: insulation holds its charge (common practice; the maker's or local rule comes first).",
+  ],
+  columns: [
+    { id: "object", header: "Panel or section", role: "key", width: 15 },
+    { id: "part", header: "Part", role: "key", width: 13 },
+    { id: "combination", header: "Combination", role: "key", width: 11 },
+    {
+      id: "stage",
+      header: "Stage",
+      role: "key",
+      width: 8,
+      help: "Before or after the withstand test.",
+    },
+    { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
+    {
+      id: "testVoltage",
+      header: "Test V DC",
+      role: "entry",
+      width: 9,
+      unit: "V",
+      accepts: { type: "number", least: 1, most: 15000 },
+      need: "condition",
+    },
+    {
+      id: "testVoltageLeast",
+      header: "Least test V",
+      role: "limit",
+      width: 9,
+      unit: "V",
+      own: ownTestVoltage,
+      formula: (ref, lineup) => gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis)),
+      value: (row, lineup) => {
+        const found = insulationTestVoltage(Number(row.ratedkV), lineup.basis);
+        return found.ok ? found.value.value : null;
+      },
+    },
+    {
+      id: "r30s",
+      header: "R 30 s MΩ",
+      role: "entry",
+      width: 12,
+      unit: "MΩ",
+      accepts: { type: "reading" },
+      help: "For the absorption ratio; may stay blank.",
+    },
+    {
+      id: "reading",
+      header: "R 1 min MΩ",
+      role: "entry",
+      width: 13,
+      unit: "MΩ",
+      accepts: { type: "reading" },
+      need: "reading",
+      help: 'Number in MΩ, or as written with its unit: "5.2 GΩ", "> 2 TΩ".',
+    },
+    {
+      id: "r10min",
+      header: "R 10 min MΩ",
+      role: "entry",
+      width: 12,
+      unit: "MΩ",
+      accepts: { type: "reading" },
+      help: "For the polarization index; may stay blank.",
+    },
+    {
+      id: "temperature",
+      header: "Temperature °C",
+      role: "entry",
+      width: 12,
+      unit: "°C",
+      accepts: { type: "number", least: -40, most: 120 },
+      need: "condition",
+      needed: (_row, lineup) => lineup.insulation.correction !== "none",
+      help: "Of the insulation, not only of the air.",
+    },
+    {
+      id: "humidity",
+      header: "Humidity %",
+      role: "entry",
+      width: 10,
+      unit: "%",
+      accepts: { type: "number", least: 0, most: 100 },
+      need: "trail",
+    },
+    {
+      id: "corrected",
+      header: "R corrected MΩ",
+      role: "computed",
+      width: 14,
+      unit: "MΩ",
+      format: "#,##0.###",
+      formula: (ref, { insulation: { correction, baseC } }) =>
+        correction === "none"
+          ? `IF(${ref("reading")}="","",IFERROR(${gear("IRCORRECT", ref("reading"), baseC, '"none"', baseC)},"${NOT_CORRECTED}"))`
+          : `IF(OR(${ref("reading")}="",${ref("temperature")}=""),"",IFERROR(${gear("IRCORRECT", ref("reading"), ref("temperature"), quoted(correction), baseC)},"${NOT_CORRECTED}"))`,
+      value: (row, { insulation: { correction, baseC } }) => {
+        const reading = quantity(row.reading, "MΩ");
+        if (isBlank(row.reading)) return null;
+        if (!reading) return NOT_CORRECTED;
+        if (correction !== "none" && isBlank(row.temperature)) return null;
+        const temperature = correction === "none" ? baseC : exactly(row.temperature, "°C");
+        if (temperature === undefined || reading.value < 0) return NOT_CORRECTED;
+        const factor = insulationFactor(temperature, correction, baseC);
+        return factor.ok
+          ? quantityCell({ value: reading.value * factor.value, bound: reading.bound })
+          : NOT_CORRECTED;
+      },
+    },
+    {
+      id: "minimum",
+      header: "Minimum MΩ",
+      role: "limit",
+      width: 11,
+      unit: "MΩ",
+      format: "#,##0.###",
+      own: ownMinimum,
+      formula: (ref, lineup) =>
+        `IFERROR(${gear("IRMINIMUM", ref("ratedkV"), quoted(lineup.basis))},"")`,
+      value: (row, lineup) => {
+        const found = insulationMinimum(Number(row.ratedkV), lineup.basis);
+        return found.ok ? found.value.value : null;
+      },
+    },
+    {
+      id: "minimumSource",
+      header: "Source of minimum",
+      role: "given",
+      width: 38,
+      value: (row, lineup) => {
+        const mine = ownMinimum(row, lineup);
+        if (mine) return sourceText(ownSource(mine));
+        const found = insulationMinimum(Number(row.ratedkV), lineup.basis);
+        return found.ok ? sourceText(found.value.source) : found.reason;
+      },
+    },
+    {
+      id: "absorption",
+      header: "DAR",
+      role: "computed",
+      width: 7,
+      format: "0.00",
+      help: "R 60 s over R 30 s. It informs; it does not accept switchgear.",
+      formula: (ref) =>
+        `IF(OR(${ref("r30s")}="",${ref("reading")}=""),"",IFERROR(${gear("ABSORPTION", ref("r30s"), ref("reading"))},"n/a"))`,
+      value: (row) => {
+        if (isBlank(row.r30s) || isBlank(row.reading)) return null;
+        const [first, second] = [exactly(row.r30s, "MΩ"), exactly(row.reading, "MΩ")];
+        return first === undefined || second === undefined
+          ? "n/a"
+          : ratio(absorptionRatio(first, second));
+      },
+    },
+    {
+      id: "polarization",
+      header: "PI",
+      role: "computed",
+      width: 7,
+      format: "0.00",
+      help: "R 10 min over R 1 min. It informs; it does not accept switchgear.",
+      formula: (ref) =>
+        `IF(OR(${ref("reading")}="",${ref("r10min")}=""),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
+      value: (row) => {
+        if (isBlank(row.reading) || isBlank(row.r10min)) return null;
+        const [first, second] = [exactly(row.reading, "MΩ"), exactly(row.r10min, "MΩ")];
+        return first === undefined || second === undefined
+          ? "n/a"
+          : ratio(polarizationIndex(first, second));
+      },
+    },
+    ...trail(),
+    result(
+      (ref) =>
+        `IF(${ref("reading")}="","Missing",IF(OR(${ref("corrected")}="",${ref("minimum")}="",${ref("testVoltage")}=""),"Inconclusive",IF(N(${ref("testVoltage")})<N(${ref("testVoltageLeast")}),"Inconclusive",IFERROR(${gear("JUDGE", ref("corrected"), ref("minimum"), '"least"')},"Inconclusive"))))`,
+      (row) => {
+        if (isBlank(row.reading)) return "Missing";
+        if ([row.corrected, row.minimum, row.testVoltage].some(isBlank)) return "Inconclusive";
+        if (numeric(row.testVoltage) < numeric(row.testVoltageLeast)) return "Inconclusive";
+        const corrected = quantity(row.corrected, "MΩ");
+        const minimum = exactly(row.minimum, "MΩ");
+        return corrected ? judge(corrected, minimum, "least") : "Inconclusive";
+      },
+    ),
+    ...closing(),
+  ],
+  rows: (lineup) => {
+    const row = (object: string, part: string, combination: string, stage: string): Row => ({
+      object,
+      part,
+      combination,
+      stage,
+      ratedkV: lineup.ratings.voltagekV,
+    });
+    return STAGES.flatMap((stage) => [
+      ...busSections(lineup).flatMap((section) =>
+        [...EARTHED, ...BETWEEN].map((combination) => row(section, "Busbar", combination, stage)),
+      ),
+      ...lineup.panels.flatMap(({ designation, breaker }) =>
+        breaker
+          ? [
+              ...EARTHED.map((combination) => row(designation, "Circuit", combination, stage)),
+              ...OPEN.map((combination) =>
+                row(designation, `Breaker ${breaker.designation}`, combination, stage),
+              ),
+            ]
+          : [],
+      ),
+    ]);
+  },
+  plot: { value: "corrected", limit: "minimum", unit: "MΩ", log: true },
+};
+
+const numeric = (cell: Row[string] | undefined) => (typeof cell === "number" ? cell : 0);

@@ -1,0 +1,99 @@
+import type { Verdict } from "../criteria/judge";
+import type { Lineup, OwnCriterion } from "../lineup/lineup";
+import type { Unit } from "../quantities/units";
+
+/** What a cell holds. Dates are serial day numbers, as spreadsheets keep them (1900 system). */
+export type CellValue = string | number | boolean | null;
+
+/** One row of a record table, by column id. */
+export type Row = Readonly<Record<string, CellValue>>;
+
+/**
+ * What a column is for:
+ * - `key`: says what the row is about; written when the table is built; together the keys name a row
+ * - `given`: a rating or fact of the lineup that the row's calculation uses
+ * - `entry`: typed or brought in by people; never written over unasked
+ * - `limit`: an acceptance criterion, from the standard by formula or a value of the maker's or project's
+ * - `computed`: follows from the row by formula
+ * - `result`: the row's verdict, by formula
+ * - `note`: free text beside the row
+ */
+export type Role = "key" | "given" | "entry" | "limit" | "computed" | "result" | "note";
+
+/** Writes a reference to another column of the same row, or to the whole column. */
+export interface Reference {
+  (id: string): string;
+  all(id: string): string;
+}
+
+/** What an entry column accepts. */
+export type Accepts =
+  | { readonly type: "number"; readonly least?: number; readonly most?: number }
+  | { readonly type: "reading" }
+  | { readonly type: "date" }
+  | { readonly type: "list"; readonly values: readonly string[] }
+  | { readonly type: "text" };
+
+export interface Column {
+  readonly id: string;
+  readonly header: string;
+  readonly role: Role;
+  /** Width in characters. */
+  readonly width: number;
+  readonly unit?: Unit;
+  readonly format?: string;
+  readonly accepts?: Accepts;
+  /** One sentence for the person who fills the cell. */
+  readonly help?: string;
+  /**
+   * What a blank entry means for a row that has been started: the reading itself, a condition that
+   * its judgement needs, or who, when and with what.
+   */
+  readonly need?: "reading" | "condition" | "trail";
+  /** False where this row or lineup does without the entry. */
+  readonly needed?: (row: Row, lineup: Lineup) => boolean;
+  /** For a limit: the maker's or project's own criterion, which then stands as a value in place of the formula. */
+  readonly own?: (row: Row, lineup: Lineup) => OwnCriterion | undefined;
+  /** The worksheet formula in the file's form, without the equals sign. */
+  readonly formula?: (ref: Reference, lineup: Lineup) => string;
+  /** What a formula over the whole column works from, made once for the table. */
+  readonly survey?: (rows: readonly Row[]) => ReadonlyMap<string, number>;
+  /** The same as `formula`, computed here. Earlier columns of the row are already computed. */
+  readonly value?: (row: Row, lineup: Lineup, survey: ReadonlyMap<string, number>) => CellValue;
+}
+
+/** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
+export interface RecordKind {
+  readonly id: string;
+  readonly title: string;
+  /** Name of the sheet. */
+  readonly sheet: string;
+  /** Name of the table on it. */
+  readonly table: string;
+  readonly purpose: string;
+  readonly cautions: readonly string[];
+  readonly columns: readonly Column[];
+  /** The rows that this lineup needs: values of `key` and `given` columns, and limits of its own. */
+  readonly rows: (lineup: Lineup) => Row[];
+  /** Ids of the columns whose numbers are compared in plots: a reading and its limit. */
+  readonly plot: {
+    readonly value: string;
+    readonly limit: string;
+    readonly unit: Unit;
+    readonly log: boolean;
+  };
+}
+
+/** The verdict that a computed row carries. */
+export const verdictOf = (row: Row): Verdict => (row.result ?? "Missing") as Verdict;
+
+/** Ids of the key columns. */
+export const keyIds = (kind: RecordKind): string[] =>
+  kind.columns.filter((column) => column.role === "key").map((column) => column.id);
+
+/** What names a row: its key cells in order. */
+export const rowKey = (row: Row, ids: readonly string[]): string =>
+  ids.map((id) => String(row[id] ?? "").trim()).join(" · ");
+
+export const isBlank = (value: CellValue | undefined): boolean =>
+  value === null || value === undefined || (typeof value === "string" && value.trim() === "");

@@ -1,0 +1,13 @@
+const DAY = 86_400_000;
+/** Serial day 0 of the 1900 system, as from 1 March 1900 on. */
+const EPOCH = Date.UTC(1899, 11, 30);
+
+/** Serial day number of a date, UTC. */
+export const toSerial = (date: Date): number => (date.getTime() - EPOCH) / DAY;
+
+/** Serial day number of an ISO calendar day. */
+export const daySerial = (iso: string): number => toSerial(new Date(`${iso}T00:00:00Z`));
+
+/** ISO calendar day of a serial day number. */
+export const serialDay = (serial: number): string =>
+  new Date(EPOCH + Math.floor(serial) * DAY).toISOString().slice(0, 10);

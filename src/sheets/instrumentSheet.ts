@@ -1,0 +1,72 @@
+import type { Lineup } from "../lineup/lineup";
+import type { Column } from "../records/kind";
+import { daySerial } from "./dates";
+import type { PlannedSheet } from "./plannedSheet";
+import { asRecordTable } from "./recordTable";
+import { type Snapshot, tablesOf } from "./snapshot";
+
+export const INSTRUMENT_COLUMNS: readonly Column[] = [
+  { id: "id", header: "Id", role: "key", width: 12 },
+  { id: "kind", header: "Instrument", role: "entry", width: 34, accepts: { type: "text" } },
+  { id: "serial", header: "Serial number", role: "entry", width: 18, accepts: { type: "text" } },
+  {
+    id: "calibrated",
+    header: "Calibrated",
+    role: "entry",
+    width: 12,
+    format: "yyyy-mm-dd",
+    accepts: { type: "date" },
+  },
+  {
+    id: "due",
+    header: "Due",
+    role: "entry",
+    width: 12,
+    format: "yyyy-mm-dd",
+    accepts: { type: "date" },
+  },
+];
+
+const TABLE = "GearInstruments";
+
+/** The test instruments; every record's instrument is looked up here. */
+export const instrumentSheet = (lineup: Lineup): PlannedSheet => ({
+  sheet: "Instruments",
+  table: TABLE,
+  title: "Test instruments",
+  purpose: "Every record names its instrument by the Id given here. Add rows as needed.",
+  cautions: [],
+  columns: INSTRUMENT_COLUMNS,
+  rows: lineup.instruments.map(({ id, kind, serial, calibrated, due }) => ({
+    id,
+    kind,
+    serial,
+    calibrated: daySerial(calibrated),
+    due: daySerial(due),
+  })),
+});
+
+export interface InstrumentRow {
+  readonly id: string;
+  readonly calibrated?: number;
+  readonly due?: number;
+}
+
+/** The instruments that the workbook lists, by Id in lower case; undefined where it has no such table. */
+export function instrumentsOf(snapshot: Snapshot): ReadonlyMap<string, InstrumentRow> | undefined {
+  const table = tablesOf(snapshot).find(
+    ({ name, headers }) =>
+      name === TABLE || ["Id", "Serial number", "Due"].every((header) => headers.includes(header)),
+  );
+  if (!table) return undefined;
+  const { rows } = asRecordTable({ columns: INSTRUMENT_COLUMNS }, table);
+  return new Map(
+    rows.flatMap((row): [string, InstrumentRow][] => {
+      const id = String(row.id ?? "").trim();
+      const day = (cell: unknown) => (typeof cell === "number" ? cell : undefined);
+      return id
+        ? [[id.toLowerCase(), { id, calibrated: day(row.calibrated), due: day(row.due) }]]
+        : [];
+    }),
+  );
+}

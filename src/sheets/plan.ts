@@ -1,0 +1,25 @@
+import type { Lineup } from "../lineup/lineup";
+import { KINDS } from "../records/kinds";
+import { coverSheet } from "./coverSheet";
+import { criteriaSheet } from "./criteriaSheet";
+import { instrumentSheet } from "./instrumentSheet";
+import { panelSheet } from "./panelSheet";
+import type { PlannedSheet } from "./plannedSheet";
+
+/** Everything that the record workbook of a lineup holds. */
+export interface Plan {
+  readonly lineup: Lineup;
+  readonly sheets: readonly PlannedSheet[];
+}
+
+/** The sheets, tables and rows that exactly this lineup needs. */
+export const planFor = (lineup: Lineup): Plan => ({
+  lineup,
+  sheets: [
+    coverSheet(lineup),
+    panelSheet(lineup),
+    ...KINDS.map((kind) => ({ ...kind, rows: kind.rows(lineup) })),
+    criteriaSheet(lineup),
+    instrumentSheet(lineup),
+  ],
+});

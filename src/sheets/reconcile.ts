@@ -1,0 +1,167 @@
+import { evaluate } from "../records/evaluate";
+import { type CellValue, type Column, isBlank, type Row, rowKey } from "../records/kind";
+import { KINDS } from "../records/kinds";
+import { cellFormula, tableReference } from "./formula";
+import type { Plan } from "./plan";
+import type { PlannedSheet } from "./plannedSheet";
+import { asRecordTable } from "./recordTable";
+import { type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
+
+/** One cell of a table's body to be written: a value, or a formula with the value it computes to. */
+export interface CellWrite {
+  readonly row: number;
+  readonly column: number;
+  readonly value: CellValue;
+  readonly formula?: string;
+}
+
+/** What is to be done to one table that the workbook already has. */
+export interface TableChange {
+  readonly table: TableSnapshot;
+  /** How many rows to add at its foot. */
+  readonly added: number;
+  /** Cells to write, those of added rows included. */
+  readonly writes: readonly CellWrite[];
+  /** Keys of rows that the lineup no longer needs; they stay, with their readings. */
+  readonly aside: readonly string[];
+}
+
+/** What building a plan onto a workbook comes to. */
+export interface Reconciled {
+  readonly create: readonly {
+    readonly planned: PlannedSheet;
+    readonly writes: readonly CellWrite[];
+  }[];
+  readonly change: readonly TableChange[];
+}
+
+const OURS = new Set(["given", "limit", "computed", "result"]);
+
+/**
+ * Compares a plan with what the workbook has. Rows are known by their key cells. Entries, notes, extra
+ * columns and the order of rows stay as they are; rows that the workbook lacks come at the foot;
+ * limits, givens and formulas are brought up to date; a computed cell that somebody typed over stays,
+ * for the check to find.
+ */
+export function reconcile(plan: Plan, snapshot?: Snapshot): Reconciled {
+  const tables = snapshot ? tablesOf(snapshot) : [];
+  const create: Reconciled["create"][number][] = [];
+  const change: TableChange[] = [];
+  for (const planned of plan.sheets) {
+    const table = tables.find((table) => belongs(planned, table));
+    if (table) change.push(changeOf(plan, planned, table));
+    else
+      create.push({
+        planned,
+        writes: writesOf(
+          plan,
+          planned,
+          planned.table,
+          evaluated(plan, planned, planned.rows),
+          (id) => planned.columns.findIndex((column) => column.id === id),
+        ),
+      });
+  }
+  return { create, change };
+}
+
+/** A table is the planned one when it has its key headers and either its name or all its other headers. */
+const belongs = (planned: PlannedSheet, table: TableSnapshot) => {
+  const has = (columns: readonly Column[]) =>
+    columns.every(({ header }) => table.headers.includes(header));
+  return (
+    has(planned.columns.filter(({ role }) => role === "key")) &&
+    (table.name === planned.table || has(planned.columns))
+  );
+};
+
+const evaluated = (plan: Plan, planned: PlannedSheet, rows: readonly Row[]) => {
+  const kind = KINDS.find(({ table }) => table === planned.table);
+  return kind ? evaluate(kind, rows, plan.lineup) : rows;
+};
+
+function changeOf(plan: Plan, planned: PlannedSheet, table: TableSnapshot): TableChange {
+  const { at, rows: stored } = asRecordTable(planned, table);
+  const keys = planned.columns.filter(({ role }) => role === "key").map(({ id }) => id);
+  const wanted = new Map(planned.rows.map((row) => [rowKey(row, keys), row]));
+  const storedKeys = stored.map((row) => rowKey(row, keys));
+  const present = new Set(storedKeys);
+  const added = planned.rows.filter((row) => !present.has(rowKey(row, keys)));
+  const merged = [
+    ...stored.map((row, index) => ({
+      ...row,
+      ...givens(planned, wanted.get(storedKeys[index] ?? "")),
+    })),
+    ...added,
+  ];
+  const after = evaluated(plan, planned, merged);
+  const writes = writesOf(plan, planned, table.name, after, (id) => at.get(id) ?? -1);
+  return {
+    table,
+    added: added.length,
+    writes: writes.filter(
+      (write) => write.row >= stored.length || differs(table, write, planned, at),
+    ),
+    aside: storedKeys.filter((key) => key && !wanted.has(key)),
+  };
+}
+
+/** The cells of a planned row that are the lineup's to give. */
+const givens = (planned: PlannedSheet, row: Row | undefined): Row =>
+  row
+    ? Object.fromEntries(
+        planned.columns
+          .filter(({ role, id }) => role === "given" && id in row)
+          .map(({ id }) => [id, row[id] ?? null]),
+      )
+    : {};
+
+/** Every cell that a table's own columns hold. */
+function writesOf(
+  plan: Plan,
+  planned: PlannedSheet,
+  table: string,
+  rows: readonly Row[],
+  position: (id: string) => number,
+): CellWrite[] {
+  const ref = tableReference(table, planned.columns);
+  const columns = planned.columns
+    .map((column) => ({ column, at: position(column.id) }))
+    .filter(({ at }) => at >= 0);
+  return rows.flatMap((row, index) =>
+    columns.map(({ column, at }) => ({
+      row: index,
+      column: at,
+      value: row[column.id] ?? null,
+      formula: cellFormula(column, row, ref, plan.lineup),
+    })),
+  );
+}
+
+/** Whether a cell of ours holds something else than it should. Entries are never ours to write. */
+function differs(
+  table: TableSnapshot,
+  { row, column, value, formula }: CellWrite,
+  planned: PlannedSheet,
+  at: ReadonlyMap<string, number>,
+): boolean {
+  const owner = planned.columns.find(({ id }) => at.get(id) === column);
+  if (!owner || !OURS.has(owner.role)) return false;
+  const stored = table.formula(row, column);
+  const typedOver =
+    stored === undefined &&
+    owner.role !== "given" &&
+    owner.role !== "limit" &&
+    formula !== undefined &&
+    !isBlank(table.cell(row, column));
+  if (typedOver) return false;
+  return stored !== formula || !sameCell(table.cell(row, column), value);
+}
+
+/** Blank text and no value are the same cell; numbers agree to the last digits that a file keeps. */
+export const sameCell = (one: CellValue, other: CellValue): boolean =>
+  isBlank(one) || isBlank(other)
+    ? isBlank(one) && isBlank(other)
+    : typeof one === "number" && typeof other === "number"
+      ? one === other || Math.abs(one - other) <= 1e-12 * Math.max(Math.abs(one), Math.abs(other))
+      : one === other;

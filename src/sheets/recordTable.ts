@@ -1,0 +1,46 @@
+import type { RecordKind, Row } from "../records/kind";
+import { KINDS } from "../records/kinds";
+import { type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
+
+/** A table of the workbook understood as the records of one kind. */
+export interface RecordTable {
+  readonly kind: RecordKind;
+  readonly table: TableSnapshot;
+  /** Position in the table of each column id that it has. */
+  readonly at: ReadonlyMap<string, number>;
+  /** The rows, by column id, as stored. */
+  readonly rows: readonly Row[];
+}
+
+/**
+ * The record tables of a workbook. A table is known by its headers, so that it may be renamed, moved
+ * and given more columns: it must have every key column and every reading column of the kind.
+ */
+export const recordTables = (snapshot: Snapshot): RecordTable[] =>
+  tablesOf(snapshot).flatMap((table) => {
+    const kind = KINDS.find((kind) =>
+      kind.columns.every(
+        ({ role, need, header }) =>
+          !(role === "key" || need === "reading") || table.headers.includes(header),
+      ),
+    );
+    return kind ? [asRecordTable(kind, table)] : [];
+  });
+
+export function asRecordTable<K extends Pick<RecordKind, "columns">>(
+  kind: K,
+  table: TableSnapshot,
+): { kind: K; table: TableSnapshot; at: ReadonlyMap<string, number>; rows: readonly Row[] } {
+  const at = new Map<string, number>();
+  for (const { id, header } of kind.columns) {
+    const position = table.headers.indexOf(header);
+    if (position >= 0) at.set(id, position);
+  }
+  const columns = [...at];
+  const rows = Array.from({ length: table.rowCount }, (_, row) => {
+    const cells: Record<string, Row[string]> = {};
+    for (const [id, column] of columns) cells[id] = table.cell(row, column);
+    return cells;
+  });
+  return { kind, table, at, rows };
+}
