@@ -69,7 +69,7 @@ export function check(
     return {
       ok: false,
       reason:
-        "does not hold the description of its lineup, so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json --onto BOOK.xlsx -o OUT.xlsx)",
+        "does not hold the description of its lineup, so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json -o BOOK.xlsx)",
     };
   const context: Context = {
     lineup,

@@ -75,6 +75,11 @@ export const overRows = (
       return findings;
     });
 
-/** A number as it is said in a message: at most six significant digits. */
+/** A number as it is said in a message, also one with a bound: at most six significant digits. */
 export const said = (value: unknown): string =>
-  typeof value === "number" ? String(Number(value.toPrecision(6))) : String(value ?? "");
+  typeof value === "number"
+    ? String(Number(value.toPrecision(6)))
+    : String(value ?? "").replace(
+        /^([<>] )([\d.e+-]+)$/,
+        (_text, bound, number) => bound + said(Number(number)),
+      );

@@ -1,9 +1,4 @@
-import type { Verdict } from "../criteria/judge";
 import type { Column } from "./kind";
-
-const VERDICTS: readonly Verdict[] = ["Pass", "Fail", "Missing", "Inconclusive", "Not required"];
-
-export { VERDICTS };
 
 export const PHASES = ["L1", "L2", "L3"] as const;
 

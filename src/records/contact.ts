@@ -144,8 +144,9 @@ export const contact: RecordKind = {
       width: 9,
       format: "0 %",
       help: "Above the lowest of the three poles. More than 50 % asks for investigation; it is not by itself a failure.",
+      // AGGREGATE compares names as they are; MINIFS would read a leading "=" as an operator.
       formula: (ref) =>
-        `IF(N(${ref("corrected")})>0,${ref("corrected")}/_xlfn.MINIFS(${ref.all("corrected")},${ref.all("corrected")},">0",${ref.all("object")},${ref("object")},${ref.all("part")},${ref("part")})-1,"")`,
+        `IF(N(${ref("corrected")})>0,${ref("corrected")}/_xlfn.AGGREGATE(15,6,${ref.all("corrected")}/((${ref.all("object")}=${ref("object")})*(${ref.all("part")}=${ref("part")})*(${ref.all("corrected")}>0)),1)-1,"")`,
       survey: lowestByGroup,
       value: (row, _lineup, lowest) => {
         const least = lowest.get(groupOf(row));

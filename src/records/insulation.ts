@@ -2,7 +2,7 @@ import { sourceText } from "../criteria/criterion";
 import { insulationMinimum } from "../criteria/insulationMinimum";
 import { insulationTestVoltage } from "../criteria/insulationTestVoltage";
 import { judge } from "../criteria/judge";
-import { insulationFactor } from "../engineering/insulationFactor";
+import { insulationCorrect } from "../engineering/insulationCorrect";
 import { absorptionRatio, polarizationIndex } from "../engineering/ratios";
 import { busSections } from "../lineup/busbar";
 import type { Lineup, OwnQuantity } from "../lineup/lineup";
@@ -142,10 +142,10 @@ export const insulation: RecordKind = {
         if (!reading) return NOT_CORRECTED;
         if (correction !== "none" && isBlank(row.temperature)) return null;
         const temperature = correction === "none" ? baseC : exactly(row.temperature, "°C");
-        if (temperature === undefined || reading.value < 0) return NOT_CORRECTED;
-        const factor = insulationFactor(temperature, correction, baseC);
-        return factor.ok
-          ? quantityCell({ value: reading.value * factor.value, bound: reading.bound })
+        if (temperature === undefined) return NOT_CORRECTED;
+        const corrected = insulationCorrect(reading.value, temperature, correction, baseC);
+        return corrected.ok
+          ? quantityCell({ value: corrected.value, bound: reading.bound })
           : NOT_CORRECTED;
       },
     },

@@ -48,6 +48,7 @@ export const instrumentSheet = (lineup: Lineup): PlannedSheet => ({
 
 export interface InstrumentRow {
   readonly id: string;
+  readonly serial: string;
   readonly calibrated?: number;
   readonly due?: number;
 }
@@ -65,7 +66,17 @@ export function instrumentsOf(snapshot: Snapshot): ReadonlyMap<string, Instrumen
       const id = String(row.id ?? "").trim();
       const day = (cell: unknown) => (typeof cell === "number" ? cell : undefined);
       return id
-        ? [[id.toLowerCase(), { id, calibrated: day(row.calibrated), due: day(row.due) }]]
+        ? [
+            [
+              id.toLowerCase(),
+              {
+                id,
+                serial: String(row.serial ?? ""),
+                calibrated: day(row.calibrated),
+                due: day(row.due),
+              },
+            ],
+          ]
         : [];
     }),
   );

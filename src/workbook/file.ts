@@ -19,13 +19,13 @@ import type { CellValue, Column } from "../records/kind";
 import { a1, columnLetters } from "../sheets/address";
 import { toSerial } from "../sheets/dates";
 import { tableReference } from "../sheets/formula";
-import type { Plan } from "../sheets/plan";
+import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type CellWrite, type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
 import type { SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
+import { finish, readMemory } from "./finish";
 import { body, CAUTION, FONT, header, PURPOSE, resultRules, TITLE } from "./look";
-import { finish, readMemory } from "./memory";
 
 /** Sheet row of the table header, from 0: title, purpose and cautions stand above it. */
 const HEADER_ROW = 3;
@@ -60,6 +60,16 @@ async function understood<T>(file: Uint8Array, read: () => Promise<T>): Promise<
       `is damaged or not a workbook (${why}); open it in a spreadsheet, let that repair it, and save it again as .xlsx`,
     );
   }
+}
+
+/** Opens a workbook file to be changed. The library would drop cached results that are text or true and false. */
+async function openBook(file: Uint8Array): Promise<RoundtripWorkbook> {
+  const workbook = await understood(file, () => openXlsx(file, { readStyles: true }));
+  for (const { cells } of workbook.sheets)
+    for (const cell of cells?.values() ?? [])
+      if (cell.formula !== undefined && cell.formulaResult === undefined)
+        cell.formulaResult = cell.value;
+  return workbook;
 }
 
 function snapshotOf(workbook: Workbook): Snapshot {
@@ -114,7 +124,7 @@ export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Buil
     });
     return { file: finish(file, { lineup: plan.lineup }, columnFormulas(plan)), done };
   }
-  const workbook = await understood(existing, () => openXlsx(existing, { readStyles: true }));
+  const workbook = await openBook(existing);
   const done = reconcile(plan, snapshotOf(workbook));
   for (const change of done.change) applyChange(workbook, change, planned(plan, change));
   for (const { planned, writes } of done.create) {
@@ -140,11 +150,11 @@ export async function writeCells(
   existing: Uint8Array,
   changes: readonly { table: TableSnapshot; writes: readonly CellWrite[] }[],
 ): Promise<Uint8Array> {
-  const workbook = await understood(existing, () => openXlsx(existing, { readStyles: true }));
+  const workbook = await openBook(existing);
   for (const { table, writes } of changes)
     applyChange(workbook, { table, writes, added: 0, aside: [] }, undefined);
   const memory = readMemory(existing);
-  const formulas = memory ? new Map<string, Map<string, string>>() : new Map();
+  const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
   return finish(await saveXlsx(workbook), memory, formulas);
 }
 

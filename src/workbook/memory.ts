@@ -1,113 +1,33 @@
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 
-const NAMESPACE = "urn:gearproof:memory:1";
-const PART = /^customXml\/item(\d+)\.xml$/;
+/** Namespace of our custom XML part, by which it is found again in any workbook. */
+export const NAMESPACE = "urn:gearproof:memory:1";
 
-/** What a workbook file remembers for us, beyond its cells. */
+/** What a workbook remembers for us, beyond its cells. */
 export interface Memory {
   readonly lineup: Lineup;
 }
 
-/** Reads our custom XML part from a workbook file; undefined where it has none that can be understood. */
-export function readMemory(file: Uint8Array): Memory | undefined {
-  const parts = unzipSync(file, { filter: ({ name }) => PART.test(name) });
-  for (const bytes of Object.values(parts)) {
-    const text = strFromU8(bytes);
-    if (!text.includes(NAMESPACE)) continue;
-    const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(text)?.[1];
-    const lineup = json === undefined ? undefined : readLineup(unescaped(json));
-    return lineup?.ok ? { lineup: lineup.value } : undefined;
-  }
-  return undefined;
+/** The custom XML part that holds a memory. */
+export const memoryXml = ({ lineup }: Memory): string =>
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${NAMESPACE}">${escaped(JSON.stringify(lineup))}</gearproof>`;
+
+/** The memory that a custom XML part holds; undefined where it is not ours or cannot be understood. */
+export function readMemoryXml(xml: string): Memory | undefined {
+  if (!xml.includes(NAMESPACE)) return undefined;
+  const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
+  const lineup = json === undefined ? undefined : readLineup(unescaped(json));
+  return lineup?.ok ? { lineup: lineup.value } : undefined;
 }
 
-const escaped = (text: string) =>
+export const escaped = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
-const unescaped = (text: string) =>
-  text.replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&amp;", "&");
 
-const RELATIONSHIP =
-  "http://schemas.openxmlformats.org/officeDocument/2006/relationships/customXml";
-
-/**
- * The last touch on a workbook file that the file library wrote:
- * - cached results stay: it asks for a full recalculation on opening, which without the add-in would
- *   turn every worksheet function of ours into `#NAME?`; and LibreOffice keeps cached results only of
- *   files whose application it knows;
- * - our custom XML part stands in the package and is related to the workbook;
- * - tables carry the formulas of their computed columns, so that a row added in a spreadsheet gets them.
- *
- * @param columnFormulas by table name, then header
- */
-export function finish(
-  file: Uint8Array,
-  memory: Memory | undefined,
-  columnFormulas: ReadonlyMap<string, ReadonlyMap<string, string>>,
-): Uint8Array {
-  const parts = unzipSync(file);
-  const edit = (name: string, change: (text: string) => string) => {
-    const bytes = parts[name];
-    if (bytes) parts[name] = strToU8(change(strFromU8(bytes)));
-  };
-  edit("xl/workbook.xml", (text) => text.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>'));
-  edit("docProps/app.xml", (text) =>
-    text.replace(/<Application>[^<]*</, "<Application>Microsoft Excel<"),
-  );
-  for (const name of Object.keys(parts))
-    if (/^xl\/tables\/table\d+\.xml$/.test(name))
-      edit(name, (text) => withColumnFormulas(text, columnFormulas));
-  if (memory) remember(parts, edit, memory);
-  return zipSync(parts, { level: 6, mtime: new Date("2026-01-01T00:00:00Z") });
-}
-
-function withColumnFormulas(
-  xml: string,
-  formulas: ReadonlyMap<string, ReadonlyMap<string, string>>,
-): string {
-  const table = /<table [^>]*\bname="([^"]*)"/.exec(xml)?.[1];
-  const columns = table === undefined ? undefined : formulas.get(xmlText(table));
-  if (!columns) return xml;
-  return xml.replace(
-    /<tableColumn ([^>]*)\bname="([^"]*)"([^>]*)\/>/g,
-    (whole, before, name, after) => {
-      const formula = columns.get(xmlText(name));
-      return formula === undefined
-        ? whole
-        : `<tableColumn ${before}name="${name}"${after}><calculatedColumnFormula>${escaped(formula)}</calculatedColumnFormula></tableColumn>`;
-    },
-  );
-}
-
-const xmlText = (text: string) =>
-  unescaped(text.replaceAll("&quot;", '"').replaceAll("&apos;", "'"));
-
-function remember(
-  parts: Record<string, Uint8Array>,
-  edit: (name: string, change: (text: string) => string) => void,
-  { lineup }: Memory,
-) {
-  const items = Object.keys(parts).flatMap((name) => PART.exec(name)?.[1] ?? []);
-  const ours = items.find((number) =>
-    strFromU8(parts[`customXml/item${number}.xml`] ?? new Uint8Array()).includes(NAMESPACE),
-  );
-  const number = ours ?? String(Math.max(0, ...items.map(Number)) + 1);
-  parts[`customXml/item${number}.xml`] = strToU8(
-    `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${NAMESPACE}">${escaped(JSON.stringify(lineup))}</gearproof>`,
-  );
-  const target = `../customXml/item${number}.xml`;
-  edit("xl/_rels/workbook.xml.rels", (text) =>
-    text.includes(target)
-      ? text
-      : text.replace(
-          "</Relationships>",
-          `<Relationship Id="rIdGearproof" Type="${RELATIONSHIP}" Target="${target}"/></Relationships>`,
-        ),
-  );
-  edit("[Content_Types].xml", (text) =>
-    /Extension="xml"/.test(text)
-      ? text
-      : text.replace(/<Types [^>]*>/, '$&<Default Extension="xml" ContentType="application/xml"/>'),
-  );
-}
+export const unescaped = (text: string): string =>
+  text
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&apos;", "'")
+    .replaceAll("&amp;", "&");

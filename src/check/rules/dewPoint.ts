@@ -1,7 +1,7 @@
+import { dewLimit } from "../../criteria/dewLimit";
 import { overRows, type Rule, rowName, said, where } from "../context";
 
-/** Margin to the dew point that is kept by common practice, K. */
-const PRACTICE = 3;
+const PRACTICE = dewLimit.value;
 
 /** A test on a surface at or below the dew point, or close to it. */
 export const dewPoint: Rule = {

@@ -3,6 +3,8 @@ import { overRows, type Rule, rowName, said, where } from "../context";
 
 /** Below this share of the reading before, one after the withstand test is asked about: common practice, no source. */
 const MATERIAL = 0.5;
+/** From so many times the minimum on, readings swing by themselves and a fall says nothing: common practice. */
+const FAR_ABOVE = 10;
 
 const place = (row: Row) => `${row.object}\u0000${row.part}\u0000${row.combination}`;
 
@@ -23,7 +25,8 @@ export const fallenAfter: Rule = {
         return judged.stage === "after" &&
           typeof judged.corrected === "number" &&
           was !== undefined &&
-          judged.corrected < MATERIAL * was
+          judged.corrected < MATERIAL * was &&
+          !(typeof judged.minimum === "number" && judged.corrected >= FAR_ABOVE * judged.minimum)
           ? {
               rule: "fallen-after",
               weight: "query",

@@ -1,0 +1,57 @@
+import { busSections } from "../lineup/busbar";
+import { verdictOf } from "../records/kind";
+import { COUNT_OF, type Counts, noCounts } from "./check";
+import type { Context } from "./context";
+
+/** Counts of verdicts by panel or bus section and record kind. */
+export interface Matrix {
+  /** Bus sections, then panels as they stand; then names that only the workbook knows. */
+  readonly objects: readonly string[];
+  readonly kinds: readonly { readonly id: string; readonly title: string }[];
+  readonly cell: (object: string, kind: string) => Counts | undefined;
+}
+
+export function matrix(context: Context): Matrix {
+  const counts = new Map<string, Map<string, Record<keyof Counts, number>>>();
+  for (const { kind, judged } of context.tables)
+    for (const row of judged) {
+      const object = String(row.object ?? "");
+      const kinds = counts.get(object) ?? new Map<string, Record<keyof Counts, number>>();
+      const cell = kinds.get(kind.id) ?? noCounts();
+      cell[COUNT_OF[verdictOf(row)]]++;
+      counts.set(object, kinds.set(kind.id, cell));
+    }
+  const known = [
+    ...busSections(context.lineup),
+    ...context.lineup.panels.map(({ designation }) => designation),
+  ];
+  return {
+    objects: [...new Set([...known, ...counts.keys()])],
+    kinds: [...new Map(context.tables.map(({ kind }) => [kind.id, kind])).values()].map(
+      ({ id, sheet }) => ({ id, title: sheet }),
+    ),
+    cell: (object, kind) => counts.get(object)?.get(kind),
+  };
+}
+
+/** The words of counts, worst first: `1 fail, 2 missing, 9 pass`; blank where there is nothing. */
+export const countWords = (counts: Counts | undefined): string =>
+  counts
+    ? ORDER.flatMap(([key, word]) => (counts[key] > 0 ? [`${counts[key]} ${word}`] : [])).join(", ")
+    : "";
+
+const ORDER: readonly [keyof Counts, string][] = [
+  ["fail", "fail"],
+  ["inconclusive", "inconclusive"],
+  ["missing", "missing"],
+  ["pass", "pass"],
+  ["notRequired", "not required"],
+];
+
+/** The verdict that a panel, or anything made of counts, is known by: its worst. */
+export type Standing = "fail" | "inconclusive" | "missing" | "pass" | "none";
+
+export const standing = (counts: readonly (Counts | undefined)[]): Standing =>
+  (["fail", "inconclusive", "missing", "pass"] as const).find((key) =>
+    counts.some((one) => one && one[key] > 0),
+  ) ?? "none";

@@ -1,0 +1,37 @@
+import { basename } from "node:path";
+import { check, type Report } from "../check/check";
+import { toSerial } from "../sheets/dates";
+import { readBook } from "../workbook/file";
+import { named, readBytes, UsageError } from "./files";
+
+/** Today as a serial day number, in local time. */
+export const today = (): number => {
+  const now = new Date();
+  return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
+};
+
+/** Checks one workbook file; never writes to it. */
+export async function checkFile(file: string, day = today()): Promise<Report> {
+  const snapshot = await named(file, () => readBook(readBytes(file)));
+  const checked = check(snapshot, day);
+  if (!checked.ok) throw new UsageError(`${file}: ${checked.reason}`);
+  return checked.report;
+}
+
+/** One file of `check --json`. */
+export interface FileReport {
+  readonly file: string;
+  readonly error?: string;
+  readonly counts?: Report["counts"];
+  readonly findings?: Report["findings"];
+}
+
+export const fileReport = (file: string, report: Report): FileReport => ({
+  file,
+  counts: report.counts,
+  findings: report.findings,
+});
+
+/** `book.html` beside others: one page for each workbook where several are checked. */
+export const pageName = (html: string, file: string, several: boolean): string =>
+  several ? html.replace(/(\.html?)?$/i, `-${basename(file).replace(/\.xlsx$/i, "")}$1`) : html;

@@ -1,0 +1,103 @@
+import { basename } from "node:path";
+import { placeReadings } from "../intake/place";
+import type { PlacedCell, Placement } from "../intake/placement";
+import { type ExportTable, readExport } from "../intake/readExport";
+import { instrumentsOf } from "../sheets/instrumentSheet";
+import { type RecordTable, recordTables } from "../sheets/recordTable";
+import { filled, refill } from "../sheets/refill";
+import { readBook, writeCells } from "../workbook/file";
+import { named, readBytes, readText, UsageError, writeWhole } from "./files";
+
+type Placed = Placement<RecordTable>;
+
+/** One export with what became of it. */
+export interface Taken {
+  readonly file: string;
+  readonly table: ExportTable;
+  readonly placement: Placed;
+}
+
+/** Places the readings of exports into a workbook and writes it anew; the input stays as it is. */
+export async function takeIn(
+  book: string,
+  exports: readonly string[],
+  out: string,
+  replace: boolean,
+): Promise<Taken[]> {
+  const bytes = readBytes(book);
+  const snapshot = await named(book, () => readBook(bytes));
+  const { lineup } = snapshot;
+  const originals = recordTables(snapshot);
+  if (originals.length === 0 || !lineup)
+    throw new UsageError(
+      `${book}: has no record tables to place readings in; build them first (gearproof lineup LINEUP.json -o ${book})`,
+    );
+  const instruments = [...(instrumentsOf(snapshot)?.values() ?? [])];
+  let tables = originals;
+  const cells: PlacedCell<RecordTable>[] = [];
+  const taken = exports.map((file): Taken => {
+    const read = readExport(readText(file), { name: basename(file) });
+    if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+    const placement = placeReadings(read.value, tables, {
+      replace,
+      instruments,
+      wave: lineup.withstand.wave,
+    });
+    cells.push(...placement.placed);
+    tables = tables.map((table) => ({
+      ...table,
+      rows: filled(
+        table.rows,
+        placement.placed.filter((cell) => cell.table.table === table.table),
+      ),
+    }));
+    return { file, table: read.value, placement };
+  });
+  const changes = originals.map((table) => ({
+    table: table.table,
+    writes: refill(
+      table,
+      cells.filter((cell) => cell.table.table === table.table),
+      lineup,
+    ),
+  }));
+  writeWhole(out, await named(book, () => writeCells(bytes, changes)));
+  return taken;
+}
+
+const MOST = 12;
+
+/** What became of an export, in lines for people. */
+export function takenWords({ file, table, placement }: Taken): string {
+  const { placed, same, conflicts, unplaced } = placement;
+  const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
+  const list = (title: string, lines: readonly string[]) =>
+    lines.length === 0
+      ? []
+      : [
+          `  ${title}:`,
+          ...lines.slice(0, MOST).map((line) => `    ${line}`),
+          ...(lines.length > MOST ? [`    and ${lines.length - MOST} more`] : []),
+        ];
+  return [
+    `${file}: ${table.rows.length} lines; ${placed.length} cells placed on ${rows} rows, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
+    `  Decimal mark: ${table.decimal.evidence}`,
+    ...list(
+      "Would overwrite, held back (take them with --replace)",
+      conflicts.map(
+        (cell) =>
+          `line ${cell.source.line}: ${cell.table.kind.sheet} ${header(cell)}: ${cell.old} in the workbook, ${cell.value} in the export`,
+      ),
+    ),
+    ...list(
+      "Not placed",
+      unplaced.map(({ source, reason }) => `line ${source.line}: ${reason}`),
+    ),
+  ].join("\n");
+}
+
+const header = ({ table, row, column }: PlacedCell<RecordTable>) => {
+  const keys = table.kind.columns.filter(({ role }) => role === "key");
+  const name = keys.map(({ id }) => table.rows[row]?.[id] ?? "").join(" · ");
+  return `${name}, "${table.kind.columns.find(({ id }) => id === column)?.header ?? column}"`;
+};

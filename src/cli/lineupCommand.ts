@@ -1,0 +1,46 @@
+import { existsSync } from "node:fs";
+import type { Lineup } from "../lineup/lineup";
+import { readLineup } from "../lineup/readLineup";
+import { planFor } from "../sheets/plan";
+import { type Built, writeBook } from "../workbook/file";
+import { named, readBytes, readText, UsageError, writeWhole } from "./files";
+
+/** Reads a lineup file, or says everything that is wrong with it. */
+export function loadLineup(file: string): Lineup {
+  const read = readLineup(readText(file));
+  if (read.ok) return read.value;
+  const lines = read.errors.map(({ path, message }) => `  ${path}: ${message}`);
+  throw new UsageError(`${file}: ${read.errors.length} to put right\n${lines.join("\n")}`);
+}
+
+/** Builds the record workbook of a lineup, onto the one that is there already where there is one. */
+export async function buildBook(lineupFile: string, out: string): Promise<Built> {
+  const lineup = loadLineup(lineupFile);
+  const existing = existsSync(out) ? readBytes(out) : undefined;
+  const built = await named(out, () => writeBook(planFor(lineup), existing));
+  writeWhole(out, built.file);
+  return built;
+}
+
+/** What a build did, in a few lines. */
+export function buildWords({ done }: Built, out: string): string {
+  const created = done.create.map(
+    ({ planned }) => `${planned.sheet} (${planned.rows.length} rows)`,
+  );
+  const added = done.change.filter((change) => change.added > 0);
+  const aside = done.change.flatMap((change) =>
+    change.aside.map((key) => `${change.table.name}: ${key}`),
+  );
+  return [
+    created.length > 0 ? `Built ${created.join(", ")}.` : "",
+    done.change.length > 0
+      ? `Kept ${done.change.length} tables with every reading; added ${added.reduce((sum, change) => sum + change.added, 0)} rows${added.length > 0 ? ` (${added.map((change) => `${change.table.name}: ${change.added}`).join(", ")})` : ""}.`
+      : "",
+    aside.length > 0
+      ? `No longer in the lineup, left where they are: ${aside.slice(0, 12).join("; ")}${aside.length > 12 ? `; and ${aside.length - 12} more` : ""}.`
+      : "",
+    `Wrote ${out}`,
+  ]
+    .filter(Boolean)
+    .join("\n");
+}

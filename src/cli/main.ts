@@ -1,0 +1,113 @@
+import { Command, CommanderError } from "commander";
+import type { Finding } from "../check/finding";
+import { checkFile, type FileReport, fileReport, pageName } from "./checkCommand";
+import { UsageError, writeWhole } from "./files";
+import { takeIn, takenWords } from "./intakeCommand";
+import { buildBook, buildWords } from "./lineupCommand";
+import { progress } from "./progress";
+import { findingTable, matrixTable, summaryLine } from "./terminal";
+
+const say = (text: string): void => {
+  process.stdout.write(`${text}\n`);
+};
+
+/** Runs the command line; gives the exit code: 0 done, 1 findings of weight `stop`, 2 could not be done. */
+export async function main(argv: readonly string[]): Promise<number> {
+  let code = 0;
+  const program = new Command("gearproof")
+    .description("Test records of a medium-voltage switchgear lineup: build, take in, check.")
+    .exitOverride()
+    .showHelpAfterError();
+
+  program
+    .command("demo")
+    .description("the whole job on an invented lineup")
+    .option("-o, --out <folder>", "where the workbook and the page go", "out")
+    .action(async ({ out }: { out: string }) => say(await (await import("./demo")).demo(out)));
+
+  program
+    .command("lineup")
+    .description(
+      "build the record workbook of a lineup; onto BOOK.xlsx where that is there already",
+    )
+    .argument("<lineup.json>")
+    .requiredOption("-o, --out <book.xlsx>", "the workbook to write")
+    .action(async (file: string, { out }: { out: string }) =>
+      say(buildWords(await buildBook(file, out), out)),
+    );
+
+  program
+    .command("intake")
+    .description("place the readings of instrument exports on the rows they belong to")
+    .argument("<book.xlsx>")
+    .argument("<export...>", "delimited text files")
+    .requiredOption("-o, --out <out.xlsx>", "the workbook to write")
+    .option("--replace", "write over readings that differ", false)
+    .action(
+      async (
+        book: string,
+        exports: string[],
+        { out, replace }: { out: string; replace: boolean },
+      ) => {
+        const taken = await takeIn(book, exports, out, replace);
+        say([...taken.map(takenWords), `Wrote ${out}`].join("\n"));
+      },
+    );
+
+  program
+    .command("check")
+    .description("compute every record again and list the findings; never writes to the workbook")
+    .argument("<book.xlsx...>")
+    .option("--json", "print one JSON object", false)
+    .option("--html <file>", "write one self-contained page (one for each workbook)")
+    .action(async (books: string[], { json, html }: { json: boolean; html?: string }) => {
+      code = await checkAll(books, json, html);
+    });
+
+  try {
+    await program.parseAsync(argv);
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof UsageError) {
+      process.stderr.write(`${error.message}\n`);
+      return 2;
+    }
+    throw error;
+  }
+}
+
+async function checkAll(books: readonly string[], json: boolean, html?: string): Promise<number> {
+  const bar = progress(books.length);
+  const files: FileReport[] = [];
+  const told: string[] = [];
+  for (const book of books) {
+    bar.step(book);
+    try {
+      const report = await checkFile(book);
+      files.push(fileReport(book, report));
+      told.push(
+        [book, matrixTable(report), findingTable(report.findings, 12), summaryLine(report)].join(
+          "\n",
+        ),
+      );
+      if (html) {
+        // The chart library and React load only when a page is asked for.
+        const { reportHtml } = await import("./report/html");
+        const page = pageName(html, book, books.length > 1);
+        writeWhole(page, reportHtml(book, new Date().toISOString().slice(0, 10), report));
+        told.push(`Page: ${page}`);
+      }
+    } catch (error) {
+      if (!(error instanceof UsageError)) throw error;
+      files.push({ file: book, error: error.message.replace(`${book}: `, "") });
+      if (!json) process.stderr.write(`${error.message}\n`);
+    }
+  }
+  bar.end();
+  say(json ? JSON.stringify({ files }, null, 1) : told.join("\n\n"));
+  if (files.some(({ error }) => error !== undefined)) return 2;
+  return files.some(({ findings }) => findings?.some(isStop)) ? 1 : 0;
+}
+
+const isStop = ({ weight }: Finding) => weight === "stop";

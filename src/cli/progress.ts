@@ -1,0 +1,31 @@
+import { Presets, SingleBar } from "cli-progress";
+
+/** Steps of a long job, shown as a bar on a terminal and not at all elsewhere. */
+export interface Progress {
+  step(what: string): void;
+  end(): void;
+}
+
+export function progress(total: number): Progress {
+  if (!process.stderr.isTTY) return { step: () => {}, end: () => {} };
+  const bar = new SingleBar(
+    {
+      format: "{bar} {value}/{total} {what}",
+      clearOnComplete: true,
+      stream: process.stderr,
+      barsize: 20,
+    },
+    Presets.shades_classic,
+  );
+  let started = false;
+  return {
+    step: (what) => {
+      if (started) bar.increment({ what });
+      else {
+        bar.start(total, 0, { what });
+        started = true;
+      }
+    },
+    end: () => bar.stop(),
+  };
+}

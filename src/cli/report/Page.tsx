@@ -1,0 +1,172 @@
+import type { ReactElement } from "react";
+import type { Report } from "../../check/check";
+import { countWords, matrix, standing } from "../../check/matrix";
+import { Elevation } from "../../pane/Elevation";
+import { STANDING } from "../../pane/standing";
+import { byWeight } from "../terminal";
+import { plotSvg } from "./plot";
+
+const STYLE = `
+:root { color: #1b2a33; background: #fff; font: 15px/1.45 Arial, Helvetica, sans-serif; }
+body { margin: 0 auto; max-width: 1120px; padding: 20px 24px 60px; }
+h1 { font-size: 24px; margin: 0 0 2px; } h2 { font-size: 18px; margin: 34px 0 8px; } h3 { font-size: 15px; margin: 22px 0 4px; }
+p { margin: 4px 0; } .quiet { color: #4b5a63; }
+.caution { background: #fff3c9; border-left: 6px solid #7a4e00; padding: 8px 12px; margin: 14px 0; }
+.counts { display: flex; flex-wrap: wrap; gap: 8px; margin: 12px 0; padding: 0; list-style: none; }
+.counts li { padding: 6px 14px; font-weight: bold; border: 1px solid #1b2a33; }
+table { border-collapse: collapse; width: 100%; } th, td { border: 1px solid #9aa7ae; padding: 5px 8px; text-align: left; vertical-align: top; }
+thead th { background: #24404d; color: #fff; } tbody th { background: #f1f4f5; white-space: nowrap; }
+td.word { font-weight: bold; white-space: nowrap; } .scroll { overflow-x: auto; }
+figure { margin: 8px 0 18px; } figure svg { width: 100%; height: auto; } svg a { cursor: pointer; }
+a { color: #14506b; } a:focus-visible { outline: 3px solid #14506b; outline-offset: 2px; }
+tr:target { outline: 3px solid #14506b; }
+@media print { body { padding: 0; max-width: none; font-size: 11px; } h2 { break-after: avoid; } tr, figure { break-inside: avoid; } thead { display: table-header-group; } a { color: inherit; text-decoration: none; } }
+`;
+
+interface Props {
+  readonly file: string;
+  readonly made: string;
+  readonly report: Report;
+}
+
+const anchor = (text: string) => `p-${encodeURIComponent(text)}`;
+
+/** The check of one workbook as a page that needs nothing but itself. */
+export function Page({ file, made, report }: Props): ReactElement {
+  const { lineup, tables } = report.context;
+  const { objects, kinds, cell } = matrix(report.context);
+  const standingOf = (object: string) => standing(kinds.map(({ id }) => cell(object, id)));
+  const findings = byWeight(report.findings);
+  return (
+    <html lang="en">
+      <head>
+        <meta charSet="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>{`Check of ${file}`}</title>
+        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: our own constant style sheet */}
+        <style dangerouslySetInnerHTML={{ __html: STYLE }} />
+      </head>
+      <body>
+        <header>
+          <h1>{lineup.project.name}</h1>
+          <p>
+            {lineup.project.site} · {lineup.ratings.voltagekV} kV · basis {lineup.basis}
+          </p>
+          <p className="quiet">
+            Check of {file}, {made}
+          </p>
+          {lineup.note && <p className="quiet">{lineup.note}</p>}
+        </header>
+        <p className="caution">
+          This page evaluates records. It never says that equipment is safe to energize: that is
+          decided by licensed people under the local code, the site's permit system and the maker's
+          instructions.
+        </p>
+        <main>
+          <ul className="counts" aria-label="Rows by result">
+            {(["fail", "inconclusive", "missing", "pass"] as const).map((key) => (
+              <li key={key} style={{ background: STANDING[key].fill, color: STANDING[key].ink }}>
+                {report.counts[key]} {STANDING[key].word}
+              </li>
+            ))}
+          </ul>
+          <h2>Lineup</h2>
+          <figure>
+            <Elevation
+              lineup={lineup}
+              standingOf={standingOf}
+              hrefOf={(object) => `#${anchor(object)}`}
+            />
+          </figure>
+          <h2>Results by panel and record</h2>
+          <div className="scroll">
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">Panel or section</th>
+                  {kinds.map(({ id, title }) => (
+                    <th key={id} scope="col">
+                      {title}
+                    </th>
+                  ))}
+                  <th scope="col">Stands at</th>
+                </tr>
+              </thead>
+              <tbody>
+                {objects.map((object) => (
+                  <tr key={object} id={anchor(object)}>
+                    <th scope="row">{object}</th>
+                    {kinds.map(({ id }) => (
+                      <td key={id}>{countWords(cell(object, id))}</td>
+                    ))}
+                    <td className="word">{STANDING[standingOf(object)].word}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+          <h2>Findings</h2>
+          <p className="quiet">
+            {(["stop", "query", "note"] as const)
+              .map(
+                (weight) => `${findings.filter((one) => one.weight === weight).length} ${weight}`,
+              )
+              .join(", ")}
+            . A stop means that the record does not prove what it must; a query wants an answer; a
+            note is worth knowing.
+          </p>
+          {findings.length === 0 ? (
+            <p>No findings.</p>
+          ) : (
+            <div className="scroll">
+              <table>
+                <thead>
+                  <tr>
+                    <th scope="col">Weight</th>
+                    <th scope="col">Cell</th>
+                    <th scope="col">Finding</th>
+                    <th scope="col">Rule</th>
+                  </tr>
+                </thead>
+                <tbody>
+                  {findings.map((finding) => (
+                    <tr key={`${finding.rule}${finding.sheet}${finding.address}${finding.message}`}>
+                      <td className="word">{finding.weight}</td>
+                      <td>
+                        {finding.sheet}!{finding.address}
+                      </td>
+                      <td>
+                        {finding.message}
+                        {finding.source && <span className="quiet"> Source: {finding.source}</span>}
+                      </td>
+                      <td>{finding.rule}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
+          )}
+          <h2>Readings against limits</h2>
+          {tables.map((table) => {
+            const svg = plotSvg(table);
+            return (
+              <section key={table.table.name}>
+                <h3>{table.kind.title}</h3>
+                {svg ? (
+                  <figure
+                    role="img"
+                    aria-label={`${table.kind.title}: readings against limits by panel, ${table.kind.plot.unit}${table.kind.plot.log ? ", logarithmic axis" : ""}`}
+                    // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by the chart library, labels escaped
+                    dangerouslySetInnerHTML={{ __html: svg }}
+                  />
+                ) : (
+                  <p>No readings yet.</p>
+                )}
+              </section>
+            );
+          })}
+        </main>
+      </body>
+    </html>
+  );
+}

@@ -1,0 +1,64 @@
+import Table from "cli-table3";
+import type { Report } from "../check/check";
+import type { Finding } from "../check/finding";
+import { countWords, matrix } from "../check/matrix";
+
+/** Columns of the terminal, or of a page when there is none. */
+const width = () => Math.max(60, Math.min(process.stdout.columns ?? 110, 160));
+
+const plain = {
+  style: { head: [], border: [] },
+  chars: { mid: "", "left-mid": "", "mid-mid": "", "right-mid": "" },
+};
+
+/** Panels and bus sections against record kinds, each cell with its counts. */
+export function matrixTable(report: Report): string {
+  const { objects, kinds, cell } = matrix(report.context);
+  const table = new Table({ head: ["", ...kinds.map(({ title }) => title)], ...plain });
+  for (const object of objects)
+    table.push([object, ...kinds.map(({ id }) => countWords(cell(object, id)))]);
+  return table.toString();
+}
+
+const ORDER = { stop: 0, query: 1, note: 2 };
+
+export const byWeight = (findings: readonly Finding[]): Finding[] =>
+  [...findings].sort((one, other) => ORDER[one.weight] - ORDER[other.weight]);
+
+/** Findings, heaviest first; of a rule with many, the first few and how many more there are. */
+export function findingTable(
+  findings: readonly Finding[],
+  most = Number.POSITIVE_INFINITY,
+): string {
+  if (findings.length === 0) return "No findings.";
+  const room = width() - 7 - 6 - 24 - 10;
+  const table = new Table({
+    head: ["", "Where", "Finding"],
+    ...plain,
+    colWidths: [7, 28, Math.max(30, room)],
+    wordWrap: true,
+  });
+  const shown = new Map<string, number>();
+  for (const finding of byWeight(findings)) {
+    const already = shown.get(finding.rule) ?? 0;
+    shown.set(finding.rule, already + 1);
+    if (already < most)
+      table.push([finding.weight, `${finding.sheet}!${finding.address}`, finding.message]);
+  }
+  const rest = [...shown].filter(([, count]) => count > most);
+  return [
+    table.toString(),
+    ...rest.map(
+      ([rule, count]) => `${count - most} more of "${rule}" (all with --json or --html).`,
+    ),
+  ].join("\n");
+}
+
+/** `198 rows: 190 pass, 2 fail, 6 missing; findings: 9 stop, 4 query, 0 note` */
+export function summaryLine({ counts, findings }: Report): string {
+  const rows = Object.values(counts).reduce((sum, count) => sum + count, 0);
+  const weights = (["stop", "query", "note"] as const).map(
+    (weight) => `${findings.filter((finding) => finding.weight === weight).length} ${weight}`,
+  );
+  return `${rows} rows: ${countWords(counts) || "none"}. Findings: ${weights.join(", ")}.`;
+}

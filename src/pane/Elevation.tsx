@@ -1,0 +1,181 @@
+import type { ReactElement } from "react";
+import type { Standing } from "../check/matrix";
+import type { Lineup, Panel } from "../lineup/lineup";
+import { STANDING } from "./standing";
+
+const WIDTH = 92;
+const TOP = 34;
+const HEIGHT = 214;
+const BAND = 26;
+const INK = "#1b2a33";
+const PAPER = "#ffffff";
+
+interface Props {
+  readonly lineup: Lineup;
+  /** How a panel or bus section stands. */
+  readonly standingOf: (object: string) => Standing;
+  /** Where a panel or section leads. */
+  readonly hrefOf?: (object: string) => string;
+}
+
+/** The lineup as on a front-elevation drawing: a row of panels, each under its bus section, with its result in words. */
+export function Elevation({ lineup, standingOf, hrefOf }: Props): ReactElement {
+  const sections = runs(lineup.panels);
+  const width = lineup.panels.length * WIDTH + 2;
+  return (
+    <svg
+      viewBox={`0 0 ${width} ${TOP + HEIGHT + BAND + 10}`}
+      style={{ width: "100%", maxWidth: width * 1.15, height: "auto" }}
+      fontFamily="Arial, Helvetica, sans-serif"
+    >
+      <title>{`Front elevation of ${lineup.project.name}: ${lineup.panels.length} panels`}</title>
+      {sections.map(({ section, from, count }) => (
+        <Linked key={`${section}-${from}`} href={hrefOf?.(section)} label={section}>
+          <rect
+            x={from * WIDTH + 4}
+            y={6}
+            width={count * WIDTH - 6}
+            height={20}
+            fill={STANDING[standingOf(section)].fill}
+            stroke={INK}
+          />
+          <text
+            x={(from + count / 2) * WIDTH}
+            y={20}
+            fontSize={12}
+            fontWeight="bold"
+            textAnchor="middle"
+            fill={STANDING[standingOf(section)].ink}
+          >
+            {section}: {STANDING[standingOf(section)].word}
+          </text>
+        </Linked>
+      ))}
+      {lineup.panels.map((panel, index) => (
+        <Linked
+          key={panel.designation}
+          href={hrefOf?.(panel.designation)}
+          label={`${panel.designation} ${panel.name ?? panel.type}: ${STANDING[standingOf(panel.designation)].word}`}
+        >
+          <Front panel={panel} x={index * WIDTH + 1} standing={standingOf(panel.designation)} />
+        </Linked>
+      ))}
+    </svg>
+  );
+}
+
+function Linked({
+  href,
+  label,
+  children,
+}: {
+  href: string | undefined;
+  label: string;
+  children: React.ReactNode;
+}) {
+  return href ? (
+    <a href={href} aria-label={label}>
+      {children}
+    </a>
+  ) : (
+    <g>
+      <title>{label}</title>
+      {children}
+    </g>
+  );
+}
+
+/** One panel from the front: low-voltage compartment, circuit-breaker or other door, cable compartment, result. */
+function Front({ panel, x, standing }: { panel: Panel; x: number; standing: Standing }) {
+  const { word, fill, ink } = STANDING[standing];
+  const middle = x + WIDTH / 2;
+  const line = { fill: "none", stroke: INK, strokeWidth: 1.2 };
+  const words = wrapped(panel.name ?? panel.type, 15);
+  return (
+    <>
+      <rect x={x} y={TOP} width={WIDTH} height={HEIGHT} fill={PAPER} stroke={INK} strokeWidth={2} />
+      <rect x={x + 6} y={TOP + 6} width={WIDTH - 12} height={58} {...line} />
+      <text x={middle} y={TOP + 24} fontSize={14} fontWeight="bold" textAnchor="middle" fill={INK}>
+        {panel.designation}
+      </text>
+      {words.map((word, index) => (
+        <text
+          key={word}
+          x={middle}
+          y={TOP + 40 + index * 12}
+          fontSize={10}
+          textAnchor="middle"
+          fill={INK}
+        >
+          {word}
+        </text>
+      ))}
+      <rect x={x + 6} y={TOP + 70} width={WIDTH - 12} height={76} {...line} />
+      {panel.breaker ? (
+        <>
+          <rect x={middle - 13} y={TOP + 82} width={26} height={26} {...line} />
+          <path
+            d={`M${middle - 13} ${TOP + 82}l26 26M${middle + 13} ${TOP + 82}l-26 26`}
+            {...line}
+          />
+          <text x={middle} y={TOP + 124} fontSize={10} textAnchor="middle" fill={INK}>
+            {panel.breaker.designation} {panel.breaker.medium}
+          </text>
+          <text x={middle} y={TOP + 137} fontSize={10} textAnchor="middle" fill={INK}>
+            {panel.breaker.ratedA} A
+          </text>
+        </>
+      ) : (
+        <text x={middle} y={TOP + 112} fontSize={10} textAnchor="middle" fill={INK}>
+          {panel.type}
+        </text>
+      )}
+      <rect x={x + 6} y={TOP + 152} width={WIDTH - 12} height={HEIGHT - 158} {...line} />
+      <path d={`M${x + 12} ${TOP + HEIGHT - 12}h${WIDTH - 24}`} {...line} strokeWidth={3} />
+      <rect
+        x={x}
+        y={TOP + HEIGHT}
+        width={WIDTH}
+        height={BAND}
+        fill={fill}
+        stroke={INK}
+        strokeWidth={2}
+      />
+      <text
+        x={middle}
+        y={TOP + HEIGHT + 17}
+        fontSize={12}
+        fontWeight="bold"
+        textAnchor="middle"
+        fill={ink}
+      >
+        {word}
+      </text>
+    </>
+  );
+}
+
+/** Neighbouring panels of one bus section. */
+function runs(panels: readonly Panel[]) {
+  const found: { section: string; from: number; count: number }[] = [];
+  panels.forEach(({ section }, index) => {
+    const last = found.at(-1);
+    if (last?.section === section) last.count++;
+    else found.push({ section, from: index, count: 1 });
+  });
+  return found;
+}
+
+/** At most two lines of a length, broken between words. */
+function wrapped(text: string, length: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(/\s+/)) {
+    const last = lines.at(-1);
+    if (last !== undefined && `${last} ${word}`.length <= length)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines
+    .slice(0, 2)
+    .map((line) => (line.length > length ? `${line.slice(0, length - 1)}…` : line));
+}

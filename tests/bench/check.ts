@@ -1,0 +1,69 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdirSync, statSync, writeFileSync } from "node:fs";
+import { writeBook } from "../../src/workbook/file";
+import { python } from "../judge/outside";
+import { filledPlan, SOUND } from "../support/fill";
+import { longLineup } from "../support/lineups";
+
+/**
+ * `npm run bench:check [rows]`: the check of a generated workbook of so many record rows (100,000), over
+ * the file library's bare reading of the same file and over an equivalent openpyxl script, each in a
+ * process of its own, the least of three runs, with its peak memory.
+ */
+const rows = Number(process.argv[2] ?? 100_000);
+const ROWS_PER_PANEL = 22.2;
+mkdirSync(".cache", { recursive: true });
+const file = `.cache/bench-${rows}.xlsx`;
+if (!existsSync(file)) {
+  const lineup = longLineup(Math.round(rows / ROWS_PER_PANEL), {
+    criteria: [
+      { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+    ],
+  });
+  const fill = {
+    ...SOUND,
+    GearWithstand: (...args: Parameters<NonNullable<typeof SOUND.GearWithstand>>) => ({
+      ...SOUND.GearWithstand?.(...args),
+      applied: 27,
+    }),
+  };
+  writeFileSync(file, (await writeBook(filledPlan(lineup, 1, fill))).file);
+}
+
+interface Run {
+  seconds: number;
+  megabytes: number;
+  said: string;
+}
+
+const run = (command: string, args: string[], times: number): Run => {
+  const runs = Array.from({ length: times }, (): Run => {
+    const out = execFileSync(command, args, { encoding: "utf8", maxBuffer: 1 << 28 });
+    return JSON.parse(out.trim().split("\n").at(-1) ?? "") as Run;
+  });
+  return {
+    seconds: Math.min(...runs.map(({ seconds }) => seconds)),
+    megabytes: Math.max(...runs.map(({ megabytes }) => megabytes)),
+    said: runs[0]?.said ?? "",
+  };
+};
+
+const node = (script: string) =>
+  run(process.execPath, ["--import", "tsx", `tests/bench/${script}`, file], 3);
+const bare = node("bareRead.ts");
+const check = node("timedCheck.ts");
+const peer = run(python(), ["tests/bench/openpyxlCheck.py", file], 1);
+
+const line = (name: string, { seconds, megabytes, said }: Run) =>
+  `${name.padEnd(28)} ${seconds.toFixed(2).padStart(7)} s ${megabytes.toFixed(0).padStart(6)} MB  ${said}`;
+process.stdout.write(
+  [
+    `${file}: ${(statSync(file).size / 1e6).toFixed(1)} MB`,
+    line("file library, bare read", bare),
+    line("gearproof check", check),
+    line("openpyxl script", peer),
+    `check / bare read: ${(check.seconds / bare.seconds).toFixed(2)} (aim at most 1.3)`,
+    `check / openpyxl script: ${(check.seconds / peer.seconds).toFixed(2)} (aim under 0.20)`,
+    "",
+  ].join("\n"),
+);

@@ -1,0 +1,345 @@
+import { expect, test } from "vitest";
+import { check } from "../../src/check/check";
+import type { Finding } from "../../src/check/finding";
+import { filledPlan, SOUND } from "../support/fill";
+import { longLineup } from "../support/lineups";
+import { type MemoryBook, memoryBook } from "../support/memoryBook";
+
+const TODAY = 46_350;
+
+/** A sound workbook: every row passes and nothing is to be said. */
+const sound = (gapM?: number): MemoryBook => {
+  const lineup = longLineup(3, {
+    criteria: [
+      { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+    ],
+    withstand: { wave: "AC", seconds: 60, ...(gapM ? { gapM } : {}) },
+  });
+  return memoryBook(
+    filledPlan(lineup, 11, {
+      ...SOUND,
+      GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: 27 }),
+    }),
+  );
+};
+
+const findingsOf = (book: MemoryBook, today = TODAY): readonly Finding[] => {
+  const checked = check(book.snapshot, today);
+  if (!checked.ok) throw new Error(checked.reason);
+  return checked.report.findings;
+};
+
+test("a sound workbook has no findings and every row passes", () => {
+  const checked = check(sound().snapshot, TODAY);
+  if (!checked.ok) throw new Error(checked.reason);
+  expect(checked.report.findings).toEqual([]);
+  const { pass, ...others } = checked.report.counts;
+  expect(pass).toBeGreaterThan(50);
+  expect(Object.values(others)).toEqual([0, 0, 0, 0]);
+});
+
+const I = "GearInsulation";
+const W = "GearWithstand";
+const C = "GearContact";
+/** A row of each table: Bus section insulation "before" L1-E, its last "after", a breaker pole. */
+const RESULT = "Result";
+
+/** One fault in a sound workbook: what was done, which rule must find it, at which cell. */
+const FAULTS: readonly [
+  name: string,
+  spoil: (book: MemoryBook) => void,
+  rule: string,
+  table: string,
+  row: number,
+  header: string,
+  weight: Finding["weight"],
+][] = [
+  [
+    "a reading deleted",
+    (book) => book.set(I, 2, "R 1 min MΩ", null),
+    "missing-reading",
+    I,
+    2,
+    "R 1 min MΩ",
+    "stop",
+  ],
+  [
+    "a reading out of limits",
+    (book) => book.set(I, 2, "R 1 min MΩ", 900),
+    "out-of-limits",
+    I,
+    2,
+    "R corrected MΩ",
+    "stop",
+  ],
+  [
+    "a contact resistance above the maker's",
+    (book) => book.set(C, 1, "R µΩ", 80),
+    "out-of-limits",
+    C,
+    1,
+    "R at 20 °C µΩ",
+    "stop",
+  ],
+  [
+    "a disruptive discharge",
+    (book) => book.set(W, 0, "Discharge", "Yes"),
+    "out-of-limits",
+    W,
+    0,
+    "Discharge",
+    "stop",
+  ],
+  [
+    "an over-range reading that does not reach the limit",
+    (book) => book.set(I, 2, "R 1 min MΩ", "> 2 GΩ"),
+    "inconclusive",
+    I,
+    2,
+    "R corrected MΩ",
+    "query",
+  ],
+  [
+    "a test below the least voltage",
+    (book) => book.set(I, 2, "Test V DC", 1000),
+    "inconclusive",
+    I,
+    2,
+    "R corrected MΩ",
+    "query",
+  ],
+  [
+    "a withstand test held too short",
+    (book) => book.set(W, 1, "Duration s", 45),
+    "inconclusive",
+    W,
+    1,
+    "Applied kV",
+    "query",
+  ],
+  [
+    "a withstand test below the required voltage",
+    (book) => book.set(W, 1, "Applied kV", 26),
+    "inconclusive",
+    W,
+    1,
+    "Applied kV",
+    "query",
+  ],
+  [
+    "a withstand test above the required voltage",
+    (book) => book.set(W, 1, "Applied kV", 28),
+    "over-voltage",
+    W,
+    1,
+    "Applied kV",
+    "query",
+  ],
+  [
+    "a temperature not recorded",
+    (book) => book.set(I, 2, "Temperature °C", null),
+    "missing-condition",
+    I,
+    2,
+    "Temperature °C",
+    "query",
+  ],
+  [
+    "a name not recorded",
+    (book) => book.set(C, 2, "Tested by", null),
+    "missing-trail",
+    C,
+    2,
+    "Tested by",
+    "query",
+  ],
+  [
+    "a reading that cannot be read",
+    (book) => book.set(I, 2, "R 1 min MΩ", "see note"),
+    "unreadable",
+    I,
+    2,
+    "R 1 min MΩ",
+    "query",
+  ],
+  [
+    "a result typed over with another",
+    (book) => book.set(C, 0, RESULT, "Fail"),
+    "result-disagrees",
+    C,
+    0,
+    RESULT,
+    "stop",
+  ],
+  [
+    "an intermediate value typed over",
+    (book) => book.set(I, 2, "R corrected MΩ", 1),
+    "result-disagrees",
+    I,
+    2,
+    "R corrected MΩ",
+    "stop",
+  ],
+  [
+    "a result typed over with the same",
+    (book) => book.set(C, 0, RESULT, "Pass"),
+    "typed-over",
+    C,
+    0,
+    RESULT,
+    "query",
+  ],
+  [
+    "a limit edited",
+    (book) => book.set(I, 2, "Minimum MΩ", 500),
+    "limit-differs",
+    I,
+    2,
+    "Minimum MΩ",
+    "stop",
+  ],
+  [
+    "a maker's limit edited",
+    (book) => book.set(C, 1, "Maximum µΩ", 90),
+    "limit-differs",
+    C,
+    1,
+    "Maximum µΩ",
+    "stop",
+  ],
+  [
+    "an instrument that nobody listed",
+    (book) => book.set(C, 1, "Instrument", "X-9"),
+    "instrument-unknown",
+    C,
+    1,
+    "Instrument",
+    "query",
+  ],
+  [
+    "an instrument used after its calibration ran out",
+    (book) => book.set(I, 2, "Date", 46_300 + 500),
+    "instrument-lapsed",
+    I,
+    2,
+    "Instrument",
+    "stop",
+  ],
+  [
+    "a date yet to come",
+    (book) => book.set(C, 1, "Date", TODAY + 3),
+    "future-date",
+    C,
+    1,
+    "Date",
+    "query",
+  ],
+  [
+    "insulation after that is dated before the withstand test",
+    (book) => book.set(I, 24, "Date", 46_341),
+    "after-before-withstand",
+    I,
+    24,
+    "Date",
+    "query",
+  ],
+  [
+    "a surface below the dew point",
+    (book) => book.set(W, 2, "Surface °C", 2),
+    "dew-point",
+    W,
+    2,
+    "Surface °C",
+    "stop",
+  ],
+  [
+    "a pole that stands out from its neighbours",
+    (book) => book.set(C, 1, "R µΩ", 48.5),
+    "stands-out",
+    C,
+    1,
+    "Above lowest",
+    "query",
+  ],
+  ["a row copied", (book) => book.copyRow(C, 4), "duplicated-row", C, 33, "Panel", "query"],
+];
+
+test.each(FAULTS)("%s", (_name, spoil, rule, table, row, header, weight) => {
+  const book = sound();
+  const rows = book.snapshot.sheets
+    .flatMap(({ tables }) => tables)
+    .find(({ name }) => name === table);
+  const at = row === 33 ? (rows?.rowCount ?? 0) : row;
+  spoil(book);
+  const found = findingsOf(book).filter((finding) => finding.rule === rule);
+  expect(found.map(({ address, weight }) => [address, weight])).toEqual([
+    [book.at(table, at, header), weight],
+  ]);
+  expect(found[0]?.message.length).toBeGreaterThan(20);
+});
+
+test("insulation after the withstand test at less than half of that before", () => {
+  const book = sound();
+  const table = book.snapshot.sheets.flatMap(({ tables }) => tables).find(({ name }) => name === I);
+  const half = (table?.rowCount ?? 0) / 2;
+  book.set(I, 2, "R 1 min MΩ", 300_000);
+  book.set(I, half + 2, "R 1 min MΩ", 40_000);
+  const found = findingsOf(book).filter(({ rule }) => rule === "fallen-after");
+  expect(found.map(({ address }) => address)).toEqual([book.at(I, half + 2, "R corrected MΩ")]);
+});
+
+test("a withstand test on a circuit whose insulation has not passed is found on each of its phases", () => {
+  const book = sound();
+  book.set(I, 0, "R 1 min MΩ", null);
+  const found = findingsOf(book).filter(({ rule }) => rule === "withstand-before-insulation");
+  expect(found.map(({ address }) => address)).toEqual(
+    [0, 1, 2].map((row) => book.at(W, row, "Applied kV")),
+  );
+  expect(found[0]?.message).toContain("L1-E: Missing");
+});
+
+test("a row or table that the lineup needs and the workbook lacks", () => {
+  const book = sound();
+  book.removeRow(C, 3);
+  expect(
+    findingsOf(book)
+      .filter(({ rule }) => rule === "missing-row")
+      .map(({ message }) => message),
+  ).toEqual([expect.stringContaining("=K0002 · Breaker Q0 · L1")]);
+  book.removeTable(W);
+  expect(
+    findingsOf(book).some(({ rule, record }) => rule === "missing-row" && record === "withstand"),
+  ).toBe(true);
+});
+
+test("conditions that the correction to the air needs are asked for only where it is made", () => {
+  const corrected = sound(0.12);
+  corrected.set(W, 0, "Pressure kPa", null);
+  expect(findingsOf(corrected).some(({ rule }) => rule === "missing-condition")).toBe(true);
+  const plain = sound();
+  plain.set(W, 0, "Pressure kPa", null);
+  expect(findingsOf(plain)).toEqual([]);
+});
+
+test("a workbook that cannot be checked says why and what would be right", () => {
+  const none = check({ sheets: [] }, TODAY);
+  expect(none.ok ? "" : none.reason).toMatch(/no record tables; build them from a lineup/);
+  const { sheets } = sound().snapshot;
+  const strange = check({ sheets }, TODAY);
+  expect(strange.ok ? "" : strange.reason).toMatch(/description of its lineup/);
+});
+
+test("the check leaves the snapshot as it was", () => {
+  const book = sound();
+  const cells = () =>
+    book.snapshot.sheets.flatMap(({ tables }) =>
+      tables.flatMap((table) =>
+        Array.from({ length: table.rowCount }, (_, row) =>
+          table.headers.map((_, column) => table.cell(row, column)),
+        ),
+      ),
+    );
+  const before = structuredClone(cells());
+  findingsOf(book);
+  expect(cells()).toEqual(before);
+});

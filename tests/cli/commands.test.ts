@@ -1,0 +1,198 @@
+import { execFile } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { writeXlsx } from "hucre/xlsx";
+import { beforeAll, expect, test } from "vitest";
+import { SAMPLE } from "../support/lineups";
+
+/** The commands as a person runs them: a process of its own, real files, exit codes. */
+
+const folder = mkdtempSync(join(tmpdir(), "gearproof-cli-"));
+const at = (name: string) => join(folder, name);
+
+const run = (...args: string[]) =>
+  new Promise<{ code: number; out: string; err: string }>((done) => {
+    execFile(
+      process.execPath,
+      ["src/cli/gearproof.mjs", ...args],
+      { maxBuffer: 1 << 26 },
+      (error, out, err) => done({ code: error ? Number(error.code) : 0, out, err }),
+    );
+  });
+
+const EXPORTS = readdirSync("sample-workbooks")
+  .filter((name) => /\.(csv|tsv|txt)$/.test(name))
+  .sort()
+  .map((name) => `sample-workbooks/${name}`);
+
+let built: Awaited<ReturnType<typeof run>>;
+let taken: Awaited<ReturnType<typeof run>>;
+
+beforeAll(async () => {
+  built = await run("lineup", SAMPLE, "-o", at("book.xlsx"));
+  taken = await run("intake", at("book.xlsx"), ...EXPORTS, "-o", at("full.xlsx"));
+});
+
+test("lineup builds a workbook and says what is in it", () => {
+  expect(built).toMatchObject({ code: 0, err: "" });
+  expect(built.out).toContain("Insulation (120 rows)");
+  expect(existsSync(at("book.xlsx"))).toBe(true);
+});
+
+test("intake places what it can, says what it held back and why, and leaves its input as it was", async () => {
+  expect(taken.code).toBe(0);
+  expect(taken.out).toMatch(/\d+ cells placed on \d+ rows/);
+  expect(taken.out).toContain("Decimal mark: decimal comma, because");
+  expect(taken.out).toContain("Would overwrite, held back");
+  expect(taken.out).toContain('"=H13" has no row');
+  const before = readFileSync(at("book.xlsx"));
+  await run("intake", at("book.xlsx"), ...EXPORTS, "-o", at("other.xlsx"));
+  expect(readFileSync(at("book.xlsx")).equals(before)).toBe(true);
+});
+
+test("taking the same exports in again places nothing new", async () => {
+  const again = await run("intake", at("full.xlsx"), ...EXPORTS, "-o", at("again.xlsx"));
+  expect([...again.out.matchAll(/(\d+) cells placed/g)].map(([, count]) => count)).toEqual(
+    EXPORTS.map(() => "0"),
+  );
+});
+
+test("--replace takes the held-back readings, and only then", async () => {
+  const json = async (book: string) => JSON.parse((await run("check", at(book), "--json")).out);
+  const replaced = await run(
+    "intake",
+    at("full.xlsx"),
+    ...EXPORTS,
+    "-o",
+    at("replaced.xlsx"),
+    "--replace",
+  );
+  expect(replaced.out).not.toContain("Would overwrite");
+  expect(await json("replaced.xlsx")).not.toEqual(await json("full.xlsx"));
+});
+
+test("check --json prints one object; exit code 1 where something stops", async () => {
+  const { code, out } = await run("check", at("full.xlsx"), "--json");
+  expect(code).toBe(1);
+  const { files } = JSON.parse(out);
+  expect(files).toHaveLength(1);
+  expect(files[0]).toMatchObject({ file: at("full.xlsx") });
+  expect(
+    Object.values(files[0].counts).reduce((sum, count) => Number(sum) + Number(count), 0),
+  ).toBe(198);
+  const rules = new Set(files[0].findings.map(({ rule }: { rule: string }) => rule));
+  for (const rule of [
+    "out-of-limits",
+    "missing-reading",
+    "inconclusive",
+    "withstand-before-insulation",
+    "instrument-lapsed",
+  ])
+    expect(rules).toContain(rule);
+  for (const finding of files[0].findings)
+    expect(finding).toMatchObject({
+      rule: expect.any(String),
+      weight: expect.stringMatching(/^(stop|query|note)$/),
+      sheet: expect.any(String),
+      address: expect.stringMatching(/^[A-Z]+[1-9]\d*$/),
+      message: expect.any(String),
+    });
+});
+
+test("check --html writes one page that asks for nothing from elsewhere", async () => {
+  await run("check", at("full.xlsx"), "--html", at("page.html"));
+  const page = readFileSync(at("page.html"), "utf8");
+  expect(page).toContain("<!doctype html>");
+  expect(page.match(/\b(src|href)="(?!#)[^"]*"|url\(|@import/g)).toBeNull();
+  expect(page).toContain("never says that equipment is safe to energize");
+  expect(page.match(/<svg/g)?.length).toBeGreaterThanOrEqual(4);
+});
+
+test("check never writes to its input", async () => {
+  const before = readFileSync(at("full.xlsx"));
+  await run("check", at("full.xlsx"), "--html", at("page.html"));
+  expect(readFileSync(at("full.xlsx")).equals(before)).toBe(true);
+});
+
+const bad = async () => {
+  writeFileSync(at("text.xlsx"), "Panel,R\n");
+  writeFileSync(
+    at("locked.xlsx"),
+    new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...Array(600).fill(0)]),
+  );
+  writeFileSync(at("plain.xlsx"), await writeXlsx({ sheets: [{ name: "A", rows: [["x"], [1]] }] }));
+  const whole = readFileSync(at("book.xlsx"));
+  writeFileSync(at("half.xlsx"), whole.subarray(0, whole.length / 2));
+  writeFileSync(at("odd.csv"), "colour,weather\nred,fine\n");
+  const lineup = JSON.parse(readFileSync(SAMPLE, "utf8"));
+  lineup.panels[1].designation = lineup.panels[0].designation;
+  writeFileSync(at("twice.json"), JSON.stringify(lineup));
+  lineup.panels[1].designation = "=H02";
+  lineup.ratings.voltagekV = 110;
+  writeFileSync(at("high.json"), JSON.stringify(lineup));
+};
+
+test.each([
+  ["a file that is not there", ["check", at("none.xlsx")], /none\.xlsx: there is no such file/],
+  ["a folder", ["check", folder], /is a folder; give a file/],
+  ["no workbook", ["check", at("text.xlsx")], /text\.xlsx: is not a workbook; give an \.xlsx/],
+  ["an encrypted workbook", ["check", at("locked.xlsx")], /is encrypted or an old \.xls file/],
+  ["a damaged workbook", ["check", at("half.xlsx")], /is damaged or not a workbook/],
+  [
+    "a workbook without record tables",
+    ["check", at("plain.xlsx")],
+    /has no record tables; build them/,
+  ],
+  [
+    "intake into a workbook without record tables",
+    ["intake", at("plain.xlsx"), EXPORTS[0] ?? "", "-o", at("never.xlsx")],
+    /has no record tables to place readings in/,
+  ],
+  [
+    "an export with no recognisable column",
+    ["intake", at("book.xlsx"), at("odd.csv"), "-o", at("never.xlsx")],
+    /odd\.csv: .*colour.*weather/s,
+  ],
+  [
+    "a lineup with two panels of one name",
+    ["lineup", at("twice.json"), "-o", at("never.xlsx")],
+    /panels\[1\]\.designation: two panels are named "=H01"/,
+  ],
+  [
+    "a rated voltage outside every basis",
+    ["lineup", at("high.json"), "-o", at("never.xlsx")],
+    /ratings\.voltagekV: must be at most 72\.5 kV/,
+  ],
+  ["no command of ours", ["frobnicate"], /unknown command/],
+  ["an output that is missing", ["lineup", SAMPLE], /required option/],
+])("%s: a message, exit code 2, and no file half written", async (_name, args, message) => {
+  await bad();
+  const { code, err } = await run(...args);
+  expect(err).toMatch(message);
+  expect(code).toBe(2);
+  expect(
+    readdirSync(folder).filter((name) => name.includes("never") || name.endsWith(".part")),
+  ).toEqual([]);
+});
+
+test("one workbook that cannot be read does not keep the others from being checked", async () => {
+  await bad();
+  const { code, out } = await run("check", at("text.xlsx"), at("full.xlsx"), "--json");
+  const { files } = JSON.parse(out);
+  expect(code).toBe(2);
+  expect(files[0].error).toMatch(/^is not a workbook/);
+  expect(files[1].findings.length).toBeGreaterThan(10);
+});
+
+test("the demo prints the matrix and the findings and names what it wrote", async () => {
+  const { code, out } = await run("demo", "-o", at("demo"));
+  expect(code).toBe(0);
+  expect(out).toContain("invented");
+  expect(out).toMatch(/=H07 .*fail/);
+  expect(out).toMatch(/Findings: \d+ stop, \d+ query/);
+  for (const name of ["harbour-substation.xlsx", "harbour-substation.html"]) {
+    expect(out).toContain(name);
+    expect(existsSync(at(join("demo", name)))).toBe(true);
+  }
+});

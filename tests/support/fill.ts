@@ -1,0 +1,83 @@
+import type { Lineup } from "../../src/lineup/lineup";
+import type { Row } from "../../src/records/kind";
+import { type Plan, planFor } from "../../src/sheets/plan";
+import { between, pick, random, shown, spread } from "./random";
+
+type Filler = (row: Row, next: () => number) => Record<string, string | number | null>;
+
+const DAY = 46_340;
+const trail = (day: number) => ({ date: day, by: "A. N. Other", instrument: "X-1" });
+
+/** Entries of a sound lineup: every row passes. */
+export const SOUND: Readonly<Record<string, Filler>> = {
+  GearInsulation: (row, next) => ({
+    testVoltage: 5000,
+    reading: shown(spread(next, 90_000, 400_000), 0),
+    temperature: shown(between(next, 15, 30), 1),
+    humidity: shown(between(next, 30, 60), 0),
+    ...trail(DAY + (row.stage === "after" ? 4 : 0)),
+  }),
+  GearWithstand: (_row, next) => ({
+    temperature: shown(between(next, 18, 24), 1),
+    pressure: shown(between(next, 99, 103), 1),
+    humidity: shown(between(next, 30, 60), 0),
+    surface: shown(between(next, 19, 22), 1),
+    applied: null,
+    duration: 60,
+    current: shown(between(next, 2, 20), 1),
+    discharge: "No",
+    ...trail(DAY + 2),
+  }),
+  GearContact: (_row, next) => ({
+    testCurrent: 100,
+    reading: shown(between(next, 28, 36), 1),
+    temperature: shown(between(next, 15, 30), 1),
+    ...trail(DAY - 2),
+  }),
+};
+
+/** A plan whose rows carry entries, as a workbook that has been filled in. */
+export function filledPlan(
+  lineup: Lineup,
+  start: number,
+  fill: Readonly<Record<string, Filler>> = SOUND,
+): Plan {
+  const next = random(start);
+  const plan = planFor(lineup);
+  return {
+    ...plan,
+    sheets: plan.sheets.map((sheet) => {
+      const filler = fill[sheet.table];
+      return filler
+        ? { ...sheet, rows: sheet.rows.map((row) => ({ ...row, ...filler(row, next) })) }
+        : sheet;
+    }),
+  };
+}
+
+/** Entries over all that may be typed: blanks, impossible values, conditions outside the tables. */
+export const WILD: Readonly<Record<string, Filler>> = {
+  GearInsulation: (_row, next) => ({
+    testVoltage: pick(next, [5000, 5000, 5000, 2500, 1000, null]),
+    r30s: pick(next, [null, shown(spread(next, 100, 1e6), 1)]),
+    reading: pick(next, [null, 0, ...many(() => shown(spread(next, 10, 2e6), 2))]),
+    r10min: pick(next, [null, shown(spread(next, 10, 1e5), 1)]),
+    temperature: pick(next, [null, -20, 120, ...many(() => shown(between(next, -10, 105), 1))]),
+  }),
+  GearWithstand: (_row, next) => ({
+    temperature: pick(next, [null, ...many(() => shown(between(next, -5, 40), 1))]),
+    pressure: pick(next, [null, ...many(() => shown(between(next, 70, 104), 1))]),
+    humidity: pick(next, [null, ...many(() => shown(between(next, 5, 100), 0))]),
+    surface: pick(next, [null, ...many(() => shown(between(next, -5, 40), 1))]),
+    applied: pick(next, [null, ...many(() => shown(between(next, 20, 32), 1))]),
+    duration: pick(next, [null, 59, 60, 60, 61]),
+    discharge: pick(next, ["No", "No", "No", "Yes", null]),
+  }),
+  GearContact: (_row, next) => ({
+    testCurrent: pick(next, [null, 40, 100, 100, 200]),
+    reading: pick(next, [null, 0, ...many(() => shown(spread(next, 15, 120), 1))]),
+    temperature: pick(next, [null, ...many(() => shown(between(next, -20, 60), 1))]),
+  }),
+};
+
+const many = <T>(make: () => T): T[] => Array.from({ length: 8 }, make);

@@ -1,0 +1,32 @@
+import { readFileSync } from "node:fs";
+import { type Lineup, lineupSchema } from "../../src/lineup/lineup";
+import { readLineup } from "../../src/lineup/readLineup";
+
+export const SAMPLE = "sample-workbooks/harbour-substation.lineup.json";
+
+/** The invented lineup of the samples. */
+export function sampleLineup(): Lineup {
+  const read = readLineup(readFileSync(SAMPLE, "utf8"));
+  if (!read.ok) throw new Error(JSON.stringify(read.errors));
+  return read.value;
+}
+
+/** An invented lineup of so many panels, each with a breaker, on sections of ten. */
+export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineup => ({
+  ...lineupSchema.parse({
+    note: "Invented for tests.",
+    project: { name: "Invented", site: "Nowhere (invented)" },
+    basis: "NETA",
+    ratings: { voltagekV: 12, frequencyHz: 50, busbarA: 2000 },
+    panels: Array.from({ length: panels }, (_, index) => ({
+      designation: `=K${String(index + 1).padStart(4, "0")}`,
+      type: "feeder",
+      section: `Section ${Math.floor(index / 10) + 1}`,
+      breaker: { medium: "vacuum", ratedA: 1250, contactLimit: 50 },
+    })),
+    instruments: [
+      { id: "X-1", kind: "Invented", serial: "0", calibrated: "2026-01-01", due: "2027-01-01" },
+    ],
+  }),
+  ...changes,
+});

@@ -1,0 +1,82 @@
+import type { CellValue } from "../../src/records/kind";
+import type { Plan } from "../../src/sheets/plan";
+import { reconcile } from "../../src/sheets/reconcile";
+import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
+
+/** A workbook in memory whose cells a test may change before it is checked. */
+export interface MemoryBook {
+  readonly snapshot: Snapshot;
+  /** Sets a cell of a table by row number and header; takes its formula away unless that is given. */
+  set(table: string, row: number, header: string, value: CellValue, formula?: string): void;
+  /** Position in A1 of a cell. */
+  at(table: string, row: number, header: string): string;
+  copyRow(table: string, from: number): void;
+  removeRow(table: string, row: number): void;
+  removeTable(table: string): void;
+}
+
+interface Cell {
+  value: CellValue;
+  formula?: string;
+}
+
+/** What a plan comes to when it is written to a new workbook, without a file. */
+export function memoryBook(plan: Plan): MemoryBook {
+  const tables = reconcile(plan).create.map(({ planned, writes }) => {
+    const cells: Cell[][] = planned.rows.map(() => planned.columns.map(() => ({ value: null })));
+    for (const { row, column, value, formula } of writes)
+      (cells[row] as Cell[])[column] = { value, formula };
+    return {
+      name: planned.table,
+      sheet: planned.sheet,
+      headers: planned.columns.map(({ header }) => header),
+      cells,
+    };
+  });
+  const find = (name: string) => {
+    const table = tables.find((table) => table.name === name);
+    if (!table) throw new Error(`no table ${name}`);
+    return table;
+  };
+  return {
+    get snapshot() {
+      return {
+        lineup: plan.lineup,
+        sheets: tables.map(({ name, sheet, headers, cells }) => ({
+          name: sheet,
+          tables: [
+            {
+              name,
+              sheet,
+              top: 3,
+              left: 0,
+              headers,
+              rowCount: cells.length,
+              cell: (row, column) => cells[row]?.[column]?.value ?? null,
+              formula: (row, column) => cells[row]?.[column]?.formula,
+            } satisfies TableSnapshot,
+          ],
+        })),
+      };
+    },
+    set: (name, row, header, value, formula) => {
+      const { cells, headers } = find(name);
+      (cells[row] as Cell[])[headers.indexOf(header)] = { value, formula };
+    },
+    at: (name, row, header) => `${letters(find(name).headers.indexOf(header))}${row + 5}`,
+    copyRow: (name, from) => {
+      const { cells } = find(name);
+      cells.push((cells[from] as Cell[]).map((cell) => ({ ...cell })));
+    },
+    removeRow: (name, row) => {
+      find(name).cells.splice(row, 1);
+    },
+    removeTable: (name) => {
+      tables.splice(tables.indexOf(find(name)), 1);
+    },
+  };
+}
+
+const letters = (column: number): string =>
+  (column >= 26 ? letters(Math.floor(column / 26) - 1) : "") +
+  String.fromCharCode(65 + (column % 26));
