@@ -1,4 +1,11 @@
-/** Units of measurement that readings come in, each with its quantity and its power of ten to the SI unit. */
+/** One unit: its quantity, its power of ten to the SI unit, and for the minute what it is `times` the SI unit. */
+export interface UnitSize {
+  readonly quantity: string;
+  readonly exponent: number;
+  readonly times?: number;
+}
+
+/** Units of measurement that readings come in. */
 export const UNITS = {
   TΩ: { quantity: "resistance", exponent: 12 },
   GΩ: { quantity: "resistance", exponent: 9 },
@@ -22,14 +29,17 @@ export const UNITS = {
   hPa: { quantity: "pressure", exponent: 2 },
   mbar: { quantity: "pressure", exponent: 2 },
   Pa: { quantity: "pressure", exponent: 0 },
+  min: { quantity: "time", exponent: 0, times: 60 },
   s: { quantity: "time", exponent: 0 },
   ms: { quantity: "time", exponent: -3 },
   m: { quantity: "length", exponent: 0 },
   mm: { quantity: "length", exponent: -3 },
   "°C": { quantity: "temperature", exponent: 0 },
   "%": { quantity: "share", exponent: 0 },
-  "N·m": { quantity: "torque", exponent: 0 },
+  N·m: { quantity: "torque", exponent: 0 },
   Hz: { quantity: "frequency", exponent: 0 },
-} as const satisfies Record<string, { quantity: string; exponent: number }>;
+} as const satisfies Record<string, UnitSize>;
 
 export type Unit = keyof typeof UNITS;
+
+export const unitSize = (unit: Unit): UnitSize => UNITS[unit];

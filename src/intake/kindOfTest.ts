@@ -1,0 +1,24 @@
+import { plainWords } from "./fields";
+
+/** What a test is called besides the name of its record kind. */
+const OTHER_NAMES: Readonly<Record<string, RegExp>> = {
+  insulation: /\b(?:ir|megohm)\b/,
+  withstand: /\b(?:hi ?pot|hv|high voltage|power frequency|dielectric|ac test)\b/,
+  contact: /\b(?:joints?|micro ?ohm|crm|pole resistance)\b/,
+};
+
+/**
+ * The record kind that a test's name speaks of: the one named first, so that "insulation after
+ * withstand" is an insulation test.
+ *
+ * @param ids of the record kinds there are
+ * @example kindOfTest("Hi-pot", ["contact", "insulation", "withstand"]) // "withstand"
+ */
+export const kindOfTest = (text: string, ids: readonly string[]): string | undefined => {
+  const words = plainWords(text.slice(0, 200));
+  const starts = ids.flatMap((id) => {
+    const at = [words.indexOf(id), OTHER_NAMES[id]?.exec(words)?.index ?? -1].filter((n) => n >= 0);
+    return at.length > 0 ? [{ id, at: Math.min(...at) }] : [];
+  });
+  return starts.sort((one, other) => one.at - other.at)[0]?.id;
+};

@@ -1,0 +1,193 @@
+import { quoted } from "../quantities/quoted";
+import { answer, type Result, refuse } from "../quantities/result";
+import { keyIds, type RecordKind, type Row, rowKey } from "../records/kind";
+import { plainWords } from "./fields";
+import { positionReader } from "./readPosition";
+import { readStage } from "./readStage";
+
+/** A record table as far as placing needs it. A table of a workbook is one. */
+export interface RecordRows {
+  readonly kind: RecordKind;
+  /** The rows as stored, by column id. */
+  readonly rows: readonly Row[];
+  /** Which column ids the table has; all of the kind's where not given. */
+  readonly at?: ReadonlyMap<string, number>;
+}
+
+/** What a line of an export says about where it belongs, as written; blank where it says nothing. */
+export interface Place {
+  readonly object: string;
+  readonly part: string;
+  readonly position: string;
+  readonly stage: string;
+}
+
+export interface FoundRow<T extends RecordRows> {
+  readonly table: T;
+  readonly row: number;
+}
+
+/** A row of a record table by its keys, made comparable. Keys that its kind does not have are blank. */
+interface Candidate<T extends RecordRows> extends FoundRow<T> {
+  readonly object: string;
+  readonly part: string;
+  readonly position: string;
+  readonly stage: string;
+  readonly name: string;
+}
+
+/**
+ * Makes the search for the one row that a line belongs to, by panel or section, then combination or
+ * pole, then stage, then part. A line that fits no row, or several, is refused with what would be right.
+ *
+ * @param tables the record tables
+ * @param positions every position that the export writes, by which its phase letters are known
+ */
+export const rowFinder = <T extends RecordRows>(
+  tables: readonly T[],
+  positions: Iterable<string>,
+): ((place: Place, among: readonly T[]) => Result<FoundRow<T>>) => {
+  const position = positionReader(positions);
+  const objects = new Map(
+    tables.map((table) => [table, some(table.rows.map((row) => String(row.object ?? "").trim()))]),
+  );
+  const byObject = new Map<string, Candidate<T>[]>();
+  for (const one of tables.flatMap(candidatesOf)) {
+    const key = objectKey(one.object);
+    const sofar = byObject.get(key);
+    if (sofar) sofar.push(one);
+    else byObject.set(key, [one]);
+  }
+
+  return (place, among) => {
+    if (place.object === "")
+      return refuse("none", 'names no panel or section; right would be a column "Panel".');
+    const ofObject = (byObject.get(objectKey(place.object)) ?? []).filter(({ table }) =>
+      among.includes(table),
+    );
+    if (ofObject.length === 0)
+      return refuse(
+        "none",
+        `panel or section ${quoted(place.object)} has no row. ${among.map((table) => `${table.kind.sheet} has ${objects.get(table)}`).join("; ")}.`,
+      );
+
+    const atPosition = narrow(ofObject, "position", place.position, position);
+    if (!atPosition.ok) return atPosition;
+    const atStage = narrow(atPosition.value, "stage", place.stage, (text) => {
+      const stage = readStage(text);
+      return stage
+        ? answer(stage)
+        : refuse(
+            "wrong",
+            `stage ${quoted(text)} is neither before nor after the withstand test; right would be "before" or "after".`,
+          );
+    });
+    if (!atStage.ok) return atStage;
+
+    const ofPart =
+      place.part === ""
+        ? atStage.value
+        : atStage.value.filter(({ part, object }) => isPart(place.part, part, object));
+    const [found, second] = ofPart;
+    if (found === undefined)
+      return refuse(
+        "none",
+        `part ${quoted(place.part)} is none of ${place.object}'s, which are ${some(atStage.value.map(({ part }) => part))}.`,
+      );
+    return second === undefined
+      ? answer({ table: found.table, row: found.row })
+      : refuse(
+          "none",
+          `fits ${ofPart.length} rows: ${some(ofPart.map(({ name }) => name))}; say which in a column "Part"${among.length > 1 ? ' or "Test"' : ""}.`,
+        );
+  };
+};
+
+const NAMES = { position: "combination, phase or pole", stage: "stage" } as const;
+const TITLES = { position: "Combination", stage: "Stage" } as const;
+
+/** The candidates that agree in one key. Those whose kind does without the key agree with all. */
+const narrow = <T extends RecordRows>(
+  rows: readonly Candidate<T>[],
+  key: "position" | "stage",
+  written: string,
+  read: (text: string) => Result<string>,
+): Result<readonly Candidate<T>[]> => {
+  const without = rows.filter((row) => row[key] === "");
+  if (without.length === rows.length) return answer(rows);
+  const choices = some(rows.map((row) => row[key]));
+  const object = rows[0]?.object;
+  if (written === "")
+    return without.length > 0
+      ? answer(without)
+      : refuse(
+          "none",
+          `names no ${NAMES[key]}; right would be a column "${TITLES[key]}" with ${choices}.`,
+        );
+  const wanted = read(written);
+  if (!wanted.ok) return wanted;
+  const agreeing = rows.filter((row) => row[key] === "" || row[key] === wanted.value);
+  // A withstand test puts a phase against earth, so that "L1-E" there is the phase L1.
+  const toEarth = rows.filter(
+    (row) => row.table.kind.id === "withstand" && `${row[key]}-E` === wanted.value,
+  );
+  const found = agreeing.length > 0 ? agreeing : toEarth;
+  return found.length > 0
+    ? answer(found)
+    : refuse(
+        "none",
+        `${NAMES[key]} ${quoted(written)} is none of ${object}'s, which are ${choices}.`,
+      );
+};
+
+const candidatesOf = <T extends RecordRows>(table: T): Candidate<T>[] => {
+  const keys = keyIds(table.kind);
+  const positionId = keys.find((id) => !["object", "part", "stage"].includes(id));
+  const readKey = positionReader([]);
+  return table.rows.map((row, index) => {
+    const text = (id: string | undefined) => String((id && row[id]) ?? "").trim();
+    const position = readKey(text(positionId));
+    return {
+      table,
+      row: index,
+      object: text("object"),
+      part: text("part"),
+      position: position.ok ? position.value : text(positionId),
+      stage: readStage(text("stage")) ?? text("stage"),
+      name: rowKey(row, keys),
+    };
+  });
+};
+
+/** A panel's or section's name without case, spaces and punctuation, and without words such as "panel" before it. */
+const objectKey = (text: string): string => {
+  const words = plainWords(text).split(" ");
+  const from = words.findIndex(
+    (word) => !/^(?:panel|cubicle|bay|bus|busbar|bb|section)$/.test(word),
+  );
+  return (from < 0 ? words : words.slice(from)).join("");
+};
+
+/** Every word of the part as written is in the part's name, or in that of the panel it belongs to. */
+const isPart = (written: string, part: string, object: string): boolean => {
+  const [words, own, panel] = [partWords(written), partWords(part), partWords(object)];
+  return (
+    words.some((word) => own.includes(word)) &&
+    words.every((word) => own.includes(word) || panel.includes(word))
+  );
+};
+
+const partWords = (text: string): string[] =>
+  plainWords(text)
+    .replace(/\b(?:vacuum |sf6 )?circuit breaker\b|\bv?cb\b/g, "breaker")
+    .replace(/\bbus ?bars?\b|\bbus\b/g, "busbar")
+    .replace(/\bbusbar joint\b/g, "joint")
+    .split(" ");
+
+/** Names once each, the middle left out where they are many. */
+const some = (names: readonly string[]): string => {
+  const once = [...new Set(names)].filter((name) => name !== "");
+  return once.length <= 16
+    ? once.join(", ")
+    : `${once.slice(0, 8).join(", ")} … ${once.slice(-4).join(", ")}`;
+};

@@ -1,0 +1,37 @@
+import { answer, type Result, refuse } from "./result";
+import { type Unit, unitSize } from "./units";
+
+/**
+ * Brings a value from one unit to another of the same quantity.
+ *
+ * Powers of ten move the decimal point in the number's text, so that 5.2 GΩ is exactly 5200 MΩ and
+ * not a neighbour of it.
+ *
+ * @param value any finite number, in `from`
+ * @returns the value in `to`; `wrong` for unlike quantities or a value that is no number, `range`
+ *   where the outcome is too large or too small for a number
+ * @example convert(5.2, "GΩ", "MΩ") // 5200
+ */
+export const convert = (value: number, from: Unit, to: Unit): Result<number> =>
+  from === to && Number.isFinite(value)
+    ? answer(value)
+    : Number.isFinite(value)
+      ? convertText(String(value), from, to)
+      : refuse("wrong", `${value} is not a number that can be brought from ${from} to ${to}.`);
+
+/** The same for a number still in its text, such as "5.2" or "1.2e3", with a point as decimal mark. */
+export const convertText = (number: string, from: Unit, to: Unit): Result<number> => {
+  const [source, target] = [unitSize(from), unitSize(to)];
+  if (source.quantity !== target.quantity)
+    return refuse(
+      "wrong",
+      `${from} is a unit of ${source.quantity}; a ${target.quantity} in ${to} belongs here.`,
+    );
+  const [digits = "", exponent = "0"] = number.split("e");
+  const shifted = Number(`${digits}e${Number(exponent) + source.exponent - target.exponent}`);
+  const value = (from === to ? shifted : (shifted * (source.times ?? 1)) / (target.times ?? 1)) + 0;
+  const lost = !Number.isFinite(value) || (value === 0 && /[1-9]/.test(digits));
+  return lost
+    ? refuse("range", `${number} ${from} is beyond what can be kept as a number in ${to}.`)
+    : answer(value);
+};

@@ -1,0 +1,50 @@
+import { quoted } from "./quoted";
+import { type DecimalMark, readNumber } from "./readNumber";
+import { splitReading } from "./splitReading";
+
+/** Which decimal mark a column or an export uses, and in a sentence how that is known. */
+export interface DecimalEvidence {
+  readonly mark: DecimalMark | undefined;
+  readonly evidence: string;
+}
+
+/**
+ * Finds the decimal mark of a column or export from the texts that can be read one way only.
+ *
+ * @param texts the column's cells from the first line on; whatever is no number is passed over
+ * @param place where the text at an index stands, for the sentence; "line 1" is the first
+ * @returns the mark, or undefined where nothing settles it or two texts contradict each other
+ * @example decimalMark(["1,250", "0,82"]) // { mark: ",", evidence: 'decimal comma, because "0,82" on line 2 can be read no other way' }
+ */
+export const decimalMark = (
+  texts: Iterable<string>,
+  place: (index: number) => string = (index) => `line ${index + 1}`,
+): DecimalEvidence => {
+  const proofs: { [mark in DecimalMark]?: string } = {};
+  let open: string | undefined;
+  let index = -1;
+  for (const text of texts) {
+    index += 1;
+    if (!/[.,．，]/.test(text)) continue;
+    const parts = splitReading(text);
+    const number = parts && readNumber(parts.number, parts.exponent !== "");
+    if (number?.mark) proofs[number.mark] ??= `${quoted(text)} on ${place(index)}`;
+    else if (number?.ambiguous) open ??= `${quoted(text)} on ${place(index)}`;
+  }
+  const { ".": point, ",": comma } = proofs;
+  if (point && comma)
+    return {
+      mark: undefined,
+      evidence: `no one decimal mark, because ${point} needs a decimal point and ${comma} a decimal comma`,
+    };
+  if (point)
+    return { mark: ".", evidence: `decimal point, because ${point} can be read no other way` };
+  if (comma)
+    return { mark: ",", evidence: `decimal comma, because ${comma} can be read no other way` };
+  return {
+    mark: undefined,
+    evidence: open
+      ? `decimal mark unknown, because ${open} could be read either way and nothing else settles it`
+      : "no decimal mark in use: every number is whole",
+  };
+};

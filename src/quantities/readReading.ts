@@ -1,0 +1,100 @@
+import { convertText } from "./convert";
+import { quoted } from "./quoted";
+import type { Reading } from "./reading";
+import { type DecimalMark, type NumberText, readNumber } from "./readNumber";
+import { readUnit } from "./readUnit";
+import { answer, type Result, refuse } from "./result";
+import { splitReading } from "./splitReading";
+import type { Unit } from "./units";
+
+/** A whole number, or one with a point whose fraction cannot be a thousands group. */
+const PLAIN = /^-?(?:\d{1,15}(?:\.(?:\d\d?|\d{4,9}))?|0\.\d{3})$/;
+
+export interface ReadingOptions {
+  /** The unit of the answer, assumed where the text carries none. */
+  readonly unit: Unit;
+  /** The decimal mark of the column or export, where it is known. It settles `1.250` and `1,250`. */
+  readonly decimal?: DecimalMark;
+}
+
+/**
+ * Reads what people and instruments write: `5.2 GΩ`, `1 250,5 MOhm`, `> 2 TΩ`, `OL (> 200 GΩ)`, `1.2E+3`.
+ *
+ * An over-range mark, `>` or `≥` makes the value a lower bound, `<` or `≤` an upper one.
+ *
+ * @param text the reading as written
+ * @param options the unit of the answer, and the decimal mark where known
+ * @returns the reading in `options.unit`; `none` for blank text; `wrong` for text that is no reading,
+ *   is of another quantity, is ambiguous, or has an over-range mark without the instrument's range;
+ *   `range` for a value beyond any number
+ * @example readReading("5.2 GΩ", { unit: "MΩ" }) // value 5200, bound "exact"
+ * @example readReading("> 2 TΩ", { unit: "MΩ" }) // value 2000000, bound "above"
+ */
+export const readReading = (text: string, { unit, decimal }: ReadingOptions): Result<Reading> => {
+  if (PLAIN.test(text) && (decimal !== "," || !text.includes(".")))
+    return answer({ value: Number(text) + 0, unit, bound: "exact", text });
+  if (text.trim() === "")
+    return refuse("none", `No reading is written here; write one such as "12.5 ${unit}".`);
+
+  const parts = splitReading(text);
+  const number = parts && readNumber(parts.number, parts.exponent !== "");
+  if (parts?.over && parts.number === "")
+    return refuse(
+      "wrong",
+      `${quoted(text)} is over range but does not say of which range; write the instrument's range too, such as "> 2000 ${unit}".`,
+    );
+  if (!parts || !number)
+    return refuse(
+      "wrong",
+      `${quoted(text)} is not a reading; write a number and its unit, such as "12.5 ${unit}" or "> 12.5 ${unit}".`,
+    );
+  if (parts.over && parts.bound === "<")
+    return refuse(
+      "wrong",
+      `${quoted(text)} says both over range and less than; write one of them.`,
+    );
+
+  const plain = settle(text, number, decimal);
+  if (!plain.ok) return plain;
+  const written = parts.unit === "" ? answer(unit) : readUnit(parts.unit, unit);
+  if (!written.ok) return written;
+  const value = convertText(
+    `${parts.sign}${plain.value}${parts.exponent && `e${parts.exponent}`}`,
+    written.value,
+    unit,
+  );
+  return value.ok
+    ? answer({
+        value: value.value,
+        unit,
+        bound: BOUNDS[parts.bound || (parts.over ? ">" : "")],
+        text,
+      })
+    : refuse(value.kind, `${quoted(text)}: ${value.reason}`);
+};
+
+const BOUNDS = { ">": "above", "<": "below", "": "exact" } as const;
+
+const MARK_NAMES = { ".": "point", ",": "comma" } as const;
+
+/** Brings the number's own decimal mark and that of its column together, or says why they cannot be. */
+const settle = (
+  text: string,
+  { plain, mark, ambiguous }: NumberText,
+  decimal: DecimalMark | undefined,
+): Result<string> => {
+  if (ambiguous === undefined)
+    return decimal === undefined || mark === undefined || mark === decimal
+      ? answer(plain)
+      : refuse(
+          "wrong",
+          `${quoted(text)} has a decimal ${MARK_NAMES[mark]}, but decimal ${MARK_NAMES[decimal]} is the rule here.`,
+        );
+  const grouped = plain.replace(".", "");
+  return decimal === undefined
+    ? refuse(
+        "wrong",
+        `${quoted(text)} could be ${Number(plain)} or ${grouped}; say which decimal mark is used, or write it so that it can be read one way only: "${plain}0" or "${grouped}".`,
+      )
+    : answer(decimal === ambiguous ? plain : grouped);
+};

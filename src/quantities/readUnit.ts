@@ -1,0 +1,136 @@
+import { quoted } from "./quoted";
+import { answer, type Result, refuse } from "./result";
+import { UNITS, type Unit, unitSize } from "./units";
+
+/** How prefixes are written. Only m and M are told apart by their case. */
+const PREFIXES: Readonly<Record<string, string>> = {
+  t: "T",
+  tera: "T",
+  g: "G",
+  gig: "G",
+  giga: "G",
+  M: "M",
+  meg: "M",
+  mega: "M",
+  k: "k",
+  kilo: "k",
+  h: "h",
+  m: "m",
+  milli: "m",
+  µ: "µ",
+  u: "µ",
+  micro: "µ",
+  n: "n",
+  nano: "n",
+};
+
+/** How the units that take a prefix are written, and those that take none, in lower case. */
+const BASES: Readonly<Record<string, string>> = {
+  ω: "Ω",
+  ohm: "Ω",
+  ohms: "Ω",
+  v: "V",
+  volt: "V",
+  volts: "V",
+  a: "A",
+  amp: "A",
+  amps: "A",
+  ampere: "A",
+  amperes: "A",
+  pa: "Pa",
+  bar: "bar",
+  s: "s",
+  sec: "s",
+  secs: "s",
+  second: "s",
+  seconds: "s",
+  min: "min",
+  mins: "min",
+  minute: "min",
+  minutes: "min",
+  m: "m",
+  metre: "m",
+  metres: "m",
+  meter: "m",
+  meters: "m",
+  c: "°C",
+  "°c": "°C",
+  degc: "°C",
+  celsius: "°C",
+  "%": "%",
+  "%rh": "%",
+  percent: "%",
+  n·m: "N·m",
+  nm: "N·m",
+  hz: "Hz",
+};
+
+const PREFIXED =
+  /^(tera|giga?|mega?|kilo|milli|micro|nano|[tgkhmµu])?(ω|ohms?|volts?|v|amp(?:ere)?s?|a|pa|bar|m|s)$/i;
+const NANO = /^n(ω|ohms?|a)$/i;
+
+/** A prefix alone, as in "5.2G" or "800 Megs": usual for resistance and nothing else. */
+const BARE = /^(tera|giga?|mega?|kilo|[TGMk])s?$/i;
+
+/**
+ * Tells a unit from how it is written: `MOhms`, `Gohm`, `kv`, `microohm`, `deg C`, `5.2G`.
+ *
+ * m and M differ by a factor of 10^9 and are often mixed up, so milliohm is refused where a kilo or
+ * mega unit belongs, and megohm where a milli or micro unit does.
+ *
+ * @param text the unit alone
+ * @param expected the unit that belongs here, where one is known
+ * @returns `wrong` for an unknown unit, and for one that could be milli or mega
+ * @example readUnit("GOHM") // "GΩ"
+ */
+export const readUnit = (text: string, expected?: Unit): Result<Unit> => {
+  const written = text
+    .trim()
+    .replace(/[\u2126\u03c9]/g, "Ω")
+    .replace("㏁", "MΩ")
+    .replace("㏀", "kΩ")
+    .replace(/\u03bc/g, "µ")
+    .replace("℃", "°C")
+    .replace(/º/g, "°");
+  const unit = isUnit(written) ? written : spelled(written.replace(/[\s.-]/g, ""), expected);
+  if (unit === undefined)
+    return refuse(
+      "wrong",
+      `${quoted(text)} is not a unit known here${expected ? `; ${expected} belongs here` : ""}.`,
+    );
+  const power = expected?.endsWith("Ω") ? unitSize(expected).exponent : 0;
+  const mixedUp = (unit === "mΩ" && power > 0) || (unit === "MΩ" && power < 0);
+  return mixedUp
+    ? refuse(
+        "wrong",
+        `${quoted(text)} could be milliohm or megohm, a factor of 10^9 apart, where ${expected} belongs. ${
+          power > 0
+            ? "If megohm, write MΩ; if milliohm, write it in Ω."
+            : "If milliohm, write mΩ; if megohm, write it in kΩ."
+        }`,
+      )
+    : answer(unit);
+};
+
+const spelled = (text: string, expected: Unit | undefined): Unit | undefined => {
+  const bare = expected?.endsWith("Ω") ? BARE.exec(text)?.[1] : undefined;
+  if (bare !== undefined) return unitOf(bare, "Ω");
+  if (text === "S" || text === "M") return undefined;
+  const alone = own(BASES, text.toLowerCase());
+  if (alone !== undefined) return unitOf("", alone);
+  const [, prefix = "", base = ""] = PREFIXED.exec(text) ?? [];
+  if (base !== "") return unitOf(prefix, own(BASES, base.toLowerCase()) ?? "");
+  const nano = text.startsWith("n") ? NANO.exec(text)?.[1] : undefined;
+  return nano === undefined ? undefined : unitOf("n", own(BASES, nano.toLowerCase()) ?? "");
+};
+
+const unitOf = (prefix: string, base: string): Unit | undefined => {
+  const sign = prefix === "" ? "" : (own(PREFIXES, prefix) ?? own(PREFIXES, prefix.toLowerCase()));
+  const unit = `${sign}${base}`;
+  return isUnit(unit) ? unit : undefined;
+};
+
+const isUnit = (text: string): text is Unit => Object.hasOwn(UNITS, text);
+
+const own = (table: Readonly<Record<string, string>>, key: string): string | undefined =>
+  Object.hasOwn(table, key) ? table[key] : undefined;

@@ -1,0 +1,101 @@
+import { describe, expect, test } from "vitest";
+import { placeReadings } from "../../src/intake/place";
+import { readExport } from "../../src/intake/readExport";
+import type { RecordKind, Row } from "../../src/records/kind";
+import { KINDS } from "../../src/records/kinds";
+import { sampleExports, sampleFile, sampleLineup } from "./sampleExports";
+
+const lineup = sampleLineup();
+const texts = sampleExports(lineup);
+const names = Object.keys(texts);
+
+/** The three files placed one after the other on the blank tables of the lineup. */
+const taken = () => {
+  const tables: { kind: RecordKind; rows: Row[] }[] = KINDS.map((kind) => ({
+    kind,
+    rows: kind.rows(lineup),
+  }));
+  const placements = names.map((name) => {
+    const read = readExport(texts[name] ?? "", { name });
+    if (!read.ok) throw new Error(read.reason);
+    const placement = placeReadings(read.value, tables, {
+      replace: false,
+      instruments: lineup.instruments,
+      wave: lineup.withstand.wave,
+    });
+    for (const { table, row, column, value } of placement.placed)
+      table.rows[row] = { ...table.rows[row], [column]: value };
+    return { name, table: read.value, placement };
+  });
+  return { tables, placements };
+};
+
+describe.each(names)("%s", (name) => {
+  test("is the file that is committed, and says that it is invented", () => {
+    expect(sampleFile(name)).toBe(texts[name]);
+    expect(texts[name]).toMatch(/^# Invented data: no such site/);
+  });
+});
+
+test("three shapes are recognised", () => {
+  expect(taken().placements.map(({ table }) => [table.delimiter, table.decimal.mark])).toEqual([
+    [",", "."],
+    [";", ","],
+    ["\t", "."],
+  ]);
+});
+
+test("every row of the three record kinds has its reading, but for those that are meant to lack it", () => {
+  const without = taken().tables.flatMap(({ kind, rows }) => {
+    const reading = kind.columns.find(({ need }) => need === "reading")?.id ?? "";
+    return rows
+      .filter((row) => row[reading] === undefined)
+      .map((row) =>
+        [kind.id, row.object, row.part, row.combination ?? row.pole ?? row.phase, row.stage]
+          .filter(Boolean)
+          .join(" "),
+      );
+  });
+  expect(without.sort()).toEqual([
+    "contact =H09 Breaker Q0 L2",
+    "contact =H10 Breaker Q0 L1",
+    "insulation =H01 Circuit L2-E after",
+    "insulation =H03 Circuit L3-E before",
+    "insulation =H05 Breaker Q0 L3 open after",
+    "insulation =H08 Circuit L2-E before",
+    "insulation =H09 Circuit L3-E before",
+    "withstand =H09 Circuit L3",
+  ]);
+});
+
+test("what is not placed is said, and what would overwrite is held back", () => {
+  const { placements } = taken();
+  const [insulation, contact, after] = placements.map(({ placement }) =>
+    placement.unplaced.map(({ source, reason }) => `${source.line}: ${reason}`),
+  );
+  expect(insulation).toEqual([
+    expect.stringMatching(/^30: line 31 gives other values for =H02 .* and is later/),
+    expect.stringMatching(/^39: lines 39 and 40 give different values for =H03/),
+    expect.stringMatching(/^40: lines 39 and 40 give different values for =H03/),
+    '63: has no reading: blank under "R 1 min (GΩ)".',
+    expect.stringMatching(/^73: panel or section "=H13" has no row\. Insulation has Bus A/),
+  ]);
+  expect(contact).toEqual([expect.stringMatching(/^24: "OL" is over range but does not say/)]);
+  expect(after).toEqual([expect.stringMatching(/^69: "OL" is over range but does not say/)]);
+  expect(
+    placements.flatMap(({ placement }) =>
+      placement.conflicts
+        .filter(({ column }) => column === "reading")
+        .map(({ source, old, value }) => [source.line, old, value]),
+    ),
+  ).toEqual([[34, 132000, 61000]]);
+});
+
+test("over-range readings stay bounds", () => {
+  const insulation = taken().tables.find(({ kind }) => kind.id === "insulation");
+  const bounds = (insulation?.rows ?? []).flatMap(({ reading }) =>
+    typeof reading === "string" ? reading : [],
+  );
+  expect(bounds.length).toBeGreaterThan(10);
+  expect(new Set(bounds)).toEqual(new Set(["> 10 TΩ", "> 2 GΩ"]));
+});

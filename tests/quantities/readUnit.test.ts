@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { readUnit } from "../../src/quantities/readUnit";
+import { UNITS, type Unit } from "../../src/quantities/units";
+
+test.each(Object.keys(UNITS) as Unit[])("%s is itself", (unit) => {
+  expect(readUnit(unit)).toEqual({ ok: true, value: unit });
+});
+
+// Spellings met on site: practice.
+test.each<[string, Unit]>([
+  ["GOHM", "GΩ"],
+  ["G\u2126", "GΩ"],
+  ["Mohms", "MΩ"],
+  ["megaohm", "MΩ"],
+  ["K ohm", "kΩ"],
+  ["mohm", "mΩ"],
+  ["milliohms", "mΩ"],
+  ["uOhm", "µΩ"],
+  ["μΩ", "µΩ"],
+  ["㏁", "MΩ"],
+  ["Volts", "V"],
+  ["KV", "kV"],
+  ["amps", "A"],
+  ["ua", "µA"],
+  ["deg C", "°C"],
+  ["℃", "°C"],
+  ["% RH", "%"],
+  ["N-m", "N·m"],
+  ["mBar", "mbar"],
+  ["KPA", "kPa"],
+  ["secs", "s"],
+  ["minutes", "min"],
+])("%s is %s", (text, unit) => {
+  expect(readUnit(text)).toEqual({ ok: true, value: unit });
+});
+
+test.each(["", "M", "S", "NA", "MV", "MA", "°F", "ohm·m", "MΩ/km", "toString"])(
+  "%j is no unit",
+  (text) => {
+    expect(readUnit(text)).toMatchObject({ ok: false, kind: "wrong" });
+  },
+);
+
+test("a bare prefix is one of resistance where resistance belongs", () => {
+  expect(readUnit("G", "MΩ")).toEqual({ ok: true, value: "GΩ" });
+  expect(readUnit("G", "kV")).toMatchObject({ ok: false });
+});
