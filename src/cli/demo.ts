@@ -26,7 +26,7 @@ export async function demo(folder: string): Promise<string> {
   rmSync(built, { force: true });
   const made = await buildBook(`${SAMPLES}${NAME}.lineup.json`, built);
   bar.step("placing the exports' readings");
-  const taken = await takeIn(built, exports, book, false);
+  const taken = await takeIn(built, exports, book, { replace: false });
   bar.step("checking");
   const report = await checkFile(book);
   bar.step("writing the page");

@@ -1,4 +1,5 @@
 import { basename } from "node:path";
+import { z } from "zod";
 import { placeReadings } from "../intake/place";
 import type { PlacedCell, Placement } from "../intake/placement";
 import { type ExportTable, readExport } from "../intake/readExport";
@@ -17,13 +18,35 @@ export interface Taken {
   readonly placement: Placed;
 }
 
+const MARKS = { point: ".", comma: "," } as const;
+
+export interface IntakeOptions {
+  readonly replace: boolean;
+  readonly decimal?: keyof typeof MARKS;
+  /** A JSON file: an object of column title and field. */
+  readonly columns?: string;
+}
+
+/** What columns mean, from a JSON file. */
+function readMapping(file: string): Record<string, string> {
+  try {
+    return z.record(z.string(), z.string()).parse(JSON.parse(readText(file)));
+  } catch (error) {
+    if (error instanceof UsageError) throw error;
+    throw new UsageError(
+      `${file}: is not an object of column title and field, such as {"R1": "reading"}`,
+    );
+  }
+}
+
 /** Places the readings of exports into a workbook and writes it anew; the input stays as it is. */
 export async function takeIn(
   book: string,
   exports: readonly string[],
   out: string,
-  replace: boolean,
+  { replace, decimal, columns }: IntakeOptions,
 ): Promise<Taken[]> {
+  const mapping = columns === undefined ? undefined : readMapping(columns);
   const bytes = readBytes(book);
   const snapshot = await named(book, () => readBook(bytes));
   const { lineup } = snapshot;
@@ -36,7 +59,11 @@ export async function takeIn(
   let tables = originals;
   const cells: PlacedCell<RecordTable>[] = [];
   const taken = exports.map((file): Taken => {
-    const read = readExport(readText(file), { name: basename(file) });
+    const read = readExport(readText(file), {
+      name: basename(file),
+      mapping,
+      decimal: decimal && MARKS[decimal],
+    });
     if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
     const placement = placeReadings(read.value, tables, {
       replace,

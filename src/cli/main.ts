@@ -1,8 +1,8 @@
-import { Command, CommanderError } from "commander";
+import { Command, CommanderError, Option } from "commander";
 import type { Finding } from "../check/finding";
 import { checkFile, type FileReport, fileReport, pageName } from "./checkCommand";
 import { UsageError, writeWhole } from "./files";
-import { takeIn, takenWords } from "./intakeCommand";
+import { type IntakeOptions, takeIn, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
 import { progress } from "./progress";
 import { findingTable, matrixTable, summaryLine } from "./terminal";
@@ -43,13 +43,20 @@ export async function main(argv: readonly string[]): Promise<number> {
     .argument("<export...>", "delimited text files")
     .requiredOption("-o, --out <out.xlsx>", "the workbook to write")
     .option("--replace", "write over readings that differ", false)
+    .addOption(
+      new Option("--decimal <mark>", "the exports' decimal mark, where it cannot be told").choices([
+        "point",
+        "comma",
+      ]),
+    )
+    .option("--columns <map.json>", "what columns mean: an object of title and field")
     .action(
       async (
         book: string,
         exports: string[],
-        { out, replace }: { out: string; replace: boolean },
+        { out, ...options }: { out: string } & IntakeOptions,
       ) => {
-        const taken = await takeIn(book, exports, out, replace);
+        const taken = await takeIn(book, exports, out, options);
         say([...taken.map(takenWords), `Wrote ${out}`].join("\n"));
       },
     );

@@ -90,7 +90,7 @@ function Front({ panel, x, standing }: { panel: Panel; x: number; standing: Stan
   const { word, fill, ink } = STANDING[standing];
   const middle = x + WIDTH / 2;
   const line = { fill: "none", stroke: INK, strokeWidth: 1.2 };
-  const words = wrapped(panel.name ?? panel.type, 15);
+  const words = wrapped(panel.name ?? panel.type, 13);
   return (
     <>
       <rect x={x} y={TOP} width={WIDTH} height={HEIGHT} fill={PAPER} stroke={INK} strokeWidth={2} />

@@ -3,8 +3,9 @@ import { sourceText } from "../criteria/criterion";
 import { judge } from "../criteria/judge";
 import { contactCorrect } from "../engineering/contactCorrect";
 import { busJoints } from "../lineup/busbar";
-import { type Lineup, sameName } from "../lineup/lineup";
+import type { Lineup } from "../lineup/lineup";
 import { ownCriterion, ownSource } from "../lineup/ownCriterion";
+import { panelOf } from "../lineup/panelOf";
 import { closing, gear, PHASES, result, trail } from "./columns";
 import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
 import { targetsOf } from "./place";
@@ -15,9 +16,7 @@ const NOT_CORRECTED = "not corrected";
 
 /** The greatest resistance allowed: a breaker's on its own plate, else a criterion of the maker or project. */
 const ownLimit = (row: Row, lineup: Lineup) => {
-  const breaker = lineup.panels.find((panel) =>
-    sameName(panel.designation, String(row.object)),
-  )?.breaker;
+  const breaker = panelOf(lineup, String(row.object))?.breaker;
   if (!isJoint(row) && breaker?.contactLimit !== undefined)
     return {
       from: "maker" as const,

@@ -131,7 +131,7 @@ export const insulation: RecordKind = {
       role: "computed",
       width: 14,
       unit: "MΩ",
-      format: "#,##0.###",
+      format: "#,##0.#",
       formula: (ref, { insulation: { correction, baseC } }) =>
         correction === "none"
           ? `IF(${ref("reading")}="","",IFERROR(${gear("IRCORRECT", ref("reading"), baseC, '"none"', baseC)},"${NOT_CORRECTED}"))`
@@ -155,7 +155,7 @@ export const insulation: RecordKind = {
       role: "limit",
       width: 11,
       unit: "MΩ",
-      format: "#,##0.###",
+      format: "#,##0.#",
       own: ownMinimum,
       formula: (ref, lineup) =>
         `IFERROR(${gear("IRMINIMUM", ref("ratedkV"), quoted(lineup.basis))},"")`,

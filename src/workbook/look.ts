@@ -60,7 +60,7 @@ export const body = ({ role, format, unit, accepts }: Column): CellStyle => {
   return {
     font: type(9, INK, role === "result"),
     border: box,
-    alignment: { vertical: "center", horizontal: aligned ? "right" : "left" },
+    alignment: { vertical: "center", horizontal: aligned ? "right" : "left", indent: 1 },
     ...(fill ? { fill: solid(fill) } : {}),
     ...(format ? { numFmt: format } : {}),
   };

@@ -148,7 +148,7 @@ export function Page({ file, made, report }: Props): ReactElement {
           )}
           <h2>Readings against limits</h2>
           {tables.map((table) => {
-            const svg = plotSvg(table);
+            const svg = plotSvg(table, objects);
             return (
               <section key={table.table.name}>
                 <h3>{table.kind.title}</h3>

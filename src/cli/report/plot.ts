@@ -20,11 +20,18 @@ const LOOK = [
   },
 ] as const;
 
+const [WIDTH, LEFT, RIGHT] = [1000, 92, 16];
+
 /**
  * Readings of a table against their limits, panel by panel, as an SVG drawing. A reading known only to
  * lie above its number is drawn as an arrow head. Undefined where there is nothing to draw.
+ *
+ * @param order panels and sections in the order in which they stand
  */
-export function plotSvg({ kind, judged }: JudgedTable): string | undefined {
+export function plotSvg(
+  { kind, judged }: JudgedTable,
+  order: readonly string[],
+): string | undefined {
   const { value, limit, unit, log } = kind.plot;
   const drawable = (number: number | undefined) =>
     number !== undefined && Number.isFinite(number) && (!log || number > 0);
@@ -44,7 +51,8 @@ export function plotSvg({ kind, judged }: JudgedTable): string | undefined {
       : [];
   });
   if (points.length === 0) return undefined;
-  const objects = [...new Set(judged.map((row) => String(row.object)))];
+  const present = new Set(judged.map((row) => String(row.object)));
+  const objects = [...new Set([...order, ...present])].filter((object) => present.has(object));
   const index = new Map(objects.map((object, at) => [object, at]));
   const counts = new Map<string, number>();
   const total = new Map<string, number>();
@@ -57,12 +65,12 @@ export function plotSvg({ kind, judged }: JudgedTable): string | undefined {
   });
   const header = kind.columns.find(({ id }) => id === value)?.header ?? "";
   const limitHeader = kind.columns.find(({ id }) => id === limit)?.header ?? "";
-  const chart = echarts.init(null, null, { renderer: "svg", ssr: true, width: 1000, height: 330 });
+  const chart = echarts.init(null, null, { renderer: "svg", ssr: true, width: WIDTH, height: 330 });
   chart.setOption({
     animation: false,
     textStyle: { fontFamily: "Arial, Helvetica, sans-serif", color: "#1b2a33" },
     legend: { top: 0, itemGap: 18, textStyle: { fontSize: 12 } },
-    grid: { left: 70, right: 16, top: 52, bottom: 30 },
+    grid: { left: LEFT, right: RIGHT, top: 52, bottom: 30 },
     xAxis: {
       type: "value",
       min: 0,
@@ -75,7 +83,7 @@ export function plotSvg({ kind, judged }: JudgedTable): string | undefined {
     yAxis: {
       type: log ? "log" : "value",
       name: header,
-      nameTextStyle: { align: "left", padding: [0, 0, 0, -50] },
+      nameTextStyle: { align: "left", padding: [0, 0, 0, -70] },
       axisLabel: { formatter: (at: number) => at.toLocaleString("en") },
       splitLine: { show: true, lineStyle: { color: "#d5dcdf" } },
     },
@@ -115,7 +123,7 @@ export function plotSvg({ kind, judged }: JudgedTable): string | undefined {
   const labels = objects
     .map(
       (object, at) =>
-        `<text x="${70 + ((at + 0.5) / objects.length) * (1000 - 86)}" y="318" font-size="12" text-anchor="middle" fill="#1b2a33" font-family="Arial, Helvetica, sans-serif">${xml(object)}</text>`,
+        `<text x="${LEFT + ((at + 0.5) / objects.length) * (WIDTH - LEFT - RIGHT)}" y="318" font-size="12" text-anchor="middle" fill="#1b2a33" font-family="Arial, Helvetica, sans-serif">${xml(object)}</text>`,
     )
     .join("");
   return svg.replace("</svg>", `${labels}</svg>`);
