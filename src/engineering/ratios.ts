@@ -1,0 +1,44 @@
+import { type Result, refuse } from "../quantities/result";
+import { computed } from "./computed";
+import { notPositive } from "./notPositive";
+
+/** Above this resistance at one minute, MΩ, the index says nothing (IEEE 43-2013, read in quotation). */
+const MEANINGFUL = 5000;
+
+/**
+ * Dielectric absorption ratio, R(60 s) / R(30 s), of two insulation resistances of one test.
+ *
+ * Comes from winding insulation (IEEE 43-2013, read in quotation); on switchgear it informs, it does
+ * not accept.
+ *
+ * @param r30s resistance after 30 s, MΩ, above 0
+ * @param r60s resistance after 60 s, MΩ, above 0
+ * @returns a pure number; `range` for a resistance not above 0
+ * @example absorptionRatio(1000, 1400) // 1.4
+ */
+export const absorptionRatio = (r30s: number, r60s: number): Result<number> =>
+  notPositive("Resistance after 30 s", r30s, "MΩ") ??
+  notPositive("Resistance after 60 s", r60s, "MΩ") ??
+  computed(r60s / r30s);
+
+/**
+ * Polarization index, R(10 min) / R(1 min).
+ *
+ * IEEE 43-2013 (read in quotation): not meaningful where R(1 min) exceeds 5000 MΩ, as the current is
+ * then too small to be told from its errors; a least index of 1.5 (class A) or 2.0 (B, F, H) is for
+ * windings. On switchgear it informs, it does not accept.
+ *
+ * @param r1min resistance after 1 min, MΩ, above 0
+ * @param r10min resistance after 10 min, MΩ, above 0
+ * @returns a pure number; `none` where the index is not meaningful, `range` for a resistance not above 0
+ * @example polarizationIndex(1000, 2400) // 2.4
+ */
+export const polarizationIndex = (r1min: number, r10min: number): Result<number> =>
+  notPositive("Resistance after 1 min", r1min, "MΩ") ??
+  notPositive("Resistance after 10 min", r10min, "MΩ") ??
+  (r1min > MEANINGFUL
+    ? refuse(
+        "none",
+        `The index is not meaningful: ${r1min} MΩ after 1 min is above ${MEANINGFUL} MΩ (IEEE 43-2013).`,
+      )
+    : computed(r10min / r1min));

@@ -1,0 +1,53 @@
+import { airFactor } from "../engineering/airFactor";
+import { optional, quantity, word } from "./inputs";
+import { spill } from "./spill";
+
+/** @customenum {string} */
+export enum AirfactorWave {
+  /** Power frequency */
+  AC = "AC",
+  /** Direct voltage */
+  DC = "DC",
+  /** Lightning or switching impulse */
+  impulse = "impulse",
+}
+
+/**
+ * Atmospheric correction factor of a withstand test in air, IEC 60060-1. The voltage to apply is this times the standard voltage.
+ * @customfunction AIRFACTOR
+ * @param temperature Air temperature, °C
+ * @param pressure Air pressure, kPa, such as 101.3
+ * @param humidity Relative humidity, %
+ * @param testkV Test voltage, kV: rms for AC, peak for an impulse
+ * @param gap Shortest discharge path, m
+ * @param [wave] AC, DC or impulse; AC if left out
+ * @returns Factor, a pure number
+ */
+export function airfactor(
+  temperature: unknown[][],
+  pressure: unknown[][],
+  humidity: unknown[][],
+  testkV: unknown[][],
+  gap: unknown[][],
+  wave?: AirfactorWave,
+): unknown[][] {
+  return spill(
+    [
+      quantity("Air temperature", temperature, "°C"),
+      quantity("Air pressure", pressure, "kPa"),
+      quantity("Relative humidity", humidity, "%"),
+      quantity("Test voltage", testkV, "kV"),
+      quantity("Shortest discharge path", gap, "m"),
+      optional(word("Wave", wave, ["AC", "DC", "impulse"] as const), "AC"),
+    ],
+    (celsius, kPa, percent, kV, metres, shape) =>
+      airFactor({
+        temperature: celsius,
+        pressure: kPa,
+        humidity: percent,
+        testkV: kV,
+        gap: metres,
+        wave: shape,
+      }),
+  );
+}

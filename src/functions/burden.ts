@@ -1,0 +1,17 @@
+import { burdenOhms } from "../engineering/burdenOhms";
+import { pure, quantity } from "./inputs";
+import { spill } from "./spill";
+
+/**
+ * Burden in Ω from its apparent power at rated secondary current.
+ * @customfunction BURDEN
+ * @param voltamps Burden, VA
+ * @param amps Rated secondary current, A
+ * @returns Ω
+ */
+export function burden(voltamps: unknown[][], amps: unknown[][]): unknown[][] {
+  return spill(
+    [pure("Burden", voltamps), quantity("Rated secondary current", amps, "A")],
+    burdenOhms,
+  );
+}

@@ -1,0 +1,7 @@
+import type { Criterion } from "../criteria/criterion";
+import type { Result } from "../quantities/result";
+import { answer } from "../quantities/result";
+
+/** The figure of a criterion alone. */
+export const figure = <T>(found: Result<Criterion<T>>): Result<T> =>
+  found.ok ? answer(found.value.value) : found;

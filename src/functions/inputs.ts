@@ -1,0 +1,117 @@
+import { BASES, type Basis } from "../criteria/criterion";
+import type { Bounded } from "../criteria/judge";
+import { readReading } from "../quantities/readReading";
+import { answer, type Result, refuse } from "../quantities/result";
+import type { Unit } from "../quantities/units";
+import type { Cell } from "./excel";
+
+/** One argument of a worksheet function: its name as a sentence begins, its cells, how one is read. */
+export interface Input<T> {
+  readonly name: string;
+  readonly cells: unknown;
+  readonly read: (cell: Cell) => Result<T>;
+  /** What a blank cell stands for; without it a blank argument gives a blank. */
+  readonly blank?: T;
+}
+
+/** The same argument, with a value for a blank. */
+export const optional = <T, const B>(input: Input<T>, blank: B): Input<T | B> => ({
+  ...input,
+  blank,
+});
+
+/** A quantity, exact or a bound: a number is in `unit`, text is read as written on site. */
+export const reading = (name: string, cells: unknown, unit: Unit): Input<Bounded> => ({
+  name,
+  cells,
+  read: (cell) => {
+    if (typeof cell === "number" && Number.isFinite(cell))
+      return answer({ value: cell, bound: "exact" });
+    return typeof cell === "string"
+      ? readReading(cell, { unit })
+      : refuse("wrong", `${shown(cell)} is no quantity; a number in ${unit} belongs here.`);
+  },
+});
+
+/** A quantity that must be known exactly. */
+export const quantity = (name: string, cells: unknown, unit: Unit): Input<number> => ({
+  name,
+  cells,
+  read: (cell) => {
+    const found = reading(name, cells, unit).read(cell);
+    if (!found.ok) return found;
+    return found.value.bound === "exact"
+      ? answer(found.value.value)
+      : refuse("wrong", `${shown(cell)} is only a bound; a number in ${unit} belongs here.`);
+  },
+});
+
+const NUMBER = /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
+
+/** A number without a unit, or text that is one with a decimal point. */
+export const pure = (name: string, cells: unknown): Input<number> => ({
+  name,
+  cells,
+  read: (cell) => {
+    const value = typeof cell === "string" && NUMBER.test(cell.trim()) ? Number(cell) : cell;
+    return typeof value === "number" && Number.isFinite(value)
+      ? answer(value)
+      : refuse("wrong", `${shown(cell)} is not a number; write one such as 1.5.`);
+  },
+});
+
+/** A rated ratio: a number, or two of them as on a plate, `400/5` or `11000:110`. */
+export const ratioOf = (name: string, cells: unknown): Input<number> => ({
+  name,
+  cells,
+  read: (cell) => {
+    const [, primary, secondary] =
+      typeof cell === "string" ? (/^([^/:]+)[/:]([^/:]+)$/.exec(cell) ?? []) : [];
+    if (primary === undefined || secondary === undefined) return pure(name, cells).read(cell);
+    const value = Number(primary) / Number(secondary);
+    return Number.isFinite(value)
+      ? answer(value)
+      : refuse("wrong", `${shown(cell)} is not a ratio; write one such as "400/5" or 80.`);
+  },
+});
+
+/** One of a few words; case and a degree sign make no difference. */
+export const word = <T extends string>(
+  name: string,
+  cells: unknown,
+  words: readonly T[],
+): Input<T> => ({
+  name,
+  cells,
+  read: (cell) => {
+    const found = words.find((one) => fold(one) === fold(cell));
+    return found === undefined
+      ? refuse("wrong", `${shown(cell)} is not one of ${words.join(", ")}.`)
+      : answer(found);
+  },
+});
+
+/** The basis whose criteria apply. A project's own criteria stand in the workbook, not here. */
+export const basisOf = (cells: unknown): Input<Basis> => {
+  const known = word("Basis", cells, BASES);
+  return {
+    ...known,
+    read: (cell) =>
+      fold(cell) === "project"
+        ? refuse(
+            "none",
+            "project criteria stand in the workbook's criteria table; refer to their cell, or write IEC or NETA.",
+          )
+        : known.read(cell),
+  };
+};
+
+const fold = (cell: Cell): string => written(cell).trim().replace("°", "").toLowerCase();
+
+const written = (cell: Cell): string =>
+  typeof cell === "string" || typeof cell === "number" ? String(cell) : "";
+
+const shown = (cell: Cell): string =>
+  typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean"
+    ? `"${String(cell).slice(0, 40)}"`
+    : "What stands here";

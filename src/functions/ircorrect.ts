@@ -1,0 +1,46 @@
+import { insulationCorrect } from "../engineering/insulationCorrect";
+import { INSULATION_METHODS } from "../engineering/insulationFactor";
+import { bounded } from "./bounded";
+import { optional, quantity, reading as resistance, word } from "./inputs";
+import { spill } from "./spill";
+
+/** @customenum {string} */
+export enum IrcorrectMethod {
+  /** Solid insulation, tabulated */
+  solid = "solid",
+  /** Oil-filled, tabulated */
+  oil = "oil",
+  /** Half the resistance for every 10 K */
+  halving = "halving",
+  /** No correction */
+  none = "none",
+}
+
+/**
+ * Insulation resistance at the base temperature, MΩ. An over-range reading gives text such as "> 3160000", never a number.
+ * @customfunction IRCORRECT
+ * @param reading Insulation resistance: a number in MΩ, or text as written, such as "5.2 GΩ" or "> 2 TΩ"
+ * @param temperature Temperature of the insulation, °C, -10 to 105
+ * @param [method] solid, oil, halving or none; solid if left out
+ * @param [base] Temperature to correct to, °C; 20 if left out
+ * @returns Corrected resistance, MΩ
+ */
+export function ircorrect(
+  reading: unknown[][],
+  temperature: unknown[][],
+  method?: IrcorrectMethod,
+  base?: unknown[][],
+): unknown[][] {
+  return spill(
+    [
+      resistance("Reading", reading, "MΩ"),
+      quantity("Temperature", temperature, "°C"),
+      optional(word("Method", method, INSULATION_METHODS), "solid"),
+      optional(quantity("Base temperature", base, "°C"), 20),
+    ],
+    ({ value, bound }, at, how, to) => {
+      const corrected = insulationCorrect(value, at, how, to);
+      return corrected.ok ? bounded({ value: corrected.value, bound }) : corrected;
+    },
+  );
+}

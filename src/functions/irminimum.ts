@@ -1,0 +1,26 @@
+import { insulationMinimum } from "../criteria/insulationMinimum";
+import { figure } from "./figure";
+import { basisOf, optional, quantity } from "./inputs";
+import { spill } from "./spill";
+
+/** @customenum {string} */
+export enum IrminimumBasis {
+  /** IEC 62271 and companions */
+  IEC = "IEC",
+  /** ANSI/NETA and IEEE */
+  NETA = "NETA",
+}
+
+/**
+ * Least acceptable insulation resistance of a main circuit at 20 °C, MΩ.
+ * @customfunction IRMINIMUM
+ * @param ratedkV Rated voltage of the circuit, kV
+ * @param [basis] IEC or NETA; IEC if left out
+ * @returns MΩ
+ */
+export function irminimum(ratedkV: unknown[][], basis?: IrminimumBasis): unknown[][] {
+  return spill(
+    [quantity("Rated voltage", ratedkV, "kV"), optional(basisOf(basis), "IEC")],
+    (kV, by) => figure(insulationMinimum(kV, by)),
+  );
+}

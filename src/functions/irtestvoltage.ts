@@ -1,0 +1,26 @@
+import { insulationTestVoltage } from "../criteria/insulationTestVoltage";
+import { figure } from "./figure";
+import { basisOf, optional, quantity } from "./inputs";
+import { spill } from "./spill";
+
+/** @customenum {string} */
+export enum IrtestvoltageBasis {
+  /** IEC 62271 and companions */
+  IEC = "IEC",
+  /** ANSI/NETA and IEEE */
+  NETA = "NETA",
+}
+
+/**
+ * DC voltage for an insulation resistance test, V.
+ * @customfunction IRTESTVOLTAGE
+ * @param ratedkV Rated voltage of the circuit, kV
+ * @param [basis] IEC or NETA; IEC if left out
+ * @returns V
+ */
+export function irtestvoltage(ratedkV: unknown[][], basis?: IrtestvoltageBasis): unknown[][] {
+  return spill(
+    [quantity("Rated voltage", ratedkV, "kV"), optional(basisOf(basis), "IEC")],
+    (kV, by) => figure(insulationTestVoltage(kV, by)),
+  );
+}

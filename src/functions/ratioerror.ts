@@ -1,0 +1,26 @@
+import { ratioError } from "../engineering/ratioError";
+import { pure, ratioOf } from "./inputs";
+import { spill } from "./spill";
+
+/**
+ * Ratio error of an instrument transformer, percent.
+ * @customfunction RATIOERROR
+ * @param primary Applied primary value
+ * @param secondary Measured secondary value, in the same unit
+ * @param ratio Rated ratio as a number, or as written on the plate, such as "400/5"
+ * @returns Percent, negative where the transformer gives too little
+ */
+export function ratioerror(
+  primary: unknown[][],
+  secondary: unknown[][],
+  ratio: unknown[][],
+): unknown[][] {
+  return spill(
+    [
+      pure("Primary value", primary),
+      pure("Secondary value", secondary),
+      ratioOf("Rated ratio", ratio),
+    ],
+    ratioError,
+  );
+}

@@ -1,0 +1,116 @@
+import { iecCableSource, vlfCableSource } from "../criteria/cableTable";
+import { ansiCoilSource, iecCoilSource } from "../criteria/coilTable";
+import { contactSpread } from "../criteria/contactSpread";
+import type { Basis, Source } from "../criteria/criterion";
+import { dewLimit } from "../criteria/dewLimit";
+import { insulationSource } from "../criteria/insulationTable";
+import { testVoltageHabit } from "../criteria/insulationTestVoltage";
+import { poleSpreadSource } from "../criteria/poleSpread";
+import { ctSource, vtSource } from "../criteria/transformerClasses";
+import { iecSource, netaSources } from "../criteria/withstandTables";
+import { siteSource } from "../criteria/withstandVoltage";
+
+const from = (
+  document: string,
+  edition: string,
+  place: string,
+  certainty: Source["certainty"],
+  note?: string,
+): Source => ({ document, edition, place, certainty, note });
+
+const FACTORS = from("ANSI/NETA ATS", "2025", "table 100.14", "read", "in a transcription");
+const HALVING = from("IEEE 43", "2013", "halving per 10 K", "read");
+const RATIOS = from(
+  "IEEE 43",
+  "2013",
+  "absorption ratio, polarization index",
+  "read",
+  "in quotation",
+);
+const MAGNUS = from(
+  "Magnus formula over water",
+  "",
+  "17.62, 243.12 °C",
+  "read",
+  "in a sensor maker's note",
+);
+const OHM = from("Ohm's law", "", "four-wire measurement", "practice");
+const OWN = from("Gearproof", "", "its own rule, described in the function reference", "practice");
+const LIMIT_FACTOR = from(
+  "Relay maker's manual",
+  "",
+  "accuracy limit factor at actual burden",
+  "read",
+);
+
+/** Where the numbers of each worksheet function come from, by basis or for any basis. */
+export const sources: Readonly<
+  Record<string, readonly Source[] | Record<Basis, readonly Source[]>>
+> = {
+  ABSORPTION: [RATIOS],
+  AIRFACTOR: [from("IEC 60060-1", "2010", "atmospheric correction factors", "memory")],
+  ALTITUDEFACTOR: [from("IEC 62271-1", "2011", "altitude correction", "read")],
+  BOLTTORQUE: [
+    from("ISO 898-1", "2013", "stress areas and proof stresses", "read", "edition from memory"),
+    from("Common practice", "", "nut factor and share of the proof load", "practice"),
+  ],
+  BURDEN: [OHM],
+  CABLETEST: { IEC: [iecCableSource], NETA: [vlfCableSource] },
+  COILLIMIT: { IEC: [iecCoilSource], NETA: [ansiCoilSource] },
+  CONTACTCORRECT: [
+    from("Temperature line of metals", "", "234.5 °C copper, 228 °C aluminium", "read"),
+  ],
+  CTLIMIT: [ctSource],
+  CURVETIME: [
+    from(
+      "IEC 60255-151",
+      "2009",
+      "curves",
+      "read",
+      "in relay makers' manuals, edition from memory",
+    ),
+    from("IEEE C37.112", "1996", "curves", "read", "in relay makers' manuals, edition from memory"),
+  ],
+  DEWMARGIN: [MAGNUS, dewLimit.source],
+  DEWPOINT: [MAGNUS],
+  EARTHRESISTANCE: [OHM],
+  GASPRESSURE: [
+    from(
+      "Beattie–Bridgeman equation of SF6",
+      "",
+      "constant density",
+      "memory",
+      "checked against a maker's filling data",
+    ),
+  ],
+  IRCORRECT: [FACTORS, HALVING],
+  IRFACTOR: [FACTORS, HALVING],
+  IRMINIMUM: {
+    IEC: [from("IEC 62271", "", "gives no minimum insulation resistance", "memory")],
+    NETA: [insulationSource],
+  },
+  IRTESTVOLTAGE: { IEC: [testVoltageHabit], NETA: [insulationSource] },
+  JUDGE: [OWN],
+  KNEEPOINT: [
+    from("IEC 61869-2", "2012", "knee point, 10 % and 50 %", "read", "in quotation"),
+    from(
+      "IEEE C57.13.1",
+      "2017",
+      "tangents at 45° and 30°",
+      "read",
+      "in quotation, edition from memory",
+    ),
+  ],
+  LIMITFACTOR: [LIMIT_FACTOR],
+  MEGOHMS: [OWN],
+  POLARIZATION: [RATIOS],
+  RATIOERROR: [from("IEC 61869-1", "2007", "ratio error", "memory")],
+  SOURCE: [OWN],
+  SPREAD: [contactSpread.source],
+  TIMESPREAD: [poleSpreadSource],
+  VTLIMIT: [{ ...vtSource, certainty: "memory" }],
+  WITHSTAND: {
+    IEC: [iecSource, siteSource],
+    NETA: [netaSources.factory, netaSources.site],
+  },
+};
