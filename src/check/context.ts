@@ -1,5 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
-import { keyIds, type Row, rowKey } from "../records/kind";
+import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
 import { cellAddress } from "../sheets/address";
 import type { InstrumentRow } from "../sheets/instrumentSheet";
 import type { RecordTable } from "../sheets/recordTable";
@@ -45,35 +45,63 @@ export const rowName = (table: JudgedTable, row: number): string =>
 export const headerOf = (table: JudgedTable, id: string): string =>
   table.kind.columns.find((column) => column.id === id)?.header ?? id;
 
-/** Whether anybody has begun to fill the row: any entry that is not blank. */
-export const started = (table: JudgedTable, row: Row): boolean =>
-  table.kind.columns.some(
-    ({ role, id }) =>
-      role === "entry" && row[id] !== null && row[id] !== undefined && row[id] !== "",
-  );
+/** Looks at one row of a table; says what it finds. */
+export type RowRule = (row: number, stored: Row, judged: Row) => Finding | undefined | Finding[];
 
-/** Runs a finder over every row of every table, or of one kind's. */
+/**
+ * Runs a rule over every row of every table, or of one kind's tables.
+ *
+ * @param prepare made once for a table, so that nothing is worked out anew for each of its rows
+ */
 export const overRows = (
   context: Context,
-  find: (
-    table: JudgedTable,
-    row: number,
-    stored: Row,
-    judged: Row,
-  ) => Finding | Finding[] | undefined,
+  prepare: (table: JudgedTable) => RowRule,
   kind?: string,
-): Finding[] =>
-  context.tables
-    .filter((table) => kind === undefined || table.kind.id === kind)
-    .flatMap((table) => {
-      const findings: Finding[] = [];
-      table.rows.forEach((stored, row) => {
-        const found = find(table, row, stored, table.judged[row] ?? stored);
-        if (Array.isArray(found)) findings.push(...found);
-        else if (found) findings.push(found);
-      });
-      return findings;
-    });
+): Finding[] => {
+  const findings: Finding[] = [];
+  for (const table of context.tables) {
+    if (kind !== undefined && table.kind.id !== kind) continue;
+    const rule = prepare(table);
+    for (let row = 0; row < table.rows.length; row++) {
+      const stored = table.rows[row] as Row;
+      const found = rule(row, stored, table.judged[row] as Row);
+      if (Array.isArray(found)) findings.push(...found);
+      else if (found) findings.push(found);
+    }
+  }
+  return findings;
+};
+
+/** Looks at some columns of a row; says what it finds, and makes nothing where that is nothing. */
+export function overColumns(
+  columns: readonly Column[],
+  find: (column: Column) => Finding | undefined,
+): Finding[] | undefined {
+  let findings: Finding[] | undefined;
+  for (const column of columns) {
+    const found = find(column);
+    if (found) {
+      findings ??= [];
+      findings.push(found);
+    }
+  }
+  return findings;
+}
+
+/** Columns whose blank cell means something, that this row does not do without. */
+export const blanks = (
+  columns: readonly Column[],
+  stored: Row,
+  lineup: Lineup,
+): readonly Column[] | undefined => {
+  let found: Column[] | undefined;
+  for (const column of columns)
+    if (isBlank(stored[column.id]) && (column.needed?.(stored, lineup) ?? true)) {
+      found ??= [];
+      found.push(column);
+    }
+  return found;
+};
 
 /** A number as it is said in a message, also one with a bound: at most six significant digits. */
 export const said = (value: unknown): string =>

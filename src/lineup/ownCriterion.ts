@@ -1,34 +1,44 @@
-import type { Source } from "../criteria/criterion";
 import { type Lineup, type OwnCriterion, type OwnQuantity, sameName } from "./lineup";
+import { panelOf } from "./panelOf";
 
 /**
  * The maker's criterion for this quantity and panel or section, else the project's, else none, in
- * which case the standard's applies. One made for the panel comes before one made for all.
+ * which case the standard's applies. Of one giver, a criterion made for the panel comes before one
+ * made for its section or for all.
  *
- * @param targets names that the criterion may apply to: the panel, its section
+ * @param object name of the panel or section
  */
 export function ownCriterion(
   lineup: Lineup,
   quantity: OwnQuantity,
-  targets: readonly string[],
+  object: string,
 ): OwnCriterion | undefined {
-  const fitting = lineup.criteria.filter(
-    (criterion) =>
-      criterion.quantity === quantity &&
-      (!criterion.applies ||
-        criterion.applies.some((one) => targets.some((other) => sameName(one, other)))),
-  );
-  const rank = (criterion: OwnCriterion) =>
-    (criterion.from === "maker" ? 0 : 2) + (criterion.applies ? 0 : 1);
-  return fitting.reduce<OwnCriterion | undefined>(
-    (best, next) => (best && rank(best) <= rank(next) ? best : next),
-    undefined,
+  const ranked = rankedFor(lineup, quantity);
+  if (ranked.length === 0) return undefined;
+  const panel = panelOf(lineup, object);
+  const targets = panel ? [panel.designation, panel.section] : [object];
+  return ranked.find(
+    ({ applies }) =>
+      !applies || applies.some((one) => targets.some((other) => sameName(one, other))),
   );
 }
 
-/** The source that an own criterion names. */
-export const ownSource = ({ document, from }: OwnCriterion): Source => ({
-  document,
-  edition: "",
-  certainty: from,
-});
+const known = new WeakMap<Lineup, Map<OwnQuantity, readonly OwnCriterion[]>>();
+
+/** The criteria of a quantity, the one that comes first in front. */
+function rankedFor(lineup: Lineup, quantity: OwnQuantity): readonly OwnCriterion[] {
+  const ofLineup = known.get(lineup) ?? new Map<OwnQuantity, readonly OwnCriterion[]>();
+  known.set(lineup, ofLineup);
+  const ranked =
+    ofLineup.get(quantity) ??
+    lineup.criteria
+      .filter((criterion) => criterion.quantity === quantity)
+      .sort((one, other) => rank(one) - rank(other));
+  ofLineup.set(quantity, ranked);
+  return ranked;
+}
+
+const rank = ({ from, applies }: OwnCriterion) => (from === "maker" ? 0 : 2) + (applies ? 0 : 1);
+
+/** The source of an own criterion in one line. */
+export const ownSourceText = ({ document, from }: OwnCriterion): string => `${document} (${from})`;

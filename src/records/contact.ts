@@ -1,38 +1,41 @@
 import { contactTestCurrent } from "../criteria/contactTestCurrent";
-import { sourceText } from "../criteria/criterion";
 import { judge } from "../criteria/judge";
 import { contactCorrect } from "../engineering/contactCorrect";
 import { busJoints } from "../lineup/busbar";
-import type { Lineup } from "../lineup/lineup";
-import { ownCriterion, ownSource } from "../lineup/ownCriterion";
+import type { Lineup, OwnCriterion, Panel } from "../lineup/lineup";
+import { ownCriterion, ownSourceText } from "../lineup/ownCriterion";
 import { panelOf } from "../lineup/panelOf";
 import { closing, gear, PHASES, result, trail } from "./columns";
 import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
-import { targetsOf } from "./place";
 import { exactly, quantity, quantityCell } from "./quantity";
 
 const isJoint = (row: Row) => String(row.part).startsWith("Joint");
 const NOT_CORRECTED = "not corrected";
 
-/** The greatest resistance allowed: a breaker's on its own plate, else a criterion of the maker or project. */
-const ownLimit = (row: Row, lineup: Lineup) => {
-  const breaker = panelOf(lineup, String(row.object))?.breaker;
-  if (!isJoint(row) && breaker?.contactLimit !== undefined)
-    return {
-      from: "maker" as const,
-      quantity: "contact resistance µΩ" as const,
-      value: breaker.contactLimit,
-      document: breaker.document ?? "breaker's data sheet",
-    };
-  return ownCriterion(
-    lineup,
-    isJoint(row) ? "joint resistance µΩ" : "contact resistance µΩ",
-    targetsOf(row, lineup),
-  );
-};
+const plates = new WeakMap<Panel, OwnCriterion>();
+
+/** What the plate of a panel's breaker allows, where it says so. */
+function plateOf(panel: Panel | undefined): OwnCriterion | undefined {
+  if (panel?.breaker?.contactLimit === undefined) return undefined;
+  const plate = plates.get(panel) ?? {
+    from: "maker",
+    quantity: "contact resistance µΩ",
+    value: panel.breaker.contactLimit,
+    document: panel.breaker.document ?? "breaker's data sheet",
+  };
+  plates.set(panel, plate);
+  return plate;
+}
+
+/** The greatest resistance allowed: a breaker's by its plate, else a criterion of the maker or project. */
+const ownLimit = (row: Row, lineup: Lineup): OwnCriterion | undefined =>
+  isJoint(row)
+    ? ownCriterion(lineup, "joint resistance µΩ", String(row.object))
+    : (plateOf(panelOf(lineup, String(row.object))) ??
+      ownCriterion(lineup, "contact resistance µΩ", String(row.object)));
 
 const ownCurrent = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "contact test current A", targetsOf(row, lineup));
+  ownCriterion(lineup, "contact test current A", String(row.object));
 
 const groupOf = (row: Row) => `${row.object}\u0000${row.part}`;
 
@@ -130,7 +133,7 @@ export const contact: RecordKind = {
       width: 38,
       value: (row, lineup) => {
         const mine = ownLimit(row, lineup);
-        if (mine) return sourceText(ownSource(mine));
+        if (mine) return ownSourceText(mine);
         return isBlank(row.maximum)
           ? "none: give the maker's value"
           : "typed on this sheet: name the maker's document in the remarks";

@@ -6,10 +6,9 @@ import { insulationCorrect } from "../engineering/insulationCorrect";
 import { absorptionRatio, polarizationIndex } from "../engineering/ratios";
 import { busSections } from "../lineup/busbar";
 import type { Lineup, OwnQuantity } from "../lineup/lineup";
-import { ownCriterion, ownSource } from "../lineup/ownCriterion";
+import { ownCriterion, ownSourceText } from "../lineup/ownCriterion";
 import { closing, gear, PHASES, quoted, result, trail } from "./columns";
 import { isBlank, type RecordKind, type Row } from "./kind";
-import { targetsOf } from "./place";
 import { exactly, quantity, quantityCell } from "./quantity";
 
 const EARTHED = PHASES.map((phase) => `${phase}-E`);
@@ -19,7 +18,7 @@ const STAGES = ["before", "after"] as const;
 const NOT_CORRECTED = "not corrected";
 
 const own = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, quantity, targetsOf(row, lineup));
+  ownCriterion(lineup, quantity, String(row.object));
 const ownMinimum = own("insulation minimum MΩ");
 const ownTestVoltage = own("insulation test voltage V");
 
@@ -171,7 +170,7 @@ export const insulation: RecordKind = {
       width: 38,
       value: (row, lineup) => {
         const mine = ownMinimum(row, lineup);
-        if (mine) return sourceText(ownSource(mine));
+        if (mine) return ownSourceText(mine);
         const found = insulationMinimum(Number(row.ratedkV), lineup.basis);
         return found.ok ? sourceText(found.value.source) : found.reason;
       },

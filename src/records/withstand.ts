@@ -5,16 +5,15 @@ import { airFactor } from "../engineering/airFactor";
 import { dewMargin } from "../engineering/dewPoint";
 import { busSections } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
-import { ownCriterion, ownSource } from "../lineup/ownCriterion";
+import { ownCriterion, ownSourceText } from "../lineup/ownCriterion";
 import { closing, gear, PHASES, quoted, result, trail } from "./columns";
 import { isBlank, type RecordKind, type Row } from "./kind";
-import { targetsOf } from "./place";
 import { exactly } from "./quantity";
 
 const ownVoltage = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "withstand kV", targetsOf(row, lineup));
+  ownCriterion(lineup, "withstand kV", String(row.object));
 const ownDuration = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "withstand duration s", targetsOf(row, lineup));
+  ownCriterion(lineup, "withstand duration s", String(row.object));
 
 const standard = (row: Row, { basis, withstand: { wave } }: Lineup) =>
   withstandVoltage(Number(row.ratedkV), { basis, place: "site", wave, part: "main" });
@@ -63,7 +62,7 @@ export const withstand: RecordKind = {
       width: 38,
       value: (row, lineup) => {
         const mine = ownVoltage(row, lineup);
-        if (mine) return sourceText(ownSource(mine));
+        if (mine) return ownSourceText(mine);
         const found = standard(row, lineup);
         return found.ok ? sourceText(found.value.source) : found.reason;
       },

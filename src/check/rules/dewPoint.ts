@@ -7,7 +7,7 @@ const PRACTICE = dewLimit.value;
 export const dewPoint: Rule = {
   id: "dew-point",
   find: (context) =>
-    overRows(context, (table, row, stored, judged) => {
+    overRows(context, (table) => (row, stored, judged) => {
       const margin = judged.dewMargin;
       if (typeof margin !== "number" || margin >= PRACTICE) return undefined;
       const wet = margin <= 0;

@@ -20,7 +20,7 @@ export const fallenAfter: Rule = {
             before.set(place(row), row.corrected);
     return overRows(
       context,
-      (table, row, _stored, judged) => {
+      (table) => (row, _stored, judged) => {
         const was = before.get(place(judged));
         return judged.stage === "after" &&
           typeof judged.corrected === "number" &&

@@ -5,14 +5,16 @@ import { overRows, type Rule, rowName, where } from "../context";
 export const future: Rule = {
   id: "future-date",
   find: (context) =>
-    overRows(context, (table, row, stored) =>
-      typeof stored.date === "number" && stored.date >= context.today + 1
-        ? {
-            rule: "future-date",
-            weight: "query",
-            ...where(table, row, "date"),
-            message: `${rowName(table, row)}: dated ${serialDay(stored.date)}, which is yet to come.`,
-          }
-        : undefined,
+    overRows(
+      context,
+      (table) => (row, stored) =>
+        typeof stored.date === "number" && stored.date >= context.today + 1
+          ? {
+              rule: "future-date",
+              weight: "query",
+              ...where(table, row, "date"),
+              message: `${rowName(table, row)}: dated ${serialDay(stored.date)}, which is yet to come.`,
+            }
+          : undefined,
     ),
 };

@@ -1,34 +1,33 @@
-import { isBlank, verdictOf } from "../../records/kind";
-import { headerOf, overRows, type Rule, rowName, said, where } from "../context";
+import { isBlank, type Row, verdictOf } from "../../records/kind";
+import { blanks, headerOf, overRows, type Rule, rowName, said, where } from "../context";
 
 /** A reading that proves nothing either way, though its conditions are recorded. */
 export const inconclusive: Rule = {
   id: "inconclusive",
   find: (context) =>
-    overRows(context, (table, row, stored, judged) => {
-      if (verdictOf(judged) !== "Inconclusive") return undefined;
-      const lacking = table.kind.columns.some(
-        ({ id, need, needed }) =>
-          need === "condition" && isBlank(stored[id]) && (needed?.(stored, context.lineup) ?? true),
-      );
-      if (lacking) return undefined;
+    overRows(context, (table) => {
+      const conditions = table.kind.columns.filter(({ need }) => need === "condition");
       const { value, limit, unit } = table.kind.plot;
-      const why = isBlank(judged[limit])
-        ? `there is no "${headerOf(table, limit)}" to judge by`
-        : `"${headerOf(table, value)}" is ${said(judged[value])} ${unit} against ${said(judged[limit])} ${unit}${shortfall(judged)}`;
-      return {
-        rule: "inconclusive",
-        weight: "query",
-        ...where(table, row, value),
-        message: `${rowName(table, row)}: cannot be judged: ${why}.`,
-        found: said(judged[value]),
-        expected: said(judged[limit]),
+      return (row, stored, judged) => {
+        if (verdictOf(judged) !== "Inconclusive") return undefined;
+        if (blanks(conditions, stored, context.lineup)) return undefined;
+        const why = isBlank(judged[limit])
+          ? `there is no "${headerOf(table, limit)}" to judge by`
+          : `"${headerOf(table, value)}" is ${said(judged[value])} ${unit} against ${said(judged[limit])} ${unit}${shortfall(judged)}`;
+        return {
+          rule: "inconclusive",
+          weight: "query",
+          ...where(table, row, value),
+          message: `${rowName(table, row)}: cannot be judged: ${why}.`,
+          found: said(judged[value]),
+          expected: said(judged[limit]),
+        };
       };
     }),
 };
 
 /** A test made with less than was required, in words. */
-function shortfall(row: Record<string, unknown>): string {
+function shortfall(row: Row): string {
   const less = (found: unknown, least: unknown) =>
     typeof found === "number" && typeof least === "number" && found < least;
   if (less(row.testVoltage, row.testVoltageLeast))

@@ -6,7 +6,7 @@ import { overRows, type Rule, rowName, where } from "../context";
 export const instrument: Rule = {
   id: "instrument",
   find: (context) =>
-    overRows(context, (table, row, stored) => {
+    overRows(context, (table) => (row, stored) => {
       if (isBlank(stored.instrument)) return undefined;
       const id = String(stored.instrument).trim();
       const at = { ...where(table, row, "instrument"), found: id };

@@ -5,14 +5,16 @@ import { overRows, type Rule, rowName, where } from "../context";
 export const missingReading: Rule = {
   id: "missing-reading",
   find: (context) =>
-    overRows(context, (table, row, _stored, judged) => {
-      if (verdictOf(judged) !== "Missing") return undefined;
+    overRows(context, (table) => {
       const column = table.kind.columns.find(({ need }) => need === "reading");
-      return {
-        rule: "missing-reading",
-        weight: "stop",
-        ...where(table, row, column?.id ?? "reading"),
-        message: `${rowName(table, row)}: no reading in "${column?.header}".`,
-      };
+      return (row, _stored, judged) =>
+        verdictOf(judged) === "Missing"
+          ? {
+              rule: "missing-reading",
+              weight: "stop",
+              ...where(table, row, column?.id ?? "reading"),
+              message: `${rowName(table, row)}: no reading in "${column?.header}".`,
+            }
+          : undefined;
     }),
 };

@@ -26,36 +26,37 @@ export const withstandBeforeInsulation: Rule = {
     const before = insulationOf(context, "before");
     return overRows(
       context,
-      (table, row, stored): Finding | undefined => {
-        if (isBlank(stored.applied)) return undefined;
-        const rows = before.get(circuit(stored)) ?? [];
-        const at = {
-          rule: "withstand-before-insulation",
-          weight: "stop" as const,
-          ...where(table, row, "applied"),
-        };
-        const open = rows.filter((one) => verdictOf(one) !== "Pass");
-        if (rows.length === 0 || open.length > 0)
-          return {
-            ...at,
-            message: `${rowName(table, row)}: tested, though its insulation before the test had not passed (${
-              open.map((one) => `${one.combination}: ${verdictOf(one)}`).join(", ") ||
-              "no insulation row for this circuit"
-            }).`,
+      (table) =>
+        (row, stored): Finding | undefined => {
+          if (isBlank(stored.applied)) return undefined;
+          const rows = before.get(circuit(stored)) ?? [];
+          const at = {
+            rule: "withstand-before-insulation",
+            weight: "stop" as const,
+            ...where(table, row, "applied"),
           };
-        const late = rows.find(
-          (one) =>
-            typeof one.date === "number" &&
-            typeof stored.date === "number" &&
-            one.date > stored.date,
-        );
-        return late && typeof late.date === "number" && typeof stored.date === "number"
-          ? {
+          const open = rows.filter((one) => verdictOf(one) !== "Pass");
+          if (rows.length === 0 || open.length > 0)
+            return {
               ...at,
-              message: `${rowName(table, row)}: tested on ${serialDay(stored.date)}, before its insulation "before" was measured on ${serialDay(late.date)}.`,
-            }
-          : undefined;
-      },
+              message: `${rowName(table, row)}: tested, though its insulation before the test had not passed (${
+                open.map((one) => `${one.combination}: ${verdictOf(one)}`).join(", ") ||
+                "no insulation row for this circuit"
+              }).`,
+            };
+          const late = rows.find(
+            (one) =>
+              typeof one.date === "number" &&
+              typeof stored.date === "number" &&
+              one.date > stored.date,
+          );
+          return late && typeof late.date === "number" && typeof stored.date === "number"
+            ? {
+                ...at,
+                message: `${rowName(table, row)}: tested on ${serialDay(stored.date)}, before its insulation "before" was measured on ${serialDay(late.date)}.`,
+              }
+            : undefined;
+        },
       "withstand",
     );
   },
@@ -73,7 +74,7 @@ export const afterBeforeWithstand: Rule = {
             tested.set(circuit(row), Math.max(row.date, tested.get(circuit(row)) ?? 0));
     return overRows(
       context,
-      (table, row, stored) => {
+      (table) => (row, stored) => {
         const day = tested.get(circuit(stored));
         return stored.stage === "after" &&
           typeof stored.date === "number" &&

@@ -5,7 +5,7 @@ import { headerOf, overRows, type Rule, rowName, said, where } from "../context"
 export const outOfLimits: Rule = {
   id: "out-of-limits",
   find: (context) =>
-    overRows(context, (table, row, _stored, judged) => {
+    overRows(context, (table) => (row, _stored, judged) => {
       if (verdictOf(judged) !== "Fail") return undefined;
       const { value, limit, unit } = table.kind.plot;
       const at = { rule: "out-of-limits", weight: "stop" as const, ...where(table, row, value) };

@@ -9,7 +9,7 @@ export const overVoltage: Rule = {
     const tolerance = withstandTolerance(context.lineup.withstand.seconds);
     return overRows(
       context,
-      (table, row, stored, judged) =>
+      (table) => (row, stored, judged) =>
         typeof stored.applied === "number" &&
         typeof judged.required === "number" &&
         stored.applied > judged.required * (1 + tolerance.value)

@@ -6,17 +6,19 @@ import { overRows, type Rule, rowName, said, where } from "../context";
 export const standsOut: Rule = {
   id: "stands-out",
   find: (context) =>
-    overRows(context, (table, row, _stored, judged) =>
-      typeof judged.spread === "number" && judged.spread > contactSpread.value
-        ? {
-            rule: "stands-out",
-            weight: "query",
-            ...where(table, row, "spread"),
-            message: `${rowName(table, row)}: ${said(judged.corrected)} µΩ is ${Math.round(judged.spread * 100)} % above the lowest of its three; more than ${contactSpread.value * 100} % asks for investigation.`,
-            found: said(judged.spread),
-            expected: `at most ${contactSpread.value}`,
-            source: sourceText(contactSpread.source),
-          }
-        : undefined,
+    overRows(
+      context,
+      (table) => (row, _stored, judged) =>
+        typeof judged.spread === "number" && judged.spread > contactSpread.value
+          ? {
+              rule: "stands-out",
+              weight: "query",
+              ...where(table, row, "spread"),
+              message: `${rowName(table, row)}: ${said(judged.corrected)} µΩ is ${Math.round(judged.spread * 100)} % above the lowest of its three; more than ${contactSpread.value * 100} % asks for investigation.`,
+              found: said(judged.spread),
+              expected: `at most ${contactSpread.value}`,
+              source: sourceText(contactSpread.source),
+            }
+          : undefined,
     ),
 };

@@ -1,28 +1,27 @@
 import { readReading } from "../../quantities/readReading";
 import { isBlank } from "../../records/kind";
-import { overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import { overColumns, overRows, type Rule, rowName, where } from "../context";
 
 /** Text in a numeric entry that cannot be read as a reading. */
 export const unreadable: Rule = {
   id: "unreadable",
   find: (context) =>
-    overRows(context, (table, row, stored) =>
-      table.kind.columns.flatMap(({ id, role, unit, header }): Finding[] => {
-        const cell = stored[id];
-        if (role !== "entry" || !unit || typeof cell !== "string" || isBlank(cell)) return [];
-        const read = readReading(cell, { unit });
-        return read.ok
-          ? []
-          : [
-              {
+    overRows(context, (table) => {
+      const numeric = table.kind.columns.filter(({ role, unit }) => role === "entry" && unit);
+      return (row, stored) =>
+        overColumns(numeric, ({ id, unit, header }) => {
+          const cell = stored[id];
+          if (!unit || typeof cell !== "string" || isBlank(cell)) return undefined;
+          const read = readReading(cell, { unit });
+          return read.ok
+            ? undefined
+            : {
                 rule: "unreadable",
                 weight: "query",
                 ...where(table, row, id),
                 message: `${rowName(table, row)}: "${header}" cannot be read: ${read.reason}`,
                 found: cell.slice(0, 80),
-              },
-            ];
-      }),
-    ),
+              };
+        });
+    }),
 };

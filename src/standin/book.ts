@@ -1,0 +1,164 @@
+import type { CellValue } from "../records/kind";
+import type { Area } from "./area";
+
+/** A cell that holds something: a value, and the formula that gave it, as the sheet shows it without the equals sign. */
+export interface Box {
+  value: CellValue;
+  formula?: string;
+}
+
+/** One property of the look of an area; where several reach a cell, the last one counts. */
+export interface Look {
+  area: Area;
+  property: string;
+  value: unknown;
+}
+
+export interface Format {
+  id: string;
+  areas: Area[];
+  type: string;
+  stopIfTrue: boolean;
+  /** Properties of its rule and look by their path, as `rule.formula` or `format.fill.color`. */
+  properties: Record<string, unknown>;
+  /** A format made by hand, which the collection lists and cannot find again. */
+  unfindable?: boolean;
+}
+
+export interface Validation {
+  areas: Area[];
+  properties: Record<string, unknown>;
+}
+
+export interface Table {
+  id: string;
+  name: string;
+  /** Header row to last row, the total row included. */
+  area: Area;
+  showTotals: boolean;
+  properties: Record<string, unknown>;
+}
+
+export interface Sheet {
+  id: string;
+  name: string;
+  /** By row, then column; undefined where a cell is blank. */
+  cells: (Box | undefined)[][];
+  looks: Look[];
+  tables: Table[];
+  /** In order of priority. */
+  formats: Format[];
+  validations: Validation[];
+  merges: Area[];
+  hiddenRows: Set<number>;
+  /** The area that a filter stands on. */
+  filter?: Area;
+  frozen?: Area;
+  protected: boolean;
+  /** Areas that may be typed in while the sheet is protected. */
+  unlocked: Area[];
+  /** Page layout, gridlines and the like, by path. */
+  properties: Record<string, unknown>;
+}
+
+export interface Part {
+  id: string;
+  xml: string;
+}
+
+export interface Book {
+  sheets: Sheet[];
+  parts: Part[];
+  names: { name: string; formula: string }[];
+  properties: Record<string, unknown>;
+  /** Whether sheets may be added, renamed and removed. */
+  structureProtected: boolean;
+  active?: { sheet: string; area: Area };
+  /** Set by every change of a cell; whoever calculates takes it away. */
+  dirty: boolean;
+  lastId: number;
+}
+
+export const newBook = (): Book => ({
+  sheets: [],
+  parts: [],
+  names: [],
+  properties: {},
+  structureProtected: false,
+  dirty: false,
+  lastId: 0,
+});
+
+/** An id as the host gives them: braced, and never a number. */
+export const newId = (book: Book): string => {
+  book.lastId += 1;
+  return `{${String(book.lastId).padStart(8, "0")}-57A4-4D11-0000-000000000000}`;
+};
+
+export function addSheet(book: Book, name: string): Sheet {
+  const sheet: Sheet = {
+    id: newId(book),
+    name,
+    cells: [],
+    looks: [],
+    tables: [],
+    formats: [],
+    validations: [],
+    merges: [],
+    hiddenRows: new Set(),
+    protected: false,
+    unlocked: [],
+    properties: { visibility: "Visible" },
+  };
+  book.sheets.push(sheet);
+  return sheet;
+}
+
+export const sheetNamed = (book: Book, name: string): Sheet => {
+  const sheet = book.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
+  if (!sheet) throw new Error(`no sheet ${name}`);
+  return sheet;
+};
+
+export const tableNamed = (book: Book, name: string): { sheet: Sheet; table: Table } => {
+  for (const sheet of book.sheets) {
+    const table = sheet.tables.find((table) => table.name.toLowerCase() === name.toLowerCase());
+    if (table) return { sheet, table };
+  }
+  throw new Error(`no table ${name}`);
+};
+
+export const boxAt = (sheet: Sheet, row: number, column: number): Box | undefined =>
+  sheet.cells[row]?.[column];
+
+export function putBox(book: Book, sheet: Sheet, row: number, column: number, box?: Box): void {
+  while (sheet.cells.length <= row) sheet.cells.push([]);
+  const cells = sheet.cells[row] as (Box | undefined)[];
+  if (box) cells[column] = box;
+  else delete cells[column];
+  book.dirty = true;
+}
+
+/** The table that a cell belongs to. */
+export const tableAt = (sheet: Sheet, row: number, column: number): Table | undefined =>
+  sheet.tables.find(
+    ({ area }) =>
+      row >= area.top && row <= area.bottom && column >= area.left && column <= area.right,
+  );
+
+/** First and last row of a table's body. */
+export const bodyRows = ({ area, showTotals }: Table): { first: number; last: number } => ({
+  first: area.top + 1,
+  last: area.bottom - (showTotals ? 1 : 0),
+});
+
+/** The look of one cell: the last value set for the property over it. */
+export const lookAt = (sheet: Sheet, row: number, column: number, property: string): unknown =>
+  sheet.looks.findLast(
+    (look) =>
+      look.property === property &&
+      row >= look.area.top &&
+      row <= look.area.bottom &&
+      column >= look.area.left &&
+      column <= look.area.right,
+  )?.value;

@@ -1,0 +1,127 @@
+import type { CellValue } from "../records/kind";
+import type { Area } from "./area";
+import {
+  type Book,
+  type Box,
+  bodyRows,
+  boxAt,
+  putBox,
+  type Sheet,
+  sheetNamed,
+  type Table,
+  tableNamed,
+} from "./book";
+
+/** Every area of a sheet that moves and grows with its rows. */
+const movable = (sheet: Sheet): Area[] => [
+  ...sheet.looks.map(({ area }) => area),
+  ...sheet.tables.map(({ area }) => area),
+  ...sheet.formats.flatMap(({ areas }) => areas),
+  ...sheet.validations.flatMap(({ areas }) => areas),
+  ...sheet.merges,
+  ...sheet.unlocked,
+  ...(sheet.filter ? [sheet.filter] : []),
+];
+
+/** Rows put in before a row, over the whole width of the sheet; what spans the place grows. */
+export function insertRows(book: Book, sheet: Sheet, before: number, count: number): void {
+  for (const area of new Set(movable(sheet))) {
+    if (area.top >= before) area.top += count;
+    if (area.bottom >= before) area.bottom += count;
+  }
+  sheet.cells.splice(before, 0, ...Array.from({ length: count }, () => []));
+  sheet.hiddenRows = new Set(
+    [...sheet.hiddenRows].map((row) => (row >= before ? row + count : row)),
+  );
+  book.dirty = true;
+}
+
+/** Rows taken out over the whole width of the sheet; what lay wholly in them goes with them. */
+export function deleteRows(book: Book, sheet: Sheet, first: number, count: number): void {
+  const end = first + count;
+  const gone = (area: Area) => area.top >= first && area.bottom < end;
+  sheet.looks = sheet.looks.filter(({ area }) => !gone(area));
+  sheet.formats = sheet.formats.filter((format) => {
+    format.areas = format.areas.filter((area) => !gone(area));
+    return format.areas.length > 0;
+  });
+  sheet.validations = sheet.validations.filter(({ areas }) => !areas.every(gone));
+  for (const area of new Set(movable(sheet))) {
+    const [top, bottom] = [area.top, area.bottom];
+    area.top = top >= end ? top - count : Math.min(top, first);
+    area.bottom = bottom >= end ? bottom - count : bottom >= first ? first - 1 : bottom;
+  }
+  sheet.cells.splice(first, count);
+  book.dirty = true;
+}
+
+/** The rows of a table put in another order; conditional formats stay where they are. */
+export function sortTable(
+  book: Book,
+  name: string,
+  order: (one: readonly CellValue[], other: readonly CellValue[]) => number,
+): void {
+  const { sheet, table } = tableNamed(book, name);
+  const { first, last } = bodyRows(table);
+  const columns = Array.from(
+    { length: table.area.right - table.area.left + 1 },
+    (_, column) => table.area.left + column,
+  );
+  const rows = Array.from({ length: last - first + 1 }, (_, row): (Box | undefined)[] =>
+    columns.map((column) => boxAt(sheet, first + row, column)),
+  );
+  const values = (row: (Box | undefined)[]) => row.map((box) => box?.value ?? null);
+  rows.sort((one, other) => order(values(one), values(other)));
+  rows.forEach((row, index) => {
+    row.forEach((box, at) => {
+      putBox(book, sheet, first + index, columns[at] as number, box);
+    });
+  });
+}
+
+/**
+ * Blank rows at a table's foot. What stands below moves down where it is in the way; looks, conditional
+ * formats and validations that reach the last row go on over the new ones.
+ */
+export function addTableRows(book: Book, sheet: Sheet, table: Table, count: number): void {
+  const { last } = bodyRows(table);
+  const { left, right } = table.area;
+  const below = sheet.cells
+    .slice(last + 1, last + 1 + count)
+    .some((row) => row?.slice(left, right + 1).some((box) => box !== undefined));
+  const reaching = movable(sheet).filter(
+    (area) =>
+      area.bottom === last && area.top > table.area.top && area.right >= left && area.left <= right,
+  );
+  if (below || table.showTotals) insertRows(book, sheet, last + 1, count);
+  for (const area of new Set(reaching)) area.bottom += count;
+  if (table.area.bottom === last || !table.showTotals) table.area.bottom = last + count;
+}
+
+/** What the user types into a cell of a table, by row of its body and header. */
+export function typeInto(
+  book: Book,
+  name: string,
+  row: number,
+  header: string,
+  value: CellValue,
+): void {
+  const { sheet, table } = tableNamed(book, name);
+  for (let column = table.area.left; column <= table.area.right; column++)
+    if (boxAt(sheet, table.area.top, column)?.value === header) {
+      putBox(
+        book,
+        sheet,
+        bodyRows(table).first + row,
+        column,
+        value === null ? undefined : { value },
+      );
+      return;
+    }
+  throw new Error(`no column ${header} in ${name}`);
+}
+
+/** A sheet under another name, as its user gives it. */
+export function renameSheet(book: Book, from: string, to: string): void {
+  sheetNamed(book, from).name = to;
+}

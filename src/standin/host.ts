@@ -1,0 +1,117 @@
+import type { Book } from "./book";
+import { HostError } from "./hostObject";
+import { workbookObject } from "./objects/workbook";
+import { type Answer, type References, type Request, run } from "./run";
+
+/** What one batch came to. */
+export interface Batch {
+  /** UTF-8 bytes of the request and of the answer. */
+  readonly up: number;
+  readonly down: number;
+  readonly actions: number;
+  /** Code of the error that it ended with. */
+  readonly error?: string;
+}
+
+/** A failure to be put into a batch. */
+export interface Fault {
+  /** Which one, counted from 1. */
+  readonly batch: number;
+  /**
+   * `before`: nothing of the batch is done; `midway`: half of its actions are; `after`: all are, and the
+   * answer is lost.
+   */
+  readonly when: "before" | "midway" | "after";
+  readonly code?: string;
+}
+
+/** Excel on the web refuses requests and answers above this many bytes, and reads of more cells. */
+export const MOST_BYTES = 5_000_000;
+export const MOST_CELLS = 5_000_000;
+
+/** A running stand-in for Excel: a workbook, and the session that a request context is made over. */
+export interface Host {
+  readonly book: Book;
+  readonly batches: readonly Batch[];
+  /** To be given to `Excel.RequestContext` or, as first argument, to `Excel.run`. */
+  readonly session: object;
+  fault?: Fault;
+  /** While true, every batch is refused, as while somebody types in a cell. */
+  editing: boolean;
+  /** Milliseconds that each batch takes besides. */
+  delay: number;
+  /** Called before each batch with its number from 1: the place where the user changes something. */
+  between?: (batch: number) => void;
+  /** Forgets the batches so far. */
+  reset(): void;
+}
+
+const bytes = (text: string): number => new TextEncoder().encode(text).length;
+
+/**
+ * @param calculate works out the formulas after a batch that changed cells
+ */
+export function standIn(book: Book, calculate: (book: Book) => void = () => {}): Host {
+  const batches: Batch[] = [];
+  const references: References = new Map();
+
+  const host: Host = {
+    book,
+    batches,
+    editing: false,
+    delay: 0,
+    reset: () => {
+      batches.length = 0;
+    },
+    session: {
+      _resolveRequestUrlAndHeaderInfo: () =>
+        Promise.resolve({ url: "https://stand-in.invalid/", headers: {} }),
+      _createRequestExecutorOrNull: () => ({
+        executeAsync: async (_data: unknown, _flags: number, { Body }: { Body: Request }) => {
+          if (host.delay > 0) await new Promise((resolve) => setTimeout(resolve, host.delay));
+          return execute(Body);
+        },
+      }),
+    },
+  };
+
+  const execute = (body: Request) => {
+    const request = JSON.stringify(body);
+    const up = bytes(request);
+    const number = batches.length + 1;
+    const done = (down: number, error?: string) => {
+      batches.push({ up, down, actions: body.Actions.length, ...(error ? { error } : {}) });
+    };
+    const refused = (code: string, message: string) => {
+      done(0, code);
+      return { ErrorCode: code, ErrorMessage: message, Headers: {}, Body: null };
+    };
+    host.between?.(number);
+    if (up > MOST_BYTES)
+      return refused("RequestPayloadSizeLimitExceeded", `the request has ${up} bytes`);
+    if (host.editing)
+      return refused("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
+    const fault = host.fault?.batch === number ? host.fault : undefined;
+    const error = new HostError(fault?.code ?? "GeneralException", "a failure put in by the test");
+    if (fault?.when === "before") return refused(error.code, error.message);
+    const answer: Answer = run(
+      workbookObject(book),
+      JSON.parse(request) as Request,
+      references,
+      fault?.when === "midway" ? { index: Math.floor(body.Actions.length / 2), error } : undefined,
+    );
+    if (book.dirty) {
+      calculate(book);
+      book.dirty = false;
+    }
+    if (fault?.when === "after") return refused(error.code, error.message);
+    const text = JSON.stringify(answer);
+    const down = bytes(text);
+    if (down > MOST_BYTES)
+      return refused("ResponsePayloadSizeLimitExceeded", `the answer has ${down} bytes`);
+    done(down, answer.Error?.Code);
+    return { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: JSON.parse(text) as Answer };
+  };
+
+  return host;
+}

@@ -1,0 +1,69 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { createContext, runInContext } from "node:vm";
+import type { Host } from "./host";
+
+/** What the genuine client offers, as far as it is used here. */
+export interface Client {
+  /** Runs a piece of work in a request context over the stand-in. */
+  run<T>(host: Host, work: (context: Excel.RequestContext) => Promise<T>): Promise<T>;
+  /** A context whose objects do not outlive a batch. */
+  context(host: Host): Excel.RequestContext;
+}
+
+interface Globals {
+  Excel: {
+    run<T>(session: object, work: (context: Excel.RequestContext) => Promise<T>): Promise<T>;
+    RequestContext: new (session: object) => Excel.RequestContext;
+  };
+}
+
+let loaded: Client | undefined;
+
+/** Loads the client that Excel itself uses, in a context of its own with the usual browser globals. */
+export function loadClient(): Client {
+  loaded ??= load();
+  return loaded;
+}
+
+function load(): Client {
+  const file = createRequire(import.meta.url).resolve(
+    "@microsoft/office-js/dist/excel-web-16.00.debug.js",
+  );
+  const storage = { getItem: () => null, setItem: () => {}, removeItem: () => {} };
+  const location = {
+    href: "https://localhost/",
+    protocol: "https:",
+    host: "localhost",
+    search: "",
+    hash: "",
+  };
+  const globals: Record<string, unknown> = {
+    location,
+    document: {
+      URL: location.href,
+      location,
+      getElementsByTagName: () => [],
+      createElement: () => ({}),
+      addEventListener: () => {},
+    },
+    navigator: { userAgent: "node" },
+    sessionStorage: storage,
+    localStorage: storage,
+    addEventListener: () => {},
+    console,
+    performance,
+    setTimeout,
+    clearTimeout,
+    Promise,
+  };
+  globals.window = globals;
+  globals.self = globals;
+  const context = createContext(globals);
+  runInContext(readFileSync(file, "utf8"), context, { filename: "excel-web-16.00.debug.js" });
+  const { Excel } = context as unknown as Globals;
+  return {
+    run: ({ session }, work) => Excel.run(session, work),
+    context: ({ session }) => new Excel.RequestContext(session),
+  };
+}

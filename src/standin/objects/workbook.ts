@@ -1,0 +1,35 @@
+import { addSheet, type Book } from "../book";
+import { type HostObject, hostObject, properties } from "../hostObject";
+import { customXmlParts } from "./customXmlParts";
+import { tableCollection } from "./table";
+import { worksheetCollection } from "./worksheet";
+
+/** The root of every object path. */
+export const workbookObject = (book: Book): HostObject =>
+  hostObject({
+    type: "Workbook",
+    go: {
+      worksheets: () => worksheetCollection(book, (name) => addSheet(book, name)),
+      tables: () =>
+        tableCollection(book, () =>
+          book.sheets.flatMap((sheet) => sheet.tables.map((table) => ({ sheet, table }))),
+        ),
+      customXmlParts: () => customXmlParts(book),
+      protection: () =>
+        hostObject({
+          type: "WorkbookProtection",
+          get: { protected: () => book.structureProtected },
+        }),
+      properties: () =>
+        hostObject({
+          type: "DocumentProperties",
+          ...properties(
+            ["title"],
+            (name) => book.properties[name] ?? "",
+            (name, value) => {
+              book.properties[name] = value;
+            },
+          ),
+        }),
+    },
+  });

@@ -1,0 +1,141 @@
+import { type Area, everything, readArea, readAreas } from "../area";
+import type { Book, Sheet } from "../book";
+import {
+  badArgument,
+  denied,
+  type HostObject,
+  hostObject,
+  isHostObject,
+  properties,
+} from "../hostObject";
+import { guard } from "./format";
+import { areasObject, rangeObject } from "./range";
+import { tableCollection } from "./table";
+
+/** The sheets of a workbook. */
+export function worksheetCollection(book: Book, add: (name: string) => Sheet): HostObject {
+  const find = (key: string) => {
+    const sheet = book.sheets.find(
+      ({ name, id }) => name.toLowerCase() === key.toLowerCase() || id === key,
+    );
+    return sheet ? worksheetObject(book, sheet) : null;
+  };
+  return hostObject({
+    type: "WorksheetCollection",
+    items: () => book.sheets.map((sheet) => worksheetObject(book, sheet)),
+    item: (key) => find(String(key)),
+    call: {
+      add: (name: string) => {
+        if (book.structureProtected) throw denied("the workbook's structure");
+        if (find(name)) throw badArgument(`a sheet is called ${name} already`);
+        if (name.length > 31 || /[\\/?*[\]:]/.test(name) || name === "")
+          throw badArgument(`a sheet cannot be called ${name}`);
+        return worksheetObject(book, add(name));
+      },
+      getItemOrNullObject: (key: string) => find(key),
+    },
+  });
+}
+
+const MARGINS = [
+  "leftMargin",
+  "rightMargin",
+  "topMargin",
+  "bottomMargin",
+  "headerMargin",
+  "footerMargin",
+];
+
+export function worksheetObject(book: Book, sheet: Sheet): HostObject {
+  const bag = (path: string, names: readonly string[]) =>
+    properties(
+      names,
+      (name) => sheet.properties[path + name] ?? null,
+      (name, value) => {
+        guard(sheet);
+        sheet.properties[path + name] = value;
+      },
+    );
+  const area = (address: unknown): Area => {
+    if (address === null || address === undefined || address === "") return everything();
+    const text = String(address);
+    if (text.length > 8192) throw badArgument("the address has more than 8192 characters");
+    const read = readArea(text);
+    if (!read) throw badArgument(`${text} is no address`);
+    return read;
+  };
+  return hostObject({
+    type: "Worksheet",
+    id: sheet.id,
+    get: {
+      id: () => sheet.id,
+      name: () => sheet.name,
+      visibility: () => sheet.properties.visibility ?? "Visible",
+      ...bag("", ["showGridlines"]).get,
+    },
+    set: { ...bag("", ["showGridlines"]).set },
+    go: {
+      tables: () =>
+        tableCollection(book, () => sheet.tables.map((table) => ({ sheet, table })), {
+          sheet,
+          area: (given) => {
+            if (isHostObject(given)) throw badArgument("the stand-in makes tables from an address");
+            return area(given);
+          },
+        }),
+      protection: () =>
+        hostObject({ type: "WorksheetProtection", get: { protected: () => sheet.protected } }),
+      freezePanes: () =>
+        hostObject({
+          type: "WorksheetFreezePanes",
+          call: {
+            freezeAt: (address: string) => {
+              guard(sheet);
+              sheet.frozen = area(address);
+            },
+          },
+        }),
+      pageLayout: () =>
+        hostObject({
+          type: "PageLayout",
+          ...bag("pageLayout.", ["orientation", "paperSize", "zoom", ...MARGINS]),
+          go: {
+            headersFooters: () =>
+              hostObject({
+                type: "HeaderFooterGroup",
+                go: {
+                  defaultForAllPages: () =>
+                    hostObject({
+                      type: "HeaderFooter",
+                      ...bag("pageLayout.", ["leftFooter", "centerFooter", "rightFooter"]),
+                    }),
+                },
+              }),
+          },
+          call: {
+            setPrintTitleRows: (address: string) => {
+              guard(sheet);
+              sheet.properties["pageLayout.printTitleRows"] = address;
+            },
+            setPrintArea: (address: string) => {
+              guard(sheet);
+              sheet.properties["pageLayout.printArea"] = address;
+            },
+          },
+        }),
+    },
+    call: {
+      getRange: (address?: string) => rangeObject(book, sheet, area(address)),
+      getRanges: (addresses: string) => {
+        if (addresses.length > 8192) throw badArgument("the address has more than 8192 characters");
+        const areas = readAreas(addresses);
+        if (!areas) throw badArgument(`${addresses} are no addresses`);
+        return areasObject(book, sheet, areas);
+      },
+      activate: () => {
+        const top = book.active?.sheet === sheet.name ? book.active.area : undefined;
+        book.active = { sheet: sheet.name, area: top ?? { top: 0, left: 0, bottom: 0, right: 0 } };
+      },
+    },
+  });
+}

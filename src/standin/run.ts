@@ -1,0 +1,217 @@
+import { HostError, type HostObject, isHostObject, member, notFound } from "./hostObject";
+
+interface ObjectPath {
+  readonly Id: number;
+  readonly ObjectPathType: number;
+  readonly Name: string;
+  readonly ParentObjectPathId?: number;
+  readonly ArgumentInfo?: ArgumentInfo;
+}
+
+interface ArgumentInfo {
+  readonly Arguments?: readonly unknown[];
+  readonly ReferencedObjectPathIds?: readonly unknown[];
+}
+
+interface Action {
+  readonly Id: number;
+  readonly ActionType: number;
+  readonly Name: string;
+  readonly ObjectPathId: number;
+  readonly ArgumentInfo?: ArgumentInfo;
+  readonly QueryInfo?: { readonly Select?: readonly string[]; readonly Top?: number };
+}
+
+/** What the client sends in one batch. */
+export interface Request {
+  readonly Actions: readonly Action[];
+  readonly ObjectPaths: Readonly<Record<string, ObjectPath>>;
+}
+
+/** What the host answers to it. */
+export interface Answer {
+  Results: { ActionId: number; Value: unknown }[];
+  Error?: {
+    Code: string;
+    Message: string;
+    ActionIndex: number;
+    HttpStatusCode: number;
+    Location: string;
+  };
+}
+
+/** Objects that the client asked to keep across batches, by reference id. */
+export type References = Map<string, HostObject>;
+
+const PATH = { root: 1, method: 3, property: 4, item: 5, reference: 6, nothing: 7 } as const;
+const ACTION = { instantiate: 1, query: 2, method: 3, set: 4 } as const;
+
+/**
+ * Runs the actions of a batch in order, as the host does: what came before a failing action stays done.
+ *
+ * @param stopAt index of the action that is not run any more, with the error in its place
+ */
+export function run(
+  root: HostObject,
+  { Actions, ObjectPaths }: Request,
+  references: References,
+  stopAt?: { readonly index: number; readonly error: HostError },
+): Answer {
+  const resolved = new Map<number, HostObject | null>();
+  const kept = new Map<number, string>();
+
+  const resolve = (id: number): HostObject | null => {
+    const known = resolved.get(id);
+    if (known !== undefined) return known;
+    const path = ObjectPaths[id];
+    if (!path) throw new HostError("InvalidObjectPath", `there is no object path ${id}`);
+    const object = walk(path);
+    resolved.set(id, object);
+    return object;
+  };
+
+  const args = (info: ArgumentInfo | undefined): unknown[] =>
+    withReferences(info?.Arguments ?? [], info?.ReferencedObjectPathIds);
+  const withReferences = (
+    given: readonly unknown[],
+    paths: readonly unknown[] | undefined,
+  ): unknown[] =>
+    given.map((argument, index) => {
+      const path = paths?.[index];
+      if (Array.isArray(path)) return withReferences(argument as unknown[], path);
+      return typeof path === "number" && path > 0 ? resolve(path) : argument;
+    });
+
+  const walk = (path: ObjectPath): HostObject | null => {
+    if (path.ObjectPathType === PATH.root) return root;
+    if (path.ObjectPathType === PATH.nothing) return null;
+    if (path.ObjectPathType === PATH.reference) {
+      const object =
+        references.get(path.Name) ?? references.get(String(path.ArgumentInfo?.Arguments?.[0]));
+      if (!object) throw new HostError("InvalidReference", "the reference is not valid any more");
+      return object;
+    }
+    const parent = resolve(path.ParentObjectPathId ?? 0);
+    if (!parent) return null;
+    switch (path.ObjectPathType) {
+      case PATH.property:
+        return member(parent, parent.go, path.Name)();
+      case PATH.method:
+        return asObject(parent, path.Name, invoke(parent, path.Name, args(path.ArgumentInfo)));
+      case PATH.item: {
+        if (!parent.item)
+          throw new HostError("ApiNotFound", `the stand-in has no items of ${parent.type}`);
+        const object = parent.item(args(path.ArgumentInfo)[0] as string);
+        if (!object) throw notFound();
+        return object;
+      }
+      default:
+        throw new HostError(
+          "ApiNotFound",
+          `the stand-in has no object path of type ${path.ObjectPathType}`,
+        );
+    }
+  };
+
+  const act = (action: Action): unknown => {
+    if (action.Name === "_RemoveReference") {
+      references.delete(String(action.ArgumentInfo?.Arguments?.[0]));
+      return null;
+    }
+    const object = resolve(action.ObjectPathId);
+    switch (action.ActionType) {
+      case ACTION.instantiate: {
+        const reference = kept.get(action.ObjectPathId);
+        if (!object) return null;
+        if (reference) return { _ReferenceId: reference };
+        return object.id === undefined ? {} : { _Id: object.id };
+      }
+      case ACTION.query:
+        return object ? query(object, action.QueryInfo) : null;
+      case ACTION.method:
+        if (action.Name === "_KeepReference") {
+          if (object) {
+            const reference = `r${references.size}-${action.ObjectPathId}`;
+            references.set(reference, object);
+            kept.set(action.ObjectPathId, reference);
+          }
+          return null;
+        }
+        if (!object) return null;
+        return asValue(invoke(object, action.Name, args(action.ArgumentInfo)));
+      case ACTION.set:
+        if (!object) throw new HostError("InvalidObjectPath", `${action.Name} is set on no object`);
+        member(object, object.set, action.Name)(args(action.ArgumentInfo)[0]);
+        return null;
+      default:
+        throw new HostError(
+          "ApiNotFound",
+          `the stand-in has no action of type ${action.ActionType}`,
+        );
+    }
+  };
+
+  const Results: Answer["Results"] = [];
+  for (const [index, action] of Actions.entries()) {
+    try {
+      if (stopAt?.index === index) throw stopAt.error;
+      Results.push({ ActionId: action.Id, Value: act(action) });
+    } catch (error) {
+      if (!(error instanceof HostError)) throw error;
+      return {
+        Results,
+        Error: {
+          Code: error.code,
+          Message: error.message,
+          ActionIndex: index,
+          HttpStatusCode: 400,
+          Location: `${resolved.get(action.ObjectPathId)?.type ?? ""}.${action.Name}`,
+        },
+      };
+    }
+  }
+  return { Results };
+}
+
+const invoke = (object: HostObject, name: string, args: unknown[]): unknown =>
+  (member(object, object.call, name) as (...args: unknown[]) => unknown)(...args);
+
+function asObject(parent: HostObject, name: string, value: unknown): HostObject | null {
+  if (value === null || isHostObject(value)) return value;
+  throw new HostError("ApiNotFound", `the stand-in's ${parent.type}.${name} gives no object`);
+}
+
+const asValue = (value: unknown): unknown => (isHostObject(value) ? null : (value ?? null));
+
+const pascal = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
+
+/** The properties of an object that a load names, in the client's form. */
+function query(object: HostObject, info: Action["QueryInfo"]): Record<string, unknown> {
+  const wanted = new Map<string, string[]>();
+  for (const path of info?.Select ?? []) {
+    const [head = "", ...rest] = path.split("/");
+    wanted.set(head, [...(wanted.get(head) ?? []), ...(rest.length > 0 ? [rest.join("/")] : [])]);
+  }
+  if (wanted.size === 0)
+    throw new HostError(
+      "ApiNotFound",
+      `the stand-in loads named properties only, of ${object.type}`,
+    );
+  if (
+    object.items &&
+    !(object.get && [...wanted.keys()].every((name) => name in (object.get ?? {})))
+  )
+    return {
+      _Items: object.items().map((item) => ({
+        ...(item.id === undefined ? {} : { _Id: item.id }),
+        ...query(item, info),
+      })),
+    };
+  return Object.fromEntries(
+    [...wanted].map(([name, rest]) => {
+      if (rest.length === 0) return [pascal(name), member(object, object.get, name)()];
+      const next = member(object, object.go, name)();
+      return [pascal(name), next && query(next, { Select: rest })];
+    }),
+  );
+}
