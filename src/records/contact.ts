@@ -3,10 +3,11 @@ import { judge } from "../criteria/judge";
 import { contactCorrect } from "../engineering/contactCorrect";
 import { busJoints } from "../lineup/busbar";
 import type { Lineup, OwnCriterion, Panel } from "../lineup/lineup";
-import { ownCriterion, ownSourceText } from "../lineup/ownCriterion";
+import { ownCriterion } from "../lineup/ownCriterion";
 import { panelOf } from "../lineup/panelOf";
 import { closing, gear, PHASES, result, trail } from "./columns";
 import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
+import { sourceOf, sources } from "./limits";
 import { exactly, quantity, quantityCell } from "./quantity";
 
 const isJoint = (row: Row) => String(row.part).startsWith("Joint");
@@ -126,19 +127,16 @@ export const contact: RecordKind = {
       help: "Where the lineup gives none, type the maker's value here.",
       value: (row) => row.maximum ?? null,
     },
-    {
-      id: "maximumSource",
-      header: "Source of maximum",
-      role: "given",
-      width: 38,
-      value: (row, lineup) => {
-        const mine = ownLimit(row, lineup);
-        if (mine) return ownSourceText(mine);
-        return isBlank(row.maximum)
-          ? "none: give the maker's value"
-          : "typed on this sheet: name the maker's document in the remarks";
-      },
-    },
+    sources((row, lineup) => [
+      [
+        "maximum",
+        sourceOf(ownLimit(row, lineup)) ||
+          (isBlank(row.maximum)
+            ? "none: give the maker's value"
+            : "typed on this sheet: name the maker's document in the remarks"),
+      ],
+      ["test A", sourceOf(ownCurrent(row, lineup) ?? contactTestCurrent(lineup.basis))],
+    ]),
     {
       id: "spread",
       header: "Above lowest",

@@ -1,4 +1,3 @@
-import { sourceText } from "../criteria/criterion";
 import { insulationMinimum } from "../criteria/insulationMinimum";
 import { insulationTestVoltage } from "../criteria/insulationTestVoltage";
 import { judge } from "../criteria/judge";
@@ -6,9 +5,10 @@ import { insulationCorrect } from "../engineering/insulationCorrect";
 import { absorptionRatio, polarizationIndex } from "../engineering/ratios";
 import { busSections } from "../lineup/busbar";
 import type { Lineup, OwnQuantity } from "../lineup/lineup";
-import { ownCriterion, ownSourceText } from "../lineup/ownCriterion";
+import { ownCriterion } from "../lineup/ownCriterion";
 import { closing, gear, PHASES, quoted, result, trail } from "./columns";
 import { isBlank, type RecordKind, type Row } from "./kind";
+import { limitOf, sourceOf, sources } from "./limits";
 import { exactly, quantity, quantityCell } from "./quantity";
 
 const EARTHED = PHASES.map((phase) => `${phase}-E`);
@@ -21,6 +21,11 @@ const own = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
   ownCriterion(lineup, quantity, String(row.object));
 const ownMinimum = own("insulation minimum MΩ");
 const ownTestVoltage = own("insulation test voltage V");
+
+const standardMinimum = (row: Row, { basis }: Lineup) =>
+  insulationMinimum(Number(row.ratedkV), basis);
+const standardTestVoltage = (row: Row, { basis }: Lineup) =>
+  insulationTestVoltage(Number(row.ratedkV), basis);
 
 const ratio = (found: ReturnType<typeof absorptionRatio>) => (found.ok ? found.value : "n/a");
 
@@ -71,10 +76,7 @@ export const insulation: RecordKind = {
       unit: "V",
       own: ownTestVoltage,
       formula: (ref, lineup) => gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis)),
-      value: (row, lineup) => {
-        const found = insulationTestVoltage(Number(row.ratedkV), lineup.basis);
-        return found.ok ? found.value.value : null;
-      },
+      value: (row, lineup) => limitOf(standardTestVoltage(row, lineup)),
     },
     {
       id: "r30s",
@@ -158,23 +160,12 @@ export const insulation: RecordKind = {
       own: ownMinimum,
       formula: (ref, lineup) =>
         `IFERROR(${gear("IRMINIMUM", ref("ratedkV"), quoted(lineup.basis))},"")`,
-      value: (row, lineup) => {
-        const found = insulationMinimum(Number(row.ratedkV), lineup.basis);
-        return found.ok ? found.value.value : null;
-      },
+      value: (row, lineup) => limitOf(standardMinimum(row, lineup)),
     },
-    {
-      id: "minimumSource",
-      header: "Source of minimum",
-      role: "given",
-      width: 38,
-      value: (row, lineup) => {
-        const mine = ownMinimum(row, lineup);
-        if (mine) return ownSourceText(mine);
-        const found = insulationMinimum(Number(row.ratedkV), lineup.basis);
-        return found.ok ? sourceText(found.value.source) : found.reason;
-      },
-    },
+    sources((row, lineup) => [
+      ["minimum", sourceOf(ownMinimum(row, lineup) ?? standardMinimum(row, lineup))],
+      ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(row, lineup))],
+    ]),
     {
       id: "absorption",
       header: "DAR",

@@ -1,13 +1,13 @@
-import { sourceText } from "../criteria/criterion";
 import { withstandTolerance } from "../criteria/withstandTolerance";
 import { withstandVoltage } from "../criteria/withstandVoltage";
 import { airFactor } from "../engineering/airFactor";
 import { dewMargin } from "../engineering/dewPoint";
 import { busSections } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
-import { ownCriterion, ownSourceText } from "../lineup/ownCriterion";
+import { ownCriterion } from "../lineup/ownCriterion";
 import { closing, gear, PHASES, quoted, result, trail } from "./columns";
 import { isBlank, type RecordKind, type Row } from "./kind";
+import { limitOf, sourceOf, sources } from "./limits";
 import { exactly } from "./quantity";
 
 const ownVoltage = (row: Row, lineup: Lineup) =>
@@ -50,23 +50,12 @@ export const withstand: RecordKind = {
       own: ownVoltage,
       formula: (ref, { basis, withstand: { wave } }) =>
         `IFERROR(${gear("WITHSTAND", ref("ratedkV"), quoted(basis), '"site"', quoted(wave), '"main"')},"")`,
-      value: (row, lineup) => {
-        const found = standard(row, lineup);
-        return found.ok ? found.value.value : null;
-      },
+      value: (row, lineup) => limitOf(standard(row, lineup)),
     },
-    {
-      id: "source",
-      header: "Source of voltage",
-      role: "given",
-      width: 38,
-      value: (row, lineup) => {
-        const mine = ownVoltage(row, lineup);
-        if (mine) return ownSourceText(mine);
-        const found = standard(row, lineup);
-        return found.ok ? sourceText(found.value.source) : found.reason;
-      },
-    },
+    sources((row, lineup) => [
+      ["voltage", sourceOf(ownVoltage(row, lineup) ?? standard(row, lineup))],
+      ["duration", sourceOf(ownDuration(row, lineup)) || "lineup"],
+    ]),
     {
       id: "temperature",
       header: "Air °C",

@@ -129,7 +129,7 @@ test("a changed basis brings limits and sources up to date and leaves readings a
     ({ kind }) => kind.id === "withstand",
   );
   expect(table?.rows[0]?.basekV).toBeCloseTo(22.4, 12);
-  expect(String(table?.rows[0]?.source)).toContain("IEC 62271");
+  expect(String(table?.rows[0]?.sources)).toContain("IEC 62271");
 });
 
 test("a computed cell that somebody typed over is left for the check to find", async () => {

@@ -13,7 +13,6 @@ export const limitDiffers: Rule = {
       return (row, stored, judged) =>
         overColumns(limits, ({ id, header }) => {
           if (agrees(stored[id], judged[id])) return undefined;
-          const source = judged[`${id}Source`] ?? judged.source;
           return {
             rule: "limit-differs",
             weight: "stop",
@@ -21,7 +20,7 @@ export const limitDiffers: Rule = {
             message: `${rowName(table, row)}: "${header}" is ${isBlank(stored[id]) ? "blank" : said(stored[id])}; its criterion gives ${isBlank(judged[id]) ? "none" : said(judged[id])}.`,
             found: said(stored[id]),
             expected: said(judged[id]),
-            ...(source ? { source: String(source) } : {}),
+            source: String(judged.sources ?? ""),
           };
         });
     }),

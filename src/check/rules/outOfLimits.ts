@@ -17,13 +17,12 @@ export const outOfLimits: Rule = {
           found: "Yes",
           expected: "No",
         };
-      const source = table.kind.columns.find(({ id }) => id === `${limit}Source`)?.id;
       return {
         ...at,
         message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${said(judged[value])} ${unit}; "${headerOf(table, limit)}" is ${said(judged[limit])} ${unit}.`,
         found: said(judged[value]),
         expected: said(judged[limit]),
-        ...(source ? { source: String(judged[source] ?? "") } : {}),
+        source: String(judged.sources ?? ""),
       };
     }),
 };

@@ -1,0 +1,33 @@
+import { type Criterion, sourceText } from "../criteria/criterion";
+import type { Lineup, OwnCriterion } from "../lineup/lineup";
+import { ownSourceText } from "../lineup/ownCriterion";
+import type { Result } from "../quantities/result";
+import type { CellValue, Column, Row } from "./kind";
+
+/** The figure of a criterion as a cell; blank where the basis gives none. */
+export const limitOf = (found: Result<Criterion>): CellValue =>
+  found.ok ? found.value.value : null;
+
+/** Where a limit comes from in one line, or why there is none; blank text for no limit at all. */
+export const sourceOf = (
+  limit: OwnCriterion | Criterion | Result<Criterion> | undefined,
+): string => {
+  if (limit === undefined) return "";
+  if ("document" in limit) return ownSourceText(limit);
+  if ("source" in limit) return sourceText(limit.source);
+  return limit.ok ? sourceText(limit.value.source) : limit.reason;
+};
+
+/** The column that names the source of every limit of its row. */
+export const sources = (
+  named: (row: Row, lineup: Lineup) => readonly (readonly [limit: string, source: string])[],
+): Column => ({
+  id: "sources",
+  header: "Sources of limits",
+  role: "given",
+  width: 56,
+  value: (row, lineup) =>
+    named(row, lineup)
+      .map(([limit, source]) => `${limit}: ${source}`)
+      .join("; "),
+});
