@@ -1,6 +1,6 @@
 import type { Verdict } from "../criteria/judge";
 import { evaluate } from "../records/evaluate";
-import { verdictOf } from "../records/kind";
+import { keyIds, rowKey, verdictOf } from "../records/kind";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { recordTables } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
@@ -73,7 +73,14 @@ export function check(
     };
   const context: Context = {
     lineup,
-    tables: tables.map((table) => ({ ...table, judged: evaluate(table.kind, table.rows, lineup) })),
+    tables: tables.map((table) => {
+      const ids = keyIds(table.kind);
+      return {
+        ...table,
+        judged: evaluate(table.kind, table.rows, lineup),
+        keys: table.rows.map((row) => rowKey(row, ids)),
+      };
+    }),
     instruments: instrumentsOf(snapshot),
     today,
   };

@@ -1,5 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
-import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
+import { type Column, isBlank, type Row } from "../records/kind";
 import { cellAddress } from "../sheets/address";
 import type { InstrumentRow } from "../sheets/instrumentSheet";
 import type { RecordTable } from "../sheets/recordTable";
@@ -8,6 +8,8 @@ import type { Finding } from "./finding";
 /** A record table with every row computed again from its entries. */
 export interface JudgedTable extends RecordTable {
   readonly judged: readonly Row[];
+  /** What names each row: its key cells in order. */
+  readonly keys: readonly string[];
 }
 
 /** What every rule works from. */
@@ -38,8 +40,7 @@ export function where(table: JudgedTable, row: number, column: string) {
 }
 
 /** A row in words: `Bus A · Busbar · L1-E · before`. */
-export const rowName = (table: JudgedTable, row: number): string =>
-  rowKey(table.rows[row] ?? {}, keyIds(table.kind));
+export const rowName = (table: JudgedTable, row: number): string => table.keys[row] ?? "";
 
 /** Header of a column. */
 export const headerOf = (table: JudgedTable, id: string): string =>

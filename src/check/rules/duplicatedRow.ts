@@ -1,4 +1,4 @@
-import { keyIds, rowKey } from "../../records/kind";
+import { keyIds } from "../../records/kind";
 import type { Rule } from "../context";
 import { where } from "../context";
 import type { Finding } from "../finding";
@@ -8,11 +8,9 @@ export const duplicatedRow: Rule = {
   id: "duplicated-row",
   find: (context) =>
     context.tables.flatMap((table) => {
-      const ids = keyIds(table.kind);
-      const first = ids[0] ?? "";
+      const first = keyIds(table.kind)[0] ?? "";
       const seen = new Map<string, number>();
-      return table.rows.flatMap((stored, row): Finding[] => {
-        const key = rowKey(stored, ids);
+      return table.keys.flatMap((key, row): Finding[] => {
         const earlier = seen.get(key);
         if (earlier === undefined) {
           seen.set(key, row);

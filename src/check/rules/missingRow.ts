@@ -22,7 +22,7 @@ export const missingRow: Rule = {
           },
         ];
       const ids = keyIds(kind);
-      const present = new Set(tables.flatMap(({ rows }) => rows.map((row) => rowKey(row, ids))));
+      const present = new Set(tables.flatMap(({ keys }) => keys));
       return kind
         .rows(context.lineup)
         .filter((row) => !present.has(rowKey(row, ids)))
