@@ -21,7 +21,7 @@ module.exports = async (env, { mode = "production" }) => ({
   output: {
     path: resolve(__dirname, "dist"),
     filename: "[name].js",
-    chunkFilename: "[name].js",
+    chunkFilename: "pane-[id].js",
     clean: true,
   },
   resolve: { extensions: [".ts", ".tsx", ".js"] },

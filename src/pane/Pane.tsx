@@ -1,49 +1,36 @@
 import Alert from "@mui/material/Alert";
 import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
+import LinearProgress from "@mui/material/LinearProgress";
 import List from "@mui/material/List";
 import ListItem from "@mui/material/ListItem";
-import ListItemButton from "@mui/material/ListItemButton";
 import ListItemText from "@mui/material/ListItemText";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useCallback, useEffect, useState } from "react";
 import { check, type Report } from "../check/check";
-import type { Finding, Weight } from "../check/finding";
+import { readLineup } from "../lineup/readLineup";
 import { toSerial } from "../sheets/dates";
+import { planFor } from "../sheets/plan";
 import { recordTables } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
+import { Findings } from "./Findings";
+import type { Host } from "./host";
 import { messages } from "./messages";
-import { STANDING } from "./standing";
+import { useWork } from "./useWork";
 
-/** What the pane needs of the workbook that it stands beside. */
-export interface Host {
-  read(): Promise<Snapshot>;
-  goTo(sheet: string, address: string): Promise<void>;
-}
+/** Today in local time, as a serial day number. */
+const today = () => {
+  const now = new Date();
+  return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
+};
 
-/** More findings than this are counted, not listed. */
-const LISTED = 200;
-const ORDER: Record<Weight, number> = { stop: 0, query: 1, note: 2 };
-
-/** Lists the workbook's record tables and runs the check on them. */
+/** Builds the record tables of a lineup, lists those that the workbook has, and runs the check on them. */
 export function Pane({ host }: { host: Host }): ReactElement {
   const [tables, setTables] = useState<{ name: string; title: string; rows: number }[]>();
   const [report, setReport] = useState<Report>();
-  const [problem, setProblem] = useState<string>();
-  const [busy, setBusy] = useState(false);
-
-  const doing = useCallback(async (work: () => Promise<void>) => {
-    setBusy(true);
-    setProblem(undefined);
-    try {
-      await work();
-    } catch (error) {
-      setProblem(messages.failed((error as Error).message));
-    } finally {
-      setBusy(false);
-    }
-  }, []);
+  const [told, setTold] = useState<string>();
+  const { busy, progress, problem, setProblem, run, stop } = useWork();
 
   const show = useCallback((snapshot: Snapshot) => {
     setTables(
@@ -55,16 +42,51 @@ export function Pane({ host }: { host: Host }): ReactElement {
     );
   }, []);
 
-  const look = useCallback(() => doing(async () => show(await host.read())), [doing, host, show]);
+  const look = useCallback(
+    () => run(async (watch) => show(await host.read(watch))),
+    [run, host, show],
+  );
+
+  const build = (file: File) =>
+    run(async (watch) => {
+      setTold(undefined);
+      const read = readLineup(await file.text());
+      if (!read.ok) {
+        const lines = read.errors.map(({ path, message }) => `${path}: ${message}`);
+        setProblem([messages.lineupErrors(file.name, lines.length), ...lines].join("\n"));
+        return;
+      }
+      const done = await host.build(planFor(read.value), watch);
+      setReport(undefined);
+      setTold(
+        messages.built(
+          done.create.length,
+          done.change.reduce((sum, { added }) => sum + added, 0),
+          done.change.reduce((sum, { aside }) => sum + aside.length, 0),
+        ),
+      );
+      show(await host.read(watch));
+    });
+
   const runCheck = () =>
-    doing(async () => {
-      const snapshot = await host.read();
+    run(async (watch) => {
+      setTold(undefined);
+      const snapshot = await host.read(watch);
       show(snapshot);
-      const now = new Date();
-      const day = toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000));
-      const checked = check(snapshot, Math.floor(day));
+      const checked = check(snapshot, today());
       setReport(checked.ok ? checked.report : undefined);
       if (!checked.ok) setProblem(messages.cannotCheck(checked.reason));
+    });
+
+  const mark = () =>
+    run(async (watch) => {
+      const { cells } = await host.mark(report?.findings ?? [], watch);
+      setTold(messages.marked(cells));
+    });
+  const unmark = () =>
+    run(async (watch) => {
+      await host.clearMarks(watch);
+      setTold(messages.unmarked);
     });
 
   useEffect(() => {
@@ -86,100 +108,73 @@ export function Pane({ host }: { host: Host }): ReactElement {
             </ListItem>
           ))}
         </List>
+        <Button component="label" variant="outlined" fullWidth disabled={busy} tabIndex={0}>
+          {messages.build}
+          <input
+            type="file"
+            accept=".json"
+            aria-label={messages.build}
+            style={{ position: "absolute", width: 1, height: 1, opacity: 0 }}
+            onChange={({ target }) => {
+              const file = target.files?.[0];
+              target.value = "";
+              if (file) build(file);
+            }}
+          />
+        </Button>
+        <Typography variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
+          {messages.buildHelp}
+        </Typography>
       </Box>
       <Stack spacing={1}>
         <Button variant="contained" onClick={runCheck} disabled={busy || !tables?.length}>
-          {busy ? messages.checking : messages.check}
+          {messages.check}
         </Button>
-        <Button variant="outlined" onClick={look} disabled={busy}>
+        {report && (
+          <>
+            <Button variant="outlined" onClick={mark} disabled={busy}>
+              {messages.mark}
+            </Button>
+            <Button variant="outlined" onClick={unmark} disabled={busy}>
+              {messages.unmark}
+            </Button>
+          </>
+        )}
+        <Button variant="text" onClick={look} disabled={busy}>
           {messages.look}
         </Button>
       </Stack>
-      <Box aria-live="polite">
-        {problem && <Alert severity="warning">{problem}</Alert>}
-        {report && (
-          <Findings
-            report={report}
-            go={(sheet, address) => doing(() => host.goTo(sheet, address))}
+      {busy && (
+        <Stack spacing={1} role="status" aria-label={messages.working}>
+          <LinearProgress
+            aria-label={messages.working}
+            variant={progress ? "determinate" : "indeterminate"}
+            value={progress ? (100 * progress.done) / Math.max(1, progress.total) : 0}
           />
+          <Stack direction="row" sx={{ alignItems: "center", justifyContent: "space-between" }}>
+            <Typography variant="body2">
+              {progress ? messages.progress(progress.done, progress.total) : messages.working}
+            </Typography>
+            <Button size="small" onClick={stop}>
+              {messages.stop}
+            </Button>
+          </Stack>
+        </Stack>
+      )}
+      <Box aria-live="polite">
+        {told && <Alert severity="info">{told}</Alert>}
+        {problem && (
+          <Alert severity="warning" sx={{ whiteSpace: "pre-line", overflowWrap: "anywhere" }}>
+            {problem}
+          </Alert>
         )}
       </Box>
+      {report && (
+        <Findings report={report} go={(sheet, address) => run(() => host.goTo(sheet, address))} />
+      )}
       <Typography variant="body2" color="text.secondary">
         {messages.caution}
       </Typography>
     </Stack>
-  );
-}
-
-function Findings({
-  report,
-  go,
-}: {
-  report: Report;
-  go: (sheet: string, address: string) => void;
-}): ReactElement {
-  const findings = [...report.findings].sort(
-    (one, other) => ORDER[one.weight] - ORDER[other.weight],
-  );
-  return (
-    <Box component="section" aria-labelledby="findings">
-      <Stack direction="row" sx={{ flexWrap: "wrap", gap: 0.75, mb: 1.5 }}>
-        {(["fail", "inconclusive", "missing", "pass"] as const).map((key) => (
-          <Box
-            key={key}
-            sx={{
-              px: 1,
-              py: 0.5,
-              fontWeight: 700,
-              bgcolor: STANDING[key].fill,
-              color: STANDING[key].ink,
-            }}
-          >
-            {report.counts[key]} {messages.counts[key]}
-          </Box>
-        ))}
-      </Stack>
-      <Typography id="findings" variant="h2">
-        {messages.findings}
-      </Typography>
-      {findings.length === 0 && <Typography>{messages.noFindings}</Typography>}
-      <List dense disablePadding>
-        {findings.slice(0, LISTED).map((finding) => (
-          <FindingItem
-            key={`${finding.rule}${finding.sheet}${finding.address}`}
-            finding={finding}
-            go={go}
-          />
-        ))}
-      </List>
-      {findings.length > LISTED && (
-        <Typography>{messages.more(findings.length - LISTED)}</Typography>
-      )}
-    </Box>
-  );
-}
-
-function FindingItem({
-  finding,
-  go,
-}: {
-  finding: Finding;
-  go: (sheet: string, address: string) => void;
-}): ReactElement {
-  const cell = `${finding.sheet}!${finding.address}`;
-  return (
-    <ListItem disablePadding divider>
-      <ListItemButton
-        onClick={() => go(finding.sheet, finding.address)}
-        sx={{ px: 0.5, alignItems: "flex-start", minHeight: 44 }}
-        aria-label={`${finding.weight}: ${finding.message} ${messages.goTo(cell)}`}
-      >
-        <ListItemText
-          primary={finding.message}
-          secondary={`${finding.weight} · ${cell}`}
-          slotProps={{ primary: { sx: { overflowWrap: "anywhere" } } }}
-        />
-      </ListItemButton>
-    </ListItem>
   );
 }

@@ -388,7 +388,7 @@ function validation(column: Column, range: string, first: string): DataValidatio
 }
 
 /** Formulas that a table gives to rows added in a spreadsheet, by table name and header. */
-function columnFormulas(plan: Plan): Map<string, Map<string, string>> {
+export function columnFormulas(plan: Plan): Map<string, Map<string, string>> {
   return new Map(
     plan.sheets.map(({ table, columns }) => {
       const ref = tableReference(table, columns);

@@ -78,10 +78,10 @@ test("intake then check equals check on typed readings", () => {
           ? []
           : [
               [
-                row.object,
-                row.part,
-                row.combination,
-                row.stage,
+                row.object ?? null,
+                row.part ?? null,
+                row.combination ?? null,
+                row.stage ?? null,
                 reading,
                 temperature,
                 testVoltage,

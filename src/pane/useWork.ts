@@ -1,0 +1,31 @@
+import { useCallback, useRef, useState } from "react";
+import type { Watch } from "./host";
+import { messages } from "./messages";
+
+/** One piece of work at a time, with its progress, a way to stop it, and what went wrong. */
+export function useWork() {
+  const [busy, setBusy] = useState(false);
+  const [progress, setProgress] = useState<{ done: number; total: number }>();
+  const [problem, setProblem] = useState<string>();
+  const stopper = useRef<AbortController>(undefined);
+
+  const run = useCallback(async (work: (watch: Watch) => Promise<void>) => {
+    stopper.current = new AbortController();
+    setBusy(true);
+    setProblem(undefined);
+    try {
+      await work({
+        progress: (done, total) => setProgress({ done, total }),
+        signal: stopper.current.signal,
+      });
+    } catch (error) {
+      setProblem(messages.failed((error as Error).message));
+    } finally {
+      setBusy(false);
+      setProgress(undefined);
+    }
+  }, []);
+
+  const stop = useCallback(() => stopper.current?.abort(), []);
+  return { busy, progress, problem, setProblem, run, stop };
+}

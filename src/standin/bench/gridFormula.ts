@@ -1,0 +1,46 @@
+import { parseStructRef, tokenize } from "@borgar/fx";
+import { a1, columnLetters } from "../../sheets/address";
+import { type Book, bodyRows, boxAt, type Sheet, type Table } from "../book";
+
+const column = (sheet: Sheet, table: Table, header: string): number => {
+  for (let at = table.area.left; at <= table.area.right; at++)
+    if (String(boxAt(sheet, table.area.top, at)?.value ?? "") === header) return at;
+  return -1;
+};
+
+/**
+ * A formula in the form that the grid's engine reads: structured references become A1 references, since
+ * the grid knows no tables.
+ *
+ * @param formula as the sheet shows it, without the equals sign
+ * @param row sheet row that the formula stands in
+ */
+export function gridFormula(book: Book, sheet: Sheet, row: number, formula: string): string {
+  const text = tokenize(formula)
+    .map(({ type, value }) =>
+      type === "structured" ? (reference(book, sheet, row, value) ?? "#REF!") : value,
+    )
+    .join("");
+  return `=${text}`;
+}
+
+function reference(book: Book, sheet: Sheet, row: number, text: string): string | undefined {
+  const parsed = parseStructRef(text);
+  if (parsed?.columns?.length !== 1) return undefined;
+  const home = parsed.table
+    ? book.sheets
+        .flatMap((other) => other.tables.map((table) => ({ sheet: other, table })))
+        .find(({ table }) => table.name.toLowerCase() === parsed.table?.toLowerCase())
+    : sheet.tables
+        .filter(({ area }) => row >= area.top && row <= area.bottom)
+        .map((table) => ({ sheet, table }))[0];
+  if (!home) return undefined;
+  const at = column(home.sheet, home.table, parsed.columns[0] ?? "");
+  if (at < 0) return undefined;
+  const prefix = home.sheet === sheet ? "" : `'${home.sheet.name.replaceAll("'", "''")}'!`;
+  if (parsed.sections?.some((section) => /this row/i.test(section)))
+    return `${prefix}${a1(row, at)}`;
+  const { first, last } = bodyRows(home.table);
+  const letters = columnLetters(at);
+  return `${prefix}$${letters}$${first + 1}:$${letters}$${last + 1}`;
+}

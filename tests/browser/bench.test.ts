@@ -1,0 +1,202 @@
+import { execFileSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import type { Server } from "node:http";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import AxeBuilder from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { check } from "../../src/check/check";
+import type { Grid } from "../../src/standin/bench/grid";
+import { serve } from "../../src/standin/bench/serve";
+import type { Host } from "../../src/standin/host";
+import { readBook } from "../../src/workbook/file";
+import { sampleLineup } from "../support/lineups";
+import { browser } from "./browser";
+
+/**
+ * The bench in a real browser: the built pane and functions bundles, the genuine Office.js client, the
+ * stand-in. Screenshots go to out/screenshots, to be looked at.
+ */
+
+declare global {
+  interface Window {
+    bench: { grid: Grid; host: Host; settled: () => Promise<void> };
+  }
+}
+
+const SHOTS = "out/screenshots";
+let chrome: Browser;
+let server: Server;
+let page: Page;
+const faults: string[] = [];
+
+beforeAll(async () => {
+  mkdirSync(SHOTS, { recursive: true });
+  for (const script of ["build", "bench:build"])
+    execFileSync("npm", ["run", "-s", script, "--", "--stats=errors-only"], { stdio: "pipe" });
+  const served = await serve("out/bench", 0);
+  server = served.server;
+  chrome = await browser();
+  const context = await chrome.newContext({
+    viewport: { width: 1400, height: 850 },
+    acceptDownloads: true,
+  });
+  page = await context.newPage();
+  page.on("pageerror", (error) => faults.push(String(error.stack ?? error)));
+  await page.goto(served.address);
+  await page.getByRole("heading", { name: "Record tables" }).waitFor();
+}, 180_000);
+
+afterAll(async () => {
+  await chrome?.close();
+  server?.close();
+});
+
+const shot = (name: string) => page.screenshot({ path: join(SHOTS, `${name}.png`) });
+const read = (sheet: string, address: string) =>
+  page.evaluate(([sheet, address]) => window.bench.grid.read(sheet, address), [
+    sheet,
+    address,
+  ] as const);
+const type = async (sheet: string, address: string, value: string | number) => {
+  await page.evaluate(([sheet, address, value]) => window.bench.grid.type(sheet, address, value), [
+    sheet,
+    address,
+    value,
+  ] as const);
+  await page.evaluate(() => window.bench.settled());
+};
+const idle = async () => {
+  await page.getByRole("status", { name: "Working…" }).waitFor({ state: "hidden" });
+  await page.evaluate(() => window.bench.settled());
+};
+
+test("the bench says what it is", async () => {
+  await expect
+    .poll(() => page.locator("#bar").textContent())
+    .toContain("development and trial tool");
+});
+
+test("a lineup is built from an empty workbook", async () => {
+  await page.getByRole("button", { name: "Empty workbook" }).click();
+  await page.getByRole("button", { name: "Read the workbook again" }).click();
+  await page.getByText("This workbook has no record tables yet.").waitFor();
+  await shot("1-empty");
+  await page
+    .getByLabel("Build from a lineup file")
+    .setInputFiles("sample-workbooks/harbour-substation.lineup.json");
+  await page.getByText("Built: 7 new sheets").waitFor({ timeout: 60_000 });
+  await idle();
+  await page.getByText("120 rows").waitFor();
+  await shot("2-built");
+  expect(await read("Insulation", "A17")).toBe("=H01");
+  expect(await read("Insulation", "N5")).toBe(5000);
+}, 120_000);
+
+test("a reading that is typed changes its row's result in the grid, through the add-in's own functions", async () => {
+  const headers = await page.evaluate(() =>
+    Array.from({ length: 24 }, (_, at) =>
+      window.bench.grid.read("Insulation", `${String.fromCharCode(65 + at)}4`),
+    ),
+  );
+  const at = (header: string) => `${String.fromCharCode(65 + headers.indexOf(header))}5`;
+  expect(await read("Insulation", at("Result"))).toBe("Missing");
+  await type("Insulation", at("Test V DC"), 5000);
+  await type("Insulation", at("Temperature °C"), 35);
+  await type("Insulation", at("R 1 min MΩ"), 1200);
+  // ANSI/NETA table 100.14 (read): solid insulation at 35 °C has the factor 2.00.
+  expect(await read("Insulation", at("R corrected MΩ"))).toBe(2400);
+  expect(await read("Insulation", at("Result"))).toBe("Fail");
+  await type("Insulation", at("R 1 min MΩ"), "> 10 GΩ");
+  expect(await read("Insulation", at("R corrected MΩ"))).toBe("> 20000");
+  expect(await read("Insulation", at("Result"))).toBe("Pass");
+  await type("Insulation", at("R 1 min MΩ"), "> 2 GΩ");
+  expect(await read("Insulation", at("Result"))).toBe("Inconclusive");
+}, 60_000);
+
+test("the check finds it, a finding leads to its cell", async () => {
+  await page.getByRole("button", { name: "Check", exact: true }).click();
+  await page.getByRole("heading", { name: "Findings" }).waitFor();
+  await idle();
+  await shot("3-checked");
+  const before = await page.evaluate(() => window.bench.host.batches.length);
+  await page
+    .getByRole("button", { name: /Withstand!O5|no reading in "Applied kV"/ })
+    .first()
+    .click();
+  await idle();
+  await expect.poll(() => page.evaluate(() => window.bench.grid.active())).toMatch(/^Withstand!/);
+  expect((await page.evaluate(() => window.bench.host.batches.length)) - before).toBe(1);
+  await shot("4-gone-to");
+}, 60_000);
+
+test("marks come and go without a trace", async () => {
+  const formats = () =>
+    page.evaluate(() =>
+      window.bench.host.book.sheets.map(({ formats }) => JSON.stringify(formats)),
+    );
+  const before = await formats();
+  await page.getByRole("button", { name: "Mark the findings" }).click();
+  await page.getByText(/cells marked\./).waitFor();
+  await idle();
+  expect(await formats()).not.toEqual(before);
+  await shot("5-marked");
+  await page.getByRole("button", { name: "Take the marks off" }).click();
+  await page.getByText("The marks are off.").waitFor();
+  await idle();
+  expect(await formats()).toEqual(before);
+}, 60_000);
+
+test("saved, and opened by the command line's way in, it comes to the same findings", async () => {
+  const inPane = await page.evaluate(() => document.querySelectorAll("#findings ~ ul li").length);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save .xlsx" }).click(),
+  ]);
+  const file = join(mkdtempSync(join(tmpdir(), "gearproof-bench-")), "bench.xlsx");
+  await download.saveAs(file);
+  const snapshot = await readBook(readFileSync(file));
+  expect(snapshot.lineup).toEqual(sampleLineup());
+  const checked = check(snapshot, 46_400);
+  if (!checked.ok) throw new Error(checked.reason);
+  expect(checked.report.findings.filter(({ rule }) => rule === "result-disagrees")).toEqual([]);
+  expect(checked.report.findings.length).toBe(inPane);
+  writeFileSync(join(SHOTS, "bench.xlsx"), readFileSync(file));
+
+  await page.locator("#file").setInputFiles(file);
+  await page.getByText("bench.xlsx is open.").waitFor();
+  await page.getByRole("button", { name: "Check", exact: true }).click();
+  await idle();
+  expect(await page.evaluate(() => document.querySelectorAll("#findings ~ ul li").length)).toBe(
+    inPane,
+  );
+}, 60_000);
+
+test.each([320, 450])(
+  "the pane at %i px has no accessibility violation and nothing cut off",
+  async (width) => {
+    await page.getByRole("button", { name: `Pane ${width} px` }).click();
+    await page.locator("#pane").screenshot({ path: join(SHOTS, `pane-${width}.png`) });
+    const { violations } = await new AxeBuilder({ page }).include("#pane").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    expect(
+      await page.locator("#pane").evaluate((pane) => pane.scrollWidth <= pane.clientWidth),
+    ).toBe(true);
+  },
+  60_000,
+);
+
+test("a lineup with errors says each with its path, and builds nothing", async () => {
+  const before = await page.evaluate(() => window.bench.host.book.sheets.length);
+  const file = join(mkdtempSync(join(tmpdir(), "gearproof-bench-")), "bad.lineup.json");
+  const lineup = sampleLineup();
+  writeFileSync(file, JSON.stringify({ ...lineup, panels: [lineup.panels[0], lineup.panels[0]] }));
+  await page.getByLabel("Build from a lineup file").setInputFiles(file);
+  await page.getByText('panels[1].designation: two panels are named "=H01"').waitFor();
+  expect(await page.evaluate(() => window.bench.host.book.sheets.length)).toBe(before);
+});
+
+test("no script failed on the page", () => {
+  expect(faults).toEqual([]);
+});
