@@ -14,6 +14,7 @@ import { toSerial } from "../sheets/dates";
 import { planFor } from "../sheets/plan";
 import { recordTables } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
+import { FileButton } from "./FileButton";
 import { Findings } from "./Findings";
 import type { Host } from "./host";
 import { messages } from "./messages";
@@ -108,20 +109,13 @@ export function Pane({ host }: { host: Host }): ReactElement {
             </ListItem>
           ))}
         </List>
-        <Button component="label" variant="outlined" fullWidth disabled={busy} tabIndex={0}>
-          {messages.build}
-          <input
-            type="file"
-            accept=".json"
-            aria-label={messages.build}
-            style={{ position: "absolute", width: 1, height: 1, opacity: 0 }}
-            onChange={({ target }) => {
-              const file = target.files?.[0];
-              target.value = "";
-              if (file) build(file);
-            }}
-          />
-        </Button>
+        <FileButton
+          id="lineup-file"
+          label={messages.build}
+          accept=".json"
+          disabled={busy}
+          onFile={build}
+        />
         <Typography variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
           {messages.buildHelp}
         </Typography>

@@ -1,8 +1,9 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import type { Server } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { gzipSync } from "node:zlib";
 import AxeBuilder from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
@@ -84,7 +85,7 @@ test("a lineup is built from an empty workbook", async () => {
   await page.getByText("This workbook has no record tables yet.").waitFor();
   await shot("1-empty");
   await page
-    .getByLabel("Build from a lineup file")
+    .locator("#lineup-file")
     .setInputFiles("sample-workbooks/harbour-substation.lineup.json");
   await page.getByText("Built: 7 new sheets").waitFor({ timeout: 60_000 });
   await idle();
@@ -192,9 +193,29 @@ test("a lineup with errors says each with its path, and builds nothing", async (
   const file = join(mkdtempSync(join(tmpdir(), "gearproof-bench-")), "bad.lineup.json");
   const lineup = sampleLineup();
   writeFileSync(file, JSON.stringify({ ...lineup, panels: [lineup.panels[0], lineup.panels[0]] }));
-  await page.getByLabel("Build from a lineup file").setInputFiles(file);
+  await page.locator("#lineup-file").setInputFiles(file);
   await page.getByText('panels[1].designation: two panels are named "=H01"').waitFor();
   expect(await page.evaluate(() => window.bench.host.book.sheets.length)).toBe(before);
+});
+
+test("nothing of the bench, the stand-in or the Office.js package is in what is shipped", () => {
+  const shipped = readdirSync("dist").filter((name) => name.endsWith(".js"));
+  expect(shipped).toContain("pane.js");
+  for (const name of shipped) {
+    const text = readFileSync(join("dist", name), "utf8");
+    expect(text).not.toMatch(/univer|stand-in\.invalid|_createRequestExecutorOrNull/i);
+  }
+  expect(readFileSync("dist/pane.html", "utf8")).toContain(
+    "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
+  );
+  expect(readFileSync("out/bench/pane.js")).toEqual(readFileSync("dist/pane.js"));
+});
+
+test("what the pane loads first is at most 180 KB gzipped, the functions at most 25 KB", () => {
+  const size = (name: string) => gzipSync(readFileSync(join("dist", name))).length;
+  const scripts = readdirSync("dist").filter((name) => name.endsWith(".js"));
+  expect(size("functions.js")).toBeLessThanOrEqual(25_000);
+  expect(scripts.reduce((sum, name) => sum + size(name), 0)).toBeLessThanOrEqual(180_000 + 25_000);
 });
 
 test("no script failed on the page", () => {

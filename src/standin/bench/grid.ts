@@ -181,6 +181,7 @@ export function makeGrid(container: string, edited: () => void): Grid {
       ours++;
       const before = univerAPI.getActiveWorkbook();
       const active = before?.getActiveSheet()?.getSheetName();
+      const cell = before?.getActiveRange()?.getRange();
       const sheets =
         shown.sheets.length > 0 ? shown.sheets.map((sheet) => sheetData(shown, sheet)) : [];
       if (before) univerAPI.disposeUnit(before.getId());
@@ -194,7 +195,13 @@ export function makeGrid(container: string, edited: () => void): Grid {
         univerAPI.getFormula().registerFunction(name, implementation as never, name);
       const workbook = univerAPI.getActiveWorkbook();
       const sheet = active ? workbook?.getSheetByName(active) : undefined;
-      if (sheet) workbook?.setActiveSheet(sheet);
+      if (workbook && sheet) {
+        workbook.setActiveSheet(sheet);
+        if (cell) {
+          sheet.scrollToCell(Math.max(0, cell.startRow - 6), Math.max(0, cell.startColumn - 3));
+          workbook.setActiveRange(sheet.getRange(cell.startRow, cell.startColumn));
+        }
+      }
       idle = computed().finally(() => {
         for (const sheet of shown.sheets) restyle(sheet);
         ours--;

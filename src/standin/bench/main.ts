@@ -50,8 +50,26 @@ const follow = () => {
   }
 };
 
+/** What is drawn besides the cells: marks, looks, tables. */
+const drawn = () =>
+  JSON.stringify(
+    host.book.sheets.map(({ name, formats, looks, merges, tables }) => [
+      name,
+      formats.map(({ id, areas }) => [id, areas]),
+      looks.length,
+      merges.length,
+      tables.map(({ area }) => area),
+    ]),
+  );
+let lastDrawn = "";
+
 /** A batch may be the last one of its work, so its changes are shown without waiting for another. */
-const after = () => setTimeout(() => void settled().then(follow), 0);
+const after = () => {
+  const now = drawn();
+  if (now !== lastDrawn) pending = true;
+  lastDrawn = now;
+  setTimeout(() => void settled().then(follow), 0);
+};
 
 function emptyBook(): Book {
   const book = newBook();
@@ -63,6 +81,7 @@ function emptyBook(): Book {
 async function open(book: Book) {
   Object.assign(host.book, book);
   if (!book.active) delete host.book.active;
+  lastDrawn = drawn();
   grid.show(host.book);
   await grid.idle;
 }
