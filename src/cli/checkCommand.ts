@@ -10,9 +10,14 @@ export const today = (): number => {
   return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
 };
 
-/** Checks one workbook file; never writes to it. */
-export async function checkFile(file: string, day = today()): Promise<Report> {
+/** Checks one workbook file; never writes to it. Says when reading is done and judging begins. */
+export async function checkFile(
+  file: string,
+  judging: () => void = () => {},
+  day = today(),
+): Promise<Report> {
   const snapshot = await named(file, () => readBook(readBytes(file)));
+  judging();
   const checked = check(snapshot, day);
   if (!checked.ok) throw new UsageError(`${file}: ${checked.reason}`);
   return checked.report;

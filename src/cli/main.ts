@@ -85,13 +85,13 @@ export async function main(argv: readonly string[]): Promise<number> {
 }
 
 async function checkAll(books: readonly string[], json: boolean, html?: string): Promise<number> {
-  const bar = progress(books.length);
+  const bar = progress(2 * books.length);
   const files: FileReport[] = [];
   const told: string[] = [];
   for (const book of books) {
-    bar.step(book);
+    bar.step(`reading ${book}`);
     try {
-      const report = await checkFile(book);
+      const report = await checkFile(book, () => bar.step(`judging ${book}`));
       files.push(fileReport(book, report));
       told.push(
         [book, matrixTable(report), findingTable(report.findings, 12), summaryLine(report)].join(

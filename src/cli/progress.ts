@@ -17,14 +17,12 @@ export function progress(total: number): Progress {
     },
     Presets.shades_classic,
   );
-  let started = false;
+  bar.start(total, 0, { what: "" });
   return {
     step: (what) => {
-      if (started) bar.increment({ what });
-      else {
-        bar.start(total, 0, { what });
-        started = true;
-      }
+      bar.increment({ what });
+      // The work that follows holds the thread, so the bar is drawn now.
+      bar.render();
     },
     end: () => bar.stop(),
   };

@@ -1,36 +1,28 @@
+import { EncryptedFileError, HucreError, insertRows } from "hucre";
 import {
   type Cell,
-  type CellStyle,
-  type DataValidation,
-  EncryptedFileError,
-  HucreError,
-  insertRows,
   openXlsx,
+  parseCellRef,
   type RoundtripWorkbook,
+  rangeRef,
   readXlsx,
   type Sheet,
   saveXlsx,
   type Workbook,
-  type WriteSheet,
   writeXlsx,
-} from "hucre";
-import { parseCellRef, rangeRef } from "hucre/xlsx";
-import type { CellValue, Column } from "../records/kind";
-import { a1, columnLetters } from "../sheets/address";
+} from "hucre/xlsx";
+import type { CellValue } from "../records/kind";
+import { columnFormulas } from "../sheets/columnFormulas";
 import { toSerial } from "../sheets/dates";
-import { tableReference } from "../sheets/formula";
 import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type CellWrite, type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
 import type { SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
+import { newSheet } from "./fileSheet";
 import { finish, readMemory } from "./finish";
-import { body, CAUTION, FONT, header, PURPOSE, resultRules, TITLE } from "./look";
-
-/** Sheet row of the table header, from 0: title, purpose and cautions stand above it. */
-const HEADER_ROW = 3;
-/** Columns that the title's lines are merged over. */
-const TITLE_WIDTH = 12;
+import { body, FONT } from "./look";
+import { setCell } from "./setCell";
 
 /**
  * What a workbook file holds.
@@ -209,197 +201,4 @@ function stretch(sheet: Sheet, bottom: number, added: number) {
     const { top, left, bottom: last, right } = corners(ruled.range);
     if (last === bottom) ruled.range = rangeRef(top, left, last + added, right);
   }
-}
-
-function setCell(
-  sheet: {
-    rows?: (string | number | boolean | Date | null)[][];
-    cells?: Map<string, Partial<Cell>>;
-  },
-  row: number,
-  column: number,
-  value: CellValue,
-  formula: string | undefined,
-  style: CellStyle | undefined,
-) {
-  const rows = sheet.rows ?? [];
-  while (rows.length <= row) rows.push([]);
-  const cells = rows[row] as CellValue[];
-  while (cells.length <= column) cells.push(null);
-  cells[column] = value;
-  const typed = (
-    value === null
-      ? formula === undefined
-        ? { value: null, type: "empty" }
-        : { value: "", type: "formula", formula, formulaResult: "" }
-      : formula === undefined
-        ? { value, type: typeof value }
-        : { value, type: "formula", formula, formulaResult: value }
-  ) as Partial<Cell>;
-  sheet.cells?.set(`${row},${column}`, style ? { ...typed, style } : typed);
-}
-
-/** A sheet of the plan, laid out: title, purpose, cautions, then the table. */
-function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): WriteSheet {
-  const { columns, rows, sheet: name } = planned;
-  const count = Math.max(rows.length, 1);
-  const sheet: WriteSheet & { rows: CellValue[][]; cells: Map<string, Partial<Cell>> } = {
-    name,
-    rows: [],
-    cells: new Map(),
-  };
-  setCell(sheet, 0, 0, planned.title, undefined, TITLE);
-  setCell(sheet, 1, 0, planned.purpose, undefined, PURPOSE);
-  setCell(
-    sheet,
-    2,
-    0,
-    planned.cautions.map((line) => `• ${line}`).join("\n") || null,
-    undefined,
-    planned.cautions.length > 0 ? CAUTION : PURPOSE,
-  );
-  columns.forEach((column, at) => {
-    setCell(sheet, HEADER_ROW, at, column.header, undefined, header(column));
-  });
-  const styles = columns.map(body);
-  for (let row = 0; row < count; row++)
-    columns.forEach((_column, at) => {
-      setCell(sheet, HEADER_ROW + 1 + row, at, null, undefined, styles[at]);
-    });
-  for (const { row, column, value, formula } of writes)
-    setCell(sheet, HEADER_ROW + 1 + row, column, value, formula, styles[column]);
-  const width = columns.slice(0, TITLE_WIDTH).reduce((sum, column) => sum + column.width, 0);
-  const last = Math.min(columns.length, TITLE_WIDTH) - 1;
-  const lines = planned.cautions.reduce(
-    (sum, line) => sum + Math.ceil((line.length * 1.05) / width),
-    0,
-  );
-  const end = HEADER_ROW + count;
-  const result = columns.findIndex(({ role }) => role === "result");
-  return {
-    ...sheet,
-    columns: columns.map((column) => ({ width: column.width + 2 })),
-    merges: [1, 2].map((row) => ({ startRow: row, endRow: row, startCol: 0, endCol: last })),
-    rowDefs: new Map([
-      [0, { height: 24 }],
-      [1, { height: 15 * Math.max(1, Math.ceil((planned.purpose.length * 1.1) / width)) + 2 }],
-      [2, { height: lines === 0 ? 6 : 14 * lines + 4 }],
-      [HEADER_ROW, { height: 32 }],
-    ]),
-    tables: [
-      {
-        name: planned.table,
-        range: rangeRef(HEADER_ROW, 0, end, columns.length - 1),
-        columns: columns.map((column) => ({ name: column.header })),
-        style: "TableStyleLight1",
-        showRowStripes: false,
-      },
-    ],
-    dataValidations: columns.flatMap((column, at) =>
-      validation(column, `${a1(HEADER_ROW + 1, at)}:${a1(end, at)}`, a1(HEADER_ROW + 1, at)),
-    ),
-    conditionalRules:
-      result < 0 ? [] : resultRules(`${a1(HEADER_ROW + 1, result)}:${a1(end, result)}`),
-    freezePane: {
-      rows: HEADER_ROW + 1,
-      columns: columns.filter(({ role }) => role === "key").length,
-    },
-    pageSetup: {
-      paperSize: columns.length > TITLE_WIDTH ? "a3" : "a4",
-      orientation: "landscape",
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: 0,
-      printTitlesRow: `$${HEADER_ROW + 1}:$${HEADER_ROW + 1}`,
-      printArea: `$A$1:$${columnLetters(columns.length - 1)}$${end + 1}`,
-      margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 },
-    },
-    headerFooter: { oddFooter: "&L&A&C&F&RPage &P of &N" },
-    view: { showGridLines: false },
-    a11y: { summary: planned.purpose, headerRow: HEADER_ROW },
-  };
-}
-
-/** What an entry column accepts, as a validation on its range. It warns; nothing written is refused. */
-function validation(column: Column, range: string, first: string): DataValidation[] {
-  const { accepts, header, help } = column;
-  if (!accepts) return [];
-  const common = {
-    range,
-    allowBlank: true,
-    showErrorMessage: true,
-    errorStyle: "warning" as const,
-    errorTitle: header,
-    ...(help ? { showInputMessage: true, inputTitle: header, inputMessage: help } : {}),
-  };
-  switch (accepts.type) {
-    case "number":
-      return [
-        {
-          ...common,
-          type: "decimal",
-          operator: "between",
-          formula1: String(accepts.least ?? -1e9),
-          formula2: String(accepts.most ?? 1e9),
-          errorMessage: `A number from ${accepts.least ?? "any"} to ${accepts.most ?? "any"} is expected here.`,
-        },
-      ];
-    case "reading":
-      return [
-        {
-          ...common,
-          type: "custom",
-          formula1: `OR(ISTEXT(${first}),AND(ISNUMBER(${first}),${first}>=0))`,
-          errorMessage: 'A number of at least 0, or a reading as written with its unit ("> 2 TΩ").',
-        },
-      ];
-    case "date":
-      return [
-        {
-          ...common,
-          type: "date",
-          operator: "between",
-          formula1: "36526",
-          formula2: "73050",
-          errorMessage: "A date is expected here, as 2026-11-25.",
-        },
-      ];
-    case "list":
-      return [
-        {
-          ...common,
-          type: "list",
-          values: [...accepts.values],
-          errorMessage: `One of: ${accepts.values.join(", ")}.`,
-        },
-      ];
-    case "text":
-      return column.id === "instrument"
-        ? [
-            {
-              ...common,
-              type: "list",
-              formula1: `Instruments!$A$${HEADER_ROW + 2}:$A$${HEADER_ROW + 201}`,
-              errorMessage: "This Id is not in the table of instruments.",
-            },
-          ]
-        : [];
-  }
-}
-
-/** Formulas that a table gives to rows added in a spreadsheet, by table name and header. */
-export function columnFormulas(plan: Plan): Map<string, Map<string, string>> {
-  return new Map(
-    plan.sheets.map(({ table, columns }) => {
-      const ref = tableReference(table, columns);
-      return [
-        table,
-        new Map(
-          columns.flatMap(({ header, formula }): [string, string][] =>
-            formula ? [[header, formula(ref, plan.lineup)]] : [],
-          ),
-        ),
-      ];
-    }),
-  );
 }

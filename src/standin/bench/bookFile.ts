@@ -1,11 +1,11 @@
 import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { CellValue } from "../../records/kind";
+import { columnFormulas } from "../../sheets/columnFormulas";
 import { toSerial } from "../../sheets/dates";
 import { planFor } from "../../sheets/plan";
 import { BookError } from "../../workbook/bookError";
 import { storedFormula } from "../../workbook/excelFormula";
-import { columnFormulas } from "../../workbook/file";
 import { finish, readMemory } from "../../workbook/finish";
 import { memoryXml, readMemoryXml } from "../../workbook/memory";
 import { type Area, areaAddress, readArea } from "../area";
