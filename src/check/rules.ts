@@ -1,4 +1,5 @@
 import type { Rule } from "./context";
+import { altitude } from "./rules/altitude";
 import { dewPoint } from "./rules/dewPoint";
 import { duplicatedRow } from "./rules/duplicatedRow";
 import { fallenAfter } from "./rules/fallenAfter";
@@ -39,4 +40,5 @@ export const RULES: readonly Rule[] = [
   typedOver,
   duplicatedRow,
   future,
+  altitude,
 ];

@@ -321,6 +321,17 @@ test("conditions that the correction to the air needs are asked for only where i
   expect(findingsOf(plain)).toEqual([]);
 });
 
+test("a site above 1000 m is asked about once, with the factor of IEC 62271-1 (2000 m: 1.13, read)", () => {
+  const at = (altitudeM: number) => {
+    const lineup = longLineup(2);
+    const high = { ...lineup, ratings: { ...lineup.ratings, altitudeM } };
+    return findingsOf(memoryBook(filledPlan(high, 5))).filter(({ rule }) => rule === "altitude");
+  };
+  expect(at(1000)).toEqual([]);
+  expect(at(2000)).toHaveLength(1);
+  expect(at(2000)[0]?.message).toContain("1.130");
+});
+
 test("a workbook that cannot be checked says why and what would be right", () => {
   const none = check({ sheets: [] }, TODAY);
   expect(none.ok ? "" : none.reason).toMatch(/no record tables; build them from a lineup/);
