@@ -2,6 +2,7 @@ import type { Verdict } from "../criteria/judge";
 import { evaluate } from "../records/evaluate";
 import { keyIds, rowKey, verdictOf } from "../records/kind";
 import { instrumentsOf } from "../sheets/instrumentSheet";
+import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { recordTables } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Context } from "./context";
@@ -64,12 +65,12 @@ export function check(
       reason:
         "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ)",
     };
-  const { lineup } = snapshot;
+  const lineup = snapshot.lineup ?? lineupOfSheets(snapshot);
   if (!lineup)
     return {
       ok: false,
       reason:
-        "does not hold the description of its lineup, so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json -o BOOK.xlsx)",
+        "does not tell its lineup (cover and panels are missing or changed), so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json -o BOOK.xlsx)",
     };
   const context: Context = {
     lineup,

@@ -4,6 +4,7 @@ import { placeReadings } from "../intake/place";
 import type { PlacedCell, Placement } from "../intake/placement";
 import { type ExportTable, readExport } from "../intake/readExport";
 import { instrumentsOf } from "../sheets/instrumentSheet";
+import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { type RecordTable, recordTables } from "../sheets/recordTable";
 import { filled, refill } from "../sheets/refill";
 import { readBook, writeCells } from "../workbook/file";
@@ -49,7 +50,7 @@ export async function takeIn(
   const mapping = columns === undefined ? undefined : readMapping(columns);
   const bytes = readBytes(book);
   const snapshot = await named(book, () => readBook(bytes));
-  const { lineup } = snapshot;
+  const lineup = snapshot.lineup ?? lineupOfSheets(snapshot);
   const originals = recordTables(snapshot);
   if (originals.length === 0 || !lineup)
     throw new UsageError(

@@ -2,7 +2,9 @@ import type { Lineup } from "../lineup/lineup";
 import type { Column } from "../records/kind";
 import type { PlannedSheet } from "./plannedSheet";
 
-const COLUMNS: readonly Column[] = [
+export const CRITERIA_TABLE = "GearCriteria";
+
+export const CRITERIA_COLUMNS: readonly Column[] = [
   { id: "quantity", header: "Quantity", role: "key", width: 30 },
   { id: "applies", header: "Applies to", role: "key", width: 20 },
   { id: "from", header: "Given by", role: "key", width: 10 },
@@ -13,11 +15,11 @@ const COLUMNS: readonly Column[] = [
 /** The maker's and project's own criteria, which come before the standard's. */
 export const criteriaSheet = (lineup: Lineup): PlannedSheet => ({
   sheet: "Criteria",
-  table: "GearCriteria",
+  table: CRITERIA_TABLE,
   title: "Maker's and project's own criteria",
   purpose: `They come before the standard's (basis ${lineup.basis}): maker, project, standard. Listed from the lineup's description; a change belongs there, then build again.`,
   cautions: [],
-  columns: COLUMNS,
+  columns: CRITERIA_COLUMNS,
   rows: [
     ...lineup.panels.flatMap(({ designation, breaker }) =>
       breaker?.contactLimit === undefined

@@ -27,12 +27,12 @@ export const INSTRUMENT_COLUMNS: readonly Column[] = [
   },
 ];
 
-const TABLE = "GearInstruments";
+export const INSTRUMENT_TABLE = "GearInstruments";
 
 /** The test instruments; every record's instrument is looked up here. */
 export const instrumentSheet = (lineup: Lineup): PlannedSheet => ({
   sheet: "Instruments",
-  table: TABLE,
+  table: INSTRUMENT_TABLE,
   title: "Test instruments",
   purpose: "Every record names its instrument by the Id given here. Add rows as needed.",
   cautions: [],
@@ -57,7 +57,8 @@ export interface InstrumentRow {
 export function instrumentsOf(snapshot: Snapshot): ReadonlyMap<string, InstrumentRow> | undefined {
   const table = tablesOf(snapshot).find(
     ({ name, headers }) =>
-      name === TABLE || ["Id", "Serial number", "Due"].every((header) => headers.includes(header)),
+      name === INSTRUMENT_TABLE ||
+      ["Id", "Serial number", "Due"].every((header) => headers.includes(header)),
   );
   if (!table) return undefined;
   const { rows } = asRecordTable({ columns: INSTRUMENT_COLUMNS }, table);

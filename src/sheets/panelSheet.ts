@@ -2,7 +2,9 @@ import type { Lineup } from "../lineup/lineup";
 import type { Column } from "../records/kind";
 import type { PlannedSheet } from "./plannedSheet";
 
-const COLUMNS: readonly Column[] = [
+export const PANEL_TABLE = "GearPanels";
+
+export const PANEL_COLUMNS: readonly Column[] = [
   { id: "panel", header: "Panel", role: "key", width: 12 },
   { id: "name", header: "Circuit", role: "given", width: 28 },
   { id: "type", header: "Type", role: "given", width: 18 },
@@ -15,11 +17,11 @@ const COLUMNS: readonly Column[] = [
 /** The panels in the order in which they stand, seen from the front. */
 export const panelSheet = (lineup: Lineup): PlannedSheet => ({
   sheet: "Panels",
-  table: "GearPanels",
+  table: PANEL_TABLE,
   title: "Panels of the lineup",
   purpose: "In the order in which they stand, seen from the front, left to right.",
   cautions: [],
-  columns: COLUMNS,
+  columns: PANEL_COLUMNS,
   rows: lineup.panels.map(({ designation, name, type, section, breaker }) => ({
     panel: designation,
     name: name ?? null,

@@ -22,7 +22,7 @@ export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineu
       designation: `=K${String(index + 1).padStart(4, "0")}`,
       type: "feeder",
       section: `Section ${Math.floor(index / 10) + 1}`,
-      breaker: { medium: "vacuum", ratedA: 1250, contactLimit: 50 },
+      breaker: { medium: "vacuum", ratedA: 1250, contactLimit: 50, document: "invented" },
     })),
     instruments: [
       { id: "X-1", kind: "Invented", serial: "0", calibrated: "2026-01-01", due: "2027-01-01" },

@@ -1,0 +1,101 @@
+import type { Lineup } from "../lineup/lineup";
+import { readLineup } from "../lineup/readLineup";
+import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
+import { COVER_COLUMNS, COVER_ITEMS, COVER_TABLE } from "./coverSheet";
+import { CRITERIA_COLUMNS, CRITERIA_TABLE } from "./criteriaSheet";
+import { serialDay } from "./dates";
+import { INSTRUMENT_COLUMNS, INSTRUMENT_TABLE } from "./instrumentSheet";
+import { PANEL_COLUMNS, PANEL_TABLE } from "./panelSheet";
+import { asRecordTable } from "./recordTable";
+import { type Snapshot, tablesOf } from "./snapshot";
+
+/**
+ * The lineup as the cover, panels, criteria and instruments of a workbook tell it: for workbooks that
+ * another program saved without our memory. Undefined where they do not tell it in full.
+ */
+export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
+  const rowsOf = (name: string, columns: readonly Column[]): readonly Row[] => {
+    const table = tablesOf(snapshot).find((table) => table.name === name);
+    return table ? asRecordTable({ columns }, table).rows : [];
+  };
+  const cover = new Map(
+    rowsOf(COVER_TABLE, COVER_COLUMNS).map((row) => [String(row.item), row.value ?? null]),
+  );
+  const criteria = rowsOf(CRITERIA_TABLE, CRITERIA_COLUMNS).filter((row) => !isBlank(row.quantity));
+  const panels = rowsOf(PANEL_TABLE, PANEL_COLUMNS).filter((row) => !isBlank(row.panel));
+  const instruments = rowsOf(INSTRUMENT_TABLE, INSTRUMENT_COLUMNS).filter(
+    (row) => !isBlank(row.id),
+  );
+
+  const json: Record<string, unknown> = {};
+  for (const [item, path] of COVER_ITEMS) put(json, path, cover.get(item) ?? null);
+  json.panels = panels.map((row) => {
+    const plate = criteria.find(
+      ({ quantity, from, applies }) =>
+        quantity === "contact resistance µΩ" && from === "maker" && applies === row.panel,
+    );
+    return given({
+      designation: row.panel,
+      name: row.name,
+      type: row.type,
+      section: row.section,
+      breaker: isBlank(row.breaker)
+        ? null
+        : given({
+            designation: row.breaker,
+            medium: row.medium,
+            ratedA: row.ratedA,
+            contactLimit: plate?.value,
+            document: plate?.document,
+          }),
+    });
+  });
+  const designations = new Set(panels.map((row) => row.panel));
+  json.criteria = criteria
+    .filter(({ quantity, from, applies }) =>
+      quantity === "contact resistance µΩ" && from === "maker"
+        ? !designations.has(applies ?? null)
+        : true,
+    )
+    .map((row) =>
+      given({
+        quantity: row.quantity,
+        from: row.from,
+        value: row.value,
+        document: row.document,
+        applies: row.applies === "all" ? null : String(row.applies).split(", "),
+      }),
+    );
+  json.instruments = instruments.map((row) =>
+    given({
+      id: row.id,
+      kind: row.kind,
+      serial: isBlank(row.serial) ? null : String(row.serial),
+      calibrated: typeof row.calibrated === "number" ? serialDay(row.calibrated) : null,
+      due: typeof row.due === "number" ? serialDay(row.due) : null,
+    }),
+  );
+  const read = readLineup(JSON.stringify(json));
+  return read.ok ? read.value : undefined;
+}
+
+/** Sets a value at a path such as `ratings.voltagekV`; a blank is left out. */
+function put(json: Record<string, unknown>, path: string, value: CellValue) {
+  if (isBlank(value)) return;
+  const keys = path.split(".");
+  const last = keys.pop() as string;
+  let at = json;
+  for (const key of keys) {
+    at[key] ??= {};
+    at = at[key] as Record<string, unknown>;
+  }
+  at[last] = value;
+}
+
+/** An object without its blanks. */
+const given = (fields: Record<string, unknown>) =>
+  Object.fromEntries(
+    Object.entries(fields).filter(
+      ([, value]) => value !== null && value !== undefined && value !== "",
+    ),
+  );
