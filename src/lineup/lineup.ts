@@ -1,18 +1,17 @@
 import { z } from "zod";
 import { BASES } from "../criteria/criterion";
-
-/** Name of a panel, section, instrument or document: one line of text that is not blank. */
-const name = z
-  .string()
-  .trim()
-  .min(1, "must not be blank")
-  .max(80, "must be at most 80 characters")
-  .regex(/^[^\r\n\t]*$/, "must be one line");
-
-const positive = z.number().positive("must be more than zero");
-
-/** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
-const day = z.iso.date("must be a date as 2026-11-25");
+import {
+  breaker,
+  cable,
+  currentCore,
+  instrument,
+  jointGroup,
+  meter,
+  name,
+  positive,
+  protectionElement,
+  voltageWinding,
+} from "./equipment";
 
 export const PANEL_TYPES = [
   "incomer",
@@ -24,17 +23,6 @@ export const PANEL_TYPES = [
   "motor feeder",
 ] as const;
 
-export const BREAKER_MEDIA = ["vacuum", "SF6"] as const;
-
-const breaker = z.strictObject({
-  designation: name.default("Q0"),
-  medium: z.enum(BREAKER_MEDIA),
-  ratedA: positive,
-  /** Greatest contact resistance of a pole that the maker allows, µΩ. */
-  contactLimit: positive.optional(),
-  document: name.optional(),
-});
-
 const panel = z.strictObject({
   designation: name,
   name: name.optional(),
@@ -42,14 +30,14 @@ const panel = z.strictObject({
   /** The bus section that the panel stands on. */
   section: name,
   breaker: breaker.optional(),
-});
-
-const instrument = z.strictObject({
-  id: name,
-  kind: name,
-  serial: name,
-  calibrated: day,
-  due: day,
+  /** Mass as on the packing list, kg. */
+  massKg: positive.optional(),
+  currentTransformers: z.array(currentCore).default([]),
+  voltageTransformers: z.array(voltageWinding).default([]),
+  meters: z.array(meter).default([]),
+  protection: z.array(protectionElement).default([]),
+  cables: z.array(cable).default([]),
+  joints: z.array(jointGroup).default([]),
 });
 
 /**

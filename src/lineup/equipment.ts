@@ -1,0 +1,131 @@
+import { z } from "zod";
+import { type BoltGrade, type BoltSize, bolts, proofStress } from "../engineering/bolts";
+import { type Curve, curves } from "../engineering/curves";
+
+/** Name of a part, or any other one line of text that is not blank. */
+export const name = z
+  .string()
+  .trim()
+  .min(1, "must not be blank")
+  .max(80, "must be at most 80 characters")
+  .regex(/^[^\r\n\t]*$/, "must be one line");
+
+export const positive = z.number().positive("must be more than zero");
+
+/** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
+export const day = z.iso.date("must be a date as 2026-11-25");
+
+export const BREAKER_MEDIA = ["vacuum", "SF6"] as const;
+
+/** The least and the most that the maker allows. */
+const window = z
+  .strictObject({ least: positive, most: positive })
+  .refine(({ least, most }) => least < most, "least must be below most");
+
+export const breaker = z.strictObject({
+  designation: name.default("Q0"),
+  medium: z.enum(BREAKER_MEDIA),
+  ratedA: positive,
+  /** Greatest contact resistance of a pole that the maker allows, µΩ. */
+  contactLimit: positive.optional(),
+  document: name.optional(),
+  /** Operating times that the maker gives, ms. */
+  closingMs: window.optional(),
+  openingMs: window.optional(),
+  /** Greatest time between the poles that the maker allows, ms. */
+  poleSpreadMs: positive.optional(),
+  /** SF6: pressures at 20 °C, MPa, as the maker's plate gives them. */
+  gas: z
+    .strictObject({
+      fillingMPa: positive.max(2),
+      alarmMPa: positive.max(2),
+      lockoutMPa: positive.max(2),
+      /** Whether these pressures, and the readings, are above the atmosphere or absolute. */
+      pressure: z.enum(["gauge", "absolute"]),
+    })
+    .refine(
+      ({ fillingMPa, alarmMPa, lockoutMPa }) => lockoutMPa < alarmMPa && alarmMPa < fillingMPa,
+      "lockout must lie below alarm, and alarm below filling",
+    )
+    .optional(),
+});
+
+/** One core of a current transformer, by its plate. */
+export const currentCore = z.strictObject({
+  name,
+  primaryA: positive,
+  secondaryA: z.union([z.literal(1), z.literal(5)]),
+  /** Accuracy class as on the plate: 0.5, 0.2S, 5P, 10P, PX … */
+  accuracy: name,
+  burdenVA: positive.optional(),
+  accuracyLimitFactor: positive.optional(),
+  /** For class PX and the like: least knee-point voltage, V; greatest winding resistance at 75 °C, Ω. */
+  kneeV: positive.optional(),
+  windingOhm: positive.optional(),
+});
+
+/** One winding of a voltage transformer, by its plate; phase-to-earth values for earthed ones. */
+export const voltageWinding = z.strictObject({
+  name,
+  primaryV: positive,
+  secondaryV: positive,
+  accuracy: name,
+  burdenVA: positive.optional(),
+});
+
+/** A meter or transducer, and the points it is tested at. */
+export const meter = z.strictObject({
+  designation: name,
+  quantity: name,
+  fullScale: positive,
+  unit: name,
+  /** Error allowed, % of full scale. */
+  accuracy: positive,
+  points: z.array(positive.max(120, "is a percentage of full scale")).min(1).default([25, 50, 100]),
+});
+
+const CURVES = ["definite", ...(Object.keys(curves) as Curve[])] as const;
+const BOLTS = Object.keys(bolts) as BoltSize[];
+const GRADES = Object.keys(proofStress) as BoltGrade[];
+
+/** One element of a protection relay, as set. */
+export const protectionElement = z.strictObject({
+  relay: name,
+  element: name,
+  /** Pick-up setting, in the unit given (A secondary, V secondary, …). */
+  pickup: positive,
+  unit: name,
+  curve: z.enum(CURVES),
+  /** Time multiplier or dial; for a definite time, the delay in s. */
+  setting: positive,
+  /** Multiples of pick-up that the operating time is tested at. */
+  multiples: z.array(z.number().gt(1, "must be above 1")).default([2, 5, 10]),
+  /** Errors allowed: pick-up in %, time in % and in s, whichever is greater. */
+  pickupPercent: positive.default(5),
+  timePercent: positive.default(5),
+  timeS: positive.default(0.04),
+});
+
+export const cable = z.strictObject({
+  designation: name,
+  /** Rated voltage U of the cable system, phase to phase, kV. */
+  ratedkV: positive,
+});
+
+/** Bolted joints of one sort in a panel. */
+export const jointGroup = z.strictObject({
+  name,
+  bolt: z.enum(BOLTS),
+  grade: z.enum(GRADES).default("8.8"),
+  /** The maker's torque, N·m; without it the computed one serves as a fallback. */
+  torqueNm: positive.optional(),
+  document: name.optional(),
+});
+
+export const instrument = z.strictObject({
+  id: name,
+  kind: name,
+  serial: name,
+  calibrated: day,
+  due: day,
+});
