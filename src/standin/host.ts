@@ -18,10 +18,11 @@ export interface Fault {
   /** Which one, counted from 1. */
   readonly batch: number;
   /**
-   * `before`: nothing of the batch is done; `midway`: half of its actions are; `after`: all are, and the
-   * answer is lost.
+   * `before`: nothing of the batch is done; `midway`: half of its actions are, or another share of
+   * them; `after`: all are, and the answer is lost.
    */
   readonly when: "before" | "midway" | "after";
+  readonly share?: number;
   readonly code?: string;
 }
 
@@ -98,7 +99,9 @@ export function standIn(book: Book, calculate: (book: Book) => void = () => {}):
       workbookObject(book),
       JSON.parse(request) as Request,
       references,
-      fault?.when === "midway" ? { index: Math.floor(body.Actions.length / 2), error } : undefined,
+      fault?.when === "midway"
+        ? { index: Math.floor(body.Actions.length * (fault.share ?? 0.5)), error }
+        : undefined,
     );
     if (book.dirty) {
       calculate(book);

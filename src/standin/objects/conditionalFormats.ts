@@ -25,7 +25,7 @@ export function conditionalFormats(book: Book, sheet: Sheet, areas: readonly Are
           areas: areas.map((area) => ({ ...area })),
           type,
           stopIfTrue: false,
-          properties: {},
+          properties: type === "Custom" ? { "rule.formula": "" } : {},
         };
         sheet.formats.unshift(format);
         return conditionalFormat(sheet, format);
@@ -80,7 +80,7 @@ function conditionalFormat(sheet: Sheet, format: Format): HostObject {
   const cellValue = () =>
     hostObject({
       ...bag("CellValueConditionalFormat", "", ["rule"]),
-      go: { Format: look },
+      go: { format: look },
     });
   const only = (type: string, make: () => HostObject) => () => {
     if (format.type !== type)

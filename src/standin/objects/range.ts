@@ -1,4 +1,4 @@
-import { type Area, areaAddress, cellCount } from "../area";
+import { type Area, areaAddress, cellCount, readArea } from "../area";
 import { type Book, boxAt, lookAt, putBox, type Sheet, tableAt } from "../book";
 import { entered } from "../entered";
 import { badArgument, denied, HostError, type HostObject, hostObject } from "../hostObject";
@@ -99,8 +99,15 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
     },
     call: {
       getCell: (row: number, column: number) => part(row, column, 1, 1),
+      getResizedRange: (rows: number, columns: number) =>
+        part(0, 0, height + rows, width + columns),
+      getBoundingRect: (other: HostObject) =>
+        rangeObject(book, sheet, bounding(area, areaOf(other))),
+      // The client asks this before it cuts a large grid into pieces.
+      _ValidateArraySize: (rows: number, columns: number) => {
+        if (rows !== height || columns !== width) throw badArgument("the grid has another size");
+      },
       getRow: (row: number) => part(row, 0, 1, width),
-      getColumn: (column: number) => part(0, column, height, 1),
       select: () => {
         book.active = { sheet: sheet.name, area };
       },
@@ -111,6 +118,16 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
     },
   });
 }
+
+/** The area of a range that was given as an argument. */
+export const areaOf = ({ get }: HostObject): Area => readArea(String(get?.address?.())) as Area;
+
+const bounding = (one: Area, other: Area): Area => ({
+  top: Math.min(one.top, other.top),
+  left: Math.min(one.left, other.left),
+  bottom: Math.max(one.bottom, other.bottom),
+  right: Math.max(one.right, other.right),
+});
 
 const insideMerge = (merge: Area, row: number, column: number) =>
   row >= merge.top &&

@@ -92,10 +92,10 @@ export function tableObject(book: Book, sheet: Sheet, table: Table): HostObject 
     },
     go: {
       worksheet: () => sheetIdentity(sheet),
+      columns: () => columnCollection(sheet, table),
       rows: () =>
         hostObject({
           type: "TableRowCollection",
-          get: { count: () => bodyRows(table).last - bodyRows(table).first + 1 },
           call: {
             add: (index: number | null, values: unknown[][]) => {
               guard(sheet);
@@ -110,11 +110,23 @@ export function tableObject(book: Book, sheet: Sheet, table: Table): HostObject 
     },
     call: {
       getRange: () => range(table.area.top, table.area.bottom),
-      getHeaderRowRange: () => range(table.area.top, table.area.top),
       getDataBodyRange: () => range(bodyRows(table).first, bodyRows(table).last),
     },
   });
 }
+
+const columnCollection = (sheet: Sheet, { area }: Table): HostObject =>
+  hostObject({
+    type: "TableColumnCollection",
+    items: () =>
+      Array.from({ length: area.right - area.left + 1 }, (_, column) =>
+        hostObject({
+          type: "TableColumn",
+          id: String(column + 1),
+          get: { name: () => String(boxAt(sheet, area.top, area.left + column)?.value ?? "") },
+        }),
+      ),
+  });
 
 function added(book: Book, sheet: Sheet, table: Table, values: unknown[][]): HostObject {
   const first = bodyRows(table).last + 1;

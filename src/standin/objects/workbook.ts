@@ -15,6 +15,12 @@ export const workbookObject = (book: Book): HostObject =>
           book.sheets.flatMap((sheet) => sheet.tables.map((table) => ({ sheet, table }))),
         ),
       customXmlParts: () => customXmlParts(book),
+      // Formulas are worked out after each batch in any case.
+      application: () =>
+        hostObject({
+          type: "Application",
+          call: { suspendApiCalculationUntilNextSync: () => null },
+        }),
       protection: () =>
         hostObject({
           type: "WorkbookProtection",

@@ -9,7 +9,8 @@ import {
   properties,
 } from "../hostObject";
 import { guard } from "./format";
-import { areasObject, rangeObject } from "./range";
+import { areaOf, areasObject, rangeObject } from "./range";
+import { sheetProtection } from "./sheetIdentity";
 import { tableCollection } from "./table";
 
 /** The sheets of a workbook. */
@@ -71,20 +72,19 @@ export function worksheetObject(book: Book, sheet: Sheet): HostObject {
       id: () => sheet.id,
       name: () => sheet.name,
       visibility: () => sheet.properties.visibility ?? "Visible",
-      ...bag("", ["showGridlines"]).get,
+      ...bag("", ["gridlines"]).get,
     },
-    set: { ...bag("", ["showGridlines"]).set },
+    set: { ...bag("", ["gridlines"]).set },
     go: {
       tables: () =>
         tableCollection(book, () => sheet.tables.map((table) => ({ sheet, table })), {
           sheet,
           area: (given) => {
-            if (isHostObject(given)) throw badArgument("the stand-in makes tables from an address");
-            return area(given);
+            if (!isHostObject(given)) throw badArgument("the stand-in makes tables from a range");
+            return areaOf(given);
           },
         }),
-      protection: () =>
-        hostObject({ type: "WorksheetProtection", get: { protected: () => sheet.protected } }),
+      protection: () => sheetProtection(sheet),
       freezePanes: () =>
         hostObject({
           type: "WorksheetFreezePanes",

@@ -1,0 +1,135 @@
+import { a1, columnLetters } from "../sheets/address";
+import type { PlannedSheet } from "../sheets/plannedSheet";
+import type { CellWrite, TableChange } from "../sheets/reconcile";
+import { asInput } from "./excelCell";
+import { OBJECT_BYTES, rowChunks, type Step, sentBytes } from "./excelChunks";
+import { enteredFormula } from "./excelFormula";
+import { cautionText, every, HEADER_ROW, lastRow } from "./excelLook";
+
+type Input = string | number | boolean | null;
+
+/** The sheet itself with everything that stands in its cells, and its table. */
+export function contentSteps(
+  worksheets: Excel.WorksheetCollection,
+  planned: PlannedSheet,
+  writes: readonly CellWrite[],
+  exists: boolean,
+  most: number | undefined,
+): Step[] {
+  const { columns } = planned;
+  const sheet = () => worksheets.getItem(planned.sheet);
+  const rows = Math.max(planned.rows.length, 1);
+  const end = lastRow(planned.rows.length);
+  const top = [planned.title, planned.purpose, cautionText(planned)];
+  let at = HEADER_ROW + 1;
+  return [
+    {
+      bytes: sentBytes([top, columns.map(({ header }) => header)]) + 5 * OBJECT_BYTES,
+      queue: () => {
+        const made = exists ? sheet() : worksheets.add(planned.sheet);
+        made.getRange("A1:A3").untrack().values = top.map((text) => [asInput(text)]);
+        made
+          .getRange(`${a1(HEADER_ROW, 0)}:${a1(HEADER_ROW, columns.length - 1)}`)
+          .untrack().values = [columns.map(({ header }) => asInput(header))];
+      },
+    },
+    ...rowChunks(grid(writes, rows, columns.length), most).map((chunk): Step => {
+      const area = `${a1(at, 0)}:${a1(at + chunk.length - 1, columns.length - 1)}`;
+      at += chunk.length;
+      return {
+        bytes: sentBytes(chunk) + OBJECT_BYTES,
+        queue: () => {
+          sheet().getRange(area).untrack().values = chunk;
+        },
+      };
+    }),
+    {
+      bytes: 2 * OBJECT_BYTES,
+      queue: () => {
+        // A range, not an address: an address without a sheet is taken to be on the active one.
+        const area = sheet().getRange(`${a1(HEADER_ROW, 0)}:${a1(end, columns.length - 1)}`);
+        const table = sheet().tables.add(area.untrack(), true);
+        table.name = planned.table;
+      },
+    },
+    ...runs(writes.filter(({ formula }) => formula !== undefined)).map(
+      ({ row, column, count, input }): Step => ({
+        bytes: sentBytes(input) + OBJECT_BYTES,
+        queue: () => {
+          const from = HEADER_ROW + 1 + row;
+          const letters = columnLetters(column);
+          sheet()
+            .getRange(`${letters}${from + 1}:${letters}${from + count}`)
+            .untrack().formulas = every(input as string);
+        },
+      }),
+    ),
+  ];
+}
+
+/** The values of new rows; null where nothing is to be written, or a formula comes later. */
+function grid(writes: readonly CellWrite[], rows: number, width: number): Input[][] {
+  const cells = Array.from({ length: rows }, (): Input[] => new Array(width).fill(null));
+  for (const { row, column, value, formula } of writes)
+    if (formula === undefined && value !== null) (cells[row] as Input[])[column] = asInput(value);
+  return cells;
+}
+
+/** Cells below each other that are to hold the same. */
+function runs(
+  writes: readonly CellWrite[],
+): { row: number; column: number; count: number; input: string | number | boolean }[] {
+  const found: { row: number; column: number; count: number; input: string | number | boolean }[] =
+    [];
+  for (const { row, column, value, formula } of [...writes].sort(
+    (one, other) => one.column - other.column || one.row - other.row,
+  )) {
+    const input = formula === undefined ? asInput(value) : enteredFormula(formula);
+    const last = found.at(-1);
+    if (last?.column === column && last.row + last.count === row && last.input === input)
+      last.count += 1;
+    else found.push({ row, column, count: 1, input });
+  }
+  return found;
+}
+
+/** Rows added at a table's foot, and cells of ours that hold something else than they should. */
+export function changeSteps(
+  tableOf: () => Excel.Table,
+  { table, added, writes }: TableChange,
+  most: number | undefined,
+): Step[] {
+  const isNew = ({ row }: CellWrite) => row >= table.rowCount;
+  const cells = grid(
+    writes.filter(isNew).map((write) => ({ ...write, row: write.row - table.rowCount })),
+    added,
+    table.headers.length,
+  );
+  return [
+    ...(added > 0 ? rowChunks(cells, most) : []).map(
+      (chunk): Step => ({
+        bytes: sentBytes(chunk) + OBJECT_BYTES,
+        queue: () => {
+          // Null leaves a cell as it is: blank, or filled by a column's own formula.
+          tableOf().rows.add(undefined, chunk as (string | number | boolean)[][]);
+        },
+      }),
+    ),
+    ...runs(writes.filter((write) => !isNew(write) || write.formula !== undefined)).map(
+      ({ row, column, count, input }): Step => ({
+        bytes: sentBytes(input) + 2 * OBJECT_BYTES,
+        queue: () => {
+          const range = tableOf()
+            .getDataBodyRange()
+            .untrack()
+            .getCell(row, column)
+            .untrack()
+            .getResizedRange(count - 1, 0)
+            .untrack();
+          if (typeof input === "string" && input.startsWith("=")) range.formulas = every(input);
+          else range.values = every(input as string);
+        },
+      }),
+    ),
+  ];
+}

@@ -1,0 +1,201 @@
+import type { CellStyle } from "hucre/xlsx";
+import type { Column } from "../records/kind";
+import { a1, columnLetters } from "../sheets/address";
+import type { PlannedSheet } from "../sheets/plannedSheet";
+import { OBJECT_BYTES, type Step } from "./excelChunks";
+import { body, CAUTION, header, PURPOSE, resultRules, TITLE } from "./look";
+
+/** Sheet row of the table header, from 0: title, purpose and cautions stand above it. */
+export const HEADER_ROW = 3;
+/** Columns that the title's lines are merged over. */
+const TITLE_WIDTH = 12;
+const INCH = 72;
+
+/** A width in characters, as Excel's interface measures it: points at 7 pixels a character. */
+const points = (characters: number): number => (characters * 7 + 5) * 0.75;
+
+/** Text of the cell that the cautions stand in. */
+export const cautionText = ({ cautions }: PlannedSheet): string =>
+  cautions.map((line) => `• ${line}`).join("\n");
+
+/** Row of the table's last cell, from 0. */
+export const lastRow = (rows: number): number => HEADER_ROW + Math.max(rows, 1);
+
+/** How a sheet of the plan looks: widths, heights, fonts, fills, lines, number formats, page. */
+export function lookSteps(
+  sheet: () => Excel.Worksheet,
+  planned: PlannedSheet,
+  rows: number,
+): Step[] {
+  const { columns } = planned;
+  const end = lastRow(rows);
+  const keys = columns.filter(({ role }) => role === "key").length;
+  const bodyArea = (at: number) => `${a1(HEADER_ROW + 1, at)}:${a1(end, at)}`;
+  const step = (objects: number, queue: (sheet: Excel.Worksheet) => void): Step => ({
+    bytes: objects * OBJECT_BYTES,
+    queue: () => queue(sheet()),
+  });
+  const styled = (areas: ReadonlyMap<string, { style: CellStyle; addresses: string[] }>): Step[] =>
+    [...areas.values()].map(({ style, addresses }) =>
+      step(12, (sheet) => applyStyle(sheet.getRanges(addresses.join(",")).untrack().format, style)),
+    );
+  return [
+    step(12, (sheet) => {
+      sheet.showGridlines = false;
+      const table = sheet.tables.getItem(planned.table);
+      table.style = "TableStyleLight1";
+      table.showBandedRows = false;
+      applyStyle(sheet.getRange("A1").untrack().format, TITLE);
+      applyStyle(sheet.getRange("A2").untrack().format, PURPOSE);
+      applyStyle(
+        sheet.getRange("A3").untrack().format,
+        planned.cautions.length > 0 ? CAUTION : PURPOSE,
+      );
+      const last = Math.min(columns.length, TITLE_WIDTH) - 1;
+      for (const row of [1, 2])
+        sheet
+          .getRange(`${a1(row, 0)}:${a1(row, last)}`)
+          .untrack()
+          .merge(false);
+      heights(planned).forEach((height, row) => {
+        sheet.getRange(a1(row, 0)).untrack().format.rowHeight = height;
+      });
+    }),
+    ...[...grouped(columns, ({ width }) => String(width))].map(([width, at]) =>
+      step(3, (sheet) => {
+        const addresses = at.map((column) => `${columnLetters(column)}:${columnLetters(column)}`);
+        sheet.getRanges(addresses.join(",")).untrack().format.columnWidth = points(
+          Number(width) + 2,
+        );
+      }),
+    ),
+    ...styled(byStyle(columns, header, (at) => a1(HEADER_ROW, at))),
+    ...styled(byStyle(columns, (column) => ({ ...body(column), numFmt: undefined }), bodyArea)),
+    ...columns.flatMap(({ format }, at) =>
+      format
+        ? [
+            step(2, (sheet) => {
+              sheet.getRange(bodyArea(at)).untrack().numberFormat = every(format);
+            }),
+          ]
+        : [],
+    ),
+    step(12, (sheet) => {
+      sheet.freezePanes.freezeAt(`A1:${a1(HEADER_ROW, Math.max(keys, 1) - 1)}`);
+      const page = sheet.pageLayout;
+      page.orientation = "Landscape";
+      page.paperSize = columns.length > TITLE_WIDTH ? "A3" : "A4";
+      page.zoom = { horizontalFitToPages: 1 };
+      page.setPrintTitleRows(`$${HEADER_ROW + 1}:$${HEADER_ROW + 1}`);
+      page.setPrintArea(`A1:${a1(end, columns.length - 1)}`);
+      page.leftMargin = 0.4 * INCH;
+      page.rightMargin = 0.4 * INCH;
+      page.topMargin = 0.5 * INCH;
+      page.bottomMargin = 0.6 * INCH;
+      page.headerMargin = 0.3 * INCH;
+      page.footerMargin = 0.3 * INCH;
+      const { defaultForAllPages } = page.headersFooters;
+      defaultForAllPages.leftFooter = "&A";
+      defaultForAllPages.centerFooter = "&F";
+      defaultForAllPages.rightFooter = "Page &P of &N";
+    }),
+  ];
+}
+
+/** Colours of the result column, in place of what stood on it of ours. */
+export function resultSteps(
+  sheet: () => Excel.Worksheet,
+  { columns }: PlannedSheet,
+  rows: number,
+): Step[] {
+  const result = columns.findIndex(({ role }) => role === "result");
+  if (result < 0) return [];
+  const area = `${a1(HEADER_ROW + 1, result)}:${a1(lastRow(rows), result)}`;
+  return [
+    {
+      bytes: 30 * OBJECT_BYTES,
+      queue: () => {
+        const formats = sheet().getRange(area).untrack().conditionalFormats;
+        formats.clearAll();
+        // The last one added comes first.
+        for (const { formula, style } of resultRules(area).reverse()) {
+          const { cellValue } = formats.add("CellValue");
+          cellValue.format.fill.color = `#${style?.fill?.type === "pattern" ? style.fill.bgColor?.rgb : ""}`;
+          cellValue.format.font.color = `#${style?.font?.color?.rgb}`;
+          cellValue.rule = { formula1: `=${formula}`, operator: "EqualTo" };
+        }
+      },
+    },
+  ];
+}
+
+/** One value for every cell of a range: Excel takes it in place of a whole grid of them. */
+export const every = (value: string): string[][] => value as unknown as string[][];
+
+const heights = (planned: PlannedSheet): number[] => {
+  const width = planned.columns.slice(0, TITLE_WIDTH).reduce((sum, { width }) => sum + width, 0);
+  const lines = planned.cautions.reduce(
+    (sum, line) => sum + Math.ceil((line.length * 1.05) / width),
+    0,
+  );
+  return [
+    24,
+    15 * Math.max(1, Math.ceil((planned.purpose.length * 1.1) / width)) + 2,
+    lines === 0 ? 6 : 14 * lines + 4,
+    32,
+  ];
+};
+
+function grouped<T>(items: readonly T[], key: (item: T) => string): Map<string, number[]> {
+  const groups = new Map<string, number[]>();
+  items.forEach((item, at) => {
+    const group = groups.get(key(item)) ?? [];
+    group.push(at);
+    groups.set(key(item), group);
+  });
+  return groups;
+}
+
+/** Columns of one style are styled together. */
+const byStyle = (
+  columns: readonly Column[],
+  style: (column: Column) => CellStyle,
+  address: (at: number) => string,
+): Map<string, { style: CellStyle; addresses: string[] }> =>
+  new Map(
+    [...grouped(columns, (column) => JSON.stringify(style(column)))].map(([key, at]) => [
+      key,
+      { style: JSON.parse(key) as CellStyle, addresses: at.map(address) },
+    ]),
+  );
+
+const ALIGNED = { left: "Left", center: "Center", right: "Right" } as const;
+const STANDING = { top: "Top", center: "Center", bottom: "Bottom" } as const;
+const EDGES = [
+  "EdgeTop",
+  "EdgeBottom",
+  "EdgeLeft",
+  "EdgeRight",
+  "InsideHorizontal",
+  "InsideVertical",
+] as const;
+
+function applyStyle(format: Excel.RangeFormat, { font, fill, alignment, border }: CellStyle) {
+  if (font?.name) format.font.name = font.name;
+  if (font?.size) format.font.size = font.size;
+  if (font?.bold) format.font.bold = true;
+  if (font?.color?.rgb) format.font.color = `#${font.color.rgb}`;
+  if (fill?.type === "pattern" && fill.fgColor?.rgb) format.fill.color = `#${fill.fgColor.rgb}`;
+  const { horizontal, vertical, wrapText } = alignment ?? {};
+  if (horizontal && horizontal in ALIGNED)
+    format.horizontalAlignment = ALIGNED[horizontal as keyof typeof ALIGNED];
+  if (vertical && vertical in STANDING)
+    format.verticalAlignment = STANDING[vertical as keyof typeof STANDING];
+  if (wrapText) format.wrapText = true;
+  if (border)
+    for (const edge of EDGES) {
+      const line = format.borders.getItem(edge);
+      line.style = "Continuous";
+      line.color = `#${border.top?.color?.rgb}`;
+    }
+}

@@ -1,0 +1,44 @@
+import Table from "cli-table3";
+import { readExcel } from "../../src/workbook/excel";
+import { buildJob, type Cost, checkJob, fillJob, markJob, recordRows } from "../workbook/excelJobs";
+import { inExcel } from "../workbook/excelSupport";
+
+/**
+ * `npm run bench:office`: round trips between the add-in and Excel, and their bytes, counted by the
+ * stand-in through the genuine client.
+ */
+const table = new Table({
+  head: ["job", "batches", "MB up", "MB down", "greatest MB", "remarks"],
+  colAligns: ["left", "right", "right", "right", "right", "left"],
+  style: { head: [], border: [] },
+});
+const mega = (bytes: number) => (bytes / 1e6).toFixed(3);
+const row = (job: string, { batches, up, down, greatest }: Cost, remarks: string) =>
+  table.push([job, batches, mega(up), mega(down), mega(greatest), remarks]);
+
+const built = await buildJob(200);
+row(
+  "building 200 panels",
+  built.first.cost,
+  `${built.first.value.create.reduce((sum, { planned }) => sum + planned.rows.length, 0)} rows`,
+);
+row("building them again", built.again.cost, "nothing to write");
+
+const host = recordRows(110_000);
+const checked = await checkJob(host);
+const rows = checked.value.sheets
+  .flatMap(({ tables }) => tables)
+  .reduce((sum, { rowCount }) => sum + rowCount, 0);
+row("checking 100,000 rows", checked.cost, `${rows} rows, ${checked.findings} findings`);
+
+const { marked, cleared } = await markJob(host, 5_000);
+row("marking 5,000 rows", marked.cost, `${marked.value.formats} conditional formats`);
+row("clearing the marks", cleared.cost, `${cleared.value} conditional formats`);
+
+const edit = await fillJob(host, checked.value, 1, { fresh: true });
+row("an edit of one cell", edit.cost, "as it was just read");
+const again = await inExcel(host, (context) => readExcel(context));
+const filled = await fillJob(host, again, 5_000);
+row("placing 5,000 readings", filled.cost, `${filled.value.written.length} written`);
+
+process.stdout.write(`${table.toString()}\n`);
