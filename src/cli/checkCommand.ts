@@ -37,6 +37,6 @@ export const fileReport = (file: string, report: Report): FileReport => ({
   findings: report.findings,
 });
 
-/** `book.html` beside others: one page for each workbook where several are checked. */
-export const pageName = (html: string, file: string, several: boolean): string =>
-  several ? html.replace(/(\.html?)?$/i, `-${basename(file).replace(/\.xlsx$/i, "")}$1`) : html;
+/** The name of an output for one workbook; where several are checked, with the workbook's name in it. */
+export const perBook = (out: string, file: string, several: boolean): string =>
+  several ? out.replace(/(\.\w+)?$/, `-${basename(file).replace(/\.xlsx$/i, "")}$1`) : out;

@@ -1,7 +1,8 @@
 import { Command, CommanderError, Option } from "commander";
 import type { Finding } from "../check/finding";
-import { checkFile, type FileReport, fileReport, pageName } from "./checkCommand";
-import { UsageError, writeWhole } from "./files";
+import { markFile } from "../workbook/fileMarks";
+import { checkFile, type FileReport, fileReport, perBook } from "./checkCommand";
+import { readBytes, UsageError, writeWhole } from "./files";
 import { type IntakeOptions, takeIn, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
 import { progress } from "./progress";
@@ -67,8 +68,9 @@ export async function main(argv: readonly string[]): Promise<number> {
     .argument("<book.xlsx...>")
     .option("--json", "print one JSON object", false)
     .option("--html <file>", "write one self-contained page (one for each workbook)")
-    .action(async (books: string[], { json, html }: { json: boolean; html?: string }) => {
-      code = await checkAll(books, json, html);
+    .option("--marked <out.xlsx>", "write a copy with the findings marked (one for each workbook)")
+    .action(async (books: string[], options: CheckOptions) => {
+      code = await checkAll(books, options);
     });
 
   try {
@@ -84,7 +86,16 @@ export async function main(argv: readonly string[]): Promise<number> {
   }
 }
 
-async function checkAll(books: readonly string[], json: boolean, html?: string): Promise<number> {
+interface CheckOptions {
+  readonly json: boolean;
+  readonly html?: string;
+  readonly marked?: string;
+}
+
+async function checkAll(
+  books: readonly string[],
+  { json, html, marked }: CheckOptions,
+): Promise<number> {
   const bar = progress(2 * books.length);
   const files: FileReport[] = [];
   const told: string[] = [];
@@ -101,9 +112,14 @@ async function checkAll(books: readonly string[], json: boolean, html?: string):
       if (html) {
         // The chart library and React load only when a page is asked for.
         const { reportHtml } = await import("./report/html");
-        const page = pageName(html, book, books.length > 1);
+        const page = perBook(html, book, books.length > 1);
         writeWhole(page, reportHtml(book, new Date().toISOString().slice(0, 10), report));
         told.push(`Page: ${page}`);
+      }
+      if (marked) {
+        const copy = perBook(marked, book, books.length > 1);
+        writeWhole(copy, await markFile(readBytes(book), report.findings));
+        told.push(`Marked copy: ${copy}`);
       }
     } catch (error) {
       if (!(error instanceof UsageError)) throw error;

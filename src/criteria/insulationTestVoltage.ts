@@ -11,14 +11,15 @@ export const testVoltageHabit: Source = {
   certainty: "practice",
 };
 
-const HABIT = [
+/** DC test voltages up to a rated voltage, kV, by practice: 500 V, 1 kV, and 5 kV on medium-voltage circuits. */
+export const testVoltagesByHabit = [
   { ratedkV: 0.5, testV: 500 },
   { ratedkV: 1, testV: 1000 },
   { ratedkV: 72.5, testV: 5000 },
 ];
 
 const BASED = {
-  IEC: { rows: HABIT, source: testVoltageHabit },
+  IEC: { rows: testVoltagesByHabit, source: testVoltageHabit },
   NETA: { rows: insulationTable, source: insulationSource },
 };
 

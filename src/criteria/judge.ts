@@ -1,3 +1,4 @@
+import type { Bounded } from "../quantities/bounded";
 import type { Bound } from "../quantities/reading";
 
 /** The result of a row. `Inconclusive` is for what cannot be judged; it is never a pass. */
@@ -7,12 +8,6 @@ export type Verdict = (typeof VERDICTS)[number];
 /** Which side of the limit is right: at least, at most, or a magnitude within it. */
 export const SENSES = ["least", "most", "within"] as const;
 export type Sense = (typeof SENSES)[number];
-
-/** A value and whether it is the true one or only known to lie above or below it. */
-export interface Bounded {
-  readonly value: number;
-  readonly bound: Bound;
-}
 
 /** Equality with a limit holds to twelve digits, as far as a computed value can be trusted. */
 const DUST = 1e-12;

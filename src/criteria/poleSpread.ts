@@ -11,7 +11,7 @@ export const poleSpreadSource: Source = {
 };
 
 /** Part of a cycle that the poles of one operation may differ by. */
-const CYCLES = { closing: 1 / 4, opening: 1 / 6 } as const;
+export const poleSpreadCycles = { closing: 1 / 4, opening: 1 / 6 } as const;
 
 /**
  * Greatest difference between the poles of one operation, ms: a quarter of a cycle on closing, a sixth
@@ -23,4 +23,4 @@ const CYCLES = { closing: 1 / 4, opening: 1 / 6 } as const;
  */
 export const poleSpread = (operation: "closing" | "opening", hertz: number): Result<Criterion> =>
   notPositive("Rated frequency", hertz, "Hz") ??
-  answer({ value: tidy((CYCLES[operation] * 1000) / hertz), source: poleSpreadSource });
+  answer({ value: tidy((poleSpreadCycles[operation] * 1000) / hertz), source: poleSpreadSource });

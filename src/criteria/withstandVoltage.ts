@@ -57,7 +57,7 @@ const iec: Rule = (ratedkV, { place, wave, part }) => {
   return answer(
     place === "factory"
       ? { value: factory, source: iecSource }
-      : { value: tidy(factory * 0.8), source: onSite[part] },
+      : { value: tidy(factory * 0.8), source: siteSources[part] },
   );
 };
 
@@ -90,7 +90,7 @@ const control =
   ({ basis, place, wave }: WithstandTest): Rule =>
   () =>
     wave === "AC"
-      ? answer(CONTROL[basis][place])
+      ? answer(controlWithstand[basis][place])
       : refuse("none", "Control wiring is tested with AC here: set a project criterion for DC.");
 
 const beyond = (ratedkV: number, document: string, span: string) =>
@@ -99,7 +99,7 @@ const beyond = (ratedkV: number, document: string, span: string) =>
     `${document} has no row for ${ratedkV} kV: its rows reach ${span}. Set a project criterion.`,
   );
 
-export const siteSource: Source = {
+const siteSource: Source = {
   document: "IEC 62271-200",
   edition: "2021",
   place: "test after erection on site, 80 % of the rated value",
@@ -107,7 +107,8 @@ export const siteSource: Source = {
   note: "80 % read in a gear maker's manual, where agreed; rated value and edition from memory",
 };
 
-const onSite: Readonly<Record<"main" | "isolating", Source>> = {
+/** What the site values rest on. */
+export const siteSources: Readonly<Record<"main" | "isolating", Source>> = {
   main: siteSource,
   isolating: {
     document: "IEC 62271-200",
@@ -126,16 +127,22 @@ const controlSource = (document: string, edition: string, note: string): Source 
   note,
 });
 
-const CONTROL: Readonly<Record<Basis, Record<WithstandTest["place"], Criterion>>> = {
-  IEC: {
-    factory: { value: 2, source: controlSource("IEC 62271-1", "2017", "1 min") },
-    site: { value: 1, source: controlSource("IEC 62271-1", "2017", "1 s, the routine value") },
-  },
-  NETA: {
-    factory: { value: 1.5, source: controlSource("IEEE C37.20.2", "2015", "1 min") },
-    site: {
-      value: 1.125,
-      source: controlSource("IEEE C37.20.2", "2015", "1 min, three quarters of the factory value"),
+/** Control wiring, kV, with what is known of each value. */
+export const controlWithstand: Readonly<Record<Basis, Record<WithstandTest["place"], Criterion>>> =
+  {
+    IEC: {
+      factory: { value: 2, source: controlSource("IEC 62271-1", "2017", "1 min") },
+      site: { value: 1, source: controlSource("IEC 62271-1", "2017", "1 s, the routine value") },
     },
-  },
-};
+    NETA: {
+      factory: { value: 1.5, source: controlSource("IEEE C37.20.2", "2015", "1 min") },
+      site: {
+        value: 1.125,
+        source: controlSource(
+          "IEEE C37.20.2",
+          "2015",
+          "1 min, three quarters of the factory value",
+        ),
+      },
+    },
+  };

@@ -3,7 +3,7 @@ import type { Points } from "./interpolate";
 /**
  * Factors that bring an insulation resistance measured at a temperature (°C) to 20 °C.
  *
- * ANSI/NETA ATS-2025, table 100.14 (read in a transcription). That copy prints 245 for oil at 100 °C,
+ * ANSI/NETA ATS-2025, table 100.14 (read in a printed copy). That copy prints 245 for oil at 100 °C,
  * which breaks the row's steps and is taken as a slip for 254; a second published table agrees from
  * 0 °C to 75 °C, but for oil at 15 °C, where it has 0.74.
  */

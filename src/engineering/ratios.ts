@@ -1,4 +1,5 @@
-import { type Result, refuse } from "../quantities/result";
+import type { Bounded } from "../quantities/bounded";
+import { answer, type Result, refuse } from "../quantities/result";
 import { computed } from "./computed";
 import { notPositive } from "./notPositive";
 
@@ -42,3 +43,21 @@ export const polarizationIndex = (r1min: number, r10min: number): Result<number>
         `The index is not meaningful: ${r1min} MΩ after 1 min is above ${MEANINGFUL} MΩ (IEEE 43-2013).`,
       )
     : computed(r10min / r1min));
+
+/**
+ * A ratio of two resistances as read, or the sentence that says why there is none that means anything:
+ * where the ratio itself is not meaningful, and where a resistance is only known to lie beyond a bound.
+ *
+ * @param ratio `absorptionRatio` or `polarizationIndex`
+ * @returns a pure number or text; `range` for a resistance not above 0
+ * @example ratioOrReason(polarizationIndex)({ value: 1000, bound: "exact" }, { value: 2400, bound: "exact" }) // 2.4
+ */
+export const ratioOrReason =
+  (ratio: (first: number, last: number) => Result<number>) =>
+  (first: Bounded, last: Bounded): Result<number | string> => {
+    const found = ratio(first.value, last.value);
+    if (!found.ok) return found.kind === "none" ? answer(found.reason) : found;
+    return first.bound === "exact" && last.bound === "exact"
+      ? found
+      : answer("The ratio is not meaningful: a resistance is only known to lie beyond a bound.");
+  };

@@ -22,6 +22,9 @@ export enum AirfactorWave {
  * @param gap Shortest discharge path, m
  * @param [wave] AC, DC or impulse; AC if left out
  * @returns Factor, a pure number
+ * @example =GEAR.AIRFACTOR(20, 90, 63.5, 28, 0.05) // 0.889
+ * @refuses =GEAR.AIRFACTOR(20, 90, 101, 28, 0.05)
+ * @refuses =GEAR.AIRFACTOR(20, 60, 50, 28, 0.05)
  */
 export function airfactor(
   temperature: unknown[][],

@@ -42,6 +42,9 @@ const GRADES = Object.keys(proofStress) as BoltGrade[];
  * @param [friction] Nut factor K; 0.2 (dry) if left out, about 0.15 lubricated
  * @param [utilization] Share of the proof load; 0.56 if left out
  * @returns N·m
+ * @example =GEAR.BOLTTORQUE("M12", "8.8") // 65.7
+ * @refuses =GEAR.BOLTTORQUE("M13", "8.8")
+ * @refuses =GEAR.BOLTTORQUE("M12", "8.8", 0.2, 1.2)
  */
 export function bolttorque(
   size: BolttorqueSize,

@@ -8,6 +8,8 @@ import { spill } from "./spill";
  * @param voltamps Burden, VA
  * @param amps Rated secondary current, A
  * @returns Ω
+ * @example =GEAR.BURDEN(15, 5) // 0.6
+ * @refuses =GEAR.BURDEN(15, 0)
  */
 export function burden(voltamps: unknown[][], amps: unknown[][]): unknown[][] {
   return spill(

@@ -31,6 +31,10 @@ const USUAL = { IEC: "AC", NETA: "VLF" } as const;
  * @param [basis] IEC or NETA; IEC if left out
  * @param [wave] AC, DC or VLF; AC for IEC and VLF for NETA if left out
  * @returns kV, rms for AC and VLF
+ * @example =GEAR.CABLETEST(12, "IEC", "DC") // 24
+ * @example =GEAR.CABLETEST(15, "NETA") // 21
+ * @refuses =GEAR.CABLETEST(40.5)
+ * @refuses =GEAR.CABLETEST(12, "IEC", "VLF")
  */
 export function cabletest(
   ratedkV: unknown[][],

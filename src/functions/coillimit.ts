@@ -44,6 +44,9 @@ export enum CoillimitBasis {
  * @param [wave] DC or AC; DC if left out
  * @param [basis] IEC or NETA; IEC if left out
  * @returns V
+ * @example =GEAR.COILLIMIT(110, "opening", "least") // 77
+ * @refuses =GEAR.COILLIMIT(110, "closing", "least", "DC", "NETA")
+ * @refuses =GEAR.COILLIMIT(0, "closing", "least")
  */
 export function coillimit(
   ratedV: unknown[][],

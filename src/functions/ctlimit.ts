@@ -45,6 +45,10 @@ export enum CtlimitQuantity {
  * @param percent Primary current, percent of rated
  * @param [quantity] ratio (±%), phase (±min) or composite (%); ratio if left out
  * @returns ±% or ±min
+ * @example =GEAR.CTLIMIT("0.5", 20) // 0.75
+ * @example =GEAR.CTLIMIT("0.5", 60, "phase") // 37.5
+ * @refuses =GEAR.CTLIMIT("0.7", 100)
+ * @refuses =GEAR.CTLIMIT("0.5", 150)
  */
 export function ctlimit(
   accuracy: CtlimitAccuracy,

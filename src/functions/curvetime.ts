@@ -30,6 +30,9 @@ const CURVES = Object.keys(curves) as Curve[];
  * @param multiple Current as a multiple of pick-up, above 1, at most 20
  * @param setting Time multiplier (IEC) or time dial (IEEE)
  * @returns s
+ * @example =GEAR.CURVETIME("IEEE very", 2, 1) // 7.028
+ * @refuses =GEAR.CURVETIME("IEC very", 1, 0.1)
+ * @refuses =GEAR.CURVETIME("IEC very", 2, 0)
  */
 export function curvetime(
   curve: CurvetimeCurve,

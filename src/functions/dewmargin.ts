@@ -9,6 +9,8 @@ import { spill } from "./spill";
  * @param temperature Air temperature, °C, -45 to 60
  * @param humidity Relative humidity, %
  * @returns K, negative below the dew point
+ * @example =GEAR.DEWMARGIN(20, 25, 10) // 28.77
+ * @refuses =GEAR.DEWMARGIN(20, 25, 120)
  */
 export function dewmargin(
   surface: unknown[][],

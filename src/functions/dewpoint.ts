@@ -8,6 +8,9 @@ import { spill } from "./spill";
  * @param temperature Air temperature, °C, -45 to 60
  * @param humidity Relative humidity, %
  * @returns °C
+ * @example =GEAR.DEWPOINT(25, 10) // -8.77
+ * @refuses =GEAR.DEWPOINT(70, 50)
+ * @refuses =GEAR.DEWPOINT("warm", 50)
  */
 export function dewpoint(temperature: unknown[][], humidity: unknown[][]): unknown[][] {
   return spill(

@@ -8,6 +8,8 @@ import { spill } from "./spill";
  * @param amps Test current, A
  * @param volts Drop along the connection, V
  * @returns mΩ
+ * @example =GEAR.EARTHRESISTANCE(30, 0.15) // 5
+ * @refuses =GEAR.EARTHRESISTANCE(0, 0.15)
  */
 export function earthresistance(amps: unknown[][], volts: unknown[][]): unknown[][] {
   return spill(

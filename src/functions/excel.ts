@@ -38,7 +38,8 @@ const ERROR_TEXT = /^#(?:N\/A|DIV\/0!|[A-Z_]+[!?])$/;
 
 /** The error that a cell carries, as an object or as text such as "#N/A", ready to hand on; else undefined. */
 export const errorIn = (cell: Cell): Cell | undefined => {
-  if (typeof cell === "string" && ERROR_TEXT.test(cell)) return error(cell);
+  if (typeof cell === "string")
+    return cell.startsWith("#") && ERROR_TEXT.test(cell) ? error(cell) : undefined;
   return isObject(cell) && typeof cell.code === "string" && cell.code.startsWith("#")
     ? cell
     : undefined;

@@ -19,6 +19,9 @@ export enum GaspressureReference {
  * @param [reference] gauge or absolute; gauge if left out
  * @param [barometer] Atmosphere when a gauge was read, kPa; 101.3 if left out
  * @returns MPa, gauge or absolute as the reading
+ * @example =GEAR.GASPRESSURE(0.6111, 5, 20, "gauge", 93.2) // 0.65
+ * @refuses =GEAR.GASPRESSURE(0.9, -45)
+ * @refuses =GEAR.GASPRESSURE(5, 20)
  */
 export function gaspressure(
   pressure: unknown[][],

@@ -1,5 +1,6 @@
 import { BASES, type Basis } from "../criteria/criterion";
-import type { Bounded } from "../criteria/judge";
+import type { Bounded } from "../quantities/bounded";
+import { readPlain } from "../quantities/readPlain";
 import { readReading } from "../quantities/readReading";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Unit } from "../quantities/units";
@@ -15,8 +16,10 @@ export interface Input<T> {
 }
 
 /** The same argument, with a value for a blank. */
-export const optional = <T, const B>(input: Input<T>, blank: B): Input<T | B> => ({
-  ...input,
+export const optional = <T, const B>({ name, cells, read }: Input<T>, blank: B): Input<T | B> => ({
+  name,
+  cells,
+  read,
   blank,
 });
 
@@ -34,28 +37,30 @@ export const reading = (name: string, cells: unknown, unit: Unit): Input<Bounded
 });
 
 /** A quantity that must be known exactly. */
-export const quantity = (name: string, cells: unknown, unit: Unit): Input<number> => ({
-  name,
-  cells,
-  read: (cell) => {
-    const found = reading(name, cells, unit).read(cell);
-    if (!found.ok) return found;
-    return found.value.bound === "exact"
-      ? answer(found.value.value)
-      : refuse("wrong", `${shown(cell)} is only a bound; a number in ${unit} belongs here.`);
-  },
-});
-
-const NUMBER = /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
+export const quantity = (name: string, cells: unknown, unit: Unit): Input<number> => {
+  const { read } = reading(name, cells, unit);
+  return {
+    name,
+    cells,
+    read: (cell) => {
+      if (typeof cell === "number" && Number.isFinite(cell)) return answer(cell);
+      const found = read(cell);
+      if (!found.ok) return found;
+      return found.value.bound === "exact"
+        ? answer(found.value.value)
+        : refuse("wrong", `${shown(cell)} is only a bound; a number in ${unit} belongs here.`);
+    },
+  };
+};
 
 /** A number without a unit, or text that is one with a decimal point. */
 export const pure = (name: string, cells: unknown): Input<number> => ({
   name,
   cells,
   read: (cell) => {
-    const value = typeof cell === "string" && NUMBER.test(cell.trim()) ? Number(cell) : cell;
-    return typeof value === "number" && Number.isFinite(value)
-      ? answer(value)
+    const found = readPlain(cell);
+    return found.ok
+      ? found
       : refuse("wrong", `${shown(cell)} is not a number; write one such as 1.5.`);
   },
 });
@@ -84,25 +89,30 @@ export const word = <T extends string>(
   name,
   cells,
   read: (cell) => {
-    const found = words.find((one) => fold(one) === fold(cell));
+    const found =
+      words.find((one) => one === cell) ?? words.find((one) => fold(one) === fold(cell));
     return found === undefined
       ? refuse("wrong", `${shown(cell)} is not one of ${words.join(", ")}.`)
       : answer(found);
   },
 });
 
-/** The basis whose criteria apply. A project's own criteria stand in the workbook, not here. */
+/**
+ * The basis whose criteria apply. `PROJECT` is known and refused: a worksheet function sees nothing but
+ * its arguments, and the project's own criteria stand on the workbook's sheet Criteria.
+ */
 export const basisOf = (cells: unknown): Input<Basis> => {
-  const known = word("Basis", cells, BASES);
+  const { name, read } = word("Basis", cells, BASES);
   return {
-    ...known,
+    name,
+    cells,
     read: (cell) =>
       fold(cell) === "project"
         ? refuse(
             "none",
-            "project criteria stand in the workbook's criteria table; refer to their cell, or write IEC or NETA.",
+            "the project's and the maker's own criteria stand on the sheet Criteria of the workbook; refer to the cell there, or write IEC or NETA.",
           )
-        : known.read(cell),
+        : read(cell),
   };
 };
 

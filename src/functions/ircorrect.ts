@@ -1,6 +1,6 @@
 import { insulationCorrect } from "../engineering/insulationCorrect";
 import { INSULATION_METHODS } from "../engineering/insulationFactor";
-import { bounded } from "./bounded";
+import { carry } from "./carry";
 import { optional, quantity, reading as resistance, word } from "./inputs";
 import { spill } from "./spill";
 
@@ -24,6 +24,11 @@ export enum IrcorrectMethod {
  * @param [method] solid, oil, halving or none; solid if left out
  * @param [base] Temperature to correct to, °C; 20 if left out
  * @returns Corrected resistance, MΩ
+ * @example =GEAR.IRCORRECT(1200, 35, "oil") // 3360
+ * @example =GEAR.IRCORRECT("> 2 TΩ", 30) // "> 3160000"
+ * @refuses =GEAR.IRCORRECT(-5, 20)
+ * @refuses =GEAR.IRCORRECT(100, 120)
+ * @refuses =GEAR.IRCORRECT(100, 20, "paper")
  */
 export function ircorrect(
   reading: unknown[][],
@@ -38,9 +43,6 @@ export function ircorrect(
       optional(word("Method", method, INSULATION_METHODS), "solid"),
       optional(quantity("Base temperature", base, "°C"), 20),
     ],
-    ({ value, bound }, at, how, to) => {
-      const corrected = insulationCorrect(value, at, how, to);
-      return corrected.ok ? bounded({ value: corrected.value, bound }) : corrected;
-    },
+    ({ value, bound }, at, how, to) => carry(insulationCorrect(value, at, how, to), bound),
   );
 }

@@ -21,6 +21,8 @@ export enum IrfactorMethod {
  * @param [method] solid, oil, halving or none; solid if left out
  * @param [base] Temperature to correct to, °C; 20 if left out
  * @returns Factor, a pure number
+ * @example =GEAR.IRFACTOR(35, "oil") // 2.8
+ * @refuses =GEAR.IRFACTOR(-20)
  */
 export function irfactor(
   temperature: unknown[][],

@@ -17,6 +17,10 @@ export enum IrminimumBasis {
  * @param ratedkV Rated voltage of the circuit, kV
  * @param [basis] IEC or NETA; IEC if left out
  * @returns MΩ
+ * @example =GEAR.IRMINIMUM(12, "NETA") // 5000
+ * @refuses =GEAR.IRMINIMUM(12, "IEC")
+ * @refuses =GEAR.IRMINIMUM(12, "PROJECT")
+ * @refuses =GEAR.IRMINIMUM(0, "NETA")
  */
 export function irminimum(ratedkV: unknown[][], basis?: IrminimumBasis): unknown[][] {
   return spill(

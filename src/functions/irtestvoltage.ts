@@ -17,6 +17,9 @@ export enum IrtestvoltageBasis {
  * @param ratedkV Rated voltage of the circuit, kV
  * @param [basis] IEC or NETA; IEC if left out
  * @returns V
+ * @example =GEAR.IRTESTVOLTAGE(12, "NETA") // 2500
+ * @example =GEAR.IRTESTVOLTAGE(12, "IEC") // 5000
+ * @refuses =GEAR.IRTESTVOLTAGE(145, "IEC")
  */
 export function irtestvoltage(ratedkV: unknown[][], basis?: IrtestvoltageBasis): unknown[][] {
   return spill(

@@ -1,6 +1,6 @@
 import { judge as judgeValue, SENSES } from "../criteria/judge";
+import { readBounded } from "../quantities/bounded";
 import { answer } from "../quantities/result";
-import { readBounded } from "./bounded";
 import { optional, pure, word } from "./inputs";
 import { spill } from "./spill";
 
@@ -22,6 +22,10 @@ export enum JudgeSense {
  * @param [sense] least, most or within; least if left out
  * @param [tolerance] Fraction of the limit granted in the value's favour; 0 if left out
  * @returns Pass, Fail, Missing or Inconclusive
+ * @example =GEAR.JUDGE(5200, 5000) // "Pass"
+ * @example =GEAR.JUDGE("> 2000", 5000) // "Inconclusive"
+ * @example =GEAR.JUDGE(52, 50, "most", 0.05) // "Pass"
+ * @refuses =GEAR.JUDGE("OL", 5000)
  */
 export function judge(
   value: unknown[][],

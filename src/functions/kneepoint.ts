@@ -21,6 +21,9 @@ export enum KneepointRule {
  * @param amps Exciting currents, A, one for each voltage
  * @param [rule] IEC 10/50, IEEE 45 or IEEE 30; IEC 10/50 if left out
  * @returns V
+ * @example =GEAR.KNEEPOINT({10;20;40;60;80;100;110;120;130;140}, {0.004;0.006;0.009;0.012;0.016;0.022;0.03;0.055;0.13;0.32}) // 103
+ * @refuses =GEAR.KNEEPOINT({10;20;40}, {0.004;0.006;0.009})
+ * @refuses =GEAR.KNEEPOINT({10;20;30;25;40;50}, {0.004;0.006;0.008;0.009;0.01;0.02})
  */
 export function kneepoint(volts: unknown[][], amps: unknown[][], rule?: KneepointRule): unknown {
   const [[chosen] = []] = spill(

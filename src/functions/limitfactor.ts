@@ -10,6 +10,8 @@ import { spill } from "./spill";
  * @param rated Rated burden, Ω
  * @param actual Connected burden with leads, Ω
  * @returns Factor, a pure number
+ * @example =GEAR.LIMITFACTOR(9, 3, 5, 0.6) // 20
+ * @refuses =GEAR.LIMITFACTOR(9, 0, 5, 0)
  */
 export function limitfactor(
   factor: unknown[][],

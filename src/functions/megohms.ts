@@ -23,6 +23,10 @@ export enum MegohmsUnit {
  * @param text Resistance as written, such as "5.2 GΩ" or "800 kOhm", or a number
  * @param [unit] Unit where none is written; MΩ if left out
  * @returns MΩ
+ * @example =GEAR.MEGOHMS("5.2 GΩ") // 5200
+ * @example =GEAR.MEGOHMS(5.2, "GΩ") // 5200
+ * @refuses =GEAR.MEGOHMS("> 2 TΩ")
+ * @refuses =GEAR.MEGOHMS("1,250")
  */
 export function megohms(text: unknown[][], unit?: MegohmsUnit): unknown[][] {
   return spill(

@@ -8,7 +8,7 @@ import { testVoltageHabit } from "../criteria/insulationTestVoltage";
 import { poleSpreadSource } from "../criteria/poleSpread";
 import { ctSource, vtSource } from "../criteria/transformerClasses";
 import { iecSource, netaSources } from "../criteria/withstandTables";
-import { siteSource } from "../criteria/withstandVoltage";
+import { controlWithstand, siteSources } from "../criteria/withstandVoltage";
 
 const from = (
   document: string,
@@ -18,7 +18,7 @@ const from = (
   note?: string,
 ): Source => ({ document, edition, place, certainty, note });
 
-const FACTORS = from("ANSI/NETA ATS", "2025", "table 100.14", "read", "in a transcription");
+const FACTORS = from("ANSI/NETA ATS", "2025", "table 100.14", "read", "in a printed copy");
 const HALVING = from("IEEE 43", "2013", "halving per 10 K", "read");
 const RATIOS = from(
   "IEEE 43",
@@ -110,7 +110,18 @@ export const sources: Readonly<
   TIMESPREAD: [poleSpreadSource],
   VTLIMIT: [{ ...vtSource, certainty: "memory" }],
   WITHSTAND: {
-    IEC: [iecSource, siteSource],
-    NETA: [netaSources.factory, netaSources.site],
+    IEC: [
+      iecSource,
+      siteSources.main,
+      siteSources.isolating,
+      controlWithstand.IEC.factory.source,
+      controlWithstand.IEC.site.source,
+    ],
+    NETA: [
+      netaSources.factory,
+      netaSources.site,
+      controlWithstand.NETA.factory.source,
+      controlWithstand.NETA.site.source,
+    ],
   },
 };

@@ -31,16 +31,14 @@ export const spill = <T extends readonly unknown[]>(
     const shapes = ranges.map((range) => `${range.rows} by ${range.columns}`).join(", ");
     return [[refused(refuse("wrong", `Ranges must be of one shape: ${shapes}.`))]];
   }
-  return Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (_, column) =>
-      answerTo(
-        ranges.map((range) => {
-          const line = range.cells[range.rows === 1 ? 0 : row];
-          return Array.isArray(line) ? line[range.columns === 1 ? 0 : column] : line;
-        }),
-      ),
-    ),
-  );
+  const outcomes: Cell[][] = [];
+  for (let row = 0; row < rows; row++) {
+    const line: Cell[] = [];
+    for (let column = 0; column < columns; column++)
+      line.push(answerTo(ranges.map((range) => cellAt(range, row, column))));
+    outcomes.push(line);
+  }
+  return outcomes;
 };
 
 /** One outcome from one cell for each argument: errors come first, then blanks, then what cannot be read. */
@@ -77,8 +75,15 @@ interface Range {
 
 const rangeOf = (argument: unknown): Range => {
   const cells: readonly unknown[] = Array.isArray(argument) ? argument : [argument];
-  const widths = cells.map((line) => (Array.isArray(line) ? line.length : 1));
-  return { cells, rows: Math.max(1, cells.length), columns: greatest(widths) };
+  let columns = 1;
+  for (const line of cells) if (Array.isArray(line)) columns = Math.max(columns, line.length);
+  return { cells, rows: Math.max(1, cells.length), columns };
+};
+
+/** The cell of a range; a single row or column stands for every other. */
+const cellAt = ({ cells, rows, columns }: Range, row: number, column: number): Cell => {
+  const line = cells[rows === 1 ? 0 : row];
+  return Array.isArray(line) ? line[columns === 1 ? 0 : column] : line;
 };
 
 const greatest = (sizes: readonly number[]): number =>

@@ -33,6 +33,8 @@ export enum VtlimitQuantity {
  * @param percent Primary voltage, percent of rated
  * @param [quantity] ratio (±%) or phase (±min); ratio if left out
  * @returns ±% or ±min
+ * @example =GEAR.VTLIMIT("3P", 100, "phase") // 120
+ * @refuses =GEAR.VTLIMIT("0.5", 50)
  */
 export function vtlimit(
   accuracy: VtlimitAccuracy,

@@ -46,6 +46,11 @@ export enum WithstandPart {
  * @param [wave] AC or DC; AC if left out
  * @param [part] main, isolating or control; main if left out
  * @returns kV, rms for AC
+ * @example =GEAR.WITHSTAND(12) // 22.4
+ * @example =GEAR.WITHSTAND(12, "NETA", "site", "DC") // 37.5
+ * @refuses =GEAR.WITHSTAND(100)
+ * @refuses =GEAR.WITHSTAND(12, "IEC", "site", "DC")
+ * @refuses =GEAR.WITHSTAND(-12)
  */
 export function withstand(
   ratedkV: unknown[][],

@@ -92,6 +92,8 @@ const listed = (text: string, values: readonly string[]): Result<CellValue> => {
 /** Text as one line. What a spreadsheet would take for a formula or command is refused. */
 const plainText = (text: string): Result<CellValue> => {
   const line = text.replace(/[\p{Cc}\p{Cf}\s]+/gu, " ").trim();
+  if (line === "")
+    return refuse("none", `${quoted(text)} holds nothing that can be seen, and is not taken over.`);
   if (/^[=+\-@|]/.test(line.normalize("NFKC")))
     return refuse(
       "wrong",

@@ -55,3 +55,6 @@ export const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"
 /** A worksheet function of ours in the form that a file stores. */
 export const gear = (name: string, ...args: (string | number)[]): string =>
   `_xldudf_GEAR_${name}(${args.join(",")})`;
+
+/** A formula's test for a cell with nothing in it; spaces alone are nothing. */
+export const blank = (cell: string): string => `TRIM(${cell})=""`;

@@ -1,14 +1,15 @@
 import { contactTestCurrent } from "../criteria/contactTestCurrent";
-import { judge } from "../criteria/judge";
 import { contactCorrect } from "../engineering/contactCorrect";
 import { busJoints } from "../lineup/busbar";
 import type { Lineup, OwnCriterion, Panel } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { panelOf } from "../lineup/panelOf";
-import { closing, gear, PHASES, result, trail } from "./columns";
+import { bounded } from "../quantities/bounded";
+import { blank, closing, gear, PHASES, result, trail } from "./columns";
+import { judged } from "./judged";
 import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
 import { sourceOf, sources } from "./limits";
-import { exactly, quantity, quantityCell } from "./quantity";
+import { exactly, quantity } from "./quantity";
 
 const isJoint = (row: Row) => String(row.part).startsWith("Joint");
 const NOT_CORRECTED = "not corrected";
@@ -105,7 +106,7 @@ export const contact: RecordKind = {
       unit: "µΩ",
       format: "0.0",
       formula: (ref) =>
-        `IF(OR(${ref("reading")}="",${ref("temperature")}=""),"",IFERROR(${gear("CONTACTCORRECT", ref("reading"), ref("temperature"))},"${NOT_CORRECTED}"))`,
+        `IF(OR(${blank(ref("reading"))},${blank(ref("temperature"))}),"",IFERROR(${gear("CONTACTCORRECT", ref("reading"), ref("temperature"))},"${NOT_CORRECTED}"))`,
       value: (row) => {
         if (isBlank(row.reading) || isBlank(row.temperature)) return null;
         const reading = quantity(row.reading, "µΩ");
@@ -113,7 +114,7 @@ export const contact: RecordKind = {
         if (!reading || temperature === undefined) return NOT_CORRECTED;
         const corrected = contactCorrect(reading.value, temperature);
         return corrected.ok
-          ? quantityCell({ value: corrected.value, bound: reading.bound })
+          ? bounded({ value: corrected.value, bound: reading.bound })
           : NOT_CORRECTED;
       },
     },
@@ -158,7 +159,7 @@ export const contact: RecordKind = {
     ...trail(),
     result(
       (ref) =>
-        `IF(${ref("reading")}="","Missing",IF(OR(${ref("corrected")}="",${ref("maximum")}="",NOT(ISNUMBER(${ref("testCurrent")}))),"Inconclusive",IF(${ref("testCurrent")}<N(${ref("testCurrentLeast")}),"Inconclusive",IFERROR(${gear("JUDGE", ref("corrected"), ref("maximum"), '"most"')},"Inconclusive"))))`,
+        `IF(${blank(ref("reading"))},"Missing",IF(OR(${blank(ref("corrected"))},${blank(ref("maximum"))},NOT(ISNUMBER(${ref("testCurrent")}))),"Inconclusive",IF(${ref("testCurrent")}<N(${ref("testCurrentLeast")}),"Inconclusive",IFERROR(${gear("JUDGE", ref("corrected"), ref("maximum"), '"most"')},"Inconclusive"))))`,
       (row) => {
         if (isBlank(row.reading)) return "Missing";
         const { corrected, maximum, testCurrent, testCurrentLeast } = row;
@@ -166,8 +167,7 @@ export const contact: RecordKind = {
           return "Inconclusive";
         if (testCurrent < (typeof testCurrentLeast === "number" ? testCurrentLeast : 0))
           return "Inconclusive";
-        const value = quantity(corrected, "µΩ");
-        return value ? judge(value, exactly(maximum, "µΩ"), "most") : "Inconclusive";
+        return judged(corrected, maximum, "most");
       },
     ),
     ...closing(),

@@ -1,15 +1,16 @@
 import { insulationMinimum } from "../criteria/insulationMinimum";
 import { insulationTestVoltage } from "../criteria/insulationTestVoltage";
-import { judge } from "../criteria/judge";
 import { insulationCorrect } from "../engineering/insulationCorrect";
-import { absorptionRatio, polarizationIndex } from "../engineering/ratios";
+import { absorptionRatio, polarizationIndex, ratioOrReason } from "../engineering/ratios";
 import { busSections } from "../lineup/busbar";
 import type { Lineup, OwnQuantity } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
-import { closing, gear, PHASES, quoted, result, trail } from "./columns";
-import { isBlank, type RecordKind, type Row } from "./kind";
+import { bounded } from "../quantities/bounded";
+import { blank, closing, gear, PHASES, quoted, result, trail } from "./columns";
+import { judged } from "./judged";
+import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
-import { exactly, quantity, quantityCell } from "./quantity";
+import { exactly, quantity } from "./quantity";
 
 const EARTHED = PHASES.map((phase) => `${phase}-E`);
 const BETWEEN = ["L1-L2", "L2-L3", "L3-L1"];
@@ -27,7 +28,15 @@ const standardMinimum = (row: Row, { basis }: Lineup) =>
 const standardTestVoltage = (row: Row, { basis }: Lineup) =>
   insulationTestVoltage(Number(row.ratedkV), basis);
 
-const ratio = (found: ReturnType<typeof absorptionRatio>) => (found.ok ? found.value : "n/a");
+/** The value of a column that holds the ratio of two resistances: a number, or why there is none. */
+const ratio =
+  (find: typeof absorptionRatio, from: string, to: string) =>
+  (row: Row): CellValue => {
+    if (isBlank(row[from]) || isBlank(row[to])) return null;
+    const [first, last] = [quantity(row[from], "MΩ"), quantity(row[to], "MΩ")];
+    const found = first && last && ratioOrReason(find)(first, last);
+    return found?.ok ? found.value : "n/a";
+  };
 
 /**
  * Insulation resistance of the main circuit: busbars of each section between phases and to earth,
@@ -135,18 +144,18 @@ export const insulation: RecordKind = {
       format: "#,##0.#",
       formula: (ref, { insulation: { correction, baseC } }) =>
         correction === "none"
-          ? `IF(${ref("reading")}="","",IFERROR(${gear("IRCORRECT", ref("reading"), baseC, '"none"', baseC)},"${NOT_CORRECTED}"))`
-          : `IF(OR(${ref("reading")}="",${ref("temperature")}=""),"",IFERROR(${gear("IRCORRECT", ref("reading"), ref("temperature"), quoted(correction), baseC)},"${NOT_CORRECTED}"))`,
+          ? `IF(${blank(ref("reading"))},"",IFERROR(${gear("IRCORRECT", ref("reading"), baseC, '"none"', baseC)},"${NOT_CORRECTED}"))`
+          : `IF(OR(${blank(ref("reading"))},${blank(ref("temperature"))}),"",IFERROR(${gear("IRCORRECT", ref("reading"), ref("temperature"), quoted(correction), baseC)},"${NOT_CORRECTED}"))`,
       value: (row, { insulation: { correction, baseC } }) => {
         const reading = quantity(row.reading, "MΩ");
         if (isBlank(row.reading)) return null;
-        if (!reading) return NOT_CORRECTED;
         if (correction !== "none" && isBlank(row.temperature)) return null;
+        if (!reading) return NOT_CORRECTED;
         const temperature = correction === "none" ? baseC : exactly(row.temperature, "°C");
         if (temperature === undefined) return NOT_CORRECTED;
         const corrected = insulationCorrect(reading.value, temperature, correction, baseC);
         return corrected.ok
-          ? quantityCell({ value: corrected.value, bound: reading.bound })
+          ? bounded({ value: corrected.value, bound: reading.bound })
           : NOT_CORRECTED;
       },
     },
@@ -174,14 +183,8 @@ export const insulation: RecordKind = {
       format: "0.00",
       help: "R 60 s over R 30 s. It informs; it does not accept switchgear.",
       formula: (ref) =>
-        `IF(OR(${ref("r30s")}="",${ref("reading")}=""),"",IFERROR(${gear("ABSORPTION", ref("r30s"), ref("reading"))},"n/a"))`,
-      value: (row) => {
-        if (isBlank(row.r30s) || isBlank(row.reading)) return null;
-        const [first, second] = [exactly(row.r30s, "MΩ"), exactly(row.reading, "MΩ")];
-        return first === undefined || second === undefined
-          ? "n/a"
-          : ratio(absorptionRatio(first, second));
-      },
+        `IF(OR(${blank(ref("r30s"))},${blank(ref("reading"))}),"",IFERROR(${gear("ABSORPTION", ref("r30s"), ref("reading"))},"n/a"))`,
+      value: ratio(absorptionRatio, "r30s", "reading"),
     },
     {
       id: "polarization",
@@ -191,26 +194,18 @@ export const insulation: RecordKind = {
       format: "0.00",
       help: "R 10 min over R 1 min. It informs; it does not accept switchgear.",
       formula: (ref) =>
-        `IF(OR(${ref("reading")}="",${ref("r10min")}=""),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
-      value: (row) => {
-        if (isBlank(row.reading) || isBlank(row.r10min)) return null;
-        const [first, second] = [exactly(row.reading, "MΩ"), exactly(row.r10min, "MΩ")];
-        return first === undefined || second === undefined
-          ? "n/a"
-          : ratio(polarizationIndex(first, second));
-      },
+        `IF(OR(${blank(ref("reading"))},${blank(ref("r10min"))}),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
+      value: ratio(polarizationIndex, "reading", "r10min"),
     },
     ...trail(),
     result(
       (ref) =>
-        `IF(${ref("reading")}="","Missing",IF(OR(${ref("corrected")}="",${ref("minimum")}="",${ref("testVoltage")}=""),"Inconclusive",IF(N(${ref("testVoltage")})<N(${ref("testVoltageLeast")}),"Inconclusive",IFERROR(${gear("JUDGE", ref("corrected"), ref("minimum"), '"least"')},"Inconclusive"))))`,
+        `IF(${blank(ref("reading"))},"Missing",IF(OR(${blank(ref("corrected"))},${blank(ref("minimum"))},${blank(ref("testVoltage"))}),"Inconclusive",IF(N(${ref("testVoltage")})<N(${ref("testVoltageLeast")}),"Inconclusive",IFERROR(${gear("JUDGE", ref("corrected"), ref("minimum"), '"least"')},"Inconclusive"))))`,
       (row) => {
         if (isBlank(row.reading)) return "Missing";
         if ([row.corrected, row.minimum, row.testVoltage].some(isBlank)) return "Inconclusive";
         if (numeric(row.testVoltage) < numeric(row.testVoltageLeast)) return "Inconclusive";
-        const corrected = quantity(row.corrected, "MΩ");
-        const minimum = exactly(row.minimum, "MΩ");
-        return corrected ? judge(corrected, minimum, "least") : "Inconclusive";
+        return judged(row.corrected, row.minimum, "least");
       },
     ),
     ...closing(),

@@ -5,7 +5,7 @@ import { dewMargin } from "../engineering/dewPoint";
 import { busSections } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
-import { closing, gear, PHASES, quoted, result, trail } from "./columns";
+import { blank, closing, gear, PHASES, quoted, result, trail } from "./columns";
 import { isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
 import { exactly } from "./quantity";
@@ -102,7 +102,7 @@ export const withstand: RecordKind = {
       width: 9,
       format: "0.0",
       formula: (ref) =>
-        `IF(OR(${ref("surface")}="",${ref("temperature")}="",${ref("humidity")}=""),"",IFERROR(${gear("DEWMARGIN", ref("surface"), ref("temperature"), ref("humidity"))},"not judged"))`,
+        `IF(OR(${blank(ref("surface"))},${blank(ref("temperature"))},${blank(ref("humidity"))}),"",IFERROR(${gear("DEWMARGIN", ref("surface"), ref("temperature"), ref("humidity"))},"not judged"))`,
       value: (row) => {
         if ([row.surface, row.temperature, row.humidity].some(isBlank)) return null;
         const surface = exactly(row.surface, "°C");
@@ -123,7 +123,7 @@ export const withstand: RecordKind = {
       formula: (ref, { withstand: { gapM, wave } }) =>
         gapM === undefined
           ? "1"
-          : `IF(OR(${ref("temperature")}="",${ref("pressure")}="",${ref("humidity")}="",${ref("basekV")}=""),"",IFERROR(${gear("AIRFACTOR", ref("temperature"), ref("pressure"), ref("humidity"), ref("basekV"), gapM, quoted(wave))},"not judged"))`,
+          : `IF(OR(${blank(ref("temperature"))},${blank(ref("pressure"))},${blank(ref("humidity"))},${blank(ref("basekV"))}),"",IFERROR(${gear("AIRFACTOR", ref("temperature"), ref("pressure"), ref("humidity"), ref("basekV"), gapM, quoted(wave))},"not judged"))`,
       value: (row, { withstand: { gapM, wave } }) => {
         if (gapM === undefined) return 1;
         if ([row.temperature, row.pressure, row.humidity, row.basekV].some(isBlank)) return null;
@@ -204,14 +204,16 @@ export const withstand: RecordKind = {
     result(
       (ref, lineup) => {
         const least = 1 - withstandTolerance(lineup.withstand.seconds).value;
-        return `IF(${ref("discharge")}="Yes","Fail",IF(${ref("applied")}="","Missing",IF(AND(${ref("discharge")}="No",ISNUMBER(${ref("applied")}),ISNUMBER(${ref("required")}),ISNUMBER(${ref("duration")}),ISNUMBER(${ref("durationLeast")}),OR(${ref("dewMargin")}="",N(${ref("dewMargin")})>0)),IF(AND(${ref("applied")}>=${least}*${ref("required")},${ref("duration")}>=${ref("durationLeast")}),"Pass","Inconclusive"),"Inconclusive")))`;
+        return `IF(${ref("discharge")}="Yes","Fail",IF(${blank(ref("applied"))},"Missing",IF(AND(${ref("discharge")}="No",ISNUMBER(${ref("applied")}),ISNUMBER(${ref("required")}),ISNUMBER(${ref("duration")}),ISNUMBER(${ref("durationLeast")}),OR(${blank(ref("dewMargin"))},N(${ref("dewMargin")})>0)),IF(AND(${ref("applied")}>=${least}*${ref("required")},${ref("duration")}>=${ref("durationLeast")}),"Pass","Inconclusive"),"Inconclusive")))`;
       },
       (row, lineup) => {
-        if (row.discharge === "Yes") return "Fail";
+        // A spreadsheet compares text without regard to case.
+        const discharge = String(row.discharge ?? "").toLowerCase();
+        if (discharge === "yes") return "Fail";
         if (isBlank(row.applied)) return "Missing";
         const { applied, required, duration, durationLeast, dewMargin: margin } = row;
         if (
-          row.discharge !== "No" ||
+          discharge !== "no" ||
           typeof applied !== "number" ||
           typeof required !== "number" ||
           typeof duration !== "number" ||

@@ -27,11 +27,12 @@ export const INSTRUMENT_COLUMNS: readonly Column[] = [
   },
 ];
 
+export const INSTRUMENT_SHEET = "Instruments";
 export const INSTRUMENT_TABLE = "GearInstruments";
 
 /** The test instruments; every record's instrument is looked up here. */
 export const instrumentSheet = (lineup: Lineup): PlannedSheet => ({
-  sheet: "Instruments",
+  sheet: INSTRUMENT_SHEET,
   table: INSTRUMENT_TABLE,
   title: "Test instruments",
   purpose: "Every record names its instrument by the Id given here. Add rows as needed.",

@@ -5,10 +5,11 @@ import type { Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { inBatches, OBJECT_BYTES, type Step, sentBytes, type Watched } from "./excelChunks";
 import { changeSteps, contentSteps } from "./excelContent";
 import { buildingXml, type Ground, groundOf, refuseWhatIsInTheWay, sameName } from "./excelGround";
-import { HEADER_ROW, lookSteps, resultSteps } from "./excelLook";
+import { lookSteps, resultSteps } from "./excelLook";
 import { readExcel } from "./excelRead";
 import { validationSteps } from "./excelValidation";
 import { inWords } from "./excelWords";
+import { HEADER_ROW } from "./layout";
 import { memoryXml } from "./memory";
 
 /**

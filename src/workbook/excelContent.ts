@@ -4,7 +4,8 @@ import type { CellWrite, TableChange } from "../sheets/reconcile";
 import { asInput } from "./excelCell";
 import { OBJECT_BYTES, rowChunks, type Step, sentBytes } from "./excelChunks";
 import { enteredFormula } from "./excelFormula";
-import { cautionText, every, HEADER_ROW, lastRow } from "./excelLook";
+import { every } from "./excelLook";
+import { cautionText, HEADER_ROW, lastRow } from "./layout";
 
 type Input = string | number | boolean | null;
 

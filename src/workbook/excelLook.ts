@@ -3,23 +3,13 @@ import type { Column } from "../records/kind";
 import { a1, columnLetters } from "../sheets/address";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { OBJECT_BYTES, type Step } from "./excelChunks";
+import { HEADER_ROW, lastRow, TITLE_WIDTH } from "./layout";
 import { body, CAUTION, header, PURPOSE, resultRules, TITLE } from "./look";
 
-/** Sheet row of the table header, from 0: title, purpose and cautions stand above it. */
-export const HEADER_ROW = 3;
-/** Columns that the title's lines are merged over. */
-const TITLE_WIDTH = 12;
 const INCH = 72;
 
 /** A width in characters, as Excel's interface measures it: points at 7 pixels a character. */
 const points = (characters: number): number => (characters * 7 + 5) * 0.75;
-
-/** Text of the cell that the cautions stand in. */
-export const cautionText = ({ cautions }: PlannedSheet): string =>
-  cautions.map((line) => `• ${line}`).join("\n");
-
-/** Row of the table's last cell, from 0. */
-export const lastRow = (rows: number): number => HEADER_ROW + Math.max(rows, 1);
 
 /** How a sheet of the plan looks: widths, heights, fonts, fills, lines, number formats, page. */
 export function lookSteps(

@@ -1,8 +1,9 @@
-import type { Finding, Weight } from "../check/finding";
+import type { Finding } from "../check/finding";
 import { BookError } from "./bookError";
 import { inBatches, OBJECT_BYTES, type Step, sentBytes, type Watched } from "./excelChunks";
-import { addressLists, type Mark, marksOn, type Rectangle } from "./excelMarkAreas";
 import { excelCode, inWords } from "./excelWords";
+import { addressLists, type Mark, marksOn, type Rectangle } from "./markAreas";
+import { isMarkRule, MARK_LOOK, markRule } from "./markLook";
 
 /** What marking came to. */
 export interface Marked {
@@ -14,24 +15,11 @@ export interface Marked {
   readonly cleared: number;
 }
 
-const LOOK: Readonly<Record<Weight, { fill: string; ink: string }>> = {
-  stop: { fill: "#F2B8A0", ink: "#6B1410" },
-  query: { fill: "#FFE39A", ink: "#5A3C00" },
-  note: { fill: "#D5E4EC", ink: "#17384A" },
-};
-
-/**
- * The rule of a mark: always true, with nothing in it that calls an add-in or moves with a cell. Its
- * text is what a mark is known by, in the file too, whatever became of its id and its cells.
- */
-const ruleOf = (weight: Weight): string => `=LEN("Gearproof mark: ${weight}")>0`;
-const OURS = /^=?\s*LEN\("Gearproof mark: \w+"\)\s*>\s*0$/i;
-
 /**
  * Whether a custom rule is a mark's. One with no formula at all is what a marking leaves that was cut
  * short right after a format was added: it does nothing, and nobody can make it by hand.
  */
-const isOurs = (formula: string | null): boolean => !formula || OURS.test(formula);
+const isOurs = (formula: string | null): boolean => !formula || isMarkRule(formula);
 
 /**
  * Marks the cell of each finding, and the row of its table, by conditional formats of ours; marks from
@@ -190,12 +178,12 @@ const clearing = ({ sheets }: { sheets: readonly MarkedSheet[] }): Step[] =>
 
 /** The conditional formats of one mark: as many as the length of their addresses asks for. */
 function markSteps(sheet: Excel.Worksheet, { weight, whole, areas }: Mark): Step[] {
-  const { fill, ink } = LOOK[weight];
+  const { fill, ink } = MARK_LOOK[weight];
   return addressLists(areas).map((addresses) => ({
     bytes: sentBytes(addresses) + 10 * OBJECT_BYTES,
     queue: () => {
       const { custom } = sheet.getRanges(addresses).untrack().conditionalFormats.add("Custom");
-      custom.rule.formula = ruleOf(weight);
+      custom.rule.formula = `=${markRule(weight)}`;
       if (whole)
         for (const edge of ["EdgeTop", "EdgeBottom"] as const) {
           const line = custom.format.borders.getItem(edge);

@@ -2,7 +2,8 @@ import type { Column } from "../records/kind";
 import { a1 } from "../sheets/address";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { OBJECT_BYTES, type Step, sentBytes } from "./excelChunks";
-import { HEADER_ROW, lastRow } from "./excelLook";
+import { HEADER_ROW, lastRow } from "./layout";
+import { type Validation, validationOf } from "./validation";
 
 /** What stands on an entry column: its rule, what it says, and how it asks. */
 interface ColumnValidation {
@@ -41,62 +42,38 @@ export function validationSteps(
   });
 }
 
-/**
- * What an entry column accepts. It warns; nothing written is refused.
- *
- * @param first address of the column's first cell
- * @param instruments name of the sheet that lists the instruments
- */
+/** The validation of a column in Excel's words; undefined where anything is accepted. */
 function columnValidation(
-  { accepts, header, help, id }: Column,
+  column: Column,
   first: string,
   instruments: string,
 ): ColumnValidation | undefined {
-  if (!accepts) return undefined;
+  const validation = validationOf(column, first, instruments);
+  if (!validation) return undefined;
+  const { header, help } = column;
   const title = header.slice(0, TITLE_LENGTH);
-  const of = (rule: Excel.DataValidationRule, message: string): ColumnValidation => ({
-    rule,
-    errorAlert: { message, showAlert: true, style: "Warning", title },
+  return {
+    rule: rule(validation),
+    errorAlert: { message: validation.message, showAlert: true, style: "Warning", title },
     ...(help ? { prompt: { message: help, showPrompt: true, title } } : {}),
-  });
-  switch (accepts.type) {
+  };
+}
+
+function rule(validation: Validation): Excel.DataValidationRule {
+  switch (validation.type) {
     case "number":
-      return of(
-        {
-          decimal: {
-            formula1: accepts.least ?? -1e9,
-            formula2: accepts.most ?? 1e9,
-            operator: "Between",
-          },
-        },
-        `A number from ${accepts.least ?? "any"} to ${accepts.most ?? "any"} is expected here.`,
-      );
-    case "reading":
-      return of(
-        { custom: { formula: `=OR(ISTEXT(${first}),AND(ISNUMBER(${first}),${first}>=0))` } },
-        'A number of at least 0, or a reading as written with its unit ("> 2 TΩ").',
-      );
+      return {
+        decimal: { formula1: validation.least, formula2: validation.most, operator: "Between" },
+      };
+    case "custom":
+      return { custom: { formula: `=${validation.formula}` } };
     case "date":
-      return of(
-        { date: { formula1: "2000-01-01", formula2: "2099-12-31", operator: "Between" } },
-        "A date is expected here, as 2026-11-25.",
-      );
-    case "list":
-      return of(
-        { list: { inCellDropDown: true, source: accepts.values.join(",") } },
-        `One of: ${accepts.values.join(", ")}.`,
-      );
-    case "text":
-      return id === "instrument"
-        ? of(
-            {
-              list: {
-                inCellDropDown: true,
-                source: `='${instruments.replaceAll("'", "''")}'!$A$5:$A$204`,
-              },
-            },
-            "This Id is not in the table of instruments.",
-          )
-        : undefined;
+      return {
+        date: { formula1: validation.first, formula2: validation.last, operator: "Between" },
+      };
+    case "values":
+      return { list: { inCellDropDown: true, source: validation.values.join(",") } };
+    case "range":
+      return { list: { inCellDropDown: true, source: `=${validation.range}` } };
   }
 }

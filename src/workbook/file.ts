@@ -55,7 +55,7 @@ async function understood<T>(file: Uint8Array, read: () => Promise<T>): Promise<
 }
 
 /** Opens a workbook file to be changed. The library would drop cached results that are text or true and false. */
-async function openBook(file: Uint8Array): Promise<RoundtripWorkbook> {
+export async function openBook(file: Uint8Array): Promise<RoundtripWorkbook> {
   const workbook = await understood(file, () => openXlsx(file, { readStyles: true }));
   for (const { cells } of workbook.sheets)
     for (const cell of cells?.values() ?? [])
@@ -89,7 +89,7 @@ function sheetSnapshot(sheet: Sheet): SheetSnapshot {
   return { name: sheet.name, tables };
 }
 
-function corners(range: string) {
+export function corners(range: string) {
   const [first = "A1", second = first] = range.split(":");
   const start = parseCellRef(first);
   const end = parseCellRef(second);

@@ -4,8 +4,8 @@ import type { CellValue } from "../records/kind";
 import { a1, columnLetters } from "../sheets/address";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import type { CellWrite } from "../sheets/reconcile";
-import { validation } from "./fileValidation";
-import { HEADER_ROW, TITLE_WIDTH } from "./layout";
+import { fileValidation } from "./fileValidation";
+import { cautionText, HEADER_ROW, lastRow, TITLE_WIDTH } from "./layout";
 import { body, CAUTION, header, PURPOSE, resultRules, TITLE } from "./look";
 import { setCell } from "./setCell";
 
@@ -24,7 +24,7 @@ export function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): W
     sheet,
     2,
     0,
-    planned.cautions.map((line) => `• ${line}`).join("\n") || null,
+    cautionText(planned) || null,
     undefined,
     planned.cautions.length > 0 ? CAUTION : PURPOSE,
   );
@@ -44,7 +44,7 @@ export function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): W
     (sum, line) => sum + Math.ceil((line.length * 1.05) / width),
     0,
   );
-  const end = HEADER_ROW + count;
+  const end = lastRow(rows.length);
   const result = columns.findIndex(({ role }) => role === "result");
   return {
     ...sheet,
@@ -66,7 +66,7 @@ export function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): W
       },
     ],
     dataValidations: columns.flatMap((column, at) =>
-      validation(column, `${a1(HEADER_ROW + 1, at)}:${a1(end, at)}`, a1(HEADER_ROW + 1, at)),
+      fileValidation(column, `${a1(HEADER_ROW + 1, at)}:${a1(end, at)}`, a1(HEADER_ROW + 1, at)),
     ),
     conditionalRules:
       result < 0 ? [] : resultRules(`${a1(HEADER_ROW + 1, result)}:${a1(end, result)}`),

@@ -1,70 +1,51 @@
 import type { DataValidation } from "hucre/xlsx";
 import type { Column } from "../records/kind";
-import { HEADER_ROW } from "./layout";
+import { daySerial } from "../sheets/dates";
+import { INSTRUMENT_SHEET } from "../sheets/instrumentSheet";
+import { type Validation, validationOf } from "./validation";
 
-/** What an entry column accepts, as a validation on its range. It warns; nothing written is refused. */
-export function validation(column: Column, range: string, first: string): DataValidation[] {
-  const { accepts, header, help } = column;
-  if (!accepts) return [];
-  const common = {
-    range,
-    allowBlank: true,
-    showErrorMessage: true,
-    errorStyle: "warning" as const,
-    errorTitle: header,
-    ...(help ? { showInputMessage: true, inputTitle: header, inputMessage: help } : {}),
-  };
-  switch (accepts.type) {
+/** The validation of a column's range in the words of the file library; none where anything is accepted. */
+export function fileValidation(column: Column, range: string, first: string): DataValidation[] {
+  const { header, help } = column;
+  const validation = validationOf(column, first, INSTRUMENT_SHEET);
+  if (!validation) return [];
+  return [
+    {
+      ...rule(validation),
+      range,
+      allowBlank: true,
+      showErrorMessage: true,
+      errorStyle: "warning",
+      errorTitle: header,
+      errorMessage: validation.message,
+      ...(help ? { showInputMessage: true, inputTitle: header, inputMessage: help } : {}),
+    },
+  ];
+}
+
+function rule(
+  validation: Validation,
+): Pick<DataValidation, "type" | "operator" | "formula1" | "formula2" | "values"> {
+  switch (validation.type) {
     case "number":
-      return [
-        {
-          ...common,
-          type: "decimal",
-          operator: "between",
-          formula1: String(accepts.least ?? -1e9),
-          formula2: String(accepts.most ?? 1e9),
-          errorMessage: `A number from ${accepts.least ?? "any"} to ${accepts.most ?? "any"} is expected here.`,
-        },
-      ];
-    case "reading":
-      return [
-        {
-          ...common,
-          type: "custom",
-          formula1: `OR(ISTEXT(${first}),AND(ISNUMBER(${first}),${first}>=0))`,
-          errorMessage: 'A number of at least 0, or a reading as written with its unit ("> 2 TΩ").',
-        },
-      ];
+      return {
+        type: "decimal",
+        operator: "between",
+        formula1: String(validation.least),
+        formula2: String(validation.most),
+      };
+    case "custom":
+      return { type: "custom", formula1: validation.formula };
     case "date":
-      return [
-        {
-          ...common,
-          type: "date",
-          operator: "between",
-          formula1: "36526",
-          formula2: "73050",
-          errorMessage: "A date is expected here, as 2026-11-25.",
-        },
-      ];
-    case "list":
-      return [
-        {
-          ...common,
-          type: "list",
-          values: [...accepts.values],
-          errorMessage: `One of: ${accepts.values.join(", ")}.`,
-        },
-      ];
-    case "text":
-      return column.id === "instrument"
-        ? [
-            {
-              ...common,
-              type: "list",
-              formula1: `Instruments!$A$${HEADER_ROW + 2}:$A$${HEADER_ROW + 201}`,
-              errorMessage: "This Id is not in the table of instruments.",
-            },
-          ]
-        : [];
+      return {
+        type: "date",
+        operator: "between",
+        formula1: String(daySerial(validation.first)),
+        formula2: String(daySerial(validation.last)),
+      };
+    case "values":
+      return { type: "list", values: [...validation.values] };
+    case "range":
+      return { type: "list", formula1: validation.range };
   }
 }

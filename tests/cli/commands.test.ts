@@ -109,6 +109,14 @@ test("check --html writes one page that asks for nothing from elsewhere", async 
   expect(page.match(/<svg/g)?.length).toBeGreaterThanOrEqual(4);
 });
 
+test("check --marked writes a copy with the findings marked, and nothing else changed", async () => {
+  const { out } = await run("check", at("full.xlsx"), "--marked", at("marked.xlsx"));
+  expect(out).toContain(`Marked copy: ${at("marked.xlsx")}`);
+  const findings = async (book: string) =>
+    JSON.parse((await run("check", at(book), "--json")).out).files[0].findings;
+  expect(await findings("marked.xlsx")).toEqual(await findings("full.xlsx"));
+});
+
 test("check never writes to its input", async () => {
   const before = readFileSync(at("full.xlsx"));
   await run("check", at("full.xlsx"), "--html", at("page.html"));

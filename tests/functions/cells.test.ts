@@ -96,7 +96,8 @@ describe("readings as written", () => {
     expect(call("IRCORRECT", "> 2 TΩ", 30, "solid")).toBe("> 3160000");
     expect(call("IRCORRECT", "< 0.5 MΩ", 20)).toBe("< 0.5");
     expect(call("MEGOHMS", "> 2 TΩ")).toMatchObject({ code: "#VALUE!" });
-    expect(call("ABSORPTION", "> 2 TΩ", 100)).toMatchObject({ code: "#VALUE!" });
+    expect(call("CONTACTCORRECT", "< 0.1 mΩ", 30)).toBe("< 96.2193");
+    expect(call("CONTACTCORRECT", "> 0.1 mΩ", 30)).toBe("> 96.2192");
   });
 
   it("are judged as bounds", () => {
@@ -145,6 +146,12 @@ describe("values through the worksheet", () => {
     expect(call("POLARIZATION", 20_000, 150_000)).toContain("not meaningful");
   });
 
+  it("says that a ratio of bounds is not meaningful", () => {
+    expect(call("ABSORPTION", "> 2 TΩ", "> 2 TΩ")).toContain("not meaningful");
+    expect(call("POLARIZATION", 1000, "> 2 GΩ")).toContain("not meaningful");
+    expect(call("ABSORPTION", "> 2 TΩ", -1)).toMatchObject({ code: "#NUM!" });
+  });
+
   it("asks for every point of an excitation curve", () => {
     expect(call("KNEEPOINT", [[10], [20], [30]], [[1], [""], [3]])).toMatchObject({
       code: "#VALUE!",
@@ -156,10 +163,17 @@ describe("values through the worksheet", () => {
     expect(call("KNEEPOINT", [volts], [amps], "my own")).toMatchObject({ code: "#VALUE!" });
   });
 
-  it("leaves project criteria to the workbook's table", () => {
-    expect(call("IRMINIMUM", 12, "PROJECT")).toMatchObject({
+  it.each([
+    ["CABLETEST", [12, "PROJECT"]],
+    ["COILLIMIT", [110, "closing", "least", "DC", "project"]],
+    ["IRMINIMUM", [12, "PROJECT"]],
+    ["IRTESTVOLTAGE", [12, "Project"]],
+    ["SOURCE", ["IRMINIMUM", "PROJECT"]],
+    ["WITHSTAND", [12, "PROJECT"]],
+  ])("leaves project criteria to the workbook's sheet: %s", (name, args) => {
+    expect(call(name, ...args)).toMatchObject({
       code: "#N/A",
-      message: expect.stringContaining("criteria table"),
+      message: expect.stringContaining("sheet Criteria"),
     });
   });
 });

@@ -15,7 +15,9 @@ interface Metadata {
   enums: { id: string; values: { name: string; stringValue: string; tooltip: string }[] }[];
 }
 
-const files = readdirSync("src/functions").map((file) => `src/functions/${file}`);
+const files = readdirSync("src/functions")
+  .filter((file) => file.endsWith(".ts"))
+  .map((file) => `src/functions/${file}`);
 let metadata: Metadata;
 
 beforeAll(async () => {

@@ -329,6 +329,7 @@ describe("hostile text", () => {
         "> 5 µΩ",
         "1e308",
         "\u0000",
+        "\u0001",
       ),
     );
     const quotedCell = (text: string) =>

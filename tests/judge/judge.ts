@@ -1,11 +1,13 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { check } from "../../src/check/check";
 import { KINDS } from "../../src/records/kinds";
-import { writeBook } from "../../src/workbook/file";
+import { readBook, writeBook } from "../../src/workbook/file";
 import { filledPlan } from "../support/fill";
 import { sampleLineup } from "../support/lineups";
 import { type Columns, differences } from "./agree";
 import { CASES } from "./cases";
+import { functionBook, ourOutcomes, outcomeDifferences, outcomesOf } from "./functionBook";
 import { judgeBook } from "./judgeBook";
 import { convert, openpyxl, scratch } from "./outside";
 import { computedColumns } from "./recordValues";
@@ -40,6 +42,21 @@ for (const [name, make] of Object.entries(CASES)) {
   outcome(`LibreOffice's recalculation of ${name}`, differences(computedColumns(plan), theirs));
 }
 
+const functionsFile = join(folder, "functions.xlsx");
+writeFileSync(functionsFile, await functionBook());
+const outcomes = outcomesOf(
+  openpyxl(convert(functionsFile, "xlsx", join(folder, "computed"))) as Parameters<
+    typeof outcomesOf
+  >[0],
+);
+if (keep) writeFileSync(join(judged, "functions.json"), `${JSON.stringify(outcomes)}\n`);
+const ours = ourOutcomes();
+for (const [name, { length }] of Object.entries(ours))
+  outcome(
+    `LibreOffice's native formula for ${name}, ${length} cases`,
+    outcomeDifferences(ours, outcomes, name),
+  );
+
 const plan = filledPlan(sampleLineup(), 7);
 const file = join(folder, "written.xlsx");
 writeFileSync(file, (await writeBook(plan)).file);
@@ -48,16 +65,27 @@ outcome(
   differences(computedColumns(plan), columnsOf(openpyxl(file), 3)),
 );
 mkdirSync(join(folder, "again"), { recursive: true });
+const again = convert(file, "xlsx", join(folder, "again"));
 outcome(
   "LibreOffice opens a written workbook and saves every cell again",
-  differences(
-    computedColumns(plan),
-    columnsOf(openpyxl(convert(file, "xlsx", join(folder, "again"))), 3),
-  ),
+  differences(computedColumns(plan), columnsOf(openpyxl(again), 3)),
+);
+const [ours, theirs] = await Promise.all([file, again].map(findingsOf));
+outcome(
+  "a workbook that LibreOffice saved, without our memory in it, comes to the same findings",
+  ours === theirs && ours !== "[]"
+    ? []
+    : [`${ours?.slice(0, 300)} against ${theirs?.slice(0, 300)}`],
 );
 
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
 process.exitCode = failed > 0 ? 1 : 0;
+
+/** The findings of a workbook file, as text. */
+async function findingsOf(book: string): Promise<string> {
+  const checked = check(await readBook(readFileSync(book)), 46_400);
+  return checked.ok ? JSON.stringify(checked.report.findings) : checked.reason;
+}
 
 /** Computed columns of the record sheets as read, the header standing in the row given. */
 function columnsOf(sheets: Record<string, unknown[][]>, headerRow = 0): Columns {

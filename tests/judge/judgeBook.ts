@@ -2,7 +2,7 @@ import { writeXlsx } from "hucre/xlsx";
 import { KINDS } from "../../src/records/kinds";
 import { cellFormula, tableReference } from "../../src/sheets/formula";
 import type { Plan } from "../../src/sheets/plan";
-import { publishedRows } from "./natives";
+import { letters, publishedRows } from "./publishedSheet";
 import { substitute } from "./substitute";
 
 /**
@@ -42,7 +42,3 @@ export function judgeBook(plan: Plan): Promise<Uint8Array> {
   });
   return writeXlsx({ sheets: [...sheets, { name: "Published", rows: publishedRows() }] });
 }
-
-const letters = (column: number): string =>
-  (column >= 26 ? letters(Math.floor(column / 26) - 1) : "") +
-  String.fromCharCode(65 + (column % 26));

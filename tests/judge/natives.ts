@@ -1,88 +1,281 @@
-import { FACTORS, MINIMUM } from "../published/insulation";
-import { IEC, NETA } from "../published/withstand";
+import { COMPOSITE, CT } from "../published/transformers";
+import { depthOf, range, rowAtLeast, rowOf } from "./publishedSheet";
 
 /**
  * Native spreadsheet expressions that stand in for our worksheet functions while an outside judge
  * computes. They are written from the published formulas and from the tests' own copies of the tables
  * (on the sheet `Published`), never from the program.
+ *
+ * A word of an enumeration comes as its text in quotes, an argument left out as undefined, everything
+ * else as a reference. Whatever the function refuses is `NA()`.
  */
 export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = {
-  IRCORRECT: (reading, temperature, method, base) =>
-    `IF(${reading}<0,NA(),${reading}*${factorTo(temperature, method, base)})`,
-  IRTESTVOLTAGE: (kV, basis) =>
-    basis === '"NETA"' ? rowAtLeast(kV, "minimum", 1) : `IF(${kV}>1,5000,IF(${kV}>0.25,1000,500))`,
-  IRMINIMUM: (kV, basis) => (basis === '"NETA"' ? rowAtLeast(kV, "minimum", 2) : "NA()"),
-  ABSORPTION: (first, second) => `IF(OR(${first}<=0,${second}<=0),NA(),${second}/${first})`,
-  POLARIZATION: (first, second) =>
-    `IF(OR(${first}<=0,${second}<=0,${first}>5000),NA(),${second}/${first})`,
-  WITHSTAND: (kV, basis, place, wave, part) => {
-    if (place !== '"site"' || part !== '"main"') throw new Error(`no native for ${place} ${part}`);
-    if (basis === '"IEC"') return wave === '"AC"' ? `0.8*${rowAtLeast(kV, "iec", 1)}` : "NA()";
-    const found = rowAtLeast(kV, "neta", wave === '"AC"' ? 1 : 2);
-    return `IF(${found}=0,NA(),${found})`;
-  },
-  AIRFACTOR: (t, b, rh, testkV, gap, wave) => {
+  ABSORPTION: (first = "", last = "") => when([`${first}>0`, `${last}>0`], `${last}/${first}`),
+
+  AIRFACTOR: (t = "", b = "", rh = "", testkV = "", gap = "", wave = '"AC"') => {
     const delta = `(${b}/101.3*293/(273+${t}))`;
     const h = `(6.11*${rh}*EXP(17.6*${t}/(243+${t}))/(0.4615*(273+${t})))`;
     const x = `(${h}/${delta}-11)`;
-    const k = wave === '"AC"' ? `(1+0.012*${x})` : `(1+0.014*${x}-0.00022*${x}^2)`;
-    const most = `${h}/${delta}`;
+    const k = {
+      '"AC"': `(1+0.012*${x})`,
+      '"DC"': `(1+0.014*${x}-0.00022*${x}^2)`,
+      '"impulse"': `(1+0.01*${x})`,
+    }[wave];
+    const most = wave === '"impulse"' ? 20 : 15;
     const g = `(1.1*${testkV}${wave === '"AC"' ? "*SQRT(2)" : ""}/(500*${gap}*${delta}*${k}))`;
     const rising = `(${g}*(${g}-0.2)/0.8)`;
     const m = `IF(${g}<0.2,0,IF(${g}<1,${rising},1))`;
     const w = `IF(${g}<0.2,0,IF(${g}<1,${rising},IF(${g}<=1.2,1,IF(${g}<2,(2.2-${g})*(2-${g})/0.8,0))))`;
     const k1 = `${delta}^${m}`;
-    return `IF(OR(${most}<1,${most}>15,${k1}<0.8,${k1}>1.05),NA(),${k1}*${k}^${w})`;
+    return when(
+      [
+        ...within(t, -40, 60),
+        ...within(b, 50, 110),
+        `${rh}>0`,
+        `${rh}<=100`,
+        `${testkV}>0`,
+        `${gap}>0`,
+      ],
+      when([...within(`${h}/${delta}`, 1, most), ...within(k1, 0.8, 1.05)], `${k1}*${k}^${w}`),
+    );
   },
-  DEWMARGIN: (surface, t, rh) => {
-    const load = `(LN(${rh}/100)+17.62*${t}/(243.12+${t}))`;
-    return `(${surface}-243.12*${load}/(17.62-${load}))`;
+
+  ALTITUDEFACTOR: (metres = "", exponent = "1") =>
+    when(
+      [...within(metres, -500, 6000), ...within(exponent, 0, 1)],
+      `EXP(${exponent}*MAX(0,${metres}-1000)/8150)`,
+    ),
+
+  BOLTTORQUE: (size = "", grade = "", friction = "0.2", share = "0.56") => {
+    const d = rowOf(size, "bolts", 1);
+    const proof = `IF(${d}>16,${rowOf(grade, "proof", 2)},${rowOf(grade, "proof", 1)})`;
+    return when(
+      [...within(friction, 0.05, 0.5), ...within(share, 0.1, 0.9)],
+      `${friction}*${share}*${rowOf(size, "bolts", 2)}*${proof}*${d}/1000`,
+    );
   },
-  CONTACTCORRECT: (reading, t) =>
-    `IF(OR(${reading}<=0,${t}<-50,${t}>200),NA(),${reading}*(234.5+20)/(234.5+${t}))`,
-  JUDGE: (value, limit, sense) =>
-    `IF(AND(ISNUMBER(${value}),ISNUMBER(${limit})),IF(${value}${sense === '"most"' ? "<=" : ">="}${limit},"Pass","Fail"),NA())`,
+
+  BURDEN: (va = "", amps = "") => when([`${va}>=0`, `${amps}>0`], `${va}/${amps}^2`),
+
+  CABLETEST: (kV = "", basis = '"IEC"', wave = basis === '"IEC"' ? '"AC"' : '"VLF"') => {
+    if (basis === '"NETA"')
+      return wave === '"VLF"' ? when([`${kV}>1`, `${kV}<=35`], rowAtLeast(kV, "vlf", 1)) : "NA()";
+    const times = { '"AC"': 1, '"DC"': 4 }[wave];
+    return times
+      ? when([`${kV}>1`, `${kV}<=36`], `${times}*${rowAtLeast(kV, "cables", 1)}`)
+      : "NA()";
+  },
+
+  COILLIMIT: (volts = "", does = "", end = "", wave = '"DC"', basis = '"IEC"') => {
+    const most = end === '"most"' ? 1 : 0;
+    if (basis === '"NETA"')
+      return wave === '"DC"'
+        ? rowOf(volts, "coilsAnsi", (does === '"closing"' ? 1 : 3) + most)
+        : "NA()";
+    const part = `SUMPRODUCT((${range("coilsIec", 0)}=${does})*(${range("coilsIec", 1)}=${wave})*${range("coilsIec", 2 + most)})`;
+    return when([`${volts}>0`], `${volts}*${part}`);
+  },
+
+  CONTACTCORRECT: (r = "", t = "", metal = '"copper"', base = "20") => {
+    const zero = metal === '"copper"' ? 234.5 : 228;
+    return when(
+      [`${sizeOf(r)}>0`, ...within(t, -50, 200), ...within(base, -50, 200)],
+      carried(r, `${sizeOf(r)}*(${zero}+${base})/(${zero}+${t})`),
+    );
+  },
+
+  CTLIMIT: (accuracy = "", percent = "", quantity = '"ratio"') => {
+    const name = accuracy.replaceAll('"', "");
+    if (quantity === '"composite"') return String(COMPOSITE[name] ?? "NA()");
+    const column = quantity === '"phase"' ? 2 : 1;
+    const rows = CT[name] ?? [];
+    if (rows[0]?.[column] === undefined) return "NA()";
+    if (rows.length === 1) return when([`${percent}=${rows[0]?.[0]}`], String(rows[0]?.[column]));
+    return when(
+      within(percent, rows[0]?.[0] ?? 0, rows.at(-1)?.[0] ?? 0),
+      onLine(percent, `ct ${name}`, column),
+    );
+  },
+
+  CURVETIME: (curve = "", multiple = "", setting = "") => {
+    const [a, b, p] = [1, 2, 3].map((column) => rowOf(curve, "curves", column));
+    return when(
+      [`${multiple}>1`, `${multiple}<=20`, `${setting}>0`],
+      `${setting}*(${a}/(${multiple}^${p}-1)+${b})`,
+    );
+  },
+
+  DEWMARGIN: (surface = "", t = "", rh = "") =>
+    when([...within(surface, -45, 105), ...moistAir(t, rh)], `${surface}-${dew(t, rh)}`),
+
+  DEWPOINT: (t = "", rh = "") => when(moistAir(t, rh), dew(t, rh)),
+
+  EARTHRESISTANCE: (amps = "", volts = "") =>
+    when([`${amps}>0`, `${volts}>=0`], `${volts}/${amps}*1000`),
+
+  IRCORRECT: (reading = "", t = "", method = '"solid"', base = "20") =>
+    when(
+      [`${sizeOf(reading)}>=0`],
+      carried(reading, `${sizeOf(reading)}*${factorTo(t, method, base)}`),
+    ),
+
+  IRFACTOR: (t = "", method = '"solid"', base = "20") => factorTo(t, method, base),
+
+  IRMINIMUM: (kV = "", basis = '"IEC"') =>
+    basis === '"NETA"' ? when([`${kV}>0`], rowAtLeast(`MIN(46,${kV})`, "minimum", 2)) : "NA()",
+
+  IRTESTVOLTAGE: (kV = "", basis = '"IEC"') =>
+    when(
+      [`${kV}>0`],
+      basis === '"NETA"'
+        ? rowAtLeast(`MIN(46,${kV})`, "minimum", 1)
+        : `IF(${kV}<=0.5,500,IF(${kV}<=1,1000,IF(${kV}<=72.5,5000,NA())))`,
+    ),
+
+  JUDGE: (value = "", limit = "", sense = '"least"', tolerance = "0") => {
+    const x = `IF(ISTEXT(${value}),VALUE(MID(${value},3,30)),${value})`;
+    const grace = `ABS(${limit})*${tolerance}`;
+    const [above, below] = [`LEFT(${value},1)=">"`, `LEFT(${value},1)="<"`];
+    const sides = (exact: string, over: string, under: string) =>
+      `IF(${above},${over},IF(${below},${under},IF(${exact},"Pass","Fail")))`;
+    const either = (test: string, verdict: string) => `IF(${test},"${verdict}","Inconclusive")`;
+    const [least, most] = [`${limit}-${grace}`, `${limit}+${grace}`];
+    const decided = {
+      '"least"': sides(
+        `${x}>=${least}`,
+        either(`${x}>=${least}`, "Pass"),
+        either(`${x}<${least}`, "Fail"),
+      ),
+      '"most"': sides(
+        `${x}<=${most}`,
+        either(`${x}>${most}`, "Fail"),
+        either(`${x}<=${most}`, "Pass"),
+      ),
+      '"within"': sides(
+        `ABS(${x})<=${most}`,
+        either(`${x}>${most}`, "Fail"),
+        either(`-(${x})>${most}`, "Fail"),
+      ),
+    }[sense];
+    const judged = `IF(OR(${limit}="",${tolerance}<0),"Inconclusive",${decided})`;
+    return `IF(${value}="","Missing",IF(ISNUMBER(${x}),${judged},NA()))`;
+  },
+
+  LIMITFACTOR: (factor = "", winding = "", rated = "", actual = "") =>
+    when(
+      [`${factor}>0`, `${winding}>=0`, `${rated}>=0`, `${actual}>=0`, `${winding}+${actual}>0`],
+      `${factor}*(${winding}+${rated})/(${winding}+${actual})`,
+    ),
+
+  MEGOHMS: (text = "", unit = '"MΩ"') => {
+    const size = (of: string) =>
+      Object.entries({ TΩ: 1e6, GΩ: 1e3, MΩ: 1, kΩ: 1e-3, Ω: 1e-6 }).reduceRight(
+        (otherwise, [name, factor]) => `IF(EXACT(${of},"${name}"),${factor},${otherwise})`,
+        "NA()",
+      );
+    const gap = `FIND(" ",${text})`;
+    return `IF(ISNUMBER(${text}),${text}*${size(unit)},VALUE(LEFT(${text},${gap}-1))*${size(`MID(${text},${gap}+1,9)`)})`;
+  },
+
+  POLARIZATION: (first = "", last = "") =>
+    when(
+      [`${first}>0`, `${last}>0`],
+      `IF(${first}>5000,"The index is not meaningful: "&${first}&" MΩ after 1 min is above 5000 MΩ (IEEE 43-2013).",${last}/${first})`,
+    ),
+
+  RATIOERROR: (primary = "", secondary = "", ratio = "") => {
+    const slash = `FIND("/",${ratio})`;
+    const k = `IF(ISTEXT(${ratio}),VALUE(LEFT(${ratio},${slash}-1))/VALUE(MID(${ratio},${slash}+1,20)),${ratio})`;
+    return when(
+      [`${primary}>0`, `${secondary}>=0`, `${k}>0`],
+      `(${k}*${secondary}-${primary})/${primary}*100`,
+    );
+  },
+
+  SPREAD: (values = "") =>
+    when(
+      [`COUNT(${values})>1`, `MIN(${values})>0`],
+      `(MAX(${values})-MIN(${values}))/MIN(${values})`,
+    ),
+
+  TIMESPREAD: (times = "") =>
+    when([`COUNT(${times})>1`, `MIN(${times})>=0`], `MAX(${times})-MIN(${times})`),
+
+  VTLIMIT: (accuracy = "", percent = "", quantity = '"ratio"') => {
+    const of = (column: number) => rowOf(accuracy, "vt", column);
+    return when(
+      [`${percent}>=${of(1)}`, `${percent}<=${of(2)}`],
+      of(quantity === '"phase"' ? 4 : 3),
+    );
+  },
+
+  WITHSTAND: (kV = "", basis = '"IEC"', place = '"site"', wave = '"AC"', part = '"main"') => {
+    const site = place === '"site"';
+    if (part === '"control"')
+      return wave === '"AC"'
+        ? when([`${kV}>0`], basis === '"IEC"' ? (site ? "1" : "2") : `1.5${site ? "*3/4" : ""}`)
+        : "NA()";
+    if (basis === '"IEC"')
+      return wave === '"AC"'
+        ? when(
+            [`${kV}>1`, `${kV}<=72.5`],
+            `${rowAtLeast(kV, "iec", part === '"main"' ? 1 : 2)}${site ? "*0.8" : ""}`,
+          )
+        : "NA()";
+    if (part === '"isolating"') return "NA()";
+    const found = rowAtLeast(kV, site ? "neta" : "factory", wave === '"AC"' ? 1 : 2);
+    return when([`${kV}>${site ? 0 : 1.058}`, `${kV}<=38`, `${found}>0`], found);
+  },
 };
 
-/** The tables of the sheet `Published`: each a block of columns from row 1. */
-const BLOCKS = { factors: FACTORS, minimum: MINIMUM, iec: IEC, neta: NETA } as const;
-type Block = keyof typeof BLOCKS;
+/** The value where all conditions hold, taken one after the other, else no answer. */
+export const when = (conditions: readonly string[], value: string): string =>
+  conditions.reduceRight((inner, condition) => `IF(${condition},${inner},NA())`, value);
 
-/** First column of each block. */
-const COLUMN: Record<Block, number> = { factors: 0, minimum: 4, iec: 8, neta: 11 };
+export const within = (x: string, least: number, most: number): string[] => [
+  `${x}>=${least}`,
+  `${x}<=${most}`,
+];
 
-/** Rows of the sheet `Published`. */
-export function publishedRows(): (number | null)[][] {
-  const depth = Math.max(...Object.values(BLOCKS).map((rows) => rows.length));
-  return Array.from({ length: depth }, (_, row) => {
-    const cells: (number | null)[] = Array(14).fill(null);
-    for (const [name, rows] of Object.entries(BLOCKS))
-      rows[row]?.forEach((value, at) => {
-        cells[COLUMN[name as Block] + at] = value ?? null;
-      });
-    return cells;
-  });
+const moistAir = (t: string, rh: string) => [...within(t, -45, 60), `${rh}>0`, `${rh}<=100`];
+
+const dew = (t: string, rh: string): string => {
+  const load = `(LN(${rh}/100)+17.62*${t}/(243.12+${t}))`;
+  return `(243.12*${load}/(17.62-${load}))`;
+};
+
+/** The number of a reading: a number, or one in text between its bound's sign and its unit. */
+const sizeOf = (reading: string) =>
+  `IF(ISTEXT(${reading}),VALUE(MID(${reading},3,FIND(" ",${reading},3)-3)),${reading})`;
+
+/** What was computed from a bound: text with the same sign, six figures, rounded to the safe side. */
+const carried = (reading: string, value: string) => {
+  const places = `(5-INT(LOG10(${value})))`;
+  return `IF(ISTEXT(${reading}),LEFT(${reading},2)&IF(LEFT(${reading},1)=">",ROUNDDOWN(${value},${places}),ROUNDUP(${value},${places})),${value})`;
+};
+
+/** Place of x among the rows of a block, so that a row follows. */
+const place = (x: string, block: string) =>
+  `MIN(MATCH(${x},${range(block, 0)},1),${depthOf(block) - 1})`;
+
+/** Value on the straight line between the two rows of a block about x. */
+function onLine(x: string, block: string, column: number): string {
+  const i = place(x, block);
+  const cell = (of: number, next: string) => `INDEX(${range(block, of)},${i}${next})`;
+  return `(${cell(column, "")}+(${cell(column, "+1")}-${cell(column, "")})*(${x}-${cell(0, "")})/(${cell(0, "+1")}-${cell(0, "")}))`;
 }
 
-const range = (block: Block, column: number) => {
-  const letter = String.fromCharCode(65 + COLUMN[block] + column);
-  return `Published!$${letter}$1:$${letter}$${BLOCKS[block].length}`;
-};
-
-/** The value in the row with the least rated voltage that is not below the one given. */
-const rowAtLeast = (kV: string, block: Block, column: number) =>
-  `INDEX(${range(block, column)},COUNTIF(${range(block, 0)},"<"&${kV})+1)`;
-
 /** Factor from a temperature to a base temperature: table values joined on the logarithm, or a halving per 10 K. */
-function factorTo(t: string, method: string | undefined, base: string | undefined): string {
+function factorTo(t: string, method: string, base: string): string {
   if (method === '"none"') return "1";
-  if (method === '"halving"') return `IF(OR(${t}<-10,${t}>105),NA(),2^((${t}-${base})/10))`;
+  const inside = [...within(t, -10, 105), ...within(base, -10, 105)];
+  if (method === '"halving"') return when(inside, `2^((${t}-${base})/10)`);
   const column = method === '"oil"' ? 1 : 2;
   const at = (x: string) => {
-    const i = `MIN(MATCH(${x},${range("factors", 0)},1),${FACTORS.length - 1})`;
+    const i = place(x, "factors");
     const cell = (of: number, next: string) => `INDEX(${range("factors", of)},${i}${next})`;
     const share = `(${x}-${cell(0, "")})/(${cell(0, "+1")}-${cell(0, "")})`;
-    return `IF(OR(${x}<-10,${x}>105),NA(),EXP(LN(${cell(column, "")})+(LN(${cell(column, "+1")})-LN(${cell(column, "")}))*${share}))`;
+    return `EXP(LN(${cell(column, "")})+(LN(${cell(column, "+1")})-LN(${cell(column, "")}))*${share})`;
   };
-  return `(${at(t)}/${at(base ?? "20")})`;
+  return when(inside, `${at(t)}/${at(base)}`);
 }

@@ -1,5 +1,5 @@
 /**
- * Conversion factors for insulation resistance to 20 °C: ANSI/NETA table 100.14 (read in a transcription
+ * Conversion factors for insulation resistance to 20 °C: ANSI/NETA table 100.14 (read in a printed copy
  * of the 2025 acceptance edition): °C, oil, solid. The tests keep their own copy, so that a slip in the
  * program's table is found.
  */

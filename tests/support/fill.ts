@@ -1,9 +1,9 @@
 import type { Lineup } from "../../src/lineup/lineup";
-import type { Row } from "../../src/records/kind";
+import type { CellValue, Row } from "../../src/records/kind";
 import { type Plan, planFor } from "../../src/sheets/plan";
 import { between, pick, random, shown, spread } from "./random";
 
-type Filler = (row: Row, next: () => number) => Record<string, string | number | null>;
+export type Filler = (row: Row, next: () => number) => Record<string, CellValue>;
 
 const DAY = 46_340;
 const trail = (day: number) => ({ date: day, by: "A. N. Other", instrument: "X-1" });

@@ -1,5 +1,7 @@
+import { readXlsx } from "hucre/xlsx";
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/check/check";
+import type { Finding } from "../../src/check/finding";
 import type { PlacedCell } from "../../src/intake/placement";
 import { type CellValue, keyIds, rowKey } from "../../src/records/kind";
 import { type Plan, planFor } from "../../src/sheets/plan";
@@ -7,9 +9,18 @@ import type { Reconciled } from "../../src/sheets/reconcile";
 import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
 import { refill } from "../../src/sheets/refill";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
+import { areaAddress } from "../../src/standin/area";
 import { typeInto } from "../../src/standin/edits";
-import { applyFills, applyPlan, readExcel } from "../../src/workbook/excel";
+import {
+  applyFills,
+  applyPlan,
+  clearMarks,
+  markFindings,
+  readExcel,
+} from "../../src/workbook/excel";
 import { readBook, writeBook, writeCells } from "../../src/workbook/file";
+import { isMark, markFile } from "../../src/workbook/fileMarks";
+import { isMarkRule } from "../../src/workbook/markLook";
 import { filledPlan } from "../support/fill";
 import { longLineup, sampleLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";
@@ -20,6 +31,10 @@ interface Way {
   build(plan: Plan): Promise<Reconciled>;
   read(): Promise<Snapshot>;
   fill(cells: readonly PlacedCell<RecordTable>[]): Promise<void>;
+  /** Marks findings; none take every mark off. */
+  mark(findings: readonly Finding[]): Promise<void>;
+  /** Marks as they stand: the sheet, the rule and the cells of each, the heaviest first; then all other formats. */
+  formats(): Promise<{ marks: string[]; others: string[] }>;
   /** Types a value over what a cell holds. */
   type(table: string, row: number, header: string, value: CellValue): Promise<void>;
 }
@@ -51,6 +66,25 @@ function fileWay(): Way {
       }));
       file = await writeCells(bytes(), changes);
     },
+    mark: async (findings) => {
+      file = await markFile(bytes(), findings);
+    },
+    formats: async () => {
+      const { sheets } = await readXlsx(bytes(), { readStyles: true });
+      const rules = sheets.flatMap(({ name, conditionalRules = [] }) =>
+        [...conditionalRules]
+          .sort((one, other) => one.priority - other.priority)
+          .map((rule) => ({ name, rule })),
+      );
+      return {
+        marks: rules
+          .filter(({ rule }) => isMark(rule))
+          .map(({ name, rule }) => line(name, String(rule.formula), rule.range.split(" "))),
+        others: rules
+          .filter(({ rule }) => !isMark(rule))
+          .map(({ name, rule }) => line(name, String(rule.formula), rule.range.split(" "))),
+      };
+    },
     type: async (name, row, header, value) => {
       const table = tablesOf(await readBook(bytes())).find((table) => table.name === name);
       if (!table) throw new Error(`no table ${name}`);
@@ -69,9 +103,37 @@ function excelWay(): Way {
       const { written } = await inExcel(host, (context) => applyFills(context, cells));
       expect(written).toHaveLength(cells.length);
     },
+    mark: async (findings) => {
+      if (findings.length > 0) await inExcel(host, (context) => markFindings(context, findings));
+      else await inExcel(host, (context) => clearMarks(context));
+    },
+    formats: async () => {
+      const rules = host.book.sheets.flatMap(({ name, formats }) =>
+        formats.map(({ type, areas, properties }) => ({
+          name,
+          mark: type === "Custom" && isMarkRule(String(properties["rule.formula"])),
+          formula: String(
+            properties["rule.formula"] ??
+              (properties.rule as { formula1?: string } | undefined)?.formula1,
+          ).replace(/^=/, ""),
+          areas: areas.map(areaAddress),
+        })),
+      );
+      return {
+        marks: rules
+          .filter(({ mark }) => mark)
+          .map((one) => line(one.name, one.formula, one.areas)),
+        others: rules
+          .filter(({ mark }) => !mark)
+          .map((one) => line(one.name, one.formula, one.areas)),
+      };
+    },
     type: async (table, row, header, value) => typeInto(host.book, table, row, header, value),
   };
 }
+
+const line = (sheet: string, formula: string, areas: readonly string[]) =>
+  `${sheet}: ${formula} on ${[...areas].sort().join(" ")}`;
 
 const TODAY = 46_400;
 const findings = (snapshot: Snapshot) => {
@@ -213,6 +275,25 @@ describe.each([
     expect(contents(after)).not.toEqual(contents(before));
     expect(after.lineup?.basis).toBe("IEC");
   });
+});
+
+test("both ways mark the same cells by the same rules, and take the marks off without a trace", async () => {
+  const marked = [];
+  for (const book of [fileWay(), excelWay()]) {
+    await book.build(filledPlan(longLineup(3), 10));
+    const before = await book.formats();
+    expect(before.marks).toEqual([]);
+    const { findings: found } = findings(await book.read());
+    await book.mark(found);
+    await book.mark(found);
+    const after = await book.formats();
+    expect(after.marks.length).toBeGreaterThan(0);
+    expect(after.others).toEqual(before.others);
+    marked.push(after);
+    await book.mark([]);
+    expect(await book.formats()).toEqual(before);
+  }
+  expect(marked[0]).toEqual(marked[1]);
 });
 
 test("both ways come to the same workbook from the same steps", async () => {

@@ -10,9 +10,11 @@ import { functions } from "../../functions/catalogue";
  */
 export function callFormula(formula: string): unknown {
   const node = parse(tokenize(formula)) as AstExpression;
-  const name = node.type === "CallExpression" && "name" in node.callee ? String(node.callee.name) : "";
+  const name =
+    node.type === "CallExpression" && "name" in node.callee ? String(node.callee.name) : "";
   const called = functions[name.replace(/^GEAR\./, "")];
-  if (node.type !== "CallExpression" || !called) throw new Error(`${formula} calls no function here`);
+  if (node.type !== "CallExpression" || !called)
+    throw new Error(`${formula} calls no function here`);
   const outcome: unknown = called(...(node.arguments.map(argument) as never[]));
   return Array.isArray(outcome) ? outcome.flat()[0] : outcome;
 }

@@ -1,0 +1,80 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { callFormula } from "../../src/cli/reference/callFormula";
+import { criteriaTables } from "../../src/cli/reference/criteriaTables";
+import { type Declaration, declarations } from "../../src/cli/reference/declarations";
+import { referenceText } from "../../src/cli/reference/referenceText";
+import { functions } from "../../src/functions/catalogue";
+
+let declared: Declaration[];
+beforeAll(async () => {
+  declared = await declarations();
+});
+
+describe("worked examples of the worksheet functions", () => {
+  it("are there for every function, and so is what it refuses", () => {
+    expect(declared.map(({ name }) => name)).toEqual(Object.keys(functions).toSorted());
+    for (const { name, examples, refusals } of declared) {
+      expect(examples.length, name).toBeGreaterThan(0);
+      expect(refusals.length, name).toBeGreaterThan(0);
+      for (const { formula } of examples) expect(formula).toContain(`=GEAR.${name}(`);
+    }
+  });
+
+  it("give what they say", () => {
+    for (const { formula, outcome } of declared.flatMap(({ examples }) => examples)) {
+      const wanted: unknown = JSON.parse(outcome);
+      const found = callFormula(formula);
+      if (typeof wanted !== "number") expect(found, formula).toBe(wanted);
+      else {
+        const decimals = /\.(\d+)$/.exec(outcome)?.[1]?.length ?? 0;
+        expect(found, formula).toBeCloseTo(wanted, decimals);
+      }
+    }
+  });
+
+  it("are refused with a sentence where they say so", () => {
+    for (const formula of declared.flatMap(({ refusals }) => refusals))
+      expect(callFormula(formula), formula).toMatchObject({
+        code: expect.stringMatching(/^#(VALUE!|NUM!|N\/A)$/),
+        message: expect.stringMatching(/\w.{12,}\.$/),
+      });
+  });
+});
+
+describe("the reference page", () => {
+  it("is what the generator writes", async () => {
+    expect(readFileSync("src/functions/REFERENCE.md", "utf8")).toBe(await referenceText());
+  });
+
+  it("names a document, a place and a certainty for every table, and has no empty table", () => {
+    for (const { title, sources, columns, rows } of criteriaTables()) {
+      expect(sources.length, title).toBeGreaterThan(0);
+      for (const { document, place, certainty } of sources) {
+        expect(document, title).toMatch(/\S/);
+        expect(place, title).toMatch(/\S/);
+        expect(certainty, title).toMatch(/^(read|memory|practice)$/);
+      }
+      expect(rows.length, title).toBeGreaterThan(0);
+      for (const row of rows) expect(row, title).toHaveLength(columns.length);
+    }
+  });
+
+  it("names the edition of every standard", () => {
+    for (const { title, sources } of criteriaTables())
+      for (const { document, edition } of sources)
+        if (/^(IEC|IEEE|ANSI|ISO)/.test(document))
+          expect(edition, `${title}: ${document}`).toMatch(/^\d{4}$/);
+  });
+
+  it("shows the formula, the valid range and the source of every calculation", async () => {
+    for (const { name, behind } of declared) {
+      if (name === "MEGOHMS" || name === "SOURCE") continue;
+      expect(behind.length, name).toBeGreaterThan(0);
+      for (const { text, returns } of behind) {
+        expect(text, name).toMatch(/\S/);
+        expect(returns, name).toMatch(/\S/);
+      }
+    }
+  });
+});

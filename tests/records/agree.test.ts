@@ -1,0 +1,178 @@
+import { describe, expect, it } from "vitest";
+import { evaluate } from "../../src/records/evaluate";
+import type { CellValue, RecordKind, Row } from "../../src/records/kind";
+import { KINDS } from "../../src/records/kinds";
+import { cellFormula, tableReference } from "../../src/sheets/formula";
+import { type Filler, filledPlan } from "../support/fill";
+import { computeFormula, isError, type Value } from "../support/formula";
+import { longLineup } from "../support/lineups";
+import { between, pick, shown, spread } from "../support/random";
+
+/**
+ * A record's computed column is declared twice, as the formula that a workbook stores and as the value
+ * that the program computes. Here the stored formula itself is computed, with our worksheet functions
+ * behind it, over entries as people type them: text with units, bounds, what cannot be read, blanks,
+ * and numbers out of range.
+ */
+const BLANKS = [null, "", "  "];
+const UNREADABLE = ["OL", "n/a", "not done", "5 kV 3", true, "1,250", "1.125 "];
+
+const resistance =
+  (unit: string, small: string, least: number, most: number) => (next: () => number) => {
+    const number = shown(spread(next, least, most), 3);
+    return pick<CellValue>(next, [
+      number,
+      number,
+      number,
+      String(shown(number, 1)),
+      `${shown(number, 2)} ${unit}`,
+      `${shown(number, 2)} ${small}`,
+      `> ${shown(number, 2)} ${unit}`,
+      `< ${shown(number, 2)} ${unit}`,
+      "> 2 TΩ",
+      "< 5 MΩ",
+      0,
+      -number,
+      ...BLANKS,
+      ...UNREADABLE,
+    ]);
+  };
+
+const condition = (unit: string, least: number, most: number) => (next: () => number) => {
+  const number = shown(between(next, least, most), 1);
+  const outside = most + 3 * (most - least);
+  return pick<CellValue>(next, [
+    ...Array<number>(12).fill(number),
+    `${number} ${unit}`,
+    String(number),
+    `> ${number} ${unit}`,
+    outside,
+    -outside,
+    0,
+    ...BLANKS,
+    ...UNREADABLE,
+  ]);
+};
+
+const megohms = resistance("MΩ", "GΩ", 10, 2e5);
+const microhms = resistance("µΩ", "mΩ", 15, 120);
+
+const AS_TYPED: Readonly<Record<string, Filler>> = {
+  GearInsulation: (_row, next) => ({
+    testVoltage: pick<CellValue>(next, [5000, 5000, 5000, 1000, "5000", "5 kV", 0, ...BLANKS]),
+    r30s: megohms(next),
+    reading: megohms(next),
+    r10min: megohms(next),
+    temperature: condition("°C", -10, 60)(next),
+  }),
+  GearWithstand: (_row, next) => ({
+    temperature: condition("°C", 0, 40)(next),
+    pressure: condition("kPa", 85, 104)(next),
+    humidity: condition("%", 20, 80)(next),
+    surface: condition("°C", 5, 40)(next),
+    applied: condition("kV", 20, 32)(next),
+    duration: pick<CellValue>(next, [59, 60, 60, 61, "60", "1 min", ...BLANKS]),
+    discharge: pick<CellValue>(next, ["No", "No", "No", "no", "Yes", "yes", "none", ...BLANKS]),
+  }),
+  GearContact: (_row, next) => ({
+    testCurrent: pick<CellValue>(next, [100, 100, 200, 40, "100", "100 A", ...BLANKS]),
+    reading: microhms(next),
+    temperature: condition("°C", -20, 60)(next),
+    maximum: pick<CellValue>(next, [50, 50, "50", "50 µΩ", "see plate", ...BLANKS]),
+  }),
+};
+
+const LINEUPS = {
+  "NETA, solid, AC": longLineup(24, { insulation: { correction: "solid", baseC: 20 } }),
+  "NETA, oil to 40 °C, DC in air": longLineup(24, {
+    insulation: { correction: "oil", baseC: 40 },
+    withstand: { wave: "DC", seconds: 60, gapM: 0.16 },
+  }),
+  "IEC, none, AC in air, own criteria": longLineup(24, {
+    basis: "IEC",
+    insulation: { correction: "none", baseC: 20 },
+    withstand: { wave: "AC", seconds: 120, gapM: 0.12 },
+    criteria: [
+      { from: "project", quantity: "insulation minimum MΩ", value: 2000, document: "invented" },
+      { from: "project", quantity: "joint resistance µΩ", value: 40, document: "invented" },
+    ],
+  }),
+  "IEC, halving, no minimum": longLineup(24, {
+    basis: "IEC",
+    insulation: { correction: "halving", baseC: 20 },
+  }),
+};
+
+/** The same columns as `evaluate` gives, from the formulas that a workbook would store. */
+function computedByFormula(
+  kind: RecordKind,
+  rows: readonly Row[],
+  lineup: Parameters<typeof evaluate>[2],
+): Record<string, Value>[] {
+  const ref = tableReference(kind.table, kind.columns);
+  const byHeader = new Map(kind.columns.map(({ header, id }) => [header, id]));
+  const idOf = (header: string) => byHeader.get(header) ?? `no column ${header}`;
+  const cells: Record<string, Value>[] = rows.map((row) => ({ ...row }));
+  for (const column of kind.columns) {
+    const found = rows.map((row, at) => {
+      const own = column.own?.(row, lineup);
+      if (own) return own.value;
+      const formula = cellFormula(column, row, ref, lineup);
+      if (formula === undefined) return cells[at]?.[column.id] ?? null;
+      return computeFormula(formula, {
+        cell: (header) => cells[at]?.[idOf(header)] ?? null,
+        column: (header) => cells.map((row) => row[idOf(header)] ?? null),
+      });
+    });
+    for (const [at, value] of found.entries())
+      (cells[at] as Record<string, Value>)[column.id] = value;
+  }
+  return cells;
+}
+
+const CASES = KINDS.flatMap((kind) =>
+  Object.entries(LINEUPS).map(([name, lineup], start) => ({ kind, name, lineup, start })),
+);
+
+describe("a stored formula gives what the program computes", () => {
+  it.each(CASES)("$kind.id: $name", ({ kind, lineup, start }) => {
+    const plan = filledPlan(lineup, start + 1, AS_TYPED);
+    const rows = plan.sheets.find(({ table }) => table === kind.table)?.rows ?? [];
+    const ours = evaluate(kind, rows, lineup);
+    const stored = computedByFormula(kind, rows, lineup);
+    expect(rows.length).toBeGreaterThan(60);
+    const differences = kind.columns
+      .filter(({ formula }) => formula)
+      .flatMap(({ id }) =>
+        rows.flatMap((row, at) => {
+          const [mine, theirs] = [ours[at]?.[id] ?? "", stored[at]?.[id] ?? ""];
+          return Object.is(mine, theirs)
+            ? []
+            : [`${id}: ${show(mine)} against ${show(theirs)} in ${JSON.stringify(row)}`];
+        }),
+      );
+    expect(differences).toEqual([]);
+  });
+
+  it("over rows that reach every verdict and every sort of cell", () => {
+    const seen = new Set<string>();
+    for (const { kind, lineup, start } of CASES) {
+      const plan = filledPlan(lineup, start + 1, AS_TYPED);
+      const rows = plan.sheets.find(({ table }) => table === kind.table)?.rows ?? [];
+      for (const row of evaluate(kind, rows, lineup)) {
+        seen.add(`${kind.id} ${row.result}`);
+        for (const id of ["corrected", "polarization", "absorption"])
+          if (typeof row[id] === "string") seen.add(String(row[id]).slice(0, 20));
+      }
+    }
+    for (const { id } of KINDS)
+      for (const verdict of ["Pass", "Fail", "Missing", "Inconclusive"])
+        expect(seen).toContain(`${id} ${verdict}`);
+    for (const start of ["not corrected", "The index is not mea", "The ratio is not mea", "n/a"])
+      expect(seen).toContain(start);
+    for (const start of ["> ", "< "])
+      expect([...seen].some((text) => text.startsWith(start))).toBe(true);
+  });
+});
+
+const show = (value: Value) => (isError(value) ? value.code : JSON.stringify(value));
