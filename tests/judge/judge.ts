@@ -70,12 +70,12 @@ outcome(
   "LibreOffice opens a written workbook and saves every cell again",
   differences(computedColumns(plan), columnsOf(openpyxl(again), 3)),
 );
-const [ours, theirs] = await Promise.all([file, again].map(findingsOf));
+const [written, saved] = await Promise.all([file, again].map(findingsOf));
 outcome(
   "a workbook that LibreOffice saved, without our memory in it, comes to the same findings",
-  ours === theirs && ours !== "[]"
+  written === saved && written !== "[]"
     ? []
-    : [`${ours?.slice(0, 300)} against ${theirs?.slice(0, 300)}`],
+    : [`${written?.slice(0, 300)} against ${saved?.slice(0, 300)}`],
 );
 
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
