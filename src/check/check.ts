@@ -65,7 +65,8 @@ export function check(
       reason:
         "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ)",
     };
-  const lineup = snapshot.lineup ?? lineupOfSheets(snapshot);
+  const told = lineupOfSheets(snapshot);
+  const lineup = snapshot.lineup ?? told;
   if (!lineup)
     return {
       ok: false,
@@ -74,6 +75,7 @@ export function check(
     };
   const context: Context = {
     lineup,
+    told,
     tables: tables.map((table) => {
       const ids = keyIds(table.kind);
       return {

@@ -14,7 +14,10 @@ export interface JudgedTable extends RecordTable {
 
 /** What every rule works from. */
 export interface Context {
+  /** The lineup that the records are judged by. */
   readonly lineup: Lineup;
+  /** The lineup as the cover, panels and criteria sheets tell it; undefined where they do not tell it in full. */
+  readonly told: Lineup | undefined;
   readonly tables: readonly JudgedTable[];
   /** Undefined where the workbook has no table of instruments. */
   readonly instruments: ReadonlyMap<string, InstrumentRow> | undefined;

@@ -15,6 +15,7 @@ import { afterBeforeWithstand, withstandBeforeInsulation } from "./rules/order";
 import { outOfLimits } from "./rules/outOfLimits";
 import { overVoltage } from "./rules/overVoltage";
 import { resultDisagrees } from "./rules/resultDisagrees";
+import { sheetsDiffer } from "./rules/sheetsDiffer";
 import { standsOut } from "./rules/standsOut";
 import { typedOver } from "./rules/typedOver";
 import { unreadable } from "./rules/unreadable";
@@ -41,4 +42,5 @@ export const RULES: readonly Rule[] = [
   duplicatedRow,
   future,
   altitude,
+  sheetsDiffer,
 ];

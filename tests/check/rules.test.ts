@@ -321,6 +321,21 @@ test("conditions that the correction to the air needs are asked for only where i
   expect(findingsOf(plain)).toEqual([]);
 });
 
+test.each([
+  ["Cover", (book: MemoryBook) => book.set("GearProject", 3, "Value", "IEC")],
+  ["Criteria", (book: MemoryBook) => book.set("GearCriteria", 0, "Value", 999)],
+  ["Panels", (book: MemoryBook) => book.set("GearPanels", 0, "Rated current A", 2500)],
+])(
+  "a change on the sheet %s that the records are not judged by is asked about",
+  (sheet, change) => {
+    const book = sound();
+    change(book);
+    expect(findingsOf(book).map(({ rule, sheet }) => [rule, sheet])).toEqual([
+      ["sheets-differ", sheet],
+    ]);
+  },
+);
+
 test("a site above 1000 m is asked about once, with the factor of IEC 62271-1 (2000 m: 1.13, read)", () => {
   const at = (altitudeM: number) => {
     const lineup = longLineup(2);

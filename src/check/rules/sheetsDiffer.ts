@@ -1,0 +1,68 @@
+import type { Lineup } from "../../lineup/lineup";
+import type { Rule } from "../context";
+import type { Finding } from "../finding";
+
+/** What of a lineup stands on a sheet for people to read, and the sheet that it stands on. */
+const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unknown][] = [
+  ["basis", "Cover", ({ basis }) => basis],
+  ["ratings", "Cover", ({ ratings }) => ratings],
+  ["insulation correction", "Cover", ({ insulation }) => insulation],
+  ["withstand test", "Cover", ({ withstand }) => withstand],
+  [
+    "panels and breakers",
+    "Panels",
+    ({ panels }) =>
+      panels.map(({ designation, type, section, breaker }) => [
+        designation,
+        type,
+        section,
+        breaker?.designation,
+        breaker?.medium,
+        breaker?.ratedA,
+      ]),
+  ],
+  [
+    "maker's and project's criteria",
+    "Criteria",
+    ({ panels, criteria }) => [
+      panels.map(({ designation, breaker }) => [designation, breaker?.contactLimit]),
+      criteria
+        .map(({ from, quantity, value, document, applies }) =>
+          JSON.stringify([from, quantity, value, document, applies ?? "all"]),
+        )
+        .sort(),
+    ],
+  ],
+];
+
+/** A cover, panels or criteria sheet that tells another lineup than the one that the records are judged by. */
+export const sheetsDiffer: Rule = {
+  id: "sheets-differ",
+  find: ({ lineup, told }) =>
+    TOLD.flatMap(([what, sheet, part]): Finding[] =>
+      told && same(part(told), part(lineup))
+        ? []
+        : [
+            {
+              rule: "sheets-differ",
+              weight: "query",
+              sheet,
+              address: "A1",
+              message: `The sheet "${sheet}" tells other ${what} than the workbook was built for and is judged by; put the change into the lineup's description and build it onto the workbook again.`,
+            },
+          ],
+    ),
+};
+
+/** Equal whatever the order in which an object's parts were written. */
+const same = (one: unknown, other: unknown) =>
+  JSON.stringify(ordered(one)) === JSON.stringify(ordered(other));
+
+const ordered = (value: unknown): unknown =>
+  Array.isArray(value)
+    ? value.map(ordered)
+    : typeof value === "object" && value !== null
+      ? Object.entries(value)
+          .sort(([one], [other]) => (one < other ? -1 : 1))
+          .map(([key, part]) => [key, ordered(part)])
+      : value;
