@@ -1,9 +1,9 @@
 import type { Verdict } from "../criteria/judge";
 import { evaluate } from "../records/evaluate";
-import { keyIds, rowKey, verdictOf } from "../records/kind";
+import { isBlank, keyIds, rowKey, verdictOf } from "../records/kind";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
-import { recordTables } from "../sheets/recordTable";
+import { type RecordTable, recordTables } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Context } from "./context";
 import type { Finding } from "./finding";
@@ -41,6 +41,16 @@ export const noCounts = (): Record<keyof Counts, number> => ({
   inconclusive: 0,
   notRequired: 0,
 });
+
+/** A result is always a word, so where every one is a formula with nothing beside it, nothing was calculated. */
+function isCalculated({ table, at, rows }: RecordTable): boolean {
+  const column = at.get("result");
+  return (
+    column === undefined ||
+    rows.length === 0 ||
+    rows.some((row, index) => !isBlank(row.result) || table.formula(index, column) === undefined)
+  );
+}
 
 /** Why a workbook cannot be checked at all, and what would be right. */
 export interface Uncheckable {
@@ -82,6 +92,8 @@ export function check(
         ...table,
         judged: evaluate(table.kind, table.rows, lineup),
         keys: table.rows.map((row) => rowKey(row, ids)),
+        given: new Map(table.kind.rows(lineup).map((row) => [rowKey(row, ids), row])),
+        calculated: isCalculated(table),
       };
     }),
     instruments: instrumentsOf(snapshot),

@@ -1,6 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { type Column, isBlank, type Row } from "../records/kind";
 import { cellAddress } from "../sheets/address";
+import { daySerial } from "../sheets/dates";
 import type { InstrumentRow } from "../sheets/instrumentSheet";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Finding } from "./finding";
@@ -10,6 +11,10 @@ export interface JudgedTable extends RecordTable {
   readonly judged: readonly Row[];
   /** What names each row: its key cells in order. */
   readonly keys: readonly string[];
+  /** What the lineup gives for each row that it needs, by key. */
+  readonly given: ReadonlyMap<string, Row>;
+  /** False where formulas stand without their values, as a program that cannot calculate leaves them. */
+  readonly calculated: boolean;
 }
 
 /** What every rule works from. */
@@ -106,6 +111,22 @@ export const blanks = (
     }
   return found;
 };
+
+const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+/** The day in a cell as a serial number: a date, or text as 2026-11-25; undefined for anything else. */
+export const dayOf = (cell: unknown): number | undefined =>
+  typeof cell === "number"
+    ? cell
+    : typeof cell === "string" && ISO_DAY.test(cell.trim())
+      ? daySerial(cell.trim())
+      : undefined;
+
+/** A value with its unit; text that is no quantity stands in quotation marks without one. */
+export const inUnit = (value: unknown, unit: string): string =>
+  typeof value === "number" || /^[<>] [\d.]/.test(String(value))
+    ? `${said(value)} ${unit}`
+    : `"${String(value ?? "").slice(0, 40)}"`;
 
 /** A number as it is said in a message, also one with a bound: at most six significant digits. */
 export const said = (value: unknown): string =>

@@ -1,6 +1,6 @@
 import { busSections } from "../lineup/busbar";
 import { verdictOf } from "../records/kind";
-import { COUNT_OF, type Counts, noCounts } from "./check";
+import { COUNT_OF, type Counts, noCounts, type Report } from "./check";
 import type { Context } from "./context";
 
 /** Counts of verdicts by panel or bus section and record kind. */
@@ -55,3 +55,18 @@ export const standing = (counts: readonly (Counts | undefined)[]): Standing =>
   (["fail", "inconclusive", "missing", "pass"] as const).find((key) =>
     counts.some((one) => one && one[key] > 0),
   ) ?? "none";
+
+/**
+ * How each panel or bus section stands: by its rows, and by its findings, since a record that a finding
+ * of weight `stop` stands against proves nothing, whatever its rows say.
+ */
+export function standings({ context, findings }: Report): (object: string) => Standing {
+  const { kinds, cell } = matrix(context);
+  const stopped = new Set(
+    findings.flatMap(({ weight, panel }) => (weight === "stop" && panel ? [panel] : [])),
+  );
+  return (object) => {
+    const rows = standing(kinds.map(({ id }) => cell(object, id)));
+    return rows === "pass" && stopped.has(object) ? "inconclusive" : rows;
+  };
+}

@@ -4,13 +4,16 @@ import { dewPoint } from "./rules/dewPoint";
 import { duplicatedRow } from "./rules/duplicatedRow";
 import { fallenAfter } from "./rules/fallenAfter";
 import { future } from "./rules/future";
+import { implausible } from "./rules/implausible";
 import { inconclusive } from "./rules/inconclusive";
 import { instrument } from "./rules/instrument";
 import { limitDiffers } from "./rules/limitDiffers";
+import { missingColumn } from "./rules/missingColumn";
 import { missingCondition } from "./rules/missingCondition";
 import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { missingTrail } from "./rules/missingTrail";
+import { notCalculated } from "./rules/notCalculated";
 import { afterBeforeWithstand, withstandBeforeInsulation } from "./rules/order";
 import { outOfLimits } from "./rules/outOfLimits";
 import { overVoltage } from "./rules/overVoltage";
@@ -27,9 +30,12 @@ export const RULES: readonly Rule[] = [
   dewPoint,
   resultDisagrees,
   limitDiffers,
+  notCalculated,
+  missingColumn,
   missingRow,
   missingReading,
   unreadable,
+  implausible,
   missingCondition,
   inconclusive,
   instrument,

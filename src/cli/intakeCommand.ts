@@ -3,6 +3,8 @@ import { z } from "zod";
 import { placeReadings } from "../intake/place";
 import type { PlacedCell, Placement } from "../intake/placement";
 import { type ExportTable, readExport } from "../intake/readExport";
+import type { CellValue } from "../records/kind";
+import { serialDay } from "../sheets/dates";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { type RecordTable, recordTables } from "../sheets/recordTable";
@@ -89,32 +91,32 @@ export async function takeIn(
       lineup,
     ),
   }));
+  if (taken.every(({ placement }) => placement.placed.length + placement.same.length === 0))
+    throw new UsageError(
+      `${taken.map(takenWords).join("\n")}\nNothing could be placed, so ${out} was not written.`,
+    );
   writeWhole(out, await named(book, () => writeCells(bytes, changes)));
   return taken;
 }
-
-const MOST = 12;
 
 /** What became of an export, in lines for people. */
 export function takenWords({ file, table, placement }: Taken): string {
   const { placed, same, conflicts, unplaced } = placement;
   const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
   const list = (title: string, lines: readonly string[]) =>
-    lines.length === 0
-      ? []
-      : [
-          `  ${title}:`,
-          ...lines.slice(0, MOST).map((line) => `    ${line}`),
-          ...(lines.length > MOST ? [`    and ${lines.length - MOST} more`] : []),
-        ];
+    lines.length === 0 ? [] : [`  ${title}:`, ...lines.map((line) => `    ${line}`)];
   return [
     `${file}: ${table.rows.length} lines; ${placed.length} cells placed on ${rows} rows, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
     `  Decimal mark: ${table.decimal.evidence}`,
     ...list(
+      "Columns not recognised and left out (say what they mean with --columns)",
+      table.columns.filter(({ field }) => field === undefined).map(({ title }) => `"${title}"`),
+    ),
+    ...list(
       "Would overwrite, held back (take them with --replace)",
       conflicts.map(
         (cell) =>
-          `line ${cell.source.line}: ${cell.table.kind.sheet} ${header(cell)}: ${cell.old} in the workbook, ${cell.value} in the export`,
+          `line ${cell.source.line}: ${cell.table.kind.sheet} ${header(cell)}: ${shown(cell, cell.old)} in the workbook, ${shown(cell, cell.value)} in the export`,
       ),
     ),
     ...list(
@@ -123,6 +125,13 @@ export function takenWords({ file, table, placement }: Taken): string {
     ),
   ].join("\n");
 }
+
+/** A cell as people write it: a day where the column holds days. */
+const shown = ({ table, column }: PlacedCell<RecordTable>, value: CellValue) =>
+  typeof value === "number" &&
+  table.kind.columns.find(({ id }) => id === column)?.accepts?.type === "date"
+    ? serialDay(value)
+    : String(value);
 
 const header = ({ table, row, column }: PlacedCell<RecordTable>) => {
   const keys = table.kind.columns.filter(({ role }) => role === "key");

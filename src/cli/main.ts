@@ -1,3 +1,4 @@
+import { basename } from "node:path";
 import { Command, CommanderError, Option } from "commander";
 import type { Finding } from "../check/finding";
 import { markFile } from "../workbook/fileMarks";
@@ -113,7 +114,7 @@ async function checkAll(
         // The chart library and React load only when a page is asked for.
         const { reportHtml } = await import("./report/html");
         const page = perBook(html, book, books.length > 1);
-        writeWhole(page, reportHtml(book, new Date().toISOString().slice(0, 10), report));
+        writeWhole(page, reportHtml(basename(book), new Date().toISOString().slice(0, 10), report));
         told.push(`Page: ${page}`);
       }
       if (marked) {

@@ -25,6 +25,9 @@ const ORDER = { stop: 0, query: 1, note: 2 };
 export const byWeight = (findings: readonly Finding[]): Finding[] =>
   [...findings].sort((one, other) => ORDER[one.weight] - ORDER[other.weight]);
 
+/** Findings that are never cut short. */
+const WHOLE: ReadonlySet<string> = new Set(["out-of-limits", "dew-point"]);
+
 /** Findings, heaviest first; of a rule with many, the first few and how many more there are. */
 export function findingTable(
   findings: readonly Finding[],
@@ -42,10 +45,10 @@ export function findingTable(
   for (const finding of byWeight(findings)) {
     const already = shown.get(finding.rule) ?? 0;
     shown.set(finding.rule, already + 1);
-    if (already < most)
+    if (already < most || WHOLE.has(finding.rule))
       table.push([finding.weight, `${finding.sheet}!${finding.address}`, finding.message]);
   }
-  const rest = [...shown].filter(([, count]) => count > most);
+  const rest = [...shown].filter(([rule, count]) => count > most && !WHOLE.has(rule));
   return [
     table.toString(),
     ...rest.map(

@@ -28,4 +28,4 @@ export type Basis = (typeof BASES)[number];
 
 /** `NETA ATS-2025, table 100.1 (read)`: a source in one line, certainty always said. */
 export const sourceText = ({ document, edition, place, certainty, note }: Source): string =>
-  `${[`${document}-${edition}`.replace(/-$/, ""), place].filter(Boolean).join(", ")} (${certainty}${note ? `; ${note}` : ""})`;
+  `${[edition ? `${document}${/^(IEC|ISO)/.test(document) ? ":" : "-"}${edition}` : document, place].filter(Boolean).join(", ")} (${certainty}${note ? `; ${note}` : ""})`;

@@ -16,8 +16,11 @@ const loose = z
         .catch({ id: "", calibrated: "", due: "" }),
     ),
     criteria: list(z.object({ applies: list(text) }).catch({ applies: [] })),
+    ratings: z
+      .object({ voltagekV: z.number().optional(), operatingkV: z.number().optional() })
+      .catch({}),
   })
-  .catch({ panels: [], instruments: [], criteria: [] });
+  .catch({ panels: [], instruments: [], criteria: [], ratings: {} });
 
 interface Issue {
   readonly path: PropertyKey[];
@@ -26,10 +29,20 @@ interface Issue {
 
 /** What is wrong between the parts of a lineup: names given twice, names that nothing has, dates in the wrong order. */
 export function crossChecks(json: unknown): Issue[] {
-  const { panels, instruments, criteria } = loose.parse(json);
+  const { panels, instruments, criteria, ratings } = loose.parse(json);
   const sections = new Set(panels.map(({ section }) => bare(section)));
   const known = new Set([...sections, ...panels.map(({ designation }) => bare(designation))]);
   return [
+    ...(ratings.voltagekV !== undefined &&
+    ratings.operatingkV !== undefined &&
+    ratings.operatingkV > ratings.voltagekV
+      ? [
+          {
+            path: ["ratings", "operatingkV"],
+            message: `${ratings.operatingkV} kV is above the rated voltage of ${ratings.voltagekV} kV; gear is operated at its rated voltage or below`,
+          },
+        ]
+      : []),
     ...twice(panels.map(({ designation }) => designation)).map(({ index, first, name }) => ({
       path: ["panels", index, "designation"],
       message: `two panels are named "${name}" (the other is panels[${first}]); each needs a name of its own`,

@@ -54,7 +54,7 @@ export const breaker = z.strictObject({
 export const currentCore = z.strictObject({
   name,
   primaryA: positive,
-  secondaryA: z.union([z.literal(1), z.literal(5)]),
+  secondaryA: z.union([z.literal(1), z.literal(5)], "must be 1 or 5"),
   /** Accuracy class as on the plate: 0.5, 0.2S, 5P, 10P, PX … */
   accuracy: name,
   burdenVA: positive.optional(),

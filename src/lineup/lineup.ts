@@ -77,7 +77,7 @@ export const lineupSchema = z.strictObject({
     /** Rated voltage U_r (IEC) or rated maximum voltage (IEEE), kV. */
     voltagekV: positive.max(72.5, "must be at most 72.5 kV: beyond medium voltage"),
     operatingkV: positive.optional(),
-    frequencyHz: z.union([z.literal(50), z.literal(60)]),
+    frequencyHz: z.union([z.literal(50), z.literal(60)], "must be 50 or 60"),
     busbarA: positive,
     shortTimekA: positive.optional(),
     shortTimeS: positive.optional(),

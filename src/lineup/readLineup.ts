@@ -1,3 +1,4 @@
+import type { z } from "zod";
 import { crossChecks } from "./crossChecks";
 import { type Lineup, lineupSchema } from "./lineup";
 
@@ -24,7 +25,7 @@ export function readLineup(text: string): { ok: true; value: Lineup } | LineupEr
   }
   const parsed = lineupSchema.safeParse(json);
   const errors = [...(parsed.success ? [] : parsed.error.issues), ...crossChecks(json)].map(
-    ({ path, message }) => ({ path: pathText(path) || "(file)", message }),
+    (issue) => ({ path: pathText(issue.path) || "(file)", message: plainly(issue) }),
   );
   return parsed.success && errors.length === 0
     ? { ok: true, value: parsed.data }
@@ -37,3 +38,32 @@ const pathText = (path: readonly PropertyKey[]) =>
     .map((part) => (typeof part === "number" ? `[${part}]` : `.${String(part)}`))
     .join("")
     .replace(/^\./, "");
+
+const KINDS: Readonly<Record<string, string>> = {
+  object: "an object in braces",
+  array: "a list in brackets",
+  string: "text in quotation marks",
+  number: "a number",
+  boolean: "true or false",
+};
+
+/** What is wrong and what would be right, for the person who wrote the file. */
+function plainly(issue: z.core.$ZodIssue | { path: PropertyKey[]; message: string }): string {
+  if (!("code" in issue)) return issue.message;
+  switch (issue.code) {
+    case "invalid_type": {
+      const wanted = KINDS[issue.expected] ?? issue.expected;
+      return issue.message.endsWith("received undefined")
+        ? `is missing; it is ${wanted}`
+        : issue.message.startsWith("Invalid input")
+          ? `must be ${wanted}`
+          : issue.message;
+    }
+    case "invalid_value":
+      return `must be one of ${issue.values.map(String).join(", ")}`;
+    case "unrecognized_keys":
+      return `has what no lineup has: ${issue.keys.join(", ")}; take it out or correct its name`;
+    default:
+      return issue.message;
+  }
+}

@@ -14,18 +14,25 @@ interface Props {
   readonly lineup: Lineup;
   /** How a panel or bus section stands. */
   readonly standingOf: (object: string) => Standing;
+  /** Least width of a panel, px, below which the drawing scrolls; without it the drawing shrinks to fit. */
+  readonly least?: number;
   /** Where a panel or section leads. */
   readonly hrefOf?: (object: string) => string;
 }
 
 /** The lineup as on a front-elevation drawing: a row of panels, each under its bus section, with its result in words. */
-export function Elevation({ lineup, standingOf, hrefOf }: Props): ReactElement {
+export function Elevation({ lineup, standingOf, hrefOf, least }: Props): ReactElement {
   const sections = runs(lineup.panels);
   const width = lineup.panels.length * WIDTH + 2;
   return (
     <svg
       viewBox={`0 0 ${width} ${TOP + HEIGHT + BAND + 10}`}
-      style={{ width: "100%", maxWidth: width * 1.15, height: "auto" }}
+      style={{
+        width: "100%",
+        maxWidth: width * 1.15,
+        ...(least ? { minWidth: lineup.panels.length * least } : {}),
+        height: "auto",
+      }}
       fontFamily="Arial, Helvetica, sans-serif"
     >
       <title>{`Front elevation of ${lineup.project.name}: ${lineup.panels.length} panels`}</title>

@@ -66,7 +66,12 @@ export function instrumentsOf(snapshot: Snapshot): ReadonlyMap<string, Instrumen
   return new Map(
     rows.flatMap((row): [string, InstrumentRow][] => {
       const id = String(row.id ?? "").trim();
-      const day = (cell: unknown) => (typeof cell === "number" ? cell : undefined);
+      const day = (cell: unknown) =>
+        typeof cell === "number"
+          ? cell
+          : /^\d{4}-\d{2}-\d{2}$/.test(String(cell).trim())
+            ? daySerial(String(cell).trim())
+            : undefined;
       return id
         ? [
             [

@@ -13,16 +13,19 @@ export interface RecordTable {
 }
 
 /**
- * The record tables of a workbook. A table is known by its headers, so that it may be renamed, moved
- * and given more columns: it must have every key column and every reading column of the kind.
+ * The record tables of a workbook. A table is known by its headers, so that it may be renamed, moved and
+ * given more columns: it has every key column and every reading column of the kind. One that goes by
+ * our own name is known by that, though headers were changed.
  */
 export const recordTables = (snapshot: Snapshot): RecordTable[] =>
   tablesOf(snapshot).flatMap((table) => {
-    const kind = KINDS.find((kind) =>
-      kind.columns.every(
-        ({ role, need, header }) =>
-          !(role === "key" || need === "reading") || table.headers.includes(header),
-      ),
+    const kind = KINDS.find(
+      (kind) =>
+        kind.table === table.name ||
+        kind.columns.every(
+          ({ role, need, header }) =>
+            !(role === "key" || need === "reading") || table.headers.includes(header),
+        ),
     );
     return kind ? [asRecordTable(kind, table)] : [];
   });

@@ -62,7 +62,8 @@ export const body = ({ role, format, unit, accepts }: Column): CellStyle => {
     border: box,
     alignment: { vertical: "center", horizontal: aligned ? "right" : "left", indent: 1 },
     ...(fill ? { fill: solid(fill) } : {}),
-    ...(format ? { numFmt: format } : {}),
+    // Names such as "=H01", "01" or "1E5" stay text, whoever types them anew.
+    ...(format ? { numFmt: format } : role === "key" ? { numFmt: "@" } : {}),
   };
 };
 

@@ -1,9 +1,16 @@
-import chromium from "@sparticuz/chromium";
+import { spawnSync } from "node:child_process";
 import { type Browser, chromium as playwright } from "playwright-core";
 
-/** Headless Chromium from its npm package; nothing of it is installed by hand. */
-export const browser = async (): Promise<Browser> =>
-  playwright.launch({
+/**
+ * Headless Chromium from its npm package; nothing of it is installed by hand. The package also carries
+ * the few shared libraries that a bare machine lacks, and unpacks them where it is told that it runs on
+ * a bare system.
+ */
+export const browser = async (): Promise<Browser> => {
+  const libraries = spawnSync("/sbin/ldconfig", ["-p"], { encoding: "utf8" }).stdout ?? "";
+  if (!libraries.includes("libnss3.so")) process.env.AWS_LAMBDA_JS_RUNTIME ??= "nodejs20.x";
+  const { default: chromium } = await import("@sparticuz/chromium");
+  return playwright.launch({
     executablePath: await chromium.executablePath(),
     args: [
       "--no-sandbox",
@@ -15,3 +22,4 @@ export const browser = async (): Promise<Browser> =>
     ],
     headless: true,
   });
+};

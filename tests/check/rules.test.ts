@@ -261,6 +261,69 @@ const FAULTS: readonly [
     "Above lowest",
     "query",
   ],
+  [
+    "a rated voltage of a row changed",
+    (book) => book.set(W, 0, "Rated kV", 7.2),
+    "given-differs",
+    W,
+    0,
+    "Rated kV",
+    "stop",
+  ],
+  [
+    "a source rewritten",
+    (book) => book.set(I, 2, "Sources of limits", "the maker says so"),
+    "given-differs",
+    I,
+    2,
+    "Sources of limits",
+    "stop",
+  ],
+  [
+    "a date typed as text",
+    (book) => book.set(C, 1, "Date", "05/11/2026"),
+    "unreadable",
+    C,
+    1,
+    "Date",
+    "query",
+  ],
+  [
+    "a date as ISO text, after the calibration ran out",
+    (book) => book.set(C, 1, "Date", "2027-05-01"),
+    "instrument-lapsed",
+    C,
+    1,
+    "Instrument",
+    "stop",
+  ],
+  [
+    "a humidity that cannot be",
+    (book) => book.set(I, 2, "Humidity %", 150),
+    "implausible",
+    I,
+    2,
+    "Humidity %",
+    "query",
+  ],
+  [
+    "a test voltage with three noughts too many",
+    (book) => book.set(I, 2, "Test V DC", 5_000_000),
+    "implausible",
+    I,
+    2,
+    "Test V DC",
+    "query",
+  ],
+  [
+    "a discharge written in small letters",
+    (book) => book.set(W, 0, "Discharge", "yes"),
+    "out-of-limits",
+    W,
+    0,
+    "Discharge",
+    "stop",
+  ],
   ["a row copied", (book) => book.copyRow(C, 4), "duplicated-row", C, 33, "Panel", "query"],
 ];
 
@@ -286,6 +349,33 @@ test("insulation after the withstand test at less than half of that before", () 
   book.set(I, half + 2, "R 1 min MΩ", 40_000);
   const found = findingsOf(book).filter(({ rule }) => rule === "fallen-after");
   expect(found.map(({ address }) => address)).toEqual([book.at(I, half + 2, "R corrected MΩ")]);
+});
+
+test("a header renamed is named, and the table's rows still count", () => {
+  const book = sound();
+  const rows = (of: MemoryBook) => {
+    const checked = check(of.snapshot, TODAY);
+    return checked.ok
+      ? Object.values(checked.report.counts).reduce((sum, count) => sum + count, 0)
+      : 0;
+  };
+  const before = rows(book);
+  book.rename(W, "Applied kV", "Test kV");
+  expect(rows(book)).toBe(before);
+  const found = findingsOf(book).filter(({ rule }) => rule === "missing-column");
+  expect(found.map(({ sheet, expected }) => [sheet, expected])).toEqual([
+    ["Withstand", "Applied kV"],
+  ]);
+});
+
+test("formulas without stored values are said once for a table, not at every cell", () => {
+  const book = sound();
+  book.forget();
+  expect(findingsOf(book).map(({ rule }) => rule)).toEqual([
+    "not-calculated",
+    "not-calculated",
+    "not-calculated",
+  ]);
 });
 
 test("a withstand test on a circuit whose insulation has not passed is found on each of its phases", () => {

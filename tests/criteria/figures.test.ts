@@ -32,6 +32,6 @@ it.each([
 it("writes a source in one line, with its certainty", () => {
   expect(
     sourceText({ document: "IEC 62271-1", edition: "2017", place: "table 1", certainty: "memory" }),
-  ).toBe("IEC 62271-1-2017, table 1 (memory)");
+  ).toBe("IEC 62271-1:2017, table 1 (memory)");
   expect(sourceText(dewLimit.source)).toBe("Common practice, surface above dew point (practice)");
 });

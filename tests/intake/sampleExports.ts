@@ -147,7 +147,8 @@ const contactResistance = (lineup: Lineup): string => {
         reading,
         warm.toFixed(1).replace(".", ","),
         "02.11.2026",
-        "INV-0582",
+        // The older set, out of calibration since, served for one joint.
+        key.startsWith("=H09 Joint") ? "INV-0391" : "INV-0582",
         "Crew 2 (invented)",
       ].join(";");
     const comma = (value: number, digits = 1) => value.toFixed(digits).replace(".", ",");

@@ -13,6 +13,9 @@ export interface MemoryBook {
   copyRow(table: string, from: number): void;
   removeRow(table: string, row: number): void;
   removeTable(table: string): void;
+  rename(table: string, header: string, to: string): void;
+  /** Takes away what every formula was worked out to, as a program that cannot calculate leaves it. */
+  forget(): void;
 }
 
 interface Cell {
@@ -70,6 +73,14 @@ export function memoryBook(plan: Plan): MemoryBook {
     },
     removeRow: (name, row) => {
       find(name).cells.splice(row, 1);
+    },
+    rename: (name, header, to) => {
+      const { headers } = find(name);
+      headers[headers.indexOf(header)] = to;
+    },
+    forget: () => {
+      for (const { cells } of tables)
+        for (const cell of cells.flat()) if (cell.formula !== undefined) cell.value = null;
     },
     removeTable: (name) => {
       tables.splice(tables.indexOf(find(name)), 1);

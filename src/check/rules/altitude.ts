@@ -18,7 +18,7 @@ export const altitude: Rule = {
         weight: "query",
         ...where(table, 0, "basekV"),
         message: `The site stands at ${metres} m: external insulation needs ${said(factor.value)} times the level that serves up to ${FREE} m. Show from the maker's documents that the rated level of ${lineup.ratings.voltagekV} kV was chosen for it${lineup.withstand.gapM === undefined ? ", and agree with the maker whether the test voltage is to be corrected to the air of the day" : ""}.`,
-        source: "IEC 62271-1-2011, altitude factor (read)",
+        source: "IEC 62271-1:2011, altitude factor (read)",
       },
     ];
   },

@@ -1,5 +1,5 @@
 import { isBlank, type Row, verdictOf } from "../../records/kind";
-import { blanks, headerOf, overRows, type Rule, rowName, said, where } from "../context";
+import { blanks, headerOf, inUnit, overRows, type Rule, rowName, said, where } from "../context";
 
 /** A reading that proves nothing either way, though its conditions are recorded. */
 export const inconclusive: Rule = {
@@ -13,7 +13,7 @@ export const inconclusive: Rule = {
         if (blanks(conditions, stored, context.lineup)) return undefined;
         const why = isBlank(judged[limit])
           ? `there is no "${headerOf(table, limit)}" to judge by`
-          : `"${headerOf(table, value)}" is ${said(judged[value])} ${unit} against ${said(judged[limit])} ${unit}${shortfall(judged)}`;
+          : `"${headerOf(table, value)}" is ${inUnit(judged[value], unit)} against ${inUnit(judged[limit], unit)}${shortfall(judged)}`;
         return {
           rule: "inconclusive",
           weight: "query",
@@ -36,5 +36,12 @@ function shortfall(row: Row): string {
     return `, measured with ${said(row.testCurrent)} A where at least ${said(row.testCurrentLeast)} A is asked for`;
   if (less(row.duration, row.durationLeast))
     return `, held for ${said(row.duration)} s where ${said(row.durationLeast)} s is asked for`;
+  if (row.corrected === "not corrected")
+    return ": the reading, or a condition that it is corrected by, lies outside what the correction holds for";
+  if (row.discharge !== undefined && !/^(yes|no)$/i.test(String(row.discharge)))
+    return `, and "Discharge" says neither Yes nor No`;
+  if (typeof row.dewMargin === "number" && row.dewMargin <= 0)
+    return ", on a surface at or below the dew point";
+  if (less(row.applied, row.required)) return ", which is more than the tolerance below it";
   return "";
 }

@@ -1,6 +1,6 @@
 import { isBlank } from "../../records/kind";
 import { serialDay } from "../../sheets/dates";
-import { overRows, type Rule, rowName, where } from "../context";
+import { dayOf, overRows, type Rule, rowName, where } from "../context";
 
 /** An instrument that the table of instruments does not list, or that was out of calibration on the day of the test. */
 export const instrument: Rule = {
@@ -18,9 +18,9 @@ export const instrument: Rule = {
           ...at,
           message: `${rowName(table, row)}: instrument "${id}" is not in the table of instruments; list it with its serial number and calibration.`,
         };
-      const { date } = stored;
+      const date = dayOf(stored.date);
       const { calibrated, due } = known;
-      if (typeof date !== "number") return undefined;
+      if (date === undefined) return undefined;
       if (calibrated === undefined || due === undefined)
         return {
           rule: "instrument-lapsed",

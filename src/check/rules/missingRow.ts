@@ -22,6 +22,8 @@ export const missingRow: Rule = {
           },
         ];
       const ids = keyIds(kind);
+      // Without a key column rows cannot be told apart; the missing column is said by its own rule.
+      if (tables.some(({ at }) => ids.some((id) => !at.has(id)))) return [];
       const present = new Set(tables.flatMap(({ keys }) => keys));
       return kind
         .rows(context.lineup)

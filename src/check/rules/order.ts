@@ -1,6 +1,6 @@
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { serialDay } from "../../sheets/dates";
-import { type Context, overRows, type Rule, rowName, where } from "../context";
+import { type Context, dayOf, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
 const circuit = (row: Row) => `${row.object}\u0000${row.part}`;
@@ -69,22 +69,25 @@ export const afterBeforeWithstand: Rule = {
     const tested = new Map<string, number>();
     for (const { kind, judged } of context.tables)
       if (kind.id === "withstand")
-        for (const row of judged)
-          if (typeof row.date === "number")
-            tested.set(circuit(row), Math.max(row.date, tested.get(circuit(row)) ?? 0));
+        for (const row of judged) {
+          const day = dayOf(row.date);
+          if (day !== undefined)
+            tested.set(circuit(row), Math.max(day, tested.get(circuit(row)) ?? 0));
+        }
     return overRows(
       context,
       (table) => (row, stored) => {
         const day = tested.get(circuit(stored));
+        const measured = dayOf(stored.date);
         return stored.stage === "after" &&
-          typeof stored.date === "number" &&
+          measured !== undefined &&
           day !== undefined &&
-          stored.date < day
+          measured < day
           ? {
               rule: "after-before-withstand",
               weight: "query",
               ...where(table, row, "date"),
-              message: `${rowName(table, row)}: dated ${serialDay(stored.date)}, before the withstand test of ${serialDay(day)} that it should follow.`,
+              message: `${rowName(table, row)}: dated ${serialDay(measured)}, before the withstand test of ${serialDay(day)} that it should follow.`,
             }
           : undefined;
       },

@@ -1,5 +1,5 @@
 import { verdictOf } from "../../records/kind";
-import { headerOf, overRows, type Rule, rowName, said, where } from "../context";
+import { headerOf, inUnit, overRows, type Rule, rowName, said, where } from "../context";
 
 /** A limit that is not met, or a test that broke down. */
 export const outOfLimits: Rule = {
@@ -9,7 +9,7 @@ export const outOfLimits: Rule = {
       if (verdictOf(judged) !== "Fail") return undefined;
       const { value, limit, unit } = table.kind.plot;
       const at = { rule: "out-of-limits", weight: "stop" as const, ...where(table, row, value) };
-      if (judged.discharge === "Yes")
+      if (String(judged.discharge ?? "").toLowerCase() === "yes")
         return {
           ...at,
           ...where(table, row, "discharge"),
@@ -19,7 +19,7 @@ export const outOfLimits: Rule = {
         };
       return {
         ...at,
-        message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${said(judged[value])} ${unit}; "${headerOf(table, limit)}" is ${said(judged[limit])} ${unit}.`,
+        message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
         found: said(judged[value]),
         expected: said(judged[limit]),
         source: String(judged.sources ?? ""),

@@ -6,6 +6,7 @@ export const resultDisagrees: Rule = {
   id: "result-disagrees",
   find: (context) =>
     overRows(context, (table) => {
+      if (!table.calculated) return () => undefined;
       const computed = table.kind.columns.filter(
         ({ role, id }) => (role === "computed" || role === "result") && table.at.has(id),
       );
@@ -17,15 +18,19 @@ export const resultDisagrees: Rule = {
                 rule: "result-disagrees",
                 weight: "stop",
                 ...where(table, row, id),
-                message: `${rowName(table, row)}: "${header}" says ${shown(stored[id])}; from the row's own entries it is ${shown(judged[id])}.`,
-                found: shown(stored[id]),
-                expected: shown(judged[id]),
+                message: `${rowName(table, row)}: "${header}" says ${apart(stored[id], judged[id])}; from the row's own entries it is ${apart(judged[id], stored[id])}.`,
+                found: apart(stored[id], judged[id]),
+                expected: apart(judged[id], stored[id]),
               },
         );
     }),
 };
 
 const shown = (cell: CellValue | undefined) => (isBlank(cell) ? "blank" : said(cell));
+
+/** A cell as it is said beside another: in full where the short form is the same for both. */
+const apart = (cell: CellValue | undefined, other: CellValue | undefined) =>
+  shown(cell) === shown(other) ? String(cell) : shown(cell);
 
 /** Equal to nine digits, as text, or both blank. */
 export const agrees = (one: CellValue | undefined, other: CellValue | undefined): boolean =>

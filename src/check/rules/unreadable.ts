@@ -1,18 +1,21 @@
 import { readReading } from "../../quantities/readReading";
+import { answer, refuse } from "../../quantities/result";
 import { isBlank } from "../../records/kind";
-import { overColumns, overRows, type Rule, rowName, where } from "../context";
+import { dayOf, overColumns, overRows, type Rule, rowName, where } from "../context";
 
-/** Text in a numeric entry that cannot be read as a reading. */
+/** Text in a numeric entry that cannot be read as a reading, or in a date's place that is no date. */
 export const unreadable: Rule = {
   id: "unreadable",
   find: (context) =>
     overRows(context, (table) => {
-      const numeric = table.kind.columns.filter(({ role, unit }) => role === "entry" && unit);
+      const typed = table.kind.columns.filter(
+        ({ role, unit, accepts }) => role === "entry" && (unit || accepts?.type === "date"),
+      );
       return (row, stored) =>
-        overColumns(numeric, ({ id, unit, header }) => {
+        overColumns(typed, ({ id, unit, header }) => {
           const cell = stored[id];
-          if (!unit || typeof cell !== "string" || isBlank(cell)) return undefined;
-          const read = readReading(cell, { unit });
+          if (typeof cell !== "string" || isBlank(cell)) return undefined;
+          const read = unit ? readReading(cell, { unit }) : asDay(cell);
           return read.ok
             ? undefined
             : {
@@ -24,4 +27,11 @@ export const unreadable: Rule = {
               };
         });
     }),
+};
+
+const asDay = (text: string) => {
+  const day = dayOf(text);
+  return day === undefined
+    ? refuse("wrong", `"${text.slice(0, 40)}" is text, not a date; type it as 2026-11-25.`)
+    : answer(day);
 };

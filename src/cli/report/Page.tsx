@@ -1,6 +1,6 @@
 import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
-import { countWords, matrix, standing } from "../../check/matrix";
+import { countWords, matrix, standings } from "../../check/matrix";
 import { Elevation } from "../../pane/Elevation";
 import { STANDING } from "../../pane/standing";
 import { byWeight } from "../terminal";
@@ -17,7 +17,7 @@ p { margin: 4px 0; } .quiet { color: #4b5a63; }
 table { border-collapse: collapse; width: 100%; } th, td { border: 1px solid #9aa7ae; padding: 5px 8px; text-align: left; vertical-align: top; }
 thead th { background: #24404d; color: #fff; } tbody th { background: #f1f4f5; white-space: nowrap; }
 td.word { font-weight: bold; white-space: nowrap; } .scroll { overflow-x: auto; }
-figure { margin: 8px 0 18px; } figure svg { width: 100%; height: auto; } svg a { cursor: pointer; }
+figure { margin: 8px 0 18px; overflow-x: auto; } figure svg { width: 100%; min-width: 860px; height: auto; } td { min-width: 5em; } td.wide { min-width: 22em; } svg a { cursor: pointer; }
 a { color: #14506b; } a:focus-visible { outline: 3px solid #14506b; outline-offset: 2px; }
 tr:target { outline: 3px solid #14506b; }
 @media print { body { padding: 0; max-width: none; font-size: 11px; } h2 { break-after: avoid; } tr, figure { break-inside: avoid; } thead { display: table-header-group; } a { color: inherit; text-decoration: none; } }
@@ -35,7 +35,7 @@ const anchor = (text: string) => `p-${encodeURIComponent(text)}`;
 export function Page({ file, made, report }: Props): ReactElement {
   const { lineup, tables } = report.context;
   const { objects, kinds, cell } = matrix(report.context);
-  const standingOf = (object: string) => standing(kinds.map(({ id }) => cell(object, id)));
+  const standingOf = standings(report);
   const findings = byWeight(report.findings);
   return (
     <html lang="en">
@@ -74,6 +74,7 @@ export function Page({ file, made, report }: Props): ReactElement {
           <figure>
             <Elevation
               lineup={lineup}
+              least={72}
               standingOf={standingOf}
               hrefOf={(object) => `#${anchor(object)}`}
             />
@@ -135,7 +136,7 @@ export function Page({ file, made, report }: Props): ReactElement {
                       <td>
                         {finding.sheet}!{finding.address}
                       </td>
-                      <td>
+                      <td className="wide">
                         {finding.message}
                         {finding.source && <span className="quiet"> Source: {finding.source}</span>}
                       </td>
