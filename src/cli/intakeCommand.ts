@@ -1,5 +1,5 @@
 import { basename } from "node:path";
-import { z } from "zod";
+import * as z from "zod";
 import { placeReadings } from "../intake/place";
 import type { PlacedCell, Placement } from "../intake/placement";
 import { type ExportTable, readExport } from "../intake/readExport";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { type BoltGrade, type BoltSize, bolts, proofStress } from "../engineering/bolts";
 import { type Curve, curves } from "../engineering/curves";
 

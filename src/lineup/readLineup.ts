@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import { crossChecks } from "./crossChecks";
 import { type Lineup, lineupSchema } from "./lineup";
 
