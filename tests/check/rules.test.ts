@@ -114,7 +114,7 @@ const FAULTS: readonly [
     "inconclusive",
     W,
     1,
-    "Applied kV",
+    "Duration s",
     "query",
   ],
   [

@@ -34,6 +34,11 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     temperature: shown(between(next, 15, 30), 1),
     ...trail(DAY - 2),
   }),
+  GearEarthing: (_row, next) => ({
+    testCurrent: 30,
+    reading: shown(between(next, 0.01, 0.4), 3),
+    ...trail(DAY - 9),
+  }),
 };
 
 /** A plan whose rows carry entries, as a workbook that has been filled in. */
@@ -77,6 +82,10 @@ export const WILD: Readonly<Record<string, Filler>> = {
     testCurrent: pick(next, [null, 40, 100, 100, 200]),
     reading: pick(next, [null, 0, ...many(() => shown(spread(next, 15, 120), 1))]),
     temperature: pick(next, [null, ...many(() => shown(between(next, -20, 60), 1))]),
+  }),
+  GearEarthing: (_row, next) => ({
+    testCurrent: pick(next, [null, 0, 10, 30, 30, 30, 100]),
+    reading: pick(next, [null, 0, -0.1, ...many(() => shown(spread(next, 0.005, 8), 3))]),
   }),
 };
 

@@ -10,6 +10,8 @@ export const missingRow: Rule = {
     KINDS.flatMap((kind): Finding[] => {
       const tables = context.tables.filter((table) => table.kind === kind);
       const first = tables[0];
+      const needed = kind.rows(context.lineup);
+      if (needed.length === 0) return [];
       if (!first)
         return [
           {
@@ -23,8 +25,7 @@ export const missingRow: Rule = {
         ];
       const ids = keyIds(kind);
       const present = new Set(tables.flatMap(({ keys }) => keys));
-      return kind
-        .rows(context.lineup)
+      return needed
         .filter((row) => !present.has(rowKey(row, ids)))
         .map((row) => ({
           rule: "missing-row",
