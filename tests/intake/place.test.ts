@@ -143,7 +143,7 @@ describe("what is not placed, and why", () => {
       /^2: names no part of =H04; right would be a column "Part" with Enclosure, Door\.$/,
     ],
     [
-      "Panel,Pole,Drop (V)\n=H04,L1,0.1",
+      "Panel,Part,Pole,Drop (V)\n=H04,door,L1,0.1",
       /^2: =H04 has no row by combination, phase or pole for such a reading\.$/,
     ],
     [
