@@ -4,6 +4,11 @@ import { plainWords } from "./fields";
 const OTHER_NAMES: Readonly<Record<string, RegExp>> = {
   insulation: /\b(?:ir|megohm)\b/,
   withstand: /\b(?:hi ?pot|hv|high voltage|power frequency|dielectric|ac test)\b/,
+  earthing: /\b(?:earth(?: bond| continuity)?|bonding)\b/,
+  torque: /\b(?:bolts?|tightening)\b/,
+  control: /\b(?:auxiliary|secondary) (?:wiring|circuits?)\b/,
+  timing: /\b(?:operating times?|closing times?|opening times?|breaker times?)\b/,
+  gas: /\bsf6\b/,
   contact: /\b(?:joints?|micro ?ohm|crm|pole resistance)\b/,
 };
 

@@ -71,7 +71,14 @@ export const rowFinder = <T extends RecordRows>(
         `panel or section ${quoted(place.object)} has no row. ${among.map((table) => `${table.kind.sheet} has ${objects.get(table)}`).join("; ")}.`,
       );
 
-    const atPosition = narrow(ofObject, "position", place.position, position);
+    const named = place.part === "" ? ofObject.filter(({ position }) => position !== "") : ofObject;
+    if (named.length === 0)
+      return refuse(
+        "none",
+        `names no part of ${place.object}; right would be a column "Part" with ${some(ofObject.map(({ part }) => part))}.`,
+      );
+
+    const atPosition = narrow(named, "position", place.position, position);
     if (!atPosition.ok) return atPosition;
     const atStage = narrow(atPosition.value, "stage", place.stage, (text) => {
       const stage = readStage(text);
@@ -106,7 +113,10 @@ export const rowFinder = <T extends RecordRows>(
 const NAMES = { position: "combination, phase or pole", stage: "stage" } as const;
 const TITLES = { position: "Combination", stage: "Stage" } as const;
 
-/** The candidates that agree in one key. Those whose kind does without the key agree with all. */
+/**
+ * The candidates that agree in one key. Those whose kind knows no stage agree with every stage; a line
+ * that names a position means a row that has one.
+ */
 const narrow = <T extends RecordRows>(
   rows: readonly Candidate<T>[],
   key: "position" | "stage",
@@ -114,7 +124,7 @@ const narrow = <T extends RecordRows>(
   read: (text: string) => Result<string>,
 ): Result<readonly Candidate<T>[]> => {
   const without = rows.filter((row) => row[key] === "");
-  if (without.length === rows.length) return answer(rows);
+  if (without.length === rows.length && (key === "stage" || written === "")) return answer(rows);
   const choices = some(rows.map((row) => row[key]));
   const object = rows[0]?.object;
   if (written === "")
@@ -126,17 +136,19 @@ const narrow = <T extends RecordRows>(
         );
   const wanted = read(written);
   if (!wanted.ok) return wanted;
-  const agreeing = rows.filter((row) => row[key] === "" || row[key] === wanted.value);
+  const exact = rows.filter((row) => row[key] === wanted.value);
   // A withstand test puts a phase against earth, so that "L1-E" there is the phase L1.
   const toEarth = rows.filter(
     (row) => row.table.kind.id === "withstand" && `${row[key]}-E` === wanted.value,
   );
-  const found = agreeing.length > 0 ? agreeing : toEarth;
+  const found = key === "stage" ? [...exact, ...without] : exact.length > 0 ? exact : toEarth;
   return found.length > 0
     ? answer(found)
     : refuse(
         "none",
-        `${NAMES[key]} ${quoted(written)} is none of ${object}'s, which are ${choices}.`,
+        choices === ""
+          ? `${object} has no row by ${NAMES[key]} for such a reading.`
+          : `${NAMES[key]} ${quoted(written)} is none of ${object}'s, which are ${choices}.`,
       );
 };
 

@@ -8,7 +8,13 @@ const list = <T extends z.ZodType>(item: T) => z.array(item).catch([]);
 const loose = z
   .object({
     panels: list(
-      z.object({ designation: text, section: text }).catch({ designation: "", section: "" }),
+      z
+        .object({
+          designation: text,
+          section: text,
+          joints: list(z.object({ name: text }).catch({ name: "" })),
+        })
+        .catch({ designation: "", section: "", joints: [] }),
     ),
     instruments: list(
       z
@@ -56,6 +62,12 @@ export function crossChecks(json: unknown): Issue[] {
             },
           ]
         : [],
+    ),
+    ...panels.flatMap(({ joints }, index) =>
+      twice(joints.map(({ name }) => name)).map(({ index: at, first, name }) => ({
+        path: ["panels", index, "joints", at, "name"],
+        message: `two groups of joints are named "${name}" (the other is joints[${first}]); each needs a name of its own`,
+      })),
     ),
     ...twice(instruments.map(({ id }) => id)).map(({ index, first, name }) => ({
       path: ["instruments", index, "id"],

@@ -1,6 +1,9 @@
 import { type Lineup, type OwnCriterion, type OwnQuantity, sameName } from "./lineup";
 import { panelOf } from "./panelOf";
 
+/** A limit of the maker's or project's own, and the document it stands in. */
+export type OwnLimit = Pick<OwnCriterion, "from" | "value" | "document">;
+
 /**
  * The maker's criterion for this quantity and panel or section, else the project's, else none, in
  * which case the standard's applies. Of one giver, a criterion made for the panel comes before one
@@ -41,4 +44,4 @@ function rankedFor(lineup: Lineup, quantity: OwnQuantity): readonly OwnCriterion
 const rank = ({ from, applies }: OwnCriterion) => (from === "maker" ? 0 : 2) + (applies ? 0 : 1);
 
 /** The source of an own criterion in one line. */
-export const ownSourceText = ({ document, from }: OwnCriterion): string => `${document} (${from})`;
+export const ownSourceText = ({ document, from }: OwnLimit): string => `${document} (${from})`;

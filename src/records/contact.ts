@@ -1,9 +1,9 @@
 import { contactTestCurrent } from "../criteria/contactTestCurrent";
 import { contactCorrect } from "../engineering/contactCorrect";
 import { busJoints } from "../lineup/busbar";
-import type { Lineup, OwnCriterion, Panel } from "../lineup/lineup";
-import { ownCriterion } from "../lineup/ownCriterion";
-import { panelOf } from "../lineup/panelOf";
+import type { Lineup } from "../lineup/lineup";
+import { type OwnLimit, ownCriterion } from "../lineup/ownCriterion";
+import { plateLimit } from "../lineup/plate";
 import { bounded } from "../quantities/bounded";
 import { blank, closing, gear, PHASES, result, trail } from "./columns";
 import { judged } from "./judged";
@@ -14,26 +14,11 @@ import { exactly, quantity } from "./quantity";
 const isJoint = (row: Row) => String(row.part).startsWith("Joint");
 const NOT_CORRECTED = "not corrected";
 
-const plates = new WeakMap<Panel, OwnCriterion>();
-
-/** What the plate of a panel's breaker allows, where it says so. */
-function plateOf(panel: Panel | undefined): OwnCriterion | undefined {
-  if (panel?.breaker?.contactLimit === undefined) return undefined;
-  const plate = plates.get(panel) ?? {
-    from: "maker",
-    quantity: "contact resistance µΩ",
-    value: panel.breaker.contactLimit,
-    document: panel.breaker.document ?? "breaker's data sheet",
-  };
-  plates.set(panel, plate);
-  return plate;
-}
-
 /** The greatest resistance allowed: a breaker's by its plate, else a criterion of the maker or project. */
-const ownLimit = (row: Row, lineup: Lineup): OwnCriterion | undefined =>
+const ownLimit = (row: Row, lineup: Lineup): OwnLimit | undefined =>
   isJoint(row)
     ? ownCriterion(lineup, "joint resistance µΩ", String(row.object))
-    : (plateOf(panelOf(lineup, String(row.object))) ??
+    : (plateLimit(lineup, String(row.object), ({ contactLimit }) => contactLimit) ??
       ownCriterion(lineup, "contact resistance µΩ", String(row.object)));
 
 const ownCurrent = (row: Row, lineup: Lineup) =>
@@ -180,6 +165,8 @@ export const contact: RecordKind = {
       poles(left.designation, `Joint to ${right.designation}`, lineup.ratings.busbarA),
     ),
   ],
+  accepted: [{ value: "corrected", limit: "maximum", unit: "µΩ", sense: "most" }],
+  enough: [{ value: "testCurrent", limit: "testCurrentLeast", unit: "A", sense: "least" }],
   plot: { value: "corrected", limit: "maximum", unit: "µΩ", log: false },
 };
 

@@ -8,7 +8,8 @@ export function judged(
   value: CellValue | undefined,
   limit: CellValue | undefined,
   sense: Sense,
+  tolerance?: number,
 ): Verdict {
   const [found, bar] = [readBounded(value), readPlain(limit)];
-  return found.ok && bar.ok ? judge(found.value, bar.value, sense) : "Inconclusive";
+  return found.ok && bar.ok ? judge(found.value, bar.value, sense, tolerance) : "Inconclusive";
 }

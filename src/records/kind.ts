@@ -1,5 +1,6 @@
-import type { Verdict } from "../criteria/judge";
-import type { Lineup, OwnCriterion } from "../lineup/lineup";
+import type { Sense, Verdict } from "../criteria/judge";
+import type { Lineup } from "../lineup/lineup";
+import type { OwnLimit } from "../lineup/ownCriterion";
 import type { Unit } from "../quantities/units";
 
 /** What a cell holds. Dates are serial day numbers, as spreadsheets keep them (1900 system). */
@@ -26,12 +27,12 @@ export interface Reference {
   all(id: string): string;
 }
 
-/** What an entry column accepts. */
+/** What an entry column accepts. Of a list, `right` is the one word that a sound row holds. */
 export type Accepts =
   | { readonly type: "number"; readonly least?: number; readonly most?: number }
   | { readonly type: "reading" }
   | { readonly type: "date" }
-  | { readonly type: "list"; readonly values: readonly string[] }
+  | { readonly type: "list"; readonly values: readonly string[]; readonly right?: string }
   | { readonly type: "text" };
 
 export interface Column {
@@ -53,13 +54,23 @@ export interface Column {
   /** False where this row or lineup does without the entry. */
   readonly needed?: (row: Row, lineup: Lineup) => boolean;
   /** For a limit: the maker's or project's own criterion, which then stands as a value in place of the formula. */
-  readonly own?: (row: Row, lineup: Lineup) => OwnCriterion | undefined;
+  readonly own?: (row: Row, lineup: Lineup) => OwnLimit | undefined;
   /** The worksheet formula in the file's form, without the equals sign. */
   readonly formula?: (ref: Reference, lineup: Lineup) => string;
   /** What a formula over the whole column works from, made once for the table. */
   readonly survey?: (rows: readonly Row[]) => ReadonlyMap<string, number>;
   /** The same as `formula`, computed here. Earlier columns of the row are already computed. */
   readonly value?: (row: Row, lineup: Lineup, survey: ReadonlyMap<string, number>) => CellValue;
+}
+
+/** A number of a row against its limit, both by column id. */
+export interface Comparison {
+  readonly value: string;
+  readonly limit: string;
+  readonly unit: Unit;
+  readonly sense: Sense;
+  /** Fraction of the limit granted in the value's favour. */
+  readonly tolerance?: number;
 }
 
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
@@ -75,8 +86,12 @@ export interface RecordKind {
   readonly columns: readonly Column[];
   /** The rows that this lineup needs: values of `key` and `given` columns, and limits of its own. */
   readonly rows: (lineup: Lineup) => Row[];
-  /** Ids of the columns whose numbers are compared in plots: a reading and its limit. */
-  readonly plot: {
+  /** What a row is accepted by: where one of these is not met, it fails. */
+  readonly accepted: readonly Comparison[];
+  /** What the test must have been made with or held for: where one of these is not met, it proves nothing. */
+  readonly enough: readonly Comparison[];
+  /** Ids of the columns whose numbers are compared in plots, a reading and its limit; none where a picture says nothing. */
+  readonly plot?: {
     readonly value: string;
     readonly limit: string;
     readonly unit: Unit;

@@ -1,6 +1,6 @@
 import { type Criterion, sourceText } from "../criteria/criterion";
-import type { Lineup, OwnCriterion } from "../lineup/lineup";
-import { ownSourceText } from "../lineup/ownCriterion";
+import type { Lineup } from "../lineup/lineup";
+import { type OwnLimit, ownSourceText } from "../lineup/ownCriterion";
 import type { Result } from "../quantities/result";
 import type { CellValue, Column, Row } from "./kind";
 
@@ -9,9 +9,7 @@ export const limitOf = (found: Result<Criterion>): CellValue =>
   found.ok ? found.value.value : null;
 
 /** Where a limit comes from in one line, or why there is none; blank text for no limit at all. */
-export const sourceOf = (
-  limit: OwnCriterion | Criterion | Result<Criterion> | undefined,
-): string => {
+export const sourceOf = (limit: OwnLimit | Criterion | Result<Criterion> | undefined): string => {
   if (limit === undefined) return "";
   if ("document" in limit) return ownSourceText(limit);
   if ("source" in limit) return sourceText(limit.source);

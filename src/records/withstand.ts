@@ -196,7 +196,7 @@ export const withstand: RecordKind = {
       header: "Discharge",
       role: "entry",
       width: 9,
-      accepts: { type: "list", values: ["No", "Yes"] },
+      accepts: { type: "list", values: ["No", "Yes"], right: "No" },
       need: "condition",
       help: "Did a disruptive discharge occur?",
     },
@@ -237,5 +237,10 @@ export const withstand: RecordKind = {
       ),
     ];
   },
+  accepted: [],
+  enough: [
+    { value: "applied", limit: "required", unit: "kV", sense: "least", tolerance: 0.01 },
+    { value: "duration", limit: "durationLeast", unit: "s", sense: "least" },
+  ],
   plot: { value: "applied", limit: "required", unit: "kV", log: false },
 };

@@ -1,4 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
+import { PLATE, plateValue } from "../lineup/plate";
 import type { Column } from "../records/kind";
 import type { PlannedSheet } from "./plannedSheet";
 
@@ -22,17 +23,20 @@ export const criteriaSheet = (lineup: Lineup): PlannedSheet => ({
   columns: CRITERIA_COLUMNS,
   rows: [
     ...lineup.panels.flatMap(({ designation, breaker }) =>
-      breaker?.contactLimit === undefined
-        ? []
-        : [
-            {
-              quantity: "contact resistance µΩ",
-              applies: designation,
-              from: "maker",
-              value: breaker.contactLimit,
-              document: breaker.document ?? "breaker's data sheet",
-            },
-          ],
+      PLATE.flatMap(([quantity, path]) => {
+        const value = breaker && plateValue(breaker, path);
+        return value === undefined
+          ? []
+          : [
+              {
+                quantity,
+                applies: designation,
+                from: "maker",
+                value,
+                document: breaker?.document ?? "breaker's data sheet",
+              },
+            ];
+      }),
     ),
     ...lineup.criteria.map(({ quantity, applies, from, value, document }) => ({
       quantity,

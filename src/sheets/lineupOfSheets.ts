@@ -1,6 +1,8 @@
 import type { Lineup } from "../lineup/lineup";
+import { PLATE } from "../lineup/plate";
 import { readLineup } from "../lineup/readLineup";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
+import { torque } from "../records/torque";
 import { COVER_COLUMNS, COVER_ITEMS, COVER_TABLE } from "./coverSheet";
 import { CRITERIA_COLUMNS, CRITERIA_TABLE } from "./criteriaSheet";
 import { serialDay } from "./dates";
@@ -10,7 +12,7 @@ import { asRecordTable } from "./recordTable";
 import { type Snapshot, tablesOf } from "./snapshot";
 
 /**
- * The lineup as the cover, panels, criteria and instruments of a workbook tell it: for workbooks that
+ * The lineup as the cover, panels, criteria, joints and instruments of a workbook tell it: for workbooks that
  * another program saved without our memory. Undefined where they do not tell it in full.
  */
 export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
@@ -22,6 +24,7 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
     rowsOf(COVER_TABLE, COVER_COLUMNS).map((row) => [String(row.item), row.value ?? null]),
   );
   const criteria = rowsOf(CRITERIA_TABLE, CRITERIA_COLUMNS).filter((row) => !isBlank(row.quantity));
+  const joints = rowsOf(torque.table, torque.columns).filter((row) => !isBlank(row.bolt));
   const panels = rowsOf(PANEL_TABLE, PANEL_COLUMNS).filter((row) => !isBlank(row.panel));
   const instruments = rowsOf(INSTRUMENT_TABLE, INSTRUMENT_COLUMNS).filter(
     (row) => !isBlank(row.id),
@@ -30,9 +33,9 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
   const json: Record<string, unknown> = {};
   for (const [item, path] of COVER_ITEMS) put(json, path, cover.get(item) ?? null);
   json.panels = panels.map((row) => {
-    const plate = criteria.find(
+    const plate = criteria.filter(
       ({ quantity, from, applies }) =>
-        quantity === "contact resistance µΩ" && from === "maker" && applies === row.panel,
+        PATHS.has(String(quantity)) && from === "maker" && applies === row.panel,
     );
     return given({
       designation: row.panel,
@@ -45,17 +48,20 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
             designation: row.breaker,
             medium: row.medium,
             ratedA: row.ratedA,
-            contactLimit: plate?.value,
-            document: plate?.document,
+            document: plate[0]?.document,
+            ...plateOf(plate),
           }),
+      joints: joints
+        .filter(({ object }) => object === row.panel)
+        .map(({ part, bolt, grade, makersNm, document }) =>
+          given({ name: part, bolt, grade, torqueNm: makersNm, document }),
+        ),
     });
   });
   const designations = new Set(panels.map((row) => row.panel));
   json.criteria = criteria
     .filter(({ quantity, from, applies }) =>
-      quantity === "contact resistance µΩ" && from === "maker"
-        ? !designations.has(applies ?? null)
-        : true,
+      PATHS.has(String(quantity)) && from === "maker" ? !designations.has(applies ?? null) : true,
     )
     .map((row) =>
       given({
@@ -77,6 +83,16 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
   );
   const read = readLineup(JSON.stringify(json));
   return read.ok ? read.value : undefined;
+}
+
+const PATHS: ReadonlyMap<string, string> = new Map(PLATE);
+
+/** What a breaker's plate says, from its rows on the sheet of criteria. */
+function plateOf(rows: readonly Row[]): Record<string, unknown> {
+  const plate: Record<string, unknown> = {};
+  for (const { quantity, value } of rows)
+    put(plate, PATHS.get(String(quantity)) as string, value ?? null);
+  return plate;
 }
 
 /** Sets a value at a path such as `ratings.voltagekV`; a blank is left out. */

@@ -41,7 +41,7 @@ const OURS = new Set(["given", "limit", "computed", "result"]);
  * Compares a plan with what the workbook has. Rows are known by their key cells. Entries, notes, extra
  * columns and the order of rows stay as they are; rows that the workbook lacks come at the foot;
  * limits, givens and formulas are brought up to date; a computed cell that somebody typed over stays,
- * for the check to find.
+ * for the check to find. A record kind that the lineup needs no row of gets no sheet.
  */
 export function reconcile(plan: Plan, snapshot?: Snapshot): Reconciled {
   const tables = snapshot ? tablesOf(snapshot) : [];
@@ -50,7 +50,7 @@ export function reconcile(plan: Plan, snapshot?: Snapshot): Reconciled {
   for (const planned of plan.sheets) {
     const table = tables.find((table) => belongs(planned, table));
     if (table) change.push(changeOf(plan, planned, table));
-    else
+    else if (planned.rows.length > 0 || !kindOf(planned))
       create.push({
         planned,
         writes: writesOf(
@@ -75,8 +75,10 @@ const belongs = (planned: PlannedSheet, table: TableSnapshot) => {
   );
 };
 
+const kindOf = (planned: PlannedSheet) => KINDS.find(({ table }) => table === planned.table);
+
 const evaluated = (plan: Plan, planned: PlannedSheet, rows: readonly Row[]) => {
-  const kind = KINDS.find(({ table }) => table === planned.table);
+  const kind = kindOf(planned);
   return kind ? evaluate(kind, rows, plan.lineup) : rows;
 };
 

@@ -87,7 +87,7 @@ test("a lineup is built from an empty workbook", async () => {
   await page
     .locator("#lineup-file")
     .setInputFiles("sample-workbooks/harbour-substation.lineup.json");
-  await page.getByText("Built: 7 new sheets").waitFor({ timeout: 60_000 });
+  await page.getByText("Built: 12 new sheets").waitFor({ timeout: 60_000 });
   await idle();
   await page.getByText("120 rows").waitFor();
   await shot("2-built");

@@ -47,6 +47,7 @@ test("three shapes are recognised", () => {
 
 test("every row of the three record kinds has its reading, but for those that are meant to lack it", () => {
   const without = taken().tables.flatMap(({ kind, rows }) => {
+    if (!["contact", "insulation", "withstand"].includes(kind.id)) return [];
     const reading = kind.columns.find(({ need }) => need === "reading")?.id ?? "";
     return rows
       .filter((row) => row[reading] === undefined)

@@ -14,19 +14,25 @@ export function judgeBook(plan: Plan): Promise<Uint8Array> {
     const rows = plan.sheets.find(({ table }) => table === kind.table)?.rows ?? [];
     const ref = tableReference(kind.table, kind.columns);
     const cells = new Map<string, { type: "formula"; formula: string; value: null }>();
-    const values = rows.map((row, at) =>
-      kind.columns.map((column, position) => {
+    const values = rows.map((row, at) => {
+      // Steps stand to the right of the table, a column left free.
+      let next = kind.columns.length + 1;
+      const put = (step: string): string => {
+        cells.set(`${at + 1},${next}`, { type: "formula", formula: step, value: null });
+        return `${letters(next++)}${at + 2}`;
+      };
+      return kind.columns.map((column, position) => {
         const formula = cellFormula(column, row, ref, plan.lineup);
         if (formula !== undefined)
           cells.set(`${at + 1},${position}`, {
             type: "formula",
-            formula: substitute(formula),
+            formula: substitute(formula, put),
             value: null,
           });
         const own = column.own?.(row, plan.lineup);
         return own ? own.value : (row[column.id] ?? null);
-      }),
-    );
+      });
+    });
     return {
       name: kind.sheet,
       rows: [kind.columns.map(({ header }) => header), ...values],

@@ -1,10 +1,14 @@
 import { tokenize } from "@borgar/fx";
 import { NATIVES } from "./natives";
+import { type Put, STEPPED } from "./stepped";
 
 const OURS = /^_xldudf_GEAR_([A-Z]+)$/i;
 
-/** Rewrites a stored formula so that every worksheet function of ours is a native expression. */
-export function substitute(formula: string): string {
+/**
+ * Rewrites a stored formula so that every worksheet function of ours is a native expression, or the last
+ * of several steps that `put` lays down.
+ */
+export function substitute(formula: string, put: Put): string {
   const tokens = tokenize(formula, { mergeRefs: true });
   let at = 0;
   const upTo = (stops: string[]): string => {
@@ -23,9 +27,9 @@ export function substitute(formula: string): string {
           at++;
         }
         at--;
-        const native = NATIVES[ours];
-        if (!native) throw new Error(`no native expression for GEAR.${ours}`);
-        text += `(${native(...args)})`;
+        const [native, stepped] = [NATIVES[ours], STEPPED[ours]];
+        if (!native && !stepped) throw new Error(`no native expression for GEAR.${ours}`);
+        text += `(${native ? native(...args) : stepped?.(put, ...args)})`;
         continue;
       }
       if (token.value === "(") depth++;

@@ -31,6 +31,7 @@ test("all errors come at once, each with its path", () => {
   lineup.criteria[0].applies = ["=H99"];
   lineup.instruments[1].id = "IR 1";
   lineup.instruments[2].due = "2020-01-01";
+  lineup.panels[0].joints[1].name = "bus-bar";
   lineup.colour = "red";
   const errors = errorsOf(lineup);
   for (const start of [
@@ -40,6 +41,7 @@ test("all errors come at once, each with its path", () => {
     'panels[2].designation: two panels are named "= h 01" (the other is panels[0])',
     'panels[3].designation: "Bus A" is also the name of a bus section',
     'criteria[0].applies[0]: "=H99" is neither a panel nor a bus section',
+    'panels[0].joints[1].name: two groups of joints are named "bus-bar" (the other is joints[0])',
     'instruments[1].id: two instruments are named "IR 1"',
     "instruments[2].due: due on 2020-01-01, before it was calibrated",
   ])

@@ -80,7 +80,86 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     temperature: condition("°C", -20, 60)(next),
     maximum: pick<CellValue>(next, [50, 50, "50", "50 µΩ", "see plate", ...BLANKS]),
   }),
+  GearTorque: (_row, next) => ({
+    applied: pick<CellValue>(next, [
+      ...many(() => shown(between(next, 30, 75), 1)),
+      60,
+      40,
+      "60",
+      "60 N·m",
+      0,
+      ...BLANKS,
+      ...UNREADABLE,
+    ]),
+    marked: word(next),
+    rechecked: word(next),
+  }),
+  GearControl: (_row, next) => ({
+    testVoltage: pick<CellValue>(next, [250, 500, 500, 500, 1000, "500", "500 V", ...BLANKS]),
+    reading: resistance("MΩ", "kΩ", 0.2, 2000)(next),
+    applied: pick<CellValue>(next, [0.9, 1, 1.2, 1.2, 1.2, "1.2", "1.2 kV", ...BLANKS]),
+    duration: pick<CellValue>(next, [0.5, 1, 60, 60, 60, "60", "1 min", ...BLANKS]),
+    discharge: pick<CellValue>(next, ["No", "No", "No", "no", "Yes", "yes", "none", ...BLANKS]),
+  }),
+  GearTiming: (row, next) => ({
+    controlV: pick<CellValue>(next, [110, 110, 110, 110, 104.5, 90, "110", "110 V", ...BLANKS]),
+    reading: pick<CellValue>(next, [
+      ...Array.from({ length: 4 }, () =>
+        many(() =>
+          row.operation === "closing"
+            ? shown(between(next, 47, 51), 1)
+            : shown(between(next, 26, 29), 1),
+        ),
+      ).flat(),
+      shown(between(next, 10, 80), 1),
+      "45",
+      "45 ms",
+      0,
+      -3,
+      ...BLANKS,
+      "OL",
+    ]),
+  }),
+  GearGas: (_row, next) => ({
+    reading: pick<CellValue>(next, [
+      ...many(() => shown(between(next, 0.42, 0.65), 3)),
+      ...many(() => shown(between(next, 0.56, 0.65), 3)),
+      "5.6 bar",
+      "0.56",
+      "> 0.5 MPa",
+      0,
+      ...BLANKS,
+      ...UNREADABLE,
+    ]),
+    temperature: condition("°C", -10, 40)(next),
+    pressure: condition("kPa", 90, 104)(next),
+  }),
+  GearEarthing: (_row, next) => ({
+    testCurrent: pick<CellValue>(next, [30, 30, 30, 100, 10, "30", "30 A", 0, -30, ...BLANKS]),
+    reading: pick<CellValue>(next, [
+      ...many(() => shown(spread(next, 0.005, 8), 3)),
+      "150 mV",
+      "0.15",
+      "< 1 mV",
+      0,
+      -0.2,
+      ...BLANKS,
+      ...UNREADABLE,
+    ]),
+  }),
 };
+
+const word = (next: () => number) =>
+  pick<CellValue>(next, [
+    ...Array<string>(12).fill("Yes"),
+    "yes",
+    "No",
+    "no",
+    "perhaps",
+    ...BLANKS,
+  ]);
+
+const many = <T>(make: () => T): T[] => Array.from({ length: 8 }, make);
 
 const LINEUPS = {
   "NETA, solid, AC": longLineup(24, { insulation: { correction: "solid", baseC: 20 } }),
@@ -140,7 +219,7 @@ describe("a stored formula gives what the program computes", () => {
     const rows = plan.sheets.find(({ table }) => table === kind.table)?.rows ?? [];
     const ours = evaluate(kind, rows, lineup);
     const stored = computedByFormula(kind, rows, lineup);
-    expect(rows.length).toBeGreaterThan(60);
+    expect(rows.length).toBeGreaterThan(20);
     const differences = kind.columns
       .filter(({ formula }) => formula)
       .flatMap(({ id }) =>

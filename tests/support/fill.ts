@@ -34,6 +34,38 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     temperature: shown(between(next, 15, 30), 1),
     ...trail(DAY - 2),
   }),
+  GearTorque: (row) => ({
+    applied: row.bolt === "M12" ? 60 : 38,
+    marked: "Yes",
+    rechecked: "Yes",
+    ...trail(DAY - 10),
+  }),
+  GearControl: (_row, next) => ({
+    testVoltage: 500,
+    reading: shown(spread(next, 50, 2000), 0),
+    applied: 1.2,
+    duration: 60,
+    discharge: "No",
+    ...trail(DAY - 5),
+  }),
+  GearTiming: (row, next) => ({
+    counterBefore: 20,
+    controlV: 110,
+    reading: shown(row.operation === "closing" ? between(next, 49, 50) : between(next, 27, 28), 1),
+    counterAfter: 21,
+    ...trail(DAY - 4),
+  }),
+  GearGas: (_row, next) => ({
+    reading: shown(between(next, 0.56, 0.58), 3),
+    temperature: shown(between(next, 18, 22), 1),
+    pressure: shown(between(next, 100, 102), 1),
+    ...trail(DAY - 6),
+  }),
+  GearEarthing: (_row, next) => ({
+    testCurrent: 30,
+    reading: shown(between(next, 0.01, 0.4), 3),
+    ...trail(DAY - 9),
+  }),
 };
 
 /** A plan whose rows carry entries, as a workbook that has been filled in. */
@@ -77,6 +109,36 @@ export const WILD: Readonly<Record<string, Filler>> = {
     testCurrent: pick(next, [null, 40, 100, 100, 200]),
     reading: pick(next, [null, 0, ...many(() => shown(spread(next, 15, 120), 1))]),
     temperature: pick(next, [null, ...many(() => shown(between(next, -20, 60), 1))]),
+  }),
+  GearTorque: (_row, next) => ({
+    applied: pick(next, [null, 0, ...many(() => shown(between(next, 30, 75), 1))]),
+    marked: pick(next, ["Yes", "Yes", "Yes", "Yes", "No", null]),
+    rechecked: pick(next, ["Yes", "Yes", "Yes", "Yes", "No", null]),
+  }),
+  GearControl: (_row, next) => ({
+    testVoltage: pick(next, [null, 250, 500, 500, 1000]),
+    reading: pick(next, [null, 0, ...many(() => shown(spread(next, 0.1, 5000), 2))]),
+    applied: pick(next, [null, 0.9, 1, 1.2, 1.2, 1.5]),
+    duration: pick(next, [null, 0.5, 1, 60, 60]),
+    discharge: pick(next, ["No", "No", "No", "No", "Yes", null]),
+  }),
+  GearTiming: (row, next) => ({
+    controlV: pick(next, [null, 90, 104.5, ...many(() => shown(between(next, 106, 114), 1))]),
+    reading: pick(next, [
+      null,
+      0,
+      ...many(() => shown(between(next, 47, 50), 1) - (row.operation === "closing" ? 0 : 21)),
+      shown(between(next, 15, 70), 1),
+    ]),
+  }),
+  GearGas: (_row, next) => ({
+    reading: pick(next, [null, 0, ...many(() => shown(between(next, 0.42, 0.65), 3))]),
+    temperature: pick(next, [null, -60, ...many(() => shown(between(next, -10, 40), 1))]),
+    pressure: pick(next, [null, ...many(() => shown(between(next, 85, 104), 1))]),
+  }),
+  GearEarthing: (_row, next) => ({
+    testCurrent: pick(next, [null, 0, 10, 30, 30, 30, 100]),
+    reading: pick(next, [null, 0, -0.1, ...many(() => shown(spread(next, 0.005, 8), 3))]),
   }),
 };
 

@@ -18,7 +18,7 @@ export interface Place {
 
 /**
  * Computes a stored formula as Excel would, as far as the record tables' formulas go: IF, OR, AND, NOT,
- * ISNUMBER, N, IFERROR, TRIM, AGGREGATE(15,6,…,1), arithmetic, comparison, structured references, and our
+ * ISNUMBER, N, IFERROR, TRIM, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
  * worksheet functions through their catalogue.
  */
 export function computeFormula(formula: string, place: Place): Value {
@@ -149,8 +149,10 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
       const test = truth(value(0));
       return isError(test) ? test : !test;
     }
-    case "ISNUMBER":
-      return typeof value(0) === "number";
+    case "ISNUMBER": {
+      const of = arg(node, 0, place);
+      return Array.isArray(of) ? of.map((one) => typeof one === "number") : typeof of === "number";
+    }
     case "N": {
       const of = value(0);
       return isError(of) || typeof of === "number" ? of : of === true ? 1 : 0;
@@ -160,9 +162,11 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
       return isError(of) ? of : String(of ?? "").replace(/^ +| +$/g, "");
     }
     case "_xlfn.AGGREGATE": {
-      if ([value(0), value(1), value(3)].join() !== "15,6,1") return unknown("another AGGREGATE");
+      const [way, kth] = [value(0), Number(value(3))];
+      if ((way !== 14 && way !== 15) || value(1) !== 6) return unknown("another AGGREGATE");
       const numbers = [arg(node, 2, place)].flat().filter((one) => typeof one === "number");
-      return numbers.length > 0 ? Math.min(...numbers) : { code: "#NUM!" };
+      numbers.sort((a, b) => (way === 15 ? a - b : b - a));
+      return numbers[kth - 1] ?? { code: "#NUM!" };
     }
     default:
       return ours(

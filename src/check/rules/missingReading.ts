@@ -1,4 +1,4 @@
-import { verdictOf } from "../../records/kind";
+import { isBlank, verdictOf } from "../../records/kind";
 import { overRows, type Rule, rowName, where } from "../context";
 
 /** A row without its reading. */
@@ -6,9 +6,10 @@ export const missingReading: Rule = {
   id: "missing-reading",
   find: (context) =>
     overRows(context, (table) => {
-      const column = table.kind.columns.find(({ need }) => need === "reading");
-      return (row, _stored, judged) =>
-        verdictOf(judged) === "Missing"
+      const readings = table.kind.columns.filter(({ need }) => need === "reading");
+      return (row, stored, judged) => {
+        const column = readings.find(({ id }) => isBlank(stored[id])) ?? readings[0];
+        return verdictOf(judged) === "Missing"
           ? {
               rule: "missing-reading",
               weight: "stop",
@@ -16,5 +17,6 @@ export const missingReading: Rule = {
               message: `${rowName(table, row)}: no reading in "${column?.header}".`,
             }
           : undefined;
+      };
     }),
 };

@@ -10,6 +10,8 @@ export const missingRow: Rule = {
     KINDS.flatMap((kind): Finding[] => {
       const tables = context.tables.filter((table) => table.kind === kind);
       const first = tables[0];
+      const needed = kind.rows(context.lineup);
+      if (needed.length === 0) return [];
       if (!first)
         return [
           {
@@ -25,8 +27,7 @@ export const missingRow: Rule = {
       // Without a key column rows cannot be told apart; the missing column is said by its own rule.
       if (tables.some(({ at }) => ids.some((id) => !at.has(id)))) return [];
       const present = new Set(tables.flatMap(({ keys }) => keys));
-      return kind
-        .rows(context.lineup)
+      return needed
         .filter((row) => !present.has(rowKey(row, ids)))
         .map((row) => ({
           rule: "missing-row",

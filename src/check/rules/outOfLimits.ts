@@ -1,28 +1,43 @@
 import { verdictOf } from "../../records/kind";
+import { compared, wrongWords } from "../../records/verdict";
 import { headerOf, inUnit, overRows, type Rule, rowName, said, where } from "../context";
+import type { Finding } from "../finding";
 
-/** A limit that is not met, or a test that broke down. */
+/** A limit that is not met, a test that broke down, or a word that says that something is not right. */
 export const outOfLimits: Rule = {
   id: "out-of-limits",
   find: (context) =>
-    overRows(context, (table) => (row, _stored, judged) => {
-      if (verdictOf(judged) !== "Fail") return undefined;
-      const { value, limit, unit } = table.kind.plot;
-      const at = { rule: "out-of-limits", weight: "stop" as const, ...where(table, row, value) };
-      if (String(judged.discharge ?? "").toLowerCase() === "yes")
-        return {
-          ...at,
-          ...where(table, row, "discharge"),
-          message: `${rowName(table, row)}: a disruptive discharge occurred; find and repair it, then repeat the test.`,
-          found: "Yes",
-          expected: "No",
-        };
-      return {
-        ...at,
-        message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
-        found: said(judged[value]),
-        expected: said(judged[limit]),
-        source: String(judged.sources ?? ""),
+    overRows(context, (table) => {
+      const words = wrongWords(table.kind.columns);
+      return (row, _stored, judged): Finding | Finding[] | undefined => {
+        if (verdictOf(judged) !== "Fail") return undefined;
+        const finding = (column: string) => ({
+          rule: "out-of-limits",
+          weight: "stop" as const,
+          ...where(table, row, column),
+        });
+        const wrong = words.find(({ id, wrong }) => wrong(judged[id]));
+        if (wrong)
+          return {
+            ...finding(wrong.id),
+            message: `${rowName(table, row)}: ${
+              wrong.id === "discharge"
+                ? "a disruptive discharge occurred; find and repair it, then repeat the test."
+                : `"${wrong.header}" is ${judged[wrong.id]}; it is to be ${wrong.right}.`
+            }`,
+            found: String(judged[wrong.id]),
+            expected: wrong.right,
+          };
+        return table.kind.accepted
+          .filter((comparison) => compared(comparison, judged) === "Fail")
+          .slice(0, 1)
+          .map(({ value, limit, unit }) => ({
+            ...finding(value),
+            message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
+            found: said(judged[value]),
+            expected: said(judged[limit]),
+            source: String(judged.sources ?? ""),
+          }));
       };
     }),
 };

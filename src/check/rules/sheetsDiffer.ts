@@ -1,4 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
+import { PLATE, plateValue } from "../../lineup/plate";
 import type { Rule } from "../context";
 import type { Finding } from "../finding";
 
@@ -25,13 +26,27 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
     "maker's and project's criteria",
     "Criteria",
     ({ panels, criteria }) => [
-      panels.map(({ designation, breaker }) => [designation, breaker?.contactLimit]),
+      panels.map(({ designation, breaker }) => [
+        designation,
+        PLATE.map(([, path]) => breaker && plateValue(breaker, path)),
+      ]),
       criteria
         .map(({ from, quantity, value, document, applies }) =>
           JSON.stringify([from, quantity, value, document, applies ?? "all"]),
         )
         .sort(),
     ],
+  ],
+  [
+    "joints and maker's torques",
+    "Torque",
+    ({ panels }) =>
+      panels.map(({ designation, joints }) => [
+        designation,
+        joints
+          .map(({ name, bolt, grade, torqueNm }) => [name, bolt, grade, torqueNm].join(" "))
+          .sort(),
+      ]),
   ],
 ];
 

@@ -2,13 +2,17 @@ import { iecCableSource, iecCables, vlfCableSource, vlfCables } from "../../crit
 import { ansiCoilSource, ansiCoils, iecCoilSource, iecCoils } from "../../criteria/coilTable";
 import { contactSpread } from "../../criteria/contactSpread";
 import { contactTestCurrent } from "../../criteria/contactTestCurrent";
+import { controlMinimum, controlSeconds, controlTestVoltage } from "../../criteria/controlWiring";
 import { BASES, type Source } from "../../criteria/criterion";
 import { dewLimit } from "../../criteria/dewLimit";
 import { earthContinuity } from "../../criteria/earthContinuity";
+import { gasFilling } from "../../criteria/gasFilling";
 import { insulationSource, insulationTable } from "../../criteria/insulationTable";
 import { testVoltageHabit, testVoltagesByHabit } from "../../criteria/insulationTestVoltage";
 import { poleSpreadCycles, poleSpreadSource } from "../../criteria/poleSpread";
 import { timeTolerance } from "../../criteria/timeTolerance";
+import { timingVoltage } from "../../criteria/timingVoltage";
+import { torqueTolerance } from "../../criteria/torqueTolerance";
 import {
   CT_CLASSES,
   type CtClass,
@@ -135,6 +139,36 @@ export const criteriaTables = (): CriteriaTable[] => [
     sources: [earthContinuity.drop.source],
     columns: ["test current A DC", "greatest drop V"],
     rows: [[earthContinuity.current.value, earthContinuity.drop.value]],
+  },
+  {
+    title: "Torque: tolerance",
+    sources: [torqueTolerance.source],
+    columns: ["± % of the required torque"],
+    rows: [[torqueTolerance.value]],
+  },
+  {
+    title: "Insulation of control wiring",
+    sources: [controlMinimum(0).source, controlTestVoltage.source],
+    columns: ["least MΩ", "least test V DC"],
+    rows: [["rated kV + 1", controlTestVoltage.value]],
+  },
+  {
+    title: "Withstand of control wiring: least duration on site",
+    sources: BASES.map((basis) => controlSeconds[basis].source),
+    columns: ["basis", "s"],
+    rows: BASES.map((basis) => [basis, controlSeconds[basis].value]),
+  },
+  {
+    title: "Operating times: control voltage while timing",
+    sources: [timingVoltage.source],
+    columns: ["± % of rated"],
+    rows: [[timingVoltage.value]],
+  },
+  {
+    title: "SF6: reading below the filling pressure that is let pass",
+    sources: [gasFilling.source],
+    columns: ["fraction"],
+    rows: [[gasFilling.value]],
   },
   {
     title: "Coils: operating range, IEC",

@@ -149,6 +149,8 @@ export function Page({ file, made, report }: Props): ReactElement {
           )}
           <h2>Readings against limits</h2>
           {tables.map((table) => {
+            const { plot } = table.kind;
+            if (!plot) return undefined;
             const svg = plotSvg(table, objects);
             return (
               <section key={table.table.name}>
@@ -156,7 +158,7 @@ export function Page({ file, made, report }: Props): ReactElement {
                 {svg ? (
                   <figure
                     role="img"
-                    aria-label={`${table.kind.title}: readings against limits by panel, ${table.kind.plot.unit}${table.kind.plot.log ? ", logarithmic axis" : ""}`}
+                    aria-label={`${table.kind.title}: readings against limits by panel, ${plot.unit}${plot.log ? ", logarithmic axis" : ""}`}
                     // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by the chart library, labels escaped
                     dangerouslySetInnerHTML={{ __html: svg }}
                   />

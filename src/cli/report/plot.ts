@@ -32,6 +32,7 @@ export function plotSvg(
   { kind, judged }: JudgedTable,
   order: readonly string[],
 ): string | undefined {
+  if (!kind.plot) return undefined;
   const { value, limit, unit, log } = kind.plot;
   const drawable = (number: number | undefined) =>
     number !== undefined && Number.isFinite(number) && (!log || number > 0);
