@@ -12,7 +12,7 @@ import { messages } from "./messages";
 import { STANDING } from "./standing";
 
 /** More findings than this are counted, not listed. */
-const LISTED = 200;
+const LISTED = 500;
 const ORDER: Record<Weight, number> = { stop: 0, query: 1, note: 2 };
 
 type Go = (sheet: string, address: string) => void;
