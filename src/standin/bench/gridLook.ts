@@ -1,4 +1,4 @@
-import { type Book, boxAt, type Format, type Sheet } from "../book";
+import { boxAt, type Format, type Sheet } from "../book";
 
 /** How the grid draws a cell, in the words of its library. */
 export interface GridStyle {
@@ -92,7 +92,3 @@ export function gridSizes(sheet: Sheet): {
   }
   return { columns, rows };
 }
-
-/** Whether any sheet holds something. */
-export const isEmpty = (book: Book): boolean =>
-  book.sheets.every(({ cells }) => cells.length === 0);
