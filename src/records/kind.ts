@@ -61,6 +61,11 @@ export interface Column {
   readonly survey?: (rows: readonly Row[]) => ReadonlyMap<string, number>;
   /** The same as `formula`, computed here. Earlier columns of the row are already computed. */
   readonly value?: (row: Row, lineup: Lineup, survey: ReadonlyMap<string, number>) => CellValue;
+  /**
+   * How the computed row's value comes about, as one would write it on paper with this row's numbers
+   * (`1200 MΩ × 2 = 2400 MΩ`); blank where there is nothing to work out.
+   */
+  readonly working?: (row: Row, lineup: Lineup) => string;
 }
 
 /** A number of a row against its limit, both by column id. */
