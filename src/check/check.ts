@@ -1,11 +1,12 @@
 import type { Verdict } from "../criteria/judge";
+import type { Lineup } from "../lineup/lineup";
 import { evaluate } from "../records/evaluate";
 import { isBlank, keyIds, rowKey, verdictOf } from "../records/kind";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
-import { type RecordTable, recordTables } from "../sheets/recordTable";
-import type { Snapshot } from "../sheets/snapshot";
-import type { Context } from "./context";
+import { asRecordTable, type RecordTable, recordTables } from "../sheets/recordTable";
+import { type Snapshot, tablesOf } from "../sheets/snapshot";
+import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
 import { RULES } from "./rules";
 
@@ -84,26 +85,51 @@ export function check(
         "does not tell its lineup (cover and panels are missing or changed), so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json -o BOOK.xlsx)",
     };
   const context: Context = {
+    snapshot,
     lineup,
     told,
-    tables: tables.map((table) => {
-      const ids = keyIds(table.kind);
-      return {
-        ...table,
-        judged: evaluate(table.kind, table.rows, lineup),
-        keys: table.rows.map((row) => rowKey(row, ids)),
-        given: new Map(table.kind.rows(lineup).map((row) => [rowKey(row, ids), row])),
-        calculated: isCalculated(table),
-      };
-    }),
+    tables: tables.map((table) => judge(table, lineup)),
     instruments: instrumentsOf(snapshot),
     today,
   };
+  return { ok: true, report: reportOf(context) };
+}
+
+function judge(table: RecordTable, lineup: Lineup, known?: JudgedTable["given"]): JudgedTable {
+  const ids = keyIds(table.kind);
+  return {
+    ...table,
+    judged: evaluate(table.kind, table.rows, lineup),
+    keys: table.rows.map((row) => rowKey(row, ids)),
+    given: known ?? new Map(table.kind.rows(lineup).map((row) => [rowKey(row, ids), row])),
+    calculated: isCalculated(table),
+  };
+}
+
+function reportOf(context: Context): Report {
   const counts = noCounts();
   for (const { judged } of context.tables)
     for (const row of judged) counts[COUNT_OF[verdictOf(row)]]++;
-  return {
-    ok: true,
-    report: { counts, findings: RULES.flatMap(({ find }) => find(context)), context },
-  };
+  return { counts, findings: RULES.flatMap(({ find }) => find(context)), context };
+}
+
+/**
+ * The check after an edit: tables that stand as they stood are not computed again.
+ *
+ * @param snapshot the workbook now; its unchanged tables are the very same objects as before
+ */
+export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof check> {
+  const { context } = before;
+  const now = new Map(tablesOf(snapshot).map((table) => [table.name, table]));
+  const records = new Set(context.tables.map(({ table }) => table));
+  const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
+  // The lineup and the instruments are read from these.
+  if (others.some((table) => now.get(table.name) !== table)) return check(snapshot, context.today);
+  const tables = context.tables.map((one) => {
+    const fresh = now.get(one.table.name);
+    return fresh === undefined || fresh === one.table
+      ? one
+      : judge(asRecordTable(one.kind, fresh), context.lineup, one.given);
+  });
+  return { ok: true, report: reportOf({ ...context, snapshot, tables }) };
 }

@@ -4,6 +4,7 @@ import { cellAddress } from "../sheets/address";
 import { daySerial } from "../sheets/dates";
 import type { InstrumentRow } from "../sheets/instrumentSheet";
 import type { RecordTable } from "../sheets/recordTable";
+import type { Snapshot } from "../sheets/snapshot";
 import type { Finding } from "./finding";
 
 /** A record table with every row computed again from its entries. */
@@ -19,6 +20,8 @@ export interface JudgedTable extends RecordTable {
 
 /** What every rule works from. */
 export interface Context {
+  /** The workbook as it was read. */
+  readonly snapshot: Snapshot;
   /** The lineup that the records are judged by. */
   readonly lineup: Lineup;
   /** The lineup as the cover, panels and criteria sheets tell it; undefined where they do not tell it in full. */

@@ -9,16 +9,22 @@ export interface Matrix {
   readonly objects: readonly string[];
   readonly kinds: readonly { readonly id: string; readonly title: string }[];
   readonly cell: (object: string, kind: string) => Counts | undefined;
+  /** Counts of a kind over all panels and sections. */
+  readonly total: (kind: string) => Counts;
 }
 
 export function matrix(context: Context): Matrix {
   const counts = new Map<string, Map<string, Record<keyof Counts, number>>>();
+  const totals = new Map<string, Record<keyof Counts, number>>();
   for (const { kind, judged } of context.tables)
     for (const row of judged) {
       const object = String(row.object ?? "");
       const kinds = counts.get(object) ?? new Map<string, Record<keyof Counts, number>>();
       const cell = kinds.get(kind.id) ?? noCounts();
+      const total = totals.get(kind.id) ?? noCounts();
       cell[COUNT_OF[verdictOf(row)]]++;
+      total[COUNT_OF[verdictOf(row)]]++;
+      totals.set(kind.id, total);
       counts.set(object, kinds.set(kind.id, cell));
     }
   const known = [
@@ -31,6 +37,7 @@ export function matrix(context: Context): Matrix {
       ({ id, sheet }) => ({ id, title: sheet }),
     ),
     cell: (object, kind) => counts.get(object)?.get(kind),
+    total: (kind) => totals.get(kind) ?? noCounts(),
   };
 }
 

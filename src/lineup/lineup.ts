@@ -66,6 +66,9 @@ const ownCriterion = z.strictObject({
   applies: z.array(name).min(1).optional(),
 });
 
+/** What a project or maker can set a criterion of its own for. */
+export const OWN_QUANTITIES = ownCriterion.shape.quantity.options;
+
 /** A lineup as it is described in a `*.lineup.json` file. */
 export const lineupSchema = z.strictObject({
   note: z.string().optional(),

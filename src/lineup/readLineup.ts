@@ -23,6 +23,11 @@ export function readLineup(text: string): { ok: true; value: Lineup } | LineupEr
       errors: [{ path: "(file)", message: `is not JSON: ${(error as Error).message}` }],
     };
   }
+  return checkLineup(json);
+}
+
+/** A lineup from parsed JSON, or every error in it at once. */
+export function checkLineup(json: unknown): { ok: true; value: Lineup } | LineupErrors {
   const parsed = lineupSchema.safeParse(json);
   const errors = [...(parsed.success ? [] : parsed.error.issues), ...crossChecks(json)].map(
     (issue) => ({ path: pathText(issue.path) || "(file)", message: plainly(issue) }),

@@ -1,28 +1,44 @@
-import type { ReactElement } from "react";
+import type { ReactElement, ReactNode } from "react";
 import type { Standing } from "../check/matrix";
-import type { Lineup, Panel } from "../lineup/lineup";
+import type { Panel } from "../lineup/lineup";
 import { STANDING } from "./standing";
 
 const WIDTH = 92;
 const TOP = 34;
 const HEIGHT = 214;
 const BAND = 26;
-const INK = "#1b2a33";
-const PAPER = "#ffffff";
+/** The pane sets these by its mode; a page without them has ink on white paper. */
+const INK = "var(--ink, #1b2a33)";
+const PAPER = "var(--paper, #ffffff)";
 
 interface Props {
-  readonly lineup: Lineup;
-  /** How a panel or bus section stands. */
-  readonly standingOf: (object: string) => Standing;
+  readonly lineup: {
+    readonly project: { readonly name: string };
+    readonly panels: readonly Panel[];
+  };
+  /** How a panel or bus section stands; without it, what it is stands in its place. */
+  readonly standingOf?: (object: string) => Standing;
   /** Least width of a panel, px, below which the drawing scrolls; without it the drawing shrinks to fit. */
   readonly least?: number;
   /** Where a panel or section leads. */
   readonly hrefOf?: (object: string) => string;
+  /** Called with the panel or section that is chosen. */
+  readonly onChoose?: (object: string) => void;
+  readonly chosen?: string;
 }
 
 /** The lineup as on a front-elevation drawing: a row of panels, each under its bus section, with its result in words. */
-export function Elevation({ lineup, standingOf, hrefOf, least }: Props): ReactElement {
+export function Elevation({
+  lineup,
+  standingOf,
+  hrefOf,
+  least,
+  onChoose,
+  chosen,
+}: Props): ReactElement {
   const sections = runs(lineup.panels);
+  const shown = (object: string, otherwise: string) =>
+    standingOf ? STANDING[standingOf(object)] : { ...STANDING.none, word: otherwise };
   const width = lineup.panels.length * WIDTH + 2;
   return (
     <svg
@@ -37,14 +53,22 @@ export function Elevation({ lineup, standingOf, hrefOf, least }: Props): ReactEl
     >
       <title>{`Front elevation of ${lineup.project.name}: ${lineup.panels.length} panels`}</title>
       {sections.map(({ section, from, count }) => (
-        <Linked key={`${section}-${from}`} href={hrefOf?.(section)} label={section}>
+        <Linked
+          key={`${section}-${from}`}
+          object={section}
+          href={hrefOf?.(section)}
+          label={`${section}: ${shown(section, "").word}`}
+          onChoose={onChoose}
+          chosen={chosen === section}
+        >
           <rect
             x={from * WIDTH + 4}
             y={6}
             width={count * WIDTH - 6}
             height={20}
-            fill={STANDING[standingOf(section)].fill}
-            stroke={INK}
+            className="standing"
+            fill={shown(section, "").fill}
+            style={{ stroke: INK, strokeWidth: chosen === section ? 4 : 1 }}
           />
           <text
             x={(from + count / 2) * WIDTH}
@@ -52,57 +76,116 @@ export function Elevation({ lineup, standingOf, hrefOf, least }: Props): ReactEl
             fontSize={12}
             fontWeight="bold"
             textAnchor="middle"
-            fill={STANDING[standingOf(section)].ink}
+            className="standing-word"
+            fill={shown(section, "").ink}
           >
-            {section}: {STANDING[standingOf(section)].word}
+            {[section, shown(section, "").word].filter(Boolean).join(": ")}
           </text>
         </Linked>
       ))}
       {lineup.panels.map((panel, index) => (
         <Linked
           key={panel.designation}
+          object={panel.designation}
           href={hrefOf?.(panel.designation)}
-          label={`${panel.designation} ${panel.name ?? panel.type}: ${STANDING[standingOf(panel.designation)].word}`}
+          onChoose={onChoose}
+          chosen={chosen === panel.designation}
+          label={`${panel.designation} ${panel.name ?? panel.type}: ${shown(panel.designation, panel.type).word}`}
         >
-          <Front panel={panel} x={index * WIDTH + 1} standing={standingOf(panel.designation)} />
+          <Front
+            panel={panel}
+            x={index * WIDTH + 1}
+            shown={shown(panel.designation, panel.type)}
+            chosen={chosen === panel.designation}
+          />
         </Linked>
       ))}
     </svg>
   );
 }
 
+/** A part of the drawing: a link, a button, or neither. */
 function Linked({
+  object,
   href,
   label,
+  onChoose,
+  chosen,
   children,
 }: {
+  object: string;
   href: string | undefined;
   label: string;
-  children: React.ReactNode;
+  onChoose: ((object: string) => void) | undefined;
+  chosen: boolean;
+  children: ReactNode;
 }) {
-  return href ? (
-    <a href={href} aria-label={label}>
-      {children}
-    </a>
-  ) : (
-    <g>
-      <title>{label}</title>
+  if (href)
+    return (
+      <a href={href} aria-label={label}>
+        {children}
+      </a>
+    );
+  if (!onChoose)
+    return (
+      <g>
+        <title>{label}</title>
+        {children}
+      </g>
+    );
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing has no button element
+    <g
+      role="button"
+      tabIndex={0}
+      aria-label={label}
+      aria-pressed={chosen}
+      style={{ cursor: "pointer" }}
+      onClick={() => onChoose(object)}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter" && event.key !== " ") return;
+        event.preventDefault();
+        onChoose(object);
+      }}
+    >
       {children}
     </g>
   );
 }
 
 /** One panel from the front: low-voltage compartment, circuit-breaker or other door, cable compartment, result. */
-function Front({ panel, x, standing }: { panel: Panel; x: number; standing: Standing }) {
-  const { word, fill, ink } = STANDING[standing];
+function Front({
+  panel,
+  x,
+  shown: { word, fill, ink },
+  chosen,
+}: {
+  panel: Panel;
+  x: number;
+  shown: { word: string; fill: string; ink: string };
+  chosen: boolean;
+}) {
   const middle = x + WIDTH / 2;
-  const line = { fill: "none", stroke: INK, strokeWidth: 1.2 };
+  const line = { style: { fill: "none", stroke: INK, strokeWidth: 1.2 } };
   const words = wrapped(panel.name ?? panel.type, 13);
   return (
     <>
-      <rect x={x} y={TOP} width={WIDTH} height={HEIGHT} fill={PAPER} stroke={INK} strokeWidth={2} />
+      <rect
+        x={x}
+        y={TOP}
+        width={WIDTH}
+        height={HEIGHT}
+        style={{ fill: PAPER, stroke: INK, strokeWidth: chosen ? 5 : 2 }}
+      />
       <rect x={x + 6} y={TOP + 6} width={WIDTH - 12} height={58} {...line} />
-      <text x={middle} y={TOP + 24} fontSize={14} fontWeight="bold" textAnchor="middle" fill={INK}>
+      <text
+        x={middle}
+        y={TOP + 24}
+        fontSize={14}
+        fontWeight="bold"
+        textAnchor="middle"
+        style={{ fill: INK }}
+      >
         {panel.designation}
       </text>
       {words.map((word, index) => (
@@ -112,7 +195,7 @@ function Front({ panel, x, standing }: { panel: Panel; x: number; standing: Stan
           y={TOP + 40 + index * 12}
           fontSize={10}
           textAnchor="middle"
-          fill={INK}
+          style={{ fill: INK }}
         >
           {word}
         </text>
@@ -125,35 +208,39 @@ function Front({ panel, x, standing }: { panel: Panel; x: number; standing: Stan
             d={`M${middle - 13} ${TOP + 82}l26 26M${middle + 13} ${TOP + 82}l-26 26`}
             {...line}
           />
-          <text x={middle} y={TOP + 124} fontSize={10} textAnchor="middle" fill={INK}>
+          <text x={middle} y={TOP + 124} fontSize={10} textAnchor="middle" style={{ fill: INK }}>
             {panel.breaker.designation} {panel.breaker.medium}
           </text>
-          <text x={middle} y={TOP + 137} fontSize={10} textAnchor="middle" fill={INK}>
+          <text x={middle} y={TOP + 137} fontSize={10} textAnchor="middle" style={{ fill: INK }}>
             {panel.breaker.ratedA} A
           </text>
         </>
       ) : (
-        <text x={middle} y={TOP + 112} fontSize={10} textAnchor="middle" fill={INK}>
+        <text x={middle} y={TOP + 112} fontSize={10} textAnchor="middle" style={{ fill: INK }}>
           {panel.type}
         </text>
       )}
       <rect x={x + 6} y={TOP + 152} width={WIDTH - 12} height={HEIGHT - 158} {...line} />
-      <path d={`M${x + 12} ${TOP + HEIGHT - 12}h${WIDTH - 24}`} {...line} strokeWidth={3} />
+      <path
+        d={`M${x + 12} ${TOP + HEIGHT - 12}h${WIDTH - 24}`}
+        style={{ stroke: INK, strokeWidth: 3 }}
+      />
       <rect
         x={x}
         y={TOP + HEIGHT}
         width={WIDTH}
         height={BAND}
+        className="standing"
         fill={fill}
-        stroke={INK}
-        strokeWidth={2}
+        style={{ stroke: INK, strokeWidth: 2 }}
       />
       <text
         x={middle}
         y={TOP + HEIGHT + 17}
-        fontSize={12}
+        fontSize={word.length > 12 ? 9 : 12}
         fontWeight="bold"
         textAnchor="middle"
+        className="standing-word"
         fill={ink}
       >
         {word}

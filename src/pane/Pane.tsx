@@ -2,144 +2,130 @@ import Alert from "@mui/material/Alert";
 import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
 import LinearProgress from "@mui/material/LinearProgress";
-import List from "@mui/material/List";
-import ListItem from "@mui/material/ListItem";
-import ListItemText from "@mui/material/ListItemText";
 import Stack from "@mui/material/Stack";
+import Tab from "@mui/material/Tab";
+import Tabs from "@mui/material/Tabs";
 import Typography from "@mui/material/Typography";
-import { type ReactElement, useCallback, useEffect, useState } from "react";
-import { check, type Report } from "../check/check";
-import { readLineup } from "../lineup/readLineup";
-import { toSerial } from "../sheets/dates";
-import { planFor } from "../sheets/plan";
-import { recordTables } from "../sheets/recordTable";
-import type { Snapshot } from "../sheets/snapshot";
-import { FileButton } from "./FileButton";
-import { Findings } from "./Findings";
+import {
+  lazy,
+  type ReactElement,
+  Suspense,
+  startTransition,
+  useCallback,
+  useEffect,
+  useRef,
+  useState,
+} from "react";
 import type { Host } from "./host";
+import { LineupStep } from "./LineupStep";
 import { messages } from "./messages";
+import { useBook } from "./useBook";
 import { useWork } from "./useWork";
 
-/** Today in local time, as a serial day number. */
-const today = () => {
-  const now = new Date();
-  return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
-};
+const ReadingsStep = lazy(() => import("./readings/ReadingsStep"));
+const CheckStep = lazy(() => import("./check/CheckStep"));
+const HandOverStep = lazy(() => import("./HandOverStep"));
 
-/** Builds the record tables of a lineup, lists those that the workbook has, and runs the check on them. */
+const STEPS = ["lineup", "readings", "check", "handOver"] as const;
+export type StepName = (typeof STEPS)[number];
+
+/** Which rows the step of readings shows. */
+export interface RowChoice {
+  readonly kind: string | undefined;
+  readonly object: string | undefined;
+  /** A row of the kind's table that is looked at. */
+  readonly row?: number;
+}
+
+/** The pane: its four steps, and what goes on in each. */
 export function Pane({ host }: { host: Host }): ReactElement {
-  const [tables, setTables] = useState<{ name: string; title: string; rows: number }[]>();
-  const [report, setReport] = useState<Report>();
-  const [told, setTold] = useState<string>();
-  const { busy, progress, problem, setProblem, run, stop } = useWork();
-
-  const show = useCallback((snapshot: Snapshot) => {
-    setTables(
-      recordTables(snapshot).map(({ kind, table, rows }) => ({
-        name: table.name,
-        title: kind.title,
-        rows: rows.length,
-      })),
-    );
-  }, []);
-
-  const look = useCallback(
-    () => run(async (watch) => show(await host.read(watch))),
-    [run, host, show],
+  const [step, setStep] = useState<StepName>("lineup");
+  const [choice, setChoice] = useState<RowChoice>({ kind: undefined, object: undefined });
+  const work = useWork();
+  const { run, busy } = work;
+  const working = useRef(false);
+  working.current = busy;
+  const { book, stale, selected, read, reread } = useBook(
+    host,
+    useCallback(() => working.current, []),
   );
 
-  const build = (file: File) =>
-    run(async (watch) => {
-      setTold(undefined);
-      const read = readLineup(await file.text());
-      if (!read.ok) {
-        const lines = read.errors.map(({ path, message }) => `${path}: ${message}`);
-        setProblem([messages.lineupErrors(file.name, lines.length), ...lines].join("\n"));
-        return;
-      }
-      const done = await host.build(planFor(read.value), watch);
-      setReport(undefined);
-      setTold(
-        messages.built(
-          done.create.length,
-          done.change.reduce((sum, { added }) => sum + added, 0),
-          done.change.reduce((sum, { aside }) => sum + aside.length, 0),
-        ),
-      );
-      show(await host.read(watch));
-    });
-
-  const runCheck = () =>
-    run(async (watch) => {
-      setTold(undefined);
-      const snapshot = await host.read(watch);
-      show(snapshot);
-      const checked = check(snapshot, today());
-      setReport(checked.ok ? checked.report : undefined);
-      if (!checked.ok) setProblem(messages.cannotCheck(checked.reason));
-    });
-
-  const mark = () =>
-    run(async (watch) => {
-      const { cells } = await host.mark(report?.findings ?? [], watch);
-      setTold(messages.marked(cells));
-    });
-  const unmark = () =>
-    run(async (watch) => {
-      await host.clearMarks(watch);
-      setTold(messages.unmarked);
-    });
-
+  const readAll = useCallback(() => run(async (watch) => void (await read(watch))), [run, read]);
   useEffect(() => {
-    look();
-  }, [look]);
+    void readAll();
+  }, [readAll]);
+
+  const go = useCallback(
+    (sheet: string, address: string) => void run(() => host.goTo(sheet, address)),
+    [run, host],
+  );
+  const toRows = useCallback((next: RowChoice) => {
+    startTransition(() => {
+      setChoice(next);
+      setStep("readings");
+    });
+  }, []);
+  const shared = { host, book, work, read, go };
 
   return (
-    <Stack component="main" spacing={2} sx={{ p: 1.5 }}>
-      <Typography variant="h1">{messages.title}</Typography>
-      <Box component="section" aria-labelledby="tables">
-        <Typography id="tables" variant="h2">
-          {messages.tables}
-        </Typography>
-        {tables?.length === 0 && <Typography>{messages.noTables}</Typography>}
-        <List dense disablePadding>
-          {tables?.map(({ name, title, rows }) => (
-            <ListItem key={name} disableGutters>
-              <ListItemText primary={title} secondary={messages.rows(rows)} />
-            </ListItem>
-          ))}
-        </List>
-        <FileButton
-          id="lineup-file"
-          label={messages.build}
-          accept=".json"
-          disabled={busy}
-          onFile={build}
-        />
-        <Typography variant="body2" color="text.secondary" sx={{ mt: 0.5 }}>
-          {messages.buildHelp}
-        </Typography>
+    <Stack component="main" sx={{ minHeight: "100vh" }}>
+      <Box sx={{ px: 1.5, pt: 1 }}>
+        <Typography variant="h1">{messages.title}</Typography>
       </Box>
-      <Stack spacing={1}>
-        <Button variant="contained" onClick={runCheck} disabled={busy || !tables?.length}>
-          {messages.check}
-        </Button>
-        {report && (
-          <>
-            <Button variant="outlined" onClick={mark} disabled={busy}>
-              {messages.mark}
-            </Button>
-            <Button variant="outlined" onClick={unmark} disabled={busy}>
-              {messages.unmark}
-            </Button>
-          </>
-        )}
-        <Button variant="text" onClick={look} disabled={busy}>
-          {messages.look}
-        </Button>
-      </Stack>
+      <Tabs
+        value={step}
+        onChange={(_event, next: StepName) => startTransition(() => setStep(next))}
+        variant="fullWidth"
+        aria-label={messages.stepsLabel}
+        sx={{ borderBottom: 1, borderColor: "divider" }}
+      >
+        {STEPS.map((name) => (
+          <Tab
+            key={name}
+            value={name}
+            label={messages.steps[name]}
+            id={`step-${name}`}
+            aria-controls={`panel-${name}`}
+          />
+        ))}
+      </Tabs>
+      <Told work={work} stale={stale} readAll={readAll} />
+      <Box
+        role="tabpanel"
+        id={`panel-${step}`}
+        aria-labelledby={`step-${step}`}
+        sx={{ p: 1.5, flexGrow: 1 }}
+      >
+        <Suspense fallback={<Typography>{messages.working}</Typography>}>
+          {step === "lineup" && <LineupStep {...shared} toRows={toRows} />}
+          {step === "readings" && (
+            <ReadingsStep {...shared} choice={choice} setChoice={setChoice} selected={selected} />
+          )}
+          {step === "check" && <CheckStep {...shared} reread={reread} readAll={readAll} />}
+          {step === "handOver" && <HandOverStep {...shared} />}
+        </Suspense>
+      </Box>
+      <Typography variant="body2" color="text.secondary" sx={{ p: 1.5 }}>
+        {messages.caution}
+      </Typography>
+    </Stack>
+  );
+}
+
+/** What goes on, what came of it, and whether the workbook has to be read again. */
+function Told({
+  work: { busy, progress, problem, told, stop },
+  stale,
+  readAll,
+}: {
+  work: ReturnType<typeof useWork>;
+  stale: boolean;
+  readAll: () => void;
+}): ReactElement {
+  return (
+    <Box sx={{ px: 1.5 }}>
       {busy && (
-        <Stack spacing={1} role="status" aria-label={messages.working}>
+        <Stack spacing={0.5} role="status" aria-label={messages.working} sx={{ pt: 1 }}>
           <LinearProgress
             aria-label={messages.working}
             variant={progress ? "determinate" : "indeterminate"}
@@ -155,20 +141,26 @@ export function Pane({ host }: { host: Host }): ReactElement {
           </Stack>
         </Stack>
       )}
-      <Box aria-live="polite">
+      <Stack aria-live="polite" spacing={1} sx={{ "&:not(:empty)": { pt: 1 } }}>
         {told && <Alert severity="info">{told}</Alert>}
         {problem && (
           <Alert severity="warning" sx={{ whiteSpace: "pre-line", overflowWrap: "anywhere" }}>
             {problem}
           </Alert>
         )}
-      </Box>
-      {report && (
-        <Findings report={report} go={(sheet, address) => run(() => host.goTo(sheet, address))} />
-      )}
-      <Typography variant="body2" color="text.secondary">
-        {messages.caution}
-      </Typography>
-    </Stack>
+        {stale && !busy && (
+          <Alert
+            severity="info"
+            action={
+              <Button size="small" onClick={readAll}>
+                {messages.read}
+              </Button>
+            }
+          >
+            {messages.stale}
+          </Alert>
+        )}
+      </Stack>
+    </Box>
   );
 }

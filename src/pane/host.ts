@@ -1,7 +1,9 @@
 import type { Finding } from "../check/finding";
+import type { PlacedCell } from "../intake/placement";
 import type { Plan } from "../sheets/plan";
 import type { Reconciled } from "../sheets/reconcile";
-import type { Snapshot } from "../sheets/snapshot";
+import type { RecordTable } from "../sheets/recordTable";
+import type { Snapshot, TableSnapshot } from "../sheets/snapshot";
 
 /** How a long piece of work is watched and stopped. */
 export interface Watch {
@@ -9,10 +11,33 @@ export interface Watch {
   readonly signal: AbortSignal;
 }
 
+/** Cells that a person edited or selected. */
+export interface Touched {
+  readonly sheetId: string;
+  readonly address: string;
+  /** True where cells, rows or columns moved, so that what was read is out of place. */
+  readonly moved: boolean;
+}
+
+export interface TableRows {
+  readonly table: TableSnapshot;
+  readonly rows: readonly number[];
+}
+
 /** What the pane needs of the workbook that it stands beside. */
 export interface Host {
   read(watch: Watch): Promise<Snapshot>;
+  /** The snapshot with these rows read again; undefined where the whole workbook must be read. */
+  reread(snapshot: Snapshot, rows: readonly TableRows[]): Promise<Snapshot | undefined>;
+  listen(told: {
+    readonly edited: (cells: Touched) => void;
+    readonly selected: (cells: Touched) => void;
+  }): Promise<void>;
   build(plan: Plan, watch: Watch): Promise<Reconciled>;
+  fill(
+    cells: readonly PlacedCell<RecordTable>[],
+    watch: Watch,
+  ): Promise<{ readonly written: number; readonly same: number; readonly heldBack: number }>;
   mark(findings: readonly Finding[], watch: Watch): Promise<{ readonly cells: number }>;
   clearMarks(watch: Watch): Promise<number>;
   goTo(sheet: string, address: string): Promise<void>;

@@ -1,25 +1,70 @@
 import CssBaseline from "@mui/material/CssBaseline";
 import { ThemeProvider } from "@mui/material/styles";
+import useMediaQuery from "@mui/material/useMediaQuery";
+import { type ReactElement, useMemo } from "react";
 import { createRoot } from "react-dom/client";
-import { applyPlan, clearMarks, goTo, markFindings, readExcel } from "../workbook/excel";
+import { listen } from "../workbook/excelEvents";
+import { goTo } from "../workbook/excelGo";
+import { readExcel, rereadRows } from "../workbook/excelRead";
 import type { Host } from "./host";
+import { LocaleContext, localeOf } from "./locale";
 import { Pane } from "./Pane";
-import { theme } from "./theme";
+import { themeFor } from "./theme";
 
+// What writes comes with its first use.
 const excel: Host = {
   read: (watch) => Excel.run((context) => readExcel(context, watch)),
-  build: (plan, watch) => Excel.run((context) => applyPlan(context, plan, watch)),
-  mark: (findings, watch) => Excel.run((context) => markFindings(context, findings, watch)),
-  clearMarks: (watch) => Excel.run((context) => clearMarks(context, watch)),
+  reread: (snapshot, rows) => Excel.run((context) => rereadRows(context, snapshot, rows)),
+  listen: (told) => Excel.run((context) => listen(context, told)),
+  build: async (plan, watch) => {
+    const { applyPlan } = await import("../workbook/excelBuild");
+    return Excel.run((context) => applyPlan(context, plan, watch));
+  },
+  fill: async (cells, watch) => {
+    const { applyFills } = await import("../workbook/excelFill");
+    const { written, same, heldBack } = await Excel.run((context) =>
+      applyFills(context, cells, watch),
+    );
+    return { written: written.length, same: same.length, heldBack: heldBack.length };
+  },
+  mark: async (findings, watch) => {
+    const { markFindings } = await import("../workbook/excelMarks");
+    return Excel.run((context) => markFindings(context, findings, watch));
+  },
+  clearMarks: async (watch) => {
+    const { clearMarks } = await import("../workbook/excelMarks");
+    return Excel.run((context) => clearMarks(context, watch));
+  },
   goTo: (sheet, address) => Excel.run((context) => goTo(context, sheet, address)),
 };
 
+/** Light or dark as Office is, or where it does not say, as the system is. */
+function useMode(): "light" | "dark" {
+  const dark = useMediaQuery("(prefers-color-scheme: dark)");
+  return (Office.context?.officeTheme?.isDarkTheme ?? dark) ? "dark" : "light";
+}
+
+function App({ language }: { language: string }): ReactElement {
+  const mode = useMode();
+  const locale = useMemo(() => localeOf(language), [language]);
+  const theme = useMemo(() => themeFor(mode, locale.direction), [mode, locale]);
+  return (
+    <LocaleContext value={locale}>
+      <ThemeProvider theme={theme}>
+        <CssBaseline />
+        <Pane host={excel} />
+      </ThemeProvider>
+    </LocaleContext>
+  );
+}
+
 /** Puts the pane on the page. */
-export function show(element: HTMLElement): void {
+export async function show(element: HTMLElement): Promise<void> {
+  const language = Office.context?.displayLanguage || navigator.language || "en";
+  const { direction } = localeOf(language);
+  element.dir = direction;
+  const app = <App language={language} />;
   createRoot(element).render(
-    <ThemeProvider theme={theme}>
-      <CssBaseline />
-      <Pane host={excel} />
-    </ThemeProvider>,
+    direction === "rtl" ? (await import("./Mirrored")).mirrored(app) : app,
   );
 }

@@ -2,17 +2,19 @@ import { useCallback, useRef, useState } from "react";
 import type { Watch } from "./host";
 import { messages } from "./messages";
 
-/** One piece of work at a time, with its progress, a way to stop it, and what went wrong. */
+/** One piece of work at a time, with its progress, a way to stop it, what came of it and what went wrong. */
 export function useWork() {
   const [busy, setBusy] = useState(false);
   const [progress, setProgress] = useState<{ done: number; total: number }>();
   const [problem, setProblem] = useState<string>();
+  const [told, setTold] = useState<string>();
   const stopper = useRef<AbortController>(undefined);
 
   const run = useCallback(async (work: (watch: Watch) => Promise<void>) => {
     stopper.current = new AbortController();
     setBusy(true);
     setProblem(undefined);
+    setTold(undefined);
     try {
       await work({
         progress: (done, total) => setProgress({ done, total }),
@@ -27,5 +29,7 @@ export function useWork() {
   }, []);
 
   const stop = useCallback(() => stopper.current?.abort(), []);
-  return { busy, progress, problem, setProblem, run, stop };
+  return { busy, progress, problem, told, setProblem, setTold, run, stop };
 }
+
+export type Work = ReturnType<typeof useWork>;

@@ -165,6 +165,7 @@ export const contact: RecordKind = {
       poles(left.designation, `Joint to ${right.designation}`, lineup.ratings.busbarA),
     ),
   ],
+  after: [{ kind: "torque" }],
   accepted: [{ value: "corrected", limit: "maximum", unit: "µΩ", sense: "most" }],
   enough: [{ value: "testCurrent", limit: "testCurrentLeast", unit: "A", sense: "least" }],
   plot: { value: "corrected", limit: "maximum", unit: "µΩ", log: false },

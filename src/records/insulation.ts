@@ -234,6 +234,7 @@ export const insulation: RecordKind = {
       ),
     ]);
   },
+  after: [{ kind: "withstand", stage: "after" }],
   accepted: [{ value: "corrected", limit: "minimum", unit: "MΩ", sense: "least" }],
   enough: [{ value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" }],
   plot: { value: "corrected", limit: "minimum", unit: "MΩ", log: true },

@@ -78,6 +78,13 @@ export interface Comparison {
   readonly tolerance?: number;
 }
 
+/** What must have passed before: a kind, or its rows of one stage; for rows of one stage, or for all. */
+export interface Before {
+  readonly kind: string;
+  readonly of?: string;
+  readonly stage?: string;
+}
+
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
 export interface RecordKind {
   readonly id: string;
@@ -95,6 +102,19 @@ export interface RecordKind {
   readonly accepted: readonly Comparison[];
   /** What the test must have been made with or held for: where one of these is not met, it proves nothing. */
   readonly enough: readonly Comparison[];
+  /** Kinds whose records of the same panel or section must have passed before these are made. */
+  readonly after?: readonly Before[];
+  /** A curve that a row holds, for kinds whose rows are measured curves. */
+  readonly curve?: {
+    /** Points: along, a number or the id of its column; upward, the id of its column. */
+    readonly points: readonly (readonly [along: string | number, upward: string])[];
+    readonly along: string;
+    readonly upward: string;
+    /** Unit of what stands upward. */
+    readonly unit: Unit;
+    /** Id of a computed column that is a height on the curve, such as a knee. */
+    readonly mark?: string;
+  };
   /** Ids of the columns whose numbers are compared in plots, a reading and its limit; none where a picture says nothing. */
   readonly plot?: {
     readonly value: string;

@@ -237,6 +237,7 @@ export const withstand: RecordKind = {
       ),
     ];
   },
+  after: [{ kind: "insulation", of: "before" }, { kind: "gas" }],
   accepted: [],
   enough: [
     { value: "applied", limit: "required", unit: "kV", sense: "least", tolerance: 0.01 },

@@ -16,6 +16,8 @@ export interface TableSnapshot {
 }
 
 export interface SheetSnapshot {
+  /** By which Excel names the sheet in its events. */
+  readonly id?: string;
   readonly name: string;
   readonly tables: readonly TableSnapshot[];
 }

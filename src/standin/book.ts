@@ -1,5 +1,5 @@
 import type { CellValue } from "../records/kind";
-import type { Area } from "./area";
+import type { Area } from "../sheets/area";
 
 /** A cell that holds something: a value, and the formula that gave it, as the sheet shows it without the equals sign. */
 export interface Box {
@@ -66,6 +66,9 @@ export interface Part {
   xml: string;
 }
 
+/** Events of the collection of sheets that the stand-in knows. */
+export type EventName = "changed" | "selectionChanged";
+
 export interface Book {
   sheets: Sheet[];
   parts: Part[];
@@ -74,6 +77,8 @@ export interface Book {
   /** Whether sheets may be added, renamed and removed. */
   structureProtected: boolean;
   active?: { sheet: string; area: Area };
+  /** Events that the client asked to be told of. */
+  listening: Set<EventName>;
   /** Set by every change of a cell; whoever calculates takes it away. */
   dirty: boolean;
   lastId: number;
@@ -87,6 +92,7 @@ export const newBook = (): Book => ({
   structureProtected: false,
   dirty: false,
   lastId: 0,
+  listening: new Set(),
 });
 
 /** An id as the host gives them: braced, and never a number. */

@@ -1,4 +1,5 @@
-import type { Book } from "./book";
+import { type Area, areaAddress } from "../sheets/area";
+import { type Book, type EventName, sheetNamed } from "./book";
 import { HostError } from "./hostObject";
 import { workbookObject } from "./objects/workbook";
 import { type Answer, type References, type Request, run } from "./run";
@@ -43,9 +44,27 @@ export interface Host {
   delay: number;
   /** Called before each batch with its number from 1: the place where the user changes something. */
   between?: (batch: number) => void;
+  /** Where the client takes events; it is set by whoever loads the client. */
+  hear?: (message: EventMessage) => void;
+  /** Tells the client, if it asked for that, that a person changed or selected cells. */
+  tell(event: EventName, sheet: string, area: Area): void;
   /** Forgets the batches so far. */
   reset(): void;
 }
+
+/** A message of the host, in the client's form. */
+export interface EventMessage {
+  readonly entries: readonly {
+    readonly messageCategory: number;
+    readonly messageType: number;
+    readonly targetId: string;
+    readonly message: string;
+  }[];
+}
+
+/** The client's number for messages that are events, and for each event. */
+const EVENTS = 65536;
+const EVENT: Readonly<Record<EventName, number>> = { changed: 10, selectionChanged: 14 };
 
 const bytes = (text: string): number => new TextEncoder().encode(text).length;
 
@@ -63,6 +82,19 @@ export function standIn(book: Book, calculate: (book: Book) => void = () => {}):
     delay: 0,
     reset: () => {
       batches.length = 0;
+    },
+    tell: (event, sheet, area) => {
+      if (!book.listening.has(event)) return;
+      const message = JSON.stringify({
+        worksheetId: sheetNamed(book, sheet).id,
+        address: areaAddress(area),
+        ...(event === "changed" ? { changeType: "RangeEdited", source: "Local" } : {}),
+      });
+      host.hear?.({
+        entries: [
+          { messageCategory: EVENTS, messageType: EVENT[event], targetId: "Workbook", message },
+        ],
+      });
     },
     session: {
       _resolveRequestUrlAndHeaderInfo: () =>

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { createContext, runInContext } from "node:vm";
-import type { Host } from "./host";
+import type { EventMessage, Host } from "./host";
 
 /** What the genuine client offers, as far as it is used here. */
 export interface Client {
@@ -12,6 +12,10 @@ export interface Client {
 }
 
 interface Globals {
+  OfficeExtension: {
+    _testSetRichApiMessageReadyImpl(ready: () => Promise<void>): void;
+    _testTriggerRichApiMessageEvent(message: EventMessage): void;
+  };
   Excel: {
     run<T>(session: object, work: (context: Excel.RequestContext) => Promise<T>): Promise<T>;
     RequestContext: new (session: object) => Excel.RequestContext;
@@ -61,9 +65,13 @@ function load(): Client {
   globals.self = globals;
   const context = createContext(globals);
   runInContext(readFileSync(file, "utf8"), context, { filename: "excel-web-16.00.debug.js" });
-  const { Excel } = context as unknown as Globals;
+  const { Excel, OfficeExtension } = context as unknown as Globals;
+  OfficeExtension._testSetRichApiMessageReadyImpl(() => Promise.resolve());
   return {
-    run: ({ session }, work) => Excel.run(session, work),
+    run: (host, work) => {
+      host.hear = OfficeExtension._testTriggerRichApiMessageEvent;
+      return Excel.run(host.session, work);
+    },
     context: ({ session }) => new Excel.RequestContext(session),
   };
 }

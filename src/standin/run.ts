@@ -44,7 +44,7 @@ export interface Answer {
 export type References = Map<string, HostObject>;
 
 const PATH = { root: 1, method: 3, property: 4, item: 5, reference: 6, nothing: 7 } as const;
-const ACTION = { instantiate: 1, query: 2, method: 3, set: 4 } as const;
+const ACTION = { instantiate: 1, query: 2, method: 3, set: 4, trace: 5 } as const;
 
 /**
  * Runs the actions of a batch in order, as the host does: what came before a failing action stays done.
@@ -118,6 +118,8 @@ export function run(
       references.delete(String(action.ArgumentInfo?.Arguments?.[0]));
       return null;
     }
+    // A mark of the client's own, by which it knows how far a batch has come.
+    if (action.ActionType === ACTION.trace) return null;
     const object = resolve(action.ObjectPathId);
     switch (action.ActionType) {
       case ACTION.instantiate: {

@@ -46,7 +46,7 @@ export const readExcel = (
     const tables = workbook.tables;
     tables.load("items/name,items/worksheet/name");
     const sheets = workbook.worksheets;
-    sheets.load("items/name");
+    sheets.load("items/id,items/name");
     const parts = workbook.customXmlParts.getByNamespace(NAMESPACE);
     parts.load("items/id");
     await context.sync();
@@ -57,7 +57,8 @@ export const readExcel = (
     await readRows(context, readings, watched);
 
     return {
-      sheets: sheets.items.map(({ name }) => ({
+      sheets: sheets.items.map(({ id, name }) => ({
+        id,
         name,
         tables: readings.filter(({ sheet }) => sheet === name).map(tableSnapshot),
       })),
@@ -170,18 +171,12 @@ function nextBatch(readings: readonly Reading[], most: number): Piece[] {
   return pieces;
 }
 
-function tableSnapshot({
-  name,
-  sheet,
-  top,
-  left,
-  headers,
-  rowCount,
-  values,
-  formulas,
-}: Reading): TableSnapshot {
+const readingOf = new WeakMap<TableSnapshot, Reading>();
+
+function tableSnapshot(reading: Reading): TableSnapshot {
+  const { name, sheet, top, left, headers, rowCount, values, formulas } = reading;
   const stored = new Map<string, string>();
-  return {
+  const snapshot: TableSnapshot = {
     name,
     sheet,
     top,
@@ -197,4 +192,75 @@ function tableSnapshot({
       return known;
     },
   };
+  readingOf.set(snapshot, reading);
+  return snapshot;
+}
+
+/** Rows of one table, as numbers from 0 within its body. */
+export interface TableRows {
+  readonly table: TableSnapshot;
+  readonly rows: readonly number[];
+}
+
+/**
+ * The snapshot with some rows of its tables read again: one round trip. Undefined where a table is not
+ * where or as long as it was, so that the whole workbook has to be read.
+ */
+export const rereadRows = (
+  context: Excel.RequestContext,
+  snapshot: Snapshot,
+  changed: readonly TableRows[],
+): Promise<Snapshot | undefined> =>
+  inWords("Reading what was edited", async () => {
+    const asked = changed.map(({ table, rows }) => {
+      const body = context.workbook.tables.getItem(table.name).getDataBodyRange().untrack();
+      body.load("rowIndex,columnIndex,rowCount,columnCount");
+      const pieces = runs(rows).map(({ from, count }) => {
+        const piece = body
+          .getCell(from, 0)
+          .untrack()
+          .getResizedRange(count - 1, table.headers.length - 1)
+          .untrack();
+        piece.load("values,formulas");
+        return { from, piece };
+      });
+      return { table, body, pieces };
+    });
+    await context.sync();
+    const fresh = new Map<TableSnapshot, TableSnapshot>();
+    for (const { table, body, pieces } of asked) {
+      const known = readingOf.get(table);
+      if (
+        !known ||
+        body.rowIndex !== table.top + 1 ||
+        body.columnIndex !== table.left ||
+        body.rowCount !== table.rowCount ||
+        body.columnCount !== table.headers.length
+      )
+        return undefined;
+      const [values, formulas] = [[...known.values], [...known.formulas]];
+      for (const { from, piece } of pieces) {
+        values.splice(from, piece.values.length, ...piece.values);
+        formulas.splice(from, piece.formulas.length, ...piece.formulas);
+      }
+      fresh.set(table, tableSnapshot({ ...known, values, formulas }));
+    }
+    return {
+      ...snapshot,
+      sheets: snapshot.sheets.map((sheet) => ({
+        ...sheet,
+        tables: sheet.tables.map((table) => fresh.get(table) ?? table),
+      })),
+    };
+  });
+
+/** Numbers in a row put together: 3, 4, 5, 9 are a run of three from 3 and a run of one from 9. */
+function runs(rows: readonly number[]): { from: number; count: number }[] {
+  const found: { from: number; count: number }[] = [];
+  for (const row of [...new Set(rows)].sort((one, other) => one - other)) {
+    const last = found.at(-1);
+    if (last && last.from + last.count === row) last.count++;
+    else found.push({ from: row, count: 1 });
+  }
+  return found;
 }

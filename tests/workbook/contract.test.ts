@@ -4,12 +4,12 @@ import { check } from "../../src/check/check";
 import type { Finding } from "../../src/check/finding";
 import type { PlacedCell } from "../../src/intake/placement";
 import { type CellValue, keyIds, rowKey } from "../../src/records/kind";
+import { areaAddress } from "../../src/sheets/area";
 import { type Plan, planFor } from "../../src/sheets/plan";
 import type { Reconciled } from "../../src/sheets/reconcile";
 import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
 import { refill } from "../../src/sheets/refill";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
-import { areaAddress } from "../../src/standin/area";
 import { typeInto } from "../../src/standin/edits";
 import {
   applyFills,

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { check } from "../../src/check/check";
 import type { Finding } from "../../src/check/finding";
+import type { Area } from "../../src/sheets/area";
 import { planFor } from "../../src/sheets/plan";
-import type { Area } from "../../src/standin/area";
 import { type Book, newId, putBox, type Sheet, sheetNamed } from "../../src/standin/book";
 import { deleteRows, insertRows, renameSheet, sortTable } from "../../src/standin/edits";
 import type { Host } from "../../src/standin/host";

@@ -61,7 +61,10 @@ test("a workbook without tables, and one with nothing of ours", async () => {
   addSheet(book, "Sheet1");
   book.parts.push({ id: newId(book), xml: '<own xmlns="urn:somebody:else">x</own>' });
   const snapshot = await inExcel(standIn(book), (context) => readExcel(context));
-  expect(snapshot).toEqual({ sheets: [{ name: "Sheet1", tables: [] }], lineup: undefined });
+  expect(snapshot).toEqual({
+    sheets: [{ id: book.sheets[0]?.id, name: "Sheet1", tables: [] }],
+    lineup: undefined,
+  });
 });
 
 test("however it is cut into pieces, the same is read", async () => {

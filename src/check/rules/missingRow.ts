@@ -1,4 +1,4 @@
-import { keyIds, rowKey } from "../../records/kind";
+import { keyIds } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import type { Context, Rule } from "../context";
 import type { Finding } from "../finding";
@@ -10,33 +10,32 @@ export const missingRow: Rule = {
     KINDS.flatMap((kind): Finding[] => {
       const tables = context.tables.filter((table) => table.kind === kind);
       const first = tables[0];
-      const needed = kind.rows(context.lineup);
-      if (needed.length === 0) return [];
       if (!first)
-        return [
-          {
+        return kind
+          .rows(context.lineup)
+          .slice(0, 1)
+          .map(() => ({
             rule: "missing-row",
             weight: "stop",
             record: kind.id,
             sheet: kind.sheet,
             address: "A1",
             message: `The workbook has no table for "${kind.title}"; build the lineup onto it again.`,
-          },
-        ];
+          }));
       const ids = keyIds(kind);
       // Without a key column rows cannot be told apart; the missing column is said by its own rule.
       if (tables.some(({ at }) => ids.some((id) => !at.has(id)))) return [];
       const present = new Set(tables.flatMap(({ keys }) => keys));
-      return needed
-        .filter((row) => !present.has(rowKey(row, ids)))
-        .map((row) => ({
+      return [...first.given]
+        .filter(([key]) => !present.has(key))
+        .map(([key, row]) => ({
           rule: "missing-row",
           weight: "stop",
           record: kind.id,
           panel: String(row.object),
           sheet: first.table.sheet,
           address: "A1",
-          message: `${rowKey(row, ids)}: the lineup needs this row and the table lacks it; build the lineup onto the workbook again.`,
+          message: `${key}: the lineup needs this row and the table lacks it; build the lineup onto the workbook again.`,
         }));
     }),
 };

@@ -1,6 +1,7 @@
 import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import type { CellValue } from "../../records/kind";
+import { type Area, areaAddress, readArea } from "../../sheets/area";
 import { columnFormulas } from "../../sheets/columnFormulas";
 import { toSerial } from "../../sheets/dates";
 import { planFor } from "../../sheets/plan";
@@ -8,7 +9,6 @@ import { BookError } from "../../workbook/bookError";
 import { storedFormula } from "../../workbook/excelFormula";
 import { finish, readMemory } from "../../workbook/finish";
 import { memoryXml, readMemoryXml } from "../../workbook/memory";
-import { type Area, areaAddress, readArea } from "../area";
 import { addSheet, type Book, newBook, newId, putBox, type Sheet, tableAt } from "../book";
 import { shown } from "../entered";
 import { type GridStyle, gridSizes, gridStyles } from "./gridLook";

@@ -3,6 +3,7 @@ import enUS from "@univerjs/preset-sheets-core/locales/en-US";
 import { createUniver, type FUniver, LocaleType, mergeLocales } from "@univerjs/presets";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import type { CellValue } from "../../records/kind";
+import type { Area } from "../../sheets/area";
 import { type Book, boxAt, putBox, type Sheet, tableAt } from "../book";
 import { entered } from "../entered";
 import { gridFormula } from "./gridFormula";
@@ -81,7 +82,20 @@ const sheetData = (book: Book, sheet: Sheet) => {
   };
 };
 
-export function makeGrid(container: string, edited: () => void): Grid {
+/** Cells of a sheet that a person edited or selected. */
+export interface GridCells {
+  readonly sheet: string;
+  readonly area: Area;
+}
+
+export function makeGrid(
+  container: string,
+  told: {
+    /** What was edited, once it has been computed. */
+    readonly edited: (cells: readonly GridCells[]) => void;
+    readonly selected: (cells: GridCells) => void;
+  },
+): Grid {
   const { univerAPI } = createUniver({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(enUS) },
@@ -140,7 +154,7 @@ export function makeGrid(container: string, edited: () => void): Grid {
 
   univerAPI.addEvent(univerAPI.Event.SheetValueChanged, ({ effectedRanges }) => {
     if (ours > 0 || !book) return;
-    let changed = false;
+    const changed: GridCells[] = [];
     for (const range of effectedRanges) {
       const sheet = book.sheets.find(({ name }) => name === range.getSheetName());
       if (!sheet) continue;
@@ -160,15 +174,28 @@ export function makeGrid(container: string, edited: () => void): Grid {
             : entered(value ?? "", tableAt(sheet, row, column)?.name);
           if (box?.value === before?.value && box?.formula === was) continue;
           putBox(book, sheet, row, column, box);
-          changed = true;
+          changed.push({
+            sheet: sheet.name,
+            area: { top: row, left: column, bottom: row, right: column },
+          });
         }
     }
-    if (!changed) return;
+    if (changed.length === 0) return;
     idle = computed().then(() => {
       ours++;
       for (const sheet of book?.sheets ?? []) restyle(sheet);
       ours--;
-      edited();
+      told.edited(changed);
+    });
+  });
+
+  univerAPI.addEvent(univerAPI.Event.SelectionChanged, ({ worksheet, selections }) => {
+    const [first] = selections;
+    if (ours > 0 || !book || !first) return;
+    const { startRow, startColumn, endRow, endColumn } = first;
+    told.selected({
+      sheet: worksheet.getSheetName(),
+      area: { top: startRow, left: startColumn, bottom: endRow, right: endColumn },
     });
   });
 

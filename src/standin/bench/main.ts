@@ -1,7 +1,7 @@
 import { readLineup } from "../../lineup/readLineup";
+import type { Area } from "../../sheets/area";
 import { planFor } from "../../sheets/plan";
 import { BookError } from "../../workbook/bookError";
-import type { Area } from "../area";
 import { addSheet, type Book, newBook } from "../book";
 import { bookOfPlan } from "../bookOfPlan";
 import { standIn } from "../host";
@@ -30,7 +30,13 @@ const counted = () => {
     line.textContent = `${host.batches.length} batches, ${(bytes / 1e6).toFixed(2)} MB since the page was opened`;
 };
 
-const grid: Grid = makeGrid("grid", counted);
+const grid: Grid = makeGrid("grid", {
+  edited: (cells) => {
+    counted();
+    for (const { sheet, area } of cells) host.tell("changed", sheet, area);
+  },
+  selected: ({ sheet, area }) => host.tell("selectionChanged", sheet, area),
+});
 let selection: { sheet: string; area: Area } | undefined;
 
 /** After each batch: what it changed is shown, and where it selected a cell, the grid goes there. */
@@ -79,7 +85,7 @@ function emptyBook(): Book {
 
 /** Puts another workbook under the stand-in. */
 async function open(book: Book) {
-  Object.assign(host.book, book);
+  Object.assign(host.book, book, { listening: host.book.listening });
   if (!book.active) delete host.book.active;
   lastDrawn = drawn();
   grid.show(host.book);

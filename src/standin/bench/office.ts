@@ -1,4 +1,4 @@
-import type { Host } from "../host";
+import type { EventMessage, Host } from "../host";
 
 /**
  * The few globals of Office that the add-in's page finds in Excel. `Excel` itself is the genuine client;
@@ -11,9 +11,15 @@ export function installOffice(
   after: () => void,
 ): void {
   const page = window as unknown as Record<string, unknown>;
-  const { Excel } = window as unknown as {
+  const { Excel, OfficeExtension } = window as unknown as {
     Excel: { run: (...args: unknown[]) => Promise<unknown> };
+    OfficeExtension: {
+      _testSetRichApiMessageReadyImpl(ready: () => Promise<void>): void;
+      _testTriggerRichApiMessageEvent(message: EventMessage): void;
+    };
   };
+  OfficeExtension._testSetRichApiMessageReadyImpl(() => Promise.resolve());
+  host.hear = OfficeExtension._testTriggerRichApiMessageEvent;
   const genuine = Excel.run.bind(Excel);
   const session = {
     ...host.session,
@@ -34,7 +40,9 @@ export function installOffice(
     },
   };
   Excel.run = (work) => genuine(session, work);
+  const asked = new URLSearchParams(location.search);
   page.Office = {
+    context: { displayLanguage: asked.get("language") ?? navigator.language },
     HostType: { Excel: "Excel" },
     VisibilityMode: { taskpane: "Taskpane" },
     addin: { onVisibilityModeChanged: async () => {} },

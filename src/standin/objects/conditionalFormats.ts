@@ -1,4 +1,4 @@
-import { type Area, overlap } from "../area";
+import { type Area, overlap } from "../../sheets/area";
 import { type Book, type Format, newId, type Sheet } from "../book";
 import { HostError, type HostObject, hostObject, notFound, properties } from "../hostObject";
 import { guard } from "./format";

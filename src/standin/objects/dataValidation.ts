@@ -1,4 +1,4 @@
-import { type Area, covers } from "../area";
+import { type Area, covers } from "../../sheets/area";
 import type { Sheet } from "../book";
 import { type HostObject, hostObject, properties } from "../hostObject";
 import { guard } from "./format";

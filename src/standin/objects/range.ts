@@ -1,4 +1,4 @@
-import { type Area, areaAddress, cellCount, readArea } from "../area";
+import { type Area, areaAddress, cellCount, readArea } from "../../sheets/area";
 import { type Book, boxAt, lookAt, putBox, type Sheet, tableAt } from "../book";
 import { entered } from "../entered";
 import { badArgument, denied, HostError, type HostObject, hostObject } from "../hostObject";

@@ -1,4 +1,4 @@
-import { type Area, overlap } from "../area";
+import { type Area, overlap } from "../../sheets/area";
 import { type Book, bodyRows, boxAt, newId, putBox, type Sheet, type Table } from "../book";
 import { addTableRows } from "../edits";
 import { entered } from "../entered";

@@ -1,4 +1,4 @@
-import { type Area, everything, readArea, readAreas } from "../area";
+import { type Area, everything, readArea, readAreas } from "../../sheets/area";
 import type { Book, Sheet } from "../book";
 import {
   badArgument,
@@ -34,6 +34,10 @@ export function worksheetCollection(book: Book, add: (name: string) => Sheet): H
         return worksheetObject(book, add(name));
       },
       getItemOrNullObject: (key: string) => find(key),
+      _RegisterDataChangedEvent: () => void book.listening.add("changed"),
+      _UnregisterDataChangedEvent: () => void book.listening.delete("changed"),
+      _RegisterSelectionChangedEvent: () => void book.listening.add("selectionChanged"),
+      _UnregisterSelectionChangedEvent: () => void book.listening.delete("selectionChanged"),
     },
   });
 }

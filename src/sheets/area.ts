@@ -1,4 +1,4 @@
-import { a1, columnLetters } from "../sheets/address";
+import { a1, columnLetters } from "./address";
 
 /** A rectangle of cells; rows and columns count from 0, both ends included. */
 export interface Area {

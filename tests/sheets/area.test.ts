@@ -6,7 +6,7 @@ import {
   overlap,
   readArea,
   readAreas,
-} from "../../src/standin/area";
+} from "../../src/sheets/area";
 
 test.each([
   ["A1", { top: 0, left: 0, bottom: 0, right: 0 }],

@@ -1,0 +1,75 @@
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
+import { lazy, type ReactElement, startTransition, useState } from "react";
+import type { Lineup } from "../lineup/lineup";
+import { readLineup } from "../lineup/readLineup";
+import { FileButton } from "./FileButton";
+import { messages } from "./messages";
+import type { RowChoice } from "./Pane";
+import { State } from "./State";
+import type { StepProps } from "./shared";
+
+const Editor = lazy(() => import("./lineup/Editor"));
+const text = messages.lineup;
+
+/** Describes and builds the lineup; once that is done, shows how it stands. */
+export function LineupStep({
+  toRows,
+  ...shared
+}: StepProps & { toRows: (choice: RowChoice) => void }): ReactElement {
+  const { book, work } = shared;
+  /** The lineup that is being described; `new` for a blank one. */
+  const [draft, setDraft] = useState<Lineup | "new">();
+  const lineup = book?.report?.context.lineup ?? book?.snapshot.lineup;
+
+  const open = (file: File) =>
+    work.run(async () => {
+      const read = readLineup(await file.text());
+      if (read.ok) {
+        setDraft(read.value);
+        work.setTold(text.opened(file.name));
+        return;
+      }
+      const lines = read.errors.map(({ path, message }) => `${path}: ${message}`);
+      work.setProblem([text.fileErrors(file.name, lines.length), ...lines].join("\n"));
+    });
+
+  if (draft !== undefined)
+    return <Editor {...shared} lineup={draft} done={() => setDraft(undefined)} />;
+  if (!book) return <Typography>{work.busy ? messages.working : messages.notRead}</Typography>;
+  return (
+    <Stack spacing={2}>
+      {book.report ? (
+        <State report={book.report} toRows={toRows} />
+      ) : (
+        <Typography>
+          {lineup ? messages.check.cannot(book.uncheckable ?? "") : text.none}
+        </Typography>
+      )}
+      <Stack spacing={1}>
+        <Button
+          variant={book.report ? "outlined" : "contained"}
+          disabled={work.busy}
+          onClick={() => startTransition(() => setDraft(lineup ?? "new"))}
+        >
+          {lineup ? text.edit : text.start}
+        </Button>
+        <FileButton
+          id="lineup-file"
+          label={text.open}
+          accept=".json"
+          disabled={work.busy}
+          onFile={open}
+        />
+        <Button
+          variant="text"
+          disabled={work.busy}
+          onClick={() => work.run(async (watch) => void (await shared.read(watch)))}
+        >
+          {messages.read}
+        </Button>
+      </Stack>
+    </Stack>
+  );
+}

@@ -1,0 +1,59 @@
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
+import type { ReactElement } from "react";
+import { CountChips } from "../CountChips";
+import type { TableRows } from "../host";
+import { messages } from "../messages";
+import type { StepProps } from "../shared";
+import type { Book } from "../useBook";
+import { Findings } from "./Findings";
+
+const text = messages.check;
+
+/** What the check found, and the marks in the sheets. */
+export default function CheckStep({
+  readAll,
+  reread,
+  ...shared
+}: StepProps & {
+  readAll: () => void;
+  reread: (rows: readonly TableRows[]) => Promise<Book | undefined>;
+}): ReactElement {
+  const { host, book, work } = shared;
+  const report = book?.report;
+  const mark = () =>
+    work.run(async (watch) => {
+      const { cells } = await host.mark(report?.findings ?? [], watch);
+      work.setTold(text.marked(cells));
+    });
+  const unmark = () =>
+    work.run(async (watch) => {
+      await host.clearMarks(watch);
+      work.setTold(text.unmarked);
+    });
+  return (
+    <Stack spacing={1.5}>
+      {!report && (
+        <Typography>{book ? text.cannot(book.uncheckable ?? "") : messages.notRead}</Typography>
+      )}
+      {report && (
+        <>
+          <CountChips counts={report.counts} label={messages.state.counts} all />
+          <Findings report={report} shared={shared} reread={reread} />
+          <Stack spacing={1}>
+            <Button variant="outlined" onClick={mark} disabled={work.busy}>
+              {text.mark}
+            </Button>
+            <Button variant="outlined" onClick={unmark} disabled={work.busy}>
+              {text.unmark}
+            </Button>
+          </Stack>
+        </>
+      )}
+      <Button variant="text" onClick={readAll} disabled={work.busy}>
+        {messages.read}
+      </Button>
+    </Stack>
+  );
+}

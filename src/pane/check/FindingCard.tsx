@@ -1,0 +1,66 @@
+import Box from "@mui/material/Box";
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
+import type { ReactElement } from "react";
+import type { Finding } from "../../check/finding";
+import { useLocale } from "../locale";
+import { messages } from "../messages";
+
+const text = messages.check;
+
+/** One finding in full, and what can be done about it. */
+export function FindingCard({
+  finding,
+  busy,
+  goTo,
+  again,
+}: {
+  finding: Finding;
+  busy: boolean;
+  goTo: () => void;
+  again: () => void;
+}): ReactElement {
+  const { number } = useLocale();
+  const shown = (value: string | number) => (typeof value === "number" ? number(value) : value);
+  const facts = [
+    [text.found, finding.found],
+    [text.expected, finding.expected],
+    [text.source, finding.source],
+    [text.rule, finding.rule],
+  ] as const;
+  return (
+    <Box
+      component="section"
+      aria-label={`${finding.sheet}!${finding.address}`}
+      sx={{ border: 2, borderColor: "primary.main", p: 1, mb: 1 }}
+    >
+      <Typography sx={{ fontWeight: 700 }}>
+        {text.weights[finding.weight]} · {finding.sheet}!{finding.address}
+      </Typography>
+      <Typography sx={{ overflowWrap: "anywhere" }}>{finding.message}</Typography>
+      <Box component="dl" sx={{ m: 0, mt: 0.5 }}>
+        {facts.map(([name, value]) =>
+          value === undefined ? undefined : (
+            <Typography key={name} variant="body2" component="div">
+              <Box component="dt" sx={{ display: "inline", color: "text.secondary" }}>
+                {name}:{" "}
+              </Box>
+              <Box component="dd" sx={{ display: "inline", m: 0, overflowWrap: "anywhere" }}>
+                {shown(value)}
+              </Box>
+            </Typography>
+          ),
+        )}
+      </Box>
+      <Stack direction="row" spacing={1} sx={{ mt: 1, flexWrap: "wrap" }}>
+        <Button size="small" variant="outlined" disabled={busy} onClick={goTo}>
+          {text.goTo}
+        </Button>
+        <Button size="small" variant="outlined" disabled={busy} onClick={again}>
+          {text.again}
+        </Button>
+      </Stack>
+    </Box>
+  );
+}

@@ -1,0 +1,85 @@
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
+import type { ReactElement } from "react";
+import { FormProvider, useForm, useWatch } from "react-hook-form";
+import { BREAKER_MEDIA } from "../../lineup/equipment";
+import { PANEL_TYPES } from "../../lineup/lineup";
+import { series } from "../../lineup/series";
+import { messages } from "../messages";
+import { Fields } from "./Fields";
+import type { Field } from "./fields";
+
+const text = messages.lineup;
+const FIELDS: readonly Field[] = [
+  { path: "first", label: text.seriesFirst, holds: "text" },
+  { path: "count", label: text.seriesCount, holds: "number" },
+  { path: "type", label: text.seriesType, holds: PANEL_TYPES },
+  { path: "section", label: text.seriesSection, holds: "text" },
+  { path: "medium", label: text.seriesMedium, holds: BREAKER_MEDIA },
+  { path: "ratedA", label: text.seriesRated, holds: "number" },
+];
+/** No lineup is longer than this. */
+const MOST = 200;
+
+/** Panels alike, their designations counting on. */
+export function AddSeries({
+  first,
+  section,
+  add,
+}: {
+  first: string;
+  section: string;
+  add: (panels: readonly Record<string, unknown>[]) => void;
+}): ReactElement {
+  const form = useForm({
+    defaultValues: {
+      first,
+      count: 4 as unknown,
+      type: "feeder",
+      section,
+      medium: "vacuum" as string | undefined,
+      ratedA: 1250 as unknown,
+    },
+  });
+  const values = useWatch({ control: form.control });
+  const count = Math.floor(Number(values.count));
+  const made = count >= 1 && count <= MOST ? series(values.first ?? "", count) : [];
+  return (
+    <FormProvider {...form}>
+      <Stack
+        component="section"
+        aria-label={text.addSeries}
+        spacing={1.25}
+        sx={{ border: 1, borderColor: "divider", p: 1 }}
+      >
+        <Fields fields={FIELDS} />
+        <Typography variant="body2">
+          {made.length > 0
+            ? text.seriesMade(made[0] ?? "", made.at(-1) ?? "")
+            : text.seriesMost(MOST)}
+        </Typography>
+        <Button
+          variant="contained"
+          disabled={made.length === 0}
+          onClick={() =>
+            add(
+              made.map((designation) => ({
+                designation,
+                type: values.type,
+                section: values.section,
+                ...(values.medium
+                  ? {
+                      breaker: { designation: "Q0", medium: values.medium, ratedA: values.ratedA },
+                    }
+                  : {}),
+              })),
+            )
+          }
+        >
+          {text.pasteAdd(made.length)}
+        </Button>
+      </Stack>
+    </FormProvider>
+  );
+}

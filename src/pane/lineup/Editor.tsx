@@ -1,0 +1,187 @@
+import Alert from "@mui/material/Alert";
+import Box from "@mui/material/Box";
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import { type ReactElement, useMemo, useState } from "react";
+import { type FieldValues, FormProvider, get, useForm, useFormState } from "react-hook-form";
+import type { Lineup } from "../../lineup/lineup";
+import { checkLineup } from "../../lineup/readLineup";
+import { type Plan, planFor } from "../../sheets/plan";
+import { messages } from "../messages";
+import type { StepProps } from "../shared";
+import { NEW_LINEUP, resolver, written } from "./draft";
+import { EntryList } from "./EntryList";
+import { Fields } from "./Fields";
+import { Fold } from "./Fold";
+import { CRITERIA, DRAWINGS, INSTRUMENTS, PROJECT, RATINGS, TESTS } from "./fields";
+import { Panels } from "./Panels";
+import { Preview } from "./Preview";
+import { saveFile } from "./saveFile";
+
+const text = messages.lineup;
+
+const PARTS: readonly {
+  readonly id: string;
+  readonly title: string;
+  /** Where its errors stand. */
+  readonly paths: readonly string[];
+  readonly show: () => ReactElement;
+}[] = [
+  {
+    id: "project",
+    title: text.project,
+    paths: ["project.name", "project.site", "project.number", "project.specification"],
+    show: () => <Fields fields={PROJECT} />,
+  },
+  {
+    id: "ratings",
+    title: text.ratings,
+    paths: ["basis", "ratings"],
+    show: () => <Fields fields={RATINGS} />,
+  },
+  { id: "panels", title: text.panels, paths: ["panels"], show: () => <Panels /> },
+  {
+    id: "tests",
+    title: text.tests,
+    paths: ["insulation", "withstand"],
+    show: () => <Fields fields={TESTS} />,
+  },
+  {
+    id: "criteria",
+    title: text.criteria,
+    paths: ["criteria"],
+    show: () => <EntryList list={CRITERIA} />,
+  },
+  {
+    id: "drawings",
+    title: text.drawings,
+    paths: ["project.drawings"],
+    show: () => <EntryList list={DRAWINGS} />,
+  },
+  {
+    id: "instruments",
+    title: text.instruments,
+    paths: ["instruments"],
+    show: () => <EntryList list={INSTRUMENTS} />,
+  },
+];
+
+/** Describes a lineup and builds it onto the workbook. */
+export default function Editor({
+  lineup,
+  done,
+  ...shared
+}: StepProps & {
+  /** The lineup to begin with. */
+  lineup: Lineup | "new";
+  /** Called when the lineup is built or left. */
+  done: () => void;
+}): ReactElement {
+  const { host, work, read } = shared;
+  const form = useForm<FieldValues>({
+    defaultValues: lineup === "new" ? NEW_LINEUP : (lineup as FieldValues),
+    mode: "onChange",
+    resolver,
+  });
+  const [open, setOpen] = useState<string | undefined>(lineup === "new" ? "project" : "panels");
+  const [plan, setPlan] = useState<Plan>();
+  const [errors, setErrors] = useState<readonly string[]>([]);
+
+  const preview = () => {
+    const checked = checkLineup(written(form.getValues()) ?? {});
+    void form.trigger();
+    setErrors(checked.ok ? [] : checked.errors.map(({ path, message }) => `${path}: ${message}`));
+    setPlan(checked.ok ? planFor(checked.value) : undefined);
+  };
+  const build = (wanted: Plan) =>
+    work.run(async (watch) => {
+      const { create, change } = await host.build(wanted, watch);
+      await read(watch);
+      done();
+      work.setTold(
+        text.built(
+          create.length,
+          change.reduce((sum, { added }) => sum + added, 0),
+          change.reduce((sum, { aside }) => sum + aside.length, 0),
+        ),
+      );
+    });
+  const save = () => {
+    const content = JSON.stringify(written(form.getValues()) ?? {}, null, 2);
+    saveFile("lineup.lineup.json", content, "application/json");
+  };
+
+  return (
+    <FormProvider {...form}>
+      <Stack
+        spacing={1}
+        component="form"
+        noValidate
+        onSubmit={(event) => event.preventDefault()}
+        onChange={() => setPlan(undefined)}
+      >
+        <Parts open={open} setOpen={setOpen} />
+        {errors.length > 0 && (
+          <Alert severity="warning">
+            {text.errors(errors.length)}
+            <Box component="ul" sx={{ m: 0, paddingInlineStart: 2.5 }}>
+              {errors.map((error) => (
+                <li key={error}>{error}</li>
+              ))}
+            </Box>
+          </Alert>
+        )}
+        {plan && <Preview plan={plan} snapshot={shared.book?.snapshot} />}
+        {plan ? (
+          <Button variant="contained" disabled={work.busy} onClick={() => build(plan)}>
+            {text.build}
+          </Button>
+        ) : (
+          <Button variant="contained" disabled={work.busy} onClick={preview}>
+            {text.preview}
+          </Button>
+        )}
+        <Button variant="outlined" onClick={save}>
+          {text.save}
+        </Button>
+        <Button variant="text" disabled={work.busy} onClick={done}>
+          {text.leave}
+        </Button>
+      </Stack>
+    </FormProvider>
+  );
+}
+
+function Parts({
+  open,
+  setOpen,
+}: {
+  open: string | undefined;
+  setOpen: (id: string | undefined) => void;
+}): ReactElement {
+  const { errors } = useFormState();
+  const wrong = useMemo(
+    () =>
+      new Set(
+        PARTS.filter(({ paths }) => paths.some((path) => get(errors, path) !== undefined)).map(
+          ({ id }) => id,
+        ),
+      ),
+    [errors],
+  );
+  return (
+    <>
+      {PARTS.map(({ id, title, show }) => (
+        <Fold
+          key={id}
+          title={title}
+          wrong={wrong.has(id)}
+          open={open === id}
+          onOpen={() => setOpen(open === id ? undefined : id)}
+        >
+          {show()}
+        </Fold>
+      ))}
+    </>
+  );
+}

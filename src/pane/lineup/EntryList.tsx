@@ -1,0 +1,73 @@
+import Box from "@mui/material/Box";
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import { type ReactElement, useState } from "react";
+import { get, useFieldArray, useFormContext } from "react-hook-form";
+import { messages } from "../messages";
+import { Fields } from "./Fields";
+import { Fold } from "./Fold";
+import type { ListFields } from "./fields";
+
+const text = messages.lineup;
+
+/** A list of equipment: add to it, open one of its entries, copy it, move it, take it out. */
+export function EntryList({
+  prefix = "",
+  list,
+}: {
+  prefix?: string;
+  list: ListFields;
+}): ReactElement {
+  const path = prefix + list.path;
+  const { getValues, formState } = useFormContext();
+  const { fields, append, remove, move, insert } = useFieldArray({ name: path });
+  const [open, setOpen] = useState<number>();
+  const nameOf = (at: number) =>
+    String(getValues(`${path}.${at}.${list.name}`) ?? "") || text.unnamed;
+  return (
+    <Stack spacing={1}>
+      {fields.map((field, at) => (
+        <Fold
+          key={field.id}
+          title={nameOf(at)}
+          wrong={get(formState.errors, `${path}.${at}`) !== undefined}
+          open={open === at}
+          onOpen={() => setOpen(open === at ? undefined : at)}
+        >
+          <Fields prefix={`${path}.${at}.`} fields={list.fields} />
+          <Box sx={{ display: "flex", flexWrap: "wrap", gap: 0.5 }}>
+            <Button
+              size="small"
+              onClick={() => insert(at + 1, { ...getValues(`${path}.${at}`), [list.name]: "" })}
+            >
+              {text.copy}
+            </Button>
+            <Button size="small" disabled={at === 0} onClick={() => move(at, at - 1)}>
+              {text.up}
+            </Button>
+            <Button
+              size="small"
+              disabled={at === fields.length - 1}
+              onClick={() => move(at, at + 1)}
+            >
+              {text.down}
+            </Button>
+            <Button size="small" onClick={() => remove(at)}>
+              {text.remove}
+            </Button>
+          </Box>
+        </Fold>
+      ))}
+      <Button
+        variant="outlined"
+        size="small"
+        onClick={() => {
+          append({ ...list.fresh });
+          setOpen(fields.length);
+        }}
+      >
+        {text.add}: {list.title}
+      </Button>
+    </Stack>
+  );
+}

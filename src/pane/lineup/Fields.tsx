@@ -1,0 +1,137 @@
+import FormControl from "@mui/material/FormControl";
+import FormHelperText from "@mui/material/FormHelperText";
+import InputBase from "@mui/material/InputBase";
+import InputLabel from "@mui/material/InputLabel";
+import NativeSelect from "@mui/material/NativeSelect";
+import { type ReactElement, useId, useState } from "react";
+import { useController } from "react-hook-form";
+import { readReading } from "../../quantities/readReading";
+import { type Locale, useLocale } from "../locale";
+import { messages } from "../messages";
+import type { Field } from "./fields";
+
+/** Fields of a form below each other, each with what is wrong with it. */
+export function Fields({
+  prefix = "",
+  fields,
+}: {
+  /** Path of what the fields belong to, with its dot. */
+  prefix?: string;
+  fields: readonly Field[];
+}): ReactElement {
+  return (
+    <>
+      {fields.map((field) => (
+        <Entry key={field.path} path={prefix + field.path} field={field} />
+      ))}
+    </>
+  );
+}
+
+function Entry({ path, field }: { path: string; field: Field }): ReactElement {
+  const id = useId();
+  const locale = useLocale();
+  const {
+    field: { value, onChange, onBlur, ref },
+    fieldState: { error },
+  } = useController({ name: path });
+  /** What is being typed, where it is not what the value would be written as. */
+  const [typed, setTyped] = useState<string>();
+  const { holds } = field;
+  // An object's own error, such as an order between its fields, has no message of its own here.
+  const wrong = typeof error?.message === "string" ? error.message : undefined;
+  const described = wrong ? { "aria-describedby": `${id}-wrong` } : {};
+  return (
+    <FormControl fullWidth error={wrong !== undefined} size="small">
+      <InputLabel
+        htmlFor={id}
+        shrink
+        variant="standard"
+        sx={{ transform: "none", fontSize: "0.8125rem" }}
+      >
+        {field.label}
+      </InputLabel>
+      {typeof holds === "object" ? (
+        <NativeSelect
+          inputProps={{ id, ...described }}
+          inputRef={ref}
+          value={value ?? ""}
+          onBlur={onBlur}
+          onChange={({ target }) =>
+            onChange(holds.find((one) => String(one) === target.value) ?? undefined)
+          }
+          sx={{ minHeight: 40 }}
+        >
+          <option value="">{messages.lineup.notSet}</option>
+          {holds.map((one) => (
+            <option key={one} value={one}>
+              {one}
+            </option>
+          ))}
+        </NativeSelect>
+      ) : (
+        <InputBase
+          id={id}
+          inputRef={ref}
+          type={holds === "day" ? "date" : "text"}
+          inputProps={{ ...(holds === "number" ? { inputMode: "decimal" } : {}), ...described }}
+          value={typed ?? writtenAs(value, locale)}
+          onChange={({ target }) => {
+            const next = readAs(target.value, holds, locale);
+            setTyped(target.value);
+            onChange(next);
+          }}
+          onBlur={() => {
+            setTyped(undefined);
+            onBlur();
+          }}
+          sx={{
+            mt: 2.25,
+            px: 1,
+            minHeight: 40,
+            border: 1,
+            borderColor: wrong ? "error.main" : "text.secondary",
+          }}
+        />
+      )}
+      {wrong && (
+        <FormHelperText id={`${id}-wrong`} sx={{ mx: 0 }}>
+          {wrong}
+        </FormHelperText>
+      )}
+    </FormControl>
+  );
+}
+
+/** A value as it stands in its field: numbers with the decimal mark of the user's language, not grouped. */
+const writtenAs = (value: unknown, { decimal }: Locale): string =>
+  Array.isArray(value)
+    ? value.map((one) => writtenAs(one, { decimal } as Locale)).join("; ")
+    : typeof value === "number"
+      ? String(value).replace(".", decimal)
+      : String(value ?? "");
+
+/** What was typed into a field. Text that is no number stays text, for the check to say so. */
+function readAs(
+  text: string,
+  holds: Exclude<Field["holds"], readonly unknown[]>,
+  locale: Locale,
+): unknown {
+  if (text.trim() === "") return undefined;
+  const number = (part: string): unknown => {
+    const read = readReading(part.trim(), { unit: "%", decimal: locale.decimal });
+    return read.ok && read.value.bound === "exact" ? read.value.value : part;
+  };
+  if (holds === "number") return number(text);
+  if (holds === "numbers")
+    return text
+      .split(/[;\s]+/)
+      .filter(Boolean)
+      .map(number);
+  if (holds === "words")
+    return text
+      .split(/[;,]/)
+      .map((part) => part.trim())
+      .filter(Boolean);
+  return text;
+}

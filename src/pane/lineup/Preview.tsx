@@ -1,0 +1,68 @@
+import Box from "@mui/material/Box";
+import Typography from "@mui/material/Typography";
+import { type ReactElement, useMemo } from "react";
+import { isBlank } from "../../records/kind";
+import type { Plan } from "../../sheets/plan";
+import { reconcile } from "../../sheets/reconcile";
+import { recordTables } from "../../sheets/recordTable";
+import type { Snapshot } from "../../sheets/snapshot";
+import { messages } from "../messages";
+
+const text = messages.lineup;
+/** So many rows set aside are named. */
+const NAMED = 6;
+
+/** What building will add, keep and leave alone. */
+export function Preview({
+  plan,
+  snapshot,
+}: {
+  plan: Plan;
+  snapshot: Snapshot | undefined;
+}): ReactElement {
+  const lines = useMemo(() => linesOf(plan, snapshot), [plan, snapshot]);
+  return (
+    <Box
+      component="section"
+      aria-labelledby="preview"
+      sx={{ border: 1, borderColor: "divider", p: 1 }}
+    >
+      <Typography id="preview" variant="h3">
+        {text.previewHeading}
+      </Typography>
+      <Box component="ul" sx={{ m: 0, paddingInlineStart: 2.5 }}>
+        {lines.map((line) => (
+          <li key={line}>
+            <Typography variant="body2">{line}</Typography>
+          </li>
+        ))}
+      </Box>
+    </Box>
+  );
+}
+
+function linesOf(plan: Plan, snapshot: Snapshot | undefined): string[] {
+  const { create, change } = reconcile(plan, snapshot);
+  const readings = (snapshot ? recordTables(snapshot) : []).reduce((sum, { kind, rows }) => {
+    const entries = kind.columns.filter(({ role }) => role === "entry").map(({ id }) => id);
+    return (
+      sum + rows.reduce((own, row) => own + entries.filter((id) => !isBlank(row[id])).length, 0)
+    );
+  }, 0);
+  const changes = change.flatMap(({ table, added, writes, aside }) => {
+    const updated = writes.filter(({ row }) => row < table.rowCount).length;
+    return [
+      ...(added > 0 ? [text.adds(table.sheet, added)] : []),
+      ...(updated > 0 ? [text.updates(table.sheet, updated)] : []),
+      ...(aside.length > 0
+        ? [text.asides(table.sheet, aside.slice(0, NAMED), Math.max(0, aside.length - NAMED))]
+        : []),
+    ];
+  });
+  return [
+    ...create.map(({ planned }) => text.creates(planned.sheet, planned.rows.length)),
+    ...changes,
+    ...(create.length + changes.length === 0 ? [text.nothing] : []),
+    text.keeps(readings),
+  ];
+}

@@ -1,0 +1,40 @@
+import type { FieldErrors, FieldValues, Resolver } from "react-hook-form";
+import { set } from "react-hook-form";
+import { checkLineup } from "../../lineup/readLineup";
+
+/** What a lineup starts as. */
+export const NEW_LINEUP: FieldValues = {
+  project: { name: "", site: "", drawings: [] },
+  basis: "IEC",
+  ratings: { frequencyHz: 50, altitudeM: 0 },
+  insulation: { correction: "solid", baseC: 20 },
+  withstand: { wave: "AC", seconds: 60 },
+  criteria: [],
+  panels: [],
+  instruments: [],
+};
+
+/** The form's values without what was left blank, as a lineup's file holds them. */
+export function written(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map((item) => written(item) ?? {});
+  if (typeof value !== "object" || value === null)
+    return value === "" || value === null ? undefined : value;
+  const fields = Object.entries(value).flatMap(([key, field]) => {
+    const kept = written(field);
+    return kept === undefined ? [] : [[key, kept] as const];
+  });
+  return fields.length > 0 ? Object.fromEntries(fields) : undefined;
+}
+
+/** Checks the whole form as a lineup, and puts each error at its field. */
+export const resolver: Resolver = (values) => {
+  const checked = checkLineup(written(values) ?? {});
+  if (checked.ok) return { values: checked.value, errors: {} };
+  const errors: FieldErrors = {};
+  for (const { path, message } of checked.errors)
+    set(errors, formPath(path), { type: "lineup", message });
+  return { values: {}, errors };
+};
+
+/** `panels[3].breaker.medium` as a form names it: `panels.3.breaker.medium`. */
+export const formPath = (path: string): string => path.replaceAll("[", ".").replaceAll("]", "");

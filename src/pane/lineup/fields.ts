@@ -1,0 +1,215 @@
+import { BASES } from "../../criteria/criterion";
+import { bolts, proofStress } from "../../engineering/bolts";
+import { curves } from "../../engineering/curves";
+import { BREAKER_MEDIA } from "../../lineup/equipment";
+import { OWN_QUANTITIES, PANEL_TYPES } from "../../lineup/lineup";
+
+/** One field of a form: where it stands in the lineup, and what it holds. */
+export interface Field {
+  readonly path: string;
+  readonly label: string;
+  readonly holds: "text" | "number" | "day" | "words" | "numbers" | readonly (string | number)[];
+}
+
+/** A list of equipment in the lineup: its fields, and what a new one starts with. */
+export interface ListFields {
+  readonly path: string;
+  readonly title: string;
+  readonly fields: readonly Field[];
+  readonly fresh: Readonly<Record<string, unknown>>;
+  /** Path of the field that an entry of the list is known by. */
+  readonly name: string;
+}
+
+const text = (path: string, label: string): Field => ({ path, label, holds: "text" });
+const number = (path: string, label: string): Field => ({ path, label, holds: "number" });
+const one = (path: string, label: string, of: readonly (string | number)[]): Field => ({
+  path,
+  label,
+  holds: of,
+});
+
+export const PROJECT: readonly Field[] = [
+  text("project.name", "Project"),
+  text("project.site", "Site"),
+  text("project.number", "Project number"),
+  text("project.specification", "Specification"),
+];
+
+export const RATINGS: readonly Field[] = [
+  one("basis", "Basis", BASES),
+  number("ratings.voltagekV", "Rated voltage, kV"),
+  number("ratings.operatingkV", "Operating voltage, kV"),
+  one("ratings.frequencyHz", "Frequency, Hz", [50, 60]),
+  number("ratings.busbarA", "Busbar current, A"),
+  number("ratings.shortTimekA", "Short-time current, kA"),
+  number("ratings.shortTimeS", "Short time, s"),
+  number("ratings.controlV", "Control voltage, V"),
+  number("ratings.altitudeM", "Altitude, m"),
+];
+
+export const TESTS: readonly Field[] = [
+  one("insulation.correction", "Insulation corrected by", ["solid", "oil", "halving", "none"]),
+  number("insulation.baseC", "Base temperature, °C"),
+  one("withstand.wave", "Withstand test with", ["AC", "DC"]),
+  number("withstand.seconds", "Withstand duration, s"),
+  number("withstand.gapM", "Shortest path in air, m"),
+];
+
+export const DRAWINGS: ListFields = {
+  path: "project.drawings",
+  title: "Drawings",
+  name: "number",
+  fields: [text("number", "Number"), text("revision", "Revision"), text("title", "Title")],
+  fresh: { number: "", revision: "" },
+};
+
+export const INSTRUMENTS: ListFields = {
+  path: "instruments",
+  title: "Instruments",
+  name: "id",
+  fields: [
+    text("id", "Id"),
+    text("kind", "Instrument"),
+    text("serial", "Serial number"),
+    { path: "calibrated", label: "Calibrated", holds: "day" },
+    { path: "due", label: "Due", holds: "day" },
+  ],
+  fresh: { id: "", kind: "", serial: "" },
+};
+
+export const CRITERIA: ListFields = {
+  path: "criteria",
+  title: "Criteria",
+  name: "quantity",
+  fields: [
+    one("quantity", "Quantity", OWN_QUANTITIES),
+    number("value", "Value"),
+    one("from", "Given by", ["project", "maker"]),
+    text("document", "Document"),
+    { path: "applies", label: "Panels or sections (blank for all)", holds: "words" },
+  ],
+  fresh: { from: "project" },
+};
+
+export const PANEL: readonly Field[] = [
+  text("designation", "Designation"),
+  text("name", "Circuit"),
+  one("type", "Type", PANEL_TYPES),
+  text("section", "Bus section"),
+  number("massKg", "Mass, kg"),
+];
+
+export const BREAKER: readonly Field[] = [
+  text("breaker.designation", "Breaker's designation"),
+  one("breaker.medium", "Medium", BREAKER_MEDIA),
+  number("breaker.ratedA", "Rated current, A"),
+  text("breaker.document", "Maker's document"),
+  number("breaker.contactLimit", "Contact resistance, most µΩ"),
+  number("breaker.closingMs.least", "Closing, least ms"),
+  number("breaker.closingMs.most", "Closing, most ms"),
+  number("breaker.openingMs.least", "Opening, least ms"),
+  number("breaker.openingMs.most", "Opening, most ms"),
+  number("breaker.poleSpreadMs", "Pole spread, most ms"),
+];
+
+export const GAS: readonly Field[] = [
+  number("breaker.gas.fillingMPa", "Filling at 20 °C, MPa"),
+  number("breaker.gas.alarmMPa", "Alarm at 20 °C, MPa"),
+  number("breaker.gas.lockoutMPa", "Lockout at 20 °C, MPa"),
+  one("breaker.gas.pressure", "Pressures are", ["gauge", "absolute"]),
+];
+
+/** Lists of a panel's equipment. */
+export const PANEL_LISTS: readonly ListFields[] = [
+  {
+    path: "currentTransformers",
+    title: "Current transformers",
+    name: "name",
+    fields: [
+      text("name", "Core"),
+      number("primaryA", "Primary, A"),
+      one("secondaryA", "Secondary, A", [1, 5]),
+      text("accuracy", "Class"),
+      number("burdenVA", "Burden, VA"),
+      number("accuracyLimitFactor", "Accuracy limit factor"),
+      number("kneeV", "Knee point, least V"),
+      number("windingOhm", "Winding at 75 °C, most Ω"),
+    ],
+    fresh: { name: "", secondaryA: 1, accuracy: "" },
+  },
+  {
+    path: "voltageTransformers",
+    title: "Voltage transformers",
+    name: "name",
+    fields: [
+      text("name", "Winding"),
+      number("primaryV", "Primary, V"),
+      number("secondaryV", "Secondary, V"),
+      text("accuracy", "Class"),
+      number("burdenVA", "Burden, VA"),
+    ],
+    fresh: { name: "", accuracy: "" },
+  },
+  {
+    path: "meters",
+    title: "Meters",
+    name: "designation",
+    fields: [
+      text("designation", "Designation"),
+      text("quantity", "Measures"),
+      number("fullScale", "Full scale"),
+      text("unit", "Unit"),
+      number("accuracy", "Error, most % of full scale"),
+      { path: "points", label: "Points, % of full scale", holds: "numbers" },
+    ],
+    fresh: { designation: "", quantity: "", unit: "", points: [25, 50, 100] },
+  },
+  {
+    path: "protection",
+    title: "Protection elements",
+    name: "element",
+    fields: [
+      text("relay", "Relay"),
+      text("element", "Element"),
+      number("pickup", "Pick-up"),
+      text("unit", "Unit"),
+      one("curve", "Curve", ["definite", ...Object.keys(curves)]),
+      number("setting", "Time multiplier, dial or delay"),
+      { path: "multiples", label: "Tested at multiples of pick-up", holds: "numbers" },
+      number("pickupPercent", "Pick-up error, most %"),
+      number("timePercent", "Time error, most %"),
+      number("timeS", "Time error, most s"),
+    ],
+    fresh: {
+      relay: "",
+      element: "",
+      unit: "A",
+      curve: "definite",
+      multiples: [2, 5, 10],
+      pickupPercent: 5,
+      timePercent: 5,
+      timeS: 0.04,
+    },
+  },
+  {
+    path: "cables",
+    title: "Cables",
+    name: "designation",
+    fields: [text("designation", "Designation"), number("ratedkV", "Rated voltage U, kV")],
+    fresh: { designation: "" },
+  },
+  {
+    path: "joints",
+    title: "Bolted joints",
+    name: "name",
+    fields: [
+      text("name", "Joints"),
+      one("bolt", "Bolt", Object.keys(bolts)),
+      one("grade", "Grade", Object.keys(proofStress)),
+      number("torqueNm", "Maker's torque, N·m"),
+      text("document", "Document"),
+    ],
+    fresh: { name: "", bolt: "M12", grade: "8.8" },
+  },
+];

@@ -1,0 +1,169 @@
+import Box from "@mui/material/Box";
+import Button from "@mui/material/Button";
+import List from "@mui/material/List";
+import ListItem from "@mui/material/ListItem";
+import ListItemButton from "@mui/material/ListItemButton";
+import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
+import { type ReactElement, startTransition, useEffect, useMemo, useState } from "react";
+import type { JudgedTable } from "../../check/context";
+import type { Verdict } from "../../criteria/judge";
+import { verdictOf } from "../../records/kind";
+import { cellAddress } from "../../sheets/address";
+import { editedRows } from "../../sheets/editedRows";
+import { Choice } from "../Choice";
+import type { Touched } from "../host";
+import { messages } from "../messages";
+import type { RowChoice } from "../Pane";
+import type { StepProps } from "../shared";
+import { Cautions } from "./Cautions";
+import { Evidence } from "./Evidence";
+import { Intake } from "./Intake";
+
+const text = messages.readings;
+/** So many rows are listed at first, and more at a time. */
+const LISTED = 60;
+const VERDICTS: readonly Verdict[] = ["Fail", "Inconclusive", "Missing", "Pass", "Not required"];
+
+/** The rows of a record with their results, one row's evidence, and the way in for exports. */
+export default function ReadingsStep({
+  choice,
+  setChoice,
+  selected,
+  ...shared
+}: StepProps & {
+  choice: RowChoice;
+  setChoice: (choice: RowChoice) => void;
+  /** What is selected in the workbook. */
+  selected: Touched | undefined;
+}): ReactElement {
+  const { book, go } = shared;
+  const tables = book?.report?.context.tables ?? [];
+  const table = tables.find(({ kind }) => kind.id === choice.kind) ?? tables[0];
+
+  // A row that is selected in the workbook is the one to look at.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new selection moves the view
+  useEffect(() => {
+    if (!selected || !book?.report) return;
+    const [found] = editedRows(book.snapshot, selected.sheetId, selected.address) ?? [];
+    const chosen = book.report.context.tables.find((one) => one.table === found?.table);
+    const row = found?.rows[0];
+    if (chosen && row !== undefined)
+      startTransition(() => setChoice({ kind: chosen.kind.id, object: undefined, row }));
+  }, [selected]);
+
+  if (!table || !book?.report) return <Typography>{text.none}</Typography>;
+  const { lineup } = book.report.context;
+  const row = choice.row !== undefined && choice.row < table.rows.length ? choice.row : undefined;
+  return (
+    <Stack spacing={2}>
+      <Typography variant="h2">{text.heading}</Typography>
+      {row === undefined ? (
+        <>
+          <Filters tables={tables} table={table} choice={choice} setChoice={setChoice} />
+          <Cautions kind={table.kind} />
+          <Intake {...shared} />
+        </>
+      ) : (
+        <>
+          <Button
+            variant="outlined"
+            onClick={() => setChoice({ kind: table.kind.id, object: choice.object })}
+          >
+            {text.back}
+          </Button>
+          <Evidence table={table} row={row} lineup={lineup} />
+          <Button
+            variant="outlined"
+            onClick={() => go(table.table.sheet, cellAddress(table.table, row, 0))}
+          >
+            {text.goTo}
+          </Button>
+          <Cautions kind={table.kind} />
+        </>
+      )}
+    </Stack>
+  );
+}
+
+function Filters({
+  tables,
+  table,
+  choice,
+  setChoice,
+}: {
+  tables: readonly JudgedTable[];
+  table: JudgedTable;
+  choice: RowChoice;
+  setChoice: (choice: RowChoice) => void;
+}): ReactElement {
+  const [result, setResult] = useState("");
+  const [most, setMost] = useState(LISTED);
+  const objects = useMemo(
+    () => [...new Set(table.rows.map((row) => String(row.object ?? "")))],
+    [table],
+  );
+  const object = objects.includes(choice.object ?? "") ? choice.object : undefined;
+  const rows = useMemo(
+    () =>
+      table.judged.flatMap((row, index) =>
+        (object === undefined || String(row.object) === object) &&
+        (result === "" || verdictOf(row) === result)
+          ? [index]
+          : [],
+      ),
+    [table, object, result],
+  );
+  const any = { value: "", label: text.any };
+  return (
+    <>
+      <Stack spacing={1}>
+        <Choice
+          label={text.kind}
+          value={table.kind.id}
+          choices={tables.map(({ kind }) => ({ value: kind.id, label: kind.title }))}
+          onChoose={(kind) => {
+            setMost(LISTED);
+            setChoice({ kind, object: choice.object });
+          }}
+        />
+        <Stack direction="row" spacing={1}>
+          <Choice
+            label={text.object}
+            value={object ?? ""}
+            choices={[any, ...objects.map((value) => ({ value, label: value }))]}
+            onChoose={(value) => setChoice({ kind: table.kind.id, object: value || undefined })}
+          />
+          <Choice
+            label={text.result}
+            value={result}
+            choices={[any, ...VERDICTS.map((value) => ({ value, label: value }))]}
+            onChoose={setResult}
+          />
+        </Stack>
+      </Stack>
+      <Box>
+        <Typography variant="h3">{text.rows}</Typography>
+        {rows.length === 0 && <Typography>{text.noRows}</Typography>}
+        <List dense disablePadding aria-label={text.rows}>
+          {rows.slice(0, most).map((index) => (
+            <ListItem key={`${table.keys[index]} ${index}`} disablePadding divider>
+              <ListItemButton
+                onClick={() => setChoice({ kind: table.kind.id, object, row: index })}
+                sx={{ px: 0.5, minHeight: 44, gap: 1, justifyContent: "space-between" }}
+              >
+                <span>{table.keys[index]}</span>
+                <strong>{verdictOf(table.judged[index] ?? {})}</strong>
+              </ListItemButton>
+            </ListItem>
+          ))}
+        </List>
+        {rows.length > most && (
+          <Button fullWidth onClick={() => setMost(most + LISTED)}>
+            {text.more(rows.length - most)}
+          </Button>
+        )}
+      </Box>
+    </>
+  );
+}

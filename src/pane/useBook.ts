@@ -1,0 +1,138 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import { changedRows } from "../check/changedRows";
+import { check, type Report, recheck } from "../check/check";
+import { toSerial } from "../sheets/dates";
+import { editedRows } from "../sheets/editedRows";
+import type { Snapshot } from "../sheets/snapshot";
+import type { Host, TableRows, Touched, Watch } from "./host";
+
+/** The workbook as the pane knows it. */
+export interface Book {
+  readonly snapshot: Snapshot;
+  /** What the check comes to; undefined where the workbook cannot be checked, and why. */
+  readonly report: Report | undefined;
+  readonly uncheckable: string | undefined;
+}
+
+/** Today in local time, as a serial day number. */
+const today = () => {
+  const now = new Date();
+  return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
+};
+
+const bookOf = (snapshot: Snapshot, checked: ReturnType<typeof check>): Book => ({
+  snapshot,
+  report: checked.ok ? checked.report : undefined,
+  uncheckable: checked.ok ? undefined : checked.reason,
+});
+
+/**
+ * Keeps what the pane shows in step with the workbook: reads it once, then after an edit only the rows
+ * that it reached, and checks only their table again.
+ *
+ * @param quiet true while a longer piece of work goes on, after which the workbook is read in any case
+ */
+export function useBook(host: Host, quiet: () => boolean) {
+  const [book, setBook] = useState<Book>();
+  /** True where the workbook has changed in a way that only reading it whole can follow. */
+  const [stale, setStale] = useState(false);
+  const [selected, setSelected] = useState<Touched>();
+  const current = useRef<Book>(undefined);
+
+  const keep = useCallback((next: Book) => {
+    current.current = next;
+    setBook(next);
+  }, []);
+
+  const read = useCallback(
+    async (watch: Watch) => {
+      const snapshot = await host.read(watch);
+      setStale(false);
+      const next = bookOf(snapshot, check(snapshot, today()));
+      keep(next);
+      return next;
+    },
+    [host, keep],
+  );
+
+  /** Reads rows again, and those whose formulas changed with them. */
+  const reread = useCallback(
+    async (rows: readonly TableRows[]): Promise<Book | undefined> => {
+      const before = current.current;
+      if (!before) return undefined;
+      const snapshot = await host.reread(before.snapshot, rows);
+      if (!snapshot) {
+        setStale(true);
+        return undefined;
+      }
+      const next = bookOf(
+        snapshot,
+        before.report ? recheck(before.report, snapshot) : check(snapshot, today()),
+      );
+      keep(next);
+      const further =
+        before.report && next.report ? furtherRows(before.report, next.report, rows) : [];
+      return further.length > 0 ? reread(further) : next;
+    },
+    [host, keep],
+  );
+
+  useEffect(() => {
+    let waiting: Touched[] = [];
+    let working = false;
+    const work = async () => {
+      if (working) return;
+      working = true;
+      try {
+        while (waiting.length > 0) {
+          const edits = waiting;
+          waiting = [];
+          const before = current.current;
+          if (!before || quiet()) continue;
+          const rows = edits.map(({ sheetId, address, moved }) =>
+            moved ? undefined : editedRows(before.snapshot, sheetId, address),
+          );
+          if (rows.some((one) => one === undefined)) setStale(true);
+          const reached = merged(rows.flatMap((one) => one ?? []));
+          if (reached.length > 0) await reread(reached);
+        }
+      } catch {
+        // What stands in the way of this reading stands in the way of the next one too, which says so.
+        setStale(true);
+      } finally {
+        working = false;
+      }
+    };
+    void host.listen({
+      edited: (cells) => {
+        waiting.push(cells);
+        void work();
+      },
+      selected: setSelected,
+    });
+  }, [host, reread, quiet]);
+
+  return { book, stale, selected, read, reread };
+}
+
+/** Rows of tables named more than once put together. */
+function merged(found: readonly TableRows[]): TableRows[] {
+  const tables = new Map<TableRows["table"], Set<number>>();
+  for (const { table, rows } of found) {
+    const known = tables.get(table) ?? new Set<number>();
+    for (const row of rows) known.add(row);
+    tables.set(table, known);
+  }
+  return [...tables].map(([table, rows]) => ({ table, rows: [...rows] }));
+}
+
+/** Rows that were not read again and whose formulas come to something else now. */
+function furtherRows(before: Report, after: Report, rows: readonly TableRows[]): TableRows[] {
+  return after.context.tables.flatMap((table) => {
+    const known = before.context.tables.find((one) => one.table.name === table.table.name);
+    if (!known || known === table) return [];
+    const done = new Set(rows.find((one) => one.table.name === table.table.name)?.rows ?? []);
+    const further = changedRows(known, table).filter((row) => !done.has(row));
+    return further.length > 0 ? [{ table: table.table, rows: further }] : [];
+  });
+}
