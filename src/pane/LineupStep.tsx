@@ -6,9 +6,8 @@ import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { FileButton } from "./FileButton";
 import { messages } from "./messages";
-import type { RowChoice } from "./Pane";
 import { State } from "./State";
-import type { StepProps } from "./shared";
+import type { RowChoice, StepProps } from "./shared";
 
 const Editor = lazy(() => import("./lineup/Editor"));
 const text = messages.lineup;

@@ -19,6 +19,7 @@ import {
 import type { Host } from "./host";
 import { LineupStep } from "./LineupStep";
 import { messages } from "./messages";
+import type { RowChoice } from "./shared";
 import { useBook } from "./useBook";
 import { useWork } from "./useWork";
 
@@ -27,15 +28,7 @@ const CheckStep = lazy(() => import("./check/CheckStep"));
 const HandOverStep = lazy(() => import("./HandOverStep"));
 
 const STEPS = ["lineup", "readings", "check", "handOver"] as const;
-export type StepName = (typeof STEPS)[number];
-
-/** Which rows the step of readings shows. */
-export interface RowChoice {
-  readonly kind: string | undefined;
-  readonly object: string | undefined;
-  /** A row of the kind's table that is looked at. */
-  readonly row?: number;
-}
+type StepName = (typeof STEPS)[number];
 
 /** The pane: its four steps, and what goes on in each. */
 export function Pane({ host }: { host: Host }): ReactElement {
