@@ -107,9 +107,7 @@ const columns: readonly Column[] = [
     [
       "knee",
       sourceOf(ownKnee(row, lineup)) ||
-        (isBlank(row.kneeLeast)
-          ? "none: give the maker's or the protection study's value"
-          : "typed on this sheet: name its document in the remarks"),
+        "none on the plate: type the maker's or the protection study's value, and name its document in the remarks",
     ],
     [
       "rule",

@@ -38,6 +38,14 @@ const classLimit = ({ accuracy, percent }: Row) => {
   return name && typeof percent === "number" ? vtLimit(name, percent) : undefined;
 };
 
+/** The same whatever is applied, so that a reading changes no source. */
+const classSource = (accuracy: CellValue | undefined): string => {
+  const name = classOf(accuracy);
+  return name
+    ? `class ${name}, ${sourceOf(vtLimit(name, 100))}`
+    : `none known here for class ${accuracy ?? "not given"}`;
+};
+
 const accepted: readonly Comparison[] = [
   { value: "error", limit: "errorMost", unit: "%", sense: "within" },
   insulationAccepted,
@@ -111,13 +119,7 @@ const columns: readonly Column[] = [
     ({ burdenVA }) => burdenVA,
   ),
   sources((row, lineup) => [
-    [
-      "ratio",
-      sourceOf(classLimit(row)) ||
-        (classOf(row.accuracy)
-          ? `class ${row.accuracy}, by the voltage applied`
-          : `none known here for class ${row.accuracy ?? "not given"}`),
-    ],
+    ["ratio", classSource(row.accuracy)],
     ["minimum", limitSource(transformerMinimum, row, lineup)],
     ["test V", limitSource(transformerTestVoltage, row, lineup)],
     ["burden", plateSource(row.burdenMost)],

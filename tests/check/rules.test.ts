@@ -531,7 +531,7 @@ test("conditions that the correction to the air needs are asked for only where i
 test.each([
   ["Cover", (book: MemoryBook) => book.set("GearProject", 3, "Value", "IEC")],
   ["Criteria", (book: MemoryBook) => book.set("GearCriteria", 0, "Value", 999)],
-  ["Torque", (book: MemoryBook) => book.set("GearTorque", 0, "Grade", "10.9")],
+  ["Equipment", (book: MemoryBook) => book.set("GearEquipment", 0, "Value", 999)],
   ["Panels", (book: MemoryBook) => book.set("GearPanels", 0, "Rated current A", 2500)],
 ])(
   "a change on the sheet %s that the records are not judged by is asked about",

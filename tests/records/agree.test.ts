@@ -343,6 +343,21 @@ describe("a stored formula gives what the program computes", () => {
     expect(differences).toEqual([]);
   });
 
+  it.each(CASES)(
+    "$kind.id: $name: what is given stays as it is when readings come in",
+    ({ kind, lineup, start }) => {
+      const given = kind.columns.filter(({ role, value }) => role === "given" && value);
+      const rowsOf = (plan: ReturnType<typeof filledPlan>) =>
+        evaluate(kind, plan.sheets.find(({ table }) => table === kind.table)?.rows ?? [], lineup);
+      const [blank, full] = [
+        rowsOf(filledPlan(lineup, 1, {})),
+        rowsOf(filledPlan(lineup, start + 1)),
+      ];
+      const ofGiven = (rows: readonly Row[]) => rows.map((row) => given.map(({ id }) => row[id]));
+      expect(ofGiven(full)).toEqual(ofGiven(blank));
+    },
+  );
+
   it("over rows that reach every verdict and every sort of cell", () => {
     const seen = new Set<string>();
     for (const { kind, lineup, start } of CASES) {

@@ -72,7 +72,7 @@ test("a knee below the plate's least fails; without a least it is not judged", (
   );
   const core = rows.find(({ accuracy }) => accuracy === "10P");
   expect(core).toMatchObject({ kneeLeast: null, result: "Inconclusive" });
-  expect(String(core?.sources)).toContain("none: give the maker's");
+  expect(String(core?.sources)).toContain("none on the plate: type the maker's");
 });
 
 test("a curve that ends before its knee, or with a point half filled, gives none", () => {
