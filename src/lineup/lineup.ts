@@ -62,6 +62,7 @@ const ownCriterion = z.strictObject({
     "control wiring withstand duration s",
     "polarization index",
     "absorption ratio",
+    "current transformer ratio error %",
     "transformer insulation MΩ",
     "transformer test voltage V",
     "cable insulation MΩ",

@@ -1,8 +1,10 @@
 import { CLASSES_BY_KNEE, ctClassNamed, knownCtClass } from "../criteria/ctClassNamed";
 import { ctLimit } from "../criteria/ctLimit";
+import { nearRated } from "../criteria/nearRated";
 import { ctSource } from "../criteria/transformerClasses";
 import { contactCorrect } from "../engineering/contactCorrect";
 import type { Lineup, Panel } from "../lineup/lineup";
+import { ownCriterion } from "../lineup/ownCriterion";
 import { panelOf } from "../lineup/panelOf";
 import { blank, closing, gear, PHASES, quoted, trail } from "./columns";
 import { insulationAccepted, insulationEnough, limitSource } from "./insulationColumns";
@@ -42,8 +44,11 @@ const NOT_CORRECTED = "not corrected";
 /** Temperature that a plate's winding resistance holds for, °C (IEC 61869-2, memory). */
 const WINDING_BASE = 75;
 
-/** An injection this near to the rated current, in percent of it, counts as one at rated current (practice). */
-const NEAR_RATED = 10;
+/** The maker's or project's own limit, for a class whose limits are not known here. */
+const ownError = (row: Row, lineup: Lineup) =>
+  isByKnee(row.accuracy) || knownCtClass(String(row.accuracy ?? ""))
+    ? undefined
+    : ownCriterion(lineup, "current transformer ratio error %", String(row.object));
 
 const isByKnee = (accuracy: CellValue | undefined) =>
   CLASSES_BY_KNEE.some((name) => name === String(accuracy).toUpperCase());
@@ -51,7 +56,7 @@ const isByKnee = (accuracy: CellValue | undefined) =>
 const classLimit = (accuracy: CellValue | undefined, percent: number): CellValue => {
   const name = knownCtClass(String(accuracy ?? ""));
   if (!name) return null;
-  return limitOf(ctLimit(name, Math.abs(percent - 100) <= NEAR_RATED ? 100 : percent));
+  return limitOf(ctLimit(name, Math.abs(percent - 100) <= nearRated.value ? 100 : percent));
 };
 
 const accepted: readonly Comparison[] = [
@@ -96,9 +101,10 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 8,
     unit: "%",
+    own: ownError,
     help: "n/a for a class that gives no limit of ratio error: the row is judged by the rest.",
     formula: (ref) =>
-      `IF(OR(${CLASSES_BY_KNEE.map((name) => `${ref("accuracy")}=${quoted(name)}`).join(",")}),${quoted(NOT_APPLICABLE)},IF(ISNUMBER(${ref("percent")}),IFERROR(${gear("CTLIMIT", ref("accuracy"), `IF(ABS(${ref("percent")}-100)<=${NEAR_RATED},100,${ref("percent")})`)},""),""))`,
+      `IF(OR(${CLASSES_BY_KNEE.map((name) => `${ref("accuracy")}=${quoted(name)}`).join(",")}),${quoted(NOT_APPLICABLE)},IF(ISNUMBER(${ref("percent")}),IFERROR(${gear("CTLIMIT", ref("accuracy"), `IF(ABS(${ref("percent")}-100)<=${nearRated.value},100,${ref("percent")})`)},""),""))`,
     value: ({ accuracy, percent }) => {
       if (isByKnee(accuracy)) return NOT_APPLICABLE;
       return typeof percent === "number" ? classLimit(accuracy, percent) : null;
@@ -168,8 +174,9 @@ const columns: readonly Column[] = [
       row.errorMost === NOT_APPLICABLE
         ? `class ${row.accuracy} gives no limit of ratio error`
         : knownCtClass(String(row.accuracy ?? ""))
-          ? `class ${row.accuracy}, ${sourceOf({ value: 0, source: ctSource })}; within ${NEAR_RATED} % of rated current taken as rated (practice)`
-          : `none known here for class ${row.accuracy ?? "not given"}`,
+          ? `class ${row.accuracy}, ${sourceOf({ value: 0, source: ctSource })}; within ${nearRated.value} % of rated current taken as rated (practice)`
+          : sourceOf(ownError(row, lineup)) ||
+            `none known here for class ${row.accuracy ?? "not given"}: give the maker's or project's own`,
     ],
     ["Rct", plateSource(row.windingMost)],
     ["minimum", limitSource(transformerMinimum, row, lineup)],

@@ -1,3 +1,4 @@
+import { nearPoint } from "../criteria/nearPoint";
 import type { Lineup, Panel } from "../lineup/lineup";
 import { panelOf } from "../lineup/panelOf";
 import { blank, closing, trail } from "./columns";
@@ -17,9 +18,6 @@ const ownAccuracy = (row: Row, lineup: Lineup) => {
 };
 
 const NOT_COMPUTED = "not computed";
-
-/** How far from its point, in percent of full scale, what is applied may lie and still test it (practice). */
-const NEAR = 5;
 
 const accepted: readonly Comparison[] = [
   { value: "error", limit: "errorMost", unit: "%", sense: "within" },
@@ -82,8 +80,8 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 7,
     unit: "%",
-    formula: () => String(NEAR),
-    value: () => NEAR,
+    formula: () => String(nearPoint.value),
+    value: () => nearPoint.value,
   },
   {
     id: "error",
@@ -122,7 +120,7 @@ const columns: readonly Column[] = [
   },
   sources((row, lineup) => [
     ["error", sourceOf(ownAccuracy(row, lineup)) || "none: the lineup lists no such meter"],
-    ["point", `within ${NEAR} % of full scale (practice)`],
+    ["point", sourceOf(nearPoint)],
   ]),
   ...trail(),
 ];

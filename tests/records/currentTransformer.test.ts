@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Lineup } from "../../src/lineup/lineup";
 import { currentTransformer } from "../../src/records/currentTransformer";
 import { evaluate } from "../../src/records/evaluate";
 import type { Row } from "../../src/records/kind";
@@ -111,4 +112,23 @@ test("the connected burden against the plate's", () => {
 
 test("the ratio error on paper", () => {
   expect(working("error", judged({}))).toBe("(400/5 × 4.98 A − 400 A) ÷ 400 A × 100 = -0.4 %");
+});
+
+test("a class that is not known here is judged by the project's own limit, a known one never is", () => {
+  const criteria: Lineup["criteria"] = [
+    {
+      from: "project",
+      quantity: "current transformer ratio error %",
+      value: 1,
+      document: "invented",
+    },
+  ];
+  const of = (accuracy: string, secondary: number) => {
+    const lineup = { ...withCore({ accuracy }), criteria };
+    const rows = currentTransformer.rows(lineup).map((row) => ({ ...row, ...GOOD, secondary }));
+    return evaluate(currentTransformer, rows, lineup)[0];
+  };
+  expect(of("C100", 4.96)).toMatchObject({ errorMost: 1, result: "Pass" });
+  expect(of("C100", 4.94)).toMatchObject({ errorMost: 1, result: "Fail" });
+  expect(of("0.5", 4.97)).toMatchObject({ errorMost: 0.5, result: "Fail" });
 });
