@@ -17,8 +17,8 @@ export const iecCables: readonly CableRow[] = [
 
 /** Test voltage after laying as a multiple of U0, and how long (IEC 60502-2:2014, memory). */
 export const iecCableTests = {
-  AC: { times: 1, duration: "24 h" },
-  DC: { times: 4, duration: "15 min" },
+  AC: { times: 1, duration: "24 h", minutes: 1440 },
+  DC: { times: 4, duration: "15 min", minutes: 15 },
 } as const;
 
 export const iecCableSource: Source = {

@@ -7,6 +7,9 @@ import { rowFor } from "./rowFor";
 export const CABLE_WAVES = ["AC", "DC", "VLF"] as const;
 export type CableWave = (typeof CABLE_WAVES)[number];
 
+/** The wave that each basis gives a value for first. */
+export const usualCableWave: Readonly<Record<Basis, CableWave>> = { IEC: "AC", NETA: "VLF" };
+
 /**
  * Withstand voltage of a medium-voltage cable after laying, phase to earth, kV (AC and VLF: rms).
  *

@@ -1,4 +1,4 @@
-import { cableTest } from "../criteria/cableTest";
+import { cableTest, usualCableWave } from "../criteria/cableTest";
 import { figure } from "./figure";
 import { basisOf, optional, quantity, word } from "./inputs";
 import { spill } from "./spill";
@@ -20,9 +20,6 @@ export enum CabletestWave {
   /** Very low frequency, kV rms */
   VLF = "VLF",
 }
-
-/** The wave that each basis gives a value for first. */
-const USUAL = { IEC: "AC", NETA: "VLF" } as const;
 
 /**
  * Withstand voltage of a medium-voltage cable after laying, phase to earth, kV.
@@ -47,6 +44,6 @@ export function cabletest(
       optional(basisOf(basis), "IEC"),
       optional(word("Wave", wave, ["AC", "DC", "VLF", "usual"] as const), "usual"),
     ],
-    (kV, by, shape) => figure(cableTest(kV, by, shape === "usual" ? USUAL[by] : shape)),
+    (kV, by, shape) => figure(cableTest(kV, by, shape === "usual" ? usualCableWave[by] : shape)),
   );
 }

@@ -27,7 +27,7 @@ export enum KneepointRule {
  */
 export function kneepoint(volts: unknown[][], amps: unknown[][], rule?: KneepointRule): unknown {
   const [[chosen] = []] = spill(
-    [optional(word("Rule", [[rule]], KNEE_RULES), "IEC 10/50")],
+    [optional(word("Rule", [[rule].flat(2)], KNEE_RULES), "IEC 10/50")],
     answer,
   );
   return isRule(chosen)

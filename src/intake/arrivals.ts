@@ -102,7 +102,7 @@ const tablesFor = <T extends RecordRows>(
   if (test && named === undefined)
     return refuse(
       "none",
-      `test ${quoted(test.text)} is none of the record tables here, which are ${ids.join(", ")}.`,
+      `test ${quoted(test.text)} is none of the record tables here, which are ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
     );
   const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind.id === named);
   const among = ofTest.filter(({ kind }) => hasReading(kind, written));

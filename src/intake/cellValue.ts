@@ -47,8 +47,7 @@ const measured = (
   { header, unit: target, accepts }: Column,
   { unit, decimal }: Writing,
 ): Result<CellValue> => {
-  if (target === undefined)
-    return refuse("wrong", `${header} has no unit to bring ${quoted(text)} to.`);
+  if (target === undefined) return unitless(text, header, unit, decimal);
   if (unit === undefined && splitReading(text)?.number && splitReading(text)?.unit === "")
     return refuse(
       "wrong",
@@ -73,6 +72,26 @@ const measured = (
   return answer(
     exact ? value.value : writeReading({ ...reading.value, value: value.value, unit: target }),
   );
+};
+
+/** A number for a column that has no unit of its own: a count, or a value in the unit that its row names. */
+const unitless = (
+  text: string,
+  header: string,
+  unit: Unit | undefined,
+  decimal: DecimalMark | undefined,
+): Result<CellValue> => {
+  const written = splitReading(text)?.unit || unit;
+  if (written)
+    return refuse(
+      "wrong",
+      `${header} has no unit to bring ${quoted(text)} to; right would be a plain number, in the unit that its row names where it names one, under a title without a unit.`,
+    );
+  const read = readReading(text, { unit: "%", decimal });
+  if (!read.ok) return read;
+  return read.value.bound === "exact"
+    ? answer(read.value.value)
+    : refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
 };
 
 const OTHER_WORDS: Readonly<Record<string, string>> = { n: "no", none: "no", nil: "no", y: "yes" };

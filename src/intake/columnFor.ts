@@ -20,12 +20,19 @@ export const columnFor = ({ columns }: RecordKind, field: string): Column | unde
   );
   const named = entries.find(({ id }) => id === (SAME[field] ?? field));
   if (named) return named;
-  const reading = entries.find(({ need }) => need === "reading");
+  const readings = entries.filter(({ need }) => need === "reading");
+  const reading = readings.find(({ id }) => id === "reading") ?? single(readings);
   if (field === "reading") return reading;
   const quantity = FIELDS[field]?.quantity;
   if (field === "resistance")
     return reading && quantityOf(reading) === quantity ? reading : undefined;
   return field === "voltage" || field === "current"
-    ? entries.find((column) => quantityOf(column) === quantity)
+    ? entries.find(
+        (column) =>
+          quantityOf(column) === quantity && (column.need !== "reading" || column === reading),
+      )
     : undefined;
 };
+
+/** Of several readings none is the one that a mere value speaks of. */
+const single = (readings: readonly Column[]) => (readings.length === 1 ? readings[0] : undefined);

@@ -9,6 +9,12 @@ const OTHER_NAMES: Readonly<Record<string, RegExp>> = {
   control: /\b(?:auxiliary|secondary) (?:wiring|circuits?)\b/,
   timing: /\b(?:operating times?|closing times?|opening times?|breaker times?)\b/,
   gas: /\bsf6\b/,
+  excitation: /\b(?:magneti[sz]ing|excitation|magneti[sz]ation) curve\b/,
+  indexCurve: /\b(?:polari[sz]ation index|absorption ratio)\b/,
+  currentTransformer: /\b(?:current transformers?|cts?)\b/,
+  voltageTransformer: /\b(?:voltage transformers?|potential transformers?|vts?|pts?)\b/,
+  metering: /\bmeters?\b/,
+  protection: /\b(?:relays?|secondary injection)\b/,
   contact: /\b(?:joints?|micro ?ohm|crm|pole resistance)\b/,
 };
 

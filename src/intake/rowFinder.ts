@@ -134,6 +134,9 @@ const narrow = <T extends RecordRows>(
           "none",
           `names no ${NAMES[key]}; right would be a column "${TITLES[key]}" with ${choices}.`,
         );
+  const verbatim =
+    key === "position" ? rows.filter((row) => plainWords(row[key]) === plainWords(written)) : [];
+  if (verbatim.length > 0) return answer(verbatim);
   const wanted = read(written);
   if (!wanted.ok) return wanted;
   const exact = rows.filter((row) => row[key] === wanted.value);

@@ -4,6 +4,29 @@ import { bare } from "./lineup";
 const text = z.string().catch("");
 const list = <T extends z.ZodType>(item: T) => z.array(item).catch([]);
 
+const named = z
+  .object({ name: text })
+  .catch({ name: "" })
+  .transform(({ name }) => name);
+const designated = z
+  .object({ designation: text })
+  .catch({ designation: "" })
+  .transform(({ designation }) => designation);
+const element = z
+  .object({ relay: text, element: text })
+  .catch({ relay: "", element: "" })
+  .transform(({ relay, element }) => `${relay} ${element}`);
+
+/** Lists of a panel whose items have names, what an item is called, and the key that names it. */
+const LISTS = [
+  ["joints", "groups of joints", "name"],
+  ["currentTransformers", "cores", "name"],
+  ["voltageTransformers", "windings", "name"],
+  ["meters", "meters", "designation"],
+  ["protection", "elements", "element"],
+  ["cables", "cables", "designation"],
+] as const;
+
 /** As much of a lineup as has the right shape, so that these checks run beside the schema's own. */
 const loose = z
   .object({
@@ -12,9 +35,23 @@ const loose = z
         .object({
           designation: text,
           section: text,
-          joints: list(z.object({ name: text }).catch({ name: "" })),
+          joints: list(named),
+          currentTransformers: list(named),
+          voltageTransformers: list(named),
+          meters: list(designated),
+          protection: list(element),
+          cables: list(designated),
         })
-        .catch({ designation: "", section: "", joints: [] }),
+        .catch({
+          designation: "",
+          section: "",
+          joints: [],
+          currentTransformers: [],
+          voltageTransformers: [],
+          meters: [],
+          protection: [],
+          cables: [],
+        }),
     ),
     instruments: list(
       z
@@ -63,11 +100,13 @@ export function crossChecks(json: unknown): Issue[] {
           ]
         : [],
     ),
-    ...panels.flatMap(({ joints }, index) =>
-      twice(joints.map(({ name }) => name)).map(({ index: at, first, name }) => ({
-        path: ["panels", index, "joints", at, "name"],
-        message: `two groups of joints are named "${name}" (the other is joints[${first}]); each needs a name of its own`,
-      })),
+    ...panels.flatMap((panel, index) =>
+      LISTS.flatMap(([list, items, key]) =>
+        twice(panel[list]).map(({ index: at, first, name }) => ({
+          path: ["panels", index, list, at, key],
+          message: `two ${items} are named "${name}" (the other is ${list}[${first}]); each needs a name of its own`,
+        })),
+      ),
     ),
     ...twice(instruments.map(({ id }) => id)).map(({ index, first, name }) => ({
       path: ["instruments", index, "id"],

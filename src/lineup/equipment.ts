@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { CABLE_WAVES } from "../criteria/cableTest";
 import { type BoltGrade, type BoltSize, bolts, proofStress } from "../engineering/bolts";
 import { type Curve, curves } from "../engineering/curves";
 
@@ -99,7 +100,10 @@ export const protectionElement = z.strictObject({
   /** Time multiplier or dial; for a definite time, the delay in s. */
   setting: positive,
   /** Multiples of pick-up that the operating time is tested at. */
-  multiples: z.array(z.number().gt(1, "must be above 1")).default([2, 5, 10]),
+  multiples: z
+    .array(z.number().gt(1, "must be above 1").max(20, "must be at most 20"))
+    .min(1)
+    .default([2, 5, 10]),
   /** Errors allowed: pick-up in %, time in % and in s, whichever is greater. */
   pickupPercent: positive.default(5),
   timePercent: positive.default(5),
@@ -110,6 +114,8 @@ export const cable = z.strictObject({
   designation: name,
   /** Rated voltage U of the cable system, phase to phase, kV. */
   ratedkV: positive,
+  /** Wave of the withstand test; without it the one that the basis gives a value for first. */
+  wave: z.enum(CABLE_WAVES).optional(),
 });
 
 /** Bolted joints of one sort in a panel. */

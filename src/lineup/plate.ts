@@ -20,25 +20,3 @@ export function plateLimit(
     ? undefined
     : { from: "maker", value, document: breaker?.document ?? "breaker's data sheet" };
 }
-
-/** What a plate gives beside the breaker's rating: its name on the sheet of criteria, and its path in the breaker. */
-export const PLATE: readonly (readonly [quantity: string, path: string])[] = [
-  ["contact resistance µΩ", "contactLimit"],
-  ["closing time, least ms", "closingMs.least"],
-  ["closing time, most ms", "closingMs.most"],
-  ["opening time, least ms", "openingMs.least"],
-  ["opening time, most ms", "openingMs.most"],
-  ["pole spread ms", "poleSpreadMs"],
-  ["SF6 filling at 20 °C MPa", "gas.fillingMPa"],
-  ["SF6 alarm at 20 °C MPa", "gas.alarmMPa"],
-  ["SF6 lockout at 20 °C MPa", "gas.lockoutMPa"],
-  ["SF6 pressures are", "gas.pressure"],
-];
-
-/** What the plate says under a path such as `closingMs.least`. */
-export const plateValue = (breaker: Breaker, path: string): number | string | undefined => {
-  let at: unknown = breaker;
-  for (const key of path.split("."))
-    at = typeof at === "object" && at !== null ? (at as Record<string, unknown>)[key] : undefined;
-  return typeof at === "number" || typeof at === "string" ? at : undefined;
-};

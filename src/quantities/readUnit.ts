@@ -62,6 +62,7 @@ const BASES: Readonly<Record<string, string>> = {
   percent: "%",
   n·m: "N·m",
   nm: "N·m",
+  va: "VA",
   hz: "Hz",
 };
 

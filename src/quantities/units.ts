@@ -37,6 +37,7 @@ export const UNITS = {
   "°C": { quantity: "temperature", exponent: 0 },
   "%": { quantity: "share", exponent: 0 },
   N·m: { quantity: "torque", exponent: 0 },
+  VA: { quantity: "apparent power", exponent: 0 },
   Hz: { quantity: "frequency", exponent: 0 },
 } as const satisfies Record<string, UnitSize>;
 

@@ -1,14 +1,15 @@
 import { insulationMinimum } from "../criteria/insulationMinimum";
 import { insulationTestVoltage } from "../criteria/insulationTestVoltage";
 import { insulationCorrect } from "../engineering/insulationCorrect";
-import { absorptionRatio, polarizationIndex, ratioOrReason } from "../engineering/ratios";
+import { absorptionRatio, polarizationIndex } from "../engineering/ratios";
 import { busSections } from "../lineup/busbar";
 import type { Lineup, OwnQuantity } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { bounded } from "../quantities/bounded";
 import { blank, closing, gear, PHASES, quoted, result, trail } from "./columns";
+import { ratio } from "./insulationRatio";
 import { judged } from "./judged";
-import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
+import { isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
 import { exactly, quantity } from "./quantity";
 
@@ -27,16 +28,6 @@ const standardMinimum = (row: Row, { basis }: Lineup) =>
   insulationMinimum(Number(row.ratedkV), basis);
 const standardTestVoltage = (row: Row, { basis }: Lineup) =>
   insulationTestVoltage(Number(row.ratedkV), basis);
-
-/** The value of a column that holds the ratio of two resistances: a number, or why there is none. */
-const ratio =
-  (find: typeof absorptionRatio, from: string, to: string) =>
-  (row: Row): CellValue => {
-    if (isBlank(row[from]) || isBlank(row[to])) return null;
-    const [first, last] = [quantity(row[from], "MΩ"), quantity(row[to], "MΩ")];
-    const found = first && last && ratioOrReason(find)(first, last);
-    return found?.ok ? found.value : "n/a";
-  };
 
 /**
  * Insulation resistance of the main circuit: busbars of each section between phases and to earth,

@@ -21,10 +21,11 @@ export type Row = Readonly<Record<string, CellValue>>;
  */
 export type Role = "key" | "given" | "entry" | "limit" | "computed" | "result" | "note";
 
-/** Writes a reference to another column of the same row, or to the whole column. */
+/** Writes a reference to another column of the same row, to the whole column, or to the row's cells from one column to another. */
 export interface Reference {
   (id: string): string;
   all(id: string): string;
+  span(from: string, to: string): string;
 }
 
 /** What an entry column accepts. Of a list, `right` is the one word that a sound row holds. */
@@ -72,10 +73,16 @@ export interface Column {
 export interface Comparison {
   readonly value: string;
   readonly limit: string;
-  readonly unit: Unit;
+  /** None for a pure number. */
+  readonly unit?: Unit;
   readonly sense: Sense;
   /** Fraction of the limit granted in the value's favour. */
   readonly tolerance?: number;
+  /**
+   * True where the row's limit may say `n/a`: the class, plate or project gives none, and the row is
+   * judged by the rest. A blank limit excuses nothing.
+   */
+  readonly excusable?: true;
 }
 
 /** What must have passed before: a kind, or its rows of one stage; for rows of one stage, or for all. */
@@ -84,6 +91,8 @@ export interface Before {
   readonly of?: string;
   readonly stage?: string;
 }
+/** What a limit says that its row has no need of. */
+export const NOT_APPLICABLE = "n/a";
 
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
 export interface RecordKind {

@@ -1,5 +1,4 @@
 import type { Lineup } from "../lineup/lineup";
-import { PLATE, plateValue } from "../lineup/plate";
 import type { Column } from "../records/kind";
 import type { PlannedSheet } from "./plannedSheet";
 
@@ -21,29 +20,11 @@ export const criteriaSheet = (lineup: Lineup): PlannedSheet => ({
   purpose: `They come before the standard's (basis ${lineup.basis}): maker, project, standard. Listed from the lineup's description; a change belongs there, then build again.`,
   cautions: [],
   columns: CRITERIA_COLUMNS,
-  rows: [
-    ...lineup.panels.flatMap(({ designation, breaker }) =>
-      PLATE.flatMap(([quantity, path]) => {
-        const value = breaker && plateValue(breaker, path);
-        return value === undefined
-          ? []
-          : [
-              {
-                quantity,
-                applies: designation,
-                from: "maker",
-                value,
-                document: breaker?.document ?? "breaker's data sheet",
-              },
-            ];
-      }),
-    ),
-    ...lineup.criteria.map(({ quantity, applies, from, value, document }) => ({
-      quantity,
-      applies: applies?.join(", ") ?? "all",
-      from,
-      value,
-      document,
-    })),
-  ],
+  rows: lineup.criteria.map(({ quantity, applies, from, value, document }) => ({
+    quantity,
+    applies: applies?.join(", ") ?? "all",
+    from,
+    value,
+    document,
+  })),
 });

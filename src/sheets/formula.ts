@@ -11,6 +11,7 @@ export function tableReference(table: string, columns: readonly Column[]): Refer
   };
   return Object.assign((id: string) => `${table}[[#This Row],[${named(id)}]]`, {
     all: (id: string) => `${table}[${named(id)}]`,
+    span: (from: string, to: string) => `${table}[[#This Row],[${named(from)}]:[${named(to)}]]`,
   });
 }
 

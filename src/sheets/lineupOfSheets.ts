@@ -1,18 +1,17 @@
-import type { Lineup } from "../lineup/lineup";
-import { PLATE } from "../lineup/plate";
+import { type Lineup, lineupSchema } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
-import { torque } from "../records/torque";
 import { COVER_COLUMNS, COVER_ITEMS, COVER_TABLE } from "./coverSheet";
 import { CRITERIA_COLUMNS, CRITERIA_TABLE } from "./criteriaSheet";
 import { serialDay } from "./dates";
+import { EQUIPMENT_COLUMNS, EQUIPMENT_TABLE, equipmentTold } from "./equipmentSheet";
 import { INSTRUMENT_COLUMNS, INSTRUMENT_TABLE } from "./instrumentSheet";
 import { PANEL_COLUMNS, PANEL_TABLE } from "./panelSheet";
 import { asRecordTable } from "./recordTable";
 import { type Snapshot, tablesOf } from "./snapshot";
 
 /**
- * The lineup as the cover, panels, criteria, joints and instruments of a workbook tell it: for workbooks that
+ * The lineup as the cover, panels, equipment, criteria and instruments of a workbook tell it: for workbooks that
  * another program saved without our memory. Undefined where they do not tell it in full.
  */
 export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
@@ -24,7 +23,7 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
     rowsOf(COVER_TABLE, COVER_COLUMNS).map((row) => [String(row.item), row.value ?? null]),
   );
   const criteria = rowsOf(CRITERIA_TABLE, CRITERIA_COLUMNS).filter((row) => !isBlank(row.quantity));
-  const joints = rowsOf(torque.table, torque.columns).filter((row) => !isBlank(row.bolt));
+  const equipment = equipmentTold(rowsOf(EQUIPMENT_TABLE, EQUIPMENT_COLUMNS));
   const panels = rowsOf(PANEL_TABLE, PANEL_COLUMNS).filter((row) => !isBlank(row.panel));
   const instruments = rowsOf(INSTRUMENT_TABLE, INSTRUMENT_COLUMNS).filter(
     (row) => !isBlank(row.id),
@@ -33,11 +32,9 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
   const json: Record<string, unknown> = {};
   for (const [item, path] of COVER_ITEMS) put(json, path, cover.get(item) ?? null);
   json.panels = panels.map((row) => {
-    const plate = criteria.filter(
-      ({ quantity, from, applies }) =>
-        PATHS.has(String(quantity)) && from === "maker" && applies === row.panel,
-    );
+    const { breaker, ...others } = equipment.get(String(row.panel)) ?? {};
     return given({
+      ...others,
       designation: row.panel,
       name: row.name,
       type: row.type,
@@ -45,33 +42,22 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       breaker: isBlank(row.breaker)
         ? null
         : given({
+            ...(breaker as Record<string, unknown> | undefined),
             designation: row.breaker,
             medium: row.medium,
             ratedA: row.ratedA,
-            document: plate[0]?.document,
-            ...plateOf(plate),
           }),
-      joints: joints
-        .filter(({ object }) => object === row.panel)
-        .map(({ part, bolt, grade, makersNm, document }) =>
-          given({ name: part, bolt, grade, torqueNm: makersNm, document }),
-        ),
     });
   });
-  const designations = new Set(panels.map((row) => row.panel));
-  json.criteria = criteria
-    .filter(({ quantity, from, applies }) =>
-      PATHS.has(String(quantity)) && from === "maker" ? !designations.has(applies ?? null) : true,
-    )
-    .map((row) =>
-      given({
-        quantity: row.quantity,
-        from: row.from,
-        value: row.value,
-        document: row.document,
-        applies: row.applies === "all" ? null : String(row.applies).split(", "),
-      }),
-    );
+  json.criteria = criteria.map((row) =>
+    given({
+      quantity: row.quantity,
+      from: row.from,
+      value: row.value,
+      document: row.document,
+      applies: row.applies === "all" ? null : String(row.applies).split(", "),
+    }),
+  );
   json.instruments = instruments.map((row) =>
     given({
       id: row.id,
@@ -81,18 +67,23 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       due: typeof row.due === "number" ? serialDay(row.due) : null,
     }),
   );
+  writeNames(json);
   const read = readLineup(JSON.stringify(json));
   return read.ok ? read.value : undefined;
 }
 
-const PATHS: ReadonlyMap<string, string> = new Map(PLATE);
-
-/** What a breaker's plate says, from its rows on the sheet of criteria. */
-function plateOf(rows: readonly Row[]): Record<string, unknown> {
-  const plate: Record<string, unknown> = {};
-  for (const { quantity, value } of rows)
-    put(plate, PATHS.get(String(quantity)) as string, value ?? null);
-  return plate;
+/** Where a name is asked for, a number is its text again: another program makes one of a class such as 0.5. */
+function writeNames(json: unknown) {
+  for (const issue of lineupSchema.safeParse(json).error?.issues ?? []) {
+    const last = issue.path.at(-1);
+    if (issue.code !== "invalid_type" || issue.expected !== "string" || last === undefined)
+      continue;
+    const holder = issue.path
+      .slice(0, -1)
+      .reduce<unknown>((at, key) => (at as Record<PropertyKey, unknown>)[key], json);
+    const fields = holder as Record<PropertyKey, unknown>;
+    if (typeof fields[last] === "number") fields[last] = String(fields[last]);
+  }
 }
 
 /** Sets a value at a path such as `ratings.voltagekV`; a blank is left out. */

@@ -2,6 +2,7 @@ import type { Lineup } from "../lineup/lineup";
 import { KINDS } from "../records/kinds";
 import { coverSheet } from "./coverSheet";
 import { criteriaSheet } from "./criteriaSheet";
+import { equipmentSheet } from "./equipmentSheet";
 import { instrumentSheet } from "./instrumentSheet";
 import { panelSheet } from "./panelSheet";
 import type { PlannedSheet } from "./plannedSheet";
@@ -18,6 +19,7 @@ export const planFor = (lineup: Lineup): Plan => ({
   sheets: [
     coverSheet(lineup),
     panelSheet(lineup),
+    equipmentSheet(lineup),
     ...KINDS.map((kind) => ({ ...kind, rows: kind.rows(lineup) })),
     criteriaSheet(lineup),
     instrumentSheet(lineup),

@@ -5,7 +5,7 @@ import { planFor } from "../../src/sheets/plan";
 import { reconcile } from "../../src/sheets/reconcile";
 import { recordTables } from "../../src/sheets/recordTable";
 import { filledPlan, SOUND } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { equipped, longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
 
 const TODAY = 46_350;
@@ -531,7 +531,7 @@ test("conditions that the correction to the air needs are asked for only where i
 test.each([
   ["Cover", (book: MemoryBook) => book.set("GearProject", 3, "Value", "IEC")],
   ["Criteria", (book: MemoryBook) => book.set("GearCriteria", 0, "Value", 999)],
-  ["Torque", (book: MemoryBook) => book.set("GearTorque", 0, "Grade", "10.9")],
+  ["Equipment", (book: MemoryBook) => book.set("GearEquipment", 0, "Value", 999)],
   ["Panels", (book: MemoryBook) => book.set("GearPanels", 0, "Rated current A", 2500)],
 ])(
   "a change on the sheet %s that the records are not judged by is asked about",
@@ -576,4 +576,56 @@ test("the check leaves the snapshot as it was", () => {
   const before = structuredClone(cells());
   findingsOf(book);
   expect(cells()).toEqual(before);
+});
+
+/** A lineup with transformers, relays, meters and cables, soundly tested; 12 kV cables by the project's own values. */
+const soundlyEquipped = () => {
+  const lineup = equipped(longLineup(3, { basis: "IEC" }));
+  return memoryBook(
+    filledPlan(
+      {
+        ...lineup,
+        criteria: [
+          ...lineup.criteria,
+          { from: "project", quantity: "insulation minimum MΩ", value: 2000, document: "invented" },
+          { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+        ],
+      },
+      11,
+      {
+        ...SOUND,
+        GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: 22.4 }),
+      },
+    ),
+  );
+};
+const T = "GearCurrentTransformers";
+
+test("sound records of every kind come to no finding, though some limits are n/a", () => {
+  const book = soundlyEquipped();
+  expect(findingsOf(book)).toEqual([]);
+  const said = book.snapshot.sheets
+    .filter(({ name }) => name === "Current transformers")
+    .flatMap(({ tables }) =>
+      tables.flatMap(({ headers, cell, rowCount }) =>
+        Array.from({ length: rowCount }, (_, row) => cell(row, headers.indexOf("Allowed ± %"))),
+      ),
+    );
+  expect(said).toContain("n/a");
+  expect(said).toContain(0.5);
+});
+
+test.each([
+  ["a limit written off by hand", "Plate Ω at 75 °C", 6, "n/a", "limit-differs"],
+  ["a reversed polarity", "Polarity", 0, "Reversed", "out-of-limits"],
+  ["a polarity that is not answered", "Polarity", 0, null, "missing-condition"],
+  ["an injection that the class gives no limit for", "Injected A", 3, 60, "inconclusive"],
+] as const)("current transformers: %s", (_name, header, row, value, rule) => {
+  const book = soundlyEquipped();
+  book.set(T, row, header, value);
+  book.forget();
+  const found = findingsOf(book).filter(
+    ({ rule, record }) => record === "currentTransformer" && rule !== "not-calculated",
+  );
+  expect(found.map(({ rule }) => rule)).toContain(rule);
 });

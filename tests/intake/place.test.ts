@@ -199,7 +199,7 @@ describe("what is not placed, and why", () => {
     ],
     [
       "Test,Panel,Pole,R (µΩ)\nPartial discharge,=H01,1,25",
-      /^2: test "Partial discharge" is none of the record tables here, which are .*contact, insulation, withstand.*\.$/,
+      /^2: test "Partial discharge" is none of the record tables here, which are .*Contacts, Insulation, Insulation over time, Withstand.*\.$/,
     ],
     [
       "Test,Panel,Pole,Reading\nWithstand,=H01,1,25 µΩ",

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { placeReadings } from "../../src/intake/place";
 import { readExport } from "../../src/intake/readExport";
-import type { RecordKind, Row } from "../../src/records/kind";
+import { evaluate } from "../../src/records/evaluate";
+import { keyIds, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { sampleExports, sampleFile, sampleLineup } from "./sampleExports";
 
@@ -38,7 +39,8 @@ describe.each(names)("%s", (name) => {
 });
 
 test("three shapes are recognised", () => {
-  expect(taken().placements.map(({ table }) => [table.delimiter, table.decimal.mark])).toEqual([
+  const [...shapes] = taken().placements.map(({ table }) => [table.delimiter, table.decimal.mark]);
+  expect(shapes.slice(0, 3)).toEqual([
     [",", "."],
     [";", ","],
     ["\t", "."],
@@ -66,6 +68,39 @@ test("every row of the three record kinds has its reading, but for those that ar
     "insulation =H08 Circuit L2-E before",
     "insulation =H09 Circuit L3-E before",
     "withstand =H09 Circuit L3",
+  ]);
+});
+
+test("of the other record kinds every line is placed, and a handful of rows is faulty", () => {
+  const { tables, placements } = taken();
+  for (const { name, placement } of placements.slice(3))
+    expect([name, placement.unplaced, placement.conflicts]).toEqual([name, [], []]);
+  const faults = tables
+    .filter(({ kind }) => !["contact", "insulation", "withstand"].includes(kind.id))
+    .flatMap(({ kind, rows }) =>
+      evaluate(kind, rows, lineup)
+        .filter(({ result }) => result !== "Pass")
+        .map((row) => `${kind.id} ${rowKey(row, keyIds(kind))}: ${row.result}`),
+    );
+  expect(faults).toEqual([
+    "torque =H03 · Earth bar: Missing",
+    "torque =H09 · Cable lugs: Fail",
+    "earthing =H07 · Door: Fail",
+    "control =H08 · Tripping: Fail",
+    ...["L1", "L2", "L3"].map((pole) => `timing =H02 · Breaker Q0 opening · ${pole}: Fail`),
+    // The lineup gives no window for this breaker.
+    ...["closing", "opening"].flatMap((operation) =>
+      ["L1", "L2", "L3"].map(
+        (pole) => `timing =H08 · Breaker Q0 ${operation} · ${pole}: Inconclusive`,
+      ),
+    ),
+    "currentTransformer =H08 · 1S1-1S2 · L1: Missing",
+    "currentTransformer =H09 · 2S1-2S2 · L2: Fail",
+    "excitation =H03 · 2S1-2S2 · L3: Fail",
+    "voltageTransformer =H04 · 1a-1n · L3: Fail",
+    "metering =H01 · P1 · 100 %: Fail",
+    "protection =H08 · F1 51 · 5 × pick-up: Fail",
+    "cable =H02 · W1 · L1: Inconclusive",
   ]);
 });
 

@@ -6,9 +6,22 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Lineup } from "../../src/lineup/lineup";
 import { readLineup } from "../../src/lineup/readLineup";
+import { cable } from "../../src/records/cable";
 import { contact } from "../../src/records/contact";
+import { controlWiring } from "../../src/records/controlWiring";
+import { currentTransformer } from "../../src/records/currentTransformer";
+import { earthing } from "../../src/records/earthing";
+import { evaluate } from "../../src/records/evaluate";
+import { excitation } from "../../src/records/excitation";
+import { gas } from "../../src/records/gas";
+import { indexCurve } from "../../src/records/indexCurve";
 import { insulation } from "../../src/records/insulation";
-import type { Row } from "../../src/records/kind";
+import { keyIds, type RecordKind, type Row } from "../../src/records/kind";
+import { metering } from "../../src/records/metering";
+import { protection } from "../../src/records/protection";
+import { timing } from "../../src/records/timing";
+import { torque } from "../../src/records/torque";
+import { voltageTransformer } from "../../src/records/voltageTransformer";
 import { withstand } from "../../src/records/withstand";
 
 const folder = new URL("../../sample-workbooks/", import.meta.url);
@@ -288,11 +301,287 @@ const withstandAndAfter = (lineup: Lineup): string => {
   return `${[`# ${INVENTED}`, "Tested by\tCrew 1 (invented)", "", titles.join("\t"), ...withstandLines, ...insulationLines].join("\r\n")}\r\n`;
 };
 
+type Random = () => number;
+
+/** How one export of one record kind is written. */
+interface Sheet {
+  readonly kind: RecordKind;
+  readonly test: string;
+  readonly seed: number;
+  readonly delimiter: "," | ";" | "\t";
+  /** Facts above the table: day, instrument, who, conditions. */
+  readonly facts: readonly (readonly [title: string, text: string])[];
+  /** Titles after the keys, which go by the names that the records use. */
+  readonly titles: readonly string[];
+  readonly sound: (row: Row, random: Random) => readonly (string | number)[];
+  /** Rows, by their keys, that are not sound: what stands there in place of it; none where the row is left out. */
+  readonly faults: Readonly<
+    Record<string, ((cells: readonly (string | number)[]) => (string | number)[]) | undefined>
+  >;
+}
+
+const number = (value: number, digits: number) => Number(value.toFixed(digits));
+
+/** A cell replaced. */
+const at =
+  (index: number, value: string | number) =>
+  (cells: readonly (string | number)[]): (string | number)[] =>
+    cells.with(index, value);
+
+const crew = (day: string, instrument: string): Sheet["facts"] => [
+  ["Date", day],
+  ["Tested by", "Crew 2 (invented)"],
+  ["Instrument", instrument],
+];
+
+const sheetText = (lineup: Lineup, sheet: Sheet): string => {
+  const { kind, delimiter, facts, titles, sound, faults } = sheet;
+  const random = seeded(sheet.seed);
+  const comma = delimiter === ";";
+  const written = (cell: unknown) =>
+    typeof cell === "number" && comma ? String(cell).replace(".", ",") : String(cell ?? "");
+  const keys = keyIds(kind);
+  const headers = keys.map((id) => kind.columns.find((column) => column.id === id)?.header ?? id);
+  const lines = evaluate(kind, kind.rows(lineup), lineup).flatMap((row) => {
+    const cells = sound(row, random);
+    const name = keys.map((id) => row[id]).join(" ");
+    if (name in faults && !faults[name]) return [];
+    return [[...keys.map((id) => row[id]), ...(faults[name]?.(cells) ?? cells)].map(written)];
+  });
+  return `${[
+    `# ${INVENTED}`,
+    ...[["Test", sheet.test], ...facts].map((fact) => fact.join(comma ? ": " : delimiter)),
+    "",
+    ...[[...headers, ...titles], ...lines].map((cells) => cells.join(delimiter)),
+  ].join("\r\n")}\r\n`;
+};
+
+/** Ten points of an excitation curve through a knee at about this voltage. */
+const curveThrough = (knee: number): number[] => {
+  const shares = Array.from({ length: 10 }, (_, point) => 0.1 * 13.5 ** (point / 9));
+  return [
+    ...shares.map((share) => number(knee * share, 1)),
+    ...shares.map((share) => number(0.01 * share ** 0.7 + 0.02 * share ** 14, 5)),
+  ];
+};
+
+const points = (letter: string) =>
+  Array.from({ length: 10 }, (_, point) => `${letter} ${point + 1}`);
+
+const SHEETS: Readonly<Record<string, Sheet>> = {
+  "harbour-4-earthing.csv": {
+    kind: earthing,
+    test: "Earth continuity",
+    seed: 110104,
+    delimiter: ",",
+    facts: crew("2026-10-27", "EB-1"),
+    titles: ["Test current (A)", "Drop (mV)"],
+    sound: (_row, random) => [100, number(60 + 240 * random(), 0)],
+    faults: { "=H07 Door": at(1, 14_200) },
+  },
+  "harbour-5-torque.csv": {
+    kind: torque,
+    test: "Torque",
+    seed: 110105,
+    delimiter: ",",
+    facts: crew("2026-10-26", "TW-1"),
+    titles: ["Applied N·m", "Marked", "Re-checked"],
+    sound: ({ required }) => [number(Number(required), 0), "Yes", "Yes"],
+    faults: { "=H03 Earth bar": undefined, "=H09 Cable lugs": at(2, "No") },
+  },
+  "harbour-6-control-wiring.csv": {
+    kind: controlWiring,
+    test: "Control wiring",
+    seed: 110106,
+    delimiter: ",",
+    facts: crew("2026-10-28", "IR-2"),
+    titles: ["Test voltage (V)", "R 1 min (MΩ)", "Applied kV", "Duration (s)", "Discharge"],
+    sound: (_row, random) => [500, figures(60 * 20 ** random()), 1, 60, "No"],
+    faults: { "=H08 Tripping": at(1, 0.6) },
+  },
+  "harbour-7-breaker-times.csv": {
+    kind: timing,
+    test: "Operating times",
+    seed: 110107,
+    delimiter: ",",
+    facts: crew("2026-10-30", "BT-1"),
+    titles: ["Counter before", "Control V", "Operating ms", "Counter after"],
+    sound: ({ operation, pole, least, most }, random) => [
+      pole === "L1" ? (operation === "closing" ? 31 : 32) : "",
+      110,
+      number(
+        (typeof least === "number" && typeof most === "number"
+          ? (least + most) / 2
+          : operation === "closing"
+            ? 54
+            : 31) +
+          0.8 * random(),
+        1,
+      ),
+      pole === "L1" ? (operation === "closing" ? 32 : 33) : "",
+    ],
+    faults: { "=H02 Breaker Q0 opening L3": at(2, 36.4) },
+  },
+  "harbour-8-gas.csv": {
+    kind: gas,
+    test: "SF6 pressure",
+    seed: 110108,
+    delimiter: ",",
+    facts: crew("2026-10-30", "PG-1"),
+    titles: ["Pressure MPa", "Gas °C", "Barometer kPa"],
+    sound: ({ filling }) => [number(Number(filling) + 0.004, 3), 21, 101.3],
+    faults: {},
+  },
+  "harbour-9-current-transformers.csv": {
+    kind: currentTransformer,
+    test: "Current transformers",
+    seed: 110109,
+    delimiter: ";",
+    facts: crew("29.10.2026", "PI-1"),
+    titles: [
+      "Injected A",
+      "Secondary A",
+      "Polarity",
+      "Rct Ω",
+      "Winding °C",
+      "Test voltage (V)",
+      "Insulation MΩ",
+      "Burden VA",
+    ],
+    sound: ({ ratedPrimary, ratedSecondary, accuracy }, random) => [
+      Number(ratedPrimary),
+      number(Number(ratedSecondary) * (0.998 + 0.003 * random()), 4),
+      "As marked",
+      number((accuracy === "PX" ? 5.6 : 2.6) + 0.2 * random(), 2),
+      19,
+      500,
+      number(400 * 6 ** random(), 0),
+      accuracy === "PX" ? "" : number(3 + 3 * random(), 1),
+    ],
+    faults: { "=H09 2S1-2S2 L2": at(2, "Reversed"), "=H08 1S1-1S2 L1": undefined },
+  },
+  "harbour-10-excitation.csv": {
+    kind: excitation,
+    test: "Excitation",
+    seed: 110110,
+    delimiter: ";",
+    facts: crew("29.10.2026", "PI-1"),
+    titles: [...points("V"), ...points("A")],
+    sound: ({ kneeLeast }, random) => curveThrough(Number(kneeLeast) * (1.5 + 0.15 * random())),
+    faults: { "=H03 2S1-2S2 L3": () => curveThrough(88) },
+  },
+  "harbour-11-voltage-transformers.csv": {
+    kind: voltageTransformer,
+    test: "Voltage transformers",
+    seed: 110111,
+    delimiter: ",",
+    facts: crew("2026-10-29", "PI-1"),
+    titles: [
+      "Primary V",
+      "Secondary V",
+      "Polarity",
+      "Test voltage (V)",
+      "Insulation MΩ",
+      "Fuses",
+      "Secondary earth",
+      "Burden VA",
+    ],
+    sound: (_row, random) => [
+      6351,
+      number(63.51 * (0.998 + 0.004 * random()), 2),
+      "As marked",
+      500,
+      number(500 * 5 ** random(), 0),
+      "To drawing",
+      "One point",
+      number(9 + 4 * random(), 1),
+    ],
+    faults: { "=H04 1a-1n L3": at(1, 62.9) },
+  },
+  "harbour-12-meters.csv": {
+    kind: metering,
+    test: "Meters",
+    seed: 110112,
+    delimiter: ",",
+    facts: crew("2026-10-31", "RT-1"),
+    titles: ["Reference", "Meter shows"],
+    sound: ({ pointPercent, fullScale }, random) => {
+      const applied = (Number(pointPercent) / 100) * Number(fullScale);
+      const off = 0.008 * (2 * random() - 1) * Number(fullScale);
+      return [applied, number(applied + off, Number(fullScale) > 100 ? 0 : 2)];
+    },
+    faults: { "=H01 P1 100 %": at(1, 2044) },
+  },
+  "harbour-13-protection.csv": {
+    kind: protection,
+    test: "Protection relays",
+    seed: 110113,
+    delimiter: ",",
+    facts: crew("2026-10-31", "RT-1"),
+    titles: ["Measured", "Trips and shows"],
+    sound: ({ expected }, random) => [
+      number(Number(expected) * (0.99 + 0.025 * random()), 3),
+      "Yes",
+    ],
+    faults: { "=H08 F1 51 5 × pick-up": at(0, 0.83) },
+  },
+  "harbour-14-cables.csv": {
+    kind: cable,
+    test: "Cables",
+    seed: 110114,
+    delimiter: ",",
+    facts: crew("2026-11-10", "VL-1"),
+    titles: [
+      "Test voltage (V)",
+      "Insulation MΩ",
+      "Sheath MΩ",
+      "Applied kV",
+      "Held min",
+      "Current mA",
+      "Discharge",
+    ],
+    sound: (_row, random) => [
+      5000,
+      number(6000 * 5 ** random(), 0),
+      number(40 + 160 * random(), 0),
+      18,
+      30,
+      number(0.4 + random(), 2),
+      "No",
+    ],
+    faults: { "=H02 W1 L1": at(4, 10) },
+  },
+  "harbour-15-absorption.csv": {
+    kind: indexCurve,
+    test: "Absorption ratio",
+    seed: 110115,
+    delimiter: ",",
+    facts: [...crew("2026-11-03", "IR-1"), ["Insulation temperature", "18.5 °C"]],
+    titles: [
+      "Test voltage (V)",
+      ...["15 s", "30 s", "45 s", "1 min", "2 min", "3 min", "5 min", "10 min"].map(
+        (time) => `After ${time} MΩ`,
+      ),
+    ],
+    sound: (_row, random) => {
+      const oneMinute = 24_000 * (1 + 0.2 * random());
+      return [
+        5000,
+        ...[0.68, 0.82, 0.93, 1, 1.14, 1.22, 1.33, 1.46].map((part) => number(oneMinute * part, 0)),
+      ];
+    },
+    faults: {},
+  },
+};
+
 /** Text of each export by the name of its file. */
 export const sampleExports = (lineup: Lineup): Readonly<Record<string, string>> => ({
   "harbour-1-insulation-before.csv": insulationBefore(lineup),
   "harbour-2-contact-resistance.txt": contactResistance(lineup),
   "harbour-3-withstand-and-after.tsv": withstandAndAfter(lineup),
+  ...Object.fromEntries(
+    Object.entries(SHEETS).map(([name, sheet]) => [name, sheetText(lineup, sheet)]),
+  ),
 });
 
 if (process.argv[1] === fileURLToPath(import.meta.url))

@@ -1,4 +1,6 @@
 import { writeXlsx } from "hucre/xlsx";
+import { evaluate } from "../../src/records/evaluate";
+import type { RecordKind } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { cellFormula, tableReference } from "../../src/sheets/formula";
 import type { Plan } from "../../src/sheets/plan";
@@ -14,6 +16,7 @@ export function judgeBook(plan: Plan): Promise<Uint8Array> {
     const rows = plan.sheets.find(({ table }) => table === kind.table)?.rows ?? [];
     const ref = tableReference(kind.table, kind.columns);
     const cells = new Map<string, { type: "formula"; formula: string; value: null }>();
+    const written = evaluate(kind, rows, plan.lineup);
     const values = rows.map((row, at) => {
       // Steps stand to the right of the table, a column left free.
       let next = kind.columns.length + 1;
@@ -26,11 +29,12 @@ export function judgeBook(plan: Plan): Promise<Uint8Array> {
         if (formula !== undefined)
           cells.set(`${at + 1},${position}`, {
             type: "formula",
-            formula: substitute(formula, put),
+            formula: substitute(inCells(formula, kind, at + 2), put),
             value: null,
           });
-        const own = column.own?.(row, plan.lineup);
-        return own ? own.value : (row[column.id] ?? null);
+        return formula === undefined
+          ? (written[at]?.[column.id] ?? null)
+          : (row[column.id] ?? null);
       });
     });
     return {
@@ -48,3 +52,11 @@ export function judgeBook(plan: Plan): Promise<Uint8Array> {
   });
   return writeXlsx({ sheets: [...sheets, { name: "Published", rows: publishedRows() }] });
 }
+
+/** A reference to some cells of the row, side by side, as the native steps take it: by their addresses. */
+const inCells = (formula: string, { columns }: RecordKind, row: number) =>
+  formula.replace(/\w+\[\[#This Row\],\[([^\]]+)\]:\[([^\]]+)\]\]/g, (_text, from, to) =>
+    [from, to]
+      .map((name) => `${letters(columns.findIndex(({ header }) => header === name))}${row}`)
+      .join(":"),
+  );

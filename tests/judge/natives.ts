@@ -59,11 +59,9 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
 
   CABLETEST: (kV = "", basis = '"IEC"', wave = basis === '"IEC"' ? '"AC"' : '"VLF"') => {
     if (basis === '"NETA"')
-      return wave === '"VLF"' ? when([`${kV}>1`, `${kV}<=35`], rowAtLeast(kV, "vlf", 1)) : "NA()";
-    const times = { '"AC"': 1, '"DC"': 4 }[wave];
-    return times
-      ? when([`${kV}>1`, `${kV}<=36`], `${times}*${rowAtLeast(kV, "cables", 1)}`)
-      : "NA()";
+      return when([`${wave}="VLF"`, `${kV}>1`, `${kV}<=35`], rowAtLeast(kV, "vlf", 1));
+    const times = `IF(${wave}="AC",1,IF(${wave}="DC",4,NA()))`;
+    return when([`${kV}>1`, `${kV}<=36`], `${times}*${rowAtLeast(kV, "cables", 1)}`);
   },
 
   COILLIMIT: (volts = "", does = "", end = "", wave = '"DC"', basis = '"IEC"') => {
@@ -84,7 +82,14 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
     );
   },
 
-  CTLIMIT: (accuracy = "", percent = "", quantity = '"ratio"') => {
+  CTLIMIT: (accuracy = "", percent = "", quantity = '"ratio"'): string => {
+    // A class in a cell: one after the other of those that the tests' own tables have.
+    if (!accuracy.startsWith('"'))
+      return Object.keys(CT).reduceRight(
+        (otherwise, name) =>
+          `IF(${accuracy}="${name}",${NATIVES.CTLIMIT?.(`"${name}"`, percent, quantity)},${otherwise})`,
+        "NA()",
+      );
     const name = accuracy.replaceAll('"', "");
     if (quantity === '"composite"') return String(COMPOSITE[name] ?? "NA()");
     const column = quantity === '"phase"' ? 2 : 1;

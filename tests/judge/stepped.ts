@@ -63,11 +63,9 @@ export const STEPPED: Readonly<Record<string, (put: Put, ...args: string[]) => s
         `${of(y)}+${width}*${u}*(${of(tangent)}+${u}*(3*${of(slope)}-2*${of(tangent)}-${of(tangent, "+1")}+${u}*(${of(tangent)}+${of(tangent, "+1")}-2*${of(slope)})))`,
       );
     };
-    const gain = {
-      '"IEC 10/50"': "LN(1.1)",
-      '"IEEE 45"': "LN(1.5)",
-      '"IEEE 30"': "LN(1.5)*TAN(PI()/6)",
-    }[rule];
+    const gain = put(
+      `IF(${rule}="IEC 10/50",LN(1.1),IF(${rule}="IEEE 45",LN(1.5),LN(1.5)*TAN(PI()/6)))`,
+    );
     const excess = (place: string) =>
       put(`${curve(put(`${place}+LN(1.5)`))}-${curve(place)}-${gain}`);
     const [start, end] = [put(at(x, 0)), put(`${at(x, last)}-LN(1.5)`)];
@@ -77,7 +75,7 @@ export const STEPPED: Readonly<Record<string, (put: Put, ...args: string[]) => s
       const over = excess(middle);
       [low, high] = [put(`IF(${over}>0,${middle},${low})`), put(`IF(${over}>0,${high},${middle})`)];
     }
-    const knee = curve(rule === '"IEC 10/50"' ? low : put(`${low}+LN(1.5)/2`));
+    const knee = curve(put(`IF(${rule}="IEC 10/50",${low},${low}+LN(1.5)/2)`));
     return when([`${end}>${start}`, `${excess(start)}>0`, `${excess(end)}<=0`], `EXP(${knee})`);
   },
 };

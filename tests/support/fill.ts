@@ -66,7 +66,90 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     reading: shown(between(next, 0.01, 0.4), 3),
     ...trail(DAY - 9),
   }),
+  GearCurrentTransformers: (row, next) => ({
+    primary: row.ratedPrimary ?? null,
+    secondary: shown(Number(row.ratedSecondary) * between(next, 0.9995, 1.0005), 5),
+    polarity: "As marked",
+    winding: shown(between(next, 2.8, 3.2), 3),
+    temperature: 20,
+    testVoltage: 500,
+    insulationRead: shown(spread(next, 200, 5000), 0),
+    burden: shown(between(next, 3, 6), 1),
+    ...trail(DAY - 8),
+  }),
+  GearExcitation: (row, next) => ({
+    kneeLeast: row.kneeLeast ?? 100,
+    ...curveThrough(between(next, 125, 150)),
+    ...trail(DAY - 8),
+  }),
+  GearIndexCurve: (_row, next) => {
+    const min1 = shown(between(next, 1500, 3000), 0);
+    return {
+      testVoltage: 5000,
+      s15: shown(min1 * 0.6, 0),
+      s30: shown(min1 * 0.75, 0),
+      min1,
+      min5: shown(min1 * 1.6, 0),
+      min10: shown(min1 * between(next, 1.8, 2.4), 0),
+      temperature: 20,
+      ...trail(DAY),
+    };
+  },
+  GearVoltageTransformers: (row, next) => ({
+    primary: row.ratedPrimary ?? null,
+    secondary: shown(Number(row.ratedSecondary) * between(next, 0.998, 1.002), 3),
+    polarity: "As marked",
+    testVoltage: 500,
+    insulationRead: shown(spread(next, 200, 5000), 0),
+    fuses: "To drawing",
+    earth: "One point",
+    burden: shown(between(next, 8, 14), 1),
+    ...trail(DAY - 8),
+  }),
+  GearMetering: (row, next) => {
+    const reference = (Number(row.pointPercent) / 100) * Number(row.fullScale);
+    return {
+      reference,
+      shown: shown(reference + between(next, -0.008, 0.008) * Number(row.fullScale), 2),
+      ...trail(DAY - 7),
+    };
+  },
+  GearProtection: (row, next) => ({
+    reading: shown(measuredBy(row) * between(next, 0.98, 1.02), 4),
+    trips: "Yes",
+    ...trail(DAY - 7),
+  }),
+  GearCable: (row, next) => ({
+    testVoltage: 1000,
+    insulationRead: shown(spread(next, 2000, 60_000), 0),
+    sheathRead: shown(spread(next, 20, 400), 0),
+    applied: 72,
+    minutes: row.wave === "AC" ? 1440 : 30,
+    current: shown(between(next, 0.1, 2), 2),
+    discharge: "No",
+    ...trail(DAY + 8),
+  }),
 };
+
+/** What a relay in order would measure: its pick-up, its delay, or its curve's time by the published formula. */
+function measuredBy({ multiple, pickup, curve, setting }: Row): number {
+  if (typeof multiple !== "number") return Number(pickup);
+  if (curve === "definite") return Number(setting);
+  return curve === "IEC standard"
+    ? (Number(setting) * 0.14) / (multiple ** 0.02 - 1)
+    : Number(setting) * (19.61 / (multiple ** 2 - 1) + 0.491);
+}
+
+/** A wall of an excitation curve: ten points through a knee at about this voltage. */
+export function curveThrough(knee: number, end = 1.35): Record<string, number> {
+  const shares = Array.from({ length: 10 }, (_, at) => 0.1 * (end / 0.1) ** (at / 9));
+  return Object.fromEntries(
+    shares.flatMap((share, at) => [
+      [`v${at + 1}`, shown(knee * share, 2)],
+      [`a${at + 1}`, shown(0.01 * share ** 0.7 + 0.02 * share ** 14, 7)],
+    ]),
+  );
+}
 
 /** A plan whose rows carry entries, as a workbook that has been filled in. */
 export function filledPlan(
@@ -139,6 +222,74 @@ export const WILD: Readonly<Record<string, Filler>> = {
   GearEarthing: (_row, next) => ({
     testCurrent: pick(next, [null, 0, 10, 30, 30, 30, 100]),
     reading: pick(next, [null, 0, -0.1, ...many(() => shown(spread(next, 0.005, 8), 3))]),
+  }),
+  GearCurrentTransformers: (row, next) => {
+    const share = pick(next, [0.02, 0.3, 1, 1, 1, 1, 1.08, 1.2, 1.4]);
+    return {
+      primary: pick(next, [null, 0, ...many(() => shown(600 * share, 1))]),
+      secondary: pick(next, [
+        null,
+        ...many(() => shown(Number(row.ratedSecondary) * share * between(next, 0.99, 1.01), 4)),
+      ]),
+      polarity: pick(next, [...Array<string>(9).fill("As marked"), "Reversed", null]),
+      winding: pick(next, [null, 0, ...many(() => shown(between(next, 2.6, 3.6), 3))]),
+      temperature: pick(next, [null, ...many(() => shown(between(next, 10, 35), 1))]),
+      testVoltage: pick(next, [250, ...many(() => 500)]),
+      insulationRead: pick(next, [null, ...many(() => shown(spread(next, 0.5, 5000), 2))]),
+      burden: pick(next, [null, ...many(() => shown(between(next, 2, 11), 1))]),
+    };
+  },
+  // Whole curves or none: the judge's native formula takes every point of the row.
+  GearExcitation: (_row, next) =>
+    pick<Record<string, CellValue>>(next, [
+      {},
+      ...many(() => curveThrough(between(next, 80, 150), pick(next, [1.35, 1.35, 1.35, 0.6]))),
+    ]),
+  GearIndexCurve: (_row, next) => ({
+    testVoltage: pick(next, [1000, ...many(() => 5000)]),
+    s30: pick(next, [null, 0, ...many(() => shown(spread(next, 500, 4000), 1))]),
+    min1: pick(next, [null, 0, ...many(() => shown(spread(next, 1500, 6000), 1))]),
+    min10: pick(next, [null, ...many(() => shown(spread(next, 2000, 12_000), 1))]),
+    temperature: pick(next, [null, ...many(() => 20)]),
+  }),
+  GearVoltageTransformers: (row, next) => {
+    const share = pick(next, [0.02, 0.5, 0.8, 1, 1, 1, 1.2, 1.3]);
+    return {
+      primary: pick(next, [null, 0, ...many(() => shown(6351 * share, 0))]),
+      secondary: pick(next, [
+        null,
+        ...many(() => shown(Number(row.ratedSecondary) * share * between(next, 0.99, 1.01), 3)),
+      ]),
+      polarity: pick(next, [...Array<string>(9).fill("As marked"), "Reversed", null]),
+      testVoltage: pick(next, [250, ...many(() => 500)]),
+      insulationRead: pick(next, [null, ...many(() => shown(spread(next, 0.5, 5000), 2))]),
+      fuses: pick(next, [...Array<string>(9).fill("To drawing"), "Not to drawing", null]),
+      earth: pick(next, [...Array<string>(9).fill("One point"), "None", "Several", null]),
+      burden: pick(next, [null, ...many(() => shown(between(next, 5, 32), 1))]),
+    };
+  },
+  GearMetering: (row, next) => {
+    const reference = shown((Number(row.pointPercent) + between(next, -6, 6)) * 6, 1);
+    return {
+      reference: pick(next, [null, ...many(() => reference)]),
+      shown: pick(next, [null, ...many(() => shown(reference + between(next, -12, 12), 1))]),
+    };
+  },
+  GearProtection: (row, next) => ({
+    reading: pick(next, [
+      null,
+      0,
+      ...many(() => shown(measuredBy(row) * between(next, 0.9, 1.1), 4)),
+    ]),
+    trips: pick(next, [...Array<string>(9).fill("Yes"), "No", null]),
+  }),
+  GearCable: (row, next) => ({
+    testVoltage: pick(next, [500, ...many(() => 1000)]),
+    insulationRead: pick(next, [null, 0, ...many(() => shown(spread(next, 0.5, 60_000), 2))]),
+    sheathRead: pick(next, [null, ...many(() => shown(spread(next, 0.5, 400), 2))]),
+    applied: pick(next, [null, ...many(() => shown(between(next, 4, 30), 1))]),
+    minutes: pick(next, [null, 10, ...many(() => (row.wave === "AC" ? 1440 : 30))]),
+    discharge: pick(next, [...Array<string>(9).fill("No"), "Yes", null]),
   }),
 };
 

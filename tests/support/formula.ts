@@ -14,11 +14,13 @@ type Many = readonly Value[];
 export interface Place {
   cell(header: string): Value;
   column(header: string): Many;
+  /** The row's cells from one column to another. */
+  span(from: string, to: string): Many;
 }
 
 /**
  * Computes a stored formula as Excel would, as far as the record tables' formulas go: IF, OR, AND, NOT,
- * ISNUMBER, N, IFERROR, TRIM, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
+ * ISNUMBER, N, IFERROR, TRIM, COUNT, ABS, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
  * worksheet functions through their catalogue.
  */
 export function computeFormula(formula: string, place: Place): Value {
@@ -65,6 +67,8 @@ const single = (node: WithArguments, at: number, place: Place): Value => {
 function referred(text: string, place: Place): Value | Many {
   const { columns = [], sections = [] } = parseStructRef(text) ?? {};
   const [header] = columns;
+  const [from, to] = columns;
+  if (columns.length === 2 && sections[0] === "this row" && from && to) return place.span(from, to);
   if (columns.length !== 1 || header === undefined) return unknown(text);
   if (sections.length === 0) return place.column(header);
   return sections[0] === "this row" ? place.cell(header) : unknown(text);
@@ -168,21 +172,31 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
       numbers.sort((a, b) => (way === 15 ? a - b : b - a));
       return numbers[kth - 1] ?? { code: "#NUM!" };
     }
+    case "COUNT":
+      return [arg(node, 0, place)].flat().filter((one) => typeof one === "number").length;
+    case "ABS": {
+      const of = numeric(value(0));
+      return isError(of) ? of : Math.abs(of);
+    }
+    case "MAX": {
+      const all = node.arguments.map((_, at) => numeric(value(at)));
+      return all.find(isError) ?? Math.max(...(all as number[]));
+    }
     default:
       return ours(
         name,
-        node.arguments.map((_, at) => value(at)),
+        node.arguments.map((_, at) => arg(node, at, place)),
       );
   }
 }
 
-/** A worksheet function of ours, called as Excel calls it: every cell as a range of one. */
-function ours(name: string, args: readonly Value[]): Value {
+/** A worksheet function of ours, called as Excel calls it: every cell as a range of one, cells side by side as a row. */
+function ours(name: string, args: readonly (Value | Many)[]): Value {
   const [, plain] = /^_xldudf_GEAR_([A-Z]+)$/.exec(name) ?? [];
   const implementation = functions[plain ?? ""] ?? unknown(name);
-  const given = args.map((one) => [[one]]);
-  const found = implementation(...(given as never[])) as Value[][];
-  const cell = found[0]?.[0];
+  const given = args.map((one) => (Array.isArray(one) ? [one] : [[one]]));
+  const found = implementation(...(given as never[])) as Value | Value[][];
+  const cell = Array.isArray(found) ? found[0]?.[0] : found;
   return cell === undefined ? unknown(`${name} without a cell`) : cell;
 }
 

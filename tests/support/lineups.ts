@@ -48,3 +48,89 @@ export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineu
   }),
   ...changes,
 });
+
+/** The same lineup with transformers, meters, relays and cables in every panel, and indices asked for. */
+export const equipped = (lineup: Lineup): Lineup =>
+  lineupSchema.parse({
+    ...lineup,
+    criteria: [
+      ...lineup.criteria,
+      { from: "project", quantity: "polarization index", value: 1.5, document: "invented" },
+      {
+        from: "project",
+        quantity: "absorption ratio",
+        value: 1.2,
+        document: "invented",
+        applies: [lineup.panels[0]?.section],
+      },
+      {
+        from: "project",
+        quantity: "cable sheath MΩ",
+        value: 1,
+        document: "invented",
+        applies: [lineup.panels[0]?.designation],
+      },
+    ],
+    panels: lineup.panels.map((panel, index) => ({
+      ...panel,
+      currentTransformers: [
+        {
+          name: "1S1-1S2",
+          primaryA: 600,
+          secondaryA: 1,
+          accuracy: ["0.5", "0.2S", "3", "10P"][index % 4],
+          burdenVA: 10,
+        },
+        { name: "2S1-2S2", primaryA: 600, secondaryA: 1, accuracy: "5P20", kneeV: 100 },
+        ...(index % 3 === 0
+          ? [
+              {
+                name: "3S1-3S2",
+                primaryA: 600,
+                secondaryA: 1,
+                accuracy: index % 2 === 0 ? "PX" : "C100",
+                ...(index % 2 === 0 ? { kneeV: 100, windingOhm: 4 } : {}),
+              },
+            ]
+          : []),
+      ],
+      voltageTransformers: [
+        {
+          name: "a-n",
+          primaryV: 6351,
+          secondaryV: 63.51,
+          accuracy: index % 2 === 0 ? "0.5" : "3P",
+          ...(index % 3 === 0 ? { burdenVA: 30 } : {}),
+        },
+      ],
+      meters: [
+        { designation: "P1", quantity: "current L1", fullScale: 600, unit: "A", accuracy: 1.5 },
+      ],
+      protection: [
+        {
+          relay: "F1",
+          element: "51",
+          pickup: 1.2,
+          unit: "A",
+          curve: index % 2 === 0 ? "IEC standard" : "IEEE very",
+          setting: 0.2,
+        },
+        {
+          relay: "F1",
+          element: "50",
+          pickup: 8,
+          unit: "A",
+          curve: "definite",
+          setting: 0.1,
+          multiples: [1.2],
+        },
+      ],
+      cables: [
+        {
+          designation: "W1",
+          ratedkV: lineup.ratings.voltagekV,
+          ...(index % 2 === 0 ? { wave: "DC" } : {}),
+        },
+      ],
+    })),
+  });

@@ -1,5 +1,5 @@
 import { type CellValue, type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
-import { compared, wrongWords } from "../../records/verdict";
+import { isMet, wrongWords } from "../../records/verdict";
 import {
   blanks,
   headerOf,
@@ -25,7 +25,7 @@ export const inconclusive: Rule = {
         if (verdictOf(judged) !== "Inconclusive") return undefined;
         if (blanks(conditions, stored, context.lineup)) return undefined;
         const unproved = [...enough, ...accepted].filter(
-          (comparison) => compared(comparison, judged) !== "Pass",
+          (comparison) => !isMet(comparison, judged),
         );
         const unanswered = words
           .filter(({ id, right, wrong }) => !wrong(judged[id]) && !isAnswer(judged[id], right))

@@ -1,5 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
-import { PLATE, plateValue } from "../../lineup/plate";
+import { equipmentSheet } from "../../sheets/equipmentSheet";
 import type { Rule } from "../context";
 import type { Finding } from "../finding";
 
@@ -23,34 +23,26 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
       ]),
   ],
   [
+    "equipment",
+    "Equipment",
+    (lineup) =>
+      equipmentSheet(lineup)
+        .rows.map(({ panel, item, value }) => JSON.stringify([panel, item, value]))
+        .sort(),
+  ],
+  [
     "maker's and project's criteria",
     "Criteria",
-    ({ panels, criteria }) => [
-      panels.map(({ designation, breaker }) => [
-        designation,
-        PLATE.map(([, path]) => breaker && plateValue(breaker, path)),
-      ]),
+    ({ criteria }) =>
       criteria
         .map(({ from, quantity, value, document, applies }) =>
           JSON.stringify([from, quantity, value, document, applies ?? "all"]),
         )
         .sort(),
-    ],
-  ],
-  [
-    "joints and maker's torques",
-    "Torque",
-    ({ panels }) =>
-      panels.map(({ designation, joints }) => [
-        designation,
-        joints
-          .map(({ name, bolt, grade, torqueNm }) => [name, bolt, grade, torqueNm].join(" "))
-          .sort(),
-      ]),
   ],
 ];
 
-/** A cover, panels or criteria sheet that tells another lineup than the one that the records are judged by. */
+/** A cover, panels, equipment or criteria sheet that tells another lineup than the one that the records are judged by. */
 export const sheetsDiffer: Rule = {
   id: "sheets-differ",
   find: ({ lineup, told }) =>

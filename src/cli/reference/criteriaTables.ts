@@ -1,4 +1,7 @@
+import { cableMinimum, cableTestVoltage } from "../../criteria/cableInsulation";
+import { cableMinutes } from "../../criteria/cableMinutes";
 import { iecCableSource, iecCables, vlfCableSource, vlfCables } from "../../criteria/cableTable";
+import { CABLE_WAVES } from "../../criteria/cableTest";
 import { ansiCoilSource, ansiCoils, iecCoilSource, iecCoils } from "../../criteria/coilTable";
 import { contactSpread } from "../../criteria/contactSpread";
 import { contactTestCurrent } from "../../criteria/contactTestCurrent";
@@ -9,6 +12,8 @@ import { earthContinuity } from "../../criteria/earthContinuity";
 import { gasFilling } from "../../criteria/gasFilling";
 import { insulationSource, insulationTable } from "../../criteria/insulationTable";
 import { testVoltageHabit, testVoltagesByHabit } from "../../criteria/insulationTestVoltage";
+import { nearPoint } from "../../criteria/nearPoint";
+import { nearRated } from "../../criteria/nearRated";
 import { poleSpreadCycles, poleSpreadSource } from "../../criteria/poleSpread";
 import { timeTolerance } from "../../criteria/timeTolerance";
 import { timingVoltage } from "../../criteria/timingVoltage";
@@ -267,6 +272,35 @@ export const criteriaTables = (): CriteriaTable[] => [
     sources: [vlfCableSource],
     columns: ["system kV, up to", "kV rms", "note"],
     rows: vlfCables.map((row) => [row.ratedkV, row.acceptance, "note" in row ? row.note : ""]),
+  },
+  {
+    title: "Cables after laying: least duration",
+    sources: [iecCableSource, vlfCableSource],
+    columns: ["basis", "wave", "min"],
+    rows: BASES.flatMap((basis) =>
+      CABLE_WAVES.flatMap((wave) => {
+        const found = cableMinutes(basis, wave);
+        return found.ok ? [[basis, wave, found.value.value]] : [];
+      }),
+    ),
+  },
+  {
+    title: "Cables before connection: insulation",
+    sources: [cableMinimum.source],
+    columns: ["least MΩ", "least test V DC"],
+    rows: [[cableMinimum.value, cableTestVoltage.value]],
+  },
+  {
+    title: "Current transformers: injection that counts as at rated current",
+    sources: [nearRated.source],
+    columns: ["± % of rated"],
+    rows: [[nearRated.value]],
+  },
+  {
+    title: "Meters: how near to its point a value is applied",
+    sources: [nearPoint.source],
+    columns: ["± % of full scale"],
+    rows: [[nearPoint.value]],
   },
 ];
 

@@ -26,7 +26,7 @@ export function gridFormula(book: Book, sheet: Sheet, row: number, formula: stri
 
 function reference(book: Book, sheet: Sheet, row: number, text: string): string | undefined {
   const parsed = parseStructRef(text);
-  if (parsed?.columns?.length !== 1) return undefined;
+  if (!parsed?.columns?.length) return undefined;
   const home = parsed.table
     ? book.sheets
         .flatMap((other) => other.tables.map((table) => ({ sheet: other, table })))
@@ -35,12 +35,11 @@ function reference(book: Book, sheet: Sheet, row: number, text: string): string 
         .filter(({ area }) => row >= area.top && row <= area.bottom)
         .map((table) => ({ sheet, table }))[0];
   if (!home) return undefined;
-  const at = column(home.sheet, home.table, parsed.columns[0] ?? "");
-  if (at < 0) return undefined;
+  const [at = -1, to = at] = parsed.columns.map((name) => column(home.sheet, home.table, name));
+  if (at < 0 || to < at) return undefined;
   const prefix = home.sheet === sheet ? "" : `'${home.sheet.name.replaceAll("'", "''")}'!`;
   if (parsed.sections?.some((section) => /this row/i.test(section)))
-    return `${prefix}${a1(row, at)}`;
+    return `${prefix}${a1(row, at)}${to > at ? `:${a1(row, to)}` : ""}`;
   const { first, last } = bodyRows(home.table);
-  const letters = columnLetters(at);
-  return `${prefix}$${letters}$${first + 1}:$${letters}$${last + 1}`;
+  return `${prefix}$${columnLetters(at)}$${first + 1}:$${columnLetters(to)}$${last + 1}`;
 }
