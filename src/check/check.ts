@@ -1,6 +1,7 @@
 import type { Verdict } from "../criteria/judge";
 import { evaluate } from "../records/evaluate";
 import { isBlank, keyIds, rowKey, verdictOf } from "../records/kind";
+import { isLeftOut, rowsOf } from "../records/rowsOf";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { type RecordTable, recordTables } from "../sheets/recordTable";
@@ -86,13 +87,16 @@ export function check(
   const context: Context = {
     lineup,
     told,
-    tables: tables.map((table) => {
+    tables: tables.flatMap((table) => {
       const ids = keyIds(table.kind);
+      const judged = evaluate(table.kind, table.rows, lineup);
+      if (isLeftOut(lineup, table.kind) && judged.every((row) => verdictOf(row) === "Missing"))
+        return [];
       return {
         ...table,
-        judged: evaluate(table.kind, table.rows, lineup),
+        judged,
         keys: table.rows.map((row) => rowKey(row, ids)),
-        given: new Map(table.kind.rows(lineup).map((row) => [rowKey(row, ids), row])),
+        given: new Map(rowsOf(table.kind, lineup).map((row) => [rowKey(row, ids), row])),
         calculated: isCalculated(table),
       };
     }),

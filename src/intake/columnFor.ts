@@ -20,7 +20,7 @@ export const columnFor = ({ columns }: RecordKind, field: string): Column | unde
   );
   const named = entries.find(({ id }) => id === (SAME[field] ?? field));
   if (named) return named;
-  const reading = entries.find(({ need }) => need === "reading");
+  const reading = entries.find(({ need, unit }) => need === "reading" && unit !== undefined);
   if (field === "reading") return reading;
   const quantity = FIELDS[field]?.quantity;
   if (field === "resistance")

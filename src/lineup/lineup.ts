@@ -8,20 +8,12 @@ import {
   jointGroup,
   meter,
   name,
+  PANEL_TYPES,
   positive,
   protectionElement,
   voltageWinding,
 } from "./equipment";
-
-export const PANEL_TYPES = [
-  "incomer",
-  "feeder",
-  "bus coupler",
-  "riser",
-  "metering",
-  "transformer feeder",
-  "motor feeder",
-] as const;
+import { checkItem, inspectionPoint, leftOut, USUAL_POINTS } from "./settings";
 
 const panel = z.strictObject({
   designation: name,
@@ -60,6 +52,13 @@ const ownCriterion = z.strictObject({
     "control wiring test voltage V",
     "control wiring withstand kV",
     "control wiring withstand duration s",
+    "clearance in front mm",
+    "clearance behind mm",
+    "clearance at the sides mm",
+    "clearance above mm",
+    "level over 1 m mm",
+    "alignment of fronts mm",
+    "SF6 leak rate % a year",
   ]),
   value: positive,
   document: name,
@@ -74,6 +73,7 @@ export const lineupSchema = z.strictObject({
     site: name,
     number: name.optional(),
     specification: name.optional(),
+    specificationRevision: name.optional(),
     drawings: z
       .array(z.strictObject({ number: name, revision: name, title: name.optional() }))
       .default([]),
@@ -106,6 +106,9 @@ export const lineupSchema = z.strictObject({
     })
     .default({ wave: "AC", seconds: 60 }),
   criteria: z.array(ownCriterion).default([]),
+  leaveOut: z.array(leftOut).default([]),
+  inspectionPoints: z.array(inspectionPoint).default([...USUAL_POINTS]),
+  checkItems: z.array(checkItem).default([]),
   panels: z.array(panel).min(1, "must have at least one panel"),
   instruments: z.array(instrument).default([]),
 });

@@ -10,7 +10,7 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useCallback, useEffect, useState } from "react";
 import { check, type Report } from "../check/check";
 import { readLineup } from "../lineup/readLineup";
-import { toSerial } from "../sheets/dates";
+import { toSerial } from "../quantities/dates";
 import { planFor } from "../sheets/plan";
 import { recordTables } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";

@@ -27,12 +27,22 @@ export interface Reference {
   all(id: string): string;
 }
 
-/** What an entry column accepts. Of a list, `right` is the one word that a sound row holds. */
+/**
+ * What an entry column accepts, or what a computed one answers. Of a list, `right` is the word that a
+ * sound row holds and `also` others that are as good; by the word `exempt` the row does not apply and
+ * is not required.
+ */
 export type Accepts =
   | { readonly type: "number"; readonly least?: number; readonly most?: number }
   | { readonly type: "reading" }
   | { readonly type: "date" }
-  | { readonly type: "list"; readonly values: readonly string[]; readonly right?: string }
+  | {
+      readonly type: "list";
+      readonly values: readonly string[];
+      readonly right?: string;
+      readonly also?: readonly string[];
+      readonly exempt?: string;
+    }
   | { readonly type: "text" };
 
 export interface Column {
@@ -76,6 +86,11 @@ export interface Comparison {
   readonly sense: Sense;
   /** Fraction of the limit granted in the value's favour. */
   readonly tolerance?: number;
+  /**
+   * Id of a column without which there is nothing to compare: where its cell is blank, the comparison
+   * falls away. A row of which nothing is left to accept it by is inconclusive.
+   */
+  readonly when?: string;
 }
 
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */

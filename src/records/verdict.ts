@@ -17,71 +17,123 @@ export const compared = ({ value, limit, sense, tolerance }: Comparison, row: Ro
 const comparedBy = ({ value, limit, sense, tolerance = 0 }: Comparison, ref: Reference): string =>
   `IF(${blank(ref(value))},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), ref(limit), quoted(sense), ...(tolerance ? [tolerance] : []))},"Inconclusive"))`;
 
-/** A column that is answered by a word, one of which is right. */
+/** Whether a comparison has anything to compare in this row. */
+export const applies = ({ when }: Comparison, row: Row): boolean =>
+  when === undefined || !isBlank(row[when]);
+
+/** A column that is answered by a word, of which one or more are right. */
 export interface WordColumn {
   readonly id: string;
   readonly header: string;
+  /** Whether the word is worked out from the row, not typed. */
+  readonly computed: boolean;
   readonly right: string;
+  /** Words of the list that say that something is not right. */
   readonly words: readonly string[];
-  /** Whether a cell holds a word of the list other than the right one. */
+  /** Words that a sound row may hold. */
+  readonly sound: readonly string[];
+  readonly exempt?: string;
+  /** Whether a cell holds a word of the list that says that something is not right. */
   readonly wrong: (cell: CellValue | undefined) => boolean;
+  /** Whether a cell holds a word that a sound row may hold. */
+  readonly answered: (cell: CellValue | undefined) => boolean;
 }
 
-/** Columns of a list of words one of which is right; a spreadsheet compares text without regard to case. */
-export const wrongWords = (columns: readonly Column[]): WordColumn[] =>
-  columns.flatMap(({ id, header, accepts }) => {
+/** Columns of a list of words that has a right one; a spreadsheet compares text without regard to case. */
+export const wordColumns = (columns: readonly Column[]): WordColumn[] =>
+  columns.flatMap(({ id, header, role, accepts }) => {
     if (accepts?.type !== "list" || accepts.right === undefined) return [];
-    const { right } = accepts;
-    const words = accepts.values.filter((word) => word !== right);
+    const { right, also = [], exempt, values } = accepts;
+    const sound = [right, ...also];
+    const words = values.filter((word) => word !== exempt && !sound.includes(word));
     return [
-      { id, header, right, words, wrong: (cell) => words.some((word) => sameWord(cell, word)) },
+      {
+        id,
+        header,
+        computed: role === "computed",
+        right,
+        words,
+        sound,
+        exempt,
+        wrong: (cell) => words.some((word) => sameWord(cell, word)),
+        answered: (cell) => sound.some((word) => sameWord(cell, word)),
+      },
     ];
   });
 
 const sameWord = (cell: CellValue | undefined, word: string) =>
   typeof cell === "string" && cell.toLowerCase() === word.toLowerCase();
 
+/** The columns by a word of which the row does not apply. */
+export const exempting = (columns: readonly Column[], row: Row): WordColumn[] =>
+  wordColumns(columns).filter(
+    ({ id, exempt }) => exempt !== undefined && sameWord(row[id], exempt),
+  );
+
 /**
- * The result of a row, from what its kind declares: `Fail` for a wrong word, `Missing` without its
- * readings, `Inconclusive` where a word is not answered or the test was not made with enough, else
- * the worst of what the row is accepted by.
+ * The result of a row, from what its kind declares: `Fail` for a wrong word, `Not required` for one by
+ * which the row does not apply, `Missing` without its readings, `Inconclusive` where a word is not
+ * answered or the test was not made with enough, else the worst of what the row is accepted by.
  */
 export function verdictBy(
   columns: readonly Column[],
   accepted: readonly Comparison[],
   enough: readonly Comparison[],
 ): Column {
-  const words = wrongWords(columns);
+  const words = wordColumns(columns);
   const readings = columns.filter(({ need }) => need === "reading").map(({ id }) => id);
+  /** The columns of which one must be there for anything to be judged; none where something always is. */
+  const whens = accepted.flatMap(({ when }) => when ?? []);
+  const onlyWhen = accepted.length > 0 && whens.length === accepted.length;
   return result(
     (ref) => {
-      const judgements = accepted.map((comparison) => comparedBy(comparison, ref));
-      const [only = ""] = judgements;
-      const are = (verdict: string) => judgements.map((one) => `${one}="${verdict}"`).join(",");
+      const judgements = accepted.map((one) => ({ ...one, verdict: comparedBy(one, ref) }));
+      const failed = judgements.map(({ verdict, when }) =>
+        when ? all([`NOT(${blank(ref(when))})`, `${verdict}="Fail"`]) : `${verdict}="Fail"`,
+      );
+      const passed = [
+        ...judgements.map(({ verdict, when }) =>
+          when ? any([blank(ref(when)), `${verdict}="Pass"`]) : `${verdict}="Pass"`,
+        ),
+        ...(onlyWhen ? [any(whens.map((id) => `NOT(${blank(ref(id))})`))] : []),
+      ];
+      const [only] = judgements;
       const worst =
-        judgements.length === 1
-          ? only
-          : `IF(OR(${are("Fail")}),"Fail",IF(AND(${are("Pass")}),"Pass","Inconclusive"))`;
+        only === undefined
+          ? '"Pass"'
+          : judgements.length === 1 && !only.when
+            ? only.verdict
+            : `IF(${any(failed)},"Fail",IF(${all(passed)},"Pass","Inconclusive"))`;
       const unproved = [
-        ...words.map(({ id, right }) => `${ref(id)}<>${quoted(right)}`),
+        ...words.map(({ id, sound }) => all(sound.map((word) => `${ref(id)}<>${quoted(word)}`))),
         ...enough.map((comparison) => `${comparedBy(comparison, ref)}<>"Pass"`),
       ];
       const proved =
         unproved.length > 0 ? `IF(OR(${unproved.join(",")}),"Inconclusive",${worst})` : worst;
       const read = `IF(OR(${readings.map((id) => blank(ref(id))).join(",")}),"Missing",${proved})`;
-      const wrong = words.flatMap(({ id, words }) =>
-        words.map((word) => `${ref(id)}=${quoted(word)}`),
-      );
-      return wrong.length > 0 ? `IF(OR(${wrong.join(",")}),"Fail",${read})` : read;
+      const is = (id: string, word: string) => `${ref(id)}=${quoted(word)}`;
+      const exempt = words.flatMap(({ id, exempt }) => (exempt ? [is(id, exempt)] : []));
+      const asked = exempt.length > 0 ? `IF(OR(${exempt.join(",")}),"Not required",${read})` : read;
+      const wrong = words.flatMap(({ id, words }) => words.map((word) => is(id, word)));
+      return wrong.length > 0 ? `IF(OR(${wrong.join(",")}),"Fail",${asked})` : asked;
     },
     (row) => {
       if (words.some(({ id, wrong }) => wrong(row[id]))) return "Fail";
+      if (words.some(({ id, exempt }) => exempt && sameWord(row[id], exempt)))
+        return "Not required";
       if (readings.some((id) => isBlank(row[id]))) return "Missing";
-      if (words.some(({ id, right }) => !sameWord(row[id], right))) return "Inconclusive";
+      if (words.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
       if (enough.some((comparison) => compared(comparison, row) !== "Pass")) return "Inconclusive";
-      const verdicts = accepted.map((comparison) => compared(comparison, row));
+      const applying = accepted.filter((comparison) => applies(comparison, row));
+      if (accepted.length > 0 && applying.length === 0) return "Inconclusive";
+      const verdicts = applying.map((comparison) => compared(comparison, row));
       if (verdicts.includes("Fail")) return "Fail";
       return verdicts.every((verdict) => verdict === "Pass") ? "Pass" : "Inconclusive";
     },
   );
 }
+
+const joined = (name: string) => (tests: readonly string[]) =>
+  tests.length === 1 ? String(tests[0]) : `${name}(${tests.join(",")})`;
+const all = joined("AND");
+const any = joined("OR");

@@ -6,10 +6,43 @@ import { between, pick, random, shown, spread } from "./random";
 export type Filler = (row: Row, next: () => number) => Record<string, CellValue>;
 
 const DAY = 46_340;
+const signed = (day: number) => ({ date: day, by: "A. N. Other" });
 const trail = (day: number) => ({ date: day, by: "A. N. Other", instrument: "X-1" });
+
+/** Latest revisions of the sample's drawings. */
+const REVISIONS: Readonly<Record<string, string>> = {
+  "INV-E-1001": "D",
+  "INV-E-1010": "B",
+  "INV-E-1044": "C",
+  "INV-SPEC-011": "C",
+};
+const isClearance = (part: CellValue | undefined) => String(part).startsWith("Clearance");
 
 /** Entries of a sound lineup: every row passes. */
 export const SOUND: Readonly<Record<string, Filler>> = {
+  GearDocuments: ({ part }) => ({
+    approved: REVISIONS[String(part)] ?? "A",
+    found: REVISIONS[String(part)] ?? "A",
+    ...signed(DAY - 30),
+  }),
+  GearPermits: () => ({ number: "P-1", from: DAY - 30, to: DAY + 5, ...signed(DAY - 20) }),
+  GearHandling: (_row, next) => ({
+    mass: 800,
+    gear: "Crane 1",
+    capacity: shown(between(next, 2000, 3000), 0),
+    gearDue: DAY + 100,
+    condition: "Sound",
+    indicator: pick(next, ["Not tripped", "None fitted"]),
+    ...signed(DAY - 28),
+  }),
+  GearInspection: () => ({ requested: DAY - 5, released: "Released", ...signed(DAY - 1) }),
+  GearInstallation: () => ({ state: "OK", ...signed(DAY - 12) }),
+  GearDimensions: ({ part }) => ({
+    ...(isClearance(part) ? { reading: 2065, least: 1800 } : { reading: 1, most: 2 }),
+    document: "invented",
+    ...trail(DAY - 12),
+  }),
+  GearFunction: () => ({ state: "OK", ...signed(DAY) }),
   GearInsulation: (row, next) => ({
     testVoltage: 5000,
     reading: shown(spread(next, 90_000, 400_000), 0),
@@ -89,6 +122,34 @@ export function filledPlan(
 
 /** Entries over all that may be typed: blanks, impossible values, conditions outside the tables. */
 export const WILD: Readonly<Record<string, Filler>> = {
+  GearDocuments: ({ part }, next) => ({
+    approved: part === "INV-1" ? "A" : pick(next, ["A", "A", "B", null]),
+    found: pick(next, ["A", "A", "a", "B", null]),
+  }),
+  GearPermits: (_row, next) => ({
+    number: pick(next, ["P-1", "P-1", "P-1", null]),
+    from: pick(next, [DAY - 3, DAY - 3, DAY, null]),
+    to: pick(next, [DAY, DAY, DAY + 2, null]),
+    date: pick(next, [DAY - 4, DAY, DAY, DAY, DAY + 1, null]),
+  }),
+  GearHandling: (_row, next) => ({
+    mass: pick(next, [800, 800, 1200, null]),
+    capacity: pick(next, [600, 800, 1000, 3000, 3000, null]),
+    gearDue: pick(next, [DAY, DAY, DAY, DAY - 9, null]),
+    date: pick(next, [DAY, DAY, DAY, DAY + 1, null]),
+    condition: pick(next, ["Sound", "Sound", "Sound", "Damaged", null]),
+    indicator: pick(next, ["Not tripped", "Not tripped", "None fitted", "Tripped", null]),
+  }),
+  GearInspection: (_row, next) => ({
+    released: pick(next, ["Released", "Waived in writing", "Not released", null]),
+  }),
+  GearInstallation: (_row, next) => ({ state: state(next) }),
+  GearDimensions: (_row, next) => ({
+    reading: pick(next, [null, ...many(() => shown(between(next, 0, 3000), 0))]),
+    least: pick(next, [null, null, 800, 1800]),
+    most: pick(next, [null, null, 2000, 2500]),
+  }),
+  GearFunction: (_row, next) => ({ state: state(next) }),
   GearInsulation: (_row, next) => ({
     testVoltage: pick(next, [5000, 5000, 5000, 2500, 1000, null]),
     r30s: pick(next, [null, shown(spread(next, 100, 1e6), 1)]),
@@ -141,5 +202,7 @@ export const WILD: Readonly<Record<string, Filler>> = {
     reading: pick(next, [null, 0, -0.1, ...many(() => shown(spread(next, 0.005, 8), 3))]),
   }),
 };
+
+const state = (next: () => number) => pick(next, ["OK", "OK", "Not OK", "Not applicable", null]);
 
 const many = <T>(make: () => T): T[] => Array.from({ length: 8 }, make);

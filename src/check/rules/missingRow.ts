@@ -1,5 +1,6 @@
 import { keyIds, rowKey } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
+import { rowsOf } from "../../records/rowsOf";
 import type { Context, Rule } from "../context";
 import type { Finding } from "../finding";
 
@@ -10,7 +11,7 @@ export const missingRow: Rule = {
     KINDS.flatMap((kind): Finding[] => {
       const tables = context.tables.filter((table) => table.kind === kind);
       const first = tables[0];
-      const needed = kind.rows(context.lineup);
+      const needed = rowsOf(kind, context.lineup);
       if (needed.length === 0) return [];
       if (!first)
         return [

@@ -38,6 +38,16 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
     ],
   ],
   [
+    "settings of the project",
+    "Settings",
+    ({ project: { drawings }, leaveOut, inspectionPoints, checkItems }) => [
+      drawings,
+      leaveOut,
+      inspectionPoints,
+      checkItems,
+    ],
+  ],
+  [
     "joints and maker's torques",
     "Torque",
     ({ panels }) =>

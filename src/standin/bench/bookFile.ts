@@ -1,8 +1,8 @@
 import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
+import { toSerial } from "../../quantities/dates";
 import type { CellValue } from "../../records/kind";
 import { columnFormulas } from "../../sheets/columnFormulas";
-import { toSerial } from "../../sheets/dates";
 import { planFor } from "../../sheets/plan";
 import { BookError } from "../../workbook/bookError";
 import { storedFormula } from "../../workbook/excelFormula";

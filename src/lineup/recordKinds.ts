@@ -1,0 +1,23 @@
+/**
+ * Ids of the record kinds, in the order of the work, by which a lineup names them. The kinds themselves
+ * are declared in records/.
+ */
+export const RECORD_KINDS = [
+  "documents",
+  "permits",
+  "handling",
+  "inspection",
+  "installation",
+  "dimensions",
+  "torque",
+  "earthing",
+  "contact",
+  "insulation",
+  "withstand",
+  "control",
+  "timing",
+  "gas",
+  "function",
+] as const;
+
+export type RecordKindId = (typeof RECORD_KINDS)[number];
