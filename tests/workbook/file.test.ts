@@ -43,7 +43,9 @@ test("record sheets: cautions at the head, frozen header, landscape, repeated he
     expect(sheet?.pageSetup?.orientation).toBe("landscape");
     expect(sheet?.pageSetup?.printTitlesRow).toBe("$4:$4");
     expect(sheet?.headerFooter?.oddFooter).toContain("Page &P of &N");
-    const entries = kind.columns.filter(({ accepts, role }) => role === "entry" && accepts && accepts.type !== "text");
+    const entries = kind.columns.filter(
+      ({ accepts, role }) => role === "entry" && accepts && accepts.type !== "text",
+    );
     expect(sheet?.dataValidations?.length ?? 0).toBeGreaterThanOrEqual(entries.length);
   }
 });
