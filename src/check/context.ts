@@ -123,9 +123,9 @@ export const dayOf = (cell: unknown): number | undefined =>
       : undefined;
 
 /** A value with its unit; text that is no quantity stands in quotation marks without one. */
-export const inUnit = (value: unknown, unit: string): string =>
+export const inUnit = (value: unknown, unit = ""): string =>
   typeof value === "number" || /^[<>] [\d.]/.test(String(value))
-    ? `${said(value)} ${unit}`
+    ? `${said(value)} ${unit}`.trimEnd()
     : `"${String(value ?? "").slice(0, 40)}"`;
 
 /** A number as it is said in a message, also one with a bound: at most six significant digits. */

@@ -15,6 +15,7 @@ export const RECORD_KINDS = [
   "insulation",
   "withstand",
   "control",
+  "mechanism",
   "timing",
   "gas",
   "function",

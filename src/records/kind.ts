@@ -82,7 +82,8 @@ export interface Column {
 export interface Comparison {
   readonly value: string;
   readonly limit: string;
-  readonly unit: Unit;
+  /** None for what is counted. */
+  readonly unit?: Unit;
   readonly sense: Sense;
   /** Fraction of the limit granted in the value's favour. */
   readonly tolerance?: number;

@@ -10,6 +10,7 @@ import { inspection } from "./inspection";
 import { installation } from "./installation";
 import { insulation } from "./insulation";
 import type { RecordKind } from "./kind";
+import { mechanism } from "./mechanism";
 import { permits } from "./permits";
 import { timing } from "./timing";
 import { torque } from "./torque";
@@ -29,6 +30,7 @@ export const KINDS: readonly RecordKind[] = [
   insulation,
   withstand,
   controlWiring,
+  mechanism,
   timing,
   gas,
   functionTest,

@@ -157,31 +157,38 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     rechecked: word(next),
   }),
   GearControl: (_row, next) => ({
+    continuity: mostly(next, "OK", ["ok", "Not OK", "done"]),
+    ferrules: mostly(next, "OK", ["ok", "Not OK"]),
     testVoltage: pick<CellValue>(next, [250, 500, 500, 500, 1000, "500", "500 V", ...BLANKS]),
     reading: resistance("MΩ", "kΩ", 0.2, 2000)(next),
     applied: pick<CellValue>(next, [0.9, 1, 1.2, 1.2, 1.2, "1.2", "1.2 kV", ...BLANKS]),
     duration: pick<CellValue>(next, [0.5, 1, 60, 60, 60, "60", "1 min", ...BLANKS]),
     discharge: pick<CellValue>(next, ["No", "No", "No", "no", "Yes", "yes", "none", ...BLANKS]),
   }),
-  GearTiming: (row, next) => ({
-    controlV: pick<CellValue>(next, [110, 110, 110, 110, 104.5, 90, "110", "110 V", ...BLANKS]),
-    reading: pick<CellValue>(next, [
-      ...Array.from({ length: 4 }, () =>
-        many(() =>
-          row.operation === "closing"
-            ? shown(between(next, 47, 51), 1)
-            : shown(between(next, 26, 29), 1),
-        ),
-      ).flat(),
-      shown(between(next, 10, 80), 1),
-      "45",
-      "45 ms",
-      0,
-      -3,
-      ...BLANKS,
-      "OL",
-    ]),
+  GearMechanism: (_row, next) => ({
+    closingLow: mostly(next, 85, [95, "85", "85 V", "> 80"]),
+    closingHigh: mostly(next, 126, [110, "126"]),
+    openingLow: mostly(next, 65, [80, "65", 0]),
+    openingHigh: mostly(next, 126, [100, "126 V"]),
+    charged: mostly(next, 12, [15, 16, "12", "12 s"]),
+    counterBefore: mostly(next, 20, ["20", "n/a"]),
+    counterAfter: mostly(next, 32, [31, "32"]),
+    made: mostly(next, 12, [11, 13, "12", "a dozen"]),
   }),
+  GearTiming: (row, next) => {
+    const time = () =>
+      mostly(
+        next,
+        shown(row.operation === "closing" ? between(next, 47, 49) : between(next, 26, 28), 1),
+        [shown(between(next, 10, 80), 1), "45", "45 ms", 0, -3, "OL"],
+      );
+    return {
+      controlV: pick<CellValue>(next, [110, 110, 110, 110, 104.5, 90, "110", "110 V", ...BLANKS]),
+      l1: time(),
+      l2: time(),
+      l3: time(),
+    };
+  },
   GearGas: (_row, next) => ({
     reading: pick<CellValue>(next, [
       ...many(() => shown(between(next, 0.42, 0.65), 3)),
@@ -195,6 +202,10 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     ]),
     temperature: condition("°C", -10, 40)(next),
     pressure: condition("kPa", 90, 104)(next),
+    alarmAt: mostly(next, 0.505, [0.48, "0.5", "5 bar"]),
+    lockoutAt: mostly(next, 0.475, [0.5, "0.48"]),
+    tight: mostly(next, "No leak found", ["no leak found", "Leak found", "?"]),
+    leak: pick<CellValue>(next, [0.2, 0.5, 0.6, "0.2", "0.2 %", ...BLANKS]),
   }),
   GearEarthing: (_row, next) => ({
     testCurrent: pick<CellValue>(next, [30, 30, 30, 100, 10, "30", "30 A", 0, -30, ...BLANKS]),
@@ -210,6 +221,10 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     ]),
   }),
 };
+
+/** Nearly always what is right, so that whole rows of many cells come out right. */
+const mostly = (next: () => number, right: CellValue, others: readonly CellValue[]) =>
+  next() < 0.85 ? right : pick<CellValue>(next, [...others, ...BLANKS]);
 
 const state = (next: () => number) =>
   pick<CellValue>(next, ["OK", "OK", "ok", "Not OK", "Not applicable", "n/a", ...BLANKS]);

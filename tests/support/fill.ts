@@ -74,6 +74,8 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     ...trail(DAY - 10),
   }),
   GearControl: (_row, next) => ({
+    continuity: "OK",
+    ferrules: "OK",
     testVoltage: 500,
     reading: shown(spread(next, 50, 2000), 0),
     applied: 1.2,
@@ -81,17 +83,30 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     discharge: "No",
     ...trail(DAY - 5),
   }),
-  GearTiming: (row, next) => ({
+  GearMechanism: () => ({
+    closingLow: 85,
+    closingHigh: 126,
+    openingLow: 65,
+    openingHigh: 126,
+    charged: 11,
     counterBefore: 20,
-    controlV: 110,
-    reading: shown(row.operation === "closing" ? between(next, 49, 50) : between(next, 27, 28), 1),
-    counterAfter: 21,
+    counterAfter: 32,
+    made: 12,
     ...trail(DAY - 4),
   }),
+  GearTiming: (row, next) => {
+    const [least, most] = row.operation === "closing" ? [56, 57] : [27, 28];
+    const time = () => shown(between(next, least, most), 1);
+    return { controlV: 110, l1: time(), l2: time(), l3: time(), ...trail(DAY - 4) };
+  },
   GearGas: (_row, next) => ({
     reading: shown(between(next, 0.56, 0.58), 3),
     temperature: shown(between(next, 18, 22), 1),
     pressure: shown(between(next, 100, 102), 1),
+    alarmAt: 0.505,
+    lockoutAt: 0.478,
+    tight: "No leak found",
+    leak: pick(next, [null, 0.2]),
     ...trail(DAY - 6),
   }),
   GearEarthing: (_row, next) => ({
@@ -177,25 +192,48 @@ export const WILD: Readonly<Record<string, Filler>> = {
     rechecked: pick(next, ["Yes", "Yes", "Yes", "Yes", "No", null]),
   }),
   GearControl: (_row, next) => ({
+    continuity: pick(next, ["OK", "OK", "OK", "OK", "OK", "Not OK", null]),
+    ferrules: pick(next, ["OK", "OK", "OK", "OK", "OK", "Not OK", null]),
     testVoltage: pick(next, [null, 250, 500, 500, 1000]),
     reading: pick(next, [null, 0, ...many(() => shown(spread(next, 0.1, 5000), 2))]),
     applied: pick(next, [null, 0.9, 1, 1.2, 1.2, 1.5]),
     duration: pick(next, [null, 0.5, 1, 60, 60]),
     discharge: pick(next, ["No", "No", "No", "No", "Yes", null]),
   }),
-  GearTiming: (row, next) => ({
-    controlV: pick(next, [null, 90, 104.5, ...many(() => shown(between(next, 106, 114), 1))]),
-    reading: pick(next, [
-      null,
-      0,
-      ...many(() => shown(between(next, 47, 50), 1) - (row.operation === "closing" ? 0 : 21)),
-      shown(between(next, 15, 70), 1),
-    ]),
+  GearMechanism: (_row, next) => ({
+    closingLow: pick(next, [null, ...many(() => shown(between(next, 80, 92), 1)), 95]),
+    closingHigh: pick(next, [118, 121, ...many(() => 126)]),
+    openingLow: pick(next, [60, 65, 70, 77, 80]),
+    openingHigh: pick(next, [null, 120, ...many(() => 126)]),
+    charged: pick(next, [null, 9, 12, 15, 16]),
+    counterBefore: pick(next, [null, 20, 20, 20]),
+    counterAfter: pick(next, [null, 30, 30, 31]),
+    made: pick(next, [null, 10, 10, 11]),
   }),
+  GearTiming: (row, next) => {
+    const time = () =>
+      pick(next, [
+        null,
+        0,
+        ...many(() => shown(between(next, 48, 50), 1) - (row.operation === "closing" ? 0 : 21)),
+        ...many(() => shown(between(next, 48, 50), 1) - (row.operation === "closing" ? 0 : 21)),
+        shown(between(next, 15, 70), 1),
+      ]);
+    return {
+      controlV: pick(next, [null, 90, 104.5, ...many(() => shown(between(next, 106, 114), 1))]),
+      l1: time(),
+      l2: time(),
+      l3: time(),
+    };
+  },
   GearGas: (_row, next) => ({
     reading: pick(next, [null, 0, ...many(() => shown(between(next, 0.42, 0.65), 3))]),
     temperature: pick(next, [null, -60, ...many(() => shown(between(next, -10, 40), 1))]),
     pressure: pick(next, [null, ...many(() => shown(between(next, 85, 104), 1))]),
+    alarmAt: pick(next, [null, 0.48, ...many(() => 0.505)]),
+    lockoutAt: pick(next, [null, 0.5, ...many(() => 0.475)]),
+    tight: pick(next, [null, "Leak found", ...many(() => "No leak found")]),
+    leak: pick(next, [null, null, 0.1, 0.5, 0.6]),
   }),
   GearEarthing: (_row, next) => ({
     testCurrent: pick(next, [null, 0, 10, 30, 30, 30, 100]),
