@@ -7,6 +7,7 @@ import type { Lineup, OwnQuantity } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { bounded } from "../quantities/bounded";
 import { blank, closing, gear, PHASES, quoted, result, trail } from "./columns";
+import { figure } from "./figure";
 import { judged } from "./judged";
 import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
@@ -37,6 +38,13 @@ const ratio =
     const found = first && last && ratioOrReason(find)(first, last);
     return found?.ok ? found.value : "n/a";
   };
+
+const ratioWorking =
+  (id: string, from: string, to: string) =>
+  (row: Row): string =>
+    typeof row[id] === "number"
+      ? `${figure(quantity(row[to], "MΩ")?.value)} MΩ ÷ ${figure(quantity(row[from], "MΩ")?.value)} MΩ = ${figure(row[id])}`
+      : "";
 
 /**
  * Insulation resistance of the main circuit: busbars of each section between phases and to earth,
@@ -158,6 +166,20 @@ export const insulation: RecordKind = {
           ? bounded({ value: corrected.value, bound: reading.bound })
           : NOT_CORRECTED;
       },
+      working: (row, { insulation: { correction, baseC } }) => {
+        const reading = quantity(row.reading, "MΩ");
+        if (!reading || isBlank(row.corrected) || row.corrected === NOT_CORRECTED) return "";
+        if (correction === "none") return `${figure(bounded(reading))} MΩ as read, not corrected`;
+        const factor = insulationCorrect(
+          1,
+          Number(exactly(row.temperature, "°C")),
+          correction,
+          baseC,
+        );
+        return factor.ok
+          ? `${figure(bounded(reading))} MΩ × ${figure(factor.value)} (${correction}, ${figure(row.temperature)} °C to ${baseC} °C) = ${figure(row.corrected)} MΩ`
+          : "";
+      },
     },
     {
       id: "minimum",
@@ -185,6 +207,7 @@ export const insulation: RecordKind = {
       formula: (ref) =>
         `IF(OR(${blank(ref("r30s"))},${blank(ref("reading"))}),"",IFERROR(${gear("ABSORPTION", ref("r30s"), ref("reading"))},"n/a"))`,
       value: ratio(absorptionRatio, "r30s", "reading"),
+      working: ratioWorking("absorption", "r30s", "reading"),
     },
     {
       id: "polarization",
@@ -196,6 +219,7 @@ export const insulation: RecordKind = {
       formula: (ref) =>
         `IF(OR(${blank(ref("reading"))},${blank(ref("r10min"))}),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
       value: ratio(polarizationIndex, "reading", "r10min"),
+      working: ratioWorking("polarization", "reading", "r10min"),
     },
     ...trail(),
     result(

@@ -46,6 +46,7 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       name: row.name,
       type: row.type,
       section: row.section,
+      massKg: row.massKg,
       breaker: isBlank(row.breaker)
         ? null
         : given({

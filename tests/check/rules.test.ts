@@ -378,7 +378,7 @@ const FAULTS: readonly [
     "inconclusive",
     "GearTiming",
     0,
-    "Operating ms",
+    "Slowest ms",
     "query",
   ],
   [
@@ -392,10 +392,10 @@ const FAULTS: readonly [
   ],
   [
     "a counter not written down",
-    (book) => book.set("GearTiming", 3, "Counter after", null),
+    (book) => book.set("GearMechanism", 1, "Counter after", null),
     "missing-trail",
-    "GearTiming",
-    3,
+    "GearMechanism",
+    1,
     "Counter after",
     "query",
   ],

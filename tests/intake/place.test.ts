@@ -48,7 +48,7 @@ const cells = ({ placed }: Placement<Table>): Record<string, CellValue> =>
 
 const keys = ({ placed }: Placement<Table>) =>
   placed
-    .filter(({ column }) => column === "reading" || column === "applied")
+    .filter(({ column }) => ["reading", "applied", "l1"].includes(column))
     .map(({ table, row }) => {
       const { object, part, combination, pole, phase, stage } = table.rows[row] ?? {};
       return [table.kind.id, object, part, combination ?? pole ?? phase, stage].join(" ").trim();

@@ -14,7 +14,7 @@ const REVISIONS: Readonly<Record<string, string>> = {
   "INV-E-1001": "D",
   "INV-E-1010": "B",
   "INV-E-1044": "C",
-  "INV-SPEC-011": "C",
+  "INV-SPEC-011 (invented)": "C",
 };
 const isClearance = (part: CellValue | undefined) => String(part).startsWith("Clearance");
 

@@ -13,10 +13,11 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
     "panels and breakers",
     "Panels",
     ({ panels }) =>
-      panels.map(({ designation, type, section, breaker }) => [
+      panels.map(({ designation, type, section, massKg, breaker }) => [
         designation,
         type,
         section,
+        massKg,
         breaker?.designation,
         breaker?.medium,
         breaker?.ratedA,
