@@ -2,6 +2,7 @@ import type { Verdict } from "../criteria/judge";
 import type { Lineup } from "../lineup/lineup";
 import { evaluate } from "../records/evaluate";
 import { isBlank, keyIds, rowKey, verdictOf } from "../records/kind";
+import { isLeftOut, rowsOf } from "../records/rowsOf";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { asRecordTable, type RecordTable, recordTables } from "../sheets/recordTable";
@@ -88,7 +89,12 @@ export function check(
     snapshot,
     lineup,
     told,
-    tables: tables.map((table) => judge(table, lineup)),
+    tables: tables
+      .map((table) => judge(table, lineup))
+      .filter(
+        ({ kind, judged }) =>
+          !isLeftOut(lineup, kind) || judged.some((row) => verdictOf(row) !== "Missing"),
+      ),
     instruments: instrumentsOf(snapshot),
     today,
   };
@@ -101,7 +107,7 @@ function judge(table: RecordTable, lineup: Lineup, known?: JudgedTable["given"])
     ...table,
     judged: evaluate(table.kind, table.rows, lineup),
     keys: table.rows.map((row) => rowKey(row, ids)),
-    given: known ?? new Map(table.kind.rows(lineup).map((row) => [rowKey(row, ids), row])),
+    given: known ?? new Map(rowsOf(table.kind, lineup).map((row) => [rowKey(row, ids), row])),
     calculated: isCalculated(table),
   };
 }

@@ -1,7 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
+import { daySerial } from "../quantities/dates";
 import { type Column, isBlank, type Row } from "../records/kind";
 import { cellAddress } from "../sheets/address";
-import { daySerial } from "../sheets/dates";
 import type { InstrumentRow } from "../sheets/instrumentSheet";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";

@@ -2,8 +2,10 @@ import type { Rule } from "./context";
 import { altitude } from "./rules/altitude";
 import { dewPoint } from "./rules/dewPoint";
 import { duplicatedRow } from "./rules/duplicatedRow";
+import { exemptUnexplained } from "./rules/exemptUnexplained";
 import { fallenAfter } from "./rules/fallenAfter";
 import { future } from "./rules/future";
+import { holdNotReleased } from "./rules/holdNotReleased";
 import { implausible } from "./rules/implausible";
 import { inconclusive } from "./rules/inconclusive";
 import { instrument } from "./rules/instrument";
@@ -26,6 +28,7 @@ import { unreadable } from "./rules/unreadable";
 /** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
 export const RULES: readonly Rule[] = [
   outOfLimits,
+  holdNotReleased,
   withstandBeforeInsulation,
   dewPoint,
   resultDisagrees,
@@ -40,6 +43,7 @@ export const RULES: readonly Rule[] = [
   inconclusive,
   instrument,
   missingTrail,
+  exemptUnexplained,
   afterBeforeWithstand,
   fallenAfter,
   standsOut,

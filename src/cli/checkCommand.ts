@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { check, type Report } from "../check/check";
-import { toSerial } from "../sheets/dates";
+import { toSerial } from "../quantities/dates";
 import { readBook } from "../workbook/file";
 import { named, readBytes, UsageError } from "./files";
 

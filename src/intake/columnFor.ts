@@ -21,7 +21,9 @@ export const columnFor = ({ columns }: RecordKind, field: string): Column | unde
   const named = entries.find(({ id }) => id === (SAME[field] ?? field));
   if (named) return named;
   const readings = entries.filter(({ need }) => need === "reading");
-  const reading = readings.find(({ id }) => id === "reading") ?? single(readings);
+  const reading =
+    readings.find(({ id }) => id === "reading") ??
+    single(readings.filter(({ unit }) => unit !== undefined));
   if (field === "reading") return reading;
   const quantity = FIELDS[field]?.quantity;
   if (field === "resistance")

@@ -1,6 +1,6 @@
+import { daySerial, serialDay } from "../quantities/dates";
 import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
-import { daySerial, serialDay } from "../sheets/dates";
 
 const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 const ISO = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ,].*)?$/;

@@ -1,6 +1,6 @@
 import { parseCsv } from "hucre/csv";
-import { BREAKER_MEDIA } from "../lineup/equipment";
-import { bare, PANEL_TYPES } from "../lineup/lineup";
+import { BREAKER_MEDIA, PANEL_TYPES } from "../lineup/equipment";
+import { bare } from "../lineup/lineup";
 import { quoted } from "../quantities/quoted";
 import { readReading } from "../quantities/readReading";
 

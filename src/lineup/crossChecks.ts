@@ -59,11 +59,30 @@ const loose = z
         .catch({ id: "", calibrated: "", due: "" }),
     ),
     criteria: list(z.object({ applies: list(text) }).catch({ applies: [] })),
+    leaveOut: list(z.object({ kind: text }).catch({ kind: "" })),
+    inspectionPoints: list(z.object({ activity: text }).catch({ activity: "" })),
+    checkItems: list(
+      z
+        .object({ kind: text, item: text, applies: list(text) })
+        .catch({ kind: "", item: "", applies: [] }),
+    ),
+    project: z
+      .object({ drawings: list(z.object({ number: text }).catch({ number: "" })) })
+      .catch({ drawings: [] }),
     ratings: z
       .object({ voltagekV: z.number().optional(), operatingkV: z.number().optional() })
       .catch({}),
   })
-  .catch({ panels: [], instruments: [], criteria: [], ratings: {} });
+  .catch({
+    panels: [],
+    instruments: [],
+    criteria: [],
+    leaveOut: [],
+    inspectionPoints: [],
+    checkItems: [],
+    project: { drawings: [] },
+    ratings: {},
+  });
 
 interface Issue {
   readonly path: PropertyKey[];
@@ -72,7 +91,8 @@ interface Issue {
 
 /** What is wrong between the parts of a lineup: names given twice, names that nothing has, dates in the wrong order. */
 export function crossChecks(json: unknown): Issue[] {
-  const { panels, instruments, criteria, ratings } = loose.parse(json);
+  const read = loose.parse(json);
+  const { panels, instruments, ratings } = read;
   const sections = new Set(panels.map(({ section }) => bare(section)));
   const known = new Set([...sections, ...panels.map(({ designation }) => bare(designation))]);
   return [
@@ -122,17 +142,39 @@ export function crossChecks(json: unknown): Issue[] {
           ]
         : [],
     ),
-    ...criteria.flatMap(({ applies }, index) =>
-      applies.flatMap((target, at) =>
-        known.has(bare(target))
-          ? []
-          : [
-              {
-                path: ["criteria", index, "applies", at],
-                message: `"${target}" is neither a panel nor a bus section of this lineup`,
-              },
-            ],
+    ...(["criteria", "checkItems"] as const).flatMap((part) =>
+      read[part].flatMap(({ applies }, index) =>
+        applies.flatMap((target, at) =>
+          known.has(bare(target))
+            ? []
+            : [
+                {
+                  path: [part, index, "applies", at],
+                  message: `"${target}" is neither a panel nor a bus section of this lineup`,
+                },
+              ],
+        ),
       ),
+    ),
+    ...twice(read.project.drawings.map(({ number }) => number)).map(({ index, first, name }) => ({
+      path: ["project", "drawings", index, "number"],
+      message: `two drawings are numbered "${name}" (the other is drawings[${first}]); list each once, with its latest approved revision`,
+    })),
+    ...twice(read.leaveOut.map(({ kind }) => kind)).map(({ index, first, name }) => ({
+      path: ["leaveOut", index, "kind"],
+      message: `"${name}" is left out twice (the other is leaveOut[${first}]); give one reason`,
+    })),
+    ...twice(read.inspectionPoints.map(({ activity }) => activity)).map(
+      ({ index, first, name }) => ({
+        path: ["inspectionPoints", index, "activity"],
+        message: `two inspection points are named "${name}" (the other is inspectionPoints[${first}]); each needs a name of its own`,
+      }),
+    ),
+    ...twice(read.checkItems.map(({ kind, item }) => (item ? `${kind}: ${item}` : ""))).map(
+      ({ index, first, name }) => ({
+        path: ["checkItems", index, "item"],
+        message: `two check items are named "${name}" (the other is checkItems[${first}]); each needs a name of its own`,
+      }),
     ),
   ];
 }

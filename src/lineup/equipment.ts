@@ -16,6 +16,16 @@ export const positive = z.number().positive("must be more than zero");
 /** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
 export const day = z.iso.date("must be a date as 2026-11-25");
 
+export const PANEL_TYPES = [
+  "incomer",
+  "feeder",
+  "bus coupler",
+  "riser",
+  "metering",
+  "transformer feeder",
+  "motor feeder",
+] as const;
+
 export const BREAKER_MEDIA = ["vacuum", "SF6"] as const;
 
 /** The least and the most that the maker allows. */
@@ -35,6 +45,11 @@ export const breaker = z.strictObject({
   openingMs: window.optional(),
   /** Greatest time between the poles that the maker allows, ms. */
   poleSpreadMs: positive.optional(),
+  /** Voltages at the coil that it must work between, V. */
+  closingV: window.optional(),
+  openingV: window.optional(),
+  /** Longest time that the motor takes to charge the spring, s. */
+  chargingS: positive.optional(),
   /** SF6: pressures at 20 °C, MPa, as the maker's plate gives them. */
   gas: z
     .strictObject({

@@ -8,20 +8,12 @@ import {
   jointGroup,
   meter,
   name,
+  PANEL_TYPES,
   positive,
   protectionElement,
   voltageWinding,
 } from "./equipment";
-
-export const PANEL_TYPES = [
-  "incomer",
-  "feeder",
-  "bus coupler",
-  "riser",
-  "metering",
-  "transformer feeder",
-  "motor feeder",
-] as const;
+import { checkItem, inspectionPoint, leftOut, USUAL_POINTS } from "./settings";
 
 const panel = z.strictObject({
   designation: name,
@@ -70,6 +62,13 @@ const ownCriterion = z.strictObject({
     "cable sheath MΩ",
     "cable withstand kV",
     "cable withstand min",
+    "clearance in front mm",
+    "clearance behind mm",
+    "clearance at the sides mm",
+    "clearance above mm",
+    "level over 1 m mm",
+    "alignment of fronts mm",
+    "SF6 leak rate % a year",
   ]),
   value: positive,
   document: name,
@@ -87,6 +86,7 @@ export const lineupSchema = z.strictObject({
     site: name,
     number: name.optional(),
     specification: name.optional(),
+    specificationRevision: name.optional(),
     drawings: z
       .array(z.strictObject({ number: name, revision: name, title: name.optional() }))
       .default([]),
@@ -119,6 +119,9 @@ export const lineupSchema = z.strictObject({
     })
     .default({ wave: "AC", seconds: 60 }),
   criteria: z.array(ownCriterion).default([]),
+  leaveOut: z.array(leftOut).default([]),
+  inspectionPoints: z.array(inspectionPoint).default([...USUAL_POINTS]),
+  checkItems: z.array(checkItem).default([]),
   panels: z.array(panel).min(1, "must have at least one panel"),
   instruments: z.array(instrument).default([]),
 });

@@ -1,6 +1,6 @@
 import { createContext, useContext } from "react";
+import { serialDay } from "../quantities/dates";
 import { type CellValue, isBlank } from "../records/kind";
-import { serialDay } from "../sheets/dates";
 
 /** How the user's language writes numbers and days, and which way it runs. */
 export interface Locale {

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { changedRows } from "../check/changedRows";
 import { check, type Report, recheck } from "../check/check";
-import { toSerial } from "../sheets/dates";
+import { toSerial } from "../quantities/dates";
 import { editedRows } from "../sheets/editedRows";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Host, TableRows, Touched, Watch } from "./host";

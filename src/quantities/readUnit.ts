@@ -53,6 +53,7 @@ const BASES: Readonly<Record<string, string>> = {
   metres: "m",
   meter: "m",
   meters: "m",
+  kg: "kg",
   c: "°C",
   "°c": "°C",
   degc: "°C",

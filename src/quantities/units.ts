@@ -34,6 +34,7 @@ export const UNITS = {
   ms: { quantity: "time", exponent: -3 },
   m: { quantity: "length", exponent: 0 },
   mm: { quantity: "length", exponent: -3 },
+  kg: { quantity: "mass", exponent: 0 },
   "°C": { quantity: "temperature", exponent: 0 },
   "%": { quantity: "share", exponent: 0 },
   N·m: { quantity: "torque", exponent: 0 },

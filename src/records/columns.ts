@@ -2,26 +2,35 @@ import type { Column } from "./kind";
 
 export const PHASES = ["L1", "L2", "L3"] as const;
 
-/** Columns that every record table ends with: who, when, with what, and where a reading came from. */
-export const trail = (): Column[] => [
+/** What a record of the whole lineup, and not of one panel or section, is about. */
+export const LINEUP = "Lineup";
+
+/** Who and when, of what is looked at and not measured. */
+export const signed = (by = "Checked by", date = "Date"): Column[] => [
   {
     id: "date",
-    header: "Date",
+    header: date,
     role: "entry",
     width: 12,
     format: "yyyy-mm-dd",
     accepts: { type: "date" },
     need: "trail",
-    help: "Day of the test.",
   },
   {
     id: "by",
-    header: "Tested by",
+    header: by,
     role: "entry",
     width: 18,
     accepts: { type: "text" },
     need: "trail",
   },
+];
+
+/** Columns that every table of tests ends with: who, when, with what. */
+export const trail = (): Column[] => [
+  ...signed("Tested by").map((column) =>
+    column.id === "date" ? { ...column, help: "Day of the test." } : column,
+  ),
   {
     id: "instrument",
     header: "Instrument",
@@ -32,6 +41,29 @@ export const trail = (): Column[] => [
     help: "Its Id in the table of instruments.",
   },
 ];
+
+/** An entry answered by one of these words, the first of which is right. */
+export const answered = (
+  id: string,
+  header: string,
+  [right, ...others]: readonly [string, ...string[]],
+  more: Partial<Column> & { readonly also?: readonly string[]; readonly exempt?: string } = {},
+): Column => {
+  const { also, exempt, ...column } = more;
+  return {
+    id,
+    header,
+    role: "entry",
+    width: 11,
+    accepts: { type: "list", values: [right, ...others], right, also, exempt },
+    need: "condition",
+    ...column,
+  };
+};
+
+export const OK = "OK";
+export const NOT_OK = "Not OK";
+export const NOT_APPLICABLE = "Not applicable";
 
 export const closing = (): Column[] => [
   { id: "remarks", header: "Remarks", role: "note", width: 18 },

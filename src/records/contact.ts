@@ -1,11 +1,13 @@
 import { contactTestCurrent } from "../criteria/contactTestCurrent";
 import { contactCorrect } from "../engineering/contactCorrect";
+import { zeroResistance } from "../engineering/zeroResistance";
 import { busJoints } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
 import { type OwnLimit, ownCriterion } from "../lineup/ownCriterion";
 import { plateLimit } from "../lineup/plate";
 import { bounded } from "../quantities/bounded";
 import { blank, closing, gear, PHASES, result, trail } from "./columns";
+import { figure } from "./figure";
 import { judged } from "./judged";
 import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
 import { sourceOf, sources } from "./limits";
@@ -23,6 +25,8 @@ const ownLimit = (row: Row, lineup: Lineup): OwnLimit | undefined =>
 
 const ownCurrent = (row: Row, lineup: Lineup) =>
   ownCriterion(lineup, "contact test current A", String(row.object));
+
+const corrects = (cell: CellValue | undefined) => !isBlank(cell) && cell !== NOT_CORRECTED;
 
 const groupOf = (row: Row) => `${row.object}\u0000${row.part}`;
 
@@ -102,6 +106,13 @@ export const contact: RecordKind = {
           ? bounded({ value: corrected.value, bound: reading.bound })
           : NOT_CORRECTED;
       },
+      working: (row) => {
+        const reading = quantity(row.reading, "µΩ");
+        const temperature = exactly(row.temperature, "°C");
+        return !reading || temperature === undefined || !corrects(row.corrected)
+          ? ""
+          : `${figure(bounded(reading))} µΩ × (${zeroResistance.copper} + 20) ÷ (${zeroResistance.copper} + ${figure(temperature)}) = ${figure(row.corrected)} µΩ`;
+      },
     },
     {
       id: "maximum",
@@ -140,6 +151,10 @@ export const contact: RecordKind = {
           ? row.corrected / least - 1
           : null;
       },
+      working: ({ corrected, spread }) =>
+        typeof corrected === "number" && typeof spread === "number"
+          ? `${figure(corrected)} µΩ ÷ ${figure(corrected / (1 + spread))} µΩ (lowest) − 1 = ${figure(spread * 100)} %`
+          : "",
     },
     ...trail(),
     result(

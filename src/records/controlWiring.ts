@@ -4,7 +4,8 @@ import { withstandVoltage } from "../criteria/withstandVoltage";
 import type { Lineup, OwnQuantity, Panel } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { bounded } from "../quantities/bounded";
-import { blank, closing, gear, quoted, trail } from "./columns";
+import { answered, blank, closing, gear, NOT_OK, OK, quoted, trail } from "./columns";
+import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
 import { quantity } from "./quantity";
@@ -42,6 +43,12 @@ const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
   { id: "part", header: "Control circuit", role: "key", width: 20 },
   { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
+  answered("continuity", "Continuity", [OK, NOT_OK], {
+    help: "Each conductor from terminal to terminal, first of all, with everything isolated.",
+  }),
+  answered("ferrules", "Ferrules as drawn", [OK, NOT_OK], {
+    help: "Each end numbered as on the latest approved schematic.",
+  }),
   {
     id: "testVoltage",
     header: "Test V DC",
@@ -86,6 +93,10 @@ const columns: readonly Column[] = [
       const read = quantity(row.reading, "MΩ");
       return read && read.value >= 0 ? bounded(read) : NOT_READ;
     },
+    working: ({ reading, insulation }) =>
+      typeof reading === "string" && !isBlank(insulation) && insulation !== NOT_READ
+        ? `"${reading.trim()}" is ${figure(insulation)} MΩ`
+        : "",
   },
   {
     id: "minimum",
@@ -165,14 +176,14 @@ const circuits = ({ type, breaker, currentTransformers, voltageTransformers }: P
   ...(voltageTransformers.length > 0 || type === "metering" ? ["Voltage circuits"] : []),
 ];
 
-/** Insulation and withstand of control wiring, circuit by circuit. */
+/** Continuity, ferrules, insulation and withstand of control wiring, circuit by circuit. */
 export const controlWiring: RecordKind = {
   id: "control",
   title: "Insulation and withstand, control wiring",
   sheet: "Control wiring",
   table: "GearControl",
   purpose:
-    "Each control circuit against earth, its conductors joined: insulation resistance first, then the power-frequency withstand test of auxiliary circuits. Nothing is corrected to a temperature.",
+    "Continuity and ferrules of each control circuit; then, its conductors joined, against earth: insulation resistance first, then the power-frequency withstand test of auxiliary circuits. Nothing is corrected to a temperature.",
   cautions: [
     "Isolate the supplies of every circuit, also those from other panels, and prove dead, under the site's permit system.",
     "Relays, meters, motors, converters and surge suppressors are disconnected or bridged as their makers say; earths of current and voltage transformers are lifted for the test and put back, and their putting back is recorded.",

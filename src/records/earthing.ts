@@ -5,6 +5,7 @@ import { busSections } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { blank, closing, gear, trail } from "./columns";
+import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
 import { sourceOf, sources } from "./limits";
 import { exactly } from "./quantity";
@@ -73,6 +74,10 @@ const columns: readonly Column[] = [
         amps === undefined || volts === undefined ? undefined : earthResistance(amps, volts);
       return found?.ok ? found.value : NOT_COMPUTED;
     },
+    working: ({ reading, testCurrent, resistance }) =>
+      typeof resistance === "number"
+        ? `${figure(exactly(reading, "V"))} V ÷ ${figure(exactly(testCurrent, "A"))} A × 1000 = ${figure(resistance)} mΩ`
+        : "",
   },
   {
     id: "maximum",

@@ -8,7 +8,7 @@ import {
   type RecordKind,
   type Row,
 } from "./kind";
-import { compared, wrongWords } from "./verdict";
+import { compared, wordColumns } from "./verdict";
 
 /** One line of a record worked out as on paper. */
 export type EvidenceLine =
@@ -63,8 +63,8 @@ export function evidenceOf(kind: RecordKind, row: Row, lineup: Lineup): Evidence
           },
         ];
   });
-  const words = wrongWords(kind.columns).map(
-    ({ id, right, wrong }): EvidenceLine => ({
+  const words = wordColumns(kind.columns).map(
+    ({ id, right, wrong, answered }): EvidenceLine => ({
       part: "judged",
       header: header(id),
       limitHeader: "",
@@ -74,7 +74,7 @@ export function evidenceOf(kind: RecordKind, row: Row, lineup: Lineup): Evidence
       sense: "word",
       tolerance: 0,
       decides: "acceptance",
-      verdict: wrong(row[id]) ? "Fail" : isBlank(row[id]) ? "Missing" : "Pass",
+      verdict: wrong(row[id]) ? "Fail" : answered(row[id]) ? "Pass" : "Inconclusive",
     }),
   );
   const judged =

@@ -1,8 +1,12 @@
+import { gasContact } from "../criteria/gasContact";
 import { gasFilling } from "../criteria/gasFilling";
+import { gasLeak } from "../criteria/gasLeak";
 import { type GasReference, gasPressure } from "../engineering/gasPressure";
 import type { Lineup } from "../lineup/lineup";
+import { ownCriterion } from "../lineup/ownCriterion";
 import { type Breaker, plateLimit } from "../lineup/plate";
-import { blank, closing, gear, trail } from "./columns";
+import { answered, blank, closing, gear, trail } from "./columns";
+import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
 import { sourceOf, sources } from "./limits";
 import { exactly } from "./quantity";
@@ -30,7 +34,34 @@ const accepted: readonly Comparison[] = [
     sense: "least",
     tolerance: gasFilling.value,
   },
+  ...(["alarm", "lockout"] as const).flatMap((point) =>
+    (["least", "most"] as const).map(
+      (sense): Comparison => ({
+        value: `${point}At`,
+        limit: point,
+        unit: "MPa",
+        sense,
+        tolerance: gasContact.value,
+      }),
+    ),
+  ),
+  { value: "leak", limit: "leakMost", unit: "%", sense: "most", when: "leak" },
 ];
+
+const ownLeak = (row: Row, lineup: Lineup) =>
+  ownCriterion(lineup, "SF6 leak rate % a year", String(row.object));
+
+const contactPoint = (id: string, header: string, what: string): Column => ({
+  id,
+  header,
+  role: "entry",
+  width: 10,
+  unit: "MPa",
+  format: "0.00#",
+  accepts: { type: "number", least: 0, most: 2 },
+  need: "condition",
+  help: `Falling pressure, brought to 20 °C, at which the ${what} contact of the monitor worked; by the maker's test valve or a calibrated rig.`,
+});
 
 const limit = (id: string, header: string, own: NonNullable<Column["own"]>): Column => ({
   id,
@@ -107,11 +138,42 @@ const columns: readonly Column[] = [
       const brought = gasPressure({ pressure, temperature, to: 20, reference, barometer });
       return brought.ok ? brought.value : NOT_CORRECTED;
     },
+    working: ({ reading, temperature, pressure, corrected, reference }) =>
+      typeof corrected === "number"
+        ? `${figure(reading)} MPa ${reference} at ${figure(temperature)} °C${isBlank(pressure) ? "" : ` and ${figure(pressure)} kPa`}, density kept, is ${figure(corrected)} MPa at 20 °C`
+        : "",
   },
   limit("filling", "Filling MPa", filling),
   limit("alarm", "Alarm MPa", alarm),
   limit("lockout", "Lockout MPa", lockout),
+  contactPoint("alarmAt", "Alarm came at MPa", "alarm"),
+  contactPoint("lockoutAt", "Lockout came at MPa", "lockout"),
+  answered("tight", "Leak search", ["No leak found", "Leak found"], {
+    width: 13,
+    help: "With a detector at every joint, valve and pipe, as the maker says.",
+  }),
+  {
+    id: "leak",
+    header: "Leak rate % a year",
+    role: "entry",
+    width: 9,
+    unit: "%",
+    accepts: { type: "number", least: 0, most: 100 },
+    help: "Where it was measured, by accumulation under a hood or by the fall of pressure over a long time; may stay blank.",
+  },
+  {
+    id: "leakMost",
+    header: "Most % a year",
+    role: "limit",
+    width: 9,
+    unit: "%",
+    own: ownLeak,
+    formula: () => String(gasLeak.value),
+    value: () => gasLeak.value,
+  },
   sources((row, lineup) => [
+    ["contact points", sourceOf(gasContact)],
+    ["leak rate", sourceOf(ownLeak(row, lineup) ?? gasLeak)],
     ["filling, alarm, lockout", sourceOf(filling(row, lineup)) || "typed on this sheet"],
     [`filling less ${gasFilling.value * 100} %`, sourceOf(gasFilling)],
   ]),
@@ -125,7 +187,7 @@ export const gas: RecordKind = {
   sheet: "Gas",
   table: "GearGas",
   purpose:
-    "Gas pressure and temperature, brought to 20 °C at constant density, against the plate's filling, alarm and lockout pressures. Below filling, gas is added; below lockout, the breaker is not to be operated.",
+    "Gas pressure and temperature, brought to 20 °C at constant density, against the plate's filling, alarm and lockout pressures; the monitor's contacts at their points; tightness. Below filling, gas is added; below lockout, the breaker is not to be operated.",
   cautions: [
     "SF6 is heavier than air and displaces it: ventilate, and test the air of pits and cable cellars before entry.",
     "Gas that has seen an arc is poisonous: handle it, and what is left of it, as the maker and the local code say.",

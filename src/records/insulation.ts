@@ -7,7 +7,8 @@ import type { Lineup, OwnQuantity } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { bounded } from "../quantities/bounded";
 import { blank, closing, gear, PHASES, quoted, result, trail } from "./columns";
-import { ratio } from "./insulationRatio";
+import { figure } from "./figure";
+import { ratio, ratioWorking } from "./insulationRatio";
 import { judged } from "./judged";
 import { isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
@@ -149,6 +150,20 @@ export const insulation: RecordKind = {
           ? bounded({ value: corrected.value, bound: reading.bound })
           : NOT_CORRECTED;
       },
+      working: (row, { insulation: { correction, baseC } }) => {
+        const reading = quantity(row.reading, "MΩ");
+        if (!reading || isBlank(row.corrected) || row.corrected === NOT_CORRECTED) return "";
+        if (correction === "none") return `${figure(bounded(reading))} MΩ as read, not corrected`;
+        const factor = insulationCorrect(
+          1,
+          Number(exactly(row.temperature, "°C")),
+          correction,
+          baseC,
+        );
+        return factor.ok
+          ? `${figure(bounded(reading))} MΩ × ${figure(factor.value)} (${correction}, ${figure(row.temperature)} °C to ${baseC} °C) = ${figure(row.corrected)} MΩ`
+          : "";
+      },
     },
     {
       id: "minimum",
@@ -176,6 +191,7 @@ export const insulation: RecordKind = {
       formula: (ref) =>
         `IF(OR(${blank(ref("r30s"))},${blank(ref("reading"))}),"",IFERROR(${gear("ABSORPTION", ref("r30s"), ref("reading"))},"n/a"))`,
       value: ratio(absorptionRatio, "r30s", "reading"),
+      working: ratioWorking("absorption", "r30s", "reading"),
     },
     {
       id: "polarization",
@@ -187,6 +203,7 @@ export const insulation: RecordKind = {
       formula: (ref) =>
         `IF(OR(${blank(ref("reading"))},${blank(ref("r10min"))}),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
       value: ratio(polarizationIndex, "reading", "r10min"),
+      working: ratioWorking("polarization", "reading", "r10min"),
     },
     ...trail(),
     result(

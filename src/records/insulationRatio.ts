@@ -1,4 +1,5 @@
 import { type absorptionRatio, ratioOrReason } from "../engineering/ratios";
+import { figure } from "./figure";
 import { type CellValue, isBlank, type Row } from "./kind";
 import { quantity } from "./quantity";
 
@@ -11,3 +12,11 @@ export const ratio =
     const found = first && last && ratioOrReason(find)(first, last);
     return found?.ok ? found.value : "n/a";
   };
+
+/** The same as written on paper. */
+export const ratioWorking =
+  (id: string, from: string, to: string) =>
+  (row: Row): string =>
+    typeof row[id] === "number"
+      ? `${figure(quantity(row[to], "MΩ")?.value)} MΩ ÷ ${figure(quantity(row[from], "MΩ")?.value)} MΩ = ${figure(row[id])}`
+      : "";

@@ -28,12 +28,22 @@ export interface Reference {
   span(from: string, to: string): string;
 }
 
-/** What an entry column accepts. Of a list, `right` is the one word that a sound row holds. */
+/**
+ * What an entry column accepts, or what a computed one answers. Of a list, `right` is the word that a
+ * sound row holds and `also` others that are as good; by the word `exempt` the row does not apply and
+ * is not required.
+ */
 export type Accepts =
   | { readonly type: "number"; readonly least?: number; readonly most?: number }
   | { readonly type: "reading" }
   | { readonly type: "date" }
-  | { readonly type: "list"; readonly values: readonly string[]; readonly right?: string }
+  | {
+      readonly type: "list";
+      readonly values: readonly string[];
+      readonly right?: string;
+      readonly also?: readonly string[];
+      readonly exempt?: string;
+    }
   | { readonly type: "text" };
 
 export interface Column {
@@ -83,6 +93,11 @@ export interface Comparison {
    * judged by the rest. A blank limit excuses nothing.
    */
   readonly excusable?: true;
+  /**
+   * Id of a column without which there is nothing to compare: where its cell is blank, the comparison
+   * falls away. A row of which nothing is left to accept it by is inconclusive.
+   */
+  readonly when?: string;
 }
 
 /** What must have passed before: a kind, or its rows of one stage; for rows of one stage, or for all. */

@@ -1,9 +1,9 @@
 import { poleSpread } from "../criteria/poleSpread";
 import { timingVoltage } from "../criteria/timingVoltage";
-import { timeSpread } from "../engineering/timeSpread";
 import type { Lineup } from "../lineup/lineup";
 import { type Breaker, plateLimit } from "../lineup/plate";
 import { blank, closing, PHASES, trail } from "./columns";
+import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
 import { verdictBy } from "./verdict";
@@ -12,8 +12,6 @@ const OPERATIONS = ["closing", "opening"] as const;
 const NOT_COMPUTED = "not computed";
 
 const isClosing = (row: Row) => row.operation === "closing";
-const groupOf = (row: Row) => `${row.object}\u0000${row.part}`;
-
 const plate =
   (pick: (breaker: Breaker, row: Row) => number | undefined) => (row: Row, lineup: Lineup) =>
     plateLimit(lineup, String(row.object), (breaker) => pick(breaker, row));
@@ -31,8 +29,8 @@ const spreadOf = (operation: "closing" | "opening", { ratings }: Lineup) => {
 };
 
 const accepted: readonly Comparison[] = [
-  { value: "reading", limit: "most", unit: "ms", sense: "most" },
-  { value: "reading", limit: "least", unit: "ms", sense: "least" },
+  { value: "slowest", limit: "most", unit: "ms", sense: "most" },
+  { value: "fastest", limit: "least", unit: "ms", sense: "least" },
   { value: "poleSpread", limit: "spreadMost", unit: "ms", sense: "most" },
 ];
 const enough: readonly Comparison[] = [
@@ -50,16 +48,54 @@ const window = (id: string, header: string, own: NonNullable<Column["own"]>): Co
   value: (row) => row[id] ?? null,
 });
 
-const counter = (id: string, header: string): Column => ({
+const POLES = PHASES.map((phase) => phase.toLowerCase());
+
+const time = (id: string, header: string): Column => ({
+  id,
+  header: `${header} ms`,
+  role: "entry",
+  width: 8,
+  unit: "ms",
+  accepts: { type: "number", least: 0, most: 2000 },
+  need: "reading",
+  help: "From the coil's command to contact touch on closing, to contact parting on opening; all three poles of one operation.",
+});
+
+/** The times of the three poles; undefined until all three are there, and more than nothing. */
+const timesOf = (row: Row): number[] | undefined => {
+  const times = POLES.map((id) => row[id]);
+  return times.every((one): one is number => typeof one === "number" && one > 0)
+    ? times
+    : undefined;
+};
+
+/** A column worked out from the times of all three poles. */
+const ofPoles = (
+  id: string,
+  header: string,
+  formula: (poles: string) => string,
+  value: (times: readonly number[]) => number,
+  working: (row: Row) => string,
+): Column => ({
   id,
   header,
-  role: "entry",
+  role: "computed",
   width: 9,
-  accepts: { type: "number", least: 0 },
-  need: "trail",
-  needed: (row) => row.pole === "L1",
-  help: "Operation counter; once for an operation, beside its first pole.",
+  unit: "ms",
+  format: "0.0##",
+  help: "Worked out once all three poles are there.",
+  formula: (ref) => {
+    const poles = POLES.map(ref);
+    return `IF(AND(${poles.map((pole) => `ISNUMBER(${pole}),N(${pole})>0`).join(",")}),${formula(poles.join(","))},"")`;
+  },
+  value: (row) => {
+    const times = timesOf(row);
+    return times ? value(times) : null;
+  },
+  working: (row) => (timesOf(row) ? working(row) : ""),
 });
+
+const named = (row: Row) => PHASES.map((phase, at) => `${phase} ${figure(row[POLES[at] ?? ""])}`);
 
 const windowSource = (limit: Column["own"], id: string, row: Row, lineup: Lineup) =>
   sourceOf(limit?.(row, lineup)) ||
@@ -70,10 +106,8 @@ const windowSource = (limit: Column["own"], id: string, row: Row, lineup: Lineup
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
   { id: "part", header: "Part", role: "key", width: 19 },
-  { id: "pole", header: "Pole", role: "key", width: 7 },
   { id: "operation", header: "Operation", role: "given", width: 9 },
   { id: "ratedV", header: "Rated control V", role: "given", width: 9, unit: "V" },
-  counter("counterBefore", "Counter before"),
   {
     id: "controlV",
     header: "Control V",
@@ -99,6 +133,10 @@ const columns: readonly Column[] = [
         ? (controlV / ratedV - 1) * 100
         : NOT_COMPUTED;
     },
+    working: ({ controlV, ratedV, controlOff }) =>
+      typeof controlOff === "number"
+        ? `(${figure(controlV)} V ÷ ${figure(ratedV)} V − 1) × 100 = ${figure(controlOff)} %`
+        : "",
   },
   {
     id: "controlTolerance",
@@ -109,38 +147,33 @@ const columns: readonly Column[] = [
     formula: () => String(timingVoltage.value),
     value: () => timingVoltage.value,
   },
-  {
-    id: "reading",
-    header: "Operating ms",
-    role: "entry",
-    width: 10,
-    unit: "ms",
-    accepts: { type: "number", least: 0, most: 2000 },
-    need: "reading",
-    help: "From the coil's command to contact touch on closing, to contact parting on opening; all three poles of one operation.",
-  },
+  time("l1", "L1"),
+  time("l2", "L2"),
+  time("l3", "L3"),
+  ofPoles(
+    "fastest",
+    "Fastest ms",
+    (poles) => `MIN(${poles})`,
+    (times) => Math.min(...times),
+    (row) => `least of ${named(row).join(", ")} = ${figure(row.fastest)} ms`,
+  ),
+  ofPoles(
+    "slowest",
+    "Slowest ms",
+    (poles) => `MAX(${poles})`,
+    (times) => Math.max(...times),
+    (row) => `most of ${named(row).join(", ")} = ${figure(row.slowest)} ms`,
+  ),
   window("least", "Least ms", least),
   window("most", "Most ms", most),
-  {
-    id: "poleSpread",
-    header: "Pole spread ms",
-    role: "computed",
-    width: 9,
-    unit: "ms",
-    format: "0.0##",
-    help: "Slowest less fastest pole of the operation; worked out once all three are there.",
-    // TIMESPREAD takes a range, and the poles of one operation need not stand together in a sorted table.
-    formula: (ref) => {
-      const times = `${ref.all("reading")}/((${ref.all("object")}=${ref("object")})*(${ref.all("part")}=${ref("part")})*ISNUMBER(${ref.all("reading")})*(${ref.all("reading")}>0))`;
-      const nth = (way: 14 | 15, k: number) => `_xlfn.AGGREGATE(${way},6,${times},${k})`;
-      return `IF(N(${ref("reading")})>0,IFERROR(IF(${nth(15, 3)}>0,${nth(14, 1)}-${nth(15, 1)},""),""),"")`;
-    },
-    survey: spreadByOperation,
-    value: (row, _lineup, spreads) =>
-      typeof row.reading === "number" && row.reading > 0
-        ? (spreads.get(groupOf(row)) ?? null)
-        : null,
-  },
+  ofPoles(
+    "poleSpread",
+    "Pole spread ms",
+    (poles) => `MAX(${poles})-MIN(${poles})`,
+    (times) => Math.max(...times) - Math.min(...times),
+    (row) =>
+      `slowest ${figure(row.slowest)} − fastest ${figure(row.fastest)} = ${figure(row.poleSpread)} ms`,
+  ),
   {
     id: "spreadMost",
     header: "Most spread ms",
@@ -159,7 +192,6 @@ const columns: readonly Column[] = [
     ["spread", sourceOf(spread(row, lineup) ?? standardSpread(row, lineup))],
     ["control V", sourceOf(timingVoltage)],
   ]),
-  counter("counterAfter", "Counter after"),
   ...trail(),
 ];
 
@@ -170,7 +202,7 @@ export const timing: RecordKind = {
   sheet: "Timing",
   table: "GearTiming",
   purpose:
-    "Closing and opening time of each pole at rated control voltage against the maker's window, and the time between the poles; the operation counter before and after.",
+    "Closing and opening time of each pole at rated control voltage against the maker's window, and the time between the poles: three poles of one operation in a row.",
   cautions: [
     "Isolate, prove dead and earth under the site's permit system; the breaker is in its test position or out of its panel, with every other supply of it locked off.",
     "A charged spring moves without warning: keep hands and tools out, and discharge it (close, open) before work on the mechanism.",
@@ -181,37 +213,17 @@ export const timing: RecordKind = {
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker }) =>
       breaker
-        ? OPERATIONS.flatMap((operation) =>
-            PHASES.map(
-              (pole): Row => ({
-                object: designation,
-                part: `Breaker ${breaker.designation} ${operation}`,
-                pole,
-                operation,
-                ratedV: lineup.ratings.controlV ?? null,
-              }),
-            ),
+        ? OPERATIONS.map(
+            (operation): Row => ({
+              object: designation,
+              part: `Breaker ${breaker.designation} ${operation}`,
+              operation,
+              ratedV: lineup.ratings.controlV ?? null,
+            }),
           )
         : [],
     ),
   accepted,
   enough,
-  plot: { value: "reading", limit: "most", unit: "ms", log: false },
+  plot: { value: "slowest", limit: "most", unit: "ms", log: false },
 };
-
-/** Time between the poles of each operation that has all three of them. */
-function spreadByOperation(rows: readonly Row[]): ReadonlyMap<string, number> {
-  const times = new Map<string, number[]>();
-  for (const row of rows) {
-    if (typeof row.reading !== "number" || row.reading <= 0) continue;
-    const group = times.get(groupOf(row));
-    if (group) group.push(row.reading);
-    else times.set(groupOf(row), [row.reading]);
-  }
-  return new Map(
-    [...times].flatMap(([group, found]): [string, number][] => {
-      const between = timeSpread(found);
-      return found.length >= PHASES.length && between.ok ? [[group, between.value]] : [];
-    }),
-  );
-}

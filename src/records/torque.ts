@@ -4,6 +4,7 @@ import { boltTorque } from "../engineering/boltTorque";
 import type { Lineup } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { blank, closing, gear, trail } from "./columns";
+import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
 import { sourceOf, sources } from "./limits";
 import { verdictBy } from "./verdict";
@@ -99,6 +100,10 @@ const columns: readonly Column[] = [
         ? (applied / required - 1) * 100
         : NOT_COMPUTED;
     },
+    working: ({ applied, required, deviation }) =>
+      typeof deviation === "number"
+        ? `(${figure(applied)} N·m ÷ ${figure(required)} N·m − 1) × 100 = ${figure(deviation)} %`
+        : "",
   },
   yes("marked", "Marked", "Is every bolt marked across head and joint, so that a turn would show?"),
   yes(

@@ -12,105 +12,146 @@ import {
 } from "./kind";
 
 /** The verdict of one comparison of a computed row; inconclusive where either side is not there. */
-export const compared = (
-  { value, limit, sense, tolerance, excusable }: Comparison,
-  row: Row,
-): Verdict => {
-  if (excusable && sameWord(row[limit], NOT_APPLICABLE)) return "Not required";
-  return isBlank(row[value]) ? "Inconclusive" : judged(row[value], row[limit], sense, tolerance);
-};
-
-/** Whether nothing stands against the row in this comparison: it is passed, or the row is not for it. */
-export const isMet = (comparison: Comparison, row: Row): boolean =>
-  ["Pass", "Not required"].includes(compared(comparison, row));
+export const compared = ({ value, limit, sense, tolerance }: Comparison, row: Row): Verdict =>
+  isBlank(row[value]) ? "Inconclusive" : judged(row[value], row[limit], sense, tolerance);
 
 const comparedBy = ({ value, limit, sense, tolerance = 0 }: Comparison, ref: Reference): string =>
   `IF(${blank(ref(value))},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), ref(limit), quoted(sense), ...(tolerance ? [tolerance] : []))},"Inconclusive"))`;
 
-const isMetBy = (comparison: Comparison, ref: Reference): string => {
-  const passed = `${comparedBy(comparison, ref)}="Pass"`;
-  return comparison.excusable
-    ? `OR(${ref(comparison.limit)}=${quoted(NOT_APPLICABLE)},${passed})`
-    : passed;
-};
+/** Whether a comparison has anything to compare in this row. */
+export const applies = ({ when, limit, excusable }: Comparison, row: Row): boolean =>
+  !(when !== undefined && isBlank(row[when])) &&
+  !(excusable === true && sameWord(row[limit], NOT_APPLICABLE));
 
-const isUnmetBy = (comparison: Comparison, ref: Reference): string =>
-  comparison.excusable
-    ? `NOT(${isMetBy(comparison, ref)})`
-    : `${comparedBy(comparison, ref)}<>"Pass"`;
+/** The formula's tests of which one being true makes the comparison fall away. */
+const fallsAwayBy = ({ when, limit, excusable }: Comparison, ref: Reference): string[] => [
+  ...(when === undefined ? [] : [blank(ref(when))]),
+  ...(excusable ? [`${ref(limit)}=${quoted(NOT_APPLICABLE)}`] : []),
+];
 
-/** A column that is answered by a word, one of which is right. */
+const isMet = (comparison: Comparison, row: Row): boolean =>
+  !applies(comparison, row) || compared(comparison, row) === "Pass";
+
+const isMetBy = (comparison: Comparison, ref: Reference): string =>
+  any([...fallsAwayBy(comparison, ref), `${comparedBy(comparison, ref)}="Pass"`]);
+
+/** A column that is answered by a word, of which one or more are right. */
 export interface WordColumn {
   readonly id: string;
   readonly header: string;
+  /** Whether the word is worked out from the row, not typed. */
+  readonly computed: boolean;
   readonly right: string;
+  /** Words of the list that say that something is not right. */
   readonly words: readonly string[];
-  /** Whether a cell holds a word of the list other than the right one. */
+  /** Words that a sound row may hold. */
+  readonly sound: readonly string[];
+  readonly exempt?: string;
+  /** Whether a cell holds a word of the list that says that something is not right. */
   readonly wrong: (cell: CellValue | undefined) => boolean;
+  /** Whether a cell holds a word that a sound row may hold. */
+  readonly answered: (cell: CellValue | undefined) => boolean;
 }
 
-/** Columns of a list of words one of which is right; a spreadsheet compares text without regard to case. */
-export const wrongWords = (columns: readonly Column[]): WordColumn[] =>
-  columns.flatMap(({ id, header, accepts }) => {
+/** Columns of a list of words that has a right one; a spreadsheet compares text without regard to case. */
+export const wordColumns = (columns: readonly Column[]): WordColumn[] =>
+  columns.flatMap(({ id, header, role, accepts }) => {
     if (accepts?.type !== "list" || accepts.right === undefined) return [];
-    const { right } = accepts;
-    const words = accepts.values.filter((word) => word !== right);
+    const { right, also = [], exempt, values } = accepts;
+    const sound = [right, ...also];
+    const words = values.filter((word) => word !== exempt && !sound.includes(word));
     return [
-      { id, header, right, words, wrong: (cell) => words.some((word) => sameWord(cell, word)) },
+      {
+        id,
+        header,
+        computed: role === "computed",
+        right,
+        words,
+        sound,
+        exempt,
+        wrong: (cell) => words.some((word) => sameWord(cell, word)),
+        answered: (cell) => sound.some((word) => sameWord(cell, word)),
+      },
     ];
   });
 
 const sameWord = (cell: CellValue | undefined, word: string) =>
   typeof cell === "string" && cell.toLowerCase() === word.toLowerCase();
 
+/** The columns by a word of which the row does not apply. */
+export const exempting = (columns: readonly Column[], row: Row): WordColumn[] =>
+  wordColumns(columns).filter(
+    ({ id, exempt }) => exempt !== undefined && sameWord(row[id], exempt),
+  );
+
 /**
- * The result of a row, from what its kind declares: `Fail` for a wrong word, `Missing` without its
- * readings, `Inconclusive` where a word is not answered or the test was not made with enough, else
- * the worst of what the row is accepted by. A comparison that the row is excused from counts for
- * nothing, and a row that is excused from all of them is inconclusive.
+ * The result of a row, from what its kind declares: `Fail` for a wrong word, `Not required` for one by
+ * which the row does not apply, `Missing` without its readings, `Inconclusive` where a word is not
+ * answered or the test was not made with enough, else the worst of what the row is accepted by.
  */
 export function verdictBy(
   columns: readonly Column[],
   accepted: readonly Comparison[],
   enough: readonly Comparison[],
 ): Column {
-  const words = wrongWords(columns);
+  const words = wordColumns(columns);
   const readings = columns.filter(({ need }) => need === "reading").map(({ id }) => id);
+  /** Whether a row may be left with nothing to accept it by. */
+  const allMayFall =
+    accepted.length > 0 && accepted.every(({ when, excusable }) => when !== undefined || excusable);
   return result(
     (ref) => {
-      const judgements = accepted.map((comparison) => comparedBy(comparison, ref));
-      const [only = ""] = judgements;
-      const are = (verdict: string) => judgements.map((one) => `${one}="${verdict}"`).join(",");
-      const met = [
+      const failed = accepted.map((comparison) =>
+        all([
+          ...fallsAwayBy(comparison, ref).map((away) => `NOT(${away})`),
+          `${comparedBy(comparison, ref)}="Fail"`,
+        ]),
+      );
+      const passed = [
         ...accepted.map((comparison) => isMetBy(comparison, ref)),
-        ...(accepted.every(({ excusable }) => excusable) ? [`OR(${are("Pass")})`] : []),
+        ...(allMayFall ? [any(accepted.map((one) => `NOT(${any(fallsAwayBy(one, ref))})`))] : []),
       ];
+      const [only] = accepted;
       const worst =
-        judgements.length === 1
-          ? only
-          : `IF(OR(${are("Fail")}),"Fail",IF(AND(${met.join(",")}),"Pass","Inconclusive"))`;
+        only === undefined
+          ? '"Pass"'
+          : accepted.length === 1 && !allMayFall
+            ? comparedBy(only, ref)
+            : `IF(${any(failed)},"Fail",IF(${all(passed)},"Pass","Inconclusive"))`;
       const unproved = [
-        ...words.map(({ id, right }) => `${ref(id)}<>${quoted(right)}`),
-        ...enough.map((comparison) => isUnmetBy(comparison, ref)),
+        ...words.map(({ id, sound }) => all(sound.map((word) => `${ref(id)}<>${quoted(word)}`))),
+        ...enough.map((comparison) =>
+          fallsAwayBy(comparison, ref).length > 0
+            ? `NOT(${isMetBy(comparison, ref)})`
+            : `${comparedBy(comparison, ref)}<>"Pass"`,
+        ),
       ];
       const proved =
         unproved.length > 0 ? `IF(OR(${unproved.join(",")}),"Inconclusive",${worst})` : worst;
       const read = `IF(OR(${readings.map((id) => blank(ref(id))).join(",")}),"Missing",${proved})`;
-      const wrong = words.flatMap(({ id, words }) =>
-        words.map((word) => `${ref(id)}=${quoted(word)}`),
-      );
-      return wrong.length > 0 ? `IF(OR(${wrong.join(",")}),"Fail",${read})` : read;
+      const is = (id: string, word: string) => `${ref(id)}=${quoted(word)}`;
+      const exempt = words.flatMap(({ id, exempt }) => (exempt ? [is(id, exempt)] : []));
+      const asked = exempt.length > 0 ? `IF(OR(${exempt.join(",")}),"Not required",${read})` : read;
+      const wrong = words.flatMap(({ id, words }) => words.map((word) => is(id, word)));
+      return wrong.length > 0 ? `IF(OR(${wrong.join(",")}),"Fail",${asked})` : asked;
     },
     (row) => {
       if (words.some(({ id, wrong }) => wrong(row[id]))) return "Fail";
+      if (words.some(({ id, exempt }) => exempt && sameWord(row[id], exempt)))
+        return "Not required";
       if (readings.some((id) => isBlank(row[id]))) return "Missing";
-      if (words.some(({ id, right }) => !sameWord(row[id], right))) return "Inconclusive";
+      if (words.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
       if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
-      const verdicts = accepted.map((comparison) => compared(comparison, row));
+      const applying = accepted.filter((comparison) => applies(comparison, row));
+      if (accepted.length > 0 && applying.length === 0) return "Inconclusive";
+      const verdicts = applying.map((comparison) => compared(comparison, row));
       if (verdicts.includes("Fail")) return "Fail";
-      return verdicts.includes("Pass") && accepted.every((comparison) => isMet(comparison, row))
-        ? "Pass"
-        : "Inconclusive";
+      return verdicts.every((verdict) => verdict === "Pass") ? "Pass" : "Inconclusive";
     },
   );
 }
+
+const joined = (name: string) => (tests: readonly string[]) =>
+  tests.length === 1 ? String(tests[0]) : `${name}(${tests.join(",")})`;
+const all = joined("AND");
+const any = joined("OR");

@@ -6,6 +6,7 @@ import { busSections } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
 import { blank, closing, gear, PHASES, quoted, result, trail } from "./columns";
+import { figure } from "./figure";
 import { isBlank, type RecordKind, type Row } from "./kind";
 import { limitOf, sourceOf, sources } from "./limits";
 import { exactly } from "./quantity";
@@ -112,6 +113,12 @@ export const withstand: RecordKind = {
           ? "not judged"
           : numberCell(dewMargin(surface, temperature, humidity));
       },
+      working: ({ surface, temperature, humidity, dewMargin: margin }) => {
+        const cold = exactly(surface, "°C");
+        return typeof margin === "number" && cold !== undefined
+          ? `surface ${figure(cold)} °C − dew point ${figure(cold - margin)} °C (air ${figure(temperature)} °C, ${figure(humidity)} %) = ${figure(margin)} K`
+          : "";
+      },
     },
     {
       id: "airFactor",
@@ -138,6 +145,10 @@ export const withstand: RecordKind = {
           ? "not judged"
           : numberCell(airFactor({ temperature, pressure, humidity, testkV, gap: gapM, wave }));
       },
+      working: ({ temperature, pressure, humidity, airFactor: factor }, { withstand: { gapM } }) =>
+        gapM !== undefined && typeof factor === "number"
+          ? `k1 · k2 of IEC 60060-1 at ${figure(temperature)} °C, ${figure(pressure)} kPa, ${figure(humidity)} %, ${gapM} m = ${figure(factor)}`
+          : "",
     },
     {
       id: "required",
@@ -152,6 +163,10 @@ export const withstand: RecordKind = {
         typeof row.basekV === "number" && typeof row.airFactor === "number"
           ? row.basekV * row.airFactor
           : null,
+      working: ({ basekV, airFactor: factor, required }) =>
+        typeof required === "number"
+          ? `${figure(basekV)} kV × ${figure(factor)} = ${figure(required)} kV`
+          : "",
     },
     {
       id: "durationLeast",

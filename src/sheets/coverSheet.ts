@@ -1,5 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { Column, Row } from "../records/kind";
+import { KINDS } from "../records/kinds";
 import type { PlannedSheet } from "./plannedSheet";
 
 export const COVER_TABLE = "GearProject";
@@ -16,6 +17,7 @@ export const COVER_ITEMS = [
   ["Project number", "project.number"],
   ["Site", "project.site"],
   ["Specification", "project.specification"],
+  ["Specification, latest approved revision", "project.specificationRevision"],
   ["Basis of acceptance", "basis"],
   ["Rated voltage kV", "ratings.voltagekV"],
   ["Operating voltage kV", "ratings.operatingkV"],
@@ -32,7 +34,9 @@ export const COVER_ITEMS = [
   ["Withstand: path in air m (corrected to the air)", "withstand.gapM"],
 ] as const;
 
-/** Project, ratings and basis of the lineup. */
+const titleOf = (id: string) => KINDS.find((kind) => kind.id === id)?.title ?? id;
+
+/** Project, ratings and basis of the lineup, and what the project leaves out. */
 export function coverSheet(lineup: Lineup): PlannedSheet {
   const { project } = lineup;
   const items = COVER_ITEMS.flatMap(([item, path]): Row[] => {
@@ -58,6 +62,10 @@ export function coverSheet(lineup: Lineup): PlannedSheet {
       ...project.drawings.map(({ number, revision, title }) => ({
         item: `Drawing ${number}`,
         value: `revision ${revision}${title ? `, ${title}` : ""}`,
+      })),
+      ...lineup.leaveOut.map(({ kind, reason, document }) => ({
+        item: `Left out: ${titleOf(kind)}`,
+        value: `${reason}${document ? ` (${document})` : ""}`,
       })),
     ],
   };

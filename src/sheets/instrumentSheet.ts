@@ -1,6 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
+import { daySerial } from "../quantities/dates";
 import type { Column } from "../records/kind";
-import { daySerial } from "./dates";
 import type { PlannedSheet } from "./plannedSheet";
 import { asRecordTable } from "./recordTable";
 import { type Snapshot, tablesOf } from "./snapshot";

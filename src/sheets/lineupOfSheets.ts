@@ -1,17 +1,18 @@
 import { type Lineup, lineupSchema } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
+import { serialDay } from "../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
 import { COVER_COLUMNS, COVER_ITEMS, COVER_TABLE } from "./coverSheet";
 import { CRITERIA_COLUMNS, CRITERIA_TABLE } from "./criteriaSheet";
-import { serialDay } from "./dates";
 import { EQUIPMENT_COLUMNS, EQUIPMENT_TABLE, equipmentTold } from "./equipmentSheet";
 import { INSTRUMENT_COLUMNS, INSTRUMENT_TABLE } from "./instrumentSheet";
 import { PANEL_COLUMNS, PANEL_TABLE } from "./panelSheet";
 import { asRecordTable } from "./recordTable";
+import { given, SETTINGS_COLUMNS, SETTINGS_TABLE, settingsOf } from "./settingsSheet";
 import { type Snapshot, tablesOf } from "./snapshot";
 
 /**
- * The lineup as the cover, panels, equipment, criteria and instruments of a workbook tell it: for workbooks that
+ * The lineup as the cover, panels, equipment, criteria, settings and instruments of a workbook tell it: for workbooks that
  * another program saved without our memory. Undefined where they do not tell it in full.
  */
 export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
@@ -31,6 +32,9 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
 
   const json: Record<string, unknown> = {};
   for (const [item, path] of COVER_ITEMS) put(json, path, cover.get(item) ?? null);
+  const { drawings, ...settings } = settingsOf(rowsOf(SETTINGS_TABLE, SETTINGS_COLUMNS));
+  Object.assign(json, settings);
+  json.project = { ...(json.project as object | undefined), drawings };
   json.panels = panels.map((row) => {
     const { breaker, ...others } = equipment.get(String(row.panel)) ?? {};
     return given({
@@ -39,6 +43,7 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       name: row.name,
       type: row.type,
       section: row.section,
+      massKg: row.massKg,
       breaker: isBlank(row.breaker)
         ? null
         : given({
@@ -98,11 +103,3 @@ function put(json: Record<string, unknown>, path: string, value: CellValue) {
   }
   at[last] = value;
 }
-
-/** An object without its blanks. */
-const given = (fields: Record<string, unknown>) =>
-  Object.fromEntries(
-    Object.entries(fields).filter(
-      ([, value]) => value !== null && value !== undefined && value !== "",
-    ),
-  );

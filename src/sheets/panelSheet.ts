@@ -12,6 +12,7 @@ export const PANEL_COLUMNS: readonly Column[] = [
   { id: "breaker", header: "Breaker", role: "given", width: 10 },
   { id: "medium", header: "Medium", role: "given", width: 10 },
   { id: "ratedA", header: "Rated current A", role: "given", width: 12 },
+  { id: "massKg", header: "Mass kg", role: "given", width: 10 },
 ];
 
 /** The panels in the order in which they stand, seen from the front. */
@@ -22,7 +23,7 @@ export const panelSheet = (lineup: Lineup): PlannedSheet => ({
   purpose: "In the order in which they stand, seen from the front, left to right.",
   cautions: [],
   columns: PANEL_COLUMNS,
-  rows: lineup.panels.map(({ designation, name, type, section, breaker }) => ({
+  rows: lineup.panels.map(({ designation, name, type, section, breaker, massKg }) => ({
     panel: designation,
     name: name ?? null,
     type,
@@ -30,5 +31,6 @@ export const panelSheet = (lineup: Lineup): PlannedSheet => ({
     breaker: breaker?.designation ?? null,
     medium: breaker?.medium ?? null,
     ratedA: breaker?.ratedA ?? null,
+    massKg: massKg ?? null,
   })),
 });

@@ -1,11 +1,13 @@
 import type { Lineup } from "../lineup/lineup";
 import { KINDS } from "../records/kinds";
+import { rowsOf } from "../records/rowsOf";
 import { coverSheet } from "./coverSheet";
 import { criteriaSheet } from "./criteriaSheet";
 import { equipmentSheet } from "./equipmentSheet";
 import { instrumentSheet } from "./instrumentSheet";
 import { panelSheet } from "./panelSheet";
 import type { PlannedSheet } from "./plannedSheet";
+import { settingsSheet } from "./settingsSheet";
 
 /** Everything that the record workbook of a lineup holds. */
 export interface Plan {
@@ -20,8 +22,9 @@ export const planFor = (lineup: Lineup): Plan => ({
     coverSheet(lineup),
     panelSheet(lineup),
     equipmentSheet(lineup),
-    ...KINDS.map((kind) => ({ ...kind, rows: kind.rows(lineup) })),
+    ...KINDS.map((kind) => ({ ...kind, rows: rowsOf(kind, lineup) })),
     criteriaSheet(lineup),
+    settingsSheet(lineup),
     instrumentSheet(lineup),
   ],
 });

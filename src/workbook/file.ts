@@ -11,9 +11,9 @@ import {
   type Workbook,
   writeXlsx,
 } from "hucre/xlsx";
+import { toSerial } from "../quantities/dates";
 import type { CellValue } from "../records/kind";
 import { columnFormulas } from "../sheets/columnFormulas";
-import { toSerial } from "../sheets/dates";
 import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type CellWrite, type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";

@@ -1,6 +1,6 @@
 import type { DataValidation } from "hucre/xlsx";
+import { daySerial } from "../quantities/dates";
 import type { Column } from "../records/kind";
-import { daySerial } from "../sheets/dates";
 import { INSTRUMENT_SHEET } from "../sheets/instrumentSheet";
 import { type Validation, validationOf } from "./validation";
 

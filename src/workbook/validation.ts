@@ -21,10 +21,11 @@ const MOST = 1e9;
  * @param instruments name of the sheet that lists the instruments
  */
 export function validationOf(
-  { accepts, id }: Column,
+  { accepts, id, role }: Column,
   first: string,
   instruments: string,
 ): Validation | undefined {
+  if (role !== "entry") return undefined;
   switch (accepts?.type) {
     case "number": {
       const { least = LEAST, most = MOST } = accepts;

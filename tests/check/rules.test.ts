@@ -378,7 +378,7 @@ const FAULTS: readonly [
     "inconclusive",
     "GearTiming",
     0,
-    "Operating ms",
+    "Slowest ms",
     "query",
   ],
   [
@@ -392,10 +392,10 @@ const FAULTS: readonly [
   ],
   [
     "a counter not written down",
-    (book) => book.set("GearTiming", 3, "Counter after", null),
+    (book) => book.set("GearMechanism", 1, "Counter after", null),
     "missing-trail",
-    "GearTiming",
-    3,
+    "GearMechanism",
+    1,
     "Counter after",
     "query",
   ],
@@ -529,9 +529,10 @@ test("conditions that the correction to the air needs are asked for only where i
 });
 
 test.each([
-  ["Cover", (book: MemoryBook) => book.set("GearProject", 3, "Value", "IEC")],
+  ["Cover", (book: MemoryBook) => book.set("GearProject", 4, "Value", "IEC")],
   ["Criteria", (book: MemoryBook) => book.set("GearCriteria", 0, "Value", 999)],
   ["Equipment", (book: MemoryBook) => book.set("GearEquipment", 0, "Value", 999)],
+  ["Settings", (book: MemoryBook) => book.set("GearSettings", 0, "Sort", "B")],
   ["Panels", (book: MemoryBook) => book.set("GearPanels", 0, "Rated current A", 2500)],
 ])(
   "a change on the sheet %s that the records are not judged by is asked about",
@@ -543,6 +544,68 @@ test.each([
     expect(found.map(({ rule, sheet }) => [rule, sheet])).toEqual([["sheets-differ", sheet]]);
   },
 );
+
+const ofRule = (book: MemoryBook, wanted: string) =>
+  findingsOf(book).filter(({ rule }) => rule === wanted);
+
+test("what does not apply is not required, and its reason is asked for", () => {
+  const book = sound();
+  book.set("GearInstallation", 2, "State", "Not applicable");
+  expect(ofRule(book, "exempt-unexplained")).toMatchObject([
+    { weight: "query", sheet: "Installation", message: expect.stringContaining("say in the rem") },
+  ]);
+  book.set("GearInstallation", 2, "Remarks", "Panel without a circuit.");
+  const checked = check(book.snapshot, TODAY);
+  // The stored result is still the old one: nobody calculated.
+  expect(checked.ok && checked.report.findings.map(({ rule }) => rule)).toEqual([
+    "result-disagrees",
+  ]);
+  expect(checked.ok && checked.report.counts).toMatchObject({ notRequired: 1, missing: 0 });
+});
+
+/** The hold point that guards the withstand test is the third of the usual points. */
+test.each([
+  ["not released", (book: MemoryBook) => book.set("GearInspection", 2, "Released", null), "is not"],
+  [
+    "released after the test",
+    (book: MemoryBook) => book.set("GearInspection", 2, "Held on", 46_345),
+    "released on 2026-11-19, after this record of 2026-11-16",
+  ],
+])("a withstand test that went ahead of its hold point, %s", (_name, spoil, why) => {
+  const book = sound();
+  expect(ofRule(book, "hold-not-released")).toEqual([]);
+  spoil(book);
+  const found = ofRule(book, "hold-not-released");
+  // One for the section and one for each of the three panels, not one for each phase.
+  expect(found.map(({ panel }) => panel)).toEqual(["Section 1", "=K0001", "=K0002", "=K0003"]);
+  expect(found[0]).toMatchObject({ weight: "stop", sheet: "Withstand" });
+  expect(found[0]?.message).toContain(why);
+});
+
+test("a hold point of each panel guards its panel and, with its neighbours, their section", () => {
+  const lineup = longLineup(2, {
+    inspectionPoints: [{ activity: "Covers", type: "hold", guards: ["insulation"], each: "panel" }],
+  });
+  const book = memoryBook(filledPlan(lineup, 4));
+  expect(ofRule(book, "hold-not-released")).toEqual([]);
+  book.set("GearInspection", 1, "Released", "Not released");
+  expect(ofRule(book, "hold-not-released").map(({ panel }) => panel)).toEqual([
+    "Section 1",
+    "=K0002",
+  ]);
+});
+
+test("a kind that the project leaves out has no sheet, is not asked for, and stands on the cover", () => {
+  const left = { kind: "torque" as const, reason: "Done at the works", document: "INV-7" };
+  const lineup = longLineup(2, { leaveOut: [left] });
+  const book = memoryBook(filledPlan(lineup, 4));
+  expect(book.snapshot.sheets.map(({ name }) => name)).not.toContain("Torque");
+  expect(ofRule(book, "missing-row")).toEqual([]);
+  expect(planFor(lineup).sheets[0]?.rows.at(-1)).toEqual({
+    item: "Left out: Torque of bolted joints",
+    value: "Done at the works (INV-7)",
+  });
+});
 
 test("a site above 1000 m is asked about once, with the factor of IEC 62271-1 (2000 m: 1.13, read)", () => {
   const at = (altitudeM: number) => {

@@ -48,7 +48,7 @@ const cells = ({ placed }: Placement<Table>): Record<string, CellValue> =>
 
 const keys = ({ placed }: Placement<Table>) =>
   placed
-    .filter(({ column }) => column === "reading" || column === "applied")
+    .filter(({ column }) => ["reading", "applied", "l1"].includes(column))
     .map(({ table, row }) => {
       const { object, part, combination, pole, phase, stage } = table.rows[row] ?? {};
       return [table.kind.id, object, part, combination ?? pole ?? phase, stage].join(" ").trim();
@@ -62,7 +62,10 @@ describe("a line finds its row", () => {
     ["Panel,Combination,Stage,R (GΩ)\nh01,L2-E,before,5.5", "insulation =H01 Circuit L2-E before"],
     ["Panel,Part,R (MΩ)\n=H01,spring charging,250", "control =H01 Spring charging"],
     ["Panel,Part,Drop (V)\n=H01,door,0.1", "earthing =H01 Door"],
-    ["Panel,Part,Pole,Operating (ms)\n=H01,Q0 opening,2,31", "timing =H01 Breaker Q0 opening L2"],
+    [
+      "Panel,Part,L1 (ms),L2 (ms),L3 (ms)\n=H01,Q0 opening,31,31,32",
+      "timing =H01 Breaker Q0 opening",
+    ],
     [
       "Panel,Combination,Stage,R (GΩ)\nPanel H-01,E/L2,pre,5.5",
       "insulation =H01 Circuit L2-E before",

@@ -6,7 +6,15 @@ import { longLineup, sampleLineup } from "../support/lineups";
 
 const iec = longLineup(1, { basis: "IEC" });
 const neta = longLineup(1);
-const GOOD = { testVoltage: 500, reading: 200, applied: 1, duration: 1, discharge: "No" };
+const GOOD = {
+  continuity: "OK",
+  ferrules: "OK",
+  testVoltage: 500,
+  reading: 200,
+  applied: 1,
+  duration: 1,
+  discharge: "No",
+};
 const row = (entries: Row, of = iec) =>
   evaluate(controlWiring, [{ object: "=K0001", part: "Closing", ratedkV: 12, ...entries }], of)[0];
 
@@ -41,6 +49,8 @@ test.each([
   [{ testVoltage: 250 }, "Inconclusive"],
   [{ applied: 0.95 }, "Inconclusive"],
   [{ duration: 0.5 }, "Inconclusive"],
+  [{ continuity: "Not OK" }, "Fail"],
+  [{ ferrules: null }, "Inconclusive"],
   [{ discharge: null }, "Inconclusive"],
   [{ discharge: "Yes" }, "Fail"],
   [{ reading: null }, "Missing"],

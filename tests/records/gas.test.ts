@@ -24,10 +24,11 @@ const withPlate = (
     })),
   };
 };
+const MONITOR = { alarmAt: 0.58, lockoutAt: 0.55, tight: "No leak found" };
 const judged = (lineup: Lineup, entries: Row) =>
   evaluate(
     gas,
-    gas.rows(lineup).map((row) => ({ ...row, ...entries })),
+    gas.rows(lineup).map((row) => ({ ...row, ...MONITOR, ...entries })),
     lineup,
   )[0];
 
@@ -60,6 +61,16 @@ test.each([
   [{ reading: 0.65, temperature: null }, "Inconclusive"],
   [{ reading: "> 0.6 MPa" }, "Inconclusive"],
   [{ reading: null }, "Missing"],
+  // The contacts within 2 % of the plate's 0.58 and 0.55 MPa: common practice.
+  [{ reading: 0.65, alarmAt: 0.57 }, "Pass"],
+  [{ reading: 0.65, alarmAt: 0.565 }, "Fail"],
+  [{ reading: 0.65, alarmAt: 0.6 }, "Fail"],
+  [{ reading: 0.65, lockoutAt: 0.53 }, "Fail"],
+  [{ reading: 0.65, lockoutAt: null }, "Inconclusive"],
+  [{ reading: 0.65, tight: "Leak found" }, "Fail"],
+  // 0.5 % a year (IEC 62271-1, memory).
+  [{ reading: 0.65, leak: 0.5 }, "Pass"],
+  [{ reading: 0.65, leak: 0.6 }, "Fail"],
 ] as const)("%o: %s", (entries, verdict) => {
   expect(judged(plate, { ...AT_20, ...entries })?.result).toBe(verdict);
 });

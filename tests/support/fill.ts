@@ -6,10 +6,43 @@ import { between, pick, random, shown, spread } from "./random";
 export type Filler = (row: Row, next: () => number) => Record<string, CellValue>;
 
 const DAY = 46_340;
+const signed = (day: number) => ({ date: day, by: "A. N. Other" });
 const trail = (day: number) => ({ date: day, by: "A. N. Other", instrument: "X-1" });
+
+/** Latest revisions of the sample's drawings. */
+const REVISIONS: Readonly<Record<string, string>> = {
+  "INV-E-1001": "D",
+  "INV-E-1010": "B",
+  "INV-E-1044": "C",
+  "INV-SPEC-011 (invented)": "C",
+};
+const isClearance = (part: CellValue | undefined) => String(part).startsWith("Clearance");
 
 /** Entries of a sound lineup: every row passes. */
 export const SOUND: Readonly<Record<string, Filler>> = {
+  GearDocuments: ({ part }) => ({
+    approved: REVISIONS[String(part)] ?? "A",
+    found: REVISIONS[String(part)] ?? "A",
+    ...signed(DAY - 30),
+  }),
+  GearPermits: () => ({ number: "P-1", from: DAY - 30, to: DAY + 5, ...signed(DAY - 20) }),
+  GearHandling: (_row, next) => ({
+    mass: 800,
+    gear: "Crane 1",
+    capacity: shown(between(next, 2000, 3000), 0),
+    gearDue: DAY + 100,
+    condition: "Sound",
+    indicator: pick(next, ["Not tripped", "None fitted"]),
+    ...signed(DAY - 28),
+  }),
+  GearInspection: () => ({ requested: DAY - 5, released: "Released", ...signed(DAY - 1) }),
+  GearInstallation: () => ({ state: "OK", ...signed(DAY - 12) }),
+  GearDimensions: ({ part }) => ({
+    ...(isClearance(part) ? { reading: 2065, least: 1800 } : { reading: 1, most: 2 }),
+    document: "invented",
+    ...trail(DAY - 12),
+  }),
+  GearFunction: () => ({ state: "OK", ...signed(DAY) }),
   GearInsulation: (row, next) => ({
     testVoltage: 5000,
     reading: shown(spread(next, 90_000, 400_000), 0),
@@ -41,6 +74,8 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     ...trail(DAY - 10),
   }),
   GearControl: (_row, next) => ({
+    continuity: "OK",
+    ferrules: "OK",
     testVoltage: 500,
     reading: shown(spread(next, 50, 2000), 0),
     applied: 1.2,
@@ -48,17 +83,30 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     discharge: "No",
     ...trail(DAY - 5),
   }),
-  GearTiming: (row, next) => ({
+  GearMechanism: () => ({
+    closingLow: 85,
+    closingHigh: 126,
+    openingLow: 65,
+    openingHigh: 126,
+    charged: 11,
     counterBefore: 20,
-    controlV: 110,
-    reading: shown(row.operation === "closing" ? between(next, 49, 50) : between(next, 27, 28), 1),
-    counterAfter: 21,
+    counterAfter: 32,
+    made: 12,
     ...trail(DAY - 4),
   }),
+  GearTiming: (row, next) => {
+    const [least, most] = row.operation === "closing" ? [56, 57] : [27, 28];
+    const time = () => shown(between(next, least, most), 1);
+    return { controlV: 110, l1: time(), l2: time(), l3: time(), ...trail(DAY - 4) };
+  },
   GearGas: (_row, next) => ({
     reading: shown(between(next, 0.56, 0.58), 3),
     temperature: shown(between(next, 18, 22), 1),
     pressure: shown(between(next, 100, 102), 1),
+    alarmAt: 0.505,
+    lockoutAt: 0.478,
+    tight: "No leak found",
+    leak: pick(next, [null, 0.2]),
     ...trail(DAY - 6),
   }),
   GearEarthing: (_row, next) => ({
@@ -172,6 +220,34 @@ export function filledPlan(
 
 /** Entries over all that may be typed: blanks, impossible values, conditions outside the tables. */
 export const WILD: Readonly<Record<string, Filler>> = {
+  GearDocuments: ({ part }, next) => ({
+    approved: part === "INV-1" ? "A" : pick(next, ["A", "A", "B", null]),
+    found: pick(next, ["A", "A", "a", "B", null]),
+  }),
+  GearPermits: (_row, next) => ({
+    number: pick(next, ["P-1", "P-1", "P-1", null]),
+    from: pick(next, [DAY - 3, DAY - 3, DAY, null]),
+    to: pick(next, [DAY, DAY, DAY + 2, null]),
+    date: pick(next, [DAY - 4, DAY, DAY, DAY, DAY + 1, null]),
+  }),
+  GearHandling: (_row, next) => ({
+    mass: pick(next, [800, 800, 1200, null]),
+    capacity: pick(next, [600, 800, 1000, 3000, 3000, null]),
+    gearDue: pick(next, [DAY, DAY, DAY, DAY - 9, null]),
+    date: pick(next, [DAY, DAY, DAY, DAY + 1, null]),
+    condition: pick(next, ["Sound", "Sound", "Sound", "Damaged", null]),
+    indicator: pick(next, ["Not tripped", "Not tripped", "None fitted", "Tripped", null]),
+  }),
+  GearInspection: (_row, next) => ({
+    released: pick(next, ["Released", "Waived in writing", "Not released", null]),
+  }),
+  GearInstallation: (_row, next) => ({ state: state(next) }),
+  GearDimensions: (_row, next) => ({
+    reading: pick(next, [null, ...many(() => shown(between(next, 0, 3000), 0))]),
+    least: pick(next, [null, null, 800, 1800]),
+    most: pick(next, [null, null, 2000, 2500]),
+  }),
+  GearFunction: (_row, next) => ({ state: state(next) }),
   GearInsulation: (_row, next) => ({
     testVoltage: pick(next, [5000, 5000, 5000, 2500, 1000, null]),
     r30s: pick(next, [null, shown(spread(next, 100, 1e6), 1)]),
@@ -199,25 +275,48 @@ export const WILD: Readonly<Record<string, Filler>> = {
     rechecked: pick(next, ["Yes", "Yes", "Yes", "Yes", "No", null]),
   }),
   GearControl: (_row, next) => ({
+    continuity: pick(next, ["OK", "OK", "OK", "OK", "OK", "Not OK", null]),
+    ferrules: pick(next, ["OK", "OK", "OK", "OK", "OK", "Not OK", null]),
     testVoltage: pick(next, [null, 250, 500, 500, 1000]),
     reading: pick(next, [null, 0, ...many(() => shown(spread(next, 0.1, 5000), 2))]),
     applied: pick(next, [null, 0.9, 1, 1.2, 1.2, 1.5]),
     duration: pick(next, [null, 0.5, 1, 60, 60]),
     discharge: pick(next, ["No", "No", "No", "No", "Yes", null]),
   }),
-  GearTiming: (row, next) => ({
-    controlV: pick(next, [null, 90, 104.5, ...many(() => shown(between(next, 106, 114), 1))]),
-    reading: pick(next, [
-      null,
-      0,
-      ...many(() => shown(between(next, 47, 50), 1) - (row.operation === "closing" ? 0 : 21)),
-      shown(between(next, 15, 70), 1),
-    ]),
+  GearMechanism: (_row, next) => ({
+    closingLow: pick(next, [null, ...many(() => shown(between(next, 80, 92), 1)), 95]),
+    closingHigh: pick(next, [118, 121, ...many(() => 126)]),
+    openingLow: pick(next, [60, 65, 70, 77, 80]),
+    openingHigh: pick(next, [null, 120, ...many(() => 126)]),
+    charged: pick(next, [null, 9, 12, 15, 16]),
+    counterBefore: pick(next, [null, 20, 20, 20]),
+    counterAfter: pick(next, [null, 30, 30, 31]),
+    made: pick(next, [null, 10, 10, 11]),
   }),
+  GearTiming: (row, next) => {
+    const time = () =>
+      pick(next, [
+        null,
+        0,
+        ...many(() => shown(between(next, 48, 50), 1) - (row.operation === "closing" ? 0 : 21)),
+        ...many(() => shown(between(next, 48, 50), 1) - (row.operation === "closing" ? 0 : 21)),
+        shown(between(next, 15, 70), 1),
+      ]);
+    return {
+      controlV: pick(next, [null, 90, 104.5, ...many(() => shown(between(next, 106, 114), 1))]),
+      l1: time(),
+      l2: time(),
+      l3: time(),
+    };
+  },
   GearGas: (_row, next) => ({
     reading: pick(next, [null, 0, ...many(() => shown(between(next, 0.42, 0.65), 3))]),
     temperature: pick(next, [null, -60, ...many(() => shown(between(next, -10, 40), 1))]),
     pressure: pick(next, [null, ...many(() => shown(between(next, 85, 104), 1))]),
+    alarmAt: pick(next, [null, 0.48, ...many(() => 0.505)]),
+    lockoutAt: pick(next, [null, 0.5, ...many(() => 0.475)]),
+    tight: pick(next, [null, "Leak found", ...many(() => "No leak found")]),
+    leak: pick(next, [null, null, 0.1, 0.5, 0.6]),
   }),
   GearEarthing: (_row, next) => ({
     testCurrent: pick(next, [null, 0, 10, 30, 30, 30, 100]),
@@ -292,5 +391,7 @@ export const WILD: Readonly<Record<string, Filler>> = {
     discharge: pick(next, [...Array<string>(9).fill("No"), "Yes", null]),
   }),
 };
+
+const state = (next: () => number) => pick(next, ["OK", "OK", "Not OK", "Not applicable", null]);
 
 const many = <T>(make: () => T): T[] => Array.from({ length: 8 }, make);

@@ -20,7 +20,7 @@ export interface Place {
 
 /**
  * Computes a stored formula as Excel would, as far as the record tables' formulas go: IF, OR, AND, NOT,
- * ISNUMBER, N, IFERROR, TRIM, COUNT, ABS, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
+ * ISNUMBER, N, IFERROR, TRIM, COUNT, ABS, MIN, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
  * worksheet functions through their catalogue.
  */
 export function computeFormula(formula: string, place: Place): Value {
@@ -163,7 +163,18 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
     }
     case "TRIM": {
       const of = value(0);
-      return isError(of) ? of : String(of ?? "").replace(/^ +| +$/g, "");
+      return isError(of)
+        ? of
+        : String(of ?? "")
+            .replace(/^ +| +$/g, "")
+            .replace(/ +/g, " ");
+    }
+    case "MAX":
+    case "MIN": {
+      const cells = node.arguments.map((_, at) => value(at));
+      const numbers = cells.filter((one) => typeof one === "number");
+      const error = cells.find(isError);
+      return error ?? (numbers.length > 0 ? Math[name === "MAX" ? "max" : "min"](...numbers) : 0);
     }
     case "_xlfn.AGGREGATE": {
       const [way, kth] = [value(0), Number(value(3))];
@@ -177,10 +188,6 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
     case "ABS": {
       const of = numeric(value(0));
       return isError(of) ? of : Math.abs(of);
-    }
-    case "MAX": {
-      const all = node.arguments.map((_, at) => numeric(value(at)));
-      return all.find(isError) ?? Math.max(...(all as number[]));
     }
     default:
       return ours(

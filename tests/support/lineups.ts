@@ -15,7 +15,12 @@ export function sampleLineup(): Lineup {
 export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineup => ({
   ...lineupSchema.parse({
     note: "Invented for tests.",
-    project: { name: "Invented", site: "Nowhere (invented)" },
+    project: {
+      name: "Invented",
+      site: "Nowhere (invented)",
+      specification: "INV-SPEC (invented)",
+      drawings: [{ number: "INV-1", revision: "A", title: "Invented" }],
+    },
     basis: "NETA",
     ratings: { voltagekV: 12, frequencyHz: 50, busbarA: 2000, controlV: 110 },
     panels: Array.from({ length: panels }, (_, index) => ({
@@ -30,6 +35,10 @@ export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineu
         ...(index % 2 === 0 ? { poleSpreadMs: 2 } : {}),
         closingMs: { least: 40, most: 60 },
         openingMs: { least: 20, most: 35 },
+        chargingS: 15,
+        ...(index % 2 === 0 || changes.basis !== "IEC"
+          ? { closingV: { least: 90, most: 125 }, openingV: { least: 70, most: 125 } }
+          : {}),
         gas: {
           fillingMPa: 0.55,
           alarmMPa: 0.5,

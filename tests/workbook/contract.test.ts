@@ -199,7 +199,9 @@ describe.each([
     const [was, is] = [entries(before), entries(after)];
     for (const [table, rows] of Object.entries(was)) {
       expect(is[table]?.slice(0, rows.length)).toEqual(rows);
-      expect(is[table]?.length).toBeGreaterThan(rows.length);
+      // What is once for the lineup does not grow with its panels.
+      const once = ["GearDocuments", "GearPermits", "GearInspection"].includes(table);
+      expect(is[table]?.length).toBeGreaterThan(once ? rows.length - 1 : rows.length);
     }
     const keys = (snapshot: Snapshot) =>
       recordTables(snapshot).map(({ kind, rows }) =>

@@ -42,7 +42,9 @@ test("a sheet of the plan is laid out as in a file: title, cautions, header, fro
       [1, 1, 0],
       [2, 2, 0],
     ]);
-    const asking = kind.columns.filter(({ accepts }) => accepts && accepts.type !== "text");
+    const asking = kind.columns.filter(
+      ({ accepts, role }) => role === "entry" && accepts && accepts.type !== "text",
+    );
     expect(sheet.validations.length).toBeGreaterThanOrEqual(asking.length);
     for (const { properties } of sheet.validations)
       expect(properties).toMatchObject({ errorAlert: { style: "Warning", showAlert: true } });

@@ -1,4 +1,4 @@
-import { serialDay } from "../../sheets/dates";
+import { serialDay } from "../../quantities/dates";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
 
 /** A test dated after the day of the check. */

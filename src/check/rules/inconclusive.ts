@@ -1,5 +1,5 @@
-import { type CellValue, type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
-import { isMet, wrongWords } from "../../records/verdict";
+import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
+import { applies, compared, wordColumns } from "../../records/verdict";
 import {
   blanks,
   headerOf,
@@ -19,18 +19,35 @@ export const inconclusive: Rule = {
     overRows(context, (table) => {
       const { columns, accepted, enough } = table.kind;
       const conditions = columns.filter(({ need }) => need === "condition");
-      const words = wrongWords(columns);
+      const words = wordColumns(columns);
       const reading = columns.find(({ need }) => need === "reading");
       return (row, stored, judged) => {
         if (verdictOf(judged) !== "Inconclusive") return undefined;
         if (blanks(conditions, stored, context.lineup)) return undefined;
         const unproved = [...enough, ...accepted].filter(
-          (comparison) => !isMet(comparison, judged),
+          (comparison) => applies(comparison, judged) && compared(comparison, judged) !== "Pass",
         );
         const unanswered = words
-          .filter(({ id, right, wrong }) => !wrong(judged[id]) && !isAnswer(judged[id], right))
-          .map(({ header }) => `"${header}" is not answered by a word of its list`);
-        const reasons = [...unproved.map((one) => why(table, judged, one)), ...unanswered];
+          .filter(({ id, wrong, answered }) => !wrong(judged[id]) && !answered(judged[id]))
+          .map(({ header, computed }) =>
+            computed
+              ? `"${header}" cannot be worked out`
+              : `"${header}" is not answered by a word of its list`,
+          );
+        const limits = accepted
+          .filter(({ when }) => when)
+          .map(({ limit }) => headerOf(table, limit));
+        const unlimited =
+          accepted.length > 0 && !accepted.some((one) => applies(one, judged))
+            ? [
+                `there is no ${[...new Set(limits)].map((limit) => `"${limit}"`).join(" or ")} to judge by`,
+              ]
+            : [];
+        const reasons = [
+          ...unproved.map((one) => why(table, judged, one)),
+          ...unanswered,
+          ...unlimited,
+        ];
         const main = unproved.find((one) => accepted.includes(one)) ?? accepted[0] ?? unproved[0];
         return {
           rule: "inconclusive",
@@ -43,9 +60,6 @@ export const inconclusive: Rule = {
       };
     }),
 };
-
-const isAnswer = (cell: CellValue | undefined, right: string) =>
-  typeof cell === "string" && cell.toLowerCase() === right.toLowerCase();
 
 /** Why a comparison does not decide, in words. */
 const why = (table: JudgedTable, judged: Row, { value, limit, unit }: Comparison): string => {

@@ -1,5 +1,5 @@
+import { serialDay } from "../../quantities/dates";
 import { isBlank } from "../../records/kind";
-import { serialDay } from "../../sheets/dates";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
 
 /** An instrument that the table of instruments does not list, or that was out of calibration on the day of the test. */

@@ -1,4 +1,5 @@
 import { isBlank, verdictOf } from "../../records/kind";
+import { isLeftOut } from "../../records/rowsOf";
 import { overRows, type Rule, rowName, where } from "../context";
 
 /** A row without its reading. */
@@ -6,6 +7,7 @@ export const missingReading: Rule = {
   id: "missing-reading",
   find: (context) =>
     overRows(context, (table) => {
+      if (isLeftOut(context.lineup, table.kind)) return () => undefined;
       const readings = table.kind.columns.filter(({ need }) => need === "reading");
       return (row, stored, judged) => {
         const column = readings.find(({ id }) => isBlank(stored[id])) ?? readings[0];

@@ -1,5 +1,6 @@
 import { keyIds } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
+import { rowsOf } from "../../records/rowsOf";
 import type { Context, Rule } from "../context";
 import type { Finding } from "../finding";
 
@@ -11,8 +12,7 @@ export const missingRow: Rule = {
       const tables = context.tables.filter((table) => table.kind === kind);
       const first = tables[0];
       if (!first)
-        return kind
-          .rows(context.lineup)
+        return rowsOf(kind, context.lineup)
           .slice(0, 1)
           .map(() => ({
             rule: "missing-row",

@@ -1,5 +1,5 @@
+import { serialDay } from "../../quantities/dates";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
-import { serialDay } from "../../sheets/dates";
 import { type Context, dayOf, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 

@@ -1,5 +1,5 @@
 import { verdictOf } from "../../records/kind";
-import { compared, wrongWords } from "../../records/verdict";
+import { applies, compared, wordColumns } from "../../records/verdict";
 import { headerOf, inUnit, overRows, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 
@@ -8,7 +8,7 @@ export const outOfLimits: Rule = {
   id: "out-of-limits",
   find: (context) =>
     overRows(context, (table) => {
-      const words = wrongWords(table.kind.columns);
+      const words = wordColumns(table.kind.columns);
       return (row, _stored, judged): Finding | Finding[] | undefined => {
         if (verdictOf(judged) !== "Fail") return undefined;
         const finding = (column: string) => ({
@@ -23,13 +23,15 @@ export const outOfLimits: Rule = {
             message: `${rowName(table, row)}: ${
               wrong.id === "discharge"
                 ? "a disruptive discharge occurred; find and repair it, then repeat the test."
-                : `"${wrong.header}" is ${judged[wrong.id]}; it is to be ${wrong.right}.`
+                : `"${wrong.header}" is ${judged[wrong.id]}; it is to be ${wrong.sound.join(" or ")}.`
             }`,
             found: String(judged[wrong.id]),
             expected: wrong.right,
           };
         return table.kind.accepted
-          .filter((comparison) => compared(comparison, judged) === "Fail")
+          .filter(
+            (comparison) => applies(comparison, judged) && compared(comparison, judged) === "Fail",
+          )
           .slice(0, 1)
           .map(({ value, limit, unit }) => ({
             ...finding(value),

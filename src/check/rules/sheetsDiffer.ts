@@ -13,10 +13,11 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
     "panels and breakers",
     "Panels",
     ({ panels }) =>
-      panels.map(({ designation, type, section, breaker }) => [
+      panels.map(({ designation, type, section, massKg, breaker }) => [
         designation,
         type,
         section,
+        massKg,
         breaker?.designation,
         breaker?.medium,
         breaker?.ratedA,
@@ -39,6 +40,16 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
           JSON.stringify([from, quantity, value, document, applies ?? "all"]),
         )
         .sort(),
+  ],
+  [
+    "settings of the project",
+    "Settings",
+    ({ project: { drawings }, leaveOut, inspectionPoints, checkItems }) => [
+      drawings,
+      leaveOut,
+      inspectionPoints,
+      checkItems,
+    ],
   ],
 ];
 

@@ -9,7 +9,9 @@ import { controlMinimum, controlSeconds, controlTestVoltage } from "../../criter
 import { BASES, type Source } from "../../criteria/criterion";
 import { dewLimit } from "../../criteria/dewLimit";
 import { earthContinuity } from "../../criteria/earthContinuity";
+import { gasContact } from "../../criteria/gasContact";
 import { gasFilling } from "../../criteria/gasFilling";
+import { gasLeak } from "../../criteria/gasLeak";
 import { insulationSource, insulationTable } from "../../criteria/insulationTable";
 import { testVoltageHabit, testVoltagesByHabit } from "../../criteria/insulationTestVoltage";
 import { nearPoint } from "../../criteria/nearPoint";
@@ -174,6 +176,18 @@ export const criteriaTables = (): CriteriaTable[] => [
     sources: [gasFilling.source],
     columns: ["fraction"],
     rows: [[gasFilling.value]],
+  },
+  {
+    title: "SF6: contact points of a density monitor, ± of the plate's",
+    sources: [gasContact.source],
+    columns: ["fraction"],
+    rows: [[gasContact.value]],
+  },
+  {
+    title: "SF6: leakage rate of a closed pressure system",
+    sources: [gasLeak.source],
+    columns: ["% a year"],
+    rows: [[gasLeak.value]],
   },
   {
     title: "Coils: operating range, IEC",

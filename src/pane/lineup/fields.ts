@@ -1,8 +1,8 @@
 import { BASES } from "../../criteria/criterion";
 import { bolts, proofStress } from "../../engineering/bolts";
 import { curves } from "../../engineering/curves";
-import { BREAKER_MEDIA } from "../../lineup/equipment";
-import { OWN_QUANTITIES, PANEL_TYPES } from "../../lineup/lineup";
+import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
+import { OWN_QUANTITIES } from "../../lineup/lineup";
 
 /** One field of a form: where it stands in the lineup, and what it holds. */
 export interface Field {

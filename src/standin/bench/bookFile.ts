@@ -1,9 +1,9 @@
 import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
+import { toSerial } from "../../quantities/dates";
 import type { CellValue } from "../../records/kind";
 import { type Area, areaAddress, readArea } from "../../sheets/area";
 import { columnFormulas } from "../../sheets/columnFormulas";
-import { toSerial } from "../../sheets/dates";
 import { planFor } from "../../sheets/plan";
 import { BookError } from "../../workbook/bookError";
 import { storedFormula } from "../../workbook/excelFormula";

@@ -1,0 +1,21 @@
+import { isBlank, verdictOf } from "../../records/kind";
+import { exempting } from "../../records/verdict";
+import { overRows, type Rule, rowName, where } from "../context";
+
+/** A check that is said not to apply, without a word why. */
+export const exemptUnexplained: Rule = {
+  id: "exempt-unexplained",
+  find: (context) =>
+    overRows(context, (table) => (row, stored, judged) => {
+      if (verdictOf(judged) !== "Not required" || !isBlank(stored.remarks)) return undefined;
+      const [word] = exempting(table.kind.columns, judged);
+      return word
+        ? {
+            rule: "exempt-unexplained",
+            weight: "query",
+            ...where(table, row, "remarks"),
+            message: `${rowName(table, row)}: "${word.header}" is ${word.exempt}; say in the remarks why it does not apply.`,
+          }
+        : undefined;
+    }),
+};

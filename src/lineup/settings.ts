@@ -1,0 +1,77 @@
+import * as z from "zod";
+import { name, PANEL_TYPES, positive } from "./equipment";
+import { RECORD_KINDS } from "./recordKinds";
+
+const recordKind = z.enum(RECORD_KINDS);
+
+/** A record kind that the project does without: no sheet, and the cover says why. */
+export const leftOut = z.strictObject({
+  kind: recordKind,
+  reason: name,
+  document: name.optional(),
+});
+
+/** Review (R), witness (W) or hold (H) point of an inspection and test plan. */
+export const POINT_TYPES = ["review", "witness", "hold"] as const;
+
+/** An activity that the client or his engineer inspects, once for the lineup or panel by panel. */
+export const inspectionPoint = z
+  .strictObject({
+    activity: name,
+    type: z.enum(POINT_TYPES),
+    /** The record kinds that may not go ahead until a hold point is released. */
+    guards: z.array(recordKind).min(1).optional(),
+    each: z.enum(["lineup", "panel"]).default("lineup"),
+    document: name.optional(),
+  })
+  .refine(
+    ({ type, guards }) => !guards || type === "hold",
+    "only a hold point guards what follows; make it a hold point or leave guards out",
+  );
+
+export type InspectionPoint = z.output<typeof inspectionPoint>;
+
+/**
+ * Points that stand where a project names none: common practice, no source. Its inspection and test
+ * plan comes first.
+ */
+export const USUAL_POINTS: readonly InspectionPoint[] = [
+  { activity: "Drawings, procedures and calibration", type: "review", each: "lineup" },
+  { activity: "Busbar joints before they are covered", type: "witness", each: "lineup" },
+  {
+    activity: "Release for the withstand test",
+    type: "hold",
+    guards: ["withstand"],
+    each: "lineup",
+  },
+  { activity: "Withstand test", type: "witness", each: "lineup" },
+  { activity: "Function tests", type: "witness", each: "lineup" },
+];
+
+/** Record kinds that a project may add items of its own to. */
+export const ITEM_KINDS = ["installation", "dimensions", "function"] as const;
+
+/** A check of the project's own: seen to, measured in mm, or tried. */
+export const checkItem = z
+  .strictObject({
+    kind: z.enum(ITEM_KINDS),
+    item: name,
+    /** The panels it is for, by name or by type; without both, every panel. */
+    applies: z.array(name).min(1).optional(),
+    types: z.array(z.enum(PANEL_TYPES)).min(1).optional(),
+    /** Of a dimension: the least and the most that the document allows, mm. */
+    least: positive.optional(),
+    most: positive.optional(),
+    document: name,
+  })
+  .refine(
+    ({ kind, least, most }) =>
+      (kind === "dimensions") === (least !== undefined || most !== undefined),
+    "a dimension has a least or a most, mm; an item of installation or function has neither",
+  )
+  .refine(
+    ({ least, most }) => least === undefined || most === undefined || least < most,
+    "least must be below most",
+  );
+
+export type CheckItem = z.output<typeof checkItem>;
