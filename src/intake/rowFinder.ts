@@ -71,7 +71,10 @@ export const rowFinder = <T extends RecordRows>(
         `panel or section ${quoted(place.object)} has no row. ${among.map((table) => `${table.kind.sheet} has ${objects.get(table)}`).join("; ")}.`,
       );
 
-    const named = place.part === "" ? ofObject.filter(({ position }) => position !== "") : ofObject;
+    const named =
+      place.part === ""
+        ? ofObject.filter(({ position, part }) => position !== "" || part === "")
+        : ofObject;
     if (named.length === 0)
       return refuse(
         "none",
@@ -91,10 +94,7 @@ export const rowFinder = <T extends RecordRows>(
     });
     if (!atStage.ok) return atStage;
 
-    const ofPart =
-      place.part === ""
-        ? atStage.value
-        : atStage.value.filter(({ part, object }) => isPart(place.part, part, object));
+    const ofPart = place.part === "" ? atStage.value : ofThisPart(atStage.value, place.part);
     const [found, second] = ofPart;
     if (found === undefined)
       return refuse(
@@ -181,6 +181,14 @@ const objectKey = (text: string): string => {
     (word) => !/^(?:panel|cubicle|bay|bus|busbar|bb|section)$/.test(word),
   );
   return (from < 0 ? words : words.slice(from)).join("");
+};
+
+/** The rows of the part as it is written; those of a part that has these words among others only where there is none. */
+const ofThisPart = <T extends RecordRows>(rows: readonly Candidate<T>[], written: string) => {
+  const verbatim = rows.filter(({ part }) => plainWords(part) === plainWords(written));
+  return verbatim.length > 0
+    ? verbatim
+    : rows.filter(({ part, object }) => isPart(written, part, object));
 };
 
 /** Every word of the part as written is in the part's name, or in that of the panel it belongs to. */

@@ -10,7 +10,7 @@ import { blank, closing, gear, PHASES, result, trail } from "./columns";
 import { figure } from "./figure";
 import { judged } from "./judged";
 import { type CellValue, isBlank, type RecordKind, type Row } from "./kind";
-import { sourceOf, sources } from "./limits";
+import { sourceOf, sources, TO_TYPE } from "./limits";
 import { exactly, quantity } from "./quantity";
 
 const isJoint = (row: Row) => String(row.part).startsWith("Joint");
@@ -125,13 +125,7 @@ export const contact: RecordKind = {
       value: (row) => row.maximum ?? null,
     },
     sources((row, lineup) => [
-      [
-        "maximum",
-        sourceOf(ownLimit(row, lineup)) ||
-          (isBlank(row.maximum)
-            ? "none: give the maker's value"
-            : "typed on this sheet: name the maker's document in the remarks"),
-      ],
+      ["maximum", sourceOf(ownLimit(row, lineup)) || TO_TYPE],
       ["test A", sourceOf(ownCurrent(row, lineup) ?? contactTestCurrent(lineup.basis))],
     ]),
     {

@@ -70,14 +70,10 @@ const isTyped = (row: Row, lineup: Lineup) =>
 
 const ENDS = ["least", "most"] as const;
 
-/** Where a limit comes from; blank where there is none. */
+/** Where a limit comes from. */
 const sourceFor = (end: End, row: Row, lineup: Lineup): string =>
   sourceOf((end === "least" ? least : most)(row, lineup)) ||
-  (isBlank(row[end])
-    ? ""
-    : isBlank(row.document)
-      ? "typed on this sheet, document not named"
-      : String(row.document));
+  "none given: type the value here and name its document beside it";
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel or lineup", role: "key", width: 15 },
@@ -105,7 +101,7 @@ const columns: readonly Column[] = [
     help: "Drawing or manual, and where in it, that a limit typed here was taken from.",
   },
   sources((row, lineup) =>
-    ENDS.map((end) => [end, sourceFor(end, row, lineup)] as const).filter(([, source]) => source),
+    ENDS.map((end) => [end, sourceFor(end, row, lineup)] as const),
   ),
   ...trail(),
 ];

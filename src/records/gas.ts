@@ -8,7 +8,7 @@ import { type Breaker, plateLimit } from "../lineup/plate";
 import { answered, blank, closing, gear, trail } from "./columns";
 import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
-import { sourceOf, sources } from "./limits";
+import { sourceOf, sources, TO_TYPE } from "./limits";
 import { exactly } from "./quantity";
 import { verdictBy } from "./verdict";
 
@@ -174,7 +174,7 @@ const columns: readonly Column[] = [
   sources((row, lineup) => [
     ["contact points", sourceOf(gasContact)],
     ["leak rate", sourceOf(ownLeak(row, lineup) ?? gasLeak)],
-    ["filling, alarm, lockout", sourceOf(filling(row, lineup)) || "typed on this sheet"],
+    ["filling, alarm, lockout", sourceOf(filling(row, lineup)) || TO_TYPE],
     [`filling less ${gasFilling.value * 100} %`, sourceOf(gasFilling)],
   ]),
   ...trail(),

@@ -4,7 +4,7 @@ import { panelOf } from "../lineup/panelOf";
 import { serialDay } from "../quantities/dates";
 import { answered, blank, closing, signed } from "./columns";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
-import { sourceOf, sources } from "./limits";
+import { sourceOf, sources, TO_TYPE } from "./limits";
 import { verdictBy } from "./verdict";
 
 const NOT_KNOWN = "not known";
@@ -90,13 +90,7 @@ const columns: readonly Column[] = [
         ? `moved on ${serialDay(date)}, gear inspected until ${serialDay(gearDue)}: ${gearSound === "Yes" ? "in date" : "lapsed"}`
         : "",
   }),
-  sources((row, lineup) => [
-    [
-      "mass",
-      sourceOf(packed(row, lineup)) ||
-        (isBlank(row.mass) ? "none: take it from the packing list" : "typed on this sheet"),
-    ],
-  ]),
+  sources((row, lineup) => [["mass", sourceOf(packed(row, lineup)) || TO_TYPE]]),
 ];
 
 /** Each panel's way from the truck to its place: what it was lifted with, and how it arrived. */

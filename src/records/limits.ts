@@ -16,6 +16,9 @@ export const sourceOf = (limit: OwnLimit | Criterion | Result<Criterion> | undef
   return limit.ok ? sourceText(limit.value.source) : limit.reason;
 };
 
+/** What stands for the source of a limit that the lineup does not give and people may type. */
+export const TO_TYPE = "none given: type the value here and name its document in the remarks";
+
 /** The column that names the source of every limit of its row. */
 export const sources = (
   named: (row: Row, lineup: Lineup) => readonly (readonly [limit: string, source: string])[],

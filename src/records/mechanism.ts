@@ -4,7 +4,7 @@ import { type Breaker, plateLimit } from "../lineup/plate";
 import { blank, closing, gear, quoted, trail } from "./columns";
 import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
-import { sourceOf, sources } from "./limits";
+import { sourceOf, sources, TO_TYPE } from "./limits";
 import { verdictBy } from "./verdict";
 
 const NOT_COMPUTED = "not computed";
@@ -126,11 +126,7 @@ const columns: readonly Column[] = [
           sourceOf(coilPlate[coil].least(row, lineup)) || rangeSource(row, coil, lineup),
         ] as const,
     ),
-    [
-      "spring",
-      sourceOf(charging(row, lineup)) ||
-        (isBlank(row.chargedMost) ? "none: only recorded" : "typed on this sheet"),
-    ],
+    ["spring", sourceOf(charging(row, lineup)) || TO_TYPE],
   ]),
   counter(
     "counterBefore",

@@ -5,7 +5,7 @@ import { type Breaker, plateLimit } from "../lineup/plate";
 import { blank, closing, PHASES, trail } from "./columns";
 import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
-import { limitOf, sourceOf, sources } from "./limits";
+import { limitOf, sourceOf, sources, TO_TYPE } from "./limits";
 import { verdictBy } from "./verdict";
 
 const OPERATIONS = ["closing", "opening"] as const;
@@ -97,11 +97,8 @@ const ofPoles = (
 
 const named = (row: Row) => PHASES.map((phase, at) => `${phase} ${figure(row[POLES[at] ?? ""])}`);
 
-const windowSource = (limit: Column["own"], id: string, row: Row, lineup: Lineup) =>
-  sourceOf(limit?.(row, lineup)) ||
-  (isBlank(row[id])
-    ? "none: give the maker's value"
-    : "typed on this sheet: name the maker's document in the remarks");
+const windowSource = (limit: Column["own"], row: Row, lineup: Lineup) =>
+  sourceOf(limit?.(row, lineup)) || TO_TYPE;
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
@@ -187,8 +184,8 @@ const columns: readonly Column[] = [
     value: (row, lineup) => limitOf(standardSpread(row, lineup)),
   },
   sources((row, lineup) => [
-    ["least", windowSource(least, "least", row, lineup)],
-    ["most", windowSource(most, "most", row, lineup)],
+    ["least", windowSource(least, row, lineup)],
+    ["most", windowSource(most, row, lineup)],
     ["spread", sourceOf(spread(row, lineup) ?? standardSpread(row, lineup))],
     ["control V", sourceOf(timingVoltage)],
   ]),

@@ -10,14 +10,22 @@ import { cable } from "../../src/records/cable";
 import { contact } from "../../src/records/contact";
 import { controlWiring } from "../../src/records/controlWiring";
 import { currentTransformer } from "../../src/records/currentTransformer";
+import { dimensions } from "../../src/records/dimensions";
+import { documents } from "../../src/records/documents";
 import { earthing } from "../../src/records/earthing";
 import { evaluate } from "../../src/records/evaluate";
 import { excitation } from "../../src/records/excitation";
+import { functionTest } from "../../src/records/function";
 import { gas } from "../../src/records/gas";
+import { handling } from "../../src/records/handling";
 import { indexCurve } from "../../src/records/indexCurve";
+import { inspection } from "../../src/records/inspection";
+import { installation } from "../../src/records/installation";
 import { insulation } from "../../src/records/insulation";
 import { keyIds, type RecordKind, type Row } from "../../src/records/kind";
+import { mechanism } from "../../src/records/mechanism";
 import { metering } from "../../src/records/metering";
+import { permits } from "../../src/records/permits";
 import { protection } from "../../src/records/protection";
 import { timing } from "../../src/records/timing";
 import { torque } from "../../src/records/torque";
@@ -339,7 +347,11 @@ const sheetText = (lineup: Lineup, sheet: Sheet): string => {
   const random = seeded(sheet.seed);
   const comma = delimiter === ";";
   const written = (cell: unknown) =>
-    typeof cell === "number" && comma ? String(cell).replace(".", ",") : String(cell ?? "");
+    typeof cell === "number" && comma
+      ? String(cell).replace(".", ",")
+      : String(cell ?? "").includes(delimiter)
+        ? `"${cell}"`
+        : String(cell ?? "");
   const keys = keyIds(kind);
   const headers = keys.map((id) => kind.columns.find((column) => column.id === id)?.header ?? id);
   const lines = evaluate(kind, kind.rows(lineup), lineup).flatMap((row) => {
@@ -352,7 +364,7 @@ const sheetText = (lineup: Lineup, sheet: Sheet): string => {
     `# ${INVENTED}`,
     ...[["Test", sheet.test], ...facts].map((fact) => fact.join(comma ? ": " : delimiter)),
     "",
-    ...[[...headers, ...titles], ...lines].map((cells) => cells.join(delimiter)),
+    ...[[...headers, ...titles].map(written), ...lines].map((cells) => cells.join(delimiter)),
   ].join("\r\n")}\r\n`;
 };
 
@@ -364,6 +376,28 @@ const curveThrough = (knee: number): number[] => {
     ...shares.map((share) => number(0.01 * share ** 0.7 + 0.02 * share ** 14, 5)),
   ];
 };
+
+const headersOf = (kind: RecordKind, ids: readonly string[]) =>
+  ids.map((id) => kind.columns.find((column) => column.id === id)?.header ?? id);
+
+/** A check sheet that was filled in by hand and typed off: the record's own titles. */
+const checked = (
+  kind: RecordKind,
+  number: number,
+  day: string,
+  ids: readonly string[],
+  sound: Sheet["sound"],
+  faults: Sheet["faults"] = {},
+): Sheet => ({
+  kind,
+  test: kind.sheet,
+  seed: 110100 + number,
+  delimiter: ",",
+  facts: crew(day, "").slice(0, 2),
+  titles: headersOf(kind, ids),
+  sound,
+  faults,
+});
 
 const points = (letter: string) =>
   Array.from({ length: 10 }, (_, point) => `${letter} ${point + 1}`);
@@ -395,9 +429,16 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     seed: 110106,
     delimiter: ",",
     facts: crew("2026-10-28", "IR-2"),
-    titles: ["Test voltage (V)", "R 1 min (MΩ)", "Applied kV", "Duration (s)", "Discharge"],
-    sound: (_row, random) => [500, figures(60 * 20 ** random()), 1, 60, "No"],
-    faults: { "=H08 Tripping": at(1, 0.6) },
+    titles: [
+      ...headersOf(controlWiring, ["continuity", "ferrules"]),
+      "Test voltage (V)",
+      "R 1 min (MΩ)",
+      "Applied kV",
+      "Duration (s)",
+      "Discharge",
+    ],
+    sound: (_row, random) => ["OK", "OK", 500, figures(60 * 20 ** random()), 1, 60, "No"],
+    faults: { "=H08 Tripping": at(3, 0.6) },
   },
   "harbour-7-breaker-times.csv": {
     kind: timing,
@@ -405,22 +446,17 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     seed: 110107,
     delimiter: ",",
     facts: crew("2026-10-30", "BT-1"),
-    titles: ["Counter before", "Control V", "Operating ms", "Counter after"],
-    sound: ({ operation, pole, least, most }, random) => [
-      pole === "L1" ? (operation === "closing" ? 31 : 32) : "",
-      110,
-      number(
-        (typeof least === "number" && typeof most === "number"
+    titles: ["Control V", "L1 (ms)", "L2 (ms)", "L3 (ms)"],
+    sound: ({ operation, least, most }, random) => {
+      const middle =
+        typeof least === "number" && typeof most === "number"
           ? (least + most) / 2
           : operation === "closing"
             ? 54
-            : 31) +
-          0.8 * random(),
-        1,
-      ),
-      pole === "L1" ? (operation === "closing" ? 32 : 33) : "",
-    ],
-    faults: { "=H02 Breaker Q0 opening L3": at(2, 36.4) },
+            : 31;
+      return [110, ...[0, 0, 0].map(() => number(middle + 0.8 * random(), 1))];
+    },
+    faults: { "=H02 Breaker Q0 opening": at(3, 36.4) },
   },
   "harbour-8-gas.csv": {
     kind: gas,
@@ -428,8 +464,20 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     seed: 110108,
     delimiter: ",",
     facts: crew("2026-10-30", "PG-1"),
-    titles: ["Pressure MPa", "Gas °C", "Barometer kPa"],
-    sound: ({ filling }) => [number(Number(filling) + 0.004, 3), 21, 101.3],
+    titles: [
+      "Pressure MPa",
+      "Gas °C",
+      "Barometer kPa",
+      ...headersOf(gas, ["alarmAt", "lockoutAt", "tight"]),
+    ],
+    sound: ({ filling, alarm, lockout }) => [
+      number(Number(filling) + 0.004, 3),
+      21,
+      101.3,
+      number(Number(alarm) + 0.004, 3),
+      number(Number(lockout) + 0.003, 3),
+      "No leak found",
+    ],
     faults: {},
   },
   "harbour-9-current-transformers.csv": {
@@ -572,6 +620,73 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     },
     faults: {},
   },
+  "harbour-16-documents.csv": checked(
+    documents,
+    16,
+    "2026-10-12",
+    ["found"],
+    ({ approved }) => [String(approved)],
+    { "Lineup INV-E-1044": at(0, "B") },
+  ),
+  "harbour-17-permits.csv": checked(
+    permits,
+    17,
+    "2026-10-19",
+    ["number", "from", "to"],
+    (_row, random) => [`INV-PW-${Math.floor(100 + 800 * random())}`, "2026-10-19", "2026-11-13"],
+  ),
+  "harbour-18-handling.csv": checked(
+    handling,
+    18,
+    "2026-10-14",
+    ["gear", "capacity", "gearDue", "condition", "indicator"],
+    () => ["Pallet truck INV-L-2", 2500, "2027-03-31", "Sound", "Not tripped"],
+  ),
+  "harbour-19-inspection-points.csv": checked(
+    inspection,
+    19,
+    "2026-10-20",
+    ["requested", "released"],
+    () => ["2026-10-15", "Released"],
+  ),
+  "harbour-20-installation.csv": checked(installation, 20, "2026-10-23", ["state"], () => ["OK"], {
+    "=H06 Labels and warning signs as on the drawing": at(0, "Not OK"),
+  }),
+  "harbour-21-dimensions.csv": checked(
+    dimensions,
+    21,
+    "2026-10-22",
+    ["reading", "instrument"],
+    ({ least, most }, random) => [
+      typeof most === "number"
+        ? number(most * (0.3 + 0.5 * random()), 1)
+        : typeof least === "number"
+          ? number(least + 20 + 60 * random(), 0)
+          : number(1 + random(), 1),
+      "LR-1",
+    ],
+  ),
+  "harbour-22-mechanisms.csv": checked(
+    mechanism,
+    22,
+    "2026-10-30",
+    [
+      "closingLow",
+      "closingHigh",
+      "openingLow",
+      "openingHigh",
+      "charged",
+      "counterBefore",
+      "counterAfter",
+      "made",
+      "instrument",
+    ],
+    (_row, random) => [85, 126, 65, 126, number(9 + 3 * random(), 1), 30, 42, 12, "BT-1"],
+    { "=H09 Breaker Q0": at(6, 41) },
+  ),
+  "harbour-23-functions.csv": checked(functionTest, 23, "2026-11-09", ["state"], () => ["OK"], {
+    "=H02 Trip circuit supervision shows a broken circuit, open and closed": at(0, "Not OK"),
+  }),
 };
 
 /** Text of each export by the name of its file. */

@@ -82,7 +82,7 @@ test("without a window of the maker's there is nothing to judge by, until it is 
     );
   expect(rows({})[0]).toMatchObject({
     result: "Inconclusive",
-    sources: expect.stringContaining("most: none: give the maker's value"),
+    sources: expect.stringContaining("most: none given: type the value here"),
   });
   expect(rows({ least: 40, most: 60 })[0]?.result).toBe("Pass");
 });
