@@ -1,21 +1,27 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { bare } from "./lineup";
 
-const text = z.string().catch("");
-const list = <T extends z.ZodType>(item: T) => z.array(item).catch([]);
+const text = z.catch(z.string(), "");
+const list = <T extends z.ZodMiniType>(item: T) =>
+  z.catch(z.array(item), [] as z.output<z.ZodMiniArray<T>>);
+/** An object of which every part that has the wrong shape, or the whole of it, is as good as blank. */
+const loosely = <T extends Record<string, z.ZodMiniType>>(shape: T) => {
+  const object = z.object(shape);
+  return z.catch(object, () => object.parse({}));
+};
 
-const named = z
-  .object({ name: text })
-  .catch({ name: "" })
-  .transform(({ name }) => name);
-const designated = z
-  .object({ designation: text })
-  .catch({ designation: "" })
-  .transform(({ designation }) => designation);
-const element = z
-  .object({ relay: text, element: text })
-  .catch({ relay: "", element: "" })
-  .transform(({ relay, element }) => `${relay} ${element}`);
+const named = z.pipe(
+  loosely({ name: text }),
+  z.transform(({ name }) => name),
+);
+const designated = z.pipe(
+  loosely({ designation: text }),
+  z.transform(({ designation }) => designation),
+);
+const element = z.pipe(
+  loosely({ relay: text, element: text }),
+  z.transform(({ relay, element }) => `${relay} ${element}`),
+);
 
 /** Lists of a panel whose items have names, what an item is called, and the key that names it. */
 const LISTS = [
@@ -28,61 +34,30 @@ const LISTS = [
 ] as const;
 
 /** As much of a lineup as has the right shape, so that these checks run beside the schema's own. */
-const loose = z
-  .object({
-    panels: list(
-      z
-        .object({
-          designation: text,
-          section: text,
-          joints: list(named),
-          currentTransformers: list(named),
-          voltageTransformers: list(named),
-          meters: list(designated),
-          protection: list(element),
-          cables: list(designated),
-        })
-        .catch({
-          designation: "",
-          section: "",
-          joints: [],
-          currentTransformers: [],
-          voltageTransformers: [],
-          meters: [],
-          protection: [],
-          cables: [],
-        }),
-    ),
-    instruments: list(
-      z
-        .object({ id: text, calibrated: text, due: text })
-        .catch({ id: "", calibrated: "", due: "" }),
-    ),
-    criteria: list(z.object({ applies: list(text) }).catch({ applies: [] })),
-    leaveOut: list(z.object({ kind: text }).catch({ kind: "" })),
-    inspectionPoints: list(z.object({ activity: text }).catch({ activity: "" })),
-    checkItems: list(
-      z
-        .object({ kind: text, item: text, applies: list(text) })
-        .catch({ kind: "", item: "", applies: [] }),
-    ),
-    project: z
-      .object({ drawings: list(z.object({ number: text }).catch({ number: "" })) })
-      .catch({ drawings: [] }),
-    ratings: z
-      .object({ voltagekV: z.number().optional(), operatingkV: z.number().optional() })
-      .catch({}),
-  })
-  .catch({
-    panels: [],
-    instruments: [],
-    criteria: [],
-    leaveOut: [],
-    inspectionPoints: [],
-    checkItems: [],
-    project: { drawings: [] },
-    ratings: {},
-  });
+const loose = loosely({
+  panels: list(
+    loosely({
+      designation: text,
+      section: text,
+      joints: list(named),
+      currentTransformers: list(named),
+      voltageTransformers: list(named),
+      meters: list(designated),
+      protection: list(element),
+      cables: list(designated),
+    }),
+  ),
+  instruments: list(loosely({ id: text, calibrated: text, due: text })),
+  criteria: list(loosely({ applies: list(text) })),
+  leaveOut: list(loosely({ kind: text })),
+  inspectionPoints: list(loosely({ activity: text })),
+  checkItems: list(loosely({ kind: text, item: text, applies: list(text) })),
+  project: loosely({ drawings: list(loosely({ number: text })) }),
+  ratings: loosely({
+    voltagekV: z.catch(z.optional(z.number()), undefined),
+    operatingkV: z.catch(z.optional(z.number()), undefined),
+  }),
+});
 
 interface Issue {
   readonly path: PropertyKey[];

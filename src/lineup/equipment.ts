@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { CABLE_WAVES } from "../criteria/cableTest";
 import { type BoltGrade, type BoltSize, bolts, proofStress } from "../engineering/bolts";
 import { type Curve, curves } from "../engineering/curves";
@@ -6,12 +6,14 @@ import { type Curve, curves } from "../engineering/curves";
 /** Name of a part, or any other one line of text that is not blank. */
 export const name = z
   .string()
-  .trim()
-  .min(1, "must not be blank")
-  .max(80, "must be at most 80 characters")
-  .regex(/^[^\r\n\t]*$/, "must be one line");
+  .check(
+    z.trim(),
+    z.minLength(1, "must not be blank"),
+    z.maxLength(80, "must be at most 80 characters"),
+    z.regex(/^[^\r\n\t]*$/, "must be one line"),
+  );
 
-export const positive = z.number().positive("must be more than zero");
+export const positive = z.number().check(z.positive("must be more than zero"));
 
 /** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
 export const day = z.iso.date("must be a date as 2026-11-25");
@@ -31,39 +33,42 @@ export const BREAKER_MEDIA = ["vacuum", "SF6"] as const;
 /** The least and the most that the maker allows. */
 const window = z
   .strictObject({ least: positive, most: positive })
-  .refine(({ least, most }) => least < most, "least must be below most");
+  .check(z.refine(({ least, most }) => least < most, "least must be below most"));
 
 export const breaker = z.strictObject({
-  designation: name.default("Q0"),
+  designation: z._default(name, "Q0"),
   medium: z.enum(BREAKER_MEDIA),
   ratedA: positive,
   /** Greatest contact resistance of a pole that the maker allows, µΩ. */
-  contactLimit: positive.optional(),
-  document: name.optional(),
+  contactLimit: z.optional(positive),
+  document: z.optional(name),
   /** Operating times that the maker gives, ms. */
-  closingMs: window.optional(),
-  openingMs: window.optional(),
+  closingMs: z.optional(window),
+  openingMs: z.optional(window),
   /** Greatest time between the poles that the maker allows, ms. */
-  poleSpreadMs: positive.optional(),
+  poleSpreadMs: z.optional(positive),
   /** Voltages at the coil that it must work between, V. */
-  closingV: window.optional(),
-  openingV: window.optional(),
+  closingV: z.optional(window),
+  openingV: z.optional(window),
   /** Longest time that the motor takes to charge the spring, s. */
-  chargingS: positive.optional(),
+  chargingS: z.optional(positive),
   /** SF6: pressures at 20 °C, MPa, as the maker's plate gives them. */
-  gas: z
-    .strictObject({
-      fillingMPa: positive.max(2),
-      alarmMPa: positive.max(2),
-      lockoutMPa: positive.max(2),
-      /** Whether these pressures, and the readings, are above the atmosphere or absolute. */
-      pressure: z.enum(["gauge", "absolute"]),
-    })
-    .refine(
-      ({ fillingMPa, alarmMPa, lockoutMPa }) => lockoutMPa < alarmMPa && alarmMPa < fillingMPa,
-      "lockout must lie below alarm, and alarm below filling",
-    )
-    .optional(),
+  gas: z.optional(
+    z
+      .strictObject({
+        fillingMPa: positive.check(z.maximum(2)),
+        alarmMPa: positive.check(z.maximum(2)),
+        lockoutMPa: positive.check(z.maximum(2)),
+        /** Whether these pressures, and the readings, are above the atmosphere or absolute. */
+        pressure: z.enum(["gauge", "absolute"]),
+      })
+      .check(
+        z.refine(
+          ({ fillingMPa, alarmMPa, lockoutMPa }) => lockoutMPa < alarmMPa && alarmMPa < fillingMPa,
+          "lockout must lie below alarm, and alarm below filling",
+        ),
+      ),
+  ),
 });
 
 /** One core of a current transformer, by its plate. */
@@ -73,11 +78,11 @@ export const currentCore = z.strictObject({
   secondaryA: z.union([z.literal(1), z.literal(5)], "must be 1 or 5"),
   /** Accuracy class as on the plate: 0.5, 0.2S, 5P, 10P, PX … */
   accuracy: name,
-  burdenVA: positive.optional(),
-  accuracyLimitFactor: positive.optional(),
+  burdenVA: z.optional(positive),
+  accuracyLimitFactor: z.optional(positive),
   /** For class PX and the like: least knee-point voltage, V; greatest winding resistance at 75 °C, Ω. */
-  kneeV: positive.optional(),
-  windingOhm: positive.optional(),
+  kneeV: z.optional(positive),
+  windingOhm: z.optional(positive),
 });
 
 /** One winding of a voltage transformer, by its plate; phase-to-earth values for earthed ones. */
@@ -86,7 +91,7 @@ export const voltageWinding = z.strictObject({
   primaryV: positive,
   secondaryV: positive,
   accuracy: name,
-  burdenVA: positive.optional(),
+  burdenVA: z.optional(positive),
 });
 
 /** A meter or transducer, and the points it is tested at. */
@@ -97,7 +102,10 @@ export const meter = z.strictObject({
   unit: name,
   /** Error allowed, % of full scale. */
   accuracy: positive,
-  points: z.array(positive.max(120, "is a percentage of full scale")).min(1).default([25, 50, 100]),
+  points: z._default(
+    z.array(positive.check(z.maximum(120, "is a percentage of full scale"))).check(z.minLength(1)),
+    [25, 50, 100],
+  ),
 });
 
 const CURVES = ["definite", ...(Object.keys(curves) as Curve[])] as const;
@@ -115,14 +123,16 @@ export const protectionElement = z.strictObject({
   /** Time multiplier or dial; for a definite time, the delay in s. */
   setting: positive,
   /** Multiples of pick-up that the operating time is tested at. */
-  multiples: z
-    .array(z.number().gt(1, "must be above 1").max(20, "must be at most 20"))
-    .min(1)
-    .default([2, 5, 10]),
+  multiples: z._default(
+    z
+      .array(z.number().check(z.gt(1, "must be above 1"), z.maximum(20, "must be at most 20")))
+      .check(z.minLength(1)),
+    [2, 5, 10],
+  ),
   /** Errors allowed: pick-up in %, time in % and in s, whichever is greater. */
-  pickupPercent: positive.default(5),
-  timePercent: positive.default(5),
-  timeS: positive.default(0.04),
+  pickupPercent: z._default(positive, 5),
+  timePercent: z._default(positive, 5),
+  timeS: z._default(positive, 0.04),
 });
 
 export const cable = z.strictObject({
@@ -130,17 +140,17 @@ export const cable = z.strictObject({
   /** Rated voltage U of the cable system, phase to phase, kV. */
   ratedkV: positive,
   /** Wave of the withstand test; without it the one that the basis gives a value for first. */
-  wave: z.enum(CABLE_WAVES).optional(),
+  wave: z.optional(z.enum(CABLE_WAVES)),
 });
 
 /** Bolted joints of one sort in a panel. */
 export const jointGroup = z.strictObject({
   name,
   bolt: z.enum(BOLTS),
-  grade: z.enum(GRADES).default("8.8"),
+  grade: z._default(z.enum(GRADES), "8.8"),
   /** The maker's torque, N·m; without it the computed one serves as a fallback. */
-  torqueNm: positive.optional(),
-  document: name.optional(),
+  torqueNm: z.optional(positive),
+  document: z.optional(name),
 });
 
 export const instrument = z.strictObject({

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { BASES } from "../criteria/criterion";
 import {
   breaker,
@@ -17,19 +17,19 @@ import { checkItem, inspectionPoint, leftOut, USUAL_POINTS } from "./settings";
 
 const panel = z.strictObject({
   designation: name,
-  name: name.optional(),
+  name: z.optional(name),
   type: z.enum(PANEL_TYPES),
   /** The bus section that the panel stands on. */
   section: name,
-  breaker: breaker.optional(),
+  breaker: z.optional(breaker),
   /** Mass as on the packing list, kg. */
-  massKg: positive.optional(),
-  currentTransformers: z.array(currentCore).default([]),
-  voltageTransformers: z.array(voltageWinding).default([]),
-  meters: z.array(meter).default([]),
-  protection: z.array(protectionElement).default([]),
-  cables: z.array(cable).default([]),
-  joints: z.array(jointGroup).default([]),
+  massKg: z.optional(positive),
+  currentTransformers: z._default(z.array(currentCore), []),
+  voltageTransformers: z._default(z.array(voltageWinding), []),
+  meters: z._default(z.array(meter), []),
+  protection: z._default(z.array(protectionElement), []),
+  cables: z._default(z.array(cable), []),
+  joints: z._default(z.array(jointGroup), []),
 });
 
 /**
@@ -72,7 +72,7 @@ const ownCriterion = z.strictObject({
   ]),
   value: positive,
   document: name,
-  applies: z.array(name).min(1).optional(),
+  applies: z.optional(z.array(name).check(z.minLength(1))),
 });
 
 /** What a project or maker can set a criterion of its own for. */
@@ -80,50 +80,53 @@ export const OWN_QUANTITIES = ownCriterion.shape.quantity.options;
 
 /** A lineup as it is described in a `*.lineup.json` file. */
 export const lineupSchema = z.strictObject({
-  note: z.string().optional(),
+  note: z.optional(z.string()),
   project: z.strictObject({
     name,
     site: name,
-    number: name.optional(),
-    specification: name.optional(),
-    specificationRevision: name.optional(),
-    drawings: z
-      .array(z.strictObject({ number: name, revision: name, title: name.optional() }))
-      .default([]),
+    number: z.optional(name),
+    specification: z.optional(name),
+    specificationRevision: z.optional(name),
+    drawings: z._default(
+      z.array(z.strictObject({ number: name, revision: name, title: z.optional(name) })),
+      [],
+    ),
   }),
   basis: z.enum(BASES),
   ratings: z.strictObject({
     /** Rated voltage U_r (IEC) or rated maximum voltage (IEEE), kV. */
-    voltagekV: positive.max(72.5, "must be at most 72.5 kV: beyond medium voltage"),
-    operatingkV: positive.optional(),
+    voltagekV: positive.check(z.maximum(72.5, "must be at most 72.5 kV: beyond medium voltage")),
+    operatingkV: z.optional(positive),
     frequencyHz: z.union([z.literal(50), z.literal(60)], "must be 50 or 60"),
     busbarA: positive,
-    shortTimekA: positive.optional(),
-    shortTimeS: positive.optional(),
-    controlV: positive.optional(),
-    altitudeM: z.number().min(-400).max(6000).default(0),
+    shortTimekA: z.optional(positive),
+    shortTimeS: z.optional(positive),
+    controlV: z.optional(positive),
+    altitudeM: z._default(z.number().check(z.minimum(-400), z.maximum(6000)), 0),
   }),
-  insulation: z
-    .strictObject({
+  insulation: z._default(
+    z.strictObject({
       /** How a reading is brought to the base temperature: by table for solid or oil insulation, by halving, or not at all. */
-      correction: z.enum(["solid", "oil", "halving", "none"]).default("solid"),
-      baseC: z.number().min(-10).max(105).default(20),
-    })
-    .default({ correction: "solid", baseC: 20 }),
-  withstand: z
-    .strictObject({
-      wave: z.enum(["AC", "DC"]).default("AC"),
-      seconds: positive.default(60),
+      correction: z._default(z.enum(["solid", "oil", "halving", "none"]), "solid"),
+      baseC: z._default(z.number().check(z.minimum(-10), z.maximum(105)), 20),
+    }),
+    { correction: "solid", baseC: 20 },
+  ),
+  withstand: z._default(
+    z.strictObject({
+      wave: z._default(z.enum(["AC", "DC"]), "AC"),
+      seconds: z._default(positive, 60),
       /** Shortest path in air between live parts or to earth, m. Given: the test voltage is corrected to the air of the day (IEC 60060-1). */
-      gapM: positive.max(2).optional(),
-    })
-    .default({ wave: "AC", seconds: 60 }),
-  criteria: z.array(ownCriterion).default([]),
-  leaveOut: z.array(leftOut).default([]),
-  inspectionPoints: z.array(inspectionPoint).default([...USUAL_POINTS]),
-  checkItems: z.array(checkItem).default([]),
-  panels: z.array(panel).min(1, "must have at least one panel"),
-  instruments: z.array(instrument).default([]),
+      gapM: z.optional(positive.check(z.maximum(2))),
+    }),
+    { wave: "AC", seconds: 60 },
+  ),
+  criteria: z._default(z.array(ownCriterion), []),
+  leaveOut: z._default(z.array(leftOut), []),
+  inspectionPoints: z._default(z.array(inspectionPoint), [...USUAL_POINTS]),
+  checkItems: z._default(z.array(checkItem), []),
+  panels: z.array(panel).check(z.minLength(1, "must have at least one panel")),
+  instruments: z._default(z.array(instrument), []),
 });
 
 export type Lineup = z.output<typeof lineupSchema>;

@@ -1,6 +1,10 @@
-import type * as z from "zod";
+import * as z from "zod/mini";
+import en from "zod/v4/locales/en.js";
 import { crossChecks } from "./crossChecks";
 import { type Lineup, lineupSchema } from "./lineup";
+
+// The small edition of the library comes without words.
+z.config(en());
 
 /** Everything that is wrong with a lineup, each with the path to where it is. */
 export interface LineupErrors {

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { name, PANEL_TYPES, positive } from "./equipment";
 import { RECORD_KINDS } from "./recordKinds";
 
@@ -8,7 +8,7 @@ const recordKind = z.enum(RECORD_KINDS);
 export const leftOut = z.strictObject({
   kind: recordKind,
   reason: name,
-  document: name.optional(),
+  document: z.optional(name),
 });
 
 /** Review (R), witness (W) or hold (H) point of an inspection and test plan. */
@@ -20,13 +20,15 @@ export const inspectionPoint = z
     activity: name,
     type: z.enum(POINT_TYPES),
     /** The record kinds that may not go ahead until a hold point is released. */
-    guards: z.array(recordKind).min(1).optional(),
-    each: z.enum(["lineup", "panel"]).default("lineup"),
-    document: name.optional(),
+    guards: z.optional(z.array(recordKind).check(z.minLength(1))),
+    each: z._default(z.enum(["lineup", "panel"]), "lineup"),
+    document: z.optional(name),
   })
-  .refine(
-    ({ type, guards }) => !guards || type === "hold",
-    "only a hold point guards what follows; make it a hold point or leave guards out",
+  .check(
+    z.refine(
+      ({ type, guards }) => !guards || type === "hold",
+      "only a hold point guards what follows; make it a hold point or leave guards out",
+    ),
   );
 
 export type InspectionPoint = z.output<typeof inspectionPoint>;
@@ -57,21 +59,25 @@ export const checkItem = z
     kind: z.enum(ITEM_KINDS),
     item: name,
     /** The panels it is for, by name or by type; without both, every panel. */
-    applies: z.array(name).min(1).optional(),
-    types: z.array(z.enum(PANEL_TYPES)).min(1).optional(),
+    applies: z.optional(z.array(name).check(z.minLength(1))),
+    types: z.optional(z.array(z.enum(PANEL_TYPES)).check(z.minLength(1))),
     /** Of a dimension: the least and the most that the document allows, mm. */
-    least: positive.optional(),
-    most: positive.optional(),
+    least: z.optional(positive),
+    most: z.optional(positive),
     document: name,
   })
-  .refine(
-    ({ kind, least, most }) =>
-      (kind === "dimensions") === (least !== undefined || most !== undefined),
-    "a dimension has a least or a most, mm; an item of installation or function has neither",
+  .check(
+    z.refine(
+      ({ kind, least, most }) =>
+        (kind === "dimensions") === (least !== undefined || most !== undefined),
+      "a dimension has a least or a most, mm; an item of installation or function has neither",
+    ),
   )
-  .refine(
-    ({ least, most }) => least === undefined || most === undefined || least < most,
-    "least must be below most",
+  .check(
+    z.refine(
+      ({ least, most }) => least === undefined || most === undefined || least < most,
+      "least must be below most",
+    ),
   );
 
 export type CheckItem = z.output<typeof checkItem>;

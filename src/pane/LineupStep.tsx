@@ -3,13 +3,12 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, startTransition, useState } from "react";
 import type { Lineup } from "../lineup/lineup";
-import { readLineup } from "../lineup/readLineup";
 import { FileButton } from "./FileButton";
 import { messages } from "./messages";
-import { State } from "./State";
 import type { RowChoice, StepProps } from "./shared";
 
 const Editor = lazy(() => import("./lineup/Editor"));
+const State = lazy(() => import("./State"));
 const text = messages.lineup;
 
 /** Describes and builds the lineup; once that is done, shows how it stands. */
@@ -24,6 +23,7 @@ export function LineupStep({
 
   const open = (file: File) =>
     work.run(async () => {
+      const { readLineup } = await import("../lineup/readLineup");
       const read = readLineup(await file.text());
       if (read.ok) {
         setDraft(read.value);

@@ -22,7 +22,7 @@ const LEAST = 60;
 const NEXT = 6;
 
 /** How the lineup stands at a glance: drawing, counts by record, what is next and what blocks it. */
-export function State({
+export default function State({
   report,
   toRows,
 }: {

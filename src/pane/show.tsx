@@ -1,21 +1,27 @@
 import CssBaseline from "@mui/material/CssBaseline";
 import { ThemeProvider } from "@mui/material/styles";
 import useMediaQuery from "@mui/material/useMediaQuery";
-import { type ReactElement, useMemo } from "react";
+import { type ReactElement, useEffect, useMemo } from "react";
 import { createRoot } from "react-dom/client";
-import { listen } from "../workbook/excelEvents";
-import { goTo } from "../workbook/excelGo";
-import { readExcel, rereadRows } from "../workbook/excelRead";
 import type { Host } from "./host";
 import { LocaleContext, localeOf } from "./locale";
 import { Pane } from "./Pane";
 import { themeFor } from "./theme";
 
-// What writes comes with its first use.
+// Each way into the workbook comes with its first use.
 const excel: Host = {
-  read: (watch) => Excel.run((context) => readExcel(context, watch)),
-  reread: (snapshot, rows) => Excel.run((context) => rereadRows(context, snapshot, rows)),
-  listen: (told) => Excel.run((context) => listen(context, told)),
+  read: async (watch) => {
+    const { readExcel } = await import("../workbook/excelRead");
+    return Excel.run((context) => readExcel(context, watch));
+  },
+  reread: async (snapshot, rows) => {
+    const { rereadRows } = await import("../workbook/excelRead");
+    return Excel.run((context) => rereadRows(context, snapshot, rows));
+  },
+  listen: async (told) => {
+    const { listen } = await import("../workbook/excelEvents");
+    return Excel.run((context) => listen(context, told));
+  },
   build: async (plan, watch) => {
     const { applyPlan } = await import("../workbook/excelBuild");
     return Excel.run((context) => applyPlan(context, plan, watch));
@@ -35,7 +41,10 @@ const excel: Host = {
     const { clearMarks } = await import("../workbook/excelMarks");
     return Excel.run((context) => clearMarks(context, watch));
   },
-  goTo: (sheet, address) => Excel.run((context) => goTo(context, sheet, address)),
+  goTo: async (sheet, address) => {
+    const { goTo } = await import("../workbook/excelGo");
+    return Excel.run((context) => goTo(context, sheet, address));
+  },
 };
 
 /** Light or dark as Office is, or where it does not say, as the system is. */
@@ -47,6 +56,7 @@ function useMode(): "light" | "dark" {
 function App({ language }: { language: string }): ReactElement {
   const mode = useMode();
   const locale = useMemo(() => localeOf(language), [language]);
+  useEffect(() => void performance.mark("gearproof pane shown"), []);
   const theme = useMemo(() => themeFor(mode, locale.direction), [mode, locale]);
   return (
     <LocaleContext value={locale}>

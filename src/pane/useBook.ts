@@ -1,8 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { changedRows } from "../check/changedRows";
-import { check, type Report, recheck } from "../check/check";
+import type { Report } from "../check/check";
 import { toSerial } from "../quantities/dates";
-import { editedRows } from "../sheets/editedRows";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Host, TableRows, Touched, Watch } from "./host";
 
@@ -20,7 +18,10 @@ const today = () => {
   return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
 };
 
-const bookOf = (snapshot: Snapshot, checked: ReturnType<typeof check>): Book => ({
+const engine = () => import("./engine");
+type Engine = Awaited<ReturnType<typeof engine>>;
+
+const bookOf = (snapshot: Snapshot, checked: ReturnType<Engine["check"]>): Book => ({
   snapshot,
   report: checked.ok ? checked.report : undefined,
   uncheckable: checked.ok ? undefined : checked.reason,
@@ -46,7 +47,7 @@ export function useBook(host: Host, quiet: () => boolean) {
 
   const read = useCallback(
     async (watch: Watch) => {
-      const snapshot = await host.read(watch);
+      const [{ check }, snapshot] = await Promise.all([engine(), host.read(watch)]);
       setStale(false);
       const next = bookOf(snapshot, check(snapshot, today()));
       keep(next);
@@ -60,6 +61,7 @@ export function useBook(host: Host, quiet: () => boolean) {
     async (rows: readonly TableRows[]): Promise<Book | undefined> => {
       const before = current.current;
       if (!before) return undefined;
+      const { changedRows, check, recheck } = await engine();
       const snapshot = await host.reread(before.snapshot, rows);
       if (!snapshot) {
         setStale(true);
@@ -71,7 +73,9 @@ export function useBook(host: Host, quiet: () => boolean) {
       );
       keep(next);
       const further =
-        before.report && next.report ? furtherRows(before.report, next.report, rows) : [];
+        before.report && next.report
+          ? furtherRows(before.report, next.report, rows, changedRows)
+          : [];
       return further.length > 0 ? reread(further) : next;
     },
     [host, keep],
@@ -84,6 +88,7 @@ export function useBook(host: Host, quiet: () => boolean) {
       if (working) return;
       working = true;
       try {
+        const { editedRows } = await engine();
         while (waiting.length > 0) {
           const edits = waiting;
           waiting = [];
@@ -127,7 +132,12 @@ function merged(found: readonly TableRows[]): TableRows[] {
 }
 
 /** Rows that were not read again and whose formulas come to something else now. */
-function furtherRows(before: Report, after: Report, rows: readonly TableRows[]): TableRows[] {
+function furtherRows(
+  before: Report,
+  after: Report,
+  rows: readonly TableRows[],
+  changedRows: Engine["changedRows"],
+): TableRows[] {
   return after.context.tables.flatMap((table) => {
     const known = before.context.tables.find((one) => one.table.name === table.table.name);
     if (!known || known === table) return [];

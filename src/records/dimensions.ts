@@ -100,9 +100,7 @@ const columns: readonly Column[] = [
     needed: isTyped,
     help: "Drawing or manual, and where in it, that a limit typed here was taken from.",
   },
-  sources((row, lineup) =>
-    ENDS.map((end) => [end, sourceFor(end, row, lineup)] as const),
-  ),
+  sources((row, lineup) => ENDS.map((end) => [end, sourceFor(end, row, lineup)] as const)),
   ...trail(),
 ];
 

@@ -44,7 +44,10 @@ test.each([
 test("a limit typed on the sheet judges, and its document is asked for", () => {
   const part = "Clearance above, least";
   const row = rowOf(dimensions, drawn, { reading: 900, least: 800, document: "INV-9, 3" }, part);
-  expect(row).toMatchObject({ result: "Pass", sources: expect.stringContaining("document beside it") });
+  expect(row).toMatchObject({
+    result: "Pass",
+    sources: expect.stringContaining("document beside it"),
+  });
   const document = dimensions.columns.find(({ id }) => id === "document");
   expect(document?.needed?.(row, drawn)).toBe(true);
   expect(document?.needed?.(rowOf(dimensions, drawn, {}, "Plinth height"), drawn)).toBe(false);
