@@ -131,18 +131,18 @@ test("the pane's counts follow an edit; it reads the edited row alone", async ()
       .textContent();
   const before = await page.evaluate(() => window.bench.host.batches.length);
   expect(await inconclusive()).toBe("1 inconclusive");
-  await type("Insulation", "H5", "> 90 GΩ");
+  await type("Insulation", "I5", "> 90 GΩ");
   await expect.poll(inconclusive).toBe("0 inconclusive");
   const batches = await page.evaluate((from) => window.bench.host.batches.slice(from), before);
   expect(batches.length).toBe(1);
   expect(batches[0]?.down).toBeLessThan(10_000);
-  await type("Insulation", "H5", "> 2 GΩ");
+  await type("Insulation", "I5", "> 2 GΩ");
   await expect.poll(inconclusive).toBe("1 inconclusive");
 }, 60_000);
 
 test("a row's evidence is worked out line by line, and follows the selection in the sheet", async () => {
   await page.getByRole("tab", { name: "Readings" }).click();
-  await page.evaluate(() => window.bench.grid.select("Insulation", 4, 7));
+  await page.evaluate(() => window.bench.grid.select("Insulation", 4, 8));
   const evidence = page.getByRole("region", { name: "Bus A · Busbar · L1-E · before" });
   await evidence.getByText("Result: Inconclusive").waitFor();
   await evidence.getByText("> 4,000 MΩ, at least 5,000 MΩ").waitFor();

@@ -181,6 +181,8 @@ export function makeGrid(
         }
     }
     if (changed.length === 0) return;
+    // The grid computes what depends on it; the workbook need not be shown anew for that.
+    book.dirty = false;
     idle = computed().then(() => {
       ours++;
       for (const sheet of book?.sheets ?? []) restyle(sheet);
