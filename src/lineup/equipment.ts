@@ -38,6 +38,8 @@ const window = z
 export const breaker = z.strictObject({
   designation: z._default(name, "Q0"),
   medium: z.enum(BREAKER_MEDIA),
+  /** What stands in a breaker's place where that is no breaker: a contactor with fuses before it. */
+  device: z.optional(z.literal("fused contactor")),
   ratedA: positive,
   /** Greatest contact resistance of a pole that the maker allows, µΩ. */
   contactLimit: z.optional(positive),

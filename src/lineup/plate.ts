@@ -8,6 +8,10 @@ export type Breaker = NonNullable<Panel["breaker"]>;
 export const breakerOf = (lineup: Lineup, object: string): Breaker | undefined =>
   panelOf(lineup, object)?.breaker;
 
+/** What a panel's breaker is called in records: `Breaker Q0`, or `Contactor Q0` where that stands in its place. */
+export const deviceName = ({ designation, device }: Breaker): string =>
+  `${device ? "Contactor" : "Breaker"} ${designation}`;
+
 /** A limit that the plate or data sheet of a panel's breaker gives, with the document it stands in. */
 export function plateLimit(
   lineup: Lineup,

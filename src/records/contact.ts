@@ -4,7 +4,7 @@ import { zeroResistance } from "../engineering/zeroResistance";
 import { busJoints } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
 import { type OwnLimit, ownCriterion } from "../lineup/ownCriterion";
-import { plateLimit } from "../lineup/plate";
+import { deviceName, plateLimit } from "../lineup/plate";
 import { bounded } from "../quantities/bounded";
 import { blank, closing, gear, PHASES, result, trail } from "./columns";
 import { figure } from "./figure";
@@ -168,7 +168,7 @@ export const contact: RecordKind = {
   ],
   rows: (lineup) => [
     ...lineup.panels.flatMap(({ designation, breaker }) =>
-      breaker ? poles(designation, `Breaker ${breaker.designation}`, breaker.ratedA) : [],
+      breaker ? poles(designation, deviceName(breaker), breaker.ratedA) : [],
     ),
     ...busJoints(lineup).flatMap(({ left, right }) =>
       poles(left.designation, `Joint to ${right.designation}`, lineup.ratings.busbarA),

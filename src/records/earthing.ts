@@ -4,6 +4,7 @@ import { earthResistance } from "../engineering/earthResistance";
 import { busSections } from "../lineup/busbar";
 import type { Lineup } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
+import { deviceName } from "../lineup/plate";
 import { blank, closing, gear, trail } from "./columns";
 import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
@@ -116,7 +117,7 @@ export const earthing: RecordKind = {
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) => [
     ...lineup.panels.flatMap(({ designation, breaker }) =>
-      ["Enclosure", "Door", ...(breaker ? [`Breaker ${breaker.designation} frame`] : [])].map(
+      ["Enclosure", "Door", ...(breaker ? [`${deviceName(breaker)} frame`] : [])].map(
         (part): Row => ({ object: designation, part }),
       ),
     ),

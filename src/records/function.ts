@@ -4,6 +4,8 @@ import { LINEUP } from "./columns";
 import type { RecordKind, Row } from "./kind";
 
 const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
+const hasSpring = ({ breaker }: Panel) => breaker !== undefined && !breaker.device;
+const hasFuses = ({ breaker }: Panel) => breaker?.device === "fused contactor";
 const hasGas = ({ breaker }: Panel) => breaker?.gas !== undefined;
 const hasCable = ({ type, cables, breaker }: Panel) =>
   breaker !== undefined &&
@@ -16,9 +18,13 @@ const USUAL: readonly UsualItem[] = [
   { item: "Closes and opens locally", of: hasBreaker },
   { item: "Closes and opens remotely", of: hasBreaker },
   { item: "Selector switch: local shuts out remote, and remote local", of: hasBreaker },
-  { item: "Mechanical trip opens", of: hasBreaker },
-  { item: "Anti-pumping: one closing to a command held during a trip", of: hasBreaker },
-  { item: "Spring charges after closing; failure of it is shown", of: hasBreaker },
+  { item: "Mechanical trip opens", of: hasSpring },
+  { item: "Anti-pumping: one closing to a command held during a trip", of: hasSpring },
+  { item: "Spring charges after closing; failure of it is shown", of: hasSpring },
+  {
+    item: "A blown fuse opens the contactor and is shown; one phase out is not run on",
+    of: hasFuses,
+  },
   { item: "Trip circuit supervision shows a broken circuit, open and closed", of: hasBreaker },
   { item: "Does not close in between positions, nor move while closed", of: hasBreaker },
   { item: "Earthing switch: closes only with the breaker out", of: hasCable },

@@ -4,7 +4,7 @@ import { gasLeak } from "../criteria/gasLeak";
 import { type GasReference, gasPressure } from "../engineering/gasPressure";
 import type { Lineup } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
-import { type Breaker, plateLimit } from "../lineup/plate";
+import { type Breaker, deviceName, plateLimit } from "../lineup/plate";
 import { answered, blank, closing, gear, trail } from "./columns";
 import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
@@ -201,7 +201,7 @@ export const gas: RecordKind = {
         ? [
             {
               object: designation,
-              part: `Breaker ${breaker.designation}`,
+              part: deviceName(breaker),
               reference: breaker.gas.pressure,
             },
           ]

@@ -17,6 +17,10 @@ const USUAL: readonly UsualItem[] = [
   { item: "Shutters close by themselves and can be locked", of: hasBreaker },
   { item: "Breaker goes in and out freely; contacts engage in full", of: hasBreaker },
   { item: "Mechanical interlocks and coding fitted", of: hasBreaker },
+  {
+    item: "Fuses: type, rating and striker's direction as on the drawing",
+    of: ({ breaker }) => breaker?.device === "fused contactor",
+  },
   { item: "Earthing switch moves freely, latches and shows its position", of: hasCable },
   { item: "Cables supported, glanded and sealed; cable compartment closed", of: hasCable },
   { item: "Instrument transformers as on the drawing: place, ratio, orientation", of: hasBreaker },

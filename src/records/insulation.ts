@@ -5,6 +5,7 @@ import { absorptionRatio, polarizationIndex } from "../engineering/ratios";
 import { busSections } from "../lineup/busbar";
 import type { Lineup, OwnQuantity } from "../lineup/lineup";
 import { ownCriterion } from "../lineup/ownCriterion";
+import { deviceName } from "../lineup/plate";
 import { bounded } from "../quantities/bounded";
 import { blank, closing, gear, PHASES, quoted, result, trail } from "./columns";
 import { figure } from "./figure";
@@ -235,7 +236,7 @@ export const insulation: RecordKind = {
           ? [
               ...EARTHED.map((combination) => row(designation, "Circuit", combination, stage)),
               ...OPEN.map((combination) =>
-                row(designation, `Breaker ${breaker.designation}`, combination, stage),
+                row(designation, deviceName(breaker), combination, stage),
               ),
             ]
           : [],

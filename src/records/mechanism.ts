@@ -1,6 +1,6 @@
 import { coilRange } from "../criteria/coilRange";
 import type { Lineup } from "../lineup/lineup";
-import { type Breaker, plateLimit } from "../lineup/plate";
+import { type Breaker, deviceName, plateLimit } from "../lineup/plate";
 import { blank, closing, gear, quoted, trail } from "./columns";
 import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
@@ -186,11 +186,12 @@ export const mechanism: RecordKind = {
   columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker }): Row[] =>
-      breaker
+      // Coils of contactors follow a standard of their own, and a contactor has no spring to charge.
+      breaker && !breaker.device
         ? [
             {
               object: designation,
-              part: `Breaker ${breaker.designation}`,
+              part: deviceName(breaker),
               ratedV: lineup.ratings.controlV ?? null,
             },
           ]

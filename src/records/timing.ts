@@ -1,7 +1,7 @@
 import { poleSpread } from "../criteria/poleSpread";
 import { timingVoltage } from "../criteria/timingVoltage";
 import type { Lineup } from "../lineup/lineup";
-import { type Breaker, plateLimit } from "../lineup/plate";
+import { type Breaker, deviceName, plateLimit } from "../lineup/plate";
 import { blank, closing, PHASES, trail } from "./columns";
 import { figure } from "./figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "./kind";
@@ -209,11 +209,12 @@ export const timing: RecordKind = {
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker }) =>
-      breaker
+      // Of a contactor's poles no standard of breakers says how far apart they may lie.
+      breaker && !(breaker.device && breaker.poleSpreadMs === undefined)
         ? OPERATIONS.map(
             (operation): Row => ({
               object: designation,
-              part: `Breaker ${breaker.designation} ${operation}`,
+              part: `${deviceName(breaker)} ${operation}`,
               operation,
               ratedV: lineup.ratings.controlV ?? null,
             }),

@@ -103,6 +103,7 @@ export const PANEL: readonly Field[] = [
 export const BREAKER: readonly Field[] = [
   text("breaker.designation", "Breaker's designation"),
   one("breaker.medium", "Medium", BREAKER_MEDIA),
+  one("breaker.device", "In a breaker's place", ["fused contactor"]),
   number("breaker.ratedA", "Rated current, A"),
   text("breaker.document", "Maker's document"),
   number("breaker.contactLimit", "Contact resistance, most µΩ"),
@@ -111,6 +112,11 @@ export const BREAKER: readonly Field[] = [
   number("breaker.openingMs.least", "Opening, least ms"),
   number("breaker.openingMs.most", "Opening, most ms"),
   number("breaker.poleSpreadMs", "Pole spread, most ms"),
+  number("breaker.closingV.least", "Closing coil, least V"),
+  number("breaker.closingV.most", "Closing coil, most V"),
+  number("breaker.openingV.least", "Opening release, least V"),
+  number("breaker.openingV.most", "Opening release, most V"),
+  number("breaker.chargingS", "Spring charged in, most s"),
 ];
 
 export const GAS: readonly Field[] = [
