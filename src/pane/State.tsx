@@ -147,9 +147,12 @@ function Whole({
   table: Matrix;
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
+  // Thousands of cells are made only to be looked at.
+  const [open, setOpen] = useState(false);
   return (
     <Box
       component="details"
+      onToggle={({ currentTarget }) => setOpen((currentTarget as HTMLDetailsElement).open)}
       sx={{
         "& summary": { cursor: "pointer", fontWeight: 700, py: 1.25 },
         "& table": { borderCollapse: "collapse", fontSize: "0.8125rem" },
@@ -164,58 +167,60 @@ function Whole({
       }}
     >
       <summary>{text.matrix}</summary>
-      <Box sx={{ overflowX: "auto" }} role="region" aria-label={text.matrix} tabIndex={0}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{text.object}</th>
-              {table.kinds.map(({ id, title }) => (
-                <th key={id} scope="col">
-                  {title}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.objects.map((object) => (
-              <tr key={object}>
-                <th scope="row">{object}</th>
-                {table.kinds.map(({ id, title }) => {
-                  const counts = table.cell(object, id);
-                  const words = countWords(counts);
-                  return (
-                    <td key={id}>
-                      {counts && (
-                        <Button
-                          size="small"
-                          onClick={() => toRows({ kind: id, object })}
-                          aria-label={text.toRows(title, object, words)}
-                          sx={{
-                            minWidth: 76,
-                            p: 0.5,
-                            color: "text.primary",
-                            display: "block",
-                            textAlign: "start",
-                            fontWeight: 400,
-                            lineHeight: 1.3,
-                            borderInlineStart: `6px solid ${STANDING[standing([counts])].fill}`,
-                          }}
-                        >
-                          {words.split(", ").map((word) => (
-                            <span key={word} style={{ display: "block" }}>
-                              {word}
-                            </span>
-                          ))}
-                        </Button>
-                      )}
-                    </td>
-                  );
-                })}
+      {open && (
+        <Box sx={{ overflowX: "auto" }} role="region" aria-label={text.matrix} tabIndex={0}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{text.object}</th>
+                {table.kinds.map(({ id, title }) => (
+                  <th key={id} scope="col">
+                    {title}
+                  </th>
+                ))}
               </tr>
-            ))}
-          </tbody>
-        </table>
-      </Box>
+            </thead>
+            <tbody>
+              {table.objects.map((object) => (
+                <tr key={object}>
+                  <th scope="row">{object}</th>
+                  {table.kinds.map(({ id, title }) => {
+                    const counts = table.cell(object, id);
+                    const words = countWords(counts);
+                    return (
+                      <td key={id}>
+                        {counts && (
+                          <Button
+                            size="small"
+                            onClick={() => toRows({ kind: id, object })}
+                            aria-label={text.toRows(title, object, words)}
+                            sx={{
+                              minWidth: 76,
+                              p: 0.5,
+                              color: "text.primary",
+                              display: "block",
+                              textAlign: "start",
+                              fontWeight: 400,
+                              lineHeight: 1.3,
+                              borderInlineStart: `6px solid ${STANDING[standing([counts])].fill}`,
+                            }}
+                          >
+                            {words.split(", ").map((word) => (
+                              <span key={word} style={{ display: "block" }}>
+                                {word}
+                              </span>
+                            ))}
+                          </Button>
+                        )}
+                      </td>
+                    );
+                  })}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Box>
+      )}
     </Box>
   );
 }

@@ -58,6 +58,7 @@ export const messages = {
     tests: "Insulation and withstand tests",
     panels: "Panels",
     instruments: "Instruments",
+    settings: "Inspection points, check items, records left out",
     criteria: "Project's and maker's criteria",
     drawings: "Drawings",
     panelTitle: (designation: string, name: string) =>

@@ -133,6 +133,13 @@ export const excitation: RecordKind = {
     "Do not pass the maker's greatest voltage. Go up without stepping back, and bring the voltage slowly down to zero so that the core is left demagnetized.",
     "Disconnect relays and meters from the core. Local code, the maker's instruction and licensed practice come first.",
   ],
+  curve: {
+    points: Array.from({ length: 10 }, (_, at) => [`a${at + 1}`, `v${at + 1}`] as const),
+    along: "Exciting current, A",
+    upward: "Secondary voltage, V",
+    unit: "V",
+    mark: "knee",
+  },
   columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, currentTransformers }) =>

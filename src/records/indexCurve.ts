@@ -151,6 +151,21 @@ export const indexCurve: RecordKind = {
     "Discharge and earth for at least four times the test's duration before touching: after ten minutes the insulation holds far more charge than after one (common practice; the maker's or local rule comes first).",
     "Disconnect or short what the test would damage. Local code and licensed practice come first.",
   ],
+  curve: {
+    points: [
+      [15, "s15"],
+      [30, "s30"],
+      [45, "s45"],
+      [60, "min1"],
+      [120, "min2"],
+      [180, "min3"],
+      [300, "min5"],
+      [600, "min10"],
+    ],
+    along: "Time, s",
+    upward: "Insulation resistance, MΩ",
+    unit: "MΩ",
+  },
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) => {
     const rows = (object: string, part: string): Row[] =>

@@ -2,6 +2,7 @@ import Alert from "@mui/material/Alert";
 import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
 import { type FieldValues, FormProvider, get, useForm, useFormState } from "react-hook-form";
 import type { Lineup } from "../../lineup/lineup";
@@ -13,7 +14,17 @@ import { NEW_LINEUP, resolver, written } from "./draft";
 import { EntryList } from "./EntryList";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
-import { CRITERIA, DRAWINGS, INSTRUMENTS, PROJECT, RATINGS, TESTS } from "./fields";
+import {
+  CRITERIA,
+  DRAWINGS,
+  INSTRUMENTS,
+  ITEMS,
+  LEFT_OUT,
+  POINTS,
+  PROJECT,
+  RATINGS,
+  TESTS,
+} from "./fields";
 import { Panels } from "./Panels";
 import { Preview } from "./Preview";
 import { saveFile } from "./saveFile";
@@ -57,6 +68,21 @@ const PARTS: readonly {
     title: text.drawings,
     paths: ["project.drawings"],
     show: () => <EntryList list={DRAWINGS} />,
+  },
+  {
+    id: "settings",
+    title: text.settings,
+    paths: ["leaveOut", "inspectionPoints", "checkItems"],
+    show: () => (
+      <>
+        {[POINTS, ITEMS, LEFT_OUT].map((list) => (
+          <Stack key={list.path} spacing={0.5}>
+            <Typography variant="h3">{list.title}</Typography>
+            <EntryList list={list} />
+          </Stack>
+        ))}
+      </>
+    ),
   },
   {
     id: "instruments",

@@ -65,7 +65,7 @@ function Entry({ path, field }: { path: string; field: Field }): ReactElement {
           <option value="">{messages.lineup.notSet}</option>
           {holds.map((one) => (
             <option key={one} value={one}>
-              {one}
+              {field.shown?.[one] ?? one}
             </option>
           ))}
         </NativeSelect>

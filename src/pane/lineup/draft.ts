@@ -1,6 +1,7 @@
 import type { FieldErrors, FieldValues, Resolver } from "react-hook-form";
 import { set } from "react-hook-form";
 import { checkLineup } from "../../lineup/readLineup";
+import { USUAL_POINTS } from "../../lineup/settings";
 
 /** What a lineup starts as. */
 export const NEW_LINEUP: FieldValues = {
@@ -10,6 +11,9 @@ export const NEW_LINEUP: FieldValues = {
   insulation: { correction: "solid", baseC: 20 },
   withstand: { wave: "AC", seconds: 60 },
   criteria: [],
+  leaveOut: [],
+  inspectionPoints: USUAL_POINTS.map((point) => ({ ...point })),
+  checkItems: [],
   panels: [],
   instruments: [],
 };

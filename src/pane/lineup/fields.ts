@@ -1,13 +1,19 @@
+import { CABLE_WAVES } from "../../criteria/cableTest";
 import { BASES } from "../../criteria/criterion";
 import { bolts, proofStress } from "../../engineering/bolts";
 import { curves } from "../../engineering/curves";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
 import { OWN_QUANTITIES } from "../../lineup/lineup";
+import { RECORD_KINDS } from "../../lineup/recordKinds";
+import { ITEM_KINDS, POINT_TYPES } from "../../lineup/settings";
+import { KINDS } from "../../records/kinds";
 
 /** One field of a form: where it stands in the lineup, and what it holds. */
 export interface Field {
   readonly path: string;
   readonly label: string;
+  /** What the words of a list are shown as, where that is not the words themselves. */
+  readonly shown?: Readonly<Record<string, string>>;
   readonly holds: "text" | "number" | "day" | "words" | "numbers" | readonly (string | number)[];
 }
 
@@ -34,6 +40,7 @@ export const PROJECT: readonly Field[] = [
   text("project.site", "Site"),
   text("project.number", "Project number"),
   text("project.specification", "Specification"),
+  text("project.specificationRevision", "Its revision"),
 ];
 
 export const RATINGS: readonly Field[] = [
@@ -90,6 +97,50 @@ export const CRITERIA: ListFields = {
     { path: "applies", label: "Panels or sections (blank for all)", holds: "words" },
   ],
   fresh: { from: "project" },
+};
+
+const KIND_TITLES = Object.fromEntries(KINDS.map(({ id, title }) => [id, title]));
+
+export const LEFT_OUT: ListFields = {
+  path: "leaveOut",
+  title: "Records left out",
+  name: "kind",
+  fields: [
+    { ...one("kind", "Record", RECORD_KINDS), shown: KIND_TITLES },
+    text("reason", "Reason"),
+    text("document", "Document"),
+  ],
+  fresh: { reason: "" },
+};
+
+export const POINTS: ListFields = {
+  path: "inspectionPoints",
+  title: "Inspection points",
+  name: "activity",
+  fields: [
+    text("activity", "Activity"),
+    one("type", "Point", POINT_TYPES),
+    one("each", "Once for each", ["lineup", "panel"]),
+    { path: "guards", label: `Holds up (${RECORD_KINDS.join(", ")})`, holds: "words" },
+    text("document", "Document"),
+  ],
+  fresh: { activity: "", type: "witness", each: "lineup" },
+};
+
+export const ITEMS: ListFields = {
+  path: "checkItems",
+  title: "Check items of the project",
+  name: "item",
+  fields: [
+    { ...one("kind", "Record", ITEM_KINDS), shown: KIND_TITLES },
+    text("item", "Item"),
+    { path: "applies", label: "Panels or sections (blank for all)", holds: "words" },
+    { path: "types", label: `Types of panel (${PANEL_TYPES.join(", ")})`, holds: "words" },
+    number("least", "Least, mm (dimensions)"),
+    number("most", "Most, mm (dimensions)"),
+    text("document", "Document"),
+  ],
+  fresh: { kind: "installation", item: "", document: "" },
 };
 
 export const PANEL: readonly Field[] = [
@@ -202,7 +253,11 @@ export const PANEL_LISTS: readonly ListFields[] = [
     path: "cables",
     title: "Cables",
     name: "designation",
-    fields: [text("designation", "Designation"), number("ratedkV", "Rated voltage U, kV")],
+    fields: [
+      text("designation", "Designation"),
+      number("ratedkV", "Rated voltage U, kV"),
+      one("wave", "Wave of the withstand test", CABLE_WAVES),
+    ],
     fresh: { designation: "" },
   },
   {
