@@ -13,7 +13,7 @@ import {
   protectionElement,
   voltageWinding,
 } from "./equipment";
-import { checkItem, inspectionPoint, leftOut, USUAL_POINTS } from "./settings";
+import { checkItem, inspectionPoint, leftOut, RULE_WEIGHTS, USUAL_POINTS } from "./settings";
 
 const panel = z.strictObject({
   designation: name,
@@ -122,6 +122,8 @@ export const lineupSchema = z.strictObject({
   leaveOut: z.array(leftOut).default([]),
   inspectionPoints: z.array(inspectionPoint).default([...USUAL_POINTS]),
   checkItems: z.array(checkItem).default([]),
+  /** Weights that the project gives to rules of the check, by the rule's name. */
+  ruleWeights: z.record(name, z.enum(RULE_WEIGHTS)).optional(),
   panels: z.array(panel).min(1, "must have at least one panel"),
   instruments: z.array(instrument).default([]),
 });
