@@ -116,6 +116,10 @@ const reportOf = (context: Context, found: readonly Found[]): Report => ({
   found,
 });
 
+/** Whether a sheet was hidden or shown. */
+const isShownOtherwise = (before: Snapshot, after: Snapshot) =>
+  after.sheets.some(({ hidden = false }, at) => hidden !== (before.sheets[at]?.hidden ?? false));
+
 /**
  * The check after an edit: only what the edit reaches is computed and looked for again.
  *
@@ -126,8 +130,15 @@ export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof c
   const now = new Map(tablesOf(snapshot).map((table) => [table.name, table]));
   const records = new Set(context.tables.map(({ table }) => table));
   const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
-  // The lineup and the instruments are read from these.
-  if (others.some((table) => now.get(table.name) !== table)) return check(snapshot, context.today);
+  if (
+    // The lineup and the instruments are read from these.
+    others.some((table) => now.get(table.name) !== table) ||
+    // A table that came or went.
+    now.size !== records.size + others.length ||
+    [...records].some(({ name }) => !now.has(name)) ||
+    isShownOtherwise(context.snapshot, snapshot)
+  )
+    return check(snapshot, context.today);
   const rejudged = context.tables.map((one): { table: JudgedTable; edit: Edit } => {
     const fresh = now.get(one.table.name);
     return fresh === undefined || fresh === one.table

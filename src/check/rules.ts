@@ -1,4 +1,4 @@
-import type { Rule } from "./context";
+import type { Rule, RuleWords } from "./context";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
 import { beforePredecessor } from "./rules/beforePredecessor";
@@ -94,3 +94,6 @@ export const RULES: readonly Rule[] = [
 
 /** Every rule's name, by which concessions and the project's settings know it. */
 export const RULE_IDS: ReadonlySet<string> = new Set(RULES.map(({ id }) => id));
+
+/** What the reference says of every rule. */
+export const REFERENCE_WORDS: readonly RuleWords[] = RULES;

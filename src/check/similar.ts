@@ -10,7 +10,19 @@ export interface Read {
   readonly log: number;
 }
 
+/** Readings that may be compared; and, of a small group, those of other groups of the same ratings and size of reading. */
+export interface Similar {
+  readonly group: readonly Read[];
+  readonly beside: readonly Read[];
+}
+
 const PLACES: ReadonlySet<string> = new Set(["object", "part", "combination", "phase", "pole"]);
+
+/** Groups below this size are held against others whose ratings agree, unless they are too small even for that. */
+const FEW = 6;
+const LEAST = 3;
+/** Where in a group's name the ratings begin. */
+const RATINGS = "\u0001";
 
 /** A name without its numbers, so that `Breaker Q0`, `L1-E` and `L2-E` say what sort of thing they name. */
 const sort = (cell: Row[string] | undefined) => String(cell ?? "").replace(/[\d=]+/g, "");
@@ -19,7 +31,7 @@ const sort = (cell: Row[string] | undefined) => String(cell ?? "").replace(/[\d=
  * Readings of a column by what may be compared: rows whose ratings agree and whose names differ in
  * numbers alone. Blanks, bounds, nothing and less than nothing are left out.
  */
-export function similarReadings(table: JudgedTable, column: Column): Read[][] {
+export function similarReadings(table: JudgedTable, column: Column): Similar[] {
   const givens = table.kind.columns.filter(
     ({ id, role }) => role === "given" && id !== "sources" && id !== "document",
   );
@@ -32,6 +44,7 @@ export function similarReadings(table: JudgedTable, column: Column): Read[][] {
     if (cell === null || value === undefined || !(value > 0)) continue;
     const name = [
       ...keys.map((id) => (id === "object" ? "" : PLACES.has(id) ? sort(stored[id]) : stored[id])),
+      RATINGS,
       ...givens.map(({ id }) => stored[id]),
     ].join("\u0000");
     const read = { row, object: String(stored.object), value, log: Math.log10(value) };
@@ -39,8 +52,24 @@ export function similarReadings(table: JudgedTable, column: Column): Read[][] {
     if (group) group.push(read);
     else groups.set(name, [read]);
   }
-  return [...groups.values()];
+  return [...groups].map(([name, group]) => ({
+    group,
+    beside:
+      group.length >= FEW || group.length < LEAST
+        ? []
+        : [...groups]
+            .filter(
+              ([other, { length }]) =>
+                other !== name && ratingsOf(other) === ratingsOf(name) && length >= LEAST,
+            )
+            .map(([, others]) => others)
+            .filter((others) => Math.abs(centreOf(others) - centreOf(group)) < 1)
+            .flat(),
+  }));
 }
+
+const ratingsOf = (name: string) => name.slice(name.indexOf(RATINGS));
+const centreOf = (group: readonly Read[]) => robust(group.map(({ log }) => log)).centre;
 
 /** Columns that hold what was measured, not how it was measured. */
 export const measured = (table: JudgedTable): Column[] =>

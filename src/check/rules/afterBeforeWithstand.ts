@@ -20,11 +20,13 @@ export const afterBeforeWithstand: Rule = {
       if (kind.id === "withstand")
         for (const row of judged) {
           const day = dayOf(row.date);
-          if (day !== undefined)
-            tested.set(circuit(row), Math.max(day, tested.get(circuit(row)) ?? 0));
+          if (day === undefined) continue;
+          // Open poles are not tested by themselves: their panel's test counts.
+          for (const name of [circuit(row), String(row.object)])
+            tested.set(name, Math.max(day, tested.get(name) ?? 0));
         }
     return overKind(context, "insulation", (table) => (row, stored) => {
-      const day = tested.get(circuit(stored));
+      const day = tested.get(circuit(stored)) ?? tested.get(String(stored.object));
       const measured = dayOf(stored.date);
       return stored.stage === "after" &&
         measured !== undefined &&

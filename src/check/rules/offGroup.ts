@@ -27,7 +27,7 @@ export const offGroup: Rule = {
   reads: "table",
   find: (table) =>
     measured(table).flatMap((column) =>
-      similarReadings(table, column).flatMap((group): Finding[] => {
+      similarReadings(table, column).flatMap(({ group }): Finding[] => {
         if (group.length < ENOUGH) return [];
         const { centre, spread } = robust(group.map(({ log }) => log));
         return group

@@ -1,9 +1,11 @@
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
-import { measured, type Read, robust, similarReadings } from "../similar";
+import { measured, type Read, robust, type Similar, similarReadings } from "../similar";
 
 /** Readings to compare with, at least. */
 const ENOUGH = 5;
+/** Readings of other panels that are enough, where all that are there lie close together. */
+const FEW_ELSEWHERE = 3;
 /** How near to exactly a thousand, in decades, beside the group's own spread. */
 const NEAR = 0.4;
 
@@ -16,12 +18,12 @@ export const thousandFold: Rule = {
   why: "Instruments change the prefix by themselves. MΩ written for GΩ, or mΩ for µΩ, can turn a failure into a pass.",
   satisfies: "the reading in the unit of the header, or written with its unit: 5.2 GΩ",
   quiet:
-    "with fewer than five readings to compare with, and where their own spread reaches so far that chance explains it",
+    "with fewer than five readings to compare with (three of other panels), and where their own spread reaches so far that chance explains it",
   reads: "table",
   find: (table) =>
     measured(table).flatMap((column) =>
-      similarReadings(table, column).flatMap((group) =>
-        strays(group).map((stray) => finding(table, column.id, column.unit ?? "", stray)),
+      similarReadings(table, column).flatMap((similar) =>
+        strays(similar).map((stray) => finding(table, column.id, column.unit ?? "", stray)),
       ),
     ),
 };
@@ -33,26 +35,30 @@ interface Stray {
   readonly count: number;
 }
 
-function strays(group: readonly Read[]): Stray[] {
-  if (group.length <= ENOUGH) return [];
-  const logs = group.map(({ log }) => log).sort((one, other) => one - other);
-  // Quick way out: nothing in the group is nearly a thousand apart.
+function strays({ group, beside }: Similar): Stray[] {
+  const all = [...group, ...beside];
+  if (all.length <= ENOUGH) return [];
+  const logs = all.map(({ log }) => log).sort((one, other) => one - other);
+  // Quick way out: nothing is nearly a thousand apart.
   if ((logs.at(-1) ?? 0) - (logs[0] ?? 0) < 3 - NEAR) return [];
-  const all = robust(logs);
+  const middle = robust(logs).centre;
   return group.flatMap((read): Stray[] => {
     // What is far from the whole group is looked at closely, against the others.
-    if (Math.abs(read.log - all.centre) < 1.5) return [];
-    const elsewhere = group.filter(({ object }) => object !== read.object);
+    if (Math.abs(read.log - middle) < 1.2) return [];
+    const elsewhere = all.filter(({ object }) => object !== read.object);
     const others = (
-      elsewhere.length >= ENOUGH ? elsewhere : group.filter((one) => one !== read)
+      elsewhere.length >= FEW_ELSEWHERE ? elsewhere : all.filter((one) => one !== read)
     ).map(({ log }) => log);
     const { centre, spread } = robust(others);
+    const reach = Math.max(spread, others.length < ENOUGH ? width(others) : 0);
     const away = Math.abs(read.log - centre);
-    return Math.abs(away - 3) <= Math.max(NEAR, 3 * spread) && away > 5 * spread && away > 2
+    return Math.abs(away - 3) <= Math.max(NEAR, 3 * reach) && away > 5 * reach && away > 2
       ? [{ read, centre: 10 ** centre, spread: 10 ** spread, count: others.length }]
       : [];
   });
 }
+
+const width = (logs: readonly number[]) => Math.max(...logs) - Math.min(...logs);
 
 const finding = (
   table: JudgedTable,
