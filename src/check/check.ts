@@ -1,15 +1,16 @@
 import type { Verdict } from "../criteria/judge";
-import type { Lineup } from "../lineup/lineup";
-import { evaluate } from "../records/evaluate";
-import { isBlank, keyIds, rowKey, verdictOf } from "../records/kind";
-import { isLeftOut, rowsOf } from "../records/rowsOf";
+import { verdictOf } from "../records/kind";
+import { isLeftOut } from "../records/rowsOf";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
-import { asRecordTable, type RecordTable, recordTables } from "../sheets/recordTable";
+import { recordTables } from "../sheets/recordTable";
 import { type Snapshot, tablesOf } from "../sheets/snapshot";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
+import { type Edit, judgeTable, rejudge } from "./judgeTable";
 import { RULES } from "./rules";
+import { type Found, findingsOf, rerunRule, runRule } from "./runRules";
+import { settle } from "./settle";
 
 /** How many rows came to each verdict. */
 export interface Counts {
@@ -26,6 +27,8 @@ export interface Report {
   readonly findings: readonly Finding[];
   /** The tables as they were judged, for the report that draws them. */
   readonly context: Context;
+  /** What each rule found, from which a recheck goes on. */
+  readonly found: readonly Found[];
 }
 
 export const COUNT_OF: Readonly<Record<Verdict, keyof Counts>> = {
@@ -43,16 +46,6 @@ export const noCounts = (): Record<keyof Counts, number> => ({
   inconclusive: 0,
   notRequired: 0,
 });
-
-/** A result is always a word, so where every one is a formula with nothing beside it, nothing was calculated. */
-function isCalculated({ table, at, rows }: RecordTable): boolean {
-  const column = at.get("result");
-  return (
-    column === undefined ||
-    rows.length === 0 ||
-    rows.some((row, index) => !isBlank(row.result) || table.formula(index, column) === undefined)
-  );
-}
 
 /** Why a workbook cannot be checked at all, and what would be right. */
 export interface Uncheckable {
@@ -90,7 +83,7 @@ export function check(
     lineup,
     told,
     tables: tables
-      .map((table) => judge(table, lineup))
+      .map((table) => judgeTable(table, lineup))
       .filter(
         ({ kind, judged }) =>
           !isLeftOut(lineup, kind) || judged.some((row) => verdictOf(row) !== "Missing"),
@@ -98,29 +91,37 @@ export function check(
     instruments: instrumentsOf(snapshot),
     today,
   };
-  return { ok: true, report: reportOf(context) };
-}
-
-function judge(table: RecordTable, lineup: Lineup, known?: JudgedTable["given"]): JudgedTable {
-  const ids = keyIds(table.kind);
   return {
-    ...table,
-    judged: evaluate(table.kind, table.rows, lineup),
-    keys: table.rows.map((row) => rowKey(row, ids)),
-    given: known ?? new Map(rowsOf(table.kind, lineup).map((row) => [rowKey(row, ids), row])),
-    calculated: isCalculated(table),
+    ok: true,
+    report: reportOf(
+      context,
+      RULES.map((rule) => runRule(rule, context)),
+    ),
   };
 }
 
-function reportOf(context: Context): Report {
+/** Counts the verdicts of the rows that are judged. */
+function countsOf({ tables }: Context): Counts {
   const counts = noCounts();
-  for (const { judged } of context.tables)
-    for (const row of judged) counts[COUNT_OF[verdictOf(row)]]++;
-  return { counts, findings: RULES.flatMap(({ find }) => find(context)), context };
+  for (const { judged, aside } of tables)
+    for (const [index, row] of judged.entries())
+      if (!aside.has(index)) counts[COUNT_OF[verdictOf(row)]]++;
+  return counts;
 }
 
+const reportOf = (context: Context, found: readonly Found[]): Report => ({
+  counts: countsOf(context),
+  findings: settle(found.flatMap(findingsOf), context),
+  context,
+  found,
+});
+
+/** Whether a sheet was hidden or shown. */
+const isShownOtherwise = (before: Snapshot, after: Snapshot) =>
+  after.sheets.some(({ hidden = false }, at) => hidden !== (before.sheets[at]?.hidden ?? false));
+
 /**
- * The check after an edit: tables that stand as they stood are not computed again.
+ * The check after an edit: only what the edit reaches is computed and looked for again.
  *
  * @param snapshot the workbook now; its unchanged tables are the very same objects as before
  */
@@ -129,13 +130,28 @@ export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof c
   const now = new Map(tablesOf(snapshot).map((table) => [table.name, table]));
   const records = new Set(context.tables.map(({ table }) => table));
   const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
-  // The lineup and the instruments are read from these.
-  if (others.some((table) => now.get(table.name) !== table)) return check(snapshot, context.today);
-  const tables = context.tables.map((one) => {
+  if (
+    // The lineup and the instruments are read from these.
+    others.some((table) => now.get(table.name) !== table) ||
+    // A table that came or went.
+    now.size !== records.size + others.length ||
+    [...records].some(({ name }) => !now.has(name)) ||
+    isShownOtherwise(context.snapshot, snapshot)
+  )
+    return check(snapshot, context.today);
+  const rejudged = context.tables.map((one): { table: JudgedTable; edit: Edit } => {
     const fresh = now.get(one.table.name);
     return fresh === undefined || fresh === one.table
-      ? one
-      : judge(asRecordTable(one.kind, fresh), context.lineup, one.given);
+      ? { table: one, edit: "nothing" }
+      : rejudge(one, fresh, context.lineup);
   });
-  return { ok: true, report: reportOf({ ...context, snapshot, tables }) };
+  const after = { ...context, snapshot, tables: rejudged.map(({ table }) => table) };
+  const edits = rejudged.map(({ edit }) => edit);
+  return {
+    ok: true,
+    report: reportOf(
+      after,
+      before.found.map((found) => rerunRule(found, after, edits)),
+    ),
+  };
 }

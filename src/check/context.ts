@@ -1,7 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { daySerial } from "../quantities/dates";
-import { type Column, isBlank, type Row } from "../records/kind";
-import { cellAddress } from "../sheets/address";
+import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
+import { a1, cellAddress } from "../sheets/address";
 import type { InstrumentRow } from "../sheets/instrumentSheet";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
@@ -14,6 +14,8 @@ export interface JudgedTable extends RecordTable {
   readonly keys: readonly string[];
   /** What the lineup gives for each row that it needs, by key. */
   readonly given: ReadonlyMap<string, Row>;
+  /** Rows that are not judged: their panel is none of the lineup's, or they are blank. */
+  readonly aside: ReadonlySet<number>;
   /** False where formulas stand without their values, as a program that cannot calculate leaves them. */
   readonly calculated: boolean;
 }
@@ -33,11 +35,44 @@ export interface Context {
   readonly today: number;
 }
 
-/** One check rule: pure, and quiet where it has nothing to say. */
-export interface Rule {
+/** What the reference says of a rule. */
+export interface RuleWords {
+  /** By which its findings, a concession and the project's settings name the rule. */
   readonly id: string;
-  readonly find: (context: Context) => Finding[];
+  readonly title: string;
+  readonly finds: string;
+  /** Why it matters. */
+  readonly why: string;
+  /** What satisfies it. */
+  readonly satisfies: string;
+  /** When it keeps quiet. */
+  readonly quiet: string;
 }
+
+/**
+ * One check rule: pure, and quiet where it has nothing to say. What it reads tells what an edit may
+ * change of its findings: those of the edited rows, of the edited table, or of the kinds it looks at.
+ */
+export type Rule = RuleWords &
+  (
+    | {
+        readonly reads: "row";
+        /** Id of the only kind that it looks at; without it, every kind. */
+        readonly kind?: string;
+        /** Made once for a table, so that nothing is worked out anew for each of its rows. */
+        readonly rows: (table: JudgedTable, context: Context) => RowRule;
+      }
+    | {
+        readonly reads: "table";
+        readonly find: (table: JudgedTable, context: Context) => Finding[];
+      }
+    | {
+        readonly reads: "book";
+        /** Ids of the kinds that it looks at; none where it looks at the lineup alone. */
+        readonly of: readonly string[] | "every kind";
+        readonly find: (context: Context) => Finding[];
+      }
+  );
 
 /** Where a finding stands: the record, its panel, and the cell of a column. */
 export function where(table: JudgedTable, row: number, column: string) {
@@ -47,8 +82,17 @@ export function where(table: JudgedTable, row: number, column: string) {
     panel: String(table.rows[row]?.object ?? ""),
     sheet: table.table.sheet,
     address: cellAddress(table.table, row, at),
+    row: rowName(table, row),
+    column: headerOf(table, column),
   };
 }
+
+/** Where a finding stands that is about a table as a whole: its first header. */
+export const whereTable = ({ kind, table }: Pick<JudgedTable, "kind" | "table">) => ({
+  record: kind.id,
+  sheet: table.sheet,
+  address: a1(table.top, table.left),
+});
 
 /** A row in words: `Bus A · Busbar · L1-E · before`. */
 export const rowName = (table: JudgedTable, row: number): string => table.keys[row] ?? "";
@@ -60,29 +104,33 @@ export const headerOf = (table: JudgedTable, id: string): string =>
 /** Looks at one row of a table; says what it finds. */
 export type RowRule = (row: number, stored: Row, judged: Row) => Finding | undefined | Finding[];
 
-/**
- * Runs a rule over every row of every table, or of one kind's tables.
- *
- * @param prepare made once for a table, so that nothing is worked out anew for each of its rows
- */
-export const overRows = (
-  context: Context,
-  prepare: (table: JudgedTable) => RowRule,
-  kind?: string,
-): Finding[] => {
-  const findings: Finding[] = [];
-  for (const table of context.tables) {
-    if (kind !== undefined && table.kind.id !== kind) continue;
-    const rule = prepare(table);
-    for (let row = 0; row < table.rows.length; row++) {
-      const stored = table.rows[row] as Row;
-      const found = rule(row, stored, table.judged[row] as Row);
-      if (Array.isArray(found)) findings.push(...found);
-      else if (found) findings.push(found);
-    }
+/** Runs a rule over the rows of a table that are judged, or over some of them; each finding with its row. */
+export function overRows(
+  table: JudgedTable,
+  rule: RowRule,
+  rows: Iterable<number> = table.rows.keys(),
+): { readonly row: number; readonly finding: Finding }[] {
+  const found: { row: number; finding: Finding }[] = [];
+  for (const row of rows) {
+    const stored = table.rows[row];
+    const judged = table.judged[row];
+    if (!stored || !judged || table.aside.has(row)) continue;
+    const findings = rule(row, stored, judged);
+    if (Array.isArray(findings)) for (const finding of findings) found.push({ row, finding });
+    else if (findings) found.push({ row, finding: findings });
   }
-  return findings;
-};
+  return found;
+}
+
+/** Runs a rule over the rows of one kind's tables. */
+export const overKind = (
+  { tables }: Context,
+  kind: string,
+  prepare: (table: JudgedTable) => RowRule,
+): Finding[] =>
+  tables
+    .filter((table) => table.kind.id === kind)
+    .flatMap((table) => overRows(table, prepare(table)).map(({ finding }) => finding));
 
 /** Looks at some columns of a row; says what it finds, and makes nothing where that is nothing. */
 export function overColumns(
@@ -115,12 +163,17 @@ export const blanks = (
   return found;
 };
 
+/** The day after 9999-12-31, the last that a spreadsheet knows. */
+const LAST_DAY = 2_958_466;
+
 const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 /** The day in a cell as a serial number: a date, or text as 2026-11-25; undefined for anything else. */
 export const dayOf = (cell: unknown): number | undefined =>
   typeof cell === "number"
-    ? cell
+    ? cell >= 1 && cell < LAST_DAY
+      ? cell
+      : undefined
     : typeof cell === "string" && ISO_DAY.test(cell.trim())
       ? daySerial(cell.trim())
       : undefined;
@@ -130,6 +183,10 @@ export const inUnit = (value: unknown, unit = ""): string =>
   typeof value === "number" || /^[<>] [\d.]/.test(String(value))
     ? `${said(value)} ${unit}`.trimEnd()
     : `"${String(value ?? "").slice(0, 40)}"`;
+
+/** A cell as it is said in a message, also a blank one. */
+export const shown = (cell: CellValue | undefined): string =>
+  isBlank(cell) ? "blank" : said(cell);
 
 /** A number as it is said in a message, also one with a bound: at most six significant digits. */
 export const said = (value: unknown): string =>

@@ -2,6 +2,7 @@ import { busSections } from "../lineup/busbar";
 import { verdictOf } from "../records/kind";
 import { COUNT_OF, type Counts, noCounts, type Report } from "./check";
 import type { Context } from "./context";
+import { isOpen } from "./finding";
 
 /** Counts of verdicts by panel or bus section and record kind. */
 export interface Matrix {
@@ -16,8 +17,9 @@ export interface Matrix {
 export function matrix(context: Context): Matrix {
   const counts = new Map<string, Map<string, Record<keyof Counts, number>>>();
   const totals = new Map<string, Record<keyof Counts, number>>();
-  for (const { kind, judged } of context.tables)
-    for (const row of judged) {
+  for (const { kind, judged, aside } of context.tables)
+    for (const [index, row] of judged.entries()) {
+      if (aside.has(index)) continue;
       const object = String(row.object ?? "");
       const kinds = counts.get(object) ?? new Map<string, Record<keyof Counts, number>>();
       const cell = kinds.get(kind.id) ?? noCounts();
@@ -70,7 +72,9 @@ export const standing = (counts: readonly (Counts | undefined)[]): Standing =>
 export function standings({ context, findings }: Report): (object: string) => Standing {
   const { kinds, cell } = matrix(context);
   const stopped = new Set(
-    findings.flatMap(({ weight, panel }) => (weight === "stop" && panel ? [panel] : [])),
+    findings
+      .filter(isOpen)
+      .flatMap(({ weight, panel }) => (weight === "stop" && panel ? [panel] : [])),
   );
   return (object) => {
     const rows = standing(kinds.map(({ id }) => cell(object, id)));

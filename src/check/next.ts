@@ -23,8 +23,9 @@ export function nextSteps({ tables }: Context): NextStep[] {
     { kind: RecordKind; object: string; stage: string; count: number }
   >();
   const stageOf = (row: Readonly<Record<string, unknown>>) => String(row.stage ?? "");
-  for (const { kind, judged } of tables)
-    for (const row of judged) {
+  for (const { kind, judged, aside } of tables)
+    for (const [index, row] of judged.entries()) {
+      if (aside.has(index)) continue;
       const object = String(row.object ?? "");
       const verdict = verdictOf(row);
       if (isBlank(row.object) || verdict === "Not required") continue;

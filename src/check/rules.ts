@@ -1,14 +1,24 @@
-import type { Rule } from "./context";
+import type { Rule, RuleWords } from "./context";
+import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
+import { beforePredecessor } from "./rules/beforePredecessor";
+import { dateSwapped } from "./rules/dateSwapped";
 import { dewPoint } from "./rules/dewPoint";
+import { digitPattern } from "./rules/digitPattern";
 import { duplicatedRow } from "./rules/duplicatedRow";
+import { errorValue } from "./rules/errorValue";
 import { exemptUnexplained } from "./rules/exemptUnexplained";
 import { fallenAfter } from "./rules/fallenAfter";
 import { future } from "./rules/future";
+import { givenDiffers } from "./rules/givenDiffers";
+import { hiddenRow } from "./rules/hiddenRow";
 import { holdNotReleased } from "./rules/holdNotReleased";
 import { implausible } from "./rules/implausible";
 import { inconclusive } from "./rules/inconclusive";
-import { instrument } from "./rules/instrument";
+import { indexBelowOne } from "./rules/indexBelowOne";
+import { instrumentLapsed } from "./rules/instrumentLapsed";
+import { instrumentUnknown } from "./rules/instrumentUnknown";
+import { keyChanged } from "./rules/keyChanged";
 import { limitDiffers } from "./rules/limitDiffers";
 import { missingColumn } from "./rules/missingColumn";
 import { missingCondition } from "./rules/missingCondition";
@@ -16,14 +26,23 @@ import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { missingTrail } from "./rules/missingTrail";
 import { notCalculated } from "./rules/notCalculated";
-import { afterBeforeWithstand, withstandBeforeInsulation } from "./rules/order";
+import { numberAsText } from "./rules/numberAsText";
+import { offGroup } from "./rules/offGroup";
 import { outOfLimits } from "./rules/outOfLimits";
 import { overVoltage } from "./rules/overVoltage";
+import { ownFormula } from "./rules/ownFormula";
+import { readingFormula } from "./rules/readingFormula";
 import { resultDisagrees } from "./rules/resultDisagrees";
+import { sameRun } from "./rules/sameRun";
+import { setAside } from "./rules/setAside";
 import { sheetsDiffer } from "./rules/sheetsDiffer";
 import { standsOut } from "./rules/standsOut";
+import { thousandFold } from "./rules/thousandFold";
 import { typedOver } from "./rules/typedOver";
+import { unknownRuleWeight } from "./rules/unknownRuleWeight";
+import { unknownWord } from "./rules/unknownWord";
 import { unreadable } from "./rules/unreadable";
+import { withstandBeforeInsulation } from "./rules/withstandBeforeInsulation";
 
 /** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
 export const RULES: readonly Rule[] = [
@@ -31,26 +50,50 @@ export const RULES: readonly Rule[] = [
   holdNotReleased,
   withstandBeforeInsulation,
   dewPoint,
+  indexBelowOne,
   resultDisagrees,
   limitDiffers,
+  givenDiffers,
+  ownFormula,
+  readingFormula,
+  errorValue,
   notCalculated,
   missingColumn,
   missingRow,
+  keyChanged,
   missingReading,
   unreadable,
+  numberAsText,
+  unknownWord,
   implausible,
+  thousandFold,
   missingCondition,
   inconclusive,
-  instrument,
+  instrumentUnknown,
+  instrumentLapsed,
   missingTrail,
   exemptUnexplained,
   afterBeforeWithstand,
+  beforePredecessor,
   fallenAfter,
   standsOut,
+  offGroup,
+  sameRun,
+  digitPattern,
   overVoltage,
   typedOver,
   duplicatedRow,
+  hiddenRow,
+  setAside,
   future,
+  dateSwapped,
   altitude,
   sheetsDiffer,
+  unknownRuleWeight(() => RULE_IDS),
 ];
+
+/** Every rule's name, by which concessions and the project's settings know it. */
+export const RULE_IDS: ReadonlySet<string> = new Set(RULES.map(({ id }) => id));
+
+/** What the reference says of every rule. */
+export const REFERENCE_WORDS: readonly RuleWords[] = RULES;

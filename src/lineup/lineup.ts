@@ -13,7 +13,7 @@ import {
   protectionElement,
   voltageWinding,
 } from "./equipment";
-import { checkItem, inspectionPoint, leftOut, USUAL_POINTS } from "./settings";
+import { checkItem, inspectionPoint, leftOut, RULE_WEIGHTS, USUAL_POINTS } from "./settings";
 
 const panel = z.strictObject({
   designation: name,
@@ -125,6 +125,8 @@ export const lineupSchema = z.strictObject({
   leaveOut: z._default(z.array(leftOut), []),
   inspectionPoints: z._default(z.array(inspectionPoint), [...USUAL_POINTS]),
   checkItems: z._default(z.array(checkItem), []),
+  /** Weights that the project gives to rules of the check, by the rule's name. */
+  ruleWeights: z.optional(z.record(name, z.enum(RULE_WEIGHTS))),
   panels: z.array(panel).check(z.minLength(1, "must have at least one panel")),
   instruments: z._default(z.array(instrument), []),
 });

@@ -81,3 +81,6 @@ export const checkItem = z
   );
 
 export type CheckItem = z.output<typeof checkItem>;
+
+/** How much a finding of the check may weigh. */
+export const RULE_WEIGHTS = ["stop", "query", "note"] as const;

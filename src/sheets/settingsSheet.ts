@@ -21,6 +21,7 @@ const DRAWING = "drawing";
 const LEFT_OUT = "left out";
 const POINT = "inspection point";
 const ITEM = "check item";
+const WEIGHT = "rule weight";
 
 /** Names in one cell. Names hold commas more often than semicolons. */
 const BETWEEN = "; ";
@@ -28,13 +29,13 @@ const joined = (names: readonly string[] | undefined) => names?.join(BETWEEN) ??
 const parted = (cell: Row[string] | undefined) =>
   isBlank(cell) ? undefined : String(cell).split(BETWEEN);
 
-/** What the project sets for its records: drawings, what is left out, inspection points, items of its own. */
+/** What the project sets for its records: drawings, what is left out, inspection points, items of its own, weights of the check's rules. */
 export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
   sheet: "Settings",
   table: SETTINGS_TABLE,
   title: "What the project sets for its records",
   purpose:
-    "Drawings, record kinds left out, inspection points and check items of the project's own. Listed from the lineup's description; a change belongs there, then build again.",
+    "Drawings, record kinds left out, inspection points, check items of the project's own and weights of the check's rules. Listed from the lineup's description; a change belongs there, then build again.",
   cautions: [],
   columns: SETTINGS_COLUMNS,
   rows: [
@@ -68,13 +69,22 @@ export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
       most: most ?? null,
       document,
     })),
+    ...Object.entries(lineup.ruleWeights ?? {}).map(([rule, weight]) => ({
+      setting: WEIGHT,
+      name: rule,
+      sort: weight,
+    })),
   ],
 });
 
 /** What the rows of the sheet of settings tell, in the shape of a lineup's description. */
 export const settingsOf = (rows: readonly Row[]) => {
   const of = (setting: string) => rows.filter((row) => row.setting === setting);
+  const weights = of(WEIGHT);
   return {
+    ...(weights.length > 0
+      ? { ruleWeights: Object.fromEntries(weights.map(({ name, sort }) => [String(name), sort])) }
+      : {}),
     drawings: of(DRAWING).map(({ name, sort, text }) =>
       given({ number: String(name), revision: String(sort), title: text }),
     ),

@@ -10,6 +10,8 @@ export interface TableSnapshot {
   readonly left: number;
   readonly headers: readonly string[];
   readonly rowCount: number;
+  /** Rows that are hidden or filtered away, where the reader of the workbook tells. */
+  readonly hidden?: ReadonlySet<number>;
   readonly cell: (row: number, column: number) => CellValue;
   /** The formula of a cell, without the equals sign; undefined where it holds a plain value. */
   readonly formula: (row: number, column: number) => string | undefined;
@@ -19,6 +21,8 @@ export interface SheetSnapshot {
   /** By which Excel names the sheet in its events. */
   readonly id?: string;
   readonly name: string;
+  /** Whether the whole sheet is hidden, where the reader of the workbook tells. */
+  readonly hidden?: boolean;
   readonly tables: readonly TableSnapshot[];
 }
 

@@ -81,12 +81,21 @@ function sheetSnapshot(sheet: Sheet): SheetSnapshot {
         left,
         headers: table.columns.map(({ name }) => name),
         rowCount: last - top,
+        hidden: hiddenRows(sheet, top + 1, last),
         cell: (row, column) => plain(sheet.rows[top + 1 + row]?.[left + column]),
         formula: (row, column) => sheet.cells?.get(`${top + 1 + row},${left + column}`)?.formula,
       },
     ];
   });
-  return { name: sheet.name, tables };
+  return { name: sheet.name, hidden: sheet.hidden || sheet.veryHidden, tables };
+}
+
+/** Rows of a table's body that are hidden or filtered away, from 0; undefined where all are shown. */
+function hiddenRows({ rowDefs }: Sheet, first: number, last: number) {
+  const hidden = [...(rowDefs ?? [])]
+    .filter(([row, { hidden }]) => hidden && row >= first && row <= last)
+    .map(([row]) => row - first);
+  return hidden.length > 0 ? new Set(hidden) : undefined;
 }
 
 export function corners(range: string) {

@@ -1,9 +1,11 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
+import { REFERENCE_WORDS } from "../../src/check/rules";
 import { callFormula } from "../../src/cli/reference/callFormula";
 import { criteriaTables } from "../../src/cli/reference/criteriaTables";
 import { type Declaration, declarations } from "../../src/cli/reference/declarations";
 import { referenceText } from "../../src/cli/reference/referenceText";
+import { faultsOf, rulesText } from "../../src/cli/reference/rulesText";
 import { functions } from "../../src/functions/catalogue";
 
 let declared: Declaration[];
@@ -76,5 +78,20 @@ describe("the reference page", () => {
         expect(returns, name).toMatch(/\S/);
       }
     }
+  });
+});
+
+describe("the reference of the rules", () => {
+  const file = () => readFileSync("src/check/REFERENCE.md", "utf8");
+
+  it("is what `npm run docs` writes, with the table of faults", () => {
+    expect(file()).toBe(rulesText(faultsOf(file())));
+    expect(faultsOf(file())).toContain("found by the right rule at the right cell");
+  });
+
+  it("says of every rule what it finds, why, what satisfies it and when it is quiet, each in words of its own", () => {
+    expect(new Set(REFERENCE_WORDS.map(({ id }) => id)).size).toBe(REFERENCE_WORDS.length);
+    for (const part of ["title", "finds", "why", "satisfies", "quiet"] as const)
+      for (const words of REFERENCE_WORDS) expect(words[part].length, words.id).toBeGreaterThan(8);
   });
 });

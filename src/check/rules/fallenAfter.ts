@@ -1,5 +1,5 @@
 import type { Row } from "../../records/kind";
-import { overRows, type Rule, rowName, said, where } from "../context";
+import { overKind, type Rule, rowName, said, where } from "../context";
 
 /** Below this share of the reading before, one after the withstand test is asked about: common practice, no source. */
 const MATERIAL = 0.5;
@@ -11,6 +11,14 @@ const place = (row: Row) => `${row.object}\u0000${row.part}\u0000${row.combinati
 /** Insulation after the withstand test that is materially below the one before. */
 export const fallenAfter: Rule = {
   id: "fallen-after",
+  title: "Insulation fallen by the withstand test",
+  finds: "insulation after the withstand test below half of what it was before",
+  why: "A withstand test that harms the insulation shows in what is left of it (common practice, no source).",
+  satisfies: "an explanation: other weather, other connection; else the test repeated",
+  quiet:
+    "where the reading after is ten times the minimum or more: such readings swing by themselves",
+  reads: "book",
+  of: ["insulation"],
   find: (context) => {
     const before = new Map<string, number>();
     for (const { kind, judged } of context.tables)
@@ -18,26 +26,22 @@ export const fallenAfter: Rule = {
         for (const row of judged)
           if (row.stage === "before" && typeof row.corrected === "number")
             before.set(place(row), row.corrected);
-    return overRows(
-      context,
-      (table) => (row, _stored, judged) => {
-        const was = before.get(place(judged));
-        return judged.stage === "after" &&
-          typeof judged.corrected === "number" &&
-          was !== undefined &&
-          judged.corrected < MATERIAL * was &&
-          !(typeof judged.minimum === "number" && judged.corrected >= FAR_ABOVE * judged.minimum)
-          ? {
-              rule: "fallen-after",
-              weight: "query",
-              ...where(table, row, "corrected"),
-              message: `${rowName(table, row)}: ${said(judged.corrected)} MΩ after the withstand test, ${said(was)} MΩ before it; a fall below half asks for an explanation (common practice).`,
-              found: said(judged.corrected),
-              expected: `at least ${said(MATERIAL * was)}`,
-            }
-          : undefined;
-      },
-      "insulation",
-    );
+    return overKind(context, "insulation", (table) => (row, _stored, judged) => {
+      const was = before.get(place(judged));
+      return judged.stage === "after" &&
+        typeof judged.corrected === "number" &&
+        was !== undefined &&
+        judged.corrected < MATERIAL * was &&
+        !(typeof judged.minimum === "number" && judged.corrected >= FAR_ABOVE * judged.minimum)
+        ? {
+            rule: "fallen-after",
+            weight: "query",
+            ...where(table, row, "corrected"),
+            message: `${rowName(table, row)}: ${said(judged.corrected)} MΩ after the withstand test, ${said(was)} MΩ before it; a fall below half asks for an explanation (common practice).`,
+            found: said(judged.corrected),
+            expected: `at least ${said(MATERIAL * was)}`,
+          }
+        : undefined;
+    });
   },
 };

@@ -41,6 +41,13 @@ function tooEarly(releases: readonly (Row | undefined)[], day: number | undefine
  */
 export const holdNotReleased: Rule = {
   id: "hold-not-released",
+  title: "A hold point passed over",
+  finds: "records of a kind that went ahead before the hold point that guards it was released",
+  why: "A hold point is where the client agreed to look first; what was done without it may have to be done again.",
+  satisfies: "the release, dated on or before the records' day",
+  quiet: "where inspection points are left out, and for rows without readings",
+  reads: "book",
+  of: "every kind",
   find: (context) =>
     isLeftOut(context.lineup, inspection)
       ? []
@@ -52,7 +59,8 @@ export const holdNotReleased: Rule = {
               const seen = new Set<string>();
               return table.judged.flatMap((judged, row): Finding[] => {
                 const object = String(judged.object ?? "");
-                if (verdictOf(judged) === "Missing" || seen.has(object)) return [];
+                if (table.aside.has(row) || verdictOf(judged) === "Missing" || seen.has(object))
+                  return [];
                 const about = each === "lineup" ? [LINEUP] : panelsOf(context.lineup, object);
                 const why = tooEarly(
                   about.map((one) => releases.get(one)),

@@ -5,7 +5,6 @@ import {
   headerOf,
   inUnit,
   type JudgedTable,
-  overRows,
   type Rule,
   rowName,
   said,
@@ -15,50 +14,54 @@ import {
 /** A reading that proves nothing either way, though its conditions are recorded. */
 export const inconclusive: Rule = {
   id: "inconclusive",
-  find: (context) =>
-    overRows(context, (table) => {
-      const { columns, accepted, enough } = table.kind;
-      const conditions = columns.filter(({ need }) => need === "condition");
-      const words = wordColumns(columns);
-      const reading = columns.find(({ need }) => need === "reading");
-      return (row, stored, judged) => {
-        if (verdictOf(judged) !== "Inconclusive") return undefined;
-        if (blanks(conditions, stored, context.lineup)) return undefined;
-        const unproved = [...enough, ...accepted].filter(
-          (comparison) => applies(comparison, judged) && compared(comparison, judged) !== "Pass",
+  title: "A reading that proves nothing",
+  finds:
+    "a row that has its readings and conditions and still cannot be judged: a bound that does not reach the limit, too low a test voltage, too short a test, no limit",
+  why: "It looks tested and is not.",
+  satisfies: "a test that reaches the limit, or the limit that is missing",
+  quiet: "where a condition is not recorded: that is said by another rule",
+  reads: "row",
+  rows: (table, context) => {
+    const { columns, accepted, enough } = table.kind;
+    const conditions = columns.filter(({ need }) => need === "condition");
+    const words = wordColumns(columns);
+    const reading = columns.find(({ need }) => need === "reading");
+    return (row, stored, judged) => {
+      if (verdictOf(judged) !== "Inconclusive") return undefined;
+      if (blanks(conditions, stored, context.lineup)) return undefined;
+      const unproved = [...enough, ...accepted].filter(
+        (comparison) => applies(comparison, judged) && compared(comparison, judged) !== "Pass",
+      );
+      const unanswered = words
+        .filter(({ id, wrong, answered }) => !wrong(judged[id]) && !answered(judged[id]))
+        .map(({ header, computed }) =>
+          computed
+            ? `"${header}" cannot be worked out`
+            : `"${header}" is not answered by a word of its list`,
         );
-        const unanswered = words
-          .filter(({ id, wrong, answered }) => !wrong(judged[id]) && !answered(judged[id]))
-          .map(({ header, computed }) =>
-            computed
-              ? `"${header}" cannot be worked out`
-              : `"${header}" is not answered by a word of its list`,
-          );
-        const limits = accepted
-          .filter(({ when }) => when)
-          .map(({ limit }) => headerOf(table, limit));
-        const unlimited =
-          accepted.length > 0 && !accepted.some((one) => applies(one, judged))
-            ? [
-                `there is no ${[...new Set(limits)].map((limit) => `"${limit}"`).join(" or ")} to judge by`,
-              ]
-            : [];
-        const reasons = [
-          ...unproved.map((one) => why(table, judged, one)),
-          ...unanswered,
-          ...unlimited,
-        ];
-        const main = unproved.find((one) => accepted.includes(one)) ?? accepted[0] ?? unproved[0];
-        return {
-          rule: "inconclusive",
-          weight: "query",
-          ...where(table, row, main?.value ?? reading?.id ?? "result"),
-          message: `${rowName(table, row)}: cannot be judged${reasons.length > 0 ? `: ${reasons.join("; ")}` : ""}.`,
-          found: said(main && judged[main.value]),
-          expected: said(main && judged[main.limit]),
-        };
+      const limits = accepted.filter(({ when }) => when).map(({ limit }) => headerOf(table, limit));
+      const unlimited =
+        accepted.length > 0 && !accepted.some((one) => applies(one, judged))
+          ? [
+              `there is no ${[...new Set(limits)].map((limit) => `"${limit}"`).join(" or ")} to judge by`,
+            ]
+          : [];
+      const reasons = [
+        ...unproved.map((one) => why(table, judged, one)),
+        ...unanswered,
+        ...unlimited,
+      ];
+      const main = unproved.find((one) => accepted.includes(one)) ?? accepted[0] ?? unproved[0];
+      return {
+        rule: "inconclusive",
+        weight: "query",
+        ...where(table, row, main?.value ?? reading?.id ?? "result"),
+        message: `${rowName(table, row)}: cannot be judged${reasons.length > 0 ? `: ${reasons.join("; ")}` : ""}.`,
+        found: said(main && judged[main.value]),
+        expected: said(main && judged[main.limit]),
       };
-    }),
+    };
+  },
 };
 
 /** Why a comparison does not decide, in words. */

@@ -1,13 +1,21 @@
 import { keyIds } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
-import type { Context, Rule } from "../context";
+import { a1 } from "../../sheets/address";
+import type { Rule } from "../context";
 import type { Finding } from "../finding";
 
 /** A test that the lineup needs and the workbook lacks: a whole table, or a row of it. */
 export const missingRow: Rule = {
   id: "missing-row",
-  find: (context: Context) =>
+  title: "A test missing",
+  finds: "a row or a whole table that the lineup needs and the workbook lacks",
+  why: "A test without a row is missed by everybody who reads the sheet.",
+  satisfies: "the lineup built onto the workbook again",
+  quiet: "for record kinds that the project leaves out",
+  reads: "book",
+  of: "every kind",
+  find: (context) =>
     KINDS.flatMap((kind): Finding[] => {
       const tables = context.tables.filter((table) => table.kind === kind);
       const first = tables[0];
@@ -34,7 +42,8 @@ export const missingRow: Rule = {
           record: kind.id,
           panel: String(row.object),
           sheet: first.table.sheet,
-          address: "A1",
+          address: a1(first.table.top, first.table.left),
+          row: key,
           message: `${key}: the lineup needs this row and the table lacks it; build the lineup onto the workbook again.`,
         }));
     }),

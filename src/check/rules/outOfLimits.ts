@@ -1,45 +1,51 @@
 import { verdictOf } from "../../records/kind";
 import { applies, compared, wordColumns } from "../../records/verdict";
-import { headerOf, inUnit, overRows, type Rule, rowName, said, where } from "../context";
+import { headerOf, inUnit, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 
 /** A limit that is not met, a test that broke down, or a word that says that something is not right. */
 export const outOfLimits: Rule = {
   id: "out-of-limits",
-  find: (context) =>
-    overRows(context, (table) => {
-      const words = wordColumns(table.kind.columns);
-      return (row, _stored, judged): Finding | Finding[] | undefined => {
-        if (verdictOf(judged) !== "Fail") return undefined;
-        const finding = (column: string) => ({
-          rule: "out-of-limits",
-          weight: "stop" as const,
-          ...where(table, row, column),
-        });
-        const wrong = words.find(({ id, wrong }) => wrong(judged[id]));
-        if (wrong)
-          return {
-            ...finding(wrong.id),
-            message: `${rowName(table, row)}: ${
-              wrong.id === "discharge"
-                ? "a disruptive discharge occurred; find and repair it, then repeat the test."
-                : `"${wrong.header}" is ${judged[wrong.id]}; it is to be ${wrong.sound.join(" or ")}.`
-            }`,
-            found: String(judged[wrong.id]),
-            expected: wrong.right,
-          };
-        return table.kind.accepted
-          .filter(
-            (comparison) => applies(comparison, judged) && compared(comparison, judged) === "Fail",
-          )
-          .slice(0, 1)
-          .map(({ value, limit, unit }) => ({
-            ...finding(value),
-            message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
-            found: said(judged[value]),
-            expected: said(judged[limit]),
-            source: String(judged.sources ?? ""),
-          }));
-      };
-    }),
+  title: "Out of limits",
+  finds:
+    "a limit that is not met, a test that broke down, a word that says that something is not right",
+  why: "It is what the test was made to find.",
+  satisfies: "the defect repaired and the test repeated; or a concession with its reason",
+  quiet: "where it cannot be judged: that is said by another rule",
+  reads: "row",
+  rows: (table) => {
+    const words = wordColumns(table.kind.columns);
+    return (row, _stored, judged): Finding | Finding[] | undefined => {
+      if (verdictOf(judged) !== "Fail") return undefined;
+      const finding = (column: string) => ({
+        rule: "out-of-limits",
+        weight: "stop" as const,
+        ...where(table, row, column),
+      });
+      const wrong = words.find(({ id, wrong }) => wrong(judged[id]));
+      if (wrong)
+        return {
+          ...finding(wrong.id),
+          message: `${rowName(table, row)}: ${
+            wrong.id === "discharge"
+              ? "a disruptive discharge occurred; find and repair it, then repeat the test."
+              : `"${wrong.header}" is ${judged[wrong.id]}; it is to be ${wrong.sound.join(" or ")}.`
+          }`,
+          found: String(judged[wrong.id]),
+          expected: wrong.right,
+        };
+      return table.kind.accepted
+        .filter(
+          (comparison) => applies(comparison, judged) && compared(comparison, judged) === "Fail",
+        )
+        .slice(0, 1)
+        .map(({ value, limit, unit }) => ({
+          ...finding(value),
+          message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
+          found: said(judged[value]),
+          expected: said(judged[limit]),
+          source: String(judged.sources ?? ""),
+        }));
+    };
+  },
 };

@@ -1,40 +1,39 @@
-import { type CellValue, isBlank } from "../../records/kind";
-import { overColumns, overRows, type Rule, rowName, said, where } from "../context";
+import type { CellValue } from "../../records/kind";
+import { agrees } from "../agrees";
+import { overColumns, type Rule, rowName, shown, where } from "../context";
+import { isErrorValue } from "../errorValue";
 
 /** A stored result, or a stored intermediate value, that differs from the one computed from the row's entries. */
 export const resultDisagrees: Rule = {
   id: "result-disagrees",
-  find: (context) =>
-    overRows(context, (table) => {
-      if (!table.calculated) return () => undefined;
-      const computed = table.kind.columns.filter(
-        ({ role, id }) => (role === "computed" || role === "result") && table.at.has(id),
+  title: "A stored value that differs",
+  finds:
+    "a stored result or computed value that differs from the one computed from the row’s own entries",
+  why: "Somebody typed over it, or its formula is not ours, or it was not calculated after a change: what the sheet says is not what the readings say.",
+  satisfies: "the formula put back and the sheet calculated",
+  quiet: "where the table was not calculated at all, and for errors: both are said by other rules",
+  reads: "row",
+  rows: (table) => {
+    if (!table.calculated) return () => undefined;
+    const computed = table.kind.columns.filter(
+      ({ role, id }) => (role === "computed" || role === "result") && table.at.has(id),
+    );
+    return (row, stored, judged) =>
+      overColumns(computed, ({ id, header }) =>
+        agrees(stored[id], judged[id]) || isErrorValue(stored[id])
+          ? undefined
+          : {
+              rule: "result-disagrees",
+              weight: "stop",
+              ...where(table, row, id),
+              message: `${rowName(table, row)}: "${header}" says ${apart(stored[id], judged[id])}; from the row's own entries it is ${apart(judged[id], stored[id])}.`,
+              found: apart(stored[id], judged[id]),
+              expected: apart(judged[id], stored[id]),
+            },
       );
-      return (row, stored, judged) =>
-        overColumns(computed, ({ id, header }) =>
-          agrees(stored[id], judged[id])
-            ? undefined
-            : {
-                rule: "result-disagrees",
-                weight: "stop",
-                ...where(table, row, id),
-                message: `${rowName(table, row)}: "${header}" says ${apart(stored[id], judged[id])}; from the row's own entries it is ${apart(judged[id], stored[id])}.`,
-                found: apart(stored[id], judged[id]),
-                expected: apart(judged[id], stored[id]),
-              },
-        );
-    }),
+  },
 };
-
-const shown = (cell: CellValue | undefined) => (isBlank(cell) ? "blank" : said(cell));
 
 /** A cell as it is said beside another: in full where the short form is the same for both. */
 const apart = (cell: CellValue | undefined, other: CellValue | undefined) =>
   shown(cell) === shown(other) ? String(cell) : shown(cell);
-
-/** Equal to nine digits, as text, or both blank. */
-export const agrees = (one: CellValue | undefined, other: CellValue | undefined): boolean =>
-  one === other ||
-  (typeof one === "number" && typeof other === "number"
-    ? Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other))
-    : isBlank(one) && isBlank(other));

@@ -44,11 +44,12 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
   [
     "settings of the project",
     "Settings",
-    ({ project: { drawings }, leaveOut, inspectionPoints, checkItems }) => [
+    ({ project: { drawings }, leaveOut, inspectionPoints, checkItems, ruleWeights = {} }) => [
       drawings,
       leaveOut,
       inspectionPoints,
       checkItems,
+      ruleWeights,
     ],
   ],
 ];
@@ -56,6 +57,14 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
 /** A cover, panels, equipment or criteria sheet that tells another lineup than the one that the records are judged by. */
 export const sheetsDiffer: Rule = {
   id: "sheets-differ",
+  title: "Sheets that tell another lineup",
+  finds:
+    "a cover, panels, equipment, criteria or settings sheet that tells another lineup than the records are judged by",
+  why: "People read the sheet and the check reads the lineup: they must be the same.",
+  satisfies: "the change put into the lineup's description and built onto the workbook",
+  quiet: "where they agree, whatever the order of rows",
+  reads: "book",
+  of: [],
   find: ({ lineup, told }) =>
     TOLD.flatMap(([what, sheet, part]): Finding[] =>
       told && same(part(told), part(lineup))

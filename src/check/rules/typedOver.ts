@@ -1,28 +1,33 @@
 import { isBlank } from "../../records/kind";
-import { overColumns, overRows, type Rule, rowName, where } from "../context";
-import { agrees } from "./resultDisagrees";
+import { agrees } from "../agrees";
+import { overColumns, type Rule, rowName, where } from "../context";
 
 /** A computed cell that somebody typed over with the very value it had: it no longer follows its row. */
 export const typedOver: Rule = {
   id: "typed-over",
-  find: (context) =>
-    overRows(context, (table) => {
-      const computed = table.kind.columns.filter(
-        ({ id, role, formula }) =>
-          formula && (role === "computed" || role === "result") && table.at.has(id),
+  title: "A formula typed over",
+  finds: "a computed cell that holds the very value it would compute, typed",
+  why: "It agrees today and will not follow a change.",
+  satisfies: "the formula put back",
+  quiet: "where the value differs: that is said by another rule",
+  reads: "row",
+  rows: (table) => {
+    const computed = table.kind.columns.filter(
+      ({ id, role, formula }) =>
+        formula && (role === "computed" || role === "result") && table.at.has(id),
+    );
+    return (row, stored, judged) =>
+      overColumns(computed, ({ id, header }) =>
+        isBlank(stored[id]) ||
+        table.table.formula(row, table.at.get(id) ?? 0) !== undefined ||
+        !agrees(stored[id], judged[id])
+          ? undefined
+          : {
+              rule: "typed-over",
+              weight: "query",
+              ...where(table, row, id),
+              message: `${rowName(table, row)}: "${header}" holds a typed value in place of its formula; it agrees today and will not follow a change.`,
+            },
       );
-      return (row, stored, judged) =>
-        overColumns(computed, ({ id, header }) =>
-          isBlank(stored[id]) ||
-          table.table.formula(row, table.at.get(id) ?? 0) !== undefined ||
-          !agrees(stored[id], judged[id])
-            ? undefined
-            : {
-                rule: "typed-over",
-                weight: "query",
-                ...where(table, row, id),
-                message: `${rowName(table, row)}: "${header}" holds a typed value in place of its formula; it agrees today and will not follow a change.`,
-              },
-        );
-    }),
+  },
 };

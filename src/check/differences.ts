@@ -1,0 +1,34 @@
+import type { CellValue, Column, Row } from "../records/kind";
+import { agrees } from "./agrees";
+import { type JudgedTable, overColumns, type RowRule } from "./context";
+import { isErrorValue } from "./errorValue";
+import type { Finding } from "./finding";
+
+/** Looks for cells of limits or givens that hold something else than the criterion or the lineup gives. */
+export function differences(
+  table: JudgedTable,
+  role: "limit" | "given",
+  finding: (
+    row: number,
+    column: Column,
+    stored: CellValue,
+    wanted: CellValue,
+    judged: Row,
+  ) => Finding,
+): RowRule {
+  const ours = table.kind.columns.filter(
+    (column) =>
+      column.role === role && table.at.has(column.id) && (table.calculated || !column.formula),
+  );
+  return (row, stored, judged) => {
+    const planned = table.given.get(table.keys[row] ?? "");
+    return overColumns(ours, (column) => {
+      const { id, value } = column;
+      const found = stored[id] ?? null;
+      const wanted = (value ? judged[id] : planned ? planned[id] : stored[id]) ?? null;
+      return agrees(found, wanted) || isErrorValue(found)
+        ? undefined
+        : finding(row, column, found, wanted, judged);
+    });
+  };
+}

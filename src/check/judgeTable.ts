@@ -1,0 +1,157 @@
+import { bare, type Lineup } from "../lineup/lineup";
+import { LINEUP } from "../records/columns";
+import { evaluate } from "../records/evaluate";
+import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
+import { rowsOf } from "../records/rowsOf";
+import { asRecordTable, type RecordTable } from "../sheets/recordTable";
+import type { TableSnapshot } from "../sheets/snapshot";
+import type { JudgedTable } from "./context";
+
+/** What an edit may have changed of a table: nothing, some rows, or all of it. */
+export type Edit = "nothing" | "everything" | ReadonlySet<number>;
+
+/** A result is always a word, so where every one is a formula with nothing beside it, nothing was calculated. */
+function isCalculated({ table, at, rows }: RecordTable): boolean {
+  const column = at.get("result");
+  return (
+    column === undefined ||
+    rows.length === 0 ||
+    rows.some((row, index) => !isBlank(row.result) || table.formula(index, column) === undefined)
+  );
+}
+
+/** Computes every row of a table again. */
+export function judgeTable(table: RecordTable, lineup: Lineup): JudgedTable {
+  const ids = keyIds(table.kind);
+  const given = new Map(rowsOf(table.kind, lineup).map((row) => [rowKey(row, ids), row]));
+  return {
+    ...table,
+    judged: evaluate(table.kind, table.rows, lineup),
+    keys: table.rows.map((row) => rowKey(row, ids)),
+    given,
+    aside: asideOf(table, given, lineup),
+    calculated: isCalculated(table),
+  };
+}
+
+/** Rows that say nothing, and rows of panels and sections that the lineup does not have. */
+function asideOf(
+  { kind, rows }: Pick<RecordTable, "kind" | "rows">,
+  given: JudgedTable["given"],
+  { panels }: Lineup,
+): ReadonlySet<number> {
+  const known = new Set(
+    [
+      LINEUP,
+      ...panels.flatMap(({ designation, section }) => [designation, section]),
+      ...[...given.values()].map(({ object }) => String(object ?? "")),
+    ].map(bare),
+  );
+  const typed = kind.columns.filter(({ role }) => role === "key" || role === "entry");
+  const aside = new Set<number>();
+  const seen = new Map<unknown, boolean>();
+  for (const [index, row] of rows.entries()) {
+    let isKnown = seen.get(row.object);
+    if (isKnown === undefined) {
+      isKnown = isBlank(row.object) || known.has(bare(String(row.object)));
+      seen.set(row.object, isKnown);
+    }
+    if (!isKnown || (isBlank(row.object) && typed.every(({ id }) => isBlank(row[id]))))
+      aside.add(index);
+  }
+  return aside;
+}
+
+/** A table after an edit, computed again as far as the edit reaches. */
+export function rejudge(
+  before: JudgedTable,
+  fresh: TableSnapshot,
+  lineup: Lineup,
+): { readonly table: JudgedTable; readonly edit: Edit } {
+  const table = asRecordTable(before.kind, fresh);
+  const edited = editedRows(before, table);
+  if (edited === "everything") return { table: judgeTable(table, lineup), edit: edited };
+  const ids = keyIds(table.kind);
+  const calculated = isCalculated(table);
+  const surveys = table.kind.columns.some(({ survey }) => survey);
+  const keys = [...before.keys];
+  for (const row of edited) keys[row] = rowKey(table.rows[row] ?? {}, ids);
+  const judged = surveys
+    ? evaluate(table.kind, table.rows, lineup)
+    : judgedAgain(before, table, edited, lineup);
+  const reached = surveys
+    ? new Set([...edited, ...changed(table.kind.columns, before.judged, judged)])
+    : edited;
+  return {
+    table: {
+      ...table,
+      judged,
+      keys,
+      given: before.given,
+      aside: asideOf(table, before.given, lineup),
+      calculated,
+    },
+    edit: calculated === before.calculated ? reached : "everything",
+  };
+}
+
+function judgedAgain(
+  before: JudgedTable,
+  table: RecordTable,
+  edited: ReadonlySet<number>,
+  lineup: Lineup,
+): Row[] {
+  const judged = [...before.judged];
+  const rows = [...edited];
+  const again = evaluate(
+    table.kind,
+    rows.map((row) => table.rows[row] ?? {}),
+    lineup,
+  );
+  rows.forEach((row, at) => {
+    judged[row] = again[at] ?? {};
+  });
+  return judged;
+}
+
+/** Rows of which a cell or formula differs; everything where the table has other columns or rows. */
+function editedRows(
+  before: JudgedTable,
+  { table, at, rows }: RecordTable,
+): Exclude<Edit, "nothing"> {
+  if (
+    rows.length !== before.rows.length ||
+    table.headers.length !== before.table.headers.length ||
+    table.headers.some((header, index) => header !== before.table.headers[index]) ||
+    table.top !== before.table.top ||
+    table.left !== before.table.left ||
+    table.sheet !== before.table.sheet
+  )
+    return "everything";
+  const edited = new Set<number>();
+  const columns = [...at];
+  for (const [index, row] of rows.entries()) {
+    const was = before.rows[index] ?? {};
+    if (
+      columns.some(
+        ([id, column]) =>
+          row[id] !== was[id] ||
+          table.formula(index, column) !== before.table.formula(index, column),
+      )
+    )
+      edited.add(index);
+  }
+  return edited;
+}
+
+/** Rows of which a computed cell came to something else. */
+export function changed(
+  columns: readonly Column[],
+  before: readonly Row[],
+  after: readonly Row[],
+): number[] {
+  const ids = columns.filter(({ value }) => value).map(({ id }) => id);
+  return after.flatMap((row, index) =>
+    ids.some((id) => row[id] !== before[index]?.[id]) ? [index] : [],
+  );
+}

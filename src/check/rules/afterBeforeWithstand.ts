@@ -1,0 +1,44 @@
+import { serialDay } from "../../quantities/dates";
+import type { Row } from "../../records/kind";
+import { dayOf, overKind, type Rule, rowName, where } from "../context";
+
+const circuit = (row: Row) => `${row.object}\u0000${row.part}`;
+
+/** Insulation "after" that is dated before the withstand test it should follow. */
+export const afterBeforeWithstand: Rule = {
+  id: "after-before-withstand",
+  title: '"After" dated before',
+  finds: 'insulation "after" the withstand test that is dated before it',
+  why: "It is then not the insulation after the test.",
+  satisfies: "the day on which it was measured, or the measurement made",
+  quiet: "where one of the two has no date",
+  reads: "book",
+  of: ["insulation", "withstand"],
+  find: (context) => {
+    const tested = new Map<string, number>();
+    for (const { kind, judged } of context.tables)
+      if (kind.id === "withstand")
+        for (const row of judged) {
+          const day = dayOf(row.date);
+          if (day === undefined) continue;
+          // Open poles are not tested by themselves: their panel's test counts.
+          for (const name of [circuit(row), String(row.object)])
+            tested.set(name, Math.max(day, tested.get(name) ?? 0));
+        }
+    return overKind(context, "insulation", (table) => (row, stored) => {
+      const day = tested.get(circuit(stored)) ?? tested.get(String(stored.object));
+      const measured = dayOf(stored.date);
+      return stored.stage === "after" &&
+        measured !== undefined &&
+        day !== undefined &&
+        measured < day
+        ? {
+            rule: "after-before-withstand",
+            weight: "query",
+            ...where(table, row, "date"),
+            message: `${rowName(table, row)}: dated ${serialDay(measured)}, before the withstand test of ${serialDay(day)} that it should follow.`,
+          }
+        : undefined;
+    });
+  },
+};

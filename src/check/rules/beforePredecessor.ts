@@ -1,0 +1,64 @@
+import { serialDay } from "../../quantities/dates";
+import type { RecordKind, Row } from "../../records/kind";
+import { KINDS } from "../../records/kinds";
+import { type Context, dayOf, overKind, type Rule, rowName, where } from "../context";
+
+/** Pairs that have a rule of their own, circuit by circuit. */
+const OWN: ReadonlySet<string> = new Set(["withstand insulation", "insulation withstand"]);
+
+/** A record dated before one that must come before it. */
+export const beforePredecessor: Rule = {
+  id: "before-predecessor",
+  title: "Dated before what must come first",
+  finds:
+    "a record dated before the record of the same panel or section that must have passed before it",
+  why: "A contact resistance measured before the joints were tightened, or a withstand test before the gas was filled, says nothing about what is there now.",
+  satisfies: "the day on which it was made; or the test made again after the earlier work",
+  quiet:
+    "where one of the two has no date; insulation and withstand are held against each other by rules of their own",
+  reads: "book",
+  of: KINDS.filter(({ after }) => after).flatMap(({ id, after = [] }) => [
+    id,
+    ...after.map(({ kind }) => kind),
+  ]),
+  find: (context) =>
+    KINDS.flatMap((kind) =>
+      (kind.after ?? [])
+        .filter((before) => !OWN.has(`${kind.id} ${before.kind}`))
+        .flatMap((before) => {
+          const latest = latestOf(context, before.kind, before.of);
+          return overKind(context, kind.id, (table) => (row, stored) => {
+            if (before.stage !== undefined && stored.stage !== before.stage) return undefined;
+            const day = dayOf(stored.date);
+            const first = latest.get(String(stored.object));
+            return day !== undefined && first !== undefined && day < first
+              ? {
+                  rule: "before-predecessor",
+                  weight: "query",
+                  ...where(table, row, "date"),
+                  message: `${rowName(table, row)}: dated ${serialDay(day)}, before "${titleOf(before.kind)}" of ${serialDay(first)}, which must come first.`,
+                  found: serialDay(day),
+                  expected: `${serialDay(first)} or later`,
+                }
+              : undefined;
+          });
+        }),
+    ),
+};
+
+const titleOf = (id: string): string =>
+  KINDS.find((kind: RecordKind) => kind.id === id)?.title ?? id;
+
+/** The latest day of a kind's records, by panel or section. */
+function latestOf({ tables }: Context, kind: string, stage?: string): ReadonlyMap<string, number> {
+  const latest = new Map<string, number>();
+  for (const table of tables)
+    if (table.kind.id === kind)
+      for (const row of table.rows as readonly Row[]) {
+        const day = dayOf(row.date);
+        const object = String(row.object);
+        if (day !== undefined && (stage === undefined || row.stage === stage))
+          latest.set(object, Math.max(day, latest.get(object) ?? day));
+      }
+  return latest;
+}

@@ -1,0 +1,64 @@
+import { daySerial, serialDay } from "../../quantities/dates";
+import { dayOf, type Rule, rowName, where } from "../context";
+import type { Finding } from "../finding";
+
+/** Days by which a date must stand away from its table's others before day and month are tried in exchange: practice. */
+const AWAY = 21;
+/** Rows with a date from which on a table tells when it was worked on. */
+const ENOUGH = 3;
+
+/** A date that stands apart from its table's others, and among them with day and month exchanged. */
+export const dateSwapped: Rule = {
+  id: "date-swapped",
+  title: "Day and month exchanged",
+  finds:
+    "a date that stands more than three weeks apart from all others of its table, and among them when day and month are exchanged",
+  why: "Programs read 03/11 as March or November by their own setting; the order of tests and the calibration are judged by it.",
+  satisfies: "the day of the test, written so that nobody can read it otherwise: 2026-11-03",
+  quiet: "for tables with fewer than three other dates, and days after the twelfth",
+  reads: "table",
+  find: (table) => {
+    const days = table.rows.map(({ date }, row) =>
+      table.aside.has(row) ? undefined : dayOf(date),
+    );
+    const known = days.filter((day) => day !== undefined).sort((one, other) => one - other);
+    if (known.length <= ENOUGH) return [];
+    return days.flatMap((day, row): Finding[] => {
+      if (day === undefined) return [];
+      const exchanged = exchange(day);
+      if (exchanged === undefined || exchanged === day) return [];
+      const others = neighbours(known, day);
+      if (!others || distance(others, day) <= AWAY || distance(others, exchanged) > AWAY / 3)
+        return [];
+      return [
+        {
+          rule: "date-swapped",
+          weight: "query",
+          ...where(table, row, "date"),
+          message: `${rowName(table, row)}: dated ${serialDay(day)}, away from the table's others (${serialDay(others[0])} to ${serialDay(others[1])}); with day and month exchanged it is ${serialDay(exchanged)}.`,
+          found: serialDay(day),
+          expected: serialDay(exchanged),
+        },
+      ];
+    });
+  },
+};
+
+/** First and last of the dates without one; undefined where a second row bears it too. */
+function neighbours(known: readonly number[], day: number): [number, number] | undefined {
+  const at = known.indexOf(day);
+  if (known[at + 1] === day) return undefined;
+  const others = [...known.slice(0, at), ...known.slice(at + 1)];
+  const [first] = others;
+  const last = others.at(-1);
+  return first === undefined || last === undefined ? undefined : [first, last];
+}
+
+const distance = ([first, last]: readonly [number, number], day: number) =>
+  Math.max(first - day, day - last, 0);
+
+/** The day with month and day of the month exchanged; undefined where that is no date. */
+function exchange(day: number): number | undefined {
+  const [year, month, date] = serialDay(day).split("-");
+  return Number(date) <= 12 ? daySerial(`${year}-${date}-${month}`) : undefined;
+}

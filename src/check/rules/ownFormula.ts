@@ -1,0 +1,108 @@
+import type { Column } from "../../records/kind";
+import { cellFormula, tableReference } from "../../sheets/formula";
+import type { TableSnapshot } from "../../sheets/snapshot";
+import { agrees } from "../agrees";
+import { type Context, type JudgedTable, type Rule, rowName, shown, where } from "../context";
+import type { Finding } from "../finding";
+import { type Canonical, canonical } from "../formulas/canonical";
+import { difference } from "../formulas/difference";
+
+/** Cells of one own formula that are named one by one; of more, the first is named and the others counted. */
+const FEW = 3;
+
+/** A formula of the user's own where ours should stand. */
+export const ownFormula: Rule = {
+  id: "own-formula",
+  title: "A formula of one's own",
+  finds:
+    "a computed cell, limit or result with another formula than the record's: what it takes from the wrong row or column, a cell fixed on every row, a limit written into it, a factor or direction changed, a row unlike its neighbours",
+  why: "A sheet is trusted because its formulas are alike. One that takes its neighbour's reading looks like all the others.",
+  satisfies: "the record's formula put back; a calculation of one's own in a column of its own",
+  quiet:
+    "for formulas that come to the same when references are written another way, as other programs do on saving; a whole column of one's own that agrees is a note",
+  reads: "table",
+  find: (table, context) =>
+    table.kind.columns
+      .filter(
+        ({ id, role, formula }) =>
+          formula &&
+          (role === "computed" || role === "limit" || role === "result") &&
+          table.at.has(id),
+      )
+      .flatMap((column) => ofColumn(table, context, column)),
+};
+
+interface Own {
+  readonly row: number;
+  readonly own: Canonical;
+  readonly ours: Canonical;
+  readonly formula: string;
+}
+
+function ofColumn(table: JudgedTable, { lineup }: Context, column: Column): Finding[] {
+  const at = table.at.get(column.id) ?? 0;
+  const ref = tableReference(table.table.name, table.kind.columns);
+  const ours = column.formula?.(ref, lineup);
+  if (ours === undefined) return [];
+  const groups = new Map<string, Own[]>();
+  const read = reader(table.table);
+  let rows = 0;
+  for (const row of table.rows.keys()) {
+    const formula = table.table.formula(row, at);
+    if (formula === undefined || table.aside.has(row)) continue;
+    rows++;
+    if (formula === ours) continue;
+    if (cellFormula(column, table.judged[row] ?? {}, ref, lineup) === undefined) continue;
+    const [own, mine] = [read(formula, row), read(ours, row)];
+    if (own.text === mine.text) continue;
+    const group = groups.get(own.text);
+    const found = { row, own, ours: mine, formula };
+    if (group) group.push(found);
+    else groups.set(own.text, [found]);
+  }
+  return [...groups.values()].flatMap((group) => ofGroup(table, column, group, rows));
+}
+
+/** Reads each formula once, however many rows it is filled down over. */
+function reader(table: TableSnapshot) {
+  const known = new Map<string, Canonical>();
+  return (formula: string, row: number): Canonical => {
+    const hasAddress = /[A-Z]\$?\d/i.test(formula);
+    if (hasAddress) return canonical(formula, table, row);
+    const seen = known.get(formula);
+    if (seen) return seen;
+    const made = canonical(formula, table, row);
+    known.set(formula, made);
+    return made;
+  };
+}
+
+function ofGroup(
+  table: JudgedTable,
+  column: Column,
+  group: readonly Own[],
+  rows: number,
+): Finding[] {
+  const shares = group.length * 2 > rows && rows > 1;
+  const named = group.length <= FEW ? group : group.slice(0, 1);
+  return named.map(({ row, own, ours, formula }): Finding => {
+    const causes = difference(
+      own,
+      ours,
+      (offset) => table.keys[row + offset] ?? "beyond the table",
+    );
+    const differs = group.some(
+      (one) => !agrees(table.rows[one.row]?.[column.id], table.judged[one.row]?.[column.id]),
+    );
+    const more = group.length - named.length;
+    const alone =
+      !shares && rows > group.length ? " It is unlike its neighbours in the column." : "";
+    return {
+      rule: "own-formula",
+      weight: differs || causes.length > 0 ? "query" : "note",
+      ...where(table, row, column.id),
+      message: `${rowName(table, row)}: "${column.header}" has a formula of its own${causes.length > 0 ? `, which ${causes.join(", and ")}` : ""}.${alone}${more > 0 ? ` So do ${more} more rows of the column.` : ""} It ${differs ? "does not come" : "comes"} to what the record computes (${shown(table.judged[row]?.[column.id])}).`,
+      found: `=${formula}`.slice(0, 200),
+    };
+  });
+}

@@ -1,0 +1,77 @@
+import { type JudgedTable, type Rule, rowName, said, where } from "../context";
+import type { Finding } from "../finding";
+import { measured, type Read, robust, type Similar, similarReadings } from "../similar";
+
+/** Readings to compare with, at least. */
+const ENOUGH = 5;
+/** Readings of other panels that are enough, where all that are there lie close together. */
+const FEW_ELSEWHERE = 3;
+/** How near to exactly a thousand, in decades, beside the group's own spread. */
+const NEAR = 0.4;
+
+/** A reading that is a thousand times above or below those it can be compared with: a unit taken for its neighbour. */
+export const thousandFold: Rule = {
+  id: "mixed-units",
+  title: "Off by a factor of a thousand",
+  finds:
+    "a reading about a thousand times above or below similar ones: of the other panels, or of its own where there are no others",
+  why: "Instruments change the prefix by themselves. MΩ written for GΩ, or mΩ for µΩ, can turn a failure into a pass.",
+  satisfies: "the reading in the unit of the header, or written with its unit: 5.2 GΩ",
+  quiet:
+    "with fewer than five readings to compare with (three of other panels), and where their own spread reaches so far that chance explains it",
+  reads: "table",
+  find: (table) =>
+    measured(table).flatMap((column) =>
+      similarReadings(table, column).flatMap((similar) =>
+        strays(similar).map((stray) => finding(table, column.id, column.unit ?? "", stray)),
+      ),
+    ),
+};
+
+interface Stray {
+  readonly read: Read;
+  readonly centre: number;
+  readonly spread: number;
+  readonly count: number;
+}
+
+function strays({ group, beside }: Similar): Stray[] {
+  const all = [...group, ...beside];
+  if (all.length <= ENOUGH) return [];
+  const logs = all.map(({ log }) => log).sort((one, other) => one - other);
+  // Quick way out: nothing is nearly a thousand apart.
+  if ((logs.at(-1) ?? 0) - (logs[0] ?? 0) < 3 - NEAR) return [];
+  const middle = robust(logs).centre;
+  return group.flatMap((read): Stray[] => {
+    // What is far from the whole group is looked at closely, against the others.
+    if (Math.abs(read.log - middle) < 1.2) return [];
+    const elsewhere = all.filter(({ object }) => object !== read.object);
+    const others = (
+      elsewhere.length >= FEW_ELSEWHERE ? elsewhere : all.filter((one) => one !== read)
+    ).map(({ log }) => log);
+    const { centre, spread } = robust(others);
+    const reach = Math.max(spread, others.length < ENOUGH ? width(others) : 0);
+    const away = Math.abs(read.log - centre);
+    return Math.abs(away - 3) <= Math.max(NEAR, 3 * reach) && away > 5 * reach && away > 2
+      ? [{ read, centre: 10 ** centre, spread: 10 ** spread, count: others.length }]
+      : [];
+  });
+}
+
+const width = (logs: readonly number[]) => Math.max(...logs) - Math.min(...logs);
+
+const finding = (
+  table: JudgedTable,
+  column: string,
+  unit: string,
+  { read, centre, spread, count }: Stray,
+): Finding => ({
+  rule: "mixed-units",
+  weight: "query",
+  ...where(table, read.row, column),
+  message: `${rowName(table, read.row)}: ${said(read.value)} ${unit} is ${said(round(read.value / centre))} times ${said(round(centre))} ${unit}, the middle of ${count} similar readings (which lie within a factor of ${said(round(spread))} of it, by median deviation). Was the unit taken for its neighbour?`,
+  found: read.value,
+  expected: `about ${said(round(centre))}`,
+});
+
+const round = (value: number) => Number(value.toPrecision(3));

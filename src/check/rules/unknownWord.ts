@@ -1,0 +1,35 @@
+import { isBlank } from "../../records/kind";
+import { overColumns, type Rule, rowName, where } from "../context";
+import { isErrorValue } from "../errorValue";
+
+/** A word that is none of those that its column is answered by. */
+export const unknownWord: Rule = {
+  id: "unknown-word",
+  title: "A word that is no answer",
+  finds: "an entry that is none of the words its column is answered by",
+  why: "The row cannot be judged by it, and two people read it in two ways.",
+  satisfies: "one of the words of the list; what more there is to say goes into the remarks",
+  quiet: "where only capital letters differ",
+  reads: "row",
+  rows: (table) => {
+    const lists = table.kind.columns.filter(
+      ({ role, accepts }) => role === "entry" && accepts?.type === "list",
+    );
+    return (row, stored) =>
+      overColumns(lists, ({ id, header, accepts }) => {
+        const cell = stored[id];
+        if (isBlank(cell) || accepts?.type !== "list" || isErrorValue(cell)) return undefined;
+        const word = String(cell).toLowerCase();
+        return accepts.values.some((value) => value.toLowerCase() === word)
+          ? undefined
+          : {
+              rule: "unknown-word",
+              weight: "query",
+              ...where(table, row, id),
+              message: `${rowName(table, row)}: "${header}" is "${String(cell).slice(0, 40)}"; answer it by ${accepts.values.join(", ")}.`,
+              found: String(cell).slice(0, 80),
+              expected: accepts.values.join(" / "),
+            };
+      });
+  },
+};

@@ -1,0 +1,34 @@
+import { expect, test } from "vitest";
+import { cleanBooks, faultRun } from "../support/faultRun";
+
+const books = cleanBooks();
+
+test("clean workbooks over every record kind come to no finding, and every row passes", () => {
+  for (const { report } of books) {
+    expect(report.findings).toEqual([]);
+    const { pass, ...others } = report.counts;
+    expect(pass).toBeGreaterThan(200);
+    expect(others).toEqual({ fail: 0, missing: 0, inconclusive: 0, notRequired: 0 });
+  }
+  const kinds = new Set(
+    books.flatMap(({ report }) => report.context.tables.map((one) => one.kind)),
+  );
+  expect(kinds.size).toBe(23);
+});
+
+/** A few of every family; `npm run bench:faults` puts in a hundred of each. */
+const results = faultRun(books, 8, 77);
+
+test.each(results.map((one) => [one.family, one] as const))(
+  "%s: found by the right rule at the right cell, and nothing else is said",
+  (_family, { injected, found, alarms }) => {
+    expect(injected).toBe(8);
+    expect(alarms).toBe(0);
+    expect(found).toBeGreaterThanOrEqual(7);
+  },
+);
+
+test("at least 99 in 100 single faults are found", () => {
+  const sum = (of: "injected" | "found") => results.reduce((total, one) => total + one[of], 0);
+  expect(sum("found") / sum("injected")).toBeGreaterThanOrEqual(0.99);
+});

@@ -1,0 +1,119 @@
+import type { Lineup } from "../../src/lineup/lineup";
+import { type FaultBook, faultBook } from "./faultBook";
+import { FAULTS, type Injected, isFound } from "./faults";
+import { filledPlan, SOUND } from "./fill";
+import { equipped, longLineup } from "./lineups";
+import { random } from "./random";
+
+const TODAY = 46_352;
+const OWN: Lineup["criteria"] = [
+  { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+];
+
+/** Clean workbooks of several lineups, over every record kind. */
+export function cleanBooks(): FaultBook[] {
+  const withOwn = (lineup: Lineup): Lineup => ({
+    ...lineup,
+    criteria: [
+      ...lineup.criteria,
+      ...OWN,
+      ...(lineup.basis === "IEC"
+        ? [
+            {
+              from: "project" as const,
+              quantity: "insulation minimum MΩ" as const,
+              value: 2000,
+              document: "invented",
+            },
+            {
+              from: "project" as const,
+              quantity: "current transformer ratio error %" as const,
+              value: 1,
+              document: "invented",
+            },
+          ]
+        : []),
+    ],
+  });
+  const lineups: readonly (readonly [Lineup, number])[] = [
+    [withOwn(longLineup(3)), 27],
+    [withOwn(equipped(longLineup(4, { basis: "IEC" }))), 22.4],
+    [withOwn(equipped(longLineup(7, { basis: "IEC" }))), 22.4],
+    [withOwn(longLineup(12)), 27],
+  ];
+  return lineups.map(([lineup, kV], at) =>
+    faultBook(
+      filledPlan(lineup, 11 + at, {
+        ...SOUND,
+        GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: kV }),
+        GearExcitation: (row, next) => ({
+          ...SOUND.GearExcitation?.(row, next),
+          kneeLeast: row.kneeLeast ?? 60,
+        }),
+      }),
+      TODAY,
+    ),
+  );
+}
+
+export interface FamilyResult {
+  readonly family: string;
+  readonly rules: readonly string[];
+  readonly injected: number;
+  readonly found: number;
+  /** Findings at rows that have nothing to do with the fault. */
+  readonly alarms: number;
+  readonly missed: readonly Injected[];
+}
+
+/** Puts so many single faults of every family into clean workbooks, one at a time, and asks whether each is found. */
+export function faultRun(books: readonly FaultBook[], each: number, start = 1): FamilyResult[] {
+  return Object.entries(FAULTS).map(([family, inject], at) => {
+    const next = random(start + 1000 * at);
+    const rules = new Set<string>();
+    const missed: Injected[] = [];
+    let injected = 0;
+    let alarms = 0;
+    for (let attempt = 0; injected < each && attempt < 20 * each; attempt++) {
+      const book = books[Math.floor(next() * books.length)];
+      const fault = book && inject(book, next);
+      if (!fault) continue;
+      injected++;
+      for (const rule of fault.rules) rules.add(rule);
+      if (!isFound(fault)) missed.push(fault);
+      alarms += fault.findings.filter((finding) => !isOf(fault, finding)).length;
+    }
+    return {
+      family,
+      rules: [...rules],
+      injected,
+      found: injected - missed.length,
+      alarms,
+      missed,
+    };
+  });
+}
+
+/** Rules that rightly speak on other rows than the one at fault, since what they look at hangs together. */
+const ECHOES: ReadonlySet<string> = new Set([
+  "withstand-before-insulation",
+  "after-before-withstand",
+  "before-predecessor",
+  "fallen-after",
+  "hold-not-released",
+  "stands-out",
+  "result-disagrees",
+]);
+
+const rowOf = (address: string) => address.replace(/^[A-Z]+/, "");
+
+/** Whether a finding is of the fault: at its row, by its rule, by a rule that looks across, or of the table as a whole. */
+const isOf = (
+  { rules, sheet, addresses, also = [] }: Injected,
+  { rule, ...at }: Injected["findings"][number],
+) =>
+  rules.includes(rule) ||
+  ECHOES.has(rule) ||
+  also.includes(rule) ||
+  (at.sheet === sheet && addresses.some((address) => rowOf(address) === rowOf(at.address))) ||
+  (at.sheet === sheet && addresses.some((address) => ["A1", "A4"].includes(address)));
