@@ -7,8 +7,8 @@ import type { CellValue, Column, RecordKind } from "../records/kind";
 import { cellValue } from "./cellValue";
 import { columnFor } from "./columnFor";
 import { kindOfTest } from "./kindOfTest";
-import { dateOrder, readDate, readTime } from "./readDate";
-import type { ExportRow, ExportTable } from "./readExport";
+import { type DateOrder, readDate, readTime } from "./readDate";
+import type { ExportBlock, ExportRow, ExportTable } from "./readExport";
 import { type FoundRow, type RecordRows, rowFinder } from "./rowFinder";
 import { type Written, writtenBy } from "./written";
 
@@ -36,15 +36,19 @@ export const arrivalsOf = <T extends RecordRows>(
   { instruments = [], wave }: ArrivalOptions,
   say: (line: number, reason: string) => void,
 ): Arrival<T>[] => {
-  const writtenOn = writtenBy(table);
-  const lines = table.rows.map((row) => ({ row, written: writtenOn(row) }));
-  const texts = (field: string) => lines.flatMap(({ written }) => written.get(field)?.text ?? []);
-  const find = rowFinder(tables, texts("position"));
-  const dates = dateOrder(texts("date"));
+  const readers = new Map(table.blocks.map((block) => [block, writtenBy(block)]));
+  const lines = Array.from(table.each(), ({ block, row }) => ({
+    row,
+    block,
+    written: (readers.get(block) as ReturnType<typeof writtenBy>)(row),
+  }));
+  const positions = lines.flatMap(({ written }) => written.get("position")?.text ?? []);
+  const find = rowFinder(tables, positions);
+  const { dates } = table;
 
-  return lines.flatMap(({ row, written }): Arrival<T>[] => {
+  return lines.flatMap(({ row, block, written }): Arrival<T>[] => {
     const text = (field: string) => written.get(field)?.text ?? "";
-    const among = isTorn(row, table) ?? tablesFor(tables, written, table);
+    const among = isTorn(row, block) ?? tablesFor(tables, written, block);
     if (!among.ok) {
       say(row.line, among.reason);
       return [];
@@ -82,7 +86,7 @@ export const arrivalsOf = <T extends RecordRows>(
 };
 
 /** A line with more cells than titles has been parted in the wrong places. */
-const isTorn = ({ cells }: ExportRow, { columns }: ExportTable): Result<never> | undefined =>
+const isTorn = ({ cells }: ExportRow, { columns }: ExportBlock): Result<never> | undefined =>
   cells.slice(columns.length).some((cell) => cell !== "")
     ? refuse(
         "wrong",
@@ -94,7 +98,7 @@ const isTorn = ({ cells }: ExportRow, { columns }: ExportTable): Result<never> |
 const tablesFor = <T extends RecordRows>(
   tables: readonly T[],
   written: ReadonlyMap<string, Written>,
-  exported: ExportTable,
+  exported: ExportBlock,
 ): Result<readonly T[]> => {
   const test = written.get("test");
   const ids = tables.map(({ kind }) => kind.id);
@@ -113,7 +117,7 @@ const tablesFor = <T extends RecordRows>(
 const noReading = (
   tables: readonly RecordRows[],
   written: ReadonlyMap<string, Written>,
-  { columns }: ExportTable,
+  { columns }: ExportBlock,
 ): Result<never> => {
   const readings = tables.flatMap(({ kind }) =>
     kind.columns.flatMap(({ need, header }) => (need === "reading" ? header : [])),
@@ -206,7 +210,7 @@ const read = (
   { text, title, unit }: Written,
   column: Column,
   { decimal }: ExportTable,
-  dates: ReturnType<typeof dateOrder>,
+  dates: DateOrder | undefined,
   wave: ArrivalOptions["wave"],
 ): Result<CellValue> => {
   const said = /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1]?.toUpperCase();
