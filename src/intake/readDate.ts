@@ -1,4 +1,4 @@
-import { daySerial, serialDay } from "../quantities/dates";
+import { type DateOrder, daySerial, serialDay } from "../quantities/dates";
 import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Seen } from "./seen";
@@ -26,8 +26,7 @@ const MONTH_NAMED = /^(\p{L}{3,10})\.?[ -]+(\d{1,2})(?:st|nd|rd|th)?[ ,-]+(\d{4}
 const SERIAL = /^(\d{5})(?:[.,](\d+))?$/;
 const [FIRST_SERIAL, LAST_SERIAL] = [30_000, 73_050];
 
-export const DATE_ORDERS = ["day-first", "month-first"] as const;
-export type DateOrder = (typeof DATE_ORDERS)[number];
+export type { DateOrder } from "../quantities/dates";
 
 /**
  * Whether dates such as 03/11/2026 have the day or the month first, from those that can be read one way

@@ -10,7 +10,6 @@ import { delimited, type TextRow } from "./delimited";
 import { FIELDS, isField, plainWords } from "./fields";
 import {
   type Block,
-  type Fact,
   firstHead,
   type Head,
   type LayoutOptions,
@@ -19,7 +18,7 @@ import {
   MOST_COLUMNS,
   type Skipped,
 } from "./layout";
-import { type ExportRow, longOf } from "./long";
+import { type ExportRow, type Long, longOf } from "./long";
 import { type DateOrder, dateOrder } from "./readDate";
 import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
@@ -80,6 +79,8 @@ export interface ExportTable {
   readonly delimiter: string;
   readonly decimal: DecimalEvidence;
   readonly dates: DateOrder | undefined;
+  /** Every phase, pole and combination as written, by which the letters of phases are known. */
+  readonly positions: ReadonlySet<string>;
   /** The facts above the first table. */
   readonly header: Readonly<Record<string, string>>;
   /** Every column of every table, those that are alike once. */
@@ -126,6 +127,8 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
 /** The first titles stand within this many characters. */
 const LOOK_CHARACTERS = 100_000;
 const SKIPPED_TOLD = 1000;
+/** No export names more phases and combinations than this; what is over tells nothing new. */
+const MOST_POSITIONS = 5000;
 
 /**
  * Reads an instrument's export: finds the delimiter, the tables with the facts above them, their titles
@@ -174,62 +177,101 @@ export const readRows = (
       `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; ${fieldNames()}.`,
     );
 
+  const words = titleWords(synonyms);
   const blocks: ExportBlock[] = [];
+  const longs: Long[] = [];
   const seen: { block: Block; lines: number; shape: Seen<Shape> }[] = [];
   const skipped: Skipped[] = [];
   let skippedCount = 0;
-  const words = titleWords(synonyms);
-  const longs: ReturnType<typeof longOf>[] = [];
-  for (const part of layout(rows(), head, how)) {
-    if (part.block) {
-      const columns = asPoles(settled(part.block.head.columns, shape), part.block, first);
-      const twice = doubled(columns);
-      if (twice) return refuse("wrong", `${file}: ${twice}`);
-      const long = longOf(columns);
-      longs.push(long);
-      blocks.push({
-        title: part.block.title,
-        line: part.block.head.line,
-        header: Object.fromEntries(part.block.facts.map(({ key, value }) => [key, value])),
-        columns: long.columns,
-        shape: long.columns === columns ? "long" : "wide",
-      });
-      seen.push({ block: part.block, lines: 0, shape: shapeSeen(long.columns !== columns, shape) });
-    } else if (part.row) {
-      const last = seen.at(-1);
-      if (last) last.lines += 1;
-    } else {
-      skippedCount += 1;
-      if (skipped.length < SKIPPED_TOLD) skipped.push(part.skipped);
+  let refused: string | undefined;
+  let line = 0;
+  const days = new Map<string, number>();
+  const positions = new Set<string>();
+  const noteDay = (text: string) => {
+    const day = text.slice(0, 40).split(/[ T]/, 1)[0] ?? "";
+    if (!days.has(day)) days.set(day, line);
+  };
+
+  /** Walks once through the whole file; gives what tells the decimal mark. */
+  function* walk(head: Head): Generator<string> {
+    let measured: readonly number[] = [];
+    let [date, position] = [-1, -1];
+    for (const part of layout(rows(), head, how)) {
+      if (part.block) {
+        const columns = asPoles(settled(part.block.head.columns, shape), part.block, first);
+        refused = doubled(columns);
+        if (refused) return;
+        const long = longOf(columns);
+        longs.push(long);
+        const wide = long.columns !== columns;
+        blocks.push({
+          title: part.block.title,
+          line: part.block.head.line,
+          header: Object.fromEntries(part.block.facts.map(({ key, value }) => [key, value])),
+          columns: long.columns,
+          shape: wide ? "wide" : "long",
+        });
+        seen.push({ block: part.block, lines: 0, shape: shapeSeen(wide, shape) });
+        measured = long.columns
+          .filter(({ field, unit }) => unit !== undefined || isMeasured(field ?? ""))
+          .map(({ index }) => index);
+        const indexOf = (wanted: string) =>
+          long.columns.find(({ field }) => field === wanted)?.index ?? -1;
+        [date, position] = [indexOf("date"), indexOf("position")];
+        for (const fact of part.block.facts) {
+          const { field = "" } = readTitle(fact.key, undefined, words);
+          line = fact.line;
+          if (field === "date") noteDay(fact.value);
+          if (field === "position") positions.add(fact.value);
+          if (isMeasured(field)) yield fact.value;
+        }
+      } else if (part.row) {
+        const last = seen.at(-1);
+        if (last) last.lines += 1;
+        line = part.row.line;
+        for (const { cells } of (longs.at(-1) as Long).rowsOf(part.row)) {
+          if (date >= 0) noteDay(cells[date] ?? "");
+          if (position >= 0 && positions.size < MOST_POSITIONS)
+            positions.add(cells[position] ?? "");
+          for (const index of measured) {
+            const text = cells[index];
+            if (text !== undefined && text !== "") yield text;
+          }
+        }
+      } else {
+        skippedCount += 1;
+        if (skipped.length < SKIPPED_TOLD) skipped.push(part.skipped);
+      }
     }
   }
+  const found = decimalMark(walk(head), () => `line ${line}`);
+  if (refused !== undefined) return refuse("wrong", `${file}: ${refused}`);
 
   function* each() {
     let at = -1;
     for (const part of layout(rows(), head as Head, how)) {
       if (part.block) at += 1;
       else if (part.row)
-        for (const row of (longs[at] as ReturnType<typeof longOf>).rowsOf(part.row))
+        for (const row of (longs[at] as Long).rowsOf(part.row))
           yield { block: blocks[at] as ExportBlock, row };
     }
   }
   const mark: DecimalEvidence = decimal
     ? { mark: decimal, evidence: `decimal ${decimal === "," ? "comma" : "point"}, as was said` }
-    : markOf(
-        seen.flatMap(({ block }) => block.facts),
-        each(),
-      );
+    : found;
+  const written = [...days];
   const order = options.dateOrder
     ? asSaid(options.dateOrder, `${options.dateOrder === "day-first" ? "day" : "month"} first`)
-    : orderOf(
-        seen.flatMap(({ block }) => block.facts),
-        each(),
+    : dateOrder(
+        written.map(([day]) => day),
+        (index) => `line ${written[index]?.[1]}`,
       );
   return answer({
     name,
     delimiter: delimiter.value,
     decimal: mark,
     dates: order.value,
+    positions,
     header: blocks[0]?.header ?? {},
     columns: blocks.length === 1 ? (blocks[0]?.columns ?? []) : distinct(blocks),
     blocks,
@@ -436,59 +478,6 @@ const fieldSeen = (
       : `${nameOf(field)}, by the ${english ? "title" : words(title) ? "title in another language" : "words of the title"}`,
     confidence: english && !says ? "certain" : "likely",
   };
-};
-
-type Each = Iterable<{ readonly block: ExportBlock; readonly row: ExportRow }>;
-
-/** The decimal mark, from the measured columns and the facts that carry a quantity. */
-const markOf = (facts: readonly Fact[], rows: Each): DecimalEvidence => {
-  let line = 0;
-  function* texts() {
-    for (const fact of facts)
-      if (isMeasured(readTitle(fact.key).field ?? "")) {
-        line = fact.line;
-        yield fact.value;
-      }
-    let of: ExportBlock | undefined;
-    let measured: readonly number[] = [];
-    for (const { block, row } of rows) {
-      if (block !== of) {
-        of = block;
-        measured = block.columns
-          .filter(({ field, unit }) => unit !== undefined || isMeasured(field ?? ""))
-          .map(({ index }) => index);
-      }
-      line = row.line;
-      for (const index of measured) {
-        const text = row.cells[index];
-        if (text !== undefined && text !== "") yield text;
-      }
-    }
-  }
-  return decimalMark(texts(), () => `line ${line}`);
-};
-
-const orderOf = (facts: readonly Fact[], rows: Each): Seen<DateOrder | undefined> => {
-  let line = 0;
-  function* texts() {
-    for (const fact of facts)
-      if (readTitle(fact.key).field === "date") {
-        line = fact.line;
-        yield fact.value;
-      }
-    let of: ExportBlock | undefined;
-    let at: number | undefined;
-    for (const { block, row } of rows) {
-      if (block !== of) {
-        of = block;
-        at = block.columns.find(({ field }) => field === "date")?.index;
-      }
-      if (at === undefined) continue;
-      line = row.line;
-      yield row.cells[at] ?? "";
-    }
-  }
-  return dateOrder(texts(), () => `line ${line}`);
 };
 
 const isMeasured = (field: string) =>
