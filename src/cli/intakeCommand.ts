@@ -1,15 +1,32 @@
 import { basename } from "node:path";
 import * as z from "zod";
+import type { ArrivalOptions } from "../intake/arrivals";
+import { decode, type Encoding } from "../intake/decode";
+import { historyRows } from "../intake/historyRows";
+import { fingerprintOf, mappingFor, optionsOf, withMapping } from "../intake/mappings";
 import { placeReadings } from "../intake/place";
-import type { PlacedCell, Placement } from "../intake/placement";
-import { type ExportTable, readExport } from "../intake/readExport";
-import { serialDay } from "../quantities/dates";
+import type { Kept, PlacedCell, Placement } from "../intake/placement";
+import { type ExportOptions, type ExportTable, readExport, type Shape } from "../intake/readExport";
+import { readSynonyms, type Synonyms } from "../intake/synonyms";
+import { rememberIntake, undoIntake } from "../intake/undo";
+import { type DateOrder, serialDay } from "../quantities/dates";
 import type { CellValue } from "../records/kind";
+import type { ExportMapping } from "../sheets/exportMapping";
+import {
+  HISTORY_TABLE,
+  historySheet,
+  historyUnwrites,
+  historyWrites,
+} from "../sheets/historySheet";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { type RecordTable, recordTables } from "../sheets/recordTable";
 import { filled, refill } from "../sheets/refill";
+import { type Snapshot, tablesOf } from "../sheets/snapshot";
 import { readBook, writeCells } from "../workbook/file";
+import { readRemembered } from "../workbook/finish";
+import { NOTHING_REMEMBERED } from "../workbook/memory";
+import { today } from "./checkCommand";
 import { named, readBytes, readText, UsageError, writeWhole } from "./files";
 
 type Placed = Placement<RecordTable>;
@@ -19,61 +36,160 @@ export interface Taken {
   readonly file: string;
   readonly table: ExportTable;
   readonly placement: Placed;
+  /** The mapping that was remembered for files of this shape. */
+  readonly mapping?: string;
 }
 
 const MARKS = { point: ".", comma: "," } as const;
+export const DELIMITER_WORDS = { comma: ",", semicolon: ";", tab: "\t", bar: "|" } as const;
 
 export interface IntakeOptions {
   readonly replace: boolean;
   readonly decimal?: keyof typeof MARKS;
+  readonly dateOrder?: DateOrder;
+  readonly encoding?: Encoding;
+  readonly delimiter?: keyof typeof DELIMITER_WORDS;
+  readonly shape?: Shape;
   /** A JSON file: an object of column title and field. */
   readonly columns?: string;
+  /** A JSON file: by field, an object of a text of the export and what it means here. */
+  readonly means?: string;
+  /** A JSON file: an object of field and list of words. */
+  readonly synonyms?: string;
+  /** A name under which what is said here is kept for files of this shape. */
+  readonly remember?: string;
 }
 
-/** What columns mean, from a JSON file. */
-function readMapping(file: string): Record<string, string> {
+function readJson<T>(file: string, shape: z.ZodType<T>, right: string): T {
   try {
-    return z.record(z.string(), z.string()).parse(JSON.parse(readText(file)));
+    return shape.parse(JSON.parse(readText(file)));
   } catch (error) {
     if (error instanceof UsageError) throw error;
-    throw new UsageError(
-      `${file}: is not an object of column title and field, such as {"R1": "reading"}`,
-    );
+    throw new UsageError(`${file}: ${right}`);
   }
 }
+
+const readColumns = (file: string) =>
+  readJson(
+    file,
+    z.record(z.string(), z.string()),
+    'is not an object of column title and field, such as {"R1": "reading"}',
+  );
+
+const readMeans = (file: string): NonNullable<ArrivalOptions["means"]> =>
+  readJson(
+    file,
+    z.partialRecord(
+      z.enum(["object", "part", "position", "stage", "test"]),
+      z.record(z.string(), z.string()),
+    ),
+    'is not an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}',
+  );
+
+function readWords(file: string): Synonyms {
+  const read = readSynonyms(readText(file));
+  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+  return read.value;
+}
+
+/** Reads an export as it is said to be; what is not said, as a remembered mapping has it. */
+function readFile(
+  file: string,
+  said: Omit<ExportOptions, "name">,
+  encoding: Encoding | undefined,
+  mappings: readonly ExportMapping[],
+): { table: ExportTable; mapping?: ExportMapping } {
+  const decoded = decode(readBytes(file), encoding);
+  if (!decoded.ok) throw new UsageError(`${file}: ${decoded.reason}`);
+  const { text } = decoded.value;
+  const options = { ...said, name: basename(file), encoding: decoded.value.encoding };
+  const fresh = readExport(text, options);
+  const candidates: readonly (ExportMapping | undefined)[] = fresh.ok
+    ? [mappingFor(mappings, fingerprintOf(fresh.value))]
+    : mappings;
+  for (const mapping of candidates) {
+    if (!mapping) continue;
+    const again = readExport(text, optionsOf(mapping, options));
+    if (again.ok && mappingFor([mapping], fingerprintOf(again.value)))
+      return { table: again.value, mapping };
+  }
+  if (!fresh.ok) throw new UsageError(`${file}: ${fresh.reason}`);
+  return { table: fresh.value };
+}
+
+/** What is needed of a workbook to bring readings into it. */
+async function openForIntake(book: string) {
+  const bytes = readBytes(book);
+  const snapshot = await named(book, () => readBook(bytes));
+  const lineup = snapshot.lineup ?? lineupOfSheets(snapshot);
+  const tables = recordTables(snapshot);
+  if (tables.length === 0 || !lineup)
+    throw new UsageError(
+      `${book}: has no record tables to place readings in; build them first (gearproof lineup LINEUP.json -o ${book})`,
+    );
+  return {
+    bytes,
+    snapshot,
+    lineup,
+    tables,
+    remembered: readRemembered(bytes) ?? NOTHING_REMEMBERED,
+  };
+}
+
+const historyOf = (snapshot: Snapshot) =>
+  tablesOf(snapshot).find(({ name }) => name === HISTORY_TABLE);
 
 /** Places the readings of exports into a workbook and writes it anew; the input stays as it is. */
 export async function takeIn(
   book: string,
   exports: readonly string[],
   out: string,
-  { replace, decimal, columns }: IntakeOptions,
+  options: IntakeOptions,
 ): Promise<Taken[]> {
-  const mapping = columns === undefined ? undefined : readMapping(columns);
-  const bytes = readBytes(book);
-  const snapshot = await named(book, () => readBook(bytes));
-  const lineup = snapshot.lineup ?? lineupOfSheets(snapshot);
-  const originals = recordTables(snapshot);
-  if (originals.length === 0 || !lineup)
-    throw new UsageError(
-      `${book}: has no record tables to place readings in; build them first (gearproof lineup LINEUP.json -o ${book})`,
-    );
+  const { replace, decimal, dateOrder, delimiter, shape, remember } = options;
+  const mapping = options.columns === undefined ? undefined : readColumns(options.columns);
+  const means = options.means === undefined ? undefined : readMeans(options.means);
+  const synonyms = options.synonyms === undefined ? undefined : readWords(options.synonyms);
+  const { bytes, snapshot, lineup, tables: originals, remembered } = await openForIntake(book);
   const instruments = [...(instrumentsOf(snapshot)?.values() ?? [])];
-  let tables = originals;
+  let tables: readonly RecordTable[] = originals;
+  let mappings = remembered.mappings;
   const cells: PlacedCell<RecordTable>[] = [];
+  const kept: Kept<RecordTable>[] = [];
   const taken = exports.map((file): Taken => {
-    const read = readExport(readText(file), {
-      name: basename(file),
-      mapping,
-      decimal: decimal && MARKS[decimal],
-    });
-    if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
-    const placement = placeReadings(read.value, tables, {
+    const read = readFile(
+      file,
+      {
+        mapping,
+        decimal: decimal && MARKS[decimal],
+        dateOrder,
+        delimiter: delimiter && DELIMITER_WORDS[delimiter],
+        shape,
+        synonyms,
+      },
+      options.encoding,
+      mappings,
+    );
+    const meant = { ...read.mapping?.means, ...means } as ArrivalOptions["means"];
+    const placement = placeReadings(read.table, tables, {
       replace,
       instruments,
       wave: lineup.withstand.wave,
+      panels: lineup.panels,
+      means: meant,
     });
+    if (remember !== undefined)
+      mappings = withMapping(mappings, {
+        name: remember,
+        fingerprint: fingerprintOf(read.table),
+        columns: { ...read.mapping?.columns, ...mapping },
+        decimal: (decimal && MARKS[decimal]) ?? read.mapping?.decimal,
+        dateOrder: dateOrder ?? read.mapping?.dateOrder,
+        shape: shape ?? read.mapping?.shape,
+        means: meant as ExportMapping["means"],
+      });
     cells.push(...placement.placed);
+    kept.push(...placement.kept);
     tables = tables.map((table) => ({
       ...table,
       rows: filled(
@@ -81,44 +197,134 @@ export async function takeIn(
         placement.placed.filter((cell) => cell.table.table === table.table),
       ),
     }));
-    return { file, table: read.value, placement };
+    return { file, table: read.table, placement, mapping: read.mapping?.name };
   });
-  const changes = originals.map((table) => ({
-    table: table.table,
-    writes: refill(
-      table,
-      cells.filter((cell) => cell.table.table === table.table),
-      lineup,
-    ),
-  }));
-  if (taken.every(({ placement }) => placement.placed.length + placement.same.length === 0))
+  if (
+    taken.every(
+      ({ placement: { placed, same, kept } }) => placed.length + same.length + kept.length === 0,
+    )
+  )
     throw new UsageError(
       `${taken.map(takenWords).join("\n")}\nNothing could be placed, so ${out} was not written.`,
     );
-  writeWhole(out, await named(book, () => writeCells(bytes, changes)));
+  const day = today();
+  const table = historyOf(snapshot);
+  const history = historyWrites(historyRows(kept, day), table);
+  const changes = [
+    ...changesOf(originals, cells, lineup),
+    ...(table ? [{ table, ...history }] : []),
+  ];
+  const create = table || history.rows.length === 0 ? [] : [newHistory(history)];
+  const files = exports.map((file) => basename(file));
+  writeWhole(
+    out,
+    await named(book, () =>
+      writeCells(bytes, changes, {
+        create,
+        remembered: {
+          ...remembered,
+          mappings,
+          last: rememberIntake(cells, [...history.rows], files, day),
+        },
+      }),
+    ),
+  );
   return taken;
 }
 
-/** What became of an export, in lines for people. */
-export function takenWords({ file, table, placement }: Taken): string {
-  const { placed, same, conflicts, unplaced } = placement;
-  const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
-  const list = (title: string, lines: readonly string[]) =>
-    lines.length === 0 ? [] : [`  ${title}:`, ...lines.map((line) => `    ${line}`)];
+const newHistory = ({ rows, writes }: ReturnType<typeof historyWrites>) => ({
+  planned: { ...historySheet(), rows: rows.map((row) => ({ ...row })) },
+  writes,
+});
+
+const changesOf = (
+  tables: readonly RecordTable[],
+  cells: readonly PlacedCell<RecordTable>[],
+  lineup: Parameters<typeof refill>[2],
+) =>
+  tables.map((table) => ({
+    table: table.table,
+    writes: refill(
+      table,
+      cells.filter((cell) => cell.table.table.name === table.table.name),
+      lineup,
+    ),
+  }));
+
+/** Takes the last intake back and writes the workbook anew; gives in words what came of it. */
+export async function takeBack(book: string, out: string): Promise<string> {
+  const { bytes, snapshot, lineup, tables, remembered } = await openForIntake(book);
+  const { last, ...others } = remembered;
+  if (!last)
+    throw new UsageError(
+      `${book}: remembers no intake that could be taken back; only the last one can, once`,
+    );
+  const { cells, refused } = undoIntake(last, tables);
+  const history = historyOf(snapshot);
+  const changes = [
+    ...changesOf(tables, cells, lineup),
+    ...(history ? [{ table: history, writes: historyUnwrites(last.history, history) }] : []),
+  ];
+  writeWhole(out, await named(book, () => writeCells(bytes, changes, { remembered: others })));
   return [
-    `${file}: ${table.rows.length} lines; ${placed.length} cells placed on ${rows} rows, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
+    `Took back the intake of ${serialDay(last.on)} (${last.files.join(", ")}): ${cells.length} cells as they were before.`,
+    ...(refused.length > 0 ? ["  Changed since, and left as they are:"] : []),
+    ...refused.map(({ reason }) => `    ${reason}`),
+  ].join("\n");
+}
+
+/** What became of an export, in lines for people. */
+export function takenWords({ file, table, placement, mapping }: Taken): string {
+  const { placed, same, conflicts, unplaced, suggested, kept } = placement;
+  const { encoding, delimiter, dateOrder, blocks, skipped, skippedCount } = table.inspection;
+  const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
+  const lines = blocks.reduce((sum, block) => sum + block.lines, 0);
+  const list = (title: string, items: readonly string[]) =>
+    items.length === 0 ? [] : [`  ${title}:`, ...items.map((item) => `    ${item}`)];
+  const unsure = [encoding, delimiter, dateOrder].flatMap((seen) =>
+    seen && seen.confidence !== "certain" ? [`${seen.evidence} (${seen.confidence})`] : [],
+  );
+  return [
+    `${file}: ${lines} lines; ${placed.length} cells placed on ${rows} rows, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
     `  Decimal mark: ${table.decimal.evidence}`,
+    ...(mapping === undefined ? [] : [`  Read by the mapping "${mapping}" of this workbook`]),
+    ...(blocks.length > 1
+      ? list(
+          `${blocks.length} tables`,
+          blocks.map(
+            ({ titles, title, lines, shape }) =>
+              `line ${titles.value}: ${title ?? "no title"}, ${lines} lines, ${shape.value}`,
+          ),
+        )
+      : (blocks[0]?.shape.value ?? "long") === "wide"
+        ? [`  Shape: ${blocks[0]?.shape.evidence}`]
+        : []),
+    ...list("Not sure, say otherwise by an option", unsure),
+    ...list(
+      `Lines that are no readings (${skippedCount})`,
+      skipped.slice(0, 20).map(({ line, reason }) => `line ${line}: ${reason}`),
+    ),
     ...list(
       "Columns not recognised and left out (say what they mean with --columns)",
-      table.columns.filter(({ field }) => field === undefined).map(({ title }) => `"${title}"`),
+      table.columns
+        .filter(({ field, title }) => field === undefined && title !== "")
+        .map(({ title }) => `"${title}"`),
     ),
     ...list(
       "Would overwrite, held back (take them with --replace)",
       conflicts.map(
         (cell) =>
-          `line ${cell.source.line}: ${cell.table.kind.sheet} ${header(cell)}: ${shown(cell, cell.old)} in the workbook, ${shown(cell, cell.value)} in the export`,
+          `line ${cell.source.line}: ${cell.table.kind.sheet} ${header(cell)}: ${shown(cell, cell.old)} in the workbook${cell.stands === "open" ? "" : `, ${cell.stands}`}, ${shown(cell, cell.value)} in the export`,
       ),
     ),
+    ...list(
+      "Names that no row has (confirm one with --means)",
+      suggested.map(
+        ({ field, written, candidates, lines }) =>
+          `${field} "${written}" on ${lines.length} lines: ${candidates.map(({ name, score }) => `"${name}" (${score})`).join(", ")}?`,
+      ),
+    ),
+    ...(kept.length > 0 ? [`  ${kept.length} earlier values go to the sheet Reading history`] : []),
     ...list(
       "Not placed",
       unplaced.map(({ source, reason }) => `line ${source.line}: ${reason}`),

@@ -1,10 +1,12 @@
 import { basename } from "node:path";
 import { Command, CommanderError, Option } from "commander";
 import type { Finding } from "../check/finding";
+import { ENCODINGS } from "../intake/decode";
+import { DATE_ORDERS } from "../quantities/dates";
 import { markFile } from "../workbook/fileMarks";
 import { checkFile, type FileReport, fileReport, perBook } from "./checkCommand";
 import { readBytes, UsageError, writeWhole } from "./files";
-import { type IntakeOptions, takeIn, takenWords } from "./intakeCommand";
+import { DELIMITER_WORDS, type IntakeOptions, takeBack, takeIn, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
 import { progress } from "./progress";
 import { findingTable, matrixTable, summaryLine } from "./terminal";
@@ -42,24 +44,55 @@ export async function main(argv: readonly string[]): Promise<number> {
     .command("intake")
     .description("place the readings of instrument exports on the rows they belong to")
     .argument("<book.xlsx>")
-    .argument("<export...>", "delimited text files")
+    .argument("[export...]", "delimited text files")
     .requiredOption("-o, --out <out.xlsx>", "the workbook to write")
-    .option("--replace", "write over readings that differ", false)
+    .option(
+      "--replace",
+      "write over readings that differ; what was there goes to the history",
+      false,
+    )
+    .option("--undo", "take the last intake back", false)
     .addOption(
       new Option("--decimal <mark>", "the exports' decimal mark, where it cannot be told").choices([
         "point",
         "comma",
       ]),
     )
+    .addOption(
+      new Option(
+        "--date-order <order>",
+        "what comes first in dates such as 03/11/2026, where it cannot be told",
+      ).choices(DATE_ORDERS),
+    )
+    .addOption(new Option("--encoding <name>", "how the files' text is encoded").choices(ENCODINGS))
+    .addOption(
+      new Option("--delimiter <mark>", "what parts the cells of a line").choices(
+        Object.keys(DELIMITER_WORDS),
+      ),
+    )
+    .addOption(
+      new Option("--shape <shape>", "long: a line for each reading; wide: phases across").choices([
+        "long",
+        "wide",
+      ]),
+    )
     .option("--columns <map.json>", "what columns mean: an object of title and field")
+    .option("--means <names.json>", "what names mean: by field, an object of text and name")
+    .option("--synonyms <words.json>", "titles in your words: an object of field and words")
+    .option("--remember <name>", "keep what is said here for files of this shape, in the workbook")
     .action(
       async (
         book: string,
         exports: string[],
-        { out, ...options }: { out: string } & IntakeOptions,
+        { out, undo, ...options }: { out: string; undo: boolean } & IntakeOptions,
       ) => {
-        const taken = await takeIn(book, exports, out, options);
-        say([...taken.map(takenWords), `Wrote ${out}`].join("\n"));
+        if (undo) say([await takeBack(book, out), `Wrote ${out}`].join("\n"));
+        else if (exports.length === 0)
+          throw new UsageError("give at least one export to take in, or --undo");
+        else {
+          const taken = await takeIn(book, exports, out, options);
+          say([...taken.map(takenWords), `Wrote ${out}`].join("\n"));
+        }
       },
     );
 

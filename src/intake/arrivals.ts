@@ -1,21 +1,25 @@
 import { quoted } from "../quantities/quoted";
 import { readUnit } from "../quantities/readUnit";
-import { answer, type Result, refuse } from "../quantities/result";
+import { type Answer, answer, type Result, refuse } from "../quantities/result";
 import { splitReading } from "../quantities/splitReading";
 import { unitSize } from "../quantities/units";
 import type { CellValue, Column, RecordKind } from "../records/kind";
 import { cellValue } from "./cellValue";
 import { columnFor } from "./columnFor";
+import { plainWords } from "./fields";
 import { kindOfTest } from "./kindOfTest";
-import { dateOrder, readDate, readTime } from "./readDate";
-import type { ExportRow, ExportTable } from "./readExport";
-import { type FoundRow, type RecordRows, rowFinder } from "./rowFinder";
+import type { Asked } from "./placement";
+import { type DateOrder, readDate, readTime } from "./readDate";
+import type { ExportBlock, ExportRow, ExportTable } from "./readExport";
+import { type FoundRow, type Lost, lost, type RecordRows, rowFinder } from "./rowFinder";
 import { type Written, writtenBy } from "./written";
 
 /** A line that has found its row, with the cells that it has for it. */
 export interface Arrival<T extends RecordRows> extends FoundRow<T> {
   readonly line: number;
   readonly cells: ReadonlyMap<string, CellValue>;
+  /** Serial day; with the time of day as its fraction where the line has that too. */
+  readonly day?: number;
   /** Date and time of day as a serial number, where the line has both. */
   readonly when?: number;
 }
@@ -23,66 +27,195 @@ export interface Arrival<T extends RecordRows> extends FoundRow<T> {
 export interface ArrivalOptions {
   readonly instruments?: readonly { readonly id: string; readonly serial: string }[];
   readonly wave?: "AC" | "DC";
+  /** The lineup's panels, of which an export may give the circuit's name. */
+  readonly panels?: readonly { readonly designation: string; readonly name?: string }[];
+  /** What a text of the export means here, by field: confirmed by the user. */
+  readonly means?: Readonly<Partial<Record<Asked, Readonly<Record<string, string>>>>>;
 }
+
+/** Is told of a line or cell that cannot be placed, and of the names that come nearest to one in it. */
+export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]) => void;
 
 /**
  * Finds for each line of an export its record table, its row and its cells.
  *
  * @param say is told of each line or cell that cannot be placed, and why
  */
-export const arrivalsOf = <T extends RecordRows>(
+export function* arrivalsOf<T extends RecordRows>(
   table: ExportTable,
   tables: readonly T[],
-  { instruments = [], wave }: ArrivalOptions,
-  say: (line: number, reason: string) => void,
-): Arrival<T>[] => {
-  const writtenOn = writtenBy(table);
-  const lines = table.rows.map((row) => ({ row, written: writtenOn(row) }));
-  const texts = (field: string) => lines.flatMap(({ written }) => written.get(field)?.text ?? []);
-  const find = rowFinder(tables, texts("position"));
-  const dates = dateOrder(texts("date"));
-
-  return lines.flatMap(({ row, written }): Arrival<T>[] => {
-    const text = (field: string) => written.get(field)?.text ?? "";
-    const among = isTorn(row, table) ?? tablesFor(tables, written, table);
-    if (!among.ok) {
-      say(row.line, among.reason);
-      return [];
+  options: ArrivalOptions,
+  say: Say,
+): Generator<Arrival<T>> {
+  const { instruments = [], wave } = options;
+  const meant = meaning(options);
+  const find = remembered(rowFinder(tables, table.positions));
+  const cellsOf = cellReader(table, instruments, wave);
+  const { dates } = table;
+  const among = new Map<string, ReturnType<typeof tablesFor<T>>>();
+  let readLine = writtenBy(table.blocks[0] as ExportBlock);
+  let of = table.blocks[0];
+  for (const { block, row } of table.each()) {
+    if (block !== of) {
+      of = block;
+      readLine = writtenBy(block);
+      among.clear();
     }
-    const place = {
-      object: text("object") || text("circuit") || text("section"),
-      part: text("part"),
-      position: text("position"),
-      stage: text("stage"),
+    const written = readLine(row);
+    const text = (field: Asked | "circuit") => {
+      const one = written.get(field)?.text;
+      return one === undefined ? "" : meant(field, one);
     };
-    const found = find(place, among.value);
-    if (!found.ok) {
-      say(row.line, found.reason);
-      return [];
+    const what = whatIn(written, text("test"));
+    const known = among.get(what) ?? tablesFor(tables, written, text("test"), block);
+    among.set(what, known);
+    const tablesHere: typeof known = isTorn(row, block) ?? known;
+    if (!tablesHere.ok) {
+      say(row.line, tablesHere.reason, tablesHere.suggestion);
+      continue;
     }
+    const found = find(
+      {
+        object: text("object") || text("circuit") || meant("object", written.get("section")?.text),
+        part: text("part"),
+        position: text("position"),
+        stage: text("stage"),
+      },
+      tablesHere.value,
+    );
+    if (!found.ok) {
+      say(row.line, found.reason, found.suggestion);
+      continue;
+    }
+    const cells = cellsOf(row.line, written, found.value.table, say);
+    if (!cells) continue;
+    const [day, hours] = [written.get("date")?.text ?? "", written.get("time")?.text ?? ""];
+    const date = readDate(day, dates);
+    const time = readTime(hours) ?? readTime(day);
+    yield {
+      table: found.value.table,
+      row: found.value.row,
+      line: row.line,
+      cells,
+      day: date.ok ? date.value : undefined,
+      when: date.ok && time !== undefined ? date.value + time : undefined,
+    };
+  }
+}
 
+/** What a text means by the user's own word, and a circuit's name by the lineup. */
+const meaning = ({ means = {}, panels = [] }: ArrivalOptions) => {
+  const said = new Map(
+    Object.entries(means).flatMap(([field, words]) =>
+      Object.entries(words ?? {}).map(([text, name]) => [`${field} ${plainWords(text)}`, name]),
+    ),
+  );
+  const named = new Map<string, string | undefined>();
+  for (const { designation, name } of panels) {
+    const words = plainWords(name ?? "");
+    // A name that two panels have means neither.
+    if (words !== "") named.set(words, named.has(words) ? undefined : designation);
+  }
+  const designations = new Set(panels.map(({ designation }) => plainWords(designation)));
+  const none = said.size === 0 && named.size === 0;
+  return (field: Asked | "circuit", text = ""): string => {
+    if (none || text === "") return text;
+    const words = plainWords(text);
+    const asked = field === "circuit" ? "object" : field;
+    const own = said.get(`${asked} ${words}`);
+    if (own !== undefined) return own;
+    return asked === "object" && !designations.has(words) ? (named.get(words) ?? text) : text;
+  };
+};
+
+/** The search for rows, which answers the same question once. */
+const remembered = <T extends RecordRows>(find: ReturnType<typeof rowFinder<T>>): typeof find => {
+  const known = new Map<readonly T[], Map<string, ReturnType<typeof find>>>();
+  return (place, among) => {
+    const answers = known.get(among) ?? new Map<string, ReturnType<typeof find>>();
+    known.set(among, answers);
+    const asked = `${place.object}\n${place.part}\n${place.position}\n${place.stage}`;
+    const before = answers.get(asked);
+    if (before) return before;
+    const found = find(place, among);
+    if (answers.size < MOST_REMEMBERED) answers.set(asked, found);
+    return found;
+  };
+};
+
+const MOST_REMEMBERED = 200_000;
+
+/** Which fields a line has, and of which quantities where its cells name their own units. */
+const whatIn = (written: ReadonlyMap<string, Written>, test: string): string => {
+  let what = test;
+  for (const { field, text, unit } of written.values()) {
+    what += `|${field} `;
+    if (!PLAIN_NUMBER.test(text)) {
+      const own = splitReading(text)?.unit ?? "";
+      what += own.length < 12 ? own : "?";
+    } else if (unit) what += unit;
+  }
+  return what;
+};
+
+const PLAIN_NUMBER = /^-?\d+(?:[.,]\d+)?$/;
+
+/** Reads a line's cells; undefined for a line whose reading itself cannot be taken. */
+const cellReader = (
+  table: ExportTable,
+  instruments: NonNullable<ArrivalOptions["instruments"]>,
+  wave: ArrivalOptions["wave"],
+) => {
+  const known = new Map<Column, Map<string, Result<CellValue>>>();
+  const readOnce = (column: Column, one: Written): Result<CellValue> => {
+    const values = known.get(column) ?? new Map<string, Result<CellValue>>();
+    known.set(column, values);
+    const asked = `${one.title}\n${one.unit ?? ""}\n${one.text}`;
+    const before = values.get(asked);
+    if (before) return before;
+    const value = read(one, column, table, table.dates, wave);
+    if (values.size < MOST_READ && asked.length < 200) values.set(asked, value);
+    return value;
+  };
+  const columns = columnFinder();
+  return (
+    line: number,
+    written: ReadonlyMap<string, Written>,
+    of: RecordRows,
+    say: Say,
+  ): ReadonlyMap<string, CellValue> | undefined => {
     const cells = new Map<string, CellValue>();
-    for (const [column, candidates] of byColumn(found.value.table, written)) {
+    for (const [column, candidates] of byColumn(of, written, columns)) {
       const one = onlyOne(column, candidates, instruments);
-      const value = one.ok ? read(one.value, column, table, dates, wave) : one;
+      const value = one.ok ? readOnce(column, one.value) : one;
       if (value.ok) cells.set(column.id, value.value);
       else {
         say(
-          row.line,
+          line,
           `${value.reason}${column.need === "reading" ? "" : ` (${column.header} only; the rest of the line stands)`}`,
         );
-        if (column.need === "reading") return [];
+        if (column.need === "reading") return undefined;
       }
     }
-    const day = readDate(text("date"), dates);
-    const time = readTime(text("time")) ?? readTime(text("date"));
-    const when = day.ok && time !== undefined ? day.value + time : undefined;
-    return [{ ...found.value, line: row.line, cells, when }];
-  });
+    return cells;
+  };
+};
+
+const MOST_READ = 20_000;
+
+/** `columnFor`, which answers the same question once. */
+const columnFinder = (): typeof columnFor => {
+  const known = new Map<RecordKind, Map<string, Column | undefined>>();
+  return (kind, field) => {
+    const columns = known.get(kind) ?? new Map<string, Column | undefined>();
+    known.set(kind, columns);
+    if (!columns.has(field)) columns.set(field, columnFor(kind, field));
+    return columns.get(field);
+  };
 };
 
 /** A line with more cells than titles has been parted in the wrong places. */
-const isTorn = ({ cells }: ExportRow, { columns }: ExportTable): Result<never> | undefined =>
+const isTorn = ({ cells }: ExportRow, { columns }: ExportBlock): Result<never> | undefined =>
   cells.slice(columns.length).some((cell) => cell !== "")
     ? refuse(
         "wrong",
@@ -94,15 +227,17 @@ const isTorn = ({ cells }: ExportRow, { columns }: ExportTable): Result<never> |
 const tablesFor = <T extends RecordRows>(
   tables: readonly T[],
   written: ReadonlyMap<string, Written>,
-  exported: ExportTable,
-): Result<readonly T[]> => {
-  const test = written.get("test");
+  test: string,
+  exported: ExportBlock,
+): Answer<readonly T[]> | Lost => {
   const ids = tables.map(({ kind }) => kind.id);
-  const named = test && kindOfTest(test.text, ids);
-  if (test && named === undefined)
-    return refuse(
-      "none",
-      `test ${quoted(test.text)} is none of the record tables here, which are ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
+  const named = test === "" ? undefined : kindOfTest(test, ids);
+  if (test !== "" && named === undefined)
+    return lost(
+      "test",
+      test,
+      tables.map(({ kind }) => kind.sheet),
+      `test ${quoted(test)} is none of the record tables here, which are ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
     );
   const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind.id === named);
   const among = ofTest.filter(({ kind }) => hasReading(kind, written));
@@ -113,7 +248,7 @@ const tablesFor = <T extends RecordRows>(
 const noReading = (
   tables: readonly RecordRows[],
   written: ReadonlyMap<string, Written>,
-  { columns }: ExportTable,
+  { columns }: ExportBlock,
 ): Result<never> => {
   const readings = tables.flatMap(({ kind }) =>
     kind.columns.flatMap(({ need, header }) => (need === "reading" ? header : [])),
@@ -161,10 +296,11 @@ const isOfQuantity = ({ text, unit }: Written, column: Column): boolean => {
 const byColumn = (
   { kind, at }: RecordRows,
   written: ReadonlyMap<string, Written>,
+  find: typeof columnFor,
 ): ReadonlyMap<Column, Written[]> => {
   const found = new Map<Column, Written[]>();
   for (const one of written.values()) {
-    const column = columnFor(kind, one.field);
+    const column = find(kind, one.field);
     if (column === undefined || (at && !at.has(column.id))) continue;
     const sofar = found.get(column);
     if (sofar) sofar.push(one);
@@ -206,7 +342,7 @@ const read = (
   { text, title, unit }: Written,
   column: Column,
   { decimal }: ExportTable,
-  dates: ReturnType<typeof dateOrder>,
+  dates: DateOrder | undefined,
   wave: ArrivalOptions["wave"],
 ): Result<CellValue> => {
   const said = /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1]?.toUpperCase();

@@ -12,7 +12,15 @@ export interface FieldWords {
 export const FIELDS: Readonly<Record<string, FieldWords>> = {
   object: {
     name: "panel or section",
-    titles: ["panel", "panel no", "panel number", "panel name", "panel or section", "cubicle"],
+    titles: [
+      "panel",
+      "panel id",
+      "panel no",
+      "panel number",
+      "panel name",
+      "panel or section",
+      "cubicle",
+    ],
   },
   circuit: {
     name: "circuit, where no panel is named",
@@ -38,6 +46,8 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
       "measured between",
       "test points",
       "position",
+      "test connection",
+      "conductor",
     ],
   },
   stage: { name: "stage", titles: ["stage", "before after", "when", "before or after"] },
@@ -62,6 +72,8 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
       "r1min",
       "r60s",
       "r60",
+      "1 min",
+      "60 s",
       "ir 1 min",
       "ir 60 s",
     ],
@@ -69,12 +81,12 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
   r30s: {
     name: "resistance at 30 s",
     quantity: "resistance",
-    titles: ["r 30 s", "r30s", "r30", "ir 30 s", "resistance 30 s"],
+    titles: ["r 30 s", "r30s", "r30", "30 s", "ir 30 s", "resistance 30 s"],
   },
   r10min: {
     name: "resistance at 10 min",
     quantity: "resistance",
-    titles: ["r 10 min", "r10min", "r600s", "ir 10 min", "resistance 10 min"],
+    titles: ["r 10 min", "r10min", "r600s", "10 min", "600 s", "ir 10 min", "resistance 10 min"],
   },
   voltage: {
     name: "test voltage",

@@ -1,10 +1,10 @@
-import { isBlank } from "../records/kind";
-import { type Arrival, type ArrivalOptions, arrivalsOf } from "./arrivals";
+import { type CellValue, isBlank } from "../records/kind";
+import { type Arrival, type ArrivalOptions, arrivalsOf, type Say } from "./arrivals";
 import { isSameCell } from "./isSameCell";
-import type { PlacedCell, Placement, Unplaced } from "./placement";
+import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import type { ExportTable } from "./readExport";
 import type { RecordRows } from "./rowFinder";
-import { type Settled, settle } from "./settle";
+import { isSaidAgain, type Repeated, type Settled, settle } from "./settle";
 
 export interface PlaceOptions extends ArrivalOptions {
   /** Whether cells that hold something else may be written over. */
@@ -18,7 +18,7 @@ export interface PlaceOptions extends ArrivalOptions {
  *
  * A line that would overwrite a cell is held back as a whole, so that no reading comes to stand
  * beside the conditions of another. Of two lines for one row that disagree, the later is taken where
- * both have date and time, else neither.
+ * both have date and time, else neither; what is not taken, and what is written over, goes to the history.
  *
  * @param tables the record tables as stored; those of a workbook's snapshot, or rows alone
  * @example placeReadings(exported, recordTables(snapshot), { replace: false }).placed
@@ -30,59 +30,139 @@ export const placeReadings = <T extends RecordRows>(
 ): Placement<T> => {
   const placed: PlacedCell<T>[] = [];
   const same: PlacedCell<T>[] = [];
-  const conflicts: PlacedCell<T>[] = [];
+  const conflicts: Conflict<T>[] = [];
   const unplaced: Unplaced[] = [];
-  const say = (line: number, reason: string) =>
+  const kept: Kept<T>[] = [];
+  const asked = new Map<string, Suggestion & { lines: number[] }>();
+  const say: Say = (line, reason, suggestion) => {
     unplaced.push({ source: { file: exported.name, line }, reason });
+    if (!suggestion) return;
+    const key = `${suggestion.field} ${suggestion.written}`;
+    const sofar = asked.get(key);
+    if (sofar) sofar.lines.push(line);
+    else asked.set(key, { ...suggestion, lines: [line] });
+  };
 
   for (const group of byRow(arrivalsOf(exported, tables, options, say))) {
     const line = settle(group, say);
     if (line === undefined) continue;
+    kept.push(...line.earlier.flatMap((earlier) => repeats(earlier, line, exported.name)));
     const cells = cellsOf(line, exported.name);
     const held = cells.filter(({ old }) => !isBlank(old));
-    const alike = held.filter((cell) => isSame(cell));
     const against = held.filter((cell) => !isSame(cell));
     const fresh = cells.filter(({ old }) => isBlank(old));
-    same.push(...alike);
-    if (against.length > 0 && !options.replace) conflicts.push(...against);
-    else if (fresh.length + against.length > 0)
-      placed.push(...fresh, ...against, ...originCell(line, exported.name, against.length > 0));
+    same.push(...held.filter(isSame));
+    const stands = standing(line);
+    if (against.length === 0) {
+      if (fresh.length > 0) placed.push(...fresh, ...originCell(line, exported.name, false));
+    } else if (!options.replace) conflicts.push(...against.map((cell) => ({ ...cell, stands })));
+    else if (stands === "later") {
+      kept.push(...against.map((cell) => keptOf(cell, cell.value, line.when ?? line.day)));
+      say(
+        line.line,
+        "is of an earlier day than what stands there, and is not written over it; it goes to the history.",
+      );
+    } else {
+      kept.push(...against.map(replacedBy));
+      placed.push(...fresh, ...against, ...originCell(line, exported.name, true));
+    }
   }
   unplaced.sort((one, other) => one.source.line - other.source.line);
-  return { placed, same, conflicts, unplaced };
+  return { placed, same, conflicts, unplaced, suggested: [...asked.values()], kept };
 };
 
-const byRow = <T extends RecordRows>(arrivals: readonly Arrival<T>[]): Iterable<Arrival<T>[]> => {
-  const groups = new Map<T, Map<number, Arrival<T>[]>>();
+/** The lines of each row; those that say just the same once. */
+const byRow = <T extends RecordRows>(arrivals: Iterable<Arrival<T>>): Iterable<Repeated<T>[]> => {
+  const groups = new Map<T, Map<number, (Repeated<T> & { lines: number[] })[]>>();
   for (const arrival of arrivals) {
-    const rows = groups.get(arrival.table) ?? new Map<number, Arrival<T>[]>();
+    const rows =
+      groups.get(arrival.table) ?? new Map<number, (Repeated<T> & { lines: number[] })[]>();
     groups.set(arrival.table, rows);
     const sofar = rows.get(arrival.row);
-    if (sofar) sofar.push(arrival);
-    else rows.set(arrival.row, [arrival]);
+    if (!sofar) rows.set(arrival.row, [{ ...arrival, lines: [arrival.line] }]);
+    else {
+      const again = sofar.find((one) => isSaidAgain(one, arrival));
+      if (again) again.lines.push(arrival.line);
+      else sofar.push({ ...arrival, lines: [arrival.line] });
+    }
   }
   return [...groups.values()].flatMap((rows) => [...rows.values()]);
 };
 
 const cellsOf = <T extends RecordRows>(
-  { table, row, cells, line }: Settled<T>,
+  { table, row, cells, line, when, day }: Settled<T>,
   file: string,
-): PlacedCell<T>[] =>
-  [...cells].map(([column, value]) => ({
+): PlacedCell<T>[] => {
+  const taken = when ?? day;
+  const source = taken === undefined ? { file, line } : { file, line, when: taken };
+  return [...cells].map(([column, value]) => ({
     table,
     row,
     column,
     old: table.rows[row]?.[column] ?? null,
     value,
-    source: { file, line },
+    source,
   }));
+};
+
+/** Whether the record that stands is of an earlier or a later day than a line. */
+const standing = ({ table, row, day }: Settled<RecordRows>): Conflict<RecordRows>["stands"] => {
+  const stored = table.rows[row]?.date;
+  if (typeof stored !== "number" || day === undefined || stored === day) return "open";
+  return stored > day ? "later" : "earlier";
+};
+
+const keptOf = <T extends RecordRows>(
+  { table, row, column, source }: PlacedCell<T>,
+  value: CellValue,
+  when: number | undefined,
+): Kept<T> => ({
+  table,
+  row,
+  column,
+  value,
+  when,
+  source: `${plainName(source.file)} line ${source.line}`,
+});
+
+/** What stood on the record before. */
+const replacedBy = <T extends RecordRows>(cell: PlacedCell<T>): Kept<T> => {
+  const stored = cell.table.rows[cell.row];
+  const day = stored?.date;
+  return {
+    ...keptOf(cell, cell.old, typeof day === "number" ? day : undefined),
+    source: isBlank(stored?.origin) ? "typed" : String(stored?.origin),
+  };
+};
+
+/** What an earlier line of the same export says otherwise than the one that is taken. */
+const repeats = <T extends RecordRows>(
+  earlier: Repeated<T>,
+  taken: Settled<T>,
+  file: string,
+): Kept<T>[] =>
+  [...earlier.cells].flatMap(([column, value]) =>
+    column === "date" ||
+    isSameCell(value, taken.cells.get(column) ?? null, taken.table.kind, column)
+      ? []
+      : [
+          {
+            table: earlier.table,
+            row: earlier.row,
+            column,
+            value,
+            when: earlier.when,
+            source: `${plainName(file)} line ${earlier.line}`,
+          },
+        ],
+  );
 
 const isSame = ({ old, value, table, column }: PlacedCell<RecordRows>) =>
   isSameCell(old, value, table.kind, column);
 
 /** The origin column's new text. It keeps what it held, unless readings were written over. */
 const originCell = <T extends RecordRows>(
-  { table, row, line, lines }: Settled<T>,
+  { table, row, line, lines, when }: Settled<T>,
   file: string,
   replaced: boolean,
 ): PlacedCell<T>[] => {
@@ -90,10 +170,18 @@ const originCell = <T extends RecordRows>(
     ? table.at.has("origin")
     : table.kind.columns.some(({ id }) => id === "origin");
   const old = table.rows[row]?.origin ?? null;
-  const text = `${plainName(file)} line ${lines.join(", ")}`;
+  const told = lines.length <= 8 ? lines.join(", ") : `${lines.slice(0, 8).join(", ")} …`;
+  const text = `${plainName(file)} line ${told}${when === undefined ? "" : ` at ${clock(when)}`}`;
   if (!exists || (!isBlank(old) && String(old).split("; ").includes(text))) return [];
   const value = isBlank(old) || replaced ? text : `${old}; ${text}`;
   return [{ table, row, column: "origin", old, value, source: { file, line } }];
+};
+
+/** The time of day of a serial number, as 09:14. */
+const clock = (when: number): string => {
+  const minutes = Math.round((when % 1) * 1440) % 1440;
+  const two = (part: number) => String(part).padStart(2, "0");
+  return `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
 };
 
 /** A file's name as a cell may hold it: one line that no spreadsheet takes for a formula. */

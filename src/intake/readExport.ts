@@ -1,38 +1,99 @@
-import { parseCsv } from "hucre/csv";
 import { type DecimalEvidence, decimalMark } from "../quantities/decimalMark";
 import { quoted } from "../quantities/quoted";
 import type { DecimalMark } from "../quantities/readNumber";
 import { readUnit } from "../quantities/readUnit";
 import { answer, type Result, refuse } from "../quantities/result";
-import type { Unit } from "../quantities/units";
+import { splitReading } from "../quantities/splitReading";
+import { unitSize } from "../quantities/units";
+import type { Decoded } from "./decode";
+import { delimited, type TextRow } from "./delimited";
 import { FIELDS, isField, plainWords } from "./fields";
+import {
+  type Block,
+  firstHead,
+  type Head,
+  type LayoutOptions,
+  LOOK_ROWS,
+  layout,
+  MOST_COLUMNS,
+  type Skipped,
+} from "./layout";
+import { type ExportRow, type Long, longOf } from "./long";
+import { type DateOrder, dateOrder } from "./readDate";
 import { readTitle } from "./readTitle";
+import { asSaid, type Seen } from "./seen";
+import { type Synonyms, titleWords } from "./synonyms";
+import { type ExportColumn, LEFT_OUT } from "./titles";
 
-export interface ExportColumn {
-  readonly index: number;
-  readonly title: string;
-  readonly unit?: Unit;
-  /** What the column holds: a name of `FIELDS` or the id of a record column; none where it is not recognised. */
-  readonly field?: string;
-}
+export type { ExportRow } from "./long";
+export type { ExportColumn } from "./titles";
 
-/** One line of an export's table. `line` counts the file's lines from 1. */
-export interface ExportRow {
+export type Shape = "long" | "wide";
+
+/** One test of an export: a table with its titles and the facts above it. */
+export interface ExportBlock {
+  readonly title?: string;
+  /** Line of its titles, from 1. */
   readonly line: number;
-  readonly cells: readonly string[];
+  /** What stands above the table, as key and value. */
+  readonly header: Readonly<Record<string, string>>;
+  /** One reading a row: the columns of a wide table are those that it was made into. */
+  readonly columns: readonly ExportColumn[];
+  readonly shape: Shape;
 }
 
-/** An instrument's export, its table found and its columns recognised, nothing placed yet. */
+/** What an inspection found in a file, each with its evidence and how sure it is. */
+export interface Inspection {
+  readonly encoding?: Decoded["encoding"];
+  readonly delimiter: Seen<string>;
+  readonly decimal: Seen<DecimalMark | undefined>;
+  readonly dateOrder: Seen<DateOrder | undefined>;
+  readonly blocks: readonly InspectedBlock[];
+  /** Lines that are no readings, and what they are taken for: the first thousand of them. */
+  readonly skipped: readonly Skipped[];
+  readonly skippedCount: number;
+}
+
+export interface InspectedBlock {
+  readonly title?: string;
+  /** Line of the titles. */
+  readonly titles: Seen<number>;
+  readonly titleLines: Seen<1 | 2>;
+  readonly units: Seen<boolean>;
+  readonly shape: Seen<Shape>;
+  /** As they stand in the file. */
+  readonly columns: readonly InspectedColumn[];
+  readonly lines: number;
+}
+
+export interface InspectedColumn {
+  readonly title: string;
+  readonly unit?: string;
+  readonly field: Seen<string | undefined>;
+  readonly says?: ExportColumn["says"];
+}
+
+/** An export, its tables found and their columns recognised, nothing placed yet. */
 export interface ExportTable {
   readonly name: string;
   readonly delimiter: string;
   readonly decimal: DecimalEvidence;
-  /** The block above the table, as key and value. */
+  readonly dates: DateOrder | undefined;
+  /** Every phase, pole and combination as written, by which the letters of phases are known. */
+  readonly positions: ReadonlySet<string>;
+  /** The facts above the first table. */
   readonly header: Readonly<Record<string, string>>;
+  /** Every column of every table, those that are alike once. */
   readonly columns: readonly ExportColumn[];
+  readonly blocks: readonly ExportBlock[];
+  /** The rows of all tables, one after the other. */
   readonly rows: readonly ExportRow[];
+  /** The same, read from the text anew, so that a long file is never held in parts. */
+  readonly each: () => Iterable<{ readonly block: ExportBlock; readonly row: ExportRow }>;
+  readonly inspection: Inspection;
 }
 
+/** What the user can say about a file; whatever is not said is found by inspection. */
 export interface ExportOptions {
   /** Name of the file, as it shall stand in the origin column. */
   readonly name: string;
@@ -40,71 +101,227 @@ export interface ExportOptions {
   readonly mapping?: Readonly<Record<string, string>>;
   /** The decimal mark, where the user has settled it. */
   readonly decimal?: DecimalMark;
+  readonly dateOrder?: DateOrder;
+  readonly delimiter?: string;
+  /** Line of the titles of the first table. */
+  readonly titles?: number;
+  readonly titleLines?: 1 | 2;
+  /** Whether a row of units stands under them. */
+  readonly units?: boolean;
+  /** Whether phases lie across the columns. */
+  readonly shape?: Shape;
+  /** Lines to be taken for readings that would be skipped. */
+  readonly keep?: readonly number[];
+  readonly synonyms?: Synonyms;
+  /** How the bytes were read, for the inspection. */
+  readonly encoding?: Decoded["encoding"];
 }
 
-const DELIMITERS = [",", ";", "\t", "|"];
-/** The titles stand within this many characters and rows of the start. */
+export const DELIMITERS = [",", ";", "\t", "|"] as const;
+const DELIMITER_NAMES: Readonly<Record<string, string>> = {
+  ",": "comma",
+  ";": "semicolon",
+  "\t": "tab",
+  "|": "vertical bar",
+};
+/** The first titles stand within this many characters. */
 const LOOK_CHARACTERS = 100_000;
-const LOOK_ROWS = 100;
+const SKIPPED_TOLD = 1000;
+/** No export names more phases and combinations than this; what is over tells nothing new. */
+const MOST_POSITIONS = 5000;
 
 /**
- * Reads an instrument's export: finds the delimiter, the block of facts above the table, the titles
- * with their units, a row of units under them, the lines, and the decimal mark.
+ * Reads an instrument's export: finds the delimiter, the tables with the facts above them, their titles
+ * and units, whether phases lie across, the decimal mark and the order of day and month, and the lines
+ * that are no readings.
  *
  * @param text delimited text: comma, semicolon, tab or vertical bar
  * @returns `wrong` for what is no text, has no table, or a table without a recognisable column
  * @example readExport("Panel;Pole;R (µΩ)\n=H01;L1;31,5", { name: "crm.csv" }) // delimiter ";", decimal comma, three columns
  */
-export const readExport = (
-  text: string,
-  { name, mapping = {}, decimal }: ExportOptions,
-): Result<ExportTable> => {
-  const file = quoted(name, 80);
+export const readExport = (text: string, options: ExportOptions): Result<ExportTable> => {
+  const file = quoted(options.name, 80);
   const unreadable = unreadableAt(text);
   if (unreadable) return refuse("wrong", `${file} ${unreadable}`);
-  const unknown = Object.values(mapping).find((field) => !isField(field));
+  const found = findDelimiter(text.slice(0, LOOK_CHARACTERS), options, layoutOptions(options));
+  return readRows(() => delimited(text, found.value), found, options);
+};
+
+/**
+ * The same for rows that are parted already, such as those of a sheet.
+ *
+ * @param rows reads them from the start each time it is called
+ */
+export const readRows = (
+  rows: () => Iterable<TextRow>,
+  delimiter: Seen<string>,
+  options: ExportOptions,
+): Result<ExportTable> => {
+  const { name, mapping = {}, decimal, shape, synonyms } = options;
+  const file = quoted(name, 80);
+  const unknown = Object.values(mapping).find((field) => !isMappedTo(field));
   if (unknown !== undefined)
     return refuse("wrong", `${quoted(unknown)} is no field to map a title to; ${fieldNames()}.`);
-
-  const given = new Map(
-    Object.entries(mapping).map(([title, field]) => [plainWords(title), field]),
-  );
-  const found = inspect(text.slice(0, LOOK_CHARACTERS), given);
-  if (found.recognised === 0)
+  const how = layoutOptions(options);
+  const first = take(rows(), LOOK_ROWS);
+  const widest = first.find(({ cells }) => cells.length > MOST_COLUMNS);
+  if (widest)
     return refuse(
       "wrong",
-      `${file} has no row of titles with columns that are recognised. The titles found are ${listed(found.titles)}; ${fieldNames()}.`,
+      `${file} has ${widest.cells.length} columns on line ${widest.line}; at most ${MOST_COLUMNS} are read, as many as a spreadsheet has.`,
     );
-
-  const lines = numbered(text, found.delimiter);
-  const titles = lines[found.at]?.cells ?? [];
-  const under = lines[found.at + 1]?.cells ?? [];
-  const units = isUnitRow(under) ? under : [];
-  const columns = columnsOf(titles, units, given);
-  const twice = columns.find(({ field, index }) =>
-    columns.some((other) => field !== undefined && other.field === field && other.index < index),
-  );
-  if (twice) {
-    const first = columns.find(({ field }) => field === twice.field);
+  const head = firstHead(first, how);
+  if (!head || head.recognised < (options.titles === undefined ? 2 : 1))
     return refuse(
       "wrong",
-      `${file}: the columns ${quoted(first?.title ?? "")} and ${quoted(twice.title)} both read as ${nameOf(twice.field)}; say by a mapping which of them it is.`,
+      `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; ${fieldNames()}.`,
     );
+
+  const words = titleWords(synonyms);
+  const blocks: ExportBlock[] = [];
+  const longs: Long[] = [];
+  const seen: { block: Block; lines: number; shape: Seen<Shape> }[] = [];
+  const skipped: Skipped[] = [];
+  let skippedCount = 0;
+  let refused: string | undefined;
+  let line = 0;
+  const days = new Map<string, number>();
+  const positions = new Set<string>();
+  const noteDay = (text: string) => {
+    const day = text.slice(0, 40).split(/[ T]/, 1)[0] ?? "";
+    if (!days.has(day)) days.set(day, line);
+  };
+
+  /** Walks once through the whole file; gives what tells the decimal mark. */
+  function* walk(head: Head): Generator<string> {
+    let measured: readonly number[] = [];
+    let [date, position] = [-1, -1];
+    for (const part of layout(rows(), head, how)) {
+      if (part.block) {
+        const columns = asPoles(settled(part.block.head.columns, shape), part.block, first);
+        refused = doubled(columns);
+        if (refused) return;
+        const long = longOf(columns);
+        longs.push(long);
+        const wide = long.columns !== columns;
+        blocks.push({
+          title: part.block.title,
+          line: part.block.head.line,
+          header: Object.fromEntries(part.block.facts.map(({ key, value }) => [key, value])),
+          columns: long.columns,
+          shape: wide ? "wide" : "long",
+        });
+        seen.push({ block: part.block, lines: 0, shape: shapeSeen(wide, shape) });
+        measured = long.columns
+          .filter(({ field, unit }) => unit !== undefined || isMeasured(field ?? ""))
+          .map(({ index }) => index);
+        const indexOf = (wanted: string) =>
+          long.columns.find(({ field }) => field === wanted)?.index ?? -1;
+        [date, position] = [indexOf("date"), indexOf("position")];
+        for (const fact of part.block.facts) {
+          const { field = "" } = readTitle(fact.key, undefined, words);
+          line = fact.line;
+          if (field === "date") noteDay(fact.value);
+          if (field === "position") positions.add(fact.value);
+          if (isMeasured(field)) yield fact.value;
+        }
+      } else if (part.row) {
+        const last = seen.at(-1);
+        if (last) last.lines += 1;
+        line = part.row.line;
+        for (const { cells } of (longs.at(-1) as Long).rowsOf(part.row)) {
+          if (date >= 0) noteDay(cells[date] ?? "");
+          if (position >= 0 && positions.size < MOST_POSITIONS)
+            positions.add(cells[position] ?? "");
+          for (const index of measured) {
+            const text = cells[index];
+            if (text !== undefined && text !== "") yield text;
+          }
+        }
+      } else {
+        skippedCount += 1;
+        if (skipped.length < SKIPPED_TOLD) skipped.push(part.skipped);
+      }
+    }
   }
-  const rows = lines
-    .slice(found.at + (units.length > 0 ? 2 : 1))
-    .filter(({ cells }) => cells.some((cell) => cell !== "") && !cells[0]?.startsWith("#"));
-  const facts = lines.slice(0, found.at).flatMap(factOf);
+  const found = decimalMark(walk(head), () => `line ${line}`);
+  if (refused !== undefined) return refuse("wrong", `${file}: ${refused}`);
+
+  function* each() {
+    let at = -1;
+    for (const part of layout(rows(), head as Head, how)) {
+      if (part.block) at += 1;
+      else if (part.row)
+        for (const row of (longs[at] as Long).rowsOf(part.row))
+          yield { block: blocks[at] as ExportBlock, row };
+    }
+  }
+  const mark: DecimalEvidence = decimal
+    ? { mark: decimal, evidence: `decimal ${decimal === "," ? "comma" : "point"}, as was said` }
+    : found;
+  const written = [...days];
+  const order = options.dateOrder
+    ? asSaid(options.dateOrder, `${options.dateOrder === "day-first" ? "day" : "month"} first`)
+    : dateOrder(
+        written.map(([day]) => day),
+        (index) => `line ${written[index]?.[1]}`,
+      );
   return answer({
     name,
-    delimiter: found.delimiter,
-    decimal: decimal
-      ? { mark: decimal, evidence: `decimal ${decimal === "," ? "comma" : "point"}, as was said` }
-      : markOf(facts, columns, rows),
-    header: Object.fromEntries(facts.map(({ key, value }) => [key, value])),
-    columns,
-    rows,
+    delimiter: delimiter.value,
+    decimal: mark,
+    dates: order.value,
+    positions,
+    header: blocks[0]?.header ?? {},
+    columns: blocks.length === 1 ? (blocks[0]?.columns ?? []) : distinct(blocks),
+    blocks,
+    get rows() {
+      return Array.from(each(), ({ row }) => row);
+    },
+    each,
+    inspection: {
+      encoding: options.encoding,
+      delimiter,
+      decimal: {
+        value: mark.mark,
+        evidence: mark.evidence,
+        confidence:
+          mark.mark === undefined && !mark.evidence.startsWith("no decimal mark in use")
+            ? "open"
+            : "certain",
+      },
+      dateOrder: order,
+      blocks: seen.map(({ block, lines, shape }) => inspected(block, lines, shape, options, words)),
+      skipped,
+      skippedCount,
+    },
   });
+};
+
+const layoutOptions = ({
+  mapping = {},
+  synonyms,
+  keep,
+  ...said
+}: ExportOptions): LayoutOptions => ({
+  given: new Map(Object.entries(mapping).map(([title, field]) => [plainWords(title), field])),
+  words: titleWords(synonyms),
+  titles: said.titles,
+  titleLines: said.titleLines,
+  units: said.units,
+  keep: keep && new Set(keep),
+});
+
+const isMappedTo = (field: string): boolean =>
+  field === LEFT_OUT || isField(field.replace(/ of \S.*$/, ""));
+
+const take = <T>(items: Iterable<T>, most: number): T[] => {
+  const taken: T[] = [];
+  for (const item of items) {
+    taken.push(item);
+    if (taken.length >= most) break;
+  }
+  return taken;
 };
 
 const unreadableAt = (text: string): string | undefined => {
@@ -117,107 +334,154 @@ const unreadableAt = (text: string): string | undefined => {
     : `has a character on line ${line} that is not UTF-8. Save it again as UTF-8, so that units such as µΩ are read right.`;
 };
 
-interface Found {
-  readonly delimiter: string;
-  readonly at: number;
-  readonly recognised: number;
-  readonly titles: readonly string[];
-}
-
-/** The delimiter and the row under which the most titles are recognised. */
-const inspect = (text: string, given: ReadonlyMap<string, string>): Found => {
-  let best: Found = { delimiter: ",", at: 0, recognised: 0, titles: [] };
-  for (const delimiter of DELIMITERS) {
-    const rows = parse(text, delimiter).slice(0, LOOK_ROWS);
-    rows.forEach((titles, at) => {
-      const fields = new Set(columnsOf(titles, [], given).flatMap(({ field }) => field ?? []));
-      const wider = best.recognised === 0 && titles.length > best.titles.length;
-      // A lone recognised title may be a fact above the table; a table has at least two columns.
-      const recognised = fields.size > 1 ? fields.size : 0;
-      if (recognised > best.recognised || (recognised === 0 && wider))
-        best = { delimiter, at, recognised, titles };
-    });
-  }
-  return best;
+/** The delimiter by which the most titles are recognised. */
+const findDelimiter = (
+  text: string,
+  { delimiter }: ExportOptions,
+  how: LayoutOptions,
+): Seen<string> => {
+  if (delimiter !== undefined) return asSaid(delimiter, nameOfDelimiter(delimiter));
+  const scores = DELIMITERS.map((mark) => {
+    const rows = take(delimited(text, mark), LOOK_ROWS);
+    const wide = rows.some(({ cells }) => cells.length > MOST_COLUMNS);
+    const recognised = wide ? 0 : (firstHead(rows, how)?.recognised ?? 0);
+    return { mark, recognised, columns: Math.max(0, ...rows.map(({ cells }) => cells.length)) };
+  }).sort((one, other) => other.recognised - one.recognised || other.columns - one.columns);
+  const [best, next] = scores;
+  const mark = best?.mark ?? ",";
+  return {
+    value: mark,
+    evidence: `${nameOfDelimiter(mark)}, by which ${best?.recognised ?? 0} columns are recognised`,
+    confidence: (next?.recognised ?? 0) < 2 ? "certain" : "likely",
+  };
 };
 
-const parse = (text: string, delimiter: string): string[][] =>
-  parseCsv(text, { delimiter }).map((cells) => cells.map((cell) => String(cell ?? "").trim()));
+const nameOfDelimiter = (mark: string) => DELIMITER_NAMES[mark] ?? quoted(mark);
 
-/** Rows with the number of the file's line that each begins on: a quoted cell can span several. */
-const numbered = (text: string, delimiter: string): ExportRow[] => {
-  let line = 1;
-  return parseCsv(text, { delimiter }).map((cells) => {
-    const row = { line, cells: cells.map((cell) => String(cell ?? "").trim()) };
-    line += 1;
-    for (const cell of cells)
-      if (typeof cell === "string") line += cell.match(/\r\n|\r|\n/g)?.length ?? 0;
-    return row;
-  });
-};
+/** Told to be long, a table's phases are no more than titles. */
+const settled = (columns: readonly ExportColumn[], shape: Shape | undefined) =>
+  shape === "long" ? columns.map(({ says: _says, ...column }) => column) : columns;
 
-const columnsOf = (
-  titles: readonly string[],
-  units: readonly string[],
-  given: ReadonlyMap<string, string>,
-): ExportColumn[] =>
-  titles.map((title, index) => {
-    const { field, unit } = readTitle(title, given.get(plainWords(title)));
-    const below = readUnit(units[index]?.replace(/^[([]|[)\]]$/g, "") ?? "");
-    return { index, title, field, unit: unit ?? (below.ok ? below.value : undefined) };
-  });
-
-const isUnitRow = (cells: readonly string[]): boolean => {
-  const filled = cells.filter((cell) => cell !== "" && cell !== "-");
-  return (
-    filled.length > 0 &&
-    filled.every((cell) => cell.length < 12 && readUnit(cell.replace(/^[([]|[)\]]$/g, "")).ok)
-  );
-};
-
-interface Fact {
-  readonly line: number;
-  readonly key: string;
-  readonly value: string;
-}
-
-/** A line above the table: `Temperature,21.4 °C`, `Temperature: 21.4 °C`, `# Stage: before`, or a remark. */
-const factOf = ({ line, cells }: ExportRow): Fact[] => {
-  const filled = cells.filter((cell) => cell !== "");
-  const [first = "", ...rest] = filled;
-  const text = first.replace(/^#+\s*/, "");
-  if (text === "") return [];
-  if (rest.length > 0) return [{ line, key: text.replace(/\s*:$/, ""), value: rest.join(" ") }];
-  const at = text.indexOf(":");
-  return [
-    at > 0
-      ? { line, key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() }
-      : { line, key: text, value: "" },
-  ];
-};
-
-/** The decimal mark, from the measured columns and the facts that carry a quantity. */
-const markOf = (
-  facts: readonly Fact[],
+/**
+ * Columns titled L1, L2, L3 without a unit: times of a breaker's poles, or what was read of a phase.
+ * What stands in their cells tells.
+ */
+const asPoles = (
   columns: readonly ExportColumn[],
-  rows: readonly ExportRow[],
-): DecimalEvidence => {
-  const measured = columns.filter(
-    ({ field, unit }) => unit !== undefined || (field !== undefined && isMeasured(field)),
+  { head }: Block,
+  rows: readonly TextRow[],
+): readonly ExportColumn[] => {
+  const open = columns.filter(
+    ({ field, unit, says }) => /^l[123]$/.test(field ?? "") && unit === undefined && !says,
   );
-  const texts = [
-    ...facts.filter(({ key }) => isMeasured(readTitle(key).field ?? "")),
-    ...rows.flatMap(({ line, cells }) =>
-      measured.map(({ index }) => ({ line, value: cells[index] ?? "" })),
+  const from = rows.findIndex(({ line }) => line > head.line);
+  const quantities = new Set(
+    (from < 0 ? [] : rows.slice(from, from + 30)).flatMap(({ cells }) =>
+      open.flatMap(({ index }) => {
+        const unit = readUnit(splitReading(cells[index] ?? "")?.unit ?? "");
+        return unit.ok ? unitSize(unit.value).quantity : [];
+      }),
     ),
-  ];
-  return decimalMark(
-    texts.map(({ value }) => value),
-    (index) => `line ${texts[index]?.line}`,
   );
+  return quantities.size === 0 || quantities.has("time")
+    ? columns
+    : columns.map((column) =>
+        open.includes(column)
+          ? { ...column, field: "reading", says: { position: (column.field ?? "").toUpperCase() } }
+          : column,
+      );
 };
 
-const isMeasured = (field: string) => field === "reading" || FIELDS[field]?.quantity !== undefined;
+const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
+  said
+    ? asSaid(said, said)
+    : wide
+      ? { value: "wide", evidence: "wide, because titles name phases", confidence: "likely" }
+      : { value: "long", evidence: "long: one reading a line", confidence: "certain" };
+
+const doubled = (columns: readonly ExportColumn[]): string | undefined => {
+  const key = ({ field, says }: ExportColumn) => JSON.stringify([field, says]);
+  const first = new Map<string, ExportColumn>();
+  for (const column of columns) {
+    if (column.field === undefined) continue;
+    const before = first.get(key(column));
+    if (before)
+      return `the columns ${quoted(before.title)} and ${quoted(column.title)} both read as ${nameOf(column.field)}; say by a mapping which of them it is.`;
+    first.set(key(column), column);
+  }
+  return undefined;
+};
+
+const distinct = (blocks: readonly ExportBlock[]): ExportColumn[] => [
+  ...new Map(
+    blocks.flatMap(({ columns }) =>
+      columns.map((column): [string, ExportColumn] => [`${column.title} ${column.field}`, column]),
+    ),
+  ).values(),
+];
+
+const inspected = (
+  { title, head, facts: _facts }: Block,
+  lines: number,
+  shape: Seen<Shape>,
+  options: ExportOptions,
+  words: ReturnType<typeof titleWords>,
+): InspectedBlock => {
+  const likely = (value: number) => (value >= 3 ? "certain" : "likely");
+  const given = new Set(Object.keys(options.mapping ?? {}).map(plainWords));
+  return {
+    title,
+    lines,
+    shape,
+    titles: {
+      value: head.line,
+      evidence: `line ${head.line}, where ${head.recognised} titles are recognised`,
+      confidence: likely(head.recognised),
+    },
+    titleLines: {
+      value: head.lines,
+      evidence:
+        head.lines === 2
+          ? "two lines, because the upper groups the lower"
+          : "one line, which says all that is recognised",
+      confidence: head.lines === 2 ? "likely" : "certain",
+    },
+    units: {
+      value: head.units,
+      evidence: head.units ? "a row of units under the titles" : "no row of units",
+      confidence: "certain",
+    },
+    columns: head.columns.map(
+      (column): InspectedColumn => ({
+        title: column.title,
+        unit: column.unit,
+        says: column.says,
+        field: fieldSeen(column, given, words),
+      }),
+    ),
+  };
+};
+
+const fieldSeen = (
+  { title, field, says }: ExportColumn,
+  given: ReadonlySet<string>,
+  words: ReturnType<typeof titleWords>,
+): Seen<string | undefined> => {
+  if (given.has(plainWords(title))) return asSaid(field, nameOf(field) ?? LEFT_OUT);
+  if (field === undefined)
+    return { value: undefined, evidence: "not recognised, and left out", confidence: "open" };
+  const english = readTitle(title, undefined, () => undefined).field === field;
+  return {
+    value: field,
+    evidence: says
+      ? `${nameOf(field)} of ${[says.position, says.stage].filter(Boolean).join(", ")}, by the title`
+      : `${nameOf(field)}, by the ${english ? "title" : words(title) ? "title in another language" : "words of the title"}`,
+    confidence: english && !says ? "certain" : "likely",
+  };
+};
+
+const isMeasured = (field: string) =>
+  field === "reading" || (Object.hasOwn(FIELDS, field) && FIELDS[field]?.quantity !== undefined);
 
 const nameOf = (field = "") => (Object.hasOwn(FIELDS, field) ? FIELDS[field]?.name : quoted(field));
 
@@ -225,6 +489,12 @@ const fieldNames = () =>
   `right would be titles such as ${Object.entries(FIELDS)
     .map(([field, { titles }]) => `${titles[0]} (${field})`)
     .join(", ")}`;
+
+const widestTitles = (rows: readonly TextRow[]): readonly string[] =>
+  rows.reduce<readonly string[]>(
+    (widest, { cells }) => (cells.length > widest.length ? cells : widest),
+    [],
+  );
 
 const listed = (titles: readonly string[]) => {
   const shown = titles.filter((title) => title !== "").slice(0, 12);

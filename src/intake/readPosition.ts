@@ -4,9 +4,10 @@ import { answer, type Result, refuse } from "../quantities/result";
 /** How the three phases are lettered. The same letter can stand for another phase in another scheme. */
 const SCHEMES = ["RYB", "RST", "ABC", "UVW"] as const;
 
-const TOKEN = /EARTH|GROUND|GND|PE|E|G|L?[123]|[RYSTABCUVW]/y;
-const EARTH = /^(?:EARTH|GROUND|GND|PE|E|G)$/;
-const FILLERS = /\b(?:PHASES?|PH|POLES?|TO|AND|CONTACTS?|GAP)\b/g;
+const TOKEN = /EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G|L?[123]|[RYSTABCUVW]/y;
+const EARTH = /^(?:EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G)$/;
+const FILLERS =
+  /\b(?:PHASES?|PH|POLES?|BETWEEN|TO|AND|VS|VERSUS|AGAINST|CONTACTS?|GAP|LEITER|POL|PÔLES?|PHASEN|GEGEN|UND|ZWISCHEN|FASES?|POLOS?|ENTRE|ET|Y(?= (?:L?[123]|PE)\b))\b/g;
 const OPEN = /\b(?:OPEN|ACROSS)\b/g;
 const RIGHT = 'right would be, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
 
@@ -27,6 +28,26 @@ export const positionReader = (texts: Iterable<string>): ((text: string) => Resu
   const schemes = SCHEMES.filter((scheme) => [...letters].every((one) => scheme.includes(one)));
   return (text) => readPosition(text, schemes);
 };
+
+/**
+ * Whether a title names a phase, a pole or a combination. A digit alone may be anything, and a letter
+ * alone is one only beside the others of its scheme.
+ */
+export const namesPosition = (text: string): boolean => {
+  const tokens = tokensOf(text)?.tokens ?? [];
+  const phases = tokens.filter((token) => !EARTH.test(token));
+  return (
+    phases.length > 0 &&
+    tokens.length <= 2 &&
+    !/[()[\]/]/.test(text) &&
+    !/^[\d\s.,-]+$/.test(text) &&
+    !/^\p{L}$/u.test(text)
+  );
+};
+
+/** Whether texts are the three letters of one scheme, and so the phases. */
+export const areSchemeLetters = (texts: readonly string[]): boolean =>
+  SCHEMES.some((scheme) => [...scheme].every((letter) => texts.includes(letter)));
 
 const readPosition = (text: string, schemes: readonly string[]): Result<string> => {
   const parts = tokensOf(text);

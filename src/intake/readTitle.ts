@@ -2,6 +2,7 @@ import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import { KINDS } from "../records/kinds";
 import { FIELDS, fieldOf } from "./fields";
+import { type TitleWords, titleWords } from "./synonyms";
 
 export interface Title {
   readonly field?: string;
@@ -15,28 +16,61 @@ const WITH_UNIT = [
   /^(.+?)\s+in\s+(\S+)$/,
   /^(.+?)[\s,_]+([^\s_]+)$/,
 ];
+const SHIPPED = titleWords();
 const WAVE = /\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i;
+
+/** The name of a title and the unit that it ends with; the unit is left where it is none that is known. */
+export const splitTitle = (title: string): { readonly name: string; readonly unit?: Unit } => {
+  const text = tidy(title);
+  for (const form of WITH_UNIT) {
+    const [, name = "", written = ""] = form.exec(text) ?? [];
+    const unit = readUnit(written.replace(WAVE, ""));
+    if (unit.ok) return { name, unit: unit.value };
+  }
+  const alone = readUnit(text.replace(/^[([]|[)\]]$/g, ""));
+  return alone.ok && !/^[a-z]$/i.test(text) ? { name: "", unit: alone.value } : { name: text };
+};
+
+const tidy = (title: string) => title.slice(0, 200).trim().replace(/\s+/g, " ");
 
 /**
  * What a column's title says: the field, by its trade word, and the unit, if it carries one.
  *
  * @param given the field that the user has named for this title, which then counts alone
+ * @param other words for fields besides the trade's English ones
  * @example readTitle("Insulation resistance [GΩ]") // { field: "resistance", unit: "GΩ" }
  */
-export const readTitle = (title: string, given?: string): Title => {
-  const text = title.slice(0, 200).trim().replace(/\s+/g, " ");
+export const readTitle = (title: string, given?: string, other: TitleWords = SHIPPED): Title => {
+  if (given !== undefined) return titleIn(title, given, other);
+  // The same few titles are looked at again for every delimiter and on every page.
+  const known = READ.get(other) ?? new Map<string, Title>();
+  READ.set(other, known);
+  const before = known.get(title);
+  if (before) return before;
+  const read = titleIn(title, undefined, other);
+  if (known.size > MOST_READ) known.clear();
+  if (title.length < 200) known.set(title, read);
+  return read;
+};
+
+const MOST_READ = 5000;
+const READ = new WeakMap<TitleWords, Map<string, Title>>();
+
+const titleIn = (title: string, given: string | undefined, other: TitleWords): Title => {
+  const text = tidy(title);
+  const named = (name: string) => fieldOf(name) ?? other(name);
   const own = OWN_HEADERS.get(text);
-  const field = given ?? own?.field ?? fieldOf(text);
+  const field = given ?? own?.field ?? named(text);
   if (own && given === undefined) return own;
   for (const form of WITH_UNIT) {
     const [, name = "", written = ""] = form.exec(text) ?? [];
     const unit = readUnit(written.replace(WAVE, ""));
-    const named = given ?? fieldOf(name);
-    if (!unit.ok || named === undefined || (field !== undefined && given === undefined)) continue;
+    const meant = given ?? named(name);
+    if (!unit.ok || meant === undefined || (field !== undefined && given === undefined)) continue;
     const size = unitSize(unit.value).quantity;
-    if (named === "time" && size === "time") return { field: "duration", unit: unit.value };
-    const quantity = FIELDS[named]?.quantity;
-    if (quantity === undefined || quantity === size) return { field: named, unit: unit.value };
+    if (meant === "time" && size === "time") return { field: "duration", unit: unit.value };
+    const quantity = FIELDS[meant]?.quantity;
+    if (quantity === undefined || quantity === size) return { field: meant, unit: unit.value };
   }
   return { field };
 };

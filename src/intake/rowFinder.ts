@@ -1,9 +1,11 @@
 import { quoted } from "../quantities/quoted";
-import { answer, type Result, refuse } from "../quantities/result";
+import { type Answer, answer, type Refusal, type Result, refuse } from "../quantities/result";
 import { keyIds, type RecordKind, type Row, rowKey } from "../records/kind";
 import { plainWords } from "./fields";
+import type { Asked, Suggestion } from "./placement";
 import { positionReader } from "./readPosition";
 import { readStage } from "./readStage";
+import { similar } from "./similar";
 
 /** A record table as far as placing needs it. A table of a workbook is one. */
 export interface RecordRows {
@@ -21,6 +23,34 @@ export interface Place {
   readonly position: string;
   readonly stage: string;
 }
+
+/** A refusal that may know which names come nearest to one that no row has. */
+export interface Lost extends Refusal {
+  readonly suggestion?: Omit<Suggestion, "lines">;
+}
+
+export type Finding<T extends RecordRows> = Answer<FoundRow<T>> | Lost;
+
+/** A refusal with the names that come nearest. */
+export const lost = (
+  field: Asked,
+  written: string,
+  names: readonly string[],
+  reason: string,
+): Lost => {
+  const candidates = [...new Set(names)]
+    .map((name) => ({ name, score: Math.round(100 * similar(written, name)) / 100 }))
+    .filter(({ name, score }) => name !== "" && score >= LEAST_ALIKE)
+    .sort((one, other) => other.score - one.score)
+    .slice(0, MOST_SUGGESTED);
+  return candidates.length === 0
+    ? refuse("none", reason)
+    : { ...refuse("none", reason), suggestion: { field, written, candidates } };
+};
+
+const LEAST_ALIKE = 0.4;
+const MOST_SUGGESTED = 5;
+const MOST_ASKED = 200;
 
 export interface FoundRow<T extends RecordRows> {
   readonly table: T;
@@ -46,7 +76,7 @@ interface Candidate<T extends RecordRows> extends FoundRow<T> {
 export const rowFinder = <T extends RecordRows>(
   tables: readonly T[],
   positions: Iterable<string>,
-): ((place: Place, among: readonly T[]) => Result<FoundRow<T>>) => {
+): ((place: Place, among: readonly T[]) => Finding<T>) => {
   const position = positionReader(positions);
   const objects = new Map(
     tables.map((table) => [table, some(table.rows.map((row) => String(row.object ?? "").trim()))]),
@@ -59,15 +89,40 @@ export const rowFinder = <T extends RecordRows>(
     else byObject.set(key, [one]);
   }
 
+  // The nearest of many names takes a while to find; after so many unknown names none is looked for.
+  let left = MOST_ASKED;
+  const known = new Map<readonly T[], readonly string[]>();
+  const namesAmong = (among: readonly T[]): readonly string[] => {
+    left -= 1;
+    if (left < 0) return [];
+    const names = known.get(among) ?? [
+      ...new Set(among.flatMap(({ rows }) => rows.map((row) => String(row.object ?? "").trim()))),
+    ];
+    known.set(among, names);
+    return names;
+  };
+
   return (place, among) => {
     if (place.object === "")
       return refuse("none", 'names no panel or section; right would be a column "Panel".');
-    const ofObject = (byObject.get(objectKey(place.object)) ?? []).filter(({ table }) =>
+    const alike = (byObject.get(objectKey(place.object)) ?? []).filter(({ table }) =>
       among.includes(table),
     );
+    const verbatim = alike.filter(({ object }) => object === place.object);
+    const ofObject = verbatim.length > 0 ? verbatim : alike;
+    const other = ofObject.find(({ object }) => object !== ofObject[0]?.object);
+    if (other)
+      return lost(
+        "object",
+        place.object,
+        ofObject.map(({ object }) => object),
+        `panel or section ${quoted(place.object)} could be ${some(ofObject.map(({ object }) => object))}; write it as it stands there.`,
+      );
     if (ofObject.length === 0)
-      return refuse(
-        "none",
+      return lost(
+        "object",
+        place.object,
+        namesAmong(among),
         `panel or section ${quoted(place.object)} has no row. ${among.map((table) => `${table.kind.sheet} has ${objects.get(table)}`).join("; ")}.`,
       );
 
@@ -97,8 +152,10 @@ export const rowFinder = <T extends RecordRows>(
     const ofPart = place.part === "" ? atStage.value : ofThisPart(atStage.value, place.part);
     const [found, second] = ofPart;
     if (found === undefined)
-      return refuse(
-        "none",
+      return lost(
+        "part",
+        place.part,
+        atStage.value.map(({ part }) => part),
         `part ${quoted(place.part)} is none of ${place.object}'s, which are ${some(atStage.value.map(({ part }) => part))}.`,
       );
     return second === undefined
@@ -122,7 +179,7 @@ const narrow = <T extends RecordRows>(
   key: "position" | "stage",
   written: string,
   read: (text: string) => Result<string>,
-): Result<readonly Candidate<T>[]> => {
+): Answer<readonly Candidate<T>[]> | Lost => {
   const without = rows.filter((row) => row[key] === "");
   if (without.length === rows.length && (key === "stage" || written === "")) return answer(rows);
   const choices = some(rows.map((row) => row[key]));
@@ -138,7 +195,15 @@ const narrow = <T extends RecordRows>(
     key === "position" ? rows.filter((row) => plainWords(row[key]) === plainWords(written)) : [];
   if (verbatim.length > 0) return answer(verbatim);
   const wanted = read(written);
-  if (!wanted.ok) return wanted;
+  if (!wanted.ok)
+    return key === "position"
+      ? lost(
+          key,
+          written,
+          rows.map((row) => row[key]),
+          wanted.reason,
+        )
+      : wanted;
   const exact = rows.filter((row) => row[key] === wanted.value);
   // A withstand test puts a phase against earth, so that "L1-E" there is the phase L1.
   const toEarth = rows.filter(
@@ -147,8 +212,10 @@ const narrow = <T extends RecordRows>(
   const found = key === "stage" ? [...exact, ...without] : exact.length > 0 ? exact : toEarth;
   return found.length > 0
     ? answer(found)
-    : refuse(
-        "none",
+    : lost(
+        key,
+        written,
+        rows.map((row) => row[key]),
         choices === ""
           ? `${object} has no row by ${NAMES[key]} for such a reading.`
           : `${NAMES[key]} ${quoted(written)} is none of ${object}'s, which are ${choices}.`,

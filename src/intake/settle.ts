@@ -1,10 +1,17 @@
 import { keyIds, rowKey } from "../records/kind";
-import type { Arrival } from "./arrivals";
+import type { Arrival, Say } from "./arrivals";
 import { isSameCell } from "./isSameCell";
 import type { RecordRows } from "./rowFinder";
 
 /** What the lines for one row come to: their cells together, and the lines that gave them. */
 export interface Settled<T extends RecordRows> extends Arrival<T> {
+  readonly lines: readonly number[];
+  /** Earlier lines for the same row that say something else. */
+  readonly earlier: readonly Repeated<T>[];
+}
+
+/** A line, and those that say just the same. */
+export interface Repeated<T extends RecordRows> extends Arrival<T> {
   readonly lines: readonly number[];
 }
 
@@ -15,17 +22,17 @@ export interface Settled<T extends RecordRows> extends Arrival<T> {
  * @param say is told of each line that is not taken, and why
  */
 export const settle = <T extends RecordRows>(
-  arrivals: readonly Arrival<T>[],
-  say: (line: number, reason: string) => void,
+  arrivals: readonly Repeated<T>[],
+  say: Say,
 ): Settled<T> | undefined => {
   const [first] = arrivals;
   if (first === undefined) return undefined;
   if (agree(arrivals)) {
     const cells = new Map(arrivals.flatMap((arrival) => [...arrival.cells]));
-    return { ...first, cells, lines: arrivals.map(({ line }) => line) };
+    return { ...latestOf(arrivals), cells, lines: linesOf(arrivals), earlier: [] };
   }
 
-  const lines = arrivals.map(({ line }) => line);
+  const lines = linesOf(arrivals);
   const { kind, rows } = first.table;
   const name = rowKey(rows[first.row] ?? {}, keyIds(kind));
   const times = new Set(arrivals.map(({ when }) => when));
@@ -33,23 +40,39 @@ export const settle = <T extends RecordRows>(
     for (const line of lines)
       say(
         line,
-        `lines ${lines.join(" and ")} give different values for ${name}; none of them is taken, since no date and time tell which is later. Right would be one line.`,
+        `lines ${listed(lines)} give different values for ${name}; none of them is taken, since no date and time tell which is later. Right would be one line.`,
       );
     return undefined;
   }
-  const latest = arrivals.reduce((one, other) =>
-    (other.when ?? 0) > (one.when ?? 0) ? other : one,
-  );
-  for (const { line } of arrivals)
-    if (line !== latest.line)
-      say(
-        line,
-        `line ${latest.line} gives other values for ${name} and is later; line ${latest.line} is taken.`,
-      );
-  return { ...latest, lines: [latest.line] };
+  const latest = latestOf(arrivals);
+  const earlier = arrivals.filter((arrival) => arrival !== latest);
+  for (const line of linesOf(earlier))
+    say(
+      line,
+      `line ${latest.line} gives other values for ${name} and is later; line ${latest.line} is taken.`,
+    );
+  return { ...latest, earlier };
 };
 
-const agree = <T extends RecordRows>(arrivals: readonly Arrival<T>[]): boolean => {
+const linesOf = (arrivals: readonly Repeated<RecordRows>[]) =>
+  arrivals.flatMap(({ lines }) => lines).sort((one, other) => one - other);
+
+const listed = (lines: readonly number[]) =>
+  lines.length <= 8
+    ? lines.join(" and ")
+    : `${lines.slice(0, 4).join(", ")} … ${lines.slice(-2).join(", ")}`;
+
+const latestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): Repeated<T> =>
+  arrivals.reduce((one, other) => ((other.when ?? 0) > (one.when ?? 0) ? other : one));
+
+/** Whether two lines say just the same, so that they need be kept once. */
+export const isSaidAgain = (one: Arrival<RecordRows>, other: Arrival<RecordRows>): boolean => {
+  if (one.when !== other.when || one.cells.size !== other.cells.size) return false;
+  for (const [id, value] of other.cells) if (one.cells.get(id) !== value) return false;
+  return true;
+};
+
+const agree = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): boolean => {
   const [first, ...others] = arrivals;
   const sofar = new Map(first?.cells);
   for (const { cells, table } of others)

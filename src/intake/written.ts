@@ -1,5 +1,5 @@
 import type { Unit } from "../quantities/units";
-import type { ExportRow, ExportTable } from "./readExport";
+import type { ExportBlock, ExportRow } from "./readExport";
 import { readTitle } from "./readTitle";
 
 /** One text of an export whose field is recognised: a cell of a line, or a fact from the block above the table. */
@@ -14,7 +14,7 @@ export interface Written {
  * Makes the reader of lines: what each says, by field. What the block above the table says holds for
  * every line that does not say it itself.
  */
-export const writtenBy = ({ header, columns }: ExportTable) => {
+export const writtenBy = ({ header, columns }: ExportBlock) => {
   const facts = Object.entries(header).flatMap(([title, text]): [string, Written][] => {
     const { field, unit } = readTitle(title);
     return field === undefined || text === "" ? [] : [[field, { field, title, text, unit }]];

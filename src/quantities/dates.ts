@@ -1,3 +1,7 @@
+/** Whether dates such as 03/11/2026 have the day or the month first. */
+export const DATE_ORDERS = ["day-first", "month-first"] as const;
+export type DateOrder = (typeof DATE_ORDERS)[number];
+
 const DAY = 86_400_000;
 /** Serial day 0 of the 1900 system, as from 1 March 1900 on. */
 const EPOCH = Date.UTC(1899, 11, 30);

@@ -8,6 +8,9 @@ export interface DecimalEvidence {
   readonly evidence: string;
 }
 
+const PLAIN_POINT = /^-?\d+\.(?:\d{1,2}|\d{4,})$/;
+const PLAIN_COMMA = /^-?\d+,(?:\d{1,2}|\d{4,})$/;
+
 /**
  * Finds the decimal mark of a column or export from the texts that can be read one way only.
  *
@@ -25,6 +28,9 @@ export const decimalMark = (
   let index = -1;
   for (const text of texts) {
     index += 1;
+    // What most instruments write proves its mark without a closer look.
+    if (proofs["."] && PLAIN_POINT.test(text)) continue;
+    if (proofs[","] && PLAIN_COMMA.test(text)) continue;
     if (!/[.,．，]/.test(text)) continue;
     const parts = splitReading(text);
     const number = parts && readNumber(parts.number, parts.exponent !== "");

@@ -4,6 +4,7 @@ import { rowsOf } from "../records/rowsOf";
 import { coverSheet } from "./coverSheet";
 import { criteriaSheet } from "./criteriaSheet";
 import { equipmentSheet } from "./equipmentSheet";
+import { historySheet } from "./historySheet";
 import { instrumentSheet } from "./instrumentSheet";
 import { panelSheet } from "./panelSheet";
 import type { PlannedSheet } from "./plannedSheet";
@@ -26,5 +27,6 @@ export const planFor = (lineup: Lineup): Plan => ({
     criteriaSheet(lineup),
     settingsSheet(lineup),
     instrumentSheet(lineup),
+    historySheet(),
   ],
 });

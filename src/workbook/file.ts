@@ -22,6 +22,7 @@ import { BookError } from "./bookError";
 import { newSheet } from "./fileSheet";
 import { finish, readMemory } from "./finish";
 import { body, FONT } from "./look";
+import type { Remembered } from "./memory";
 import { setCell } from "./setCell";
 
 /**
@@ -128,13 +129,7 @@ export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Buil
   const workbook = await openBook(existing);
   const done = reconcile(plan, snapshotOf(workbook));
   for (const change of done.change) applyChange(workbook, change, planned(plan, change));
-  for (const { planned, writes } of done.create) {
-    if (workbook.sheets.some(({ name }) => name.toLowerCase() === planned.sheet.toLowerCase()))
-      throw new BookError(
-        `has a sheet "${planned.sheet}" of its own, where the table ${planned.table} should go; rename that sheet and build again`,
-      );
-    workbook.sheets.push(newSheet(planned, writes) as Sheet);
-  }
+  for (const { planned, writes } of done.create) addSheet(workbook, planned, writes);
   const file = await saveXlsx(workbook);
   return { file: finish(file, { lineup: plan.lineup }, columnFormulas(plan)), done };
 }
@@ -146,17 +141,37 @@ const planned = (plan: Plan, { table }: TableChange) =>
       sheet.columns.every(({ header }) => table.headers.includes(header)),
   );
 
-/** Writes single cells of existing tables into a workbook file; everything else stays. */
+/** What is written besides cells: sheets that the workbook lacks, and what it shall remember. */
+export interface WrittenBesides {
+  readonly create?: Reconciled["create"];
+  readonly remembered?: Remembered;
+}
+
+/** Writes single cells of existing tables into a workbook file, and rows at their foot; everything else stays. */
 export async function writeCells(
   existing: Uint8Array,
-  changes: readonly { table: TableSnapshot; writes: readonly CellWrite[] }[],
+  changes: readonly { table: TableSnapshot; writes: readonly CellWrite[]; added?: number }[],
+  { create = [], remembered }: WrittenBesides = {},
 ): Promise<Uint8Array> {
   const workbook = await openBook(existing);
-  for (const { table, writes } of changes)
-    applyChange(workbook, { table, writes, added: 0, aside: [] }, undefined);
+  for (const { table, writes, added = 0 } of changes)
+    applyChange(workbook, { table, writes, added, aside: [] }, undefined);
+  for (const { planned, writes } of create) addSheet(workbook, planned, writes);
   const memory = readMemory(existing);
   const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
-  return finish(await saveXlsx(workbook), memory, formulas);
+  return finish(await saveXlsx(workbook), memory, formulas, remembered);
+}
+
+function addSheet(
+  workbook: RoundtripWorkbook,
+  planned: PlannedSheet,
+  writes: readonly CellWrite[],
+) {
+  if (workbook.sheets.some(({ name }) => name.toLowerCase() === planned.sheet.toLowerCase()))
+    throw new BookError(
+      `has a sheet "${planned.sheet}" of its own, where the table ${planned.table} should go; rename that sheet and try again`,
+    );
+  workbook.sheets.push(newSheet(planned, writes) as Sheet);
 }
 
 function applyChange(

@@ -1,14 +1,34 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
-import { escaped, type Memory, memoryXml, NAMESPACE, readMemoryXml, unescaped } from "./memory";
+import {
+  escaped,
+  type Memory,
+  memoryXml,
+  NAMESPACE,
+  REMEMBERED_NAMESPACE,
+  type Remembered,
+  readMemoryXml,
+  readRememberedXml,
+  rememberedXml,
+  unescaped,
+} from "./memory";
 
 const PART = /^customXml\/item(\d+)\.xml$/;
 
 /** Reads our custom XML part from a workbook file; undefined where it has none that can be understood. */
 export function readMemory(file: Uint8Array): Memory | undefined {
+  return firstOf(file, readMemoryXml);
+}
+
+/** Reads what a workbook file remembers of readings; undefined where it has no such part. */
+export function readRemembered(file: Uint8Array): Remembered | undefined {
+  return firstOf(file, readRememberedXml);
+}
+
+function firstOf<T>(file: Uint8Array, read: (xml: string) => T | undefined): T | undefined {
   const parts = unzipSync(file, { filter: ({ name }) => PART.test(name) });
   return Object.values(parts)
-    .map((bytes) => readMemoryXml(strFromU8(bytes)))
-    .find((memory) => memory !== undefined);
+    .map((bytes) => read(strFromU8(bytes)))
+    .find((found) => found !== undefined);
 }
 
 const RELATIONSHIP =
@@ -23,11 +43,13 @@ const RELATIONSHIP =
  * - tables carry the formulas of their computed columns, so that a row added in a spreadsheet gets them.
  *
  * @param columnFormulas by table name, then header
+ * @param remembered what shall be remembered of readings; what is there stays where not given
  */
 export function finish(
   file: Uint8Array,
   memory: Memory | undefined,
   columnFormulas: ReadonlyMap<string, ReadonlyMap<string, string>>,
+  remembered?: Remembered,
 ): Uint8Array {
   const parts = unzipSync(file);
   const edit = (name: string, change: (text: string) => string) => {
@@ -41,7 +63,15 @@ export function finish(
   for (const name of Object.keys(parts))
     if (/^xl\/tables\/table\d+\.xml$/.test(name))
       edit(name, (text) => withColumnFormulas(text, columnFormulas));
-  if (memory) remember(parts, edit, memory);
+  if (memory) remember(parts, edit, NAMESPACE, "rIdGearproof", memoryXml(memory));
+  if (remembered)
+    remember(
+      parts,
+      edit,
+      REMEMBERED_NAMESPACE,
+      "rIdGearproofRemembered",
+      rememberedXml(remembered),
+    );
   return zipSync(parts, { level: 6, mtime: new Date("2026-01-01T00:00:00Z") });
 }
 
@@ -66,21 +96,23 @@ function withColumnFormulas(
 function remember(
   parts: Record<string, Uint8Array>,
   edit: (name: string, change: (text: string) => string) => void,
-  memory: Memory,
+  namespace: string,
+  relationship: string,
+  xml: string,
 ) {
   const items = Object.keys(parts).flatMap((name) => PART.exec(name)?.[1] ?? []);
   const ours = items.find((number) =>
-    strFromU8(parts[`customXml/item${number}.xml`] ?? new Uint8Array()).includes(NAMESPACE),
+    strFromU8(parts[`customXml/item${number}.xml`] ?? new Uint8Array()).includes(namespace),
   );
   const number = ours ?? String(Math.max(0, ...items.map(Number)) + 1);
-  parts[`customXml/item${number}.xml`] = strToU8(memoryXml(memory));
+  parts[`customXml/item${number}.xml`] = strToU8(xml);
   const target = `../customXml/item${number}.xml`;
   edit("xl/_rels/workbook.xml.rels", (text) =>
     text.includes(target)
       ? text
       : text.replace(
           "</Relationships>",
-          `<Relationship Id="rIdGearproof" Type="${RELATIONSHIP}" Target="${target}"/></Relationships>`,
+          `<Relationship Id="${relationship}" Type="${RELATIONSHIP}" Target="${target}"/></Relationships>`,
         ),
   );
   edit("[Content_Types].xml", (text) =>

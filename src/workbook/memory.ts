@@ -1,5 +1,8 @@
+import * as z from "zod";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
+import { type ExportMapping, exportMapping } from "../sheets/exportMapping";
+import { type LastIntake, lastIntake } from "../sheets/lastIntake";
 
 /** Namespace of our custom XML part, by which it is found again in any workbook. */
 export const NAMESPACE = "urn:gearproof:memory:1";
@@ -19,6 +22,39 @@ export function readMemoryXml(xml: string): Memory | undefined {
   const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
   const lineup = json === undefined ? undefined : readLineup(unescaped(json));
   return lineup?.ok ? { lineup: lineup.value } : undefined;
+}
+
+/** Namespace of a second part of ours, for what is remembered of readings; a workbook may lack it. */
+export const REMEMBERED_NAMESPACE = "urn:gearproof:remembered:1";
+
+/** What a workbook remembers of the readings that were brought into it. */
+export interface Remembered {
+  /** What a user has said about exports, by name. */
+  readonly mappings: readonly ExportMapping[];
+  readonly last?: LastIntake;
+}
+
+export const NOTHING_REMEMBERED: Remembered = { mappings: [] };
+
+// What a later version remembers besides is passed over, and a part of it that is spoilt costs no other.
+const rememberedParts = z.object({
+  mappings: z.array(exportMapping).catch([]).default([]),
+  last: lastIntake.optional().catch(undefined),
+});
+
+/** The custom XML part that holds what is remembered. */
+export const rememberedXml = (remembered: Remembered): string =>
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${REMEMBERED_NAMESPACE}">${escaped(JSON.stringify(remembered))}</gearproof>`;
+
+/** What a custom XML part remembers; undefined where it is not ours or cannot be understood. */
+export function readRememberedXml(xml: string): Remembered | undefined {
+  if (!xml.includes(REMEMBERED_NAMESPACE)) return undefined;
+  const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
+  try {
+    return json === undefined ? undefined : rememberedParts.parse(JSON.parse(unescaped(json)));
+  } catch {
+    return undefined;
+  }
 }
 
 export const escaped = (text: string): string =>

@@ -244,7 +244,7 @@ describe("two lines for one row", () => {
     const placement = place(
       `${HEAD}\n=H01,Q0,1,60,2026-11-02,09:00\n=H01,Q0,1,25,2026-11-02,11:00`,
     );
-    expect(cells(placement)).toMatchObject({ reading: 25, origin: "readings.csv line 3" });
+    expect(cells(placement)).toMatchObject({ reading: 25, origin: "readings.csv line 3 at 11:00" });
     expect(reasons(placement)).toEqual([
       "2: line 3 gives other values for =H01 · Breaker Q0 · L1 and is later; line 3 is taken.",
     ]);
@@ -304,6 +304,97 @@ describe("what the workbook holds already", () => {
     expect(placement.conflicts).toEqual([]);
     expect(placement.same).toMatchObject([{ column: "reading", old: "0.025 mΩ", value: 25 }]);
     expect(cells(placement)).toEqual({ temperature: 20, origin: "typed; readings.csv line 2" });
+  });
+});
+
+describe("history", () => {
+  const HEAD = "Panel,Part,Pole,R (µΩ),Date,Time";
+  const kept = ({ kept }: Placement<Table>) =>
+    kept.map(({ row, column, value, when, source }) => [row, column, value, when, source]);
+  test("the earlier of two lines is kept", () => {
+    const placement = place(
+      `${HEAD}\n=H01,Q0,1,60,2026-11-02,06:00\n=H01,Q0,1,25,2026-11-02,12:00`,
+    );
+    expect(kept(placement)).toEqual([[0, "reading", 60, 46328.25, "readings.csv line 2"]]);
+    expect(placement.placed[0]?.source).toEqual({ file: "readings.csv", line: 3, when: 46328.5 });
+  });
+
+  const held = (date: CellValue) => {
+    const tables = blank();
+    const contact = tables.find(({ kind }) => kind.id === "contact");
+    if (contact)
+      contact.rows[0] = { ...contact.rows[0], reading: 31, date, origin: "old.csv line 9" };
+    return tables;
+  };
+  const text = `${HEAD}\n=H01,Q0,1,25,2026-11-02,`;
+  test("what is replaced is kept, with its date and origin", () => {
+    const placement = place(text, held(46320), { replace: true });
+    expect(kept(placement)).toEqual([
+      [0, "reading", 31, 46320, "old.csv line 9"],
+      [0, "date", 46320, 46320, "old.csv line 9"],
+    ]);
+    expect(cells(placement)).toMatchObject({ reading: 25, date: 46328 });
+  });
+  test("an earlier reading is not written over a later one", () => {
+    const placement = place(text, held(46330), { replace: true });
+    expect(placement.placed).toEqual([]);
+    expect(kept(placement)[0]).toEqual([0, "reading", 25, 46328, "readings.csv line 2"]);
+    expect(reasons(placement)).toEqual([
+      "2: is of an earlier day than what stands there, and is not written over it; it goes to the history.",
+    ]);
+  });
+  test.each([
+    [46320, "earlier"],
+    [46330, "later"],
+    [46328, "open"],
+    [null, "open"],
+  ])("where %j stands, that is said of the conflict", (date, stands) => {
+    expect(place(text, held(date)).conflicts[0]).toMatchObject({ column: "reading", stands });
+  });
+});
+
+describe("suggestions", () => {
+  const asked = ({ suggested }: Placement<Table>) =>
+    suggested.map(({ field, written, candidates, lines }) => [
+      field,
+      written,
+      candidates[0]?.name,
+      candidates[0]?.score,
+      lines,
+    ]);
+  test("a name that no row has is asked with the nearest, and never placed", () => {
+    const text = "Panel,Part,Pole,R (µΩ)\n=H1,Q0,1,25\nH1,Q0,2,26";
+    const placement = place(text.replaceAll("=H1", "H1"));
+    expect(placement.placed).toEqual([]);
+    expect(asked(placement)).toEqual([["object", "H1", "=H01", 0.95, [2, 3]]]);
+    const confirmed = place(text, blank(), { means: { object: { H1: "=H01" } } });
+    expect(keys(confirmed)).toEqual(["contact =H01 Breaker Q0 L1", "contact =H01 Breaker Q0 L2"]);
+  });
+  test("so is a part", () => {
+    const text = "Panel,Part,Pole,R (µΩ)\n=H01,Braker,1,25";
+    expect(asked(place(text))).toEqual([["part", "Braker", "Breaker Q0", 0.67, [2]]]);
+    expect(keys(place(text, blank(), { means: { part: { braker: "Breaker Q0" } } }))).toEqual([
+      "contact =H01 Breaker Q0 L1",
+    ]);
+  });
+  test("a circuit's name is the lineup's to tell, unless two panels have it", () => {
+    const text = "Circuit,Part,Pole,R (µΩ)\nPump 1,Q0,1,25";
+    const panels = [{ designation: "=H02", name: "Pump 1" }];
+    expect(keys(place(text, blank(), { panels }))).toEqual(["contact =H02 Breaker Q0 L1"]);
+    expect(
+      place(text, blank(), { panels: [...panels, { designation: "=H03", name: "pump 1" }] }).placed,
+    ).toEqual([]);
+  });
+  test("two panels whose names differ in signs alone are told apart by these, or asked", () => {
+    const tables = blank().map(({ kind, rows }) => ({
+      kind,
+      rows: rows.map((row) => (row.object === "=H02" ? { ...row, object: "-H01" } : row)),
+    }));
+    const line = (panel: string) => place(`Panel,Part,Pole,R (µΩ)\n${panel},Q0,1,25`, tables);
+    expect(keys(line("-H01"))).toEqual(["contact -H01 Breaker Q0 L1"]);
+    expect(reasons(line("H01"))).toEqual([
+      '2: panel or section "H01" could be =H01, -H01; write it as it stands there.',
+    ]);
   });
 });
 

@@ -1,0 +1,21 @@
+/**
+ * How sure an inspection is of what it found:
+ * - `certain`: nothing in the file allows another reading
+ * - `likely`: another reading is possible, and nothing in the file speaks for it
+ * - `open`: the file does not settle it, and whatever depends on it is asked or refused
+ */
+export type Confidence = "certain" | "likely" | "open";
+
+/** Something that an inspection found, how it is known, in a sentence, and how surely. */
+export interface Seen<T> {
+  readonly value: T;
+  readonly evidence: string;
+  readonly confidence: Confidence;
+}
+
+/** What the user has said about it, which then counts alone. */
+export const asSaid = <T>(value: T, what: string): Seen<T> => ({
+  value,
+  evidence: `${what}, as was said`,
+  confidence: "certain",
+});

@@ -1,0 +1,34 @@
+import * as z from "zod";
+
+const cell = z.union([z.string(), z.number(), z.boolean(), z.null()]);
+
+/** What the last intake wrote, so that it can be taken back. */
+export const lastIntake = z.object({
+  /** Serial day. */
+  on: z.number(),
+  files: z.array(z.string()),
+  cells: z.array(
+    z.object({
+      table: z.string(),
+      /** The record's key cells, by which its row is found again. */
+      key: z.string(),
+      row: z.number().int().min(0),
+      /** Column id. */
+      column: z.string(),
+      old: cell,
+      value: cell,
+    }),
+  ),
+  history: z.array(
+    z.object({
+      sheet: z.string(),
+      row: z.string(),
+      column: z.string(),
+      value: cell,
+      date: z.number().nullable(),
+      source: z.string(),
+      replacedOn: z.number(),
+    }),
+  ),
+});
+export type LastIntake = z.infer<typeof lastIntake>;

@@ -1,0 +1,109 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { beforeAll, expect, test } from "vitest";
+import { type IntakeOptions, takeBack, takeIn, takenWords } from "../../src/cli/intakeCommand";
+import { buildBook } from "../../src/cli/lineupCommand";
+import { recordTables } from "../../src/sheets/recordTable";
+import { tablesOf } from "../../src/sheets/snapshot";
+import { readBook } from "../../src/workbook/file";
+import { readRemembered } from "../../src/workbook/finish";
+import { SAMPLE } from "../support/lineups";
+
+const folder = mkdtempSync(join(tmpdir(), "gearproof-intake-"));
+const at = (name: string) => join(folder, name);
+const write = (name: string, text: string | Uint8Array) => {
+  writeFileSync(at(name), text);
+  return at(name);
+};
+const HEAD = "Panel;Part;Pole;R (µΩ);Date;Time";
+
+const take = (from: string, file: string, to: string, options: Partial<IntakeOptions> = {}) =>
+  takeIn(at(from), [at(file)], at(to), { replace: false, ...options });
+const contact = async (book: string) => {
+  const tables = recordTables(await readBook(readFileSync(at(book))));
+  return tables.find(({ kind }) => kind.id === "contact")?.rows ?? [];
+};
+const history = async (book: string) => {
+  const table = tablesOf(await readBook(readFileSync(at(book)))).find(
+    ({ name }) => name === "GearHistory",
+  );
+  return Array.from({ length: table?.rowCount ?? 0 }, (_, row) =>
+    [0, 1, 2, 3, 4, 5].map((column) => table?.cell(row, column) ?? null),
+  ).filter((row) => row.some((cell) => cell !== null && cell !== ""));
+};
+
+beforeAll(async () => {
+  await buildBook(SAMPLE, at("book.xlsx"));
+  write("one.csv", `${HEAD}\n=H01;Q0;L1;31;2026-11-02;09:00\n=H01;Q0;L1;33;2026-11-02;08:00\n`);
+  write("two.csv", `${HEAD}\n=H01;Q0;L1;27;2026-11-04;10:00\n`);
+  await take("book.xlsx", "one.csv", "one.xlsx");
+});
+
+test("the later of two readings is placed, the earlier is in the history", async () => {
+  expect((await contact("one.xlsx"))[0]).toMatchObject({
+    reading: 31,
+    origin: "one.csv line 2 at 09:00",
+  });
+  expect(await history("one.xlsx")).toEqual([
+    ["Contacts", "=H01 · Breaker Q0 · L1", "R µΩ", 33, 46328 + 8 / 24, "one.csv line 3"],
+  ]);
+});
+
+test("--replace moves what stood to the history; --undo takes one intake back, once", async () => {
+  const held = await take("one.xlsx", "two.csv", "held.xlsx").catch((error) => error);
+  expect(String(held)).toContain("Nothing could be placed");
+  await take("one.xlsx", "two.csv", "two.xlsx", { replace: true });
+  expect((await contact("two.xlsx"))[0]).toMatchObject({ reading: 27 });
+  expect((await history("two.xlsx")).map(([, , column, value]) => [column, value])).toEqual([
+    ["R µΩ", 33],
+    ["R µΩ", 31],
+    ["Date", 46328],
+  ]);
+  expect(await takeBack(at("two.xlsx"), at("back.xlsx"))).toMatch(
+    /Took back the intake of .*two\.csv/,
+  );
+  expect(await contact("back.xlsx")).toEqual(await contact("one.xlsx"));
+  expect(await history("back.xlsx")).toEqual(await history("one.xlsx"));
+  await expect(takeBack(at("back.xlsx"), at("more.xlsx"))).rejects.toThrow(/remembers no intake/);
+});
+
+test("what is said of a file is remembered in the workbook for others of its shape", async () => {
+  write("odd-1.csv", "Wo;Was;Ref;Wert (µΩ);Tag\nX1;Q0;L1;31,250;03/11/2026\n");
+  write("odd-2.csv", "Wo;Was;Ref;Wert (µΩ);Tag\nX1;Q0;L2;31,500;03/11/2026\n");
+  const columns = write("columns.json", '{"Wo": "object", "Was": "part", "Ref": "position"}');
+  const means = write("means.json", '{"object": {"X1": "=H03"}}');
+  await take("book.xlsx", "odd-1.csv", "odd-1.xlsx", {
+    columns,
+    means,
+    decimal: "comma",
+    dateOrder: "day-first",
+    remember: "crew 2",
+  });
+  expect(readRemembered(readFileSync(at("odd-1.xlsx")))?.mappings).toMatchObject([
+    { name: "crew 2", decimal: ",", dateOrder: "day-first", means: { object: { X1: "=H03" } } },
+  ]);
+  const [taken] = await take("odd-1.xlsx", "odd-2.csv", "odd-2.xlsx");
+  expect(taken && takenWords(taken)).toContain('Read by the mapping "crew 2" of this workbook');
+  const rows = (await contact("odd-2.xlsx")).filter(({ object }) => object === "=H03");
+  expect(rows.slice(0, 2)).toMatchObject([
+    { reading: 31.25, date: 46329 },
+    { reading: 31.5, date: 46329 },
+  ]);
+});
+
+test("names that no row has are asked", async () => {
+  write("near.csv", `${HEAD}\n=H01;Q0;L1;31;;\nH2;Q0;L1;31;;\n`);
+  const [taken] = await take("book.xlsx", "near.csv", "near.xlsx");
+  expect(taken && takenWords(taken)).toContain('object "H2" on 1 lines: "=H02" (0.95)');
+});
+
+test("UTF-16 and Windows-1252 are read as they are", async () => {
+  const text = `${HEAD}\n=H01;Q0;L1;31;;\n`;
+  write("wide.csv", new Uint8Array(Buffer.from(text, "utf16le")));
+  write("old.csv", new Uint8Array(Buffer.from(text.replace("µΩ", "µOhm"), "latin1")));
+  for (const file of ["wide.csv", "old.csv"]) {
+    const [taken] = await take("book.xlsx", file, "encoded.xlsx");
+    expect(taken?.placement.placed[0]).toMatchObject({ value: 31 });
+  }
+});

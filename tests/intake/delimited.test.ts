@@ -1,0 +1,37 @@
+import fc from "fast-check";
+import { writeCsv } from "hucre/csv";
+import { expect, test } from "vitest";
+import { delimited } from "../../src/intake/delimited";
+
+const rows = (text: string, delimiter = ";") => [...delimited(text, delimiter)];
+
+test("lines are counted in the file, also past cells that span several", () => {
+  expect(rows('a;"b\r\nc"\r\n\r\nd;e')).toEqual([
+    { line: 1, cells: ["a", "b\r\nc"] },
+    { line: 3, cells: [""] },
+    { line: 4, cells: ["d", "e"] },
+  ]);
+  expect(rows("a;b\rc;d")).toEqual([
+    { line: 1, cells: ["a", "b"] },
+    { line: 2, cells: ["c", "d"] },
+  ]);
+});
+
+test("a quotation mark that never closes costs its line, not the file", () => {
+  const text = `a;"open\n${"x;1\n".repeat(20_000)}`;
+  expect(rows(text)).toHaveLength(20_001);
+});
+
+test("what the CSV library writes is read back", () => {
+  const cell = fc.string({ unit: fc.constantFrom("a", '"', ";", "\n", "1", ","), maxLength: 6 });
+  fc.assert(
+    fc.property(
+      fc.array(fc.array(cell, { minLength: 2, maxLength: 4 }), { minLength: 1 }),
+      (table) => {
+        const plain = table.map((row) => row.map((text) => text.trim()));
+        const read = rows(writeCsv(plain, { delimiter: ";", lineSeparator: "\n" }));
+        expect(read.map(({ cells }) => cells)).toEqual(plain);
+      },
+    ),
+  );
+});

@@ -1,0 +1,49 @@
+import { expect, test } from "vitest";
+import type { Remembered } from "../../src/workbook/memory";
+import {
+  memoryXml,
+  readMemoryXml,
+  readRememberedXml,
+  rememberedXml,
+} from "../../src/workbook/memory";
+import { longLineup } from "../support/lineups";
+
+const remembered: Remembered = {
+  mappings: [
+    {
+      name: 'crew 2 <"&">',
+      fingerprint: ["panel", "r1"],
+      columns: { R1: "reading" },
+      decimal: ",",
+      dateOrder: "day-first",
+      shape: "wide",
+      means: { object: { "Feld 1": "=H01" } },
+    },
+  ],
+  last: {
+    on: 46_400,
+    files: ["a.csv"],
+    cells: [
+      { table: "T", key: "=H01 · L1", row: 0, column: "reading", old: null, value: "> 2 TΩ" },
+    ],
+    history: [],
+  },
+};
+
+test("what is remembered comes back, beside the lineup and apart from it", () => {
+  const xml = rememberedXml(remembered);
+  expect(readRememberedXml(xml)).toEqual(remembered);
+  expect(readMemoryXml(xml)).toBeUndefined();
+  expect(readRememberedXml(memoryXml({ lineup: longLineup(1) }))).toBeUndefined();
+});
+
+test("a part that is spoilt costs no other, and what is unknown is passed over", () => {
+  const spoilt = rememberedXml({ ...remembered, last: { on: "x" } as never });
+  expect(readRememberedXml(spoilt)).toMatchObject({ mappings: remembered.mappings });
+  const later = rememberedXml({ ...remembered, more: 1 } as never);
+  expect(readRememberedXml(later)).toEqual(remembered);
+  expect(readRememberedXml(rememberedXml({} as never))).toEqual({ mappings: [] });
+  expect(readRememberedXml('<gearproof xmlns="urn:gearproof:remembered:1">{</gearproof>')).toBe(
+    undefined,
+  );
+});
