@@ -74,7 +74,8 @@ export const headAt = (
   least = 2,
 ): Head | undefined => {
   const [first, second, third] = rows;
-  if (!first) return undefined;
+  // A remark such as "# Made up for a trial" is no title, whatever words stand in it.
+  if (!first || /^#\s*\S/.test(first.cells[0] ?? "")) return undefined;
   const one = options.titleLines === 2 ? undefined : headOf([first], second, options);
   const two =
     options.titleLines === 1 || !second || !(options.titleLines === 2 || mayBeTitles(second.cells))
