@@ -15,6 +15,7 @@ import { sampleLineup } from "../support/lineups";
 import { browser } from "./browser";
 import { describeLineup } from "./describeLineup";
 import { modes } from "./modes";
+import { pasteReadings } from "./pasteReadings";
 
 /**
  * The bench in a real browser: the built pane and functions bundles, the genuine Office.js client, the
@@ -241,6 +242,7 @@ test("nothing of the bench, the stand-in or the Office.js package is in what is 
 });
 
 describeLineup(() => chrome, address);
+pasteReadings(() => chrome, address);
 modes(() => chrome, address);
 
 test("the functions are at most 25 KB gzipped, the pane's first load at most 180 KB", async () => {

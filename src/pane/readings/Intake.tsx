@@ -1,55 +1,100 @@
 import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
+import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import { type ReactElement, useState } from "react";
+import { type DragEvent, type ReactElement, useId, useMemo, useState } from "react";
+import { decode } from "../../intake/decode";
 import { placeReadings } from "../../intake/place";
-import type { PlacedCell, Placement } from "../../intake/placement";
-import { type ExportTable, readExport } from "../../intake/readExport";
-import { type CellValue, keyIds, rowKey } from "../../records/kind";
+import type { PlacedCell } from "../../intake/placement";
+import { readExport } from "../../intake/readExport";
 import type { RecordTable } from "../../sheets/recordTable";
 import { FileButton } from "../FileButton";
-import { shownCell, useLocale } from "../locale";
 import { messages } from "../messages";
 import type { StepProps } from "../shared";
+import { Corrections } from "./Corrections";
+import { PlacementView } from "./PlacementView";
+import { NOTHING_SAID, type Said } from "./said";
 
 const text = messages.readings;
-type Cell = PlacedCell<RecordTable>;
 
-/** The way in for exports: reads one, shows what would come where, and writes it when told to. */
+/** The way in for exports and pasted blocks: reads one, shows what would come where, and writes it when told to. */
 export function Intake({ host, book, work, read }: StepProps): ReactElement | undefined {
-  const [taken, setTaken] = useState<{ table: ExportTable; placement: Placement<RecordTable> }>();
+  const [source, setSource] = useState<{ name: string; text: string }>();
+  const [said, setSaid] = useState<Said>(NOTHING_SAID);
+  const [pasting, setPasting] = useState(false);
+  /** What was written last, so that it can be taken back. */
+  const [last, setLast] = useState<{ name: string; cells: readonly PlacedCell<RecordTable>[] }>();
   const report = book?.report;
+
+  const found = useMemo(
+    () =>
+      source &&
+      readExport(source.text, {
+        name: source.name,
+        mapping: said.columns,
+        ...(said.decimal ? { decimal: said.decimal } : {}),
+        ...(said.dateOrder ? { dateOrder: said.dateOrder } : {}),
+      }),
+    [source, said],
+  );
+  const placement = useMemo(
+    () =>
+      found?.ok && report
+        ? placeReadings<RecordTable>(found.value, report.context.tables, {
+            replace: false,
+            instruments: [...(report.context.instruments?.values() ?? [])],
+            wave: report.context.lineup.withstand.wave,
+            panels: report.context.lineup.panels,
+            means: said.means,
+          })
+        : undefined,
+    [found, report, said],
+  );
   if (!report) return undefined;
 
+  const take = (next: { name: string; text: string } | undefined) => {
+    setSaid(NOTHING_SAID);
+    setSource(next);
+    setPasting(false);
+  };
   const open = (file: File) =>
     work.run(async () => {
-      setTaken(undefined);
-      const found = readExport(await file.text(), { name: file.name });
-      if (!found.ok) {
-        work.setProblem(found.reason);
-        return;
-      }
-      const { context } = report;
-      setTaken({
-        table: found.value,
-        placement: placeReadings<RecordTable>(found.value, context.tables, {
-          replace: false,
-          instruments: [...(context.instruments?.values() ?? [])],
-          wave: context.lineup.withstand.wave,
-        }),
-      });
+      const decoded = decode(new Uint8Array(await file.arrayBuffer()));
+      if (decoded.ok) take({ name: file.name, text: decoded.value.text });
+      else work.setProblem(`${file.name} ${decoded.reason}`);
     });
-  const place = (cells: readonly Cell[]) =>
+  const drop = (event: DragEvent) => {
+    const [file] = event.dataTransfer.files;
+    if (!file) return;
+    event.preventDefault();
+    void open(file);
+  };
+  const write = (name: string, cells: readonly PlacedCell<RecordTable>[]) =>
     work.run(async (watch) => {
       const { written, heldBack } = await host.fill(cells, watch);
-      setTaken(undefined);
+      take(undefined);
+      setLast({ name, cells });
       await read(watch);
       work.setTold(text.written(written, heldBack));
     });
+  const takeBack = (cells: readonly PlacedCell<RecordTable>[]) =>
+    work.run(async (watch) => {
+      const back = cells.map((cell) => ({ ...cell, old: cell.value, value: cell.old }));
+      const { written, heldBack } = await host.fill(back, watch);
+      setLast(undefined);
+      await read(watch);
+      work.setTold(text.takenBack(written, heldBack));
+    });
 
   return (
-    <Stack spacing={1}>
+    <Stack
+      spacing={1}
+      component="section"
+      aria-label={text.bring}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={drop}
+    >
       <FileButton
         id="export-file"
         label={text.bring}
@@ -57,83 +102,73 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
         disabled={work.busy}
         onFile={open}
       />
+      <Button
+        variant="outlined"
+        aria-expanded={pasting}
+        disabled={work.busy}
+        onClick={() => setPasting(!pasting)}
+      >
+        {text.paste}
+      </Button>
       <Typography variant="body2" color="text.secondary">
         {text.bringHelp}
       </Typography>
-      {taken && (
-        <Preview
-          {...taken}
-          busy={work.busy}
-          place={() => place(taken.placement.placed)}
-          leave={() => setTaken(undefined)}
-        />
+      {pasting && <Pasted done={(pasted) => take({ name: text.pasted, text: pasted })} />}
+      {found && !found.ok && (
+        <Typography color="error" sx={{ overflowWrap: "anywhere" }}>
+          {found.reason}
+        </Typography>
+      )}
+      {source && found?.ok && (
+        <Box
+          component="section"
+          aria-label={source.name}
+          sx={{ border: 1, borderColor: "divider", p: 1 }}
+        >
+          <Typography variant="h3">{text.taken(source.name, found.value.rows.length)}</Typography>
+          <Corrections table={found.value} said={said} say={setSaid} />
+          {placement && (
+            <PlacementView
+              placement={placement}
+              said={said}
+              say={setSaid}
+              busy={work.busy}
+              write={() => write(source.name, placement.placed)}
+            />
+          )}
+          <Button fullWidth onClick={() => take(undefined)}>
+            {text.cancel}
+          </Button>
+        </Box>
+      )}
+      {last && !source && (
+        <Button variant="outlined" disabled={work.busy} onClick={() => takeBack(last.cells)}>
+          {text.takeBack(last.name)}
+        </Button>
       )}
     </Stack>
   );
 }
 
-function Preview({
-  table,
-  placement: { placed, same, conflicts, unplaced },
-  busy,
-  place,
-  leave,
-}: {
-  table: ExportTable;
-  placement: Placement<RecordTable>;
-  busy: boolean;
-  place: () => void;
-  leave: () => void;
-}): ReactElement {
-  const locale = useLocale();
-  const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
-  const unknown = table.columns.filter(({ field }) => field === undefined);
-  const cell = (one: Cell, value: CellValue) =>
-    shownCell(locale, value, {
-      date: columnOf(one)?.accepts?.type === "date",
-    });
-  const lines = [
-    ...(same.length > 0 ? [text.already(same.length)] : []),
-    ...(unknown.length > 0
-      ? [text.unknown(unknown.map(({ title }) => `"${title}"`).join(", "))]
-      : []),
-    ...(conflicts.length > 0 ? [text.conflicts(conflicts.length)] : []),
-    ...conflicts.map((one) =>
-      text.conflict(
-        rowKey(one.table.rows[one.row] ?? {}, keyIds(one.table.kind)),
-        columnOf(one)?.header ?? one.column,
-        cell(one, one.old),
-        cell(one, one.value),
-      ),
-    ),
-    ...(unplaced.length > 0 ? [text.unplaced(unplaced.length)] : []),
-    ...unplaced.map(({ source, reason }) => text.line(source.line, reason)),
-  ];
+/** A block copied from somewhere, to be read as an export. */
+function Pasted({ done }: { done: (text: string) => void }): ReactElement {
+  const id = useId();
+  const [pasted, setPasted] = useState("");
   return (
-    <Box
-      component="section"
-      aria-label={table.name}
-      sx={{ border: 1, borderColor: "divider", p: 1 }}
-    >
-      <Typography variant="h3">{text.taken(table.name, table.rows.length)}</Typography>
-      <Typography variant="body2">{table.decimal.evidence}</Typography>
-      <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 1 }}>
-        {lines.map((line) => (
-          <li key={line}>
-            <Typography variant="body2" sx={{ overflowWrap: "anywhere" }}>
-              {line}
-            </Typography>
-          </li>
-        ))}
-      </Box>
-      <Stack spacing={1}>
-        <Button variant="contained" disabled={busy || placed.length === 0} onClick={place}>
-          {text.place(placed.length, rows)}
-        </Button>
-        <Button onClick={leave}>{text.cancel}</Button>
-      </Stack>
-    </Box>
+    <Stack spacing={0.5}>
+      <label htmlFor={id}>{text.pasteLabel}</label>
+      <InputBase
+        id={id}
+        multiline
+        minRows={4}
+        maxRows={12}
+        value={pasted}
+        onChange={({ target }) => setPasted(target.value)}
+        sx={{ border: 1, borderColor: "text.secondary", px: 1 }}
+      />
+      <Button variant="contained" disabled={pasted.trim() === ""} onClick={() => done(pasted)}>
+        {text.readPasted}
+      </Button>
+    </Stack>
   );
 }
-
-const columnOf = ({ table, column }: Cell) => table.kind.columns.find(({ id }) => id === column);

@@ -1,0 +1,100 @@
+import Box from "@mui/material/Box";
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
+import type { ReactElement } from "react";
+import type { PlacedCell, Placement, Suggestion } from "../../intake/placement";
+import { type CellValue, keyIds, rowKey } from "../../records/kind";
+import type { RecordTable } from "../../sheets/recordTable";
+import { shownCell, useLocale } from "../locale";
+import { messages } from "../messages";
+import type { Said } from "./said";
+
+const text = messages.readings;
+type Cell = PlacedCell<RecordTable>;
+/** So many cells of each sort are shown, the others counted. */
+const SHOWN = 40;
+
+/** What would be written, what is held back or not placed and why, and what has to be confirmed first. */
+export function PlacementView({
+  placement: { placed, same, conflicts, unplaced, suggested },
+  said,
+  say,
+  busy,
+  write,
+}: {
+  placement: Placement<RecordTable>;
+  said: Said;
+  say: (next: Said) => void;
+  busy: boolean;
+  write: () => void;
+}): ReactElement {
+  const locale = useLocale();
+  const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
+  const cell = (one: Cell, value: CellValue) =>
+    shownCell(locale, value, { date: columnOf(one)?.accepts?.type === "date" });
+  const name = (one: Cell) => rowKey(one.table.rows[one.row] ?? {}, keyIds(one.table.kind));
+  const change = (one: Cell) =>
+    text.change(
+      name(one),
+      columnOf(one)?.header ?? one.column,
+      cell(one, one.old),
+      cell(one, one.value),
+    );
+  const entries = placed.filter(({ column }) => column !== "origin");
+  const parts = [
+    { title: text.toWrite(entries.length), lines: entries.map(change) },
+    { title: text.already(same.length), lines: [] },
+    { title: text.conflicts(conflicts.length), lines: conflicts.map(change) },
+    {
+      title: text.unplaced(unplaced.length),
+      lines: unplaced.map(({ source, reason }) => text.line(source.line, reason)),
+    },
+  ];
+  const confirm = ({ field, written }: Suggestion, meant: string) =>
+    say({
+      ...said,
+      means: { ...said.means, [field]: { ...said.means[field], [written]: meant } },
+    });
+  return (
+    <Stack spacing={1}>
+      {suggested.map((one) => (
+        <Box key={`${one.field} ${one.written}`}>
+          <Typography variant="body2">{text.suggestion(one.written)}</Typography>
+          {one.candidates.map((candidate) => (
+            <Button
+              key={candidate.name}
+              size="small"
+              variant="outlined"
+              onClick={() => confirm(one, candidate.name)}
+            >
+              {text.means(one.written, candidate.name)}
+            </Button>
+          ))}
+        </Box>
+      ))}
+      {parts.map(({ title, lines }, at) =>
+        lines.length > 0 || at === 1 ? (
+          <Box component="details" key={title} open={at > 1}>
+            <summary>{title}</summary>
+            <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 0.5 }}>
+              {lines.slice(0, SHOWN).map((line) => (
+                <li key={line}>
+                  <Typography variant="body2" sx={{ overflowWrap: "anywhere" }}>
+                    {line}
+                  </Typography>
+                </li>
+              ))}
+              {lines.length > SHOWN && <li>{messages.state.more(lines.length - SHOWN)}</li>}
+            </Box>
+          </Box>
+        ) : undefined,
+      )}
+      <Button variant="contained" disabled={busy || placed.length === 0} onClick={write}>
+        {text.place(placed.length, rows)}
+      </Button>
+    </Stack>
+  );
+}
+
+const columnOf = ({ table, column }: Cell) => table.kind.columns.find(({ id }) => id === column);
