@@ -1,6 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { KINDS } from "../records/kinds";
 import { rowsOf } from "../records/rowsOf";
+import { concessionSheet } from "./concessionSheet";
 import { coverSheet } from "./coverSheet";
 import { criteriaSheet } from "./criteriaSheet";
 import { equipmentSheet } from "./equipmentSheet";
@@ -26,5 +27,6 @@ export const planFor = (lineup: Lineup): Plan => ({
     criteriaSheet(lineup),
     settingsSheet(lineup),
     instrumentSheet(lineup),
+    concessionSheet(),
   ],
 });
