@@ -1,10 +1,11 @@
 import type { Verdict } from "../criteria/judge";
 import { verdictOf } from "../records/kind";
 import { isLeftOut } from "../records/rowsOf";
+import { CONCESSION_TABLE } from "../sheets/concessionSheet";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { recordTables } from "../sheets/recordTable";
-import { type Snapshot, tablesOf } from "../sheets/snapshot";
+import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
 import { type Edit, judgeTable, rejudge } from "./judgeTable";
@@ -116,6 +117,8 @@ const reportOf = (context: Context, found: readonly Found[]): Report => ({
   found,
 });
 
+const isConcessions = ({ name }: TableSnapshot) => name === CONCESSION_TABLE;
+
 /** Whether a sheet was hidden or shown. */
 const isShownOtherwise = (before: Snapshot, after: Snapshot) =>
   after.sheets.some(({ hidden = false }, at) => hidden !== (before.sheets[at]?.hidden ?? false));
@@ -132,7 +135,9 @@ export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof c
   const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
   if (
     // The lineup and the instruments are read from these.
-    others.some((table) => now.get(table.name) !== table) ||
+    others.some(
+      (table) => now.get(table.name) !== table && !(isConcessions(table) && now.has(table.name)),
+    ) ||
     // A table that came or went.
     now.size !== records.size + others.length ||
     [...records].some(({ name }) => !now.has(name)) ||

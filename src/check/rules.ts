@@ -1,3 +1,4 @@
+import { CONCESSION_RULES } from "./concessions";
 import type { Rule, RuleWords } from "./context";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
@@ -93,7 +94,9 @@ export const RULES: readonly Rule[] = [
 ];
 
 /** Every rule's name, by which concessions and the project's settings know it. */
-export const RULE_IDS: ReadonlySet<string> = new Set(RULES.map(({ id }) => id));
+export const RULE_IDS: ReadonlySet<string> = new Set(
+  [...RULES, ...CONCESSION_RULES].map(({ id }) => id),
+);
 
 /** What the reference says of every rule. */
-export const REFERENCE_WORDS: readonly RuleWords[] = RULES;
+export const REFERENCE_WORDS: readonly RuleWords[] = [...RULES, ...CONCESSION_RULES];

@@ -1,13 +1,18 @@
+import { withConcessions } from "./concessions";
 import type { Context } from "./context";
 import type { Finding } from "./finding";
 
-/** Findings as the project weighs them: its settings may change a rule's weight, never take the rule away. */
-export const settle = (findings: readonly Finding[], { lineup }: Context): readonly Finding[] => {
-  const weights = lineup.ruleWeights;
+/**
+ * Findings with their concessions, as the project weighs them: its settings may change a rule's weight,
+ * never take the rule away.
+ */
+export function settle(findings: readonly Finding[], context: Context): readonly Finding[] {
+  const conceded = withConcessions(findings, context);
+  const weights = context.lineup.ruleWeights;
   return weights
-    ? findings.map((finding) => {
+    ? conceded.map((finding) => {
         const weight = weights[finding.rule];
         return weight ? { ...finding, weight } : finding;
       })
-    : findings;
-};
+    : conceded;
+}

@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { Command, CommanderError, Option } from "commander";
-import type { Finding } from "../check/finding";
+import { type Finding, isOpen } from "../check/finding";
 import { ENCODINGS } from "../intake/decode";
 import { DATE_ORDERS } from "../quantities/dates";
 import { markFile } from "../workbook/fileMarks";
@@ -167,4 +167,4 @@ async function checkAll(
   return files.some(({ findings }) => findings?.some(isStop)) ? 1 : 0;
 }
 
-const isStop = ({ weight }: Finding) => weight === "stop";
+const isStop = (finding: Finding) => finding.weight === "stop" && isOpen(finding);

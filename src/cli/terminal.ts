@@ -1,6 +1,6 @@
 import Table from "cli-table3";
 import type { Report } from "../check/check";
-import type { Finding } from "../check/finding";
+import { type Finding, isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
 
 /** Columns of the terminal, or of a page when there is none. */
@@ -28,6 +28,12 @@ export const byWeight = (findings: readonly Finding[]): Finding[] =>
 /** Findings that are never cut short. */
 const WHOLE: ReadonlySet<string> = new Set(["out-of-limits", "dew-point"]);
 
+/** What a finding says, and why it was accepted where it was. */
+const words = ({ message, concession }: Finding): string =>
+  concession
+    ? `${message} Conceded by ${concession.name}, ${concession.date}: ${concession.reason}`
+    : message;
+
 /** Findings, heaviest first; of a rule with many, the first few and how many more there are. */
 export function findingTable(
   findings: readonly Finding[],
@@ -46,7 +52,7 @@ export function findingTable(
     const already = shown.get(finding.rule) ?? 0;
     shown.set(finding.rule, already + 1);
     if (already < most || WHOLE.has(finding.rule))
-      table.push([finding.weight, `${finding.sheet}!${finding.address}`, finding.message]);
+      table.push([finding.weight, `${finding.sheet}!${finding.address}`, words(finding)]);
   }
   const rest = [...shown].filter(([rule, count]) => count > most && !WHOLE.has(rule));
   return [
@@ -61,7 +67,9 @@ export function findingTable(
 export function summaryLine({ counts, findings }: Report): string {
   const rows = Object.values(counts).reduce((sum, count) => sum + count, 0);
   const weights = (["stop", "query", "note"] as const).map(
-    (weight) => `${findings.filter((finding) => finding.weight === weight).length} ${weight}`,
+    (weight) =>
+      `${findings.filter((finding) => isOpen(finding) && finding.weight === weight).length} ${weight}`,
   );
-  return `${rows} rows: ${countWords(counts) || "none"}. Findings: ${weights.join(", ")}.`;
+  const conceded = findings.filter((finding) => !isOpen(finding)).length;
+  return `${rows} rows: ${countWords(counts) || "none"}. Findings: ${weights.join(", ")}${conceded > 0 ? `; ${conceded} conceded` : ""}.`;
 }

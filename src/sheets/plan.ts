@@ -1,6 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { KINDS } from "../records/kinds";
 import { rowsOf } from "../records/rowsOf";
+import { concessionSheet } from "./concessionSheet";
 import { coverSheet } from "./coverSheet";
 import { criteriaSheet } from "./criteriaSheet";
 import { equipmentSheet } from "./equipmentSheet";
@@ -28,5 +29,6 @@ export const planFor = (lineup: Lineup): Plan => ({
     settingsSheet(lineup),
     instrumentSheet(lineup),
     historySheet(),
+    concessionSheet(),
   ],
 });

@@ -127,8 +127,11 @@ export function reportWith(
   name: string,
   table: OpenTable | undefined,
   hidden?: string,
+  also?: OpenTable,
 ): Report {
-  const tables = book.tables.flatMap((one) => (one.name === name ? (table ? [table] : []) : [one]));
+  const tables = book.tables.flatMap((one) =>
+    one.name === name ? (table ? [table] : []) : [one.name === also?.name ? also : one],
+  );
   const checked = recheck(book.report, snapshotOf(book.plan, tables, hidden));
   if (!checked.ok) throw new Error(checked.reason);
   return checked.report;

@@ -1,3 +1,4 @@
+import { concede } from "../../src/check/concede";
 import type { Finding } from "../../src/check/finding";
 import { measured } from "../../src/check/similar";
 import { serialDay } from "../../src/quantities/dates";
@@ -12,6 +13,11 @@ import {
 } from "../../src/records/kind";
 import { wordColumns } from "../../src/records/verdict";
 import { a1 } from "../../src/sheets/address";
+import {
+  CONCESSION_COLUMNS,
+  CONCESSION_SHEET,
+  CONCESSION_TABLE,
+} from "../../src/sheets/concessionSheet";
 import { asRecordTable } from "../../src/sheets/recordTable";
 import {
   addressOf,
@@ -778,6 +784,18 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       addresses: ["A1"],
     };
   },
+  "a concession without reason, name or date": (book, next) => {
+    const lacks = pick(next, ["reason", "name", "date"]);
+    return conceded(book, next, {}, (row) => ({ ...row, [lacks]: null }), {
+      rules: ["concession-incomplete"],
+      header: { reason: "Reason", name: "Name", date: "Date" }[lacks] ?? "",
+    });
+  },
+  "a value changed after its concession": (book, next) =>
+    conceded(book, next, { applied: 25 }, (row) => row, {
+      rules: ["concession-stale"],
+      header: "Rule",
+    }),
   "formulas never calculated": (book, next) => {
     const at = somewhere(book, next);
     if (!at) return undefined;
@@ -795,6 +813,46 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     };
   },
 };
+
+/** A joint tightened too little and conceded; then the joint tightened otherwise, or the concession spoilt. */
+function conceded(
+  book: FaultBook,
+  next: Next,
+  after: Row,
+  spoilt: (row: Row) => Row,
+  { rules, header }: { rules: readonly string[]; header: string },
+): Injected | undefined {
+  const at = cell(book, next, ({ id }) => id === "applied", "torque");
+  const table = tableOf(book, CONCESSION_TABLE);
+  if (!at || !table) return undefined;
+  const tightened = (applied: CellValue) =>
+    recalculated(
+      book,
+      withCells(at.table, [{ row: at.row, header: at.column.header, value: applied }]),
+    );
+  const [finding] = reportWith(book, at.table.name, tightened(20)).findings;
+  if (!finding) return undefined;
+  const row = spoilt(
+    concede(finding, { reason: "Accepted (invented)", name: "A. N. Other", date: "2026-11-20" }),
+  );
+  const granted = withRows(table, [
+    CONCESSION_COLUMNS.map(({ id }) => ({ value: row[id] ?? null })),
+  ]);
+  const { findings } = reportWith(
+    book,
+    at.table.name,
+    tightened(after.applied ?? 20),
+    undefined,
+    granted,
+  );
+  return {
+    findings,
+    rules,
+    sheet: CONCESSION_SHEET,
+    addresses: [addressOf(granted, 0, header)],
+    also: ["out-of-limits"],
+  };
+}
 
 /** Whether the check found a fault by the right rule at the right cell. */
 export const isFound = ({ findings, rules, sheet, addresses }: Injected): boolean =>

@@ -19,6 +19,7 @@ export const missingColumn: Rule = {
           weight: role === "note" ? "note" : "stop",
           ...whereTable({ kind, table }),
           message: `The table "${table.name}" has no column "${header}": it was deleted, or its header was changed. Give the column that header again.`,
+          column: header,
           expected: header,
         }),
       ),

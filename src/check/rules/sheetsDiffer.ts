@@ -75,6 +75,7 @@ export const sheetsDiffer: Rule = {
               weight: "query",
               sheet,
               address: "A1",
+              found: what,
               message: `The sheet "${sheet}" tells other ${what} than the workbook was built for and is judged by; put the change into the lineup's description and build it onto the workbook again.`,
             },
           ],

@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
+import { isOpen } from "../../check/finding";
 import { countWords, matrix, standings } from "../../check/matrix";
 import { Elevation } from "../../pane/Elevation";
 import { STANDING } from "../../pane/standing";
@@ -110,7 +111,8 @@ export function Page({ file, made, report }: Props): ReactElement {
           <p className="quiet">
             {(["stop", "query", "note"] as const)
               .map(
-                (weight) => `${findings.filter((one) => one.weight === weight).length} ${weight}`,
+                (weight) =>
+                  `${findings.filter((one) => isOpen(one) && one.weight === weight).length} ${weight}`,
               )
               .join(", ")}
             . A stop means that the record does not prove what it must; a query wants an answer; a
@@ -138,6 +140,13 @@ export function Page({ file, made, report }: Props): ReactElement {
                       </td>
                       <td className="wide">
                         {finding.message}
+                        {finding.concession && (
+                          <span className="quiet">
+                            {" "}
+                            Conceded by {finding.concession.name}, {finding.concession.date}:{" "}
+                            {finding.concession.reason}.
+                          </span>
+                        )}
                         {finding.source && <span className="quiet"> Source: {finding.source}</span>}
                       </td>
                       <td>{finding.rule}</td>
