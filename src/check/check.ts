@@ -1,8 +1,10 @@
 import type { Verdict } from "../criteria/judge";
+import { type MapProblem, mappedTables, NOTHING_MAPPED } from "../intake/mappedTables";
 import type { Lineup } from "../lineup/lineup";
 import { evaluate } from "../records/evaluate";
 import { isBlank, keyIds, rowKey, verdictOf } from "../records/kind";
 import { isLeftOut, rowsOf } from "../records/rowsOf";
+import { a1 } from "../sheets/address";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { asRecordTable, type RecordTable, recordTables } from "../sheets/recordTable";
@@ -70,15 +72,16 @@ export function check(
   snapshot: Snapshot,
   today: number,
 ): { readonly ok: true; readonly report: Report } | Uncheckable {
-  const tables = recordTables(snapshot);
-  if (tables.length === 0)
+  const told = lineupOfSheets(snapshot);
+  const lineup = snapshot.lineup ?? told;
+  const mapped = lineup ? mappedTables(snapshot, lineup) : NOTHING_MAPPED;
+  const tables = [...recordTables(snapshot), ...mapped.tables];
+  if (tables.length === 0 && mapped.problems.length === 0)
     return {
       ok: false,
       reason:
         "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ)",
     };
-  const told = lineupOfSheets(snapshot);
-  const lineup = snapshot.lineup ?? told;
   if (!lineup)
     return {
       ok: false,
@@ -97,9 +100,19 @@ export function check(
       ),
     instruments: instrumentsOf(snapshot),
     today,
+    unmapped: mapped.problems.map(unmapped),
   };
   return { ok: true, report: reportOf(context) };
 }
+
+/** A line of somebody's own layout that could not be taken for a record, or not whole. */
+const unmapped = ({ sheet, row, column, message }: MapProblem): Finding => ({
+  rule: "unmapped",
+  weight: "query",
+  sheet,
+  address: a1(row, column),
+  message,
+});
 
 function judge(table: RecordTable, lineup: Lineup, known?: JudgedTable["given"]): JudgedTable {
   const ids = keyIds(table.kind);
@@ -116,7 +129,11 @@ function reportOf(context: Context): Report {
   const counts = noCounts();
   for (const { judged } of context.tables)
     for (const row of judged) counts[COUNT_OF[verdictOf(row)]]++;
-  return { counts, findings: RULES.flatMap(({ find }) => find(context)), context };
+  return {
+    counts,
+    findings: [...RULES.flatMap(({ find }) => find(context)), ...(context.unmapped ?? [])],
+    context,
+  };
 }
 
 /**
@@ -130,7 +147,8 @@ export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof c
   const records = new Set(context.tables.map(({ table }) => table));
   const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
   // The lineup and the instruments are read from these.
-  if (others.some((table) => now.get(table.name) !== table)) return check(snapshot, context.today);
+  if (snapshot.maps?.length || others.some((table) => now.get(table.name) !== table))
+    return check(snapshot, context.today);
   const tables = context.tables.map((one) => {
     const fresh = now.get(one.table.name);
     return fresh === undefined || fresh === one.table

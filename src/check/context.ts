@@ -31,6 +31,8 @@ export interface Context {
   readonly instruments: ReadonlyMap<string, InstrumentRow> | undefined;
   /** The day of the check, as a serial day number. */
   readonly today: number;
+  /** What was not understood of blocks in somebody's own layout. */
+  readonly unmapped?: readonly Finding[];
 }
 
 /** One check rule: pure, and quiet where it has nothing to say. */

@@ -8,7 +8,7 @@ export const missingColumn: Rule = {
   find: ({ tables }) =>
     tables.flatMap(({ kind, table, at }) =>
       kind.columns
-        .filter(({ id }) => !at.has(id))
+        .filter(({ id }) => !table.seen && !at.has(id))
         .map(
           ({ header, role }): Finding => ({
             rule: "missing-column",
