@@ -1,6 +1,8 @@
 import type { Verdict } from "../criteria/judge";
+import { type MapProblem, mappedTables, NOTHING_MAPPED } from "../intake/mappedTables";
 import { verdictOf } from "../records/kind";
 import { isLeftOut } from "../records/rowsOf";
+import { a1 } from "../sheets/address";
 import { CONCESSION_TABLE } from "../sheets/concessionSheet";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
@@ -64,15 +66,16 @@ export function check(
   snapshot: Snapshot,
   today: number,
 ): { readonly ok: true; readonly report: Report } | Uncheckable {
-  const tables = recordTables(snapshot);
-  if (tables.length === 0)
+  const told = lineupOfSheets(snapshot);
+  const lineup = snapshot.lineup ?? told;
+  const mapped = lineup ? mappedTables(snapshot, lineup) : NOTHING_MAPPED;
+  const tables = [...recordTables(snapshot), ...mapped.tables];
+  if (tables.length === 0 && mapped.problems.length === 0)
     return {
       ok: false,
       reason:
         "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ)",
     };
-  const told = lineupOfSheets(snapshot);
-  const lineup = snapshot.lineup ?? told;
   if (!lineup)
     return {
       ok: false,
@@ -91,6 +94,7 @@ export function check(
       ),
     instruments: instrumentsOf(snapshot),
     today,
+    unmapped: mapped.problems.map(unmapped),
   };
   return {
     ok: true,
@@ -100,6 +104,15 @@ export function check(
     ),
   };
 }
+
+/** A line of somebody's own layout that could not be taken for a record, or not whole. */
+const unmapped = ({ sheet, row, column, message }: MapProblem): Finding => ({
+  rule: "unmapped",
+  weight: "query",
+  sheet,
+  address: a1(row, column),
+  message,
+});
 
 /** Counts the verdicts of the rows that are judged. */
 function countsOf({ tables }: Context): Counts {
@@ -112,7 +125,7 @@ function countsOf({ tables }: Context): Counts {
 
 const reportOf = (context: Context, found: readonly Found[]): Report => ({
   counts: countsOf(context),
-  findings: settle(found.flatMap(findingsOf), context),
+  findings: settle([...found.flatMap(findingsOf), ...(context.unmapped ?? [])], context),
   context,
   found,
 });
@@ -134,6 +147,8 @@ export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof c
   const records = new Set(context.tables.map(({ table }) => table));
   const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
   if (
+    // Rows of own layouts lie anywhere on their sheets.
+    snapshot.maps?.length ||
     // The lineup and the instruments are read from these.
     others.some(
       (table) => now.get(table.name) !== table && !(isConcessions(table) && now.has(table.name)),

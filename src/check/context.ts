@@ -33,6 +33,8 @@ export interface Context {
   readonly instruments: ReadonlyMap<string, InstrumentRow> | undefined;
   /** The day of the check, as a serial day number. */
   readonly today: number;
+  /** What was not understood of blocks in somebody's own layout. */
+  readonly unmapped?: readonly Finding[];
 }
 
 /** What the reference says of a rule. */

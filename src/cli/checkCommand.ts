@@ -1,8 +1,8 @@
 import { basename } from "node:path";
 import { check, type Report } from "../check/check";
 import { toSerial } from "../quantities/dates";
-import { readBook } from "../workbook/file";
-import { named, readBytes, UsageError } from "./files";
+import { UsageError } from "./files";
+import { type BookOptions, openBookAs } from "./openBookAs";
 
 /** Today as a serial day number, in local time. */
 export const today = (): number => {
@@ -15,8 +15,9 @@ export async function checkFile(
   file: string,
   judging: () => void = () => {},
   day = today(),
+  said: BookOptions = {},
 ): Promise<Report> {
-  const snapshot = await named(file, () => readBook(readBytes(file)));
+  const { snapshot } = await openBookAs(file, said);
   judging();
   const checked = check(snapshot, day);
   if (!checked.ok) throw new UsageError(`${file}: ${checked.reason}`);

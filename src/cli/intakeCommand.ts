@@ -3,6 +3,7 @@ import * as z from "zod";
 import type { ArrivalOptions } from "../intake/arrivals";
 import { decode, type Encoding } from "../intake/decode";
 import { historyRows } from "../intake/historyRows";
+import { mappedTables } from "../intake/mappedTables";
 import { fingerprintOf, mappingFor, optionsOf, withMapping } from "../intake/mappings";
 import { placeReadings } from "../intake/place";
 import type { Kept, PlacedCell, Placement } from "../intake/placement";
@@ -23,11 +24,12 @@ import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { type RecordTable, recordTables } from "../sheets/recordTable";
 import { filled, refill } from "../sheets/refill";
 import { type Snapshot, tablesOf } from "../sheets/snapshot";
-import { readBook, writeCells } from "../workbook/file";
+import { writeCells } from "../workbook/file";
 import { readRemembered } from "../workbook/finish";
 import { NOTHING_REMEMBERED } from "../workbook/memory";
 import { today } from "./checkCommand";
 import { named, readBytes, readText, UsageError, writeWhole } from "./files";
+import { type BookOptions, openBookAs } from "./openBookAs";
 
 type Placed = Placement<RecordTable>;
 
@@ -58,6 +60,10 @@ export interface IntakeOptions {
   readonly synonyms?: string;
   /** A name under which what is said here is kept for files of this shape. */
   readonly remember?: string;
+  /** A map file: how blocks in somebody's own layout are read as records. */
+  readonly map?: string;
+  /** A lineup file, for a workbook that does not tell its lineup. */
+  readonly lineup?: string;
 }
 
 function readJson<T>(file: string, shape: z.ZodType<T>, right: string): T {
@@ -118,11 +124,13 @@ function readFile(
 }
 
 /** What is needed of a workbook to bring readings into it. */
-async function openForIntake(book: string) {
-  const bytes = readBytes(book);
-  const snapshot = await named(book, () => readBook(bytes));
+async function openForIntake(book: string, said: BookOptions = {}) {
+  const { bytes, snapshot } = await openBookAs(book, said);
   const lineup = snapshot.lineup ?? lineupOfSheets(snapshot);
-  const tables = recordTables(snapshot);
+  const tables = [
+    ...recordTables(snapshot),
+    ...(lineup ? mappedTables(snapshot, lineup).tables : []),
+  ];
   if (tables.length === 0 || !lineup)
     throw new UsageError(
       `${book}: has no record tables to place readings in; build them first (gearproof lineup LINEUP.json -o ${book})`,
@@ -132,7 +140,10 @@ async function openForIntake(book: string) {
     snapshot,
     lineup,
     tables,
-    remembered: readRemembered(bytes) ?? NOTHING_REMEMBERED,
+    remembered: {
+      ...(readRemembered(bytes) ?? NOTHING_REMEMBERED),
+      maps: snapshot.maps ?? [],
+    },
   };
 }
 
@@ -150,7 +161,13 @@ export async function takeIn(
   const mapping = options.columns === undefined ? undefined : readColumns(options.columns);
   const means = options.means === undefined ? undefined : readMeans(options.means);
   const synonyms = options.synonyms === undefined ? undefined : readWords(options.synonyms);
-  const { bytes, snapshot, lineup, tables: originals, remembered } = await openForIntake(book);
+  const {
+    bytes,
+    snapshot,
+    lineup,
+    tables: originals,
+    remembered,
+  } = await openForIntake(book, options);
   const instruments = [...(instrumentsOf(snapshot)?.values() ?? [])];
   let tables: readonly RecordTable[] = originals;
   let mappings = remembered.mappings;
@@ -252,8 +269,8 @@ const changesOf = (
   }));
 
 /** Takes the last intake back and writes the workbook anew; gives in words what came of it. */
-export async function takeBack(book: string, out: string): Promise<string> {
-  const { bytes, snapshot, lineup, tables, remembered } = await openForIntake(book);
+export async function takeBack(book: string, out: string, said: BookOptions = {}): Promise<string> {
+  const { bytes, snapshot, lineup, tables, remembered } = await openForIntake(book, said);
   const { last, ...others } = remembered;
   if (!last)
     throw new UsageError(

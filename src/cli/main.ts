@@ -4,10 +4,11 @@ import { type Finding, isOpen } from "../check/finding";
 import { ENCODINGS } from "../intake/decode";
 import { DATE_ORDERS } from "../quantities/dates";
 import { markFile } from "../workbook/fileMarks";
-import { checkFile, type FileReport, fileReport, perBook } from "./checkCommand";
+import { checkFile, type FileReport, fileReport, perBook, today } from "./checkCommand";
 import { readBytes, UsageError, writeWhole } from "./files";
 import { DELIMITER_WORDS, type IntakeOptions, takeBack, takeIn, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
+import { guessBook, guessedWords } from "./mapCommand";
 import { progress } from "./progress";
 import { findingTable, matrixTable, summaryLine } from "./terminal";
 
@@ -80,13 +81,15 @@ export async function main(argv: readonly string[]): Promise<number> {
     .option("--means <names.json>", "what names mean: by field, an object of text and name")
     .option("--synonyms <words.json>", "titles in your words: an object of field and words")
     .option("--remember <name>", "keep what is said here for files of this shape, in the workbook")
+    .option("--map <map.json>", "how blocks in somebody's own layout are read as records")
+    .option("--lineup <lineup.json>", "the lineup, where the workbook does not tell it")
     .action(
       async (
         book: string,
         exports: string[],
         { out, undo, ...options }: { out: string; undo: boolean } & IntakeOptions,
       ) => {
-        if (undo) say([await takeBack(book, out), `Wrote ${out}`].join("\n"));
+        if (undo) say([await takeBack(book, out, options), `Wrote ${out}`].join("\n"));
         else if (exports.length === 0)
           throw new UsageError("give at least one export to take in, or --undo");
         else {
@@ -97,9 +100,23 @@ export async function main(argv: readonly string[]): Promise<number> {
     );
 
   program
+    .command("map")
+    .description(
+      "guess how a workbook in somebody's own layout is read as records; writes a map file",
+    )
+    .argument("<book.xlsx>")
+    .requiredOption("-o, --out <map.json>", "the map file to write")
+    .option("--lineup <lineup.json>", "the lineup, where the workbook does not tell it")
+    .action(async (book: string, { out, lineup }: { out: string; lineup?: string }) =>
+      say(guessedWords(await guessBook(book, out, lineup), out)),
+    );
+
+  program
     .command("check")
     .description("compute every record again and list the findings; never writes to the workbook")
     .argument("<book.xlsx...>")
+    .option("--map <map.json>", "how blocks in somebody's own layout are read as records")
+    .option("--lineup <lineup.json>", "the lineup, where the workbook does not tell it")
     .option("--json", "print one JSON object", false)
     .option("--html <file>", "write one self-contained page (one for each workbook)")
     .option("--marked <out.xlsx>", "write a copy with the findings marked (one for each workbook)")
@@ -124,11 +141,13 @@ interface CheckOptions {
   readonly json: boolean;
   readonly html?: string;
   readonly marked?: string;
+  readonly map?: string;
+  readonly lineup?: string;
 }
 
 async function checkAll(
   books: readonly string[],
-  { json, html, marked }: CheckOptions,
+  { json, html, marked, map, lineup }: CheckOptions,
 ): Promise<number> {
   const bar = progress(2 * books.length);
   const files: FileReport[] = [];
@@ -136,7 +155,10 @@ async function checkAll(
   for (const book of books) {
     bar.step(`reading ${book}`);
     try {
-      const report = await checkFile(book, () => bar.step(`judging ${book}`));
+      const report = await checkFile(book, () => bar.step(`judging ${book}`), today(), {
+        map,
+        lineup,
+      });
       files.push(fileReport(book, report));
       told.push(
         [book, matrixTable(report), findingTable(report.findings, 12), summaryLine(report)].join(

@@ -104,7 +104,7 @@ export function* arrivalsOf<T extends RecordRows>(
 }
 
 /** What a text means by the user's own word, and a circuit's name by the lineup. */
-const meaning = ({ means = {}, panels = [] }: ArrivalOptions) => {
+export const meaning = ({ means = {}, panels = [] }: ArrivalOptions) => {
   const said = new Map(
     Object.entries(means).flatMap(([field, words]) =>
       Object.entries(words ?? {}).map(([text, name]) => [`${field} ${plainWords(text)}`, name]),
@@ -173,7 +173,7 @@ const cellReader = (
     const asked = `${one.title}\n${one.unit ?? ""}\n${one.text}`;
     const before = values.get(asked);
     if (before) return before;
-    const value = read(one, column, table, table.dates, wave);
+    const value = readCell(one, column, table, table.dates, wave);
     if (values.size < MOST_READ && asked.length < 200) values.set(asked, value);
     return value;
   };
@@ -293,7 +293,7 @@ const isOfQuantity = ({ text, unit }: Written, column: Column): boolean => {
 };
 
 /** What a line has for each column of the record table. */
-const byColumn = (
+export const byColumn = (
   { kind, at }: RecordRows,
   written: ReadonlyMap<string, Written>,
   find: typeof columnFor,
@@ -310,7 +310,7 @@ const byColumn = (
 };
 
 /** The one text for a column. An instrument may be named by its Id and its serial number at once. */
-const onlyOne = (
+export const onlyOne = (
   column: Column,
   candidates: readonly Written[],
   instruments: NonNullable<ArrivalOptions["instruments"]>,
@@ -338,10 +338,10 @@ const onlyOne = (
       );
 };
 
-const read = (
+export const readCell = (
   { text, title, unit }: Written,
   column: Column,
-  { decimal }: ExportTable,
+  { decimal }: Pick<ExportTable, "decimal">,
   dates: DateOrder | undefined,
   wave: ArrivalOptions["wave"],
 ): Result<CellValue> => {

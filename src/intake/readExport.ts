@@ -113,6 +113,8 @@ export interface ExportOptions {
   /** Lines to be taken for readings that would be skipped. */
   readonly keep?: readonly number[];
   readonly synonyms?: Synonyms;
+  /** Whether phases of a wide table without a reading are rows too. */
+  readonly blanks?: boolean;
   /** How the bytes were read, for the inspection. */
   readonly encoding?: Decoded["encoding"];
 }
@@ -201,7 +203,7 @@ export const readRows = (
         const columns = asPoles(settled(part.block.head.columns, shape), part.block, first);
         refused = doubled(columns);
         if (refused) return;
-        const long = longOf(columns);
+        const long = longOf(columns, options.blanks);
         longs.push(long);
         const wide = long.columns !== columns;
         blocks.push({

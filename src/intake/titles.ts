@@ -85,7 +85,11 @@ const columnOf = (
   if (mapped === LEFT_OUT) return { index, title };
   if (mapped !== undefined) {
     const [, field = mapped, position] = OF.exec(mapped) ?? [];
-    const { unit = splitTitle(title).unit } = readTitle(title, field);
+    const unit =
+      readTitle(title, field).unit ??
+      splitTitle(title).unit ??
+      understood(under, how).unit ??
+      understood(above, how).unit;
     return { index, title, field, unit: unit ?? below, ...(position && { says: { position } }) };
   }
   const plain = readTitle(title, undefined, how.reading.words);

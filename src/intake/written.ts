@@ -8,6 +8,8 @@ export interface Written {
   readonly title: string;
   readonly text: string;
   readonly unit?: Unit;
+  /** Its column, where it is a cell. */
+  readonly index?: number;
 }
 
 /**
@@ -23,7 +25,8 @@ export const writtenBy = ({ header, columns }: ExportBlock) => {
     const written = new Map(facts);
     for (const { field, title, index, unit } of columns) {
       const text = cells[index] ?? "";
-      if (field !== undefined && text !== "") written.set(field, { field, title, text, unit });
+      if (field !== undefined && text !== "")
+        written.set(field, { field, title, text, unit, index });
     }
     return written;
   };

@@ -10,5 +10,11 @@ export function columnLetters(column: number): string {
 export const a1 = (row: number, column: number): string => `${columnLetters(column)}${row + 1}`;
 
 /** A1 address of a cell of a table's body. */
-export const cellAddress = (table: TableSnapshot, row: number, column: number): string =>
-  a1(table.top + 1 + row, table.left + column);
+export function cellAddress(table: TableSnapshot, row: number, column: number): string {
+  const place = table.seen ? table.seen.place(row, column) : undefined;
+  return place
+    ? a1(place.row, place.column)
+    : table.seen
+      ? a1(table.top, table.left)
+      : a1(table.top + 1 + row, table.left + column);
+}

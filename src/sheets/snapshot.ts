@@ -1,5 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue } from "../records/kind";
+import type { TableMap } from "./tableMap";
 
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
 export interface TableSnapshot {
@@ -15,6 +16,24 @@ export interface TableSnapshot {
   readonly cell: (row: number, column: number) => CellValue;
   /** The formula of a cell, without the equals sign; undefined where it holds a plain value. */
   readonly formula: (row: number, column: number) => string | undefined;
+  /** Set for a table that is only seen as one: a block of a sheet in somebody's own layout. */
+  readonly seen?: Seen;
+}
+
+/** Where a table that is only seen as one keeps its cells, and how a value is written there. */
+export interface Seen {
+  /** Sheet row and column, from 0, of a cell of the table's body; undefined where the layout has none. */
+  readonly place: (row: number, column: number) => { row: number; column: number } | undefined;
+  /** The value as the layout's own unit has it. */
+  readonly written: (row: number, column: number, value: CellValue) => CellValue;
+}
+
+/** The cells of a sheet as far as it is used, rows and columns from 0. */
+export interface SheetCells {
+  readonly rowCount: number;
+  readonly columnCount: number;
+  readonly cell: (row: number, column: number) => CellValue;
+  readonly formula: (row: number, column: number) => string | undefined;
 }
 
 export interface SheetSnapshot {
@@ -24,6 +43,8 @@ export interface SheetSnapshot {
   /** Whether the whole sheet is hidden, where the reader of the workbook tells. */
   readonly hidden?: boolean;
   readonly tables: readonly TableSnapshot[];
+  /** Where the way in reads them: what stands outside tables too. */
+  readonly cells?: SheetCells;
 }
 
 /** What the check, the intake and the builder see of a workbook, however it was read. */
@@ -31,6 +52,8 @@ export interface Snapshot {
   readonly sheets: readonly SheetSnapshot[];
   /** The lineup that the workbook was built for, where it was built by Gearproof. */
   readonly lineup?: Lineup;
+  /** How blocks in somebody's own layout are read as records. */
+  readonly maps?: readonly TableMap[];
 }
 
 export const tablesOf = (snapshot: Snapshot): TableSnapshot[] =>

@@ -17,10 +17,10 @@ import { columnFormulas } from "../sheets/columnFormulas";
 import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type CellWrite, type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
-import type { SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { Seen, SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
 import { newSheet } from "./fileSheet";
-import { finish, readMemory } from "./finish";
+import { finish, readMemory, readRemembered } from "./finish";
 import { body, FONT } from "./look";
 import type { Remembered } from "./memory";
 import { setCell } from "./setCell";
@@ -32,7 +32,11 @@ import { setCell } from "./setCell";
  */
 export async function readBook(file: Uint8Array): Promise<Snapshot> {
   const workbook = await understood(file, () => readXlsx(file));
-  return { ...snapshotOf(workbook), lineup: readMemory(file)?.lineup };
+  return {
+    ...snapshotOf(workbook),
+    lineup: readMemory(file)?.lineup,
+    maps: readRemembered(file)?.maps,
+  };
 }
 
 /** Runs a read and turns what the library says of a bad file into our own words. */
@@ -88,7 +92,17 @@ function sheetSnapshot(sheet: Sheet): SheetSnapshot {
       },
     ];
   });
-  return { name: sheet.name, hidden: sheet.hidden || sheet.veryHidden, tables };
+  return {
+    name: sheet.name,
+    hidden: sheet.hidden || sheet.veryHidden,
+    tables,
+    cells: {
+      rowCount: sheet.rows.length,
+      columnCount: sheet.rows.reduce((most, { length }) => Math.max(most, length), 0),
+      cell: (row, column) => plain(sheet.rows[row]?.[column]),
+      formula: (row, column) => sheet.cells?.get(`${row},${column}`)?.formula,
+    },
+  };
 }
 
 /** Rows of a table's body that are hidden or filtered away, from 0; undefined where all are shown. */
@@ -180,6 +194,10 @@ function applyChange(
   planned: PlannedSheet | undefined,
 ) {
   const sheet = workbook.sheets.find(({ name }) => name === table.sheet);
+  if (table.seen) {
+    if (sheet) writeSeen(sheet, table.seen, writes);
+    return;
+  }
   const definition = sheet?.tables?.find(
     ({ displayName, name }) => (displayName ?? name) === table.name,
   );
@@ -201,6 +219,17 @@ function applyChange(
       above?.style ??
       (planned ? bodyStyle(planned, table.headers[column]) : undefined);
     setCell(sheet, at.row, at.column, value, formula, style);
+  }
+}
+
+/** Writes into somebody's own layout: values alone, each in its cell's own look. */
+function writeSeen(sheet: Sheet, { place, written }: Seen, writes: readonly CellWrite[]) {
+  sheet.cells ??= new Map();
+  for (const { row, column, value } of writes) {
+    const at = place(row, column);
+    if (!at) continue;
+    const style = sheet.cells.get(`${at.row},${at.column}`)?.style;
+    setCell(sheet, at.row, at.column, written(row, column, value), undefined, style);
   }
 }
 

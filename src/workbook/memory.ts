@@ -3,6 +3,7 @@ import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { type ExportMapping, exportMapping } from "../sheets/exportMapping";
 import { type LastIntake, lastIntake } from "../sheets/lastIntake";
+import { type TableMap, tableMap } from "../sheets/tableMap";
 
 /** Namespace of our custom XML part, by which it is found again in any workbook. */
 export const NAMESPACE = "urn:gearproof:memory:1";
@@ -32,13 +33,16 @@ export interface Remembered {
   /** What a user has said about exports, by name. */
   readonly mappings: readonly ExportMapping[];
   readonly last?: LastIntake;
+  /** How blocks in somebody's own layout are read as records. */
+  readonly maps: readonly TableMap[];
 }
 
-export const NOTHING_REMEMBERED: Remembered = { mappings: [] };
+export const NOTHING_REMEMBERED: Remembered = { mappings: [], maps: [] };
 
 // What a later version remembers besides is passed over, and a part of it that is spoilt costs no other.
 const rememberedParts = z.object({
   mappings: z.array(exportMapping).catch([]).default([]),
+  maps: z.array(tableMap).catch([]).default([]),
   last: lastIntake.optional().catch(undefined),
 });
 

@@ -28,6 +28,7 @@ const remembered: Remembered = {
     ],
     history: [],
   },
+  maps: [{ sheet: "IR", kind: "insulation", titles: 4, columns: { Bay: "object" } }],
 };
 
 test("what is remembered comes back, beside the lineup and apart from it", () => {
@@ -42,7 +43,7 @@ test("a part that is spoilt costs no other, and what is unknown is passed over",
   expect(readRememberedXml(spoilt)).toMatchObject({ mappings: remembered.mappings });
   const later = rememberedXml({ ...remembered, more: 1 } as never);
   expect(readRememberedXml(later)).toEqual(remembered);
-  expect(readRememberedXml(rememberedXml({} as never))).toEqual({ mappings: [] });
+  expect(readRememberedXml(rememberedXml({} as never))).toEqual({ mappings: [], maps: [] });
   expect(readRememberedXml('<gearproof xmlns="urn:gearproof:remembered:1">{</gearproof>')).toBe(
     undefined,
   );

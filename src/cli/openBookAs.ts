@@ -1,0 +1,38 @@
+import type { Snapshot } from "../sheets/snapshot";
+import { readMapFile, type TableMap } from "../sheets/tableMap";
+import { readBook } from "../workbook/file";
+import { named, readBytes, readText, UsageError } from "./files";
+import { loadLineup } from "./lineupCommand";
+
+/** What is said of a workbook besides what it tells itself. */
+export interface BookOptions {
+  /** A map file: how blocks in somebody's own layout are read as records. */
+  readonly map?: string;
+  /** A lineup file, for a workbook that does not tell its lineup. */
+  readonly lineup?: string;
+}
+
+export function loadMaps(file: string): readonly TableMap[] {
+  const read = readMapFile(readText(file));
+  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+  return read.value;
+}
+
+/** Reads a workbook with the maps and the lineup that are said of it. */
+export async function openBookAs(
+  book: string,
+  { map, lineup }: BookOptions,
+): Promise<{ readonly bytes: Uint8Array; readonly snapshot: Snapshot }> {
+  const maps = map === undefined ? undefined : loadMaps(map);
+  const said = lineup === undefined ? undefined : loadLineup(lineup);
+  const bytes = readBytes(book);
+  const snapshot = await named(book, () => readBook(bytes));
+  return {
+    bytes,
+    snapshot: {
+      ...snapshot,
+      lineup: said ?? snapshot.lineup,
+      maps: maps ?? snapshot.maps,
+    },
+  };
+}

@@ -1,0 +1,111 @@
+import type { Lineup } from "../lineup/lineup";
+import { KINDS } from "../records/kinds";
+import { rowsOf } from "../records/rowsOf";
+import { recordTables } from "../sheets/recordTable";
+import type { SheetSnapshot, Snapshot } from "../sheets/snapshot";
+import type { TableMap } from "../sheets/tableMap";
+import { type Arrival, arrivalsOf } from "./arrivals";
+import { type ExportTable, type InspectedBlock, readRows } from "./readExport";
+import type { RecordRows } from "./rowFinder";
+import { asSaid, type Confidence } from "./seen";
+import { columnBlocks, sheetRows } from "./sheetRows";
+
+/** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
+export interface GuessedMap {
+  readonly map: TableMap;
+  readonly confidence: Confidence;
+  readonly evidence: string;
+  readonly block: InspectedBlock;
+}
+
+/**
+ * Guesses for every block with titles, on sheets that have no record table of ours, which records it
+ * holds: by its titles and units, and by how many of its lines find a row of the lineup.
+ */
+export const guessMaps = (snapshot: Snapshot, lineup: Lineup): GuessedMap[] => {
+  const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
+  return snapshot.sheets.flatMap((sheet) => (ours.has(sheet.name) ? [] : guessOn(sheet, lineup)));
+};
+
+const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup): GuessedMap[] => {
+  if (!cells) return [];
+  const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
+  return columnBlocks(cells).flatMap((region) => {
+    const read = readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
+      name,
+    });
+    if (!read.ok) return [];
+    const found = [...arrivalsOf(read.value, tables, { panels: lineup.panels }, () => {})];
+    return blockGuesses(read.value, found).map(({ kind, block, lines, last, facts }) => {
+      const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
+      return {
+        block,
+        confidence: share >= 0.9 ? ("likely" as const) : ("open" as const),
+        evidence: `${lines} of ${block.lines} lines find their row of ${kind}`,
+        map: {
+          sheet: name,
+          kind,
+          titles: block.titles.value,
+          ...(last !== undefined && { last }),
+          left: region.left + 1,
+          right: region.right + 1,
+          titleLines: block.titleLines.value,
+          units: block.units.value,
+          shape: block.shape.value,
+          ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
+          ...(read.value.dates && { dateOrder: read.value.dates }),
+          columns: Object.fromEntries(
+            block.columns.flatMap(({ title, field, says }) =>
+              field.value === undefined || title === ""
+                ? []
+                : [
+                    [
+                      title,
+                      says?.position && !says.stage
+                        ? `${field.value} of ${says.position}`
+                        : field.value,
+                    ],
+                  ],
+            ),
+          ),
+          facts,
+        } satisfies TableMap,
+      };
+    });
+  });
+};
+
+interface BlockGuess {
+  readonly kind: string;
+  readonly block: InspectedBlock;
+  readonly lines: number;
+  readonly last: number | undefined;
+  readonly facts: Record<string, string>;
+}
+
+/** For each block the kind that most of its lines belong to. */
+const blockGuesses = (table: ExportTable, found: readonly Arrival<RecordRows>[]): BlockGuess[] =>
+  table.inspection.blocks.flatMap((block, at): BlockGuess[] => {
+    const next = table.inspection.blocks[at + 1];
+    const end = next ? next.titles.value - 1 : Number.POSITIVE_INFINITY;
+    const counts = new Map<string, Set<number>>();
+    for (const { line, table: of } of found)
+      if (line > block.titles.value && line <= end) {
+        const { id } = of.kind;
+        counts.set(id, (counts.get(id) ?? new Set()).add(line));
+      }
+    const [best] = [...counts].sort(([, one], [, other]) => other.size - one.size);
+    return best
+      ? [
+          {
+            kind: best[0],
+            block,
+            lines: best[1].size,
+            last: next && next.titles.value - 1,
+            facts: Object.fromEntries(
+              Object.entries(table.blocks[at]?.header ?? {}).filter(([, value]) => value !== ""),
+            ),
+          },
+        ]
+      : [];
+  });

@@ -1,0 +1,290 @@
+import type { Lineup } from "../lineup/lineup";
+import { convert } from "../quantities/convert";
+import { answer, type Result } from "../quantities/result";
+import type { Unit } from "../quantities/units";
+import { writeReading } from "../quantities/writeReading";
+import {
+  type CellValue,
+  type Column,
+  keyIds,
+  type RecordKind,
+  type Row,
+  rowKey,
+} from "../records/kind";
+import { KINDS } from "../records/kinds";
+import { rowsOf } from "../records/rowsOf";
+import type { RecordTable } from "../sheets/recordTable";
+import type { SheetCells, Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { TableMap } from "../sheets/tableMap";
+import { type ArrivalOptions, byColumn, meaning, onlyOne, readCell } from "./arrivals";
+import { columnFor } from "./columnFor";
+import { besideNumber } from "./comment";
+import { isSameCell } from "./isSameCell";
+import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "./readExport";
+import { rowFinder } from "./rowFinder";
+import { asSaid } from "./seen";
+import { sheetRows } from "./sheetRows";
+import { type Written, writtenBy } from "./written";
+
+/** A cell of a mapped block that is not understood, rows and columns from 0, and what would be right. */
+export interface MapProblem {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly message: string;
+}
+
+/** The record tables that maps make of a workbook's sheets, and what of them is not understood. */
+export interface Mapped {
+  readonly tables: readonly RecordTable[];
+  readonly problems: readonly MapProblem[];
+}
+
+export const NOTHING_MAPPED: Mapped = { tables: [], problems: [] };
+
+/**
+ * Blocks in somebody's own layout as record tables: each line, or each phase of a line, is a record of
+ * the lineup, found as a line of an export is; its cells are read in their own units and words. Where
+ * each value stands is kept, so that findings name its cell and readings are written there.
+ *
+ * @param maps those of the workbook where not given
+ */
+export const mappedTables = (
+  snapshot: Snapshot,
+  lineup: Lineup,
+  maps: readonly TableMap[] = snapshot.maps ?? [],
+): Mapped => {
+  const all = maps.map((map) => mapped(map, snapshot, lineup));
+  return {
+    tables: all.flatMap(({ tables }) => tables),
+    problems: all.flatMap(({ problems }) => problems),
+  };
+};
+
+interface Entry {
+  readonly key: Row;
+  readonly values: Map<string, CellValue>;
+  readonly places: Map<string, Place>;
+}
+
+interface Place {
+  readonly row: number;
+  readonly column: number;
+  readonly unit?: Unit;
+}
+
+const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
+  const problems: MapProblem[] = [];
+  const left = (map.left ?? 1) - 1;
+  const problem = (row: number, column: number, message: string) =>
+    problems.push({ sheet: map.sheet, row, column, message });
+  const kind = KINDS.find(({ id }) => id === map.kind);
+  const cells = snapshot.sheets.find(({ name }) => name === map.sheet)?.cells;
+  if (!kind || !cells) {
+    problem(
+      0,
+      0,
+      kind
+        ? `The map names a sheet "${map.sheet}", which this workbook does not have.`
+        : `The map names a record kind "${map.kind}"; right would be one of ${KINDS.map(({ id }) => id).join(", ")}.`,
+    );
+    return { tables: [], problems };
+  }
+  const read = readBlock(map, cells);
+  if (!read.ok) {
+    problem(map.titles - 1, left, read.reason);
+    return { tables: [], problems };
+  }
+  const needed = { kind, rows: rowsOf(kind, lineup) };
+  const find = rowFinder([needed], read.value.positions);
+  const meant = meaning({ panels: lineup.panels, means: map.means as ArrivalOptions["means"] });
+  const entries: Entry[] = [];
+  const byKey = new Map<string, Entry[]>();
+  const ids = keyIds(kind);
+  for (const { block, row } of read.value.each()) {
+    const written = new Map([...factsOf(map, block), ...writtenBy(block)(row)]);
+    const text = (field: Parameters<typeof meant>[0]) => meant(field, written.get(field)?.text);
+    const found = find(
+      {
+        object: text("object") || text("circuit") || meant("object", written.get("section")?.text),
+        part: text("part"),
+        position: text("position"),
+        stage: text("stage"),
+      },
+      [needed],
+    );
+    if (!found.ok) {
+      problem(
+        row.line - 1,
+        left,
+        `Row ${row.line} is taken for no record of ${kind.sheet}: ${found.reason}`,
+      );
+      continue;
+    }
+    const key = needed.rows[found.value.row] ?? {};
+    const one = entryOf(key, kind, block, row, written, read.value, left, problem);
+    const alike = byKey.get(rowKey(key, ids)) ?? [];
+    byKey.set(rowKey(key, ids), alike);
+    const same = alike.find((other) => agree(other, one, kind));
+    if (same) {
+      for (const [id, value] of one.values) same.values.set(id, value);
+      for (const [id, place] of one.places)
+        if (one.values.has(id) || !same.places.has(id)) same.places.set(id, place);
+    } else {
+      alike.push(one);
+      entries.push(one);
+    }
+  }
+  return {
+    tables: entries.length > 0 ? [tableOf(map, kind, entries, cells, left)] : [],
+    problems,
+  };
+};
+
+/** A map's block, read as an export is. */
+export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable> => {
+  const region = {
+    top: map.titles - 1,
+    bottom: (map.last ?? cells.rowCount) - 1,
+    left: (map.left ?? 1) - 1,
+    right: (map.right ?? cells.columnCount) - 1,
+  };
+  return readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
+    name: map.sheet,
+    titles: map.titles,
+    titleLines: map.titleLines,
+    units: map.units,
+    shape: map.shape,
+    decimal: map.decimal,
+    dateOrder: map.dateOrder,
+    mapping: map.columns,
+    blanks: true,
+  });
+};
+
+const factsOf = ({ facts = {} }: TableMap, block: ExportBlock) =>
+  writtenBy({ ...block, header: facts, columns: [] })({ line: 0, cells: [] });
+
+const entryOf = (
+  key: Row,
+  kind: RecordKind,
+  block: ExportBlock,
+  row: ExportRow,
+  written: ReadonlyMap<string, Written>,
+  table: ExportTable,
+  left: number,
+  problem: (row: number, column: number, message: string) => void,
+): Entry => {
+  const values = new Map<string, CellValue>();
+  const places = new Map<string, Place>();
+  const columnOf = (index: number) => left + (row.from?.[index] ?? index);
+  for (const { field, index, unit } of block.columns) {
+    const column =
+      field === undefined
+        ? undefined
+        : (columnFor(kind, field) ??
+          kind.columns.find(({ id, role }) => id === field && role === "key"));
+    if (column && (row.from?.[index] ?? index) >= 0)
+      places.set(column.id, { row: row.line - 1, column: columnOf(index), unit });
+  }
+  for (const [column, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
+    const one = onlyOne(column, candidates, []);
+    if (!one.ok) {
+      problem(row.line - 1, left, one.reason);
+      continue;
+    }
+    if (one.value.index !== undefined)
+      places.set(column.id, {
+        row: row.line - 1,
+        column: columnOf(one.value.index),
+        unit: one.value.unit,
+      });
+    const place = places.get(column.id);
+    const value = readingOf(one.value, column, table);
+    // What cannot be read stands as it is written, for the check to say so at its cell.
+    values.set(column.id, value.ok ? value.value.cell : one.value.text);
+    if (value.ok && value.value.comment)
+      problem(
+        row.line - 1,
+        place?.column ?? left,
+        `"${one.value.text}" has a comment beside its number: "${value.value.comment}". The number counts; the comment belongs into the remarks.`,
+      );
+    if (!value.ok && column.need !== "reading" && column.accepts?.type === "date")
+      problem(row.line - 1, place?.column ?? left, value.reason);
+  }
+  return { key, values, places };
+};
+
+const readingOf = (
+  one: Written,
+  column: Column,
+  table: ExportTable,
+): Result<{ readonly cell: CellValue; readonly comment?: string }> => {
+  const read = (text: string) => readCell({ ...one, text }, column, table, table.dates, undefined);
+  const plain = read(one.text);
+  if (plain.ok) return answer({ cell: plain.value });
+  const beside = column.unit === undefined ? undefined : besideNumber(one.text);
+  const number = beside && read(beside.number);
+  return number?.ok ? answer({ cell: number.value, comment: beside?.comment }) : plain;
+};
+
+/** Whether two lines of a layout can be of one record: poles of one operation, say, on lines of their own. */
+const agree = (one: Entry, other: Entry, kind: RecordKind): boolean => {
+  let adds = false;
+  for (const [id, value] of other.values) {
+    const before = one.values.get(id);
+    if (before === undefined) adds = true;
+    else if (!isSameCell(before, value, kind, id)) return false;
+  }
+  return adds;
+};
+
+const tableOf = (
+  map: TableMap,
+  kind: RecordKind,
+  entries: readonly Entry[],
+  cells: SheetCells,
+  left: number,
+): RecordTable => {
+  const ids = kind.columns
+    .filter(({ id, role }) => role === "key" || entries.some(({ places }) => places.has(id)))
+    .map(({ id }) => id);
+  const headers = ids.map((id) => kind.columns.find((column) => column.id === id)?.header ?? id);
+  const rows = entries.map(({ key, values }): Row => ({ ...key, ...Object.fromEntries(values) }));
+  const place = (row: number, column: number) => entries[row]?.places.get(ids[column] ?? "");
+  const table: TableSnapshot = {
+    name: `${map.sheet} row ${map.titles} column ${left + 1}`,
+    sheet: map.sheet,
+    top: map.titles - 1,
+    left,
+    headers,
+    rowCount: rows.length,
+    cell: (row, column) => rows[row]?.[ids[column] ?? ""] ?? null,
+    formula: (row, column) => {
+      const at = place(row, column);
+      return at && cells.formula(at.row, at.column);
+    },
+    seen: {
+      place: (row, column) => {
+        // A fact above the block stands for its first record's line.
+        const at = place(row, column) ?? [...(entries[row]?.places.values() ?? [])][0];
+        return at && { row: at.row, column: at.column };
+      },
+      written: (row, column, value) =>
+        asThere(
+          value,
+          kind.columns.find(({ id }) => id === ids[column])?.unit,
+          place(row, column)?.unit,
+        ),
+    },
+  };
+  return { kind, table, at: new Map(ids.map((id, index) => [id, index])), rows };
+};
+
+/** A value in the unit of the layout's column, or with its own unit where that names none. */
+const asThere = (value: CellValue, unit: Unit | undefined, there: Unit | undefined): CellValue => {
+  if (typeof value !== "number" || unit === undefined || unit === there) return value;
+  if (there === undefined) return writeReading({ value, unit, bound: "exact", text: "" });
+  const converted = convert(value, unit, there);
+  return converted.ok ? converted.value : value;
+};

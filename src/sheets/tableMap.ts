@@ -1,0 +1,67 @@
+import * as z from "zod";
+import { DATE_ORDERS } from "../quantities/dates";
+import { answer, type Result, refuse } from "../quantities/result";
+
+const text = z.string().max(200);
+const row = z.number().int().min(1).max(1_048_576);
+
+/**
+ * How a block of a sheet that Gearproof did not make is read as the records of one kind: where it stands,
+ * and what its columns mean. What is not said is found by inspection, as in an export.
+ */
+export const tableMap = z.strictObject({
+  sheet: text,
+  /** Id of the record kind. */
+  kind: text,
+  /** Sheet row of the first line of titles, as the sheet numbers it, and the last row of the block. */
+  titles: row,
+  last: row.optional(),
+  /** First and last column of the block, from 1. */
+  left: z.number().int().min(1).max(16_384).optional(),
+  right: z.number().int().min(1).max(16_384).optional(),
+  titleLines: z.union([z.literal(1), z.literal(2)]).optional(),
+  units: z.boolean().optional(),
+  shape: z.enum(["long", "wide"]).optional(),
+  decimal: z.enum([".", ","]).optional(),
+  dateOrder: z.enum(DATE_ORDERS).optional(),
+  /** By title, what a column holds: a field, `resistance of L1-E`, or `left out`. */
+  columns: z.record(z.string(), text).optional(),
+  /** By title word, what holds for every row: `{ "Panel": "=H01", "Stage": "before" }`. */
+  facts: z.record(z.string(), z.string()).optional(),
+  /** By field, what a text of the sheet means: `{ "object": { "Bay 1": "=H01" } }`. */
+  means: z.record(z.string(), z.record(z.string(), text)).optional(),
+});
+export type TableMap = z.infer<typeof tableMap>;
+
+const mapFile = z.strictObject({ maps: z.array(tableMap).min(1).max(1000) });
+
+/** The text of a map file. */
+export const writeMapFile = (maps: readonly TableMap[]): string =>
+  `${JSON.stringify({ maps }, null, 2)}\n`;
+
+/**
+ * A map file: a JSON object with a list of maps.
+ *
+ * @example readMapFile('{"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4}]}')
+ */
+export function readMapFile(json: string): Result<readonly TableMap[]> {
+  let whole: unknown;
+  try {
+    whole = JSON.parse(json);
+  } catch {
+    return refuse("wrong", `is not JSON; ${RIGHT}`);
+  }
+  const read = mapFile.safeParse(whole);
+  if (read.success) return answer(read.data.maps);
+  const [issue] = read.error.issues;
+  const at = issue?.path.map((key) =>
+    typeof key === "number" ? `[${key + 1}]` : `.${String(key)}`,
+  );
+  return refuse(
+    "wrong",
+    `is no map: at ${at?.join("").replace(/^\./, "") || "its top"}: ${issue?.message}; ${RIGHT}`,
+  );
+}
+
+const RIGHT =
+  'right would be, for example, {"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4, "columns": {"Bay": "object"}}]}, as "gearproof map" writes it.';
