@@ -1,5 +1,6 @@
 import { basename } from "node:path";
 import { check, type Report } from "../check/check";
+import type { Compared } from "../check/compare";
 import { toSerial } from "../quantities/dates";
 import { UsageError } from "./files";
 import { type BookOptions, openBookAs } from "./openBookAs";
@@ -30,6 +31,8 @@ export interface FileReport {
   readonly error?: string;
   readonly counts?: Report["counts"];
   readonly findings?: Report["findings"];
+  /** Compared with an earlier revision. */
+  readonly against?: Compared & { readonly file: string };
 }
 
 export const fileReport = (file: string, report: Report): FileReport => ({

@@ -1,16 +1,15 @@
-import { basename } from "node:path";
 import { Command, CommanderError, Option } from "commander";
 import { type Finding, isOpen } from "../check/finding";
 import { ENCODINGS } from "../intake/decode";
 import { DATE_ORDERS } from "../quantities/dates";
-import { markFile } from "../workbook/fileMarks";
-import { checkFile, type FileReport, fileReport, perBook, today } from "./checkCommand";
-import { readBytes, UsageError, writeWhole } from "./files";
+import { booksIn } from "./booksIn";
+import { type FileReport, perBook, today } from "./checkCommand";
+import { UsageError } from "./files";
 import { DELIMITER_WORDS, type IntakeOptions, takeBack, takeIn, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
 import { guessBook, guessedWords } from "./mapCommand";
 import { progress } from "./progress";
-import { findingTable, matrixTable, summaryLine } from "./terminal";
+import { runJobs } from "./runJobs";
 
 const say = (text: string): void => {
   process.stdout.write(`${text}\n`);
@@ -114,12 +113,17 @@ export async function main(argv: readonly string[]): Promise<number> {
   program
     .command("check")
     .description("compute every record again and list the findings; never writes to the workbook")
-    .argument("<book.xlsx...>")
+    .argument("<book.xlsx...>", "workbooks, or folders of them")
     .option("--map <map.json>", "how blocks in somebody's own layout are read as records")
     .option("--lineup <lineup.json>", "the lineup, where the workbook does not tell it")
     .option("--json", "print one JSON object", false)
     .option("--html <file>", "write one self-contained page (one for each workbook)")
     .option("--marked <out.xlsx>", "write a copy with the findings marked (one for each workbook)")
+    .option(
+      "--sheet <out.xlsx>",
+      "write a copy with the findings on a sheet (one for each workbook)",
+    )
+    .option("--against <old.xlsx>", "compare with an earlier revision of the workbook")
     .action(async (books: string[], options: CheckOptions) => {
       code = await checkAll(books, options);
     });
@@ -143,50 +147,56 @@ interface CheckOptions {
   readonly marked?: string;
   readonly map?: string;
   readonly lineup?: string;
+  readonly sheet?: string;
+  readonly against?: string;
 }
 
-async function checkAll(
-  books: readonly string[],
-  { json, html, marked, map, lineup }: CheckOptions,
-): Promise<number> {
-  const bar = progress(2 * books.length);
-  const files: FileReport[] = [];
-  const told: string[] = [];
-  for (const book of books) {
-    bar.step(`reading ${book}`);
-    try {
-      const report = await checkFile(book, () => bar.step(`judging ${book}`), today(), {
-        map,
-        lineup,
-      });
-      files.push(fileReport(book, report));
-      told.push(
-        [book, matrixTable(report), findingTable(report.findings, 12), summaryLine(report)].join(
-          "\n",
-        ),
-      );
-      if (html) {
-        // The chart library and React load only when a page is asked for.
-        const { reportHtml } = await import("./report/html");
-        const page = perBook(html, book, books.length > 1);
-        writeWhole(page, reportHtml(basename(book), new Date().toISOString().slice(0, 10), report));
-        told.push(`Page: ${page}`);
-      }
-      if (marked) {
-        const copy = perBook(marked, book, books.length > 1);
-        writeWhole(copy, await markFile(readBytes(book), report.findings));
-        told.push(`Marked copy: ${copy}`);
-      }
-    } catch (error) {
-      if (!(error instanceof UsageError)) throw error;
-      files.push({ file: book, error: error.message.replace(`${book}: `, "") });
-      if (!json) process.stderr.write(`${error.message}\n`);
-    }
-  }
+async function checkAll(names: readonly string[], options: CheckOptions): Promise<number> {
+  const { json, html, marked, sheet, against, map, lineup } = options;
+  const books = booksIn(names);
+  const several = books.length > 1;
+  if (against !== undefined && several)
+    throw new UsageError("--against compares one workbook with its earlier revision; give one");
+  const bar = progress(books.length);
+  const out = (file: string | undefined, book: string) => file && perBook(file, book, several);
+  const checked = await runJobs(
+    books.map((book) => ({
+      book,
+      html: out(html, book),
+      marked: out(marked, book),
+      sheet: out(sheet, book),
+      against,
+      map,
+      lineup,
+      day: today(),
+      whole: books.length <= WHOLE,
+    })),
+    ({ report }) => bar.step(report.file),
+  );
   bar.end();
-  say(json ? JSON.stringify({ files }, null, 1) : told.join("\n\n"));
+  const files = checked.map(({ report }) => report);
+  for (const { file, error } of files)
+    if (error !== undefined && !json) process.stderr.write(`${file}: ${error}\n`);
+  const told = checked.flatMap(({ told }) => (told ? [told] : []));
+  if (several) told.push(totalLine(files));
+  say(json ? JSON.stringify({ files }, null, 1) : told.join(books.length <= WHOLE ? "\n\n" : "\n"));
   if (files.some(({ error }) => error !== undefined)) return 2;
   return files.some(({ findings }) => findings?.some(isStop)) ? 1 : 0;
+}
+
+/** Workbooks up to which each is told in full in the terminal. */
+const WHOLE = 3;
+
+/** One line over many workbooks. */
+function totalLine(files: readonly FileReport[]): string {
+  const read = files.filter(({ error }) => error === undefined);
+  const stopped = read.filter(({ findings }) => findings?.some(isStop)).length;
+  const rows = read.reduce(
+    (sum, { counts }) => sum + Object.values(counts ?? {}).reduce((one, count) => one + count, 0),
+    0,
+  );
+  const unread = files.length - read.length;
+  return `${files.length} workbooks, ${rows} rows: ${stopped} with findings of weight stop, ${read.length - stopped} without${unread > 0 ? `, ${unread} that could not be checked` : ""}.`;
 }
 
 const isStop = (finding: Finding) => finding.weight === "stop" && isOpen(finding);

@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { checkJsonSchema } from "./checkSchema";
 import { referenceText } from "./reference/referenceText";
 import { faultsOf, rulesText } from "./reference/rulesText";
 
@@ -9,6 +10,7 @@ const before = existsSync(RULES) ? readFileSync(RULES, "utf8") : "";
 const files: readonly (readonly [string, string])[] = [
   [FUNCTIONS, await referenceText()],
   [RULES, rulesText(faultsOf(before))],
+  ["src/cli/check.schema.json", checkJsonSchema()],
 ];
 for (const [file, text] of files) {
   writeFileSync(file, text);

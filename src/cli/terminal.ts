@@ -1,5 +1,6 @@
 import Table from "cli-table3";
 import type { Report } from "../check/check";
+import type { Compared } from "../check/compare";
 import { type Finding, isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
 
@@ -73,3 +74,36 @@ export function summaryLine({ counts, findings }: Report): string {
   const conceded = findings.filter((finding) => !isOpen(finding)).length;
   return `${rows} rows: ${countWords(counts) || "none"}. Findings: ${weights.join(", ")}${conceded > 0 ? `; ${conceded} conceded` : ""}.`;
 }
+
+/** What became of findings and readings since an earlier revision. */
+export function comparedWords(file: string, compared: Compared): string {
+  const { closed, fresh, changed, same, altered } = compared;
+  const list = (title: string, lines: readonly string[]) =>
+    lines.length === 0
+      ? []
+      : [
+          `  ${title}:`,
+          ...lines.slice(0, MOST).map((line) => `    ${line}`),
+          ...(lines.length > MOST ? [`    and ${lines.length - MOST} more (all with --json)`] : []),
+        ];
+  const said = ({ sheet, address, message }: Finding) => `${sheet}!${address}: ${message}`;
+  return [
+    `Against ${file}: ${closed.length} findings closed, ${fresh.length} new, ${changed.length} changed, ${same} as they were; ${altered.length} entries altered.`,
+    ...list("New", fresh.map(said)),
+    ...list(
+      "Changed",
+      changed.map(({ before, after }) => `${said(after)} Before: ${before.message}`),
+    ),
+    ...list("Closed", closed.map(said)),
+    ...list(
+      "Entries altered",
+      altered.map(
+        ({ sheet, address, row, column, before, after }) =>
+          `${sheet}!${address}: ${row}, "${column}": ${before} before, ${after ?? "blank"} now`,
+      ),
+    ),
+  ].join("\n");
+}
+
+/** Lines of a list in the terminal. */
+const MOST = 20;

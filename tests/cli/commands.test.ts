@@ -148,7 +148,11 @@ const bad = async () => {
 
 test.each([
   ["a file that is not there", ["check", at("none.xlsx")], /none\.xlsx: there is no such file/],
-  ["a folder", ["check", folder], /is a folder; give a file/],
+  [
+    "a folder in a lineup's place",
+    ["lineup", folder, "-o", at("never.xlsx")],
+    /is a folder; give a file/,
+  ],
   ["no workbook", ["check", at("text.xlsx")], /text\.xlsx: is not a workbook; give an \.xlsx/],
   ["an encrypted workbook", ["check", at("locked.xlsx")], /is encrypted or an old \.xls file/],
   ["a damaged workbook", ["check", at("half.xlsx")], /is damaged or not a workbook/],

@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
+import type { Compared } from "../../check/compare";
 import { isOpen } from "../../check/finding";
 import { countWords, matrix, standings } from "../../check/matrix";
 import { Elevation } from "../../pane/Elevation";
@@ -24,16 +25,23 @@ tr:target { outline: 3px solid #14506b; }
 @media print { body { padding: 0; max-width: none; font-size: 11px; } h2 { break-after: avoid; } tr, figure { break-inside: avoid; } thead { display: table-header-group; } a { color: inherit; text-decoration: none; } }
 `;
 
+/** An earlier revision and what became of it. */
+export interface Earlier {
+  readonly file: string;
+  readonly compared: Compared;
+}
+
 interface Props {
   readonly file: string;
   readonly made: string;
   readonly report: Report;
+  readonly earlier?: Earlier;
 }
 
 const anchor = (text: string) => `p-${encodeURIComponent(text)}`;
 
 /** The check of one workbook as a page that needs nothing but itself. */
-export function Page({ file, made, report }: Props): ReactElement {
+export function Page({ file, made, report, earlier }: Props): ReactElement {
   const { lineup, tables } = report.context;
   const { objects, kinds, cell } = matrix(report.context);
   const standingOf = standings(report);
@@ -156,6 +164,7 @@ export function Page({ file, made, report }: Props): ReactElement {
               </table>
             </div>
           )}
+          {earlier && <Since {...earlier} />}
           <h2>Readings against limits</h2>
           {tables.map((table) => {
             const { plot } = table.kind;
@@ -180,5 +189,59 @@ export function Page({ file, made, report }: Props): ReactElement {
         </main>
       </body>
     </html>
+  );
+}
+
+/** What became of findings and readings since an earlier revision. */
+function Since({ file, compared }: Earlier): ReactElement {
+  const { closed, fresh, changed, same, altered } = compared;
+  const rows = [
+    ...fresh.map((one) => ["new", one, one.message] as const),
+    ...changed.map(
+      ({ before, after }) =>
+        ["changed", after, `${after.message} Before: ${before.message}`] as const,
+    ),
+    ...closed.map((one) => ["closed", one, one.message] as const),
+    ...altered.map(
+      (one) =>
+        [
+          "altered",
+          one,
+          `${one.row}, "${one.column}": ${one.before} before, ${one.after ?? "blank"} now.`,
+        ] as const,
+    ),
+  ];
+  return (
+    <>
+      <h2>Since {file}</h2>
+      <p className="quiet">
+        {closed.length} findings closed, {fresh.length} new, {changed.length} changed, {same} as
+        they were; {altered.length} entries altered.
+      </p>
+      {rows.length > 0 && (
+        <div className="scroll">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">What became</th>
+                <th scope="col">Cell</th>
+                <th scope="col">Finding or entry</th>
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map(([what, { sheet, address }, text]) => (
+                <tr key={`${what}${sheet}${address}${text}`}>
+                  <td className="word">{what}</td>
+                  <td>
+                    {sheet}!{address}
+                  </td>
+                  <td className="wide">{text}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </>
   );
 }

@@ -1,8 +1,8 @@
 import { createElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import type { Report } from "../../check/check";
-import { Page } from "./Page";
+import { type Earlier, Page } from "./Page";
 
 /** One self-contained page for the check of one workbook. */
-export const reportHtml = (file: string, made: string, report: Report): string =>
-  `<!doctype html>\n${renderToStaticMarkup(createElement(Page, { file, made, report }))}\n`;
+export const reportHtml = (file: string, made: string, report: Report, earlier?: Earlier): string =>
+  `<!doctype html>\n${renderToStaticMarkup(createElement(Page, { file, made, report, earlier }))}\n`;

@@ -1,0 +1,72 @@
+import * as z from "zod";
+import { RULE_WEIGHTS } from "../lineup/settings";
+
+const found = z.union([z.string(), z.number()]);
+const count = z.int().min(0);
+const cell = z.union([z.string(), z.number(), z.boolean(), z.null()]);
+
+const finding = z.strictObject({
+  rule: z.string().describe("by which the reference, concessions and settings name the rule"),
+  weight: z.enum(RULE_WEIGHTS),
+  record: z.string().optional().describe("id of the record kind"),
+  panel: z.string().optional().describe("the panel or bus section"),
+  sheet: z.string(),
+  address: z
+    .string()
+    .regex(/^[A-Z]{1,3}[1-9]\d*$/)
+    .describe("A1 address on the sheet"),
+  row: z.string().optional().describe("what names the row: its keys"),
+  column: z.string().optional().describe("header of the column"),
+  message: z.string(),
+  expected: found.optional(),
+  found: found.optional(),
+  source: z.string().optional(),
+  concession: z
+    .strictObject({ reason: z.string(), name: z.string(), date: z.string() })
+    .optional()
+    .describe("accepted as it is; no longer open"),
+});
+
+const against = z.strictObject({
+  file: z.string(),
+  closed: z.array(finding),
+  fresh: z.array(finding),
+  changed: z.array(z.strictObject({ before: finding, after: finding })),
+  same: count,
+  altered: z.array(
+    z.strictObject({
+      record: z.string(),
+      sheet: z.string(),
+      address: z.string(),
+      row: z.string(),
+      column: z.string(),
+      before: cell,
+      after: cell,
+    }),
+  ),
+});
+
+/** What `check --json` prints. */
+export const checkSchema = z.strictObject({
+  files: z.array(
+    z.strictObject({
+      file: z.string(),
+      error: z.string().optional().describe("why the file could not be checked"),
+      counts: z
+        .strictObject({
+          pass: count,
+          fail: count,
+          missing: count,
+          inconclusive: count,
+          notRequired: count,
+        })
+        .optional(),
+      findings: z.array(finding).optional(),
+      against: against.optional().describe("compared with an earlier revision"),
+    }),
+  ),
+});
+
+/** The same as JSON Schema, as `npm run docs` writes it. */
+export const checkJsonSchema = (): string =>
+  `${JSON.stringify(z.toJSONSchema(checkSchema), null, 2)}\n`;
