@@ -22,7 +22,7 @@ export async function writeExport(file: string, lines: number): Promise<void> {
         ",",
       );
     if (text.length > 1 << 20) {
-      if (!out.write(text)) await new Promise((done) => out.once("drain", done));
+      if (!out.write(text)) await new Promise((done) => out.once("drain", () => done(undefined)));
       text = "";
     }
   }

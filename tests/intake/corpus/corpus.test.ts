@@ -107,7 +107,9 @@ const sheets = corpus
         }),
       ),
     );
-    const wanted = new Map(made.truths.map(({ kind, key, value }) => [`${kind} ${key}`, value]));
+    const wanted = new Map<string, number | string>(
+      made.truths.map(({ kind, key, value }) => [`${kind} ${key}`, value]),
+    );
     const near = (one: unknown, other: unknown) =>
       Math.abs(Number(one) - Number(other)) <= 1e-9 * Math.abs(Number(other));
     return {
