@@ -51,7 +51,8 @@ export function* arrivalsOf<T extends RecordRows>(
   const meant = meaning(options);
   const find = remembered(rowFinder(tables, table.positions));
   const cellsOf = cellReader(table, instruments, wave);
-  const { dates } = table;
+  const dayOf = once((text) => readDate(text, table.dates));
+  const timeOf = once(readTime);
   const among = new Map<string, ReturnType<typeof tablesFor<T>>>();
   let readLine = writtenBy(table.blocks[0] as ExportBlock);
   let of = table.blocks[0];
@@ -90,8 +91,8 @@ export function* arrivalsOf<T extends RecordRows>(
     const cells = cellsOf(row.line, written, found.value.table, say);
     if (!cells) continue;
     const [day, hours] = [written.get("date")?.text ?? "", written.get("time")?.text ?? ""];
-    const date = readDate(day, dates);
-    const time = readTime(hours) ?? readTime(day);
+    const date = dayOf(day);
+    const time = timeOf(hours) ?? timeOf(day);
     yield {
       table: found.value.table,
       row: found.value.row,
@@ -150,12 +151,32 @@ const whatIn = (written: ReadonlyMap<string, Written>, test: string): string => 
   let what = test;
   for (const { field, text, unit } of written.values()) {
     what += `|${field} `;
+    if (WORDS.has(field)) continue;
     if (!PLAIN_NUMBER.test(text)) {
       const own = splitReading(text)?.unit ?? "";
       what += own.length < 12 ? own : "?";
     } else if (unit) what += unit;
   }
   return what;
+};
+
+/** Fields that hold no quantity. */
+const WORDS: ReadonlySet<string> = new Set(
+  "object circuit section part position stage test date time by instrument serial remarks discharge".split(
+    " ",
+  ),
+);
+
+/** A reader of short texts, which reads the same text once. */
+const once = <T>(read: (text: string) => T): ((text: string) => T) => {
+  const known = new Map<string, T>();
+  return (text) => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const value = read(text);
+    if (known.size < MOST_READ && text.length < 100) known.set(text, value);
+    return value;
+  };
 };
 
 const PLAIN_NUMBER = /^-?\d+(?:[.,]\d+)?$/;

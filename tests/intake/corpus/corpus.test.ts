@@ -37,7 +37,7 @@ function score({ name, bytes, truths, open }: MadeExport) {
     panels: lineup.panels,
     wave: lineup.withstand.wave,
   });
-  const placed = new Map(
+  const placed = new Map<string, unknown>(
     placement.placed
       .filter(({ table, column }) =>
         table.kind.columns.some(({ id, need }) => id === column && need === "reading"),
@@ -47,7 +47,9 @@ function score({ name, bytes, truths, open }: MadeExport) {
         value,
       ]),
   );
-  const wanted = new Map(truths.map(({ kind, key, value }) => [`${kind} ${key}`, value]));
+  const wanted = new Map<string, number | string>(
+    truths.map(({ kind, key, value }) => [`${kind} ${key}`, value]),
+  );
   const near = (one: unknown, other: unknown) =>
     typeof one === "number" && typeof other === "number"
       ? Math.abs(one - other) <= 1e-9 * Math.abs(other)
@@ -97,7 +99,7 @@ const sheets = corpus
     };
     const maps = guessMaps(snapshot, lineup).map(({ map }) => map);
     const { tables, problems } = mappedTables(snapshot, lineup, maps);
-    const found = new Map(
+    const found = new Map<string, number>(
       tables.flatMap(({ kind, rows }) =>
         rows.flatMap((row) => {
           const value = row[kind.id === "withstand" ? "applied" : "reading"];
@@ -107,7 +109,9 @@ const sheets = corpus
         }),
       ),
     );
-    const wanted = new Map<string, unknown>(made.truths.map(({ kind, key, value }) => [`${kind} ${key}`, value]));
+    const wanted = new Map<string, number | string>(
+      made.truths.map(({ kind, key, value }) => [`${kind} ${key}`, value]),
+    );
     const near = (one: unknown, other: unknown) =>
       Math.abs(Number(one) - Number(other)) <= 1e-9 * Math.abs(Number(other));
     return {
