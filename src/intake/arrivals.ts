@@ -11,7 +11,8 @@ import { kindOfTest } from "./kindOfTest";
 import type { Asked } from "./placement";
 import { type DateOrder, readDate, readTime } from "./readDate";
 import type { ExportBlock, ExportRow, ExportTable } from "./readExport";
-import { type FoundRow, type Lost, lost, type RecordRows, rowFinder } from "./rowFinder";
+import type { RecordRows } from "./recordRows";
+import { type FoundRow, type Lost, lost, rowFinder } from "./rowFinder";
 import { type Written, writtenBy } from "./written";
 
 /** A line that has found its row, with the cells that it has for it. */

@@ -6,7 +6,7 @@ import type { SheetSnapshot, Snapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
 import { type Arrival, arrivalsOf } from "./arrivals";
 import { type ExportTable, type InspectedBlock, readRows } from "./readExport";
-import type { RecordRows } from "./rowFinder";
+import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
 import { columnBlocks, sheetRows } from "./sheetRows";
 

@@ -1,7 +1,7 @@
 import { keyIds, rowKey } from "../records/kind";
 import type { HistoryRow } from "../sheets/historySheet";
 import type { Kept } from "./placement";
-import type { RecordRows } from "./rowFinder";
+import type { RecordRows } from "./recordRows";
 
 /**
  * The entries of the history for readings that others have taken the place of.

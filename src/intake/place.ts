@@ -3,7 +3,7 @@ import { type Arrival, type ArrivalOptions, arrivalsOf, type Say } from "./arriv
 import { isSameCell } from "./isSameCell";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import type { ExportTable } from "./readExport";
-import type { RecordRows } from "./rowFinder";
+import type { RecordRows } from "./recordRows";
 import { isSaidAgain, type Repeated, type Settled, settle } from "./settle";
 
 export interface PlaceOptions extends ArrivalOptions {

@@ -1,20 +1,12 @@
 import { quoted } from "../quantities/quoted";
 import { type Answer, answer, type Refusal, type Result, refuse } from "../quantities/result";
-import { keyIds, type RecordKind, type Row, rowKey } from "../records/kind";
+import { keyIds, rowKey } from "../records/kind";
 import { plainWords } from "./fields";
 import type { Asked, Suggestion } from "./placement";
 import { positionReader } from "./readPosition";
 import { readStage } from "./readStage";
+import type { RecordRows } from "./recordRows";
 import { similar } from "./similar";
-
-/** A record table as far as placing needs it. A table of a workbook is one. */
-export interface RecordRows {
-  readonly kind: RecordKind;
-  /** The rows as stored, by column id. */
-  readonly rows: readonly Row[];
-  /** Which column ids the table has; all of the kind's where not given. */
-  readonly at?: ReadonlyMap<string, number>;
-}
 
 /** What a line of an export says about where it belongs, as written; blank where it says nothing. */
 export interface Place {

@@ -1,7 +1,7 @@
 import { keyIds, rowKey } from "../records/kind";
 import type { Arrival, Say } from "./arrivals";
 import { isSameCell } from "./isSameCell";
-import type { RecordRows } from "./rowFinder";
+import type { RecordRows } from "./recordRows";
 
 /** What the lines for one row come to: their cells together, and the lines that gave them. */
 export interface Settled<T extends RecordRows> extends Arrival<T> {

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
 import { isField, plainWords } from "./fields";
@@ -41,7 +41,10 @@ const fieldsBy = (all: readonly Synonyms[]): ReadonlyMap<string, string> => {
 const SHIPPED_FIELDS = fieldsBy(SHIPPED);
 const shipped: TitleWords = (title) => SHIPPED_FIELDS.get(plainWords(title));
 
-const synonymFile = z.record(z.string(), z.array(z.string().min(1).max(80)).max(200));
+const synonymFile = z.record(
+  z.string(),
+  z.array(z.string().check(z.minLength(1), z.maxLength(80))).check(z.maxLength(200)),
+);
 
 /**
  * A synonym file: a JSON object of field and list of words.

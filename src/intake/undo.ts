@@ -1,8 +1,8 @@
 import { keyIds, rowKey } from "../records/kind";
+import { sameCell } from "../sheets/cell";
 import type { LastIntake } from "../sheets/lastIntake";
-import { sameCell } from "../sheets/reconcile";
 import type { PlacedCell } from "./placement";
-import type { RecordRows } from "./rowFinder";
+import type { RecordRows } from "./recordRows";
 
 /** A table as far as taking back needs it: its name, and its rows by column id. */
 export interface NamedRows extends RecordRows {

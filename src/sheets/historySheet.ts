@@ -1,6 +1,7 @@
 import type { CellValue, Column } from "../records/kind";
+import type { CellWrite } from "./cell";
+import { sameCell } from "./cell";
 import type { PlannedSheet } from "./plannedSheet";
-import { type CellWrite, sameCell } from "./reconcile";
 import { asRecordTable } from "./recordTable";
 import type { TableSnapshot } from "./snapshot";
 

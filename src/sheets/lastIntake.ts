@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 
 const cell = z.union([z.string(), z.number(), z.boolean(), z.null()]);
 
@@ -12,7 +12,7 @@ export const lastIntake = z.object({
       table: z.string(),
       /** The record's key cells, by which its row is found again. */
       key: z.string(),
-      row: z.number().int().min(0),
+      row: z.int().check(z.minimum(0)),
       /** Column id. */
       column: z.string(),
       old: cell,
@@ -25,7 +25,7 @@ export const lastIntake = z.object({
       row: z.string(),
       column: z.string(),
       value: cell,
-      date: z.number().nullable(),
+      date: z.nullable(z.number()),
       source: z.string(),
       replacedOn: z.number(),
     }),

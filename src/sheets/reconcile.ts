@@ -1,19 +1,12 @@
 import { evaluate } from "../records/evaluate";
-import { type CellValue, type Column, isBlank, type Row, rowKey } from "../records/kind";
+import { type Column, isBlank, type Row, rowKey } from "../records/kind";
 import { KINDS } from "../records/kinds";
+import { type CellWrite, sameCell } from "./cell";
 import { cellFormula, tableReference } from "./formula";
 import type { Plan } from "./plan";
 import type { PlannedSheet } from "./plannedSheet";
 import { asRecordTable } from "./recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
-
-/** One cell of a table's body to be written: a value, or a formula with the value it computes to. */
-export interface CellWrite {
-  readonly row: number;
-  readonly column: number;
-  readonly value: CellValue;
-  readonly formula?: string;
-}
 
 /** What is to be done to one table that the workbook already has. */
 export interface TableChange {
@@ -159,11 +152,3 @@ function differs(
   if (typedOver) return false;
   return stored !== formula || !sameCell(table.cell(row, column), value);
 }
-
-/** Blank text and no value are the same cell; numbers agree to the last digits that a file keeps. */
-export const sameCell = (one: CellValue, other: CellValue): boolean =>
-  isBlank(one) || isBlank(other)
-    ? isBlank(one) && isBlank(other)
-    : typeof one === "number" && typeof other === "number"
-      ? one === other || Math.abs(one - other) <= 1e-12 * Math.max(Math.abs(one), Math.abs(other))
-      : one === other;

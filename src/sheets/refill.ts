@@ -1,7 +1,8 @@
 import type { Lineup } from "../lineup/lineup";
 import { evaluate } from "../records/evaluate";
 import type { CellValue, Row } from "../records/kind";
-import { type CellWrite, sameCell } from "./reconcile";
+import type { CellWrite } from "./cell";
+import { sameCell } from "./cell";
 import type { RecordTable } from "./recordTable";
 
 /** A value for one cell of a record table, by column id. */

@@ -1,9 +1,9 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import { DATE_ORDERS } from "../quantities/dates";
 import { answer, type Result, refuse } from "../quantities/result";
 
-const text = z.string().max(200);
-const row = z.number().int().min(1).max(1_048_576);
+const text = z.string().check(z.maxLength(200));
+const row = z.int().check(z.minimum(1), z.maximum(1_048_576));
 
 /**
  * How a block of a sheet that Gearproof did not make is read as the records of one kind: where it stands,
@@ -15,25 +15,27 @@ export const tableMap = z.strictObject({
   kind: text,
   /** Sheet row of the first line of titles, as the sheet numbers it, and the last row of the block. */
   titles: row,
-  last: row.optional(),
+  last: z.optional(row),
   /** First and last column of the block, from 1. */
-  left: z.number().int().min(1).max(16_384).optional(),
-  right: z.number().int().min(1).max(16_384).optional(),
-  titleLines: z.union([z.literal(1), z.literal(2)]).optional(),
-  units: z.boolean().optional(),
-  shape: z.enum(["long", "wide"]).optional(),
-  decimal: z.enum([".", ","]).optional(),
-  dateOrder: z.enum(DATE_ORDERS).optional(),
+  left: z.optional(z.int().check(z.minimum(1), z.maximum(16_384))),
+  right: z.optional(z.int().check(z.minimum(1), z.maximum(16_384))),
+  titleLines: z.optional(z.union([z.literal(1), z.literal(2)])),
+  units: z.optional(z.boolean()),
+  shape: z.optional(z.enum(["long", "wide"])),
+  decimal: z.optional(z.enum([".", ","])),
+  dateOrder: z.optional(z.enum(DATE_ORDERS)),
   /** By title, what a column holds: a field, `resistance of L1-E`, or `left out`. */
-  columns: z.record(z.string(), text).optional(),
+  columns: z.optional(z.record(z.string(), text)),
   /** By title word, what holds for every row: `{ "Panel": "=H01", "Stage": "before" }`. */
-  facts: z.record(z.string(), z.string()).optional(),
+  facts: z.optional(z.record(z.string(), z.string())),
   /** By field, what a text of the sheet means: `{ "object": { "Bay 1": "=H01" } }`. */
-  means: z.record(z.string(), z.record(z.string(), text)).optional(),
+  means: z.optional(z.record(z.string(), z.record(z.string(), text))),
 });
 export type TableMap = z.infer<typeof tableMap>;
 
-const mapFile = z.strictObject({ maps: z.array(tableMap).min(1).max(1000) });
+const mapFile = z.strictObject({
+  maps: z.array(tableMap).check(z.minLength(1), z.maxLength(1000)),
+});
 
 /** The text of a map file. */
 export const writeMapFile = (maps: readonly TableMap[]): string =>

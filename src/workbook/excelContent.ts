@@ -1,6 +1,7 @@
 import { a1, columnLetters } from "../sheets/address";
+import type { CellWrite } from "../sheets/cell";
 import type { PlannedSheet } from "../sheets/plannedSheet";
-import type { CellWrite, TableChange } from "../sheets/reconcile";
+import type { TableChange } from "../sheets/reconcile";
 import { asInput } from "./excelCell";
 import { OBJECT_BYTES, rowChunks, type Step, sentBytes } from "./excelChunks";
 import { enteredFormula } from "./excelFormula";

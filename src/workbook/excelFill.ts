@@ -1,6 +1,6 @@
 import type { PlacedCell } from "../intake/placement";
 import type { CellValue } from "../records/kind";
-import { sameCell } from "../sheets/reconcile";
+import { sameCell } from "../sheets/cell";
 import type { RecordTable } from "../sheets/recordTable";
 import { BookError } from "./bookError";
 import { asBefore, asCell, asInput } from "./excelCell";

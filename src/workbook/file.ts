@@ -13,10 +13,11 @@ import {
 } from "hucre/xlsx";
 import { toSerial } from "../quantities/dates";
 import type { CellValue } from "../records/kind";
+import type { CellWrite } from "../sheets/cell";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
-import { type CellWrite, type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
+import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
 import type { Seen, SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
 import { newSheet } from "./fileSheet";

@@ -1,10 +1,10 @@
 import { type Sheet, saveXlsx } from "hucre/xlsx";
 import type { Report } from "../check/check";
 import { findingsSheet } from "../check/findingsSheet";
+import type { CellWrite } from "../sheets/cell";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
-import type { CellWrite } from "../sheets/reconcile";
 import { BookError } from "./bookError";
 import { openBook } from "./file";
 import { newSheet } from "./fileSheet";

@@ -1,4 +1,4 @@
-import * as z from "zod";
+import * as z from "zod/mini";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { type ExportMapping, exportMapping } from "../sheets/exportMapping";
@@ -41,9 +41,9 @@ export const NOTHING_REMEMBERED: Remembered = { mappings: [], maps: [] };
 
 // What a later version remembers besides is passed over, and a part of it that is spoilt costs no other.
 const rememberedParts = z.object({
-  mappings: z.array(exportMapping).catch([]).default([]),
-  maps: z.array(tableMap).catch([]).default([]),
-  last: lastIntake.optional().catch(undefined),
+  mappings: z._default(z.catch(z.array(exportMapping), []), []),
+  maps: z._default(z.catch(z.array(tableMap), []), []),
+  last: z.catch(z.optional(lastIntake), undefined),
 });
 
 /** The custom XML part that holds what is remembered. */

@@ -6,6 +6,7 @@ import { readExport } from "../../src/intake/readExport";
 import { rememberIntake, undoIntake } from "../../src/intake/undo";
 import { type CellValue, isBlank, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
+import type { CellWrite } from "../../src/sheets/cell";
 import {
   HISTORY_COLUMNS,
   HISTORY_TABLE,
@@ -13,7 +14,6 @@ import {
   historyWrites,
 } from "../../src/sheets/historySheet";
 import type { LastIntake } from "../../src/sheets/lastIntake";
-import type { CellWrite } from "../../src/sheets/reconcile";
 import type { TableSnapshot } from "../../src/sheets/snapshot";
 import { longLineup } from "../support/lineups";
 
