@@ -3,6 +3,7 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
+import { isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
 import { isBlank } from "../records/kind";
 import { CountChips } from "./CountChips";
@@ -25,7 +26,7 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
   const { context, findings, counts } = report;
   const { project, ratings } = context.lineup;
   const table = matrix(context);
-  const open = findings.filter(({ weight }) => weight !== "note");
+  const open = findings.filter((finding) => finding.weight !== "note" && isOpen(finding));
   const used = usedInstruments(report.context);
   const instrument = (id: string) => {
     const known = context.instruments?.get(id.toLowerCase());

@@ -211,6 +211,8 @@ export const messages = {
     found: "Found",
     source: "Source",
     rule: "Rule",
+    accepted: "accepted",
+    concession: (reason: string, name: string, date: string) => `${reason} (${name}, ${date})`,
     mark: "Mark the findings in the sheets",
     unmark: "Take the marks off",
     marked: (cells: number) => `${cells} cells marked.`,

@@ -28,6 +28,15 @@ export function FindingCard({
     [text.expected, finding.expected],
     [text.source, finding.source],
     [text.rule, finding.rule],
+    [
+      text.accepted,
+      finding.concession &&
+        text.concession(
+          finding.concession.reason,
+          finding.concession.name,
+          String(finding.concession.date),
+        ),
+    ],
   ] as const;
   return (
     <Box

@@ -8,7 +8,7 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
 import type { Report } from "../../check/check";
-import type { Finding, Weight } from "../../check/finding";
+import { type Finding, isOpen, type Weight } from "../../check/finding";
 import { KINDS } from "../../records/kinds";
 import { editedRows } from "../../sheets/editedRows";
 import { Choice } from "../Choice";
@@ -77,7 +77,8 @@ export function Findings({
       if (next) work.setTold(stands ? text.stands : text.closed);
     });
 
-  const count = (of: Weight) => report.findings.filter((one) => one.weight === of).length;
+  const count = (of: Weight) =>
+    report.findings.filter((one) => one.weight === of && isOpen(one)).length;
   const any = { value: "", label: text.any };
   return (
     <Box component="section" aria-labelledby="findings">
@@ -186,7 +187,7 @@ function Listed({
                   >
                     <ListItemText
                       primary={finding.message}
-                      secondary={`${text.weights[finding.weight]} · ${finding.sheet}!${finding.address}`}
+                      secondary={`${finding.concession ? text.accepted : text.weights[finding.weight]} · ${finding.sheet}!${finding.address}`}
                       slotProps={{ primary: { sx: { overflowWrap: "anywhere" } } }}
                     />
                   </ListItemButton>
