@@ -1,5 +1,6 @@
 import type { Finding } from "../check/finding";
 import type { PlacedCell } from "../intake/placement";
+import type { CellValue } from "../records/kind";
 import type { Plan } from "../sheets/plan";
 import type { Reconciled } from "../sheets/reconcile";
 import type { RecordTable } from "../sheets/recordTable";
@@ -40,5 +41,7 @@ export interface Host {
   ): Promise<{ readonly written: number; readonly same: number; readonly heldBack: number }>;
   mark(findings: readonly Finding[], watch: Watch): Promise<{ readonly cells: number }>;
   clearMarks(watch: Watch): Promise<number>;
+  /** Puts a row into a table, its values by header. */
+  append(table: TableSnapshot, values: ReadonlyMap<string, CellValue>): Promise<void>;
   goTo(sheet: string, address: string): Promise<void>;
 }

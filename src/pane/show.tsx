@@ -41,6 +41,10 @@ const excel: Host = {
     const { clearMarks } = await import("../workbook/excelMarks");
     return Excel.run((context) => clearMarks(context, watch));
   },
+  append: async (table, values) => {
+    const { appendRow } = await import("../workbook/excelAppend");
+    return Excel.run((context) => appendRow(context, table, values));
+  },
   goTo: async (sheet, address) => {
     const { goTo } = await import("../workbook/excelGo");
     return Excel.run((context) => goTo(context, sheet, address));

@@ -1,3 +1,4 @@
+export { appendRow } from "./excelAppend";
 export { applyPlan } from "./excelBuild";
 export { listen, type Touched } from "./excelEvents";
 export { applyFills, type Filled, type FillOptions } from "./excelFill";

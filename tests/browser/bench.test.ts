@@ -12,6 +12,7 @@ import { serve } from "../../src/standin/bench/serve";
 import type { Host } from "../../src/standin/host";
 import { readBook } from "../../src/workbook/file";
 import { sampleLineup } from "../support/lineups";
+import { acceptFinding } from "./acceptFinding";
 import { browser } from "./browser";
 import { describeLineup } from "./describeLineup";
 import { modes } from "./modes";
@@ -243,6 +244,7 @@ test("nothing of the bench, the stand-in or the Office.js package is in what is 
 
 describeLineup(() => chrome, address);
 pasteReadings(() => chrome, address);
+acceptFinding(() => chrome, address);
 modes(() => chrome, address);
 
 test("the functions are at most 25 KB gzipped, the pane's first load at most 180 KB", async () => {

@@ -3,9 +3,10 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
-import type { Finding } from "../../check/finding";
+import type { Concession, Finding } from "../../check/finding";
 import { useLocale } from "../locale";
 import { messages } from "../messages";
+import { Accept } from "./Accept";
 
 const text = messages.check;
 
@@ -15,11 +16,14 @@ export function FindingCard({
   busy,
   goTo,
   again,
+  accept,
 }: {
   finding: Finding;
   busy: boolean;
   goTo: () => void;
   again: () => void;
+  /** Accepts the finding; undefined where it is accepted already. */
+  accept: ((concession: Concession) => void) | undefined;
 }): ReactElement {
   const { number } = useLocale();
   const shown = (value: string | number) => (typeof value === "number" ? number(value) : value);
@@ -70,6 +74,7 @@ export function FindingCard({
           {text.again}
         </Button>
       </Stack>
+      {accept && <Accept key={finding.message} busy={busy} accept={accept} />}
     </Box>
   );
 }

@@ -8,9 +8,12 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
 import type { Report } from "../../check/check";
-import { type Finding, isOpen, type Weight } from "../../check/finding";
+import { concede } from "../../check/concede";
+import { type Concession, type Finding, isOpen, type Weight } from "../../check/finding";
 import { KINDS } from "../../records/kinds";
+import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../sheets/concessionSheet";
 import { editedRows } from "../../sheets/editedRows";
+import { tablesOf } from "../../sheets/snapshot";
 import { Choice } from "../Choice";
 import type { TableRows } from "../host";
 import { messages } from "../messages";
@@ -77,6 +80,22 @@ export function Findings({
       if (next) work.setTold(stands ? text.stands : text.closed);
     });
 
+  const accept = (one: Finding, concession: Concession) =>
+    work.run(async (watch) => {
+      const table = tablesOf(report.context.snapshot).find(({ name }) => name === CONCESSION_TABLE);
+      if (!table) {
+        work.setProblem(text.noConcessions);
+        return;
+      }
+      const row = concede(one, concession);
+      await shared.host.append(
+        table,
+        new Map(CONCESSION_COLUMNS.map(({ id, header }) => [header, row[id] ?? null])),
+      );
+      await shared.read(watch);
+      work.setTold(text.acceptedNow);
+    });
+
   const count = (of: Weight) =>
     report.findings.filter((one) => one.weight === of && isOpen(one)).length;
   const any = { value: "", label: text.any };
@@ -130,6 +149,7 @@ export function Findings({
           busy={work.busy}
           goTo={() => go(finding.sheet, finding.address)}
           again={() => again(finding)}
+          accept={isOpen(finding) ? (given) => accept(finding, given) : undefined}
         />
       )}
       {report.findings.length === 0 && <Typography>{text.none}</Typography>}

@@ -1,0 +1,27 @@
+import type { Browser } from "playwright-core";
+import { expect, test } from "vitest";
+
+/** A finding accepted in the pane. */
+export function acceptFinding(chrome: () => Browser, address: () => string): void {
+  test("a finding is accepted with reason, name and date; it stays listed and is open no longer", async () => {
+    const context = await chrome().newContext({ viewport: { width: 1400, height: 1000 } });
+    const page = await context.newPage();
+    await page.goto(address());
+    await page.getByRole("heading", { name: "State" }).waitFor({ timeout: 60_000 });
+    await page.getByRole("tab", { name: "Check" }).click();
+    const counts = page.getByText(/^\d+ stop, \d+ query, \d+ note$/);
+    const stops = async () => Number.parseInt((await counts.textContent()) ?? "", 10);
+    const before = await stops();
+    await page.getByRole("button", { name: /=H07 · Breaker Q0 · L2: "R at 20/ }).click();
+    await page.getByRole("button", { name: "Accept with a reason" }).click();
+    const accept = page.getByRole("button", { name: "Accept this finding" });
+    expect(await accept.isDisabled()).toBe(true);
+    await page.getByLabel("Reason, and the document that says so").fill("INV-NCR-3 (invented)");
+    await page.getByLabel("Name", { exact: true }).fill("A. N. Other");
+    await accept.click();
+    await page.getByText(/^Accepted; the finding stays listed/).waitFor({ timeout: 30_000 });
+    expect(await stops()).toBe(before - 1);
+    await page.getByText(/^accepted · Contacts!/).waitFor();
+    await context.close();
+  }, 120_000);
+}
