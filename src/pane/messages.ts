@@ -89,12 +89,9 @@ export const messages = {
     pasteAdd: (count: number) => (count === 1 ? "Add 1 panel" : `Add ${count} panels`),
     pasteProblem: (line: number, message: string) => `Line ${line}: ${message}`,
     breaker: "Circuit-breaker",
-    noBreaker: "No breaker",
     hasBreaker: "This panel has a breaker",
     hasGas: "SF6 pressures by the plate",
     notSet: "–",
-    yes: "Yes",
-    no: "No",
     preview: "Show what Build will do",
     build: "Build",
     previewHeading: "Build will",
@@ -248,7 +245,6 @@ export const messages = {
     inconclusive: "inconclusive",
     missing: "missing",
     pass: "pass",
-    notRequired: "not required",
   },
 };
 
