@@ -69,8 +69,10 @@ export const standing = (counts: readonly (Counts | undefined)[]): Standing =>
  * How each panel or bus section stands: by its rows, and by its findings, since a record that a finding
  * of weight `stop` stands against proves nothing, whatever its rows say.
  */
-export function standings({ context, findings }: Report): (object: string) => Standing {
-  const { kinds, cell } = matrix(context);
+export function standings(
+  { context, findings }: Report,
+  { kinds, cell } = matrix(context),
+): (object: string) => Standing {
   const stopped = new Set(
     findings
       .filter(isOpen)

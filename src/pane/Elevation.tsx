@@ -1,4 +1,4 @@
-import type { ReactElement, ReactNode } from "react";
+import { memo, type ReactElement, type ReactNode } from "react";
 import type { Standing } from "../check/matrix";
 import type { Panel } from "../lineup/lineup";
 import { STANDING } from "./standing";
@@ -37,8 +37,7 @@ export function Elevation({
   chosen,
 }: Props): ReactElement {
   const sections = runs(lineup.panels);
-  const shown = (object: string, otherwise: string) =>
-    standingOf ? STANDING[standingOf(object)] : { ...STANDING.none, word: otherwise };
+  const shown = (object: string) => (standingOf ? standingOf(object) : undefined);
   const width = lineup.panels.length * WIDTH + 2;
   return (
     <svg
@@ -48,61 +47,92 @@ export function Elevation({
         maxWidth: width * 1.15,
         ...(least ? { minWidth: lineup.panels.length * least } : {}),
         height: "auto",
+        fill: INK,
+        stroke: "none",
       }}
       fontFamily="Arial, Helvetica, sans-serif"
+      fontSize={10}
+      textAnchor="middle"
     >
       <title>{`Front elevation of ${lineup.project.name}: ${lineup.panels.length} panels`}</title>
       {sections.map(({ section, from, count }) => (
-        <Linked
+        <Section
           key={`${section}-${from}`}
-          object={section}
+          section={section}
+          from={from}
+          count={count}
+          standing={shown(section)}
           href={hrefOf?.(section)}
-          label={`${section}: ${shown(section, "").word}`}
           onChoose={onChoose}
           chosen={chosen === section}
-        >
-          <rect
-            x={from * WIDTH + 4}
-            y={6}
-            width={count * WIDTH - 6}
-            height={20}
-            className="standing"
-            fill={shown(section, "").fill}
-            style={{ stroke: INK, strokeWidth: chosen === section ? 4 : 1 }}
-          />
-          <text
-            x={(from + count / 2) * WIDTH}
-            y={20}
-            fontSize={12}
-            fontWeight="bold"
-            textAnchor="middle"
-            className="standing-word"
-            fill={shown(section, "").ink}
-          >
-            {[section, shown(section, "").word].filter(Boolean).join(": ")}
-          </text>
-        </Linked>
+        />
       ))}
       {lineup.panels.map((panel, index) => (
-        <Linked
+        <Front
           key={panel.designation}
-          object={panel.designation}
+          panel={panel}
+          x={index * WIDTH + 1}
+          standing={shown(panel.designation)}
           href={hrefOf?.(panel.designation)}
           onChoose={onChoose}
           chosen={chosen === panel.designation}
-          label={`${panel.designation} ${panel.name ?? panel.type}: ${shown(panel.designation, panel.type).word}`}
-        >
-          <Front
-            panel={panel}
-            x={index * WIDTH + 1}
-            shown={shown(panel.designation, panel.type)}
-            chosen={chosen === panel.designation}
-          />
-        </Linked>
+        />
       ))}
+      <path
+        d={lineup.panels
+          .map(({ breaker }, index) => doors(index * WIDTH + 1, breaker !== undefined))
+          .join("")}
+        style={{ fill: "none", stroke: INK, strokeWidth: 1.2, pointerEvents: "none" }}
+      />
     </svg>
   );
 }
+
+/** How one part of the drawing stands and where it leads. */
+interface Part {
+  /** Without it, what the part is stands in its place. */
+  readonly standing: Standing | undefined;
+  readonly href: string | undefined;
+  readonly onChoose: ((object: string) => void) | undefined;
+  readonly chosen: boolean;
+}
+
+const shownAs = (standing: Standing | undefined, otherwise: string) =>
+  standing ? STANDING[standing] : { ...STANDING.none, word: otherwise };
+
+/** The bar of a bus section above its panels. */
+const Section = memo(function Section({
+  section,
+  from,
+  count,
+  standing,
+  ...link
+}: Part & { section: string; from: number; count: number }) {
+  const { word, fill, ink } = shownAs(standing, "");
+  return (
+    <Linked object={section} label={`${section}: ${word}`} {...link}>
+      <rect
+        x={from * WIDTH + 4}
+        y={6}
+        width={count * WIDTH - 6}
+        height={20}
+        className="standing"
+        fill={fill}
+        style={{ stroke: INK, strokeWidth: link.chosen ? 4 : 1 }}
+      />
+      <text
+        x={(from + count / 2) * WIDTH}
+        y={20}
+        fontSize={12}
+        fontWeight="bold"
+        className="standing-word"
+        fill={ink}
+      >
+        {[section, word].filter(Boolean).join(": ")}
+      </text>
+    </Linked>
+  );
+});
 
 /** A part of the drawing: a link, a button, or neither. */
 function Linked({
@@ -154,77 +184,45 @@ function Linked({
 }
 
 /** One panel from the front: low-voltage compartment, circuit-breaker or other door, cable compartment, result. */
-function Front({
+const Front = memo(function Front({
   panel,
   x,
-  shown: { word, fill, ink },
-  chosen,
-}: {
-  panel: Panel;
-  x: number;
-  shown: { word: string; fill: string; ink: string };
-  chosen: boolean;
-}) {
+  standing,
+  ...link
+}: Part & { panel: Panel; x: number }) {
+  const { word, fill, ink } = shownAs(standing, panel.type);
   const middle = x + WIDTH / 2;
-  const line = { style: { fill: "none", stroke: INK, strokeWidth: 1.2 } };
   const words = wrapped(panel.name ?? panel.type, 13);
+  const text = (line: string, y: number) => (
+    <text key={y} x={middle} y={y}>
+      {line}
+    </text>
+  );
   return (
-    <>
+    <Linked
+      object={panel.designation}
+      label={`${panel.designation} ${panel.name ?? panel.type}: ${word}`}
+      {...link}
+    >
       <rect
         x={x}
         y={TOP}
         width={WIDTH}
         height={HEIGHT}
-        style={{ fill: PAPER, stroke: INK, strokeWidth: chosen ? 5 : 2 }}
+        style={{ fill: PAPER, stroke: INK, strokeWidth: link.chosen ? 5 : 2 }}
       />
-      <rect x={x + 6} y={TOP + 6} width={WIDTH - 12} height={58} {...line} />
-      <text
-        x={middle}
-        y={TOP + 24}
-        fontSize={14}
-        fontWeight="bold"
-        textAnchor="middle"
-        style={{ fill: INK }}
-      >
+      <text x={middle} y={TOP + 24} fontSize={14} fontWeight="bold">
         {panel.designation}
       </text>
-      {words.map((word, index) => (
-        <text
-          key={word}
-          x={middle}
-          y={TOP + 40 + index * 12}
-          fontSize={10}
-          textAnchor="middle"
-          style={{ fill: INK }}
-        >
-          {word}
-        </text>
-      ))}
-      <rect x={x + 6} y={TOP + 70} width={WIDTH - 12} height={76} {...line} />
+      {words.map((line, index) => text(line, TOP + 40 + index * 12))}
       {panel.breaker ? (
         <>
-          <rect x={middle - 13} y={TOP + 82} width={26} height={26} {...line} />
-          <path
-            d={`M${middle - 13} ${TOP + 82}l26 26M${middle + 13} ${TOP + 82}l-26 26`}
-            {...line}
-          />
-          <text x={middle} y={TOP + 124} fontSize={10} textAnchor="middle" style={{ fill: INK }}>
-            {panel.breaker.designation} {panel.breaker.medium}
-          </text>
-          <text x={middle} y={TOP + 137} fontSize={10} textAnchor="middle" style={{ fill: INK }}>
-            {panel.breaker.ratedA} A
-          </text>
+          {text(`${panel.breaker.designation} ${panel.breaker.medium ?? ""}`, TOP + 124)}
+          {text(`${panel.breaker.ratedA} A`, TOP + 137)}
         </>
       ) : (
-        <text x={middle} y={TOP + 112} fontSize={10} textAnchor="middle" style={{ fill: INK }}>
-          {panel.type}
-        </text>
+        text(panel.type, TOP + 112)
       )}
-      <rect x={x + 6} y={TOP + 152} width={WIDTH - 12} height={HEIGHT - 158} {...line} />
-      <path
-        d={`M${x + 12} ${TOP + HEIGHT - 12}h${WIDTH - 24}`}
-        style={{ stroke: INK, strokeWidth: 3 }}
-      />
       <rect
         x={x}
         y={TOP + HEIGHT}
@@ -239,14 +237,29 @@ function Front({
         y={TOP + HEIGHT + 17}
         fontSize={word.length > 12 ? 9 : 12}
         fontWeight="bold"
-        textAnchor="middle"
         className="standing-word"
         fill={ink}
       >
         {word}
       </text>
-    </>
+    </Linked>
   );
+});
+
+/** The doors of a panel, its breaker where it has one, and the earth bar at its foot. */
+function doors(x: number, breaker: boolean): string {
+  const door = (y: number, height: number) =>
+    `M${x + 6} ${y}h${WIDTH - 12}v${height}h${12 - WIDTH}z`;
+  const middle = x + WIDTH / 2;
+  const box = `M${middle - 13} ${TOP + 82}h26v26h-26zl26 26m-26 0l26 -26`;
+  return [
+    door(TOP + 6, 58),
+    door(TOP + 70, 76),
+    breaker ? box : "",
+    door(TOP + 152, HEIGHT - 158),
+    // The earth bar, as a line of some thickness.
+    `M${x + 12} ${TOP + HEIGHT - 13}h${WIDTH - 24}v2h${24 - WIDTH}z`,
+  ].join("");
 }
 
 /** Neighbouring panels of one bus section. */

@@ -7,6 +7,7 @@ import Tab from "@mui/material/Tab";
 import Tabs from "@mui/material/Tabs";
 import Typography from "@mui/material/Typography";
 import {
+  Activity,
   lazy,
   type ReactElement,
   Suspense,
@@ -29,10 +30,13 @@ const HandOverStep = lazy(() => import("./HandOverStep"));
 
 const STEPS = ["lineup", "readings", "check", "handOver"] as const;
 type StepName = (typeof STEPS)[number];
+const FIRST: StepName = "lineup";
 
 /** The pane: its four steps, and what goes on in each. */
 export function Pane({ host }: { host: Host }): ReactElement {
-  const [step, setStep] = useState<StepName>("lineup");
+  const [step, setStep] = useState<StepName>(FIRST);
+  /** Steps that were looked at: they keep what was begun in them, and are there at once again. */
+  const [opened, setOpened] = useState<ReadonlySet<StepName>>(new Set([FIRST]));
   const [choice, setChoice] = useState<RowChoice>({ kind: undefined, object: undefined });
   const work = useWork();
   const { run, busy } = work;
@@ -52,13 +56,32 @@ export function Pane({ host }: { host: Host }): ReactElement {
     (sheet: string, address: string) => void run(() => host.goTo(sheet, address)),
     [run, host],
   );
-  const toRows = useCallback((next: RowChoice) => {
-    startTransition(() => {
-      setChoice(next);
-      setStep("readings");
-    });
-  }, []);
+  const show = useCallback(
+    (next: StepName) =>
+      startTransition(() => {
+        setStep(next);
+        setOpened((before) => (before.has(next) ? before : new Set([...before, next])));
+      }),
+    [],
+  );
+  const toRows = useCallback(
+    (next: RowChoice) => {
+      startTransition(() => setChoice(next));
+      show("readings");
+    },
+    [show],
+  );
+  // A row that is selected in the workbook is the one to look at.
+  useEffect(() => {
+    if (selected) startTransition(() => setChoice(selected));
+  }, [selected]);
   const shared = { host, book, work, read, go };
+  const steps: Readonly<Record<StepName, () => ReactElement>> = {
+    lineup: () => <LineupStep {...shared} toRows={toRows} />,
+    readings: () => <ReadingsStep {...shared} choice={choice} setChoice={setChoice} />,
+    check: () => <CheckStep {...shared} reread={reread} readAll={readAll} />,
+    handOver: () => <HandOverStep {...shared} />,
+  };
 
   return (
     <Stack component="main" sx={{ minHeight: "100vh" }}>
@@ -67,7 +90,7 @@ export function Pane({ host }: { host: Host }): ReactElement {
       </Box>
       <Tabs
         value={step}
-        onChange={(_event, next: StepName) => startTransition(() => setStep(next))}
+        onChange={(_event, next: StepName) => show(next)}
         variant="fullWidth"
         aria-label={messages.stepsLabel}
         sx={{ borderBottom: 1, borderColor: "divider" }}
@@ -83,21 +106,20 @@ export function Pane({ host }: { host: Host }): ReactElement {
         ))}
       </Tabs>
       <Told work={work} stale={stale} readAll={readAll} />
-      <Box
-        role="tabpanel"
-        id={`panel-${step}`}
-        aria-labelledby={`step-${step}`}
-        sx={{ p: 1.5, flexGrow: 1 }}
-      >
-        <Suspense fallback={<Typography>{messages.working}</Typography>}>
-          {step === "lineup" && <LineupStep {...shared} toRows={toRows} />}
-          {step === "readings" && (
-            <ReadingsStep {...shared} choice={choice} setChoice={setChoice} selected={selected} />
-          )}
-          {step === "check" && <CheckStep {...shared} reread={reread} readAll={readAll} />}
-          {step === "handOver" && <HandOverStep {...shared} />}
-        </Suspense>
-      </Box>
+      {STEPS.filter((name) => opened.has(name)).map((name) => (
+        <Activity key={name} mode={name === step ? "visible" : "hidden"}>
+          <Box
+            role="tabpanel"
+            id={`panel-${name}`}
+            aria-labelledby={`step-${name}`}
+            sx={{ p: 1.5, flexGrow: 1 }}
+          >
+            <Suspense fallback={<Typography>{messages.working}</Typography>}>
+              {steps[name]()}
+            </Suspense>
+          </Box>
+        </Activity>
+      ))}
       <Typography variant="body2" color="text.secondary" sx={{ p: 1.5 }}>
         {messages.caution}
       </Typography>

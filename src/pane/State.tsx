@@ -5,7 +5,7 @@ import ListItem from "@mui/material/ListItem";
 import ListItemButton from "@mui/material/ListItemButton";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import { type ReactElement, useMemo, useState } from "react";
+import { type ReactElement, useCallback, useMemo, useState } from "react";
 import type { Report } from "../check/check";
 import { countWords, type Matrix, matrix, standing, standings } from "../check/matrix";
 import { nextSteps } from "../check/next";
@@ -31,7 +31,11 @@ export default function State({
 }): ReactElement {
   const [object, setObject] = useState<string>();
   const table = useMemo(() => matrix(report.context), [report]);
-  const standingOf = useMemo(() => standings(report), [report]);
+  const standingOf = useMemo(() => standings(report, table), [report, table]);
+  const choose = useCallback(
+    (next: string) => setObject((before) => (next === before ? undefined : next)),
+    [],
+  );
   const shown = object !== undefined && table.objects.includes(object) ? object : undefined;
   return (
     <Stack component="section" spacing={1.5} aria-labelledby="state">
@@ -44,7 +48,7 @@ export default function State({
           lineup={report.context.lineup}
           standingOf={standingOf}
           least={LEAST}
-          onChoose={(next) => setObject(next === shown ? undefined : next)}
+          onChoose={choose}
           {...(shown === undefined ? {} : { chosen: shown })}
         />
       </Box>

@@ -3,6 +3,7 @@ import type { Report } from "../check/check";
 import { toSerial } from "../quantities/dates";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Host, TableRows, Touched, Watch } from "./host";
+import type { RowChoice } from "./shared";
 
 /** The workbook as the pane knows it. */
 export interface Book {
@@ -37,7 +38,8 @@ export function useBook(host: Host, quiet: () => boolean) {
   const [book, setBook] = useState<Book>();
   /** True where the workbook has changed in a way that only reading it whole can follow. */
   const [stale, setStale] = useState(false);
-  const [selected, setSelected] = useState<Touched>();
+  /** The record row that is selected in the workbook. */
+  const [selected, setSelected] = useState<RowChoice>();
   const current = useRef<Book>(undefined);
 
   const keep = useCallback((next: Book) => {
@@ -108,12 +110,22 @@ export function useBook(host: Host, quiet: () => boolean) {
         working = false;
       }
     };
+    const select = async ({ sheetId, address }: Touched) => {
+      const known = current.current;
+      if (!known?.report) return;
+      const { editedRows } = await engine();
+      const [found] = editedRows(known.snapshot, sheetId, address) ?? [];
+      const chosen = known.report.context.tables.find(({ table }) => table === found?.table);
+      const row = found?.rows[0];
+      if (chosen && row !== undefined)
+        setSelected({ kind: chosen.kind.id, object: undefined, row });
+    };
     void host.listen({
       edited: (cells) => {
         waiting.push(cells);
         void work();
       },
-      selected: setSelected,
+      selected: (cells) => void select(cells),
     });
   }, [host, reread, quiet]);
 

@@ -5,14 +5,12 @@ import ListItem from "@mui/material/ListItem";
 import ListItemButton from "@mui/material/ListItemButton";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import { type ReactElement, startTransition, useEffect, useMemo, useState } from "react";
+import { type ReactElement, useMemo, useState } from "react";
 import type { JudgedTable } from "../../check/context";
 import type { Verdict } from "../../criteria/judge";
 import { verdictOf } from "../../records/kind";
 import { cellAddress } from "../../sheets/address";
-import { editedRows } from "../../sheets/editedRows";
 import { Choice } from "../Choice";
-import type { Touched } from "../host";
 import { messages } from "../messages";
 import type { RowChoice, StepProps } from "../shared";
 import { Cautions } from "./Cautions";
@@ -28,28 +26,14 @@ const VERDICTS: readonly Verdict[] = ["Fail", "Inconclusive", "Missing", "Pass",
 export default function ReadingsStep({
   choice,
   setChoice,
-  selected,
   ...shared
 }: StepProps & {
   choice: RowChoice;
   setChoice: (choice: RowChoice) => void;
-  /** What is selected in the workbook. */
-  selected: Touched | undefined;
 }): ReactElement {
   const { book, go } = shared;
   const tables = book?.report?.context.tables ?? [];
   const table = tables.find(({ kind }) => kind.id === choice.kind) ?? tables[0];
-
-  // A row that is selected in the workbook is the one to look at.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new selection moves the view
-  useEffect(() => {
-    if (!selected || !book?.report) return;
-    const [found] = editedRows(book.snapshot, selected.sheetId, selected.address) ?? [];
-    const chosen = book.report.context.tables.find((one) => one.table === found?.table);
-    const row = found?.rows[0];
-    if (chosen && row !== undefined)
-      startTransition(() => setChoice({ kind: chosen.kind.id, object: undefined, row }));
-  }, [selected]);
 
   if (!table || !book?.report) return <Typography>{text.none}</Typography>;
   const { lineup } = book.report.context;
