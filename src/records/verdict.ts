@@ -15,8 +15,9 @@ import {
 export const compared = ({ value, limit, sense, tolerance }: Comparison, row: Row): Verdict =>
   isBlank(row[value]) ? "Inconclusive" : judged(row[value], row[limit], sense, tolerance);
 
+// Both sides are asked for here: how a host hands a blank cell to a custom function is its own affair.
 const comparedBy = ({ value, limit, sense, tolerance = 0 }: Comparison, ref: Reference): string =>
-  `IF(${blank(ref(value))},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), ref(limit), quoted(sense), ...(tolerance ? [tolerance] : []))},"Inconclusive"))`;
+  `IF(${any([blank(ref(value)), blank(ref(limit))])},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), ref(limit), quoted(sense), ...(tolerance ? [tolerance] : []))},"Inconclusive"))`;
 
 /** Whether a comparison has anything to compare in this row. */
 export const applies = ({ when, limit, excusable }: Comparison, row: Row): boolean =>

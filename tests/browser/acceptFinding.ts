@@ -9,6 +9,9 @@ export function acceptFinding(chrome: () => Browser, address: () => string): voi
     await page.goto(address());
     await page.getByRole("heading", { name: "State" }).waitFor({ timeout: 60_000 });
     await page.getByRole("tab", { name: "Check" }).click();
+    const stops = async () =>
+      Number((await page.getByText(/^\d+ stop, /).textContent())?.replace(/ stop.*/s, ""));
+    const before = await stops();
     await page.getByRole("button", { name: /=H07 · Breaker Q0 · L2: "R at 20/ }).click();
     await page.getByRole("button", { name: "Accept with a reason" }).click();
     const accept = page.getByRole("button", { name: "Accept this finding" });
@@ -19,6 +22,8 @@ export function acceptFinding(chrome: () => Browser, address: () => string): voi
     await page.getByText(/^Accepted; the finding stays listed/).waitFor({ timeout: 30_000 });
     await accept.waitFor({ state: "hidden" });
     await page.getByText(/^accepted · Contacts!/).waitFor();
+    // The row is written, the workbook computed anew and read: nothing else has changed by that.
+    expect(await stops()).toBe(before - 1);
     await context.close();
   }, 120_000);
 }
