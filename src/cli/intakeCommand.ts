@@ -4,29 +4,25 @@ import type { ArrivalOptions } from "../intake/arrivals";
 import { decode, type Encoding } from "../intake/decode";
 import { historyRows } from "../intake/historyRows";
 import { mappedTables } from "../intake/mappedTables";
-import { fingerprintOf, mappingFor, optionsOf, withMapping } from "../intake/mappings";
+import { fingerprintOf, withMapping } from "../intake/mappings";
 import { placeReadings } from "../intake/place";
 import type { Kept, PlacedCell, Placement } from "../intake/placement";
-import { type ExportOptions, type ExportTable, readExport, type Shape } from "../intake/readExport";
+import type { ExportOptions, ExportTable, Shape } from "../intake/readExport";
+import { type Known, readKnown } from "../intake/readKnown";
 import { readSynonyms, type Synonyms } from "../intake/synonyms";
 import { rememberIntake, undoIntake } from "../intake/undo";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import type { CellValue } from "../records/kind";
 import type { ExportMapping } from "../sheets/exportMapping";
-import {
-  HISTORY_TABLE,
-  historySheet,
-  historyUnwrites,
-  historyWrites,
-} from "../sheets/historySheet";
+import { HISTORY_TABLE, historyUnwrites, historyWrites, newHistory } from "../sheets/historySheet";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { type RecordTable, recordTables } from "../sheets/recordTable";
 import { filled, refill } from "../sheets/refill";
+import { NOTHING_REMEMBERED } from "../sheets/remembered";
 import { type Snapshot, tablesOf } from "../sheets/snapshot";
 import { writeCells } from "../workbook/file";
 import { readRemembered } from "../workbook/finish";
-import { NOTHING_REMEMBERED } from "../workbook/memory";
 import { today } from "./checkCommand";
 import { named, readBytes, readText, UsageError, writeWhole } from "./files";
 import { type BookOptions, openBookAs } from "./openBookAs";
@@ -104,23 +100,13 @@ function readFile(
   said: Omit<ExportOptions, "name">,
   encoding: Encoding | undefined,
   mappings: readonly ExportMapping[],
-): { table: ExportTable; mapping?: ExportMapping } {
+): Known {
   const decoded = decode(readBytes(file), encoding);
   if (!decoded.ok) throw new UsageError(`${file}: ${decoded.reason}`);
-  const { text } = decoded.value;
   const options = { ...said, name: basename(file), encoding: decoded.value.encoding };
-  const fresh = readExport(text, options);
-  const candidates: readonly (ExportMapping | undefined)[] = fresh.ok
-    ? [mappingFor(mappings, fingerprintOf(fresh.value))]
-    : mappings;
-  for (const mapping of candidates) {
-    if (!mapping) continue;
-    const again = readExport(text, optionsOf(mapping, options));
-    if (again.ok && mappingFor([mapping], fingerprintOf(again.value)))
-      return { table: again.value, mapping };
-  }
-  if (!fresh.ok) throw new UsageError(`${file}: ${fresh.reason}`);
-  return { table: fresh.value };
+  const read = readKnown(decoded.value.text, options, mappings);
+  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+  return read.value;
 }
 
 /** What is needed of a workbook to bring readings into it. */
@@ -248,11 +234,6 @@ export async function takeIn(
   );
   return taken;
 }
-
-const newHistory = ({ rows, writes }: ReturnType<typeof historyWrites>) => ({
-  planned: { ...historySheet(), rows: rows.map((row) => ({ ...row })) },
-  writes,
-});
 
 const changesOf = (
   tables: readonly RecordTable[],

@@ -266,9 +266,16 @@ const tableOf = (
     },
     seen: {
       place: (row, column) => {
-        // A fact above the block stands for its first record's line.
-        const at = place(row, column) ?? [...(entries[row]?.places.values() ?? [])][0];
+        // What has no cell of its own, such as a result, is named by the reading that it comes from.
+        const places = entries[row]?.places;
+        const reading = kind.columns.find(({ id, need }) => need === "reading" && places?.has(id));
+        const at =
+          place(row, column) ?? places?.get(reading?.id ?? "") ?? [...(places?.values() ?? [])][0];
         return at && { row: at.row, column: at.column };
+      },
+      holds: (row, column) => {
+        const at = place(row, column);
+        return at && { row: at.row, column: at.column, value: cells.cell(at.row, at.column) };
       },
       written: (row, column, value) =>
         asThere(

@@ -5,7 +5,8 @@ import { lazy, type ReactElement, startTransition, useState } from "react";
 import type { Lineup } from "../lineup/lineup";
 import { FileButton } from "./FileButton";
 import { messages } from "./messages";
-import type { RowChoice, StepProps } from "./shared";
+import type { RowChoice } from "./rowChoice";
+import type { StepProps } from "./shared";
 
 const Editor = lazy(() => import("./lineup/Editor"));
 const State = lazy(() => import("./State"));

@@ -20,7 +20,7 @@ import {
 import type { Host } from "./host";
 import { LineupStep } from "./LineupStep";
 import { messages } from "./messages";
-import type { RowChoice } from "./shared";
+import type { RowChoice } from "./rowChoice";
 import { useBook } from "./useBook";
 import { useWork } from "./useWork";
 

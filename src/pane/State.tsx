@@ -12,7 +12,7 @@ import { nextSteps } from "../check/next";
 import { CountChips } from "./CountChips";
 import { Elevation } from "./Elevation";
 import { messages } from "./messages";
-import type { RowChoice } from "./shared";
+import type { RowChoice } from "./rowChoice";
 import { STANDING } from "./standing";
 
 const text = messages.state;

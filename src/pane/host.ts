@@ -1,10 +1,11 @@
 import type { Finding } from "../check/finding";
 import type { PlacedCell } from "../intake/placement";
-import type { CellValue } from "../records/kind";
+import type { Changes } from "../sheets/changes";
 import type { Plan } from "../sheets/plan";
 import type { Reconciled } from "../sheets/reconcile";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { Filled } from "../workbook/filled";
 
 /** How a long piece of work is watched and stopped. */
 export interface Watch {
@@ -27,7 +28,8 @@ export interface TableRows {
 
 /** What the pane needs of the workbook that it stands beside. */
 export interface Host {
-  read(watch: Watch): Promise<Snapshot>;
+  /** @param everySheet whether sheets without tables are read too, not only those that are mapped */
+  read(watch: Watch, everySheet?: boolean): Promise<Snapshot>;
   /** The snapshot with these rows read again; undefined where the whole workbook must be read. */
   reread(snapshot: Snapshot, rows: readonly TableRows[]): Promise<Snapshot | undefined>;
   listen(told: {
@@ -35,13 +37,10 @@ export interface Host {
     readonly selected: (cells: Touched) => void;
   }): Promise<void>;
   build(plan: Plan, watch: Watch): Promise<Reconciled>;
-  fill(
-    cells: readonly PlacedCell<RecordTable>[],
-    watch: Watch,
-  ): Promise<{ readonly written: number; readonly same: number; readonly heldBack: number }>;
+  fill(cells: readonly PlacedCell<RecordTable>[], watch: Watch): Promise<Filled>;
   mark(findings: readonly Finding[], watch: Watch): Promise<{ readonly cells: number }>;
   clearMarks(watch: Watch): Promise<number>;
-  /** Puts a row into a table, its values by header. */
-  append(table: TableSnapshot, values: ReadonlyMap<string, CellValue>): Promise<void>;
+  /** Writes rows of tables of ours, puts sheets of ours there, and keeps what is to be remembered. */
+  change(changes: Changes, watch: Watch): Promise<void>;
   goTo(sheet: string, address: string): Promise<void>;
 }

@@ -106,6 +106,10 @@ export const messages = {
     asides: (sheet: string, rows: readonly string[], more: number) =>
       `set aside in ${sheet}, with their readings: ${rows.join("; ")}${more > 0 ? ` and ${more} more` : ""}`,
     nothing: "change nothing: the workbook is as the lineup needs it",
+    keepOnly: "Keep the lineup without record sheets",
+    keepOnlyHelp: "For a workbook whose records stand in sheets of its own.",
+    keptOnly:
+      "The workbook knows its lineup. Say under Readings which of its sheets hold the records.",
     built: (created: number, added: number, aside: number) =>
       `Built: ${created} new sheets, ${added} rows added to tables that were there${aside > 0 ? `, ${aside} rows that the lineup no longer has set aside with their readings` : ""}.`,
     number: (unit: string) => `a number in ${unit}`,
@@ -113,7 +117,7 @@ export const messages = {
 
   readings: {
     heading: "Readings",
-    none: "There are no record tables yet. Build them from a lineup first.",
+    none: "There are no record tables yet. Build them from a lineup, or say which of your sheets hold the records.",
     kind: "Record",
     object: "Panel or section",
     result: "Result",
@@ -159,13 +163,57 @@ export const messages = {
     dateOrder: "Dates have",
     dayFirst: "the day first",
     monthFirst: "the month first",
-    takeBack: (name: string) => `Take back what came from ${name}`,
+    takeBack: (files: string, day: string) => `Take back what came from ${files} (${day})`,
+    unreadable: (file: string, reason: string) => `${file}: ${reason}`,
+    readBy: (name: string) => `Read as remembered under "${name}".`,
+    asRead: "How it is read",
+    encoding: "Characters",
+    delimiter: "Columns are parted by",
+    delimiters: { ",": "a comma", ";": "a semicolon", "\t": "a tab", "|": "a bar" },
+    shape: "Phases stand",
+    shapes: { long: "below each other", wide: "side by side" },
+    titles: "Line of the titles",
+    found: (evidence: string, confidence: string) => `${evidence} (${confidence})`,
+    byInspection: "as found",
+    skipped: (count: number) => `${count} lines are no readings`,
+    keepAs: "Keep what is said here for files of this shape, under the name",
+    replace: "Put them in the place of what is there",
+    replaceHelp: "What is there now goes to the sheet Reading history.",
+    kept: (count: number) => `${count} earlier values go to the sheet Reading history`,
+    stands: { earlier: "of an earlier day", later: "of a later day", open: "" },
     takenBack: (cells: number, heldBack: number) =>
       `${cells} cells are as they were${heldBack > 0 ? `; ${heldBack} were changed since and stay` : ""}.`,
     line: (line: number, reason: string) => `Line ${line}: ${reason}`,
     written: (written: number, heldBack: number) =>
       `${written} cells written${heldBack > 0 ? `; ${heldBack} held back, since they changed in the meantime` : ""}.`,
     cancel: "Leave it",
+  },
+
+  layouts: {
+    heading: "Records in sheets of your own",
+    help: "A block of rows with titles, in whatever layout, is read as records; its cells stay as they are, and readings are written into them.",
+    noLineup:
+      "Describe the lineup first, and keep it: which record a row belongs to is known by its panels.",
+    look: "Look for records in the other sheets",
+    looked: (count: number) =>
+      count === 0
+        ? "No further block with titles looks like records of this lineup."
+        : `${count === 1 ? "1 block looks" : `${count} blocks look`} like records: look at each before it is used.`,
+    guessed: "Found, and not used yet",
+    title: (sheet: string, row: number, kind: string) => `${sheet}, row ${row}: ${kind}`,
+    kind: "Its rows are records of",
+    fact: (title: string, value: string) => `For all rows: ${title} ${value}`,
+    records: (count: number) => (count === 1 ? "1 record" : `${count} records`),
+    problems: (count: number) =>
+      count === 1 ? "1 line is not understood" : `${count} lines are not understood`,
+    keep: "Read these as records",
+    kept: (title: string) => `Read as records now: ${title}.`,
+    drop: "Read them as records no longer",
+    dropped: (title: string) => `No longer read as records: ${title}. The sheet is as it was.`,
+    save: "Save the maps as a file",
+    open: "Open a map file",
+    opened: (file: string, count: number) =>
+      `${file}: ${count === 1 ? "1 block is" : `${count} blocks are`} read as records.`,
   },
 
   judged: {
@@ -219,6 +267,9 @@ export const messages = {
     accepted: "accepted",
     concession: (reason: string, name: string, date: string) => `${reason} (${name}, ${date})`,
     mark: "Mark the findings in the sheets",
+    list: "List the findings on a sheet",
+    listed: (sheet: string, count: number) =>
+      `The sheet ${sheet} lists ${count === 1 ? "1 finding" : `${count} findings`}, as they are now; it does not follow later changes.`,
     unmark: "Take the marks off",
     marked: (cells: number) => `${cells} cells marked.`,
     unmarked: "The marks are off.",

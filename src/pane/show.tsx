@@ -10,9 +10,9 @@ import { themeFor } from "./theme";
 
 // Each way into the workbook comes with its first use.
 const excel: Host = {
-  read: async (watch) => {
+  read: async (watch, everySheet) => {
     const { readExcel } = await import("../workbook/excelRead");
-    return Excel.run((context) => readExcel(context, watch));
+    return Excel.run((context) => readExcel(context, { ...watch, everySheet }));
   },
   reread: async (snapshot, rows) => {
     const { rereadRows } = await import("../workbook/excelRead");
@@ -28,10 +28,7 @@ const excel: Host = {
   },
   fill: async (cells, watch) => {
     const { applyFills } = await import("../workbook/excelFill");
-    const { written, same, heldBack } = await Excel.run((context) =>
-      applyFills(context, cells, watch),
-    );
-    return { written: written.length, same: same.length, heldBack: heldBack.length };
+    return Excel.run((context) => applyFills(context, cells, watch));
   },
   mark: async (findings, watch) => {
     const { markFindings } = await import("../workbook/excelMarks");
@@ -41,9 +38,9 @@ const excel: Host = {
     const { clearMarks } = await import("../workbook/excelMarks");
     return Excel.run((context) => clearMarks(context, watch));
   },
-  append: async (table, values) => {
-    const { appendRow } = await import("../workbook/excelAppend");
-    return Excel.run((context) => appendRow(context, table, values));
+  change: async (changes, watch) => {
+    const { applyChanges } = await import("../workbook/excelChange");
+    return Excel.run((context) => applyChanges(context, changes, watch));
   },
   goTo: async (sheet, address) => {
     const { goTo } = await import("../workbook/excelGo");

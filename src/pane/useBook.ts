@@ -1,9 +1,9 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Report } from "../check/check";
-import { toSerial } from "../quantities/dates";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Host, TableRows, Touched, Watch } from "./host";
-import type { RowChoice } from "./shared";
+import type { RowChoice } from "./rowChoice";
+import { today } from "./today";
 
 /** The workbook as the pane knows it. */
 export interface Book {
@@ -12,12 +12,6 @@ export interface Book {
   readonly report: Report | undefined;
   readonly uncheckable: string | undefined;
 }
-
-/** Today in local time, as a serial day number. */
-const today = () => {
-  const now = new Date();
-  return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
-};
 
 const engine = () => import("./engine");
 type Engine = Awaited<ReturnType<typeof engine>>;

@@ -1,4 +1,5 @@
 import type { CellValue, Column } from "../records/kind";
+import { appended } from "./appended";
 import type { CellWrite } from "./cell";
 import { sameCell } from "./cell";
 import type { PlannedSheet } from "./plannedSheet";
@@ -18,7 +19,7 @@ export const HISTORY_COLUMNS: readonly Column[] = [
 ];
 
 /** A value that stood on a record, or that a later reading of the same export came before. */
-export interface HistoryRow {
+export type HistoryRow = {
   readonly sheet: string;
   /** The record's key cells in order. */
   readonly row: string;
@@ -28,7 +29,7 @@ export interface HistoryRow {
   readonly date: number | null;
   readonly source: string;
   readonly replacedOn: number;
-}
+};
 
 /** Readings that others have taken the place of. Nothing is planned into it: it fills as work goes on. */
 export const historySheet = (): PlannedSheet => ({
@@ -72,20 +73,14 @@ export function historyWrites(
     seen.add(text);
     return true;
   });
-  let used = stored.length;
-  while (used > 0 && isEmpty(stored[used - 1])) used -= 1;
-  const at = table ? asRecordTable({ columns: HISTORY_COLUMNS }, table).at : undefined;
-  return {
-    rows,
-    added: Math.max(0, used + rows.length - Math.max(stored.length, table ? 0 : 1)),
-    writes: rows.flatMap((row, index) =>
-      IDS.flatMap((id, position): CellWrite[] => {
-        const column = at ? at.get(id) : position;
-        return column === undefined ? [] : [{ row: used + index, column, value: row[id] }];
-      }),
-    ),
-  };
+  return { rows, ...appended(HISTORY_COLUMNS, rows, table) };
 }
+
+/** A new history sheet with its first entries. */
+export const newHistory = ({ rows, writes }: HistoryWrites) => ({
+  planned: { ...historySheet(), rows },
+  writes,
+});
 
 /** The cells to blank so that these entries are taken out of the history again; each once. */
 export function historyUnwrites(

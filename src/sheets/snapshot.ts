@@ -1,6 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue } from "../records/kind";
-import type { TableMap } from "./tableMap";
+import type { Remembered } from "./remembered";
 
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
 export interface TableSnapshot {
@@ -22,8 +22,13 @@ export interface TableSnapshot {
 
 /** Where a table that is only seen as one keeps its cells, and how a value is written there. */
 export interface Seen {
-  /** Sheet row and column, from 0, of a cell of the table's body; undefined where the layout has none. */
+  /** Sheet row and column, from 0, by which a cell of the table's body is named. */
   readonly place: (row: number, column: number) => { row: number; column: number } | undefined;
+  /** The layout's own cell of a value and what it holds as written; undefined where the layout has none. */
+  readonly holds: (
+    row: number,
+    column: number,
+  ) => { row: number; column: number; value: CellValue } | undefined;
   /** The value as the layout's own unit has it. */
   readonly written: (row: number, column: number, value: CellValue) => CellValue;
 }
@@ -48,12 +53,10 @@ export interface SheetSnapshot {
 }
 
 /** What the check, the intake and the builder see of a workbook, however it was read. */
-export interface Snapshot {
+export interface Snapshot extends Partial<Remembered> {
   readonly sheets: readonly SheetSnapshot[];
   /** The lineup that the workbook was built for, where it was built by Gearproof. */
   readonly lineup?: Lineup;
-  /** How blocks in somebody's own layout are read as records. */
-  readonly maps?: readonly TableMap[];
 }
 
 export const tablesOf = (snapshot: Snapshot): TableSnapshot[] =>

@@ -1,22 +1,14 @@
-import type { PlacedCell } from "../intake/placement";
 import type { CellValue } from "../records/kind";
 import { sameCell } from "../sheets/cell";
 import type { RecordTable } from "../sheets/recordTable";
 import { BookError } from "./bookError";
 import { asBefore, asCell, asInput } from "./excelCell";
 import { OBJECT_BYTES, packed, sentBytes, type Watched } from "./excelChunks";
+import { fillSeen } from "./excelFillSeen";
 import { inWords } from "./excelWords";
+import type { Filled } from "./filled";
 
-type Placed = PlacedCell<RecordTable>;
-
-/** What became of the cells that were to be filled. */
-export interface Filled {
-  readonly written: readonly Placed[];
-  /** Cells that hold the value already. */
-  readonly same: readonly Placed[];
-  /** Cells that somebody changed since they were read, or whose row moved; they are as they were found. */
-  readonly heldBack: readonly Placed[];
-}
+type Placed = Filled["written"][number];
 
 export interface FillOptions extends Watched {
   /**
@@ -55,11 +47,18 @@ export const applyFills = (
   options: FillOptions = {},
 ): Promise<Filled> =>
   inWords("Writing the readings", async () => {
+    const isSeen = ({ table }: Placed) => table.table.seen !== undefined;
+    const own = cells.filter((cell) => !isSeen(cell));
     const first = options.fresh
-      ? { ready: cells, same: [], heldBack: [] }
-      : await lookedAt(context, cells, options);
+      ? { ready: own, same: [], heldBack: [] }
+      : await lookedAt(context, own, options);
     const { written, heldBack } = await writtenTo(context, first.ready, options);
-    return { written, same: first.same, heldBack: [...first.heldBack, ...heldBack] };
+    const seen = await fillSeen(context, cells.filter(isSeen), options);
+    return {
+      written: [...written, ...seen.written],
+      same: [...first.same, ...seen.same],
+      heldBack: [...first.heldBack, ...heldBack, ...seen.heldBack],
+    };
   });
 
 /** Reads the cells again and parts those that may be written from those that may not. */

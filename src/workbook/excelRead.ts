@@ -1,45 +1,58 @@
 import type { CellValue } from "../records/kind";
-import type { Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { SheetCells, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
 import { asCell, asFormula } from "./excelCell";
 import { BATCH_BYTES, BATCH_CELLS, OBJECT_BYTES, sentBytes, type Watched } from "./excelChunks";
 import { storedFormula } from "./excelFormula";
 import { excelCode, inWords } from "./excelWords";
-import { NAMESPACE, readMemoryXml } from "./memory";
+import { NAMESPACE, REMEMBERED_NAMESPACE, readMemoryXml, readRememberedXml } from "./memory";
 
-/** A table while it is being read. */
-interface Reading {
-  readonly name: string;
-  readonly sheet: string;
-  readonly item: Excel.Table;
-  readonly top: number;
+/** A block of cells while it is being read: a table's body, or a sheet as far as it is used. */
+interface Block {
+  /** As messages name it. */
+  readonly title: string;
+  readonly range: () => Excel.Range;
+  /** Sheet row and column of its first cell, from 0. */
+  readonly first: number;
   readonly left: number;
-  readonly headers: readonly string[];
   readonly rowCount: number;
+  readonly columnCount: number;
   /** Bytes that a row is expected to take in an answer: the first one's, then the most seen on average. */
   rowBytes: number;
   readonly values: unknown[][];
   readonly formulas: unknown[][];
 }
 
-/** Rows of one table, to be asked for as a whole. */
+interface TableBlock extends Block {
+  readonly name: string;
+  readonly sheet: string;
+  readonly headers: readonly string[];
+}
+
+/** Rows of one block, to be asked for as a whole. */
 interface Piece {
-  readonly reading: Reading;
+  readonly block: Block;
   readonly from: number;
   readonly count: number;
   readonly bytes: number;
 }
 
+export interface ReadOptions extends Watched {
+  /** Whether sheets without tables are read too; else only those that the workbook's maps name. */
+  readonly everySheet?: boolean;
+}
+
 /**
- * What the open workbook holds: its tables and our memory. Two round trips, however many tables there
- * are, then as many as their content needs at up to 4 MB each.
+ * What the open workbook holds: its tables, our memory, and the sheets in somebody's own layout that are
+ * mapped. Two round trips, however many tables there are, then as many as their content needs at up to
+ * 4 MB each.
  *
  * @param context a request context of Excel, as `Excel.run` gives it
  * @throws {BookError} with what stands in the way, and when the workbook changes while it is read
  */
 export const readExcel = (
   context: Excel.RequestContext,
-  watched: Watched = {},
+  { everySheet = false, ...watched }: ReadOptions = {},
 ): Promise<Snapshot> =>
   inWords("Reading the workbook", async () => {
     const { workbook } = context;
@@ -47,31 +60,54 @@ export const readExcel = (
     tables.load("items/name,items/worksheet/name");
     const sheets = workbook.worksheets;
     sheets.load("items/id,items/name");
-    const parts = workbook.customXmlParts.getByNamespace(NAMESPACE);
-    parts.load("items/id");
+    const ours = [NAMESPACE, REMEMBERED_NAMESPACE].map((namespace) => {
+      const parts = workbook.customXmlParts.getByNamespace(namespace);
+      parts.load("items/id");
+      return parts;
+    });
     await context.sync();
 
     watched.signal?.throwIfAborted();
-    const xml = parts.items.map((part) => part.getXml());
-    const readings = await outlines(context, tables.items);
-    await readRows(context, readings, watched);
+    const [memories = [], remembered = []] = ours.map(({ items }) =>
+      items.map((part) => part.getXml()),
+    );
+    const blocks = await outlines(context, tables.items);
+    const known = firstOf(remembered, readRememberedXml);
+    const plain = sheets.items.filter(({ name }) =>
+      everySheet
+        ? blocks.every(({ sheet }) => sheet !== name)
+        : known?.maps.some(({ sheet }) => sheet === name),
+    );
+    const used = new Map(
+      plain.length > 0 ? await usedRanges(context, plain) : ([] as [string, Block][]),
+    );
+    await readRows(context, [...blocks, ...used.values()], watched);
 
     return {
-      sheets: sheets.items.map(({ id, name }) => ({
-        id,
-        name,
-        tables: readings.filter(({ sheet }) => sheet === name).map(tableSnapshot),
-      })),
-      lineup: xml.map(({ value }) => readMemoryXml(value)).find((memory) => memory !== undefined)
-        ?.lineup,
+      sheets: sheets.items.map(({ id, name }) => {
+        const cells = used.get(name);
+        return {
+          id,
+          name,
+          tables: blocks.filter(({ sheet }) => sheet === name).map(tableSnapshot),
+          ...(cells ? { cells: sheetCells(cells) } : {}),
+        };
+      }),
+      lineup: firstOf(memories, readMemoryXml)?.lineup,
+      ...known,
     };
   });
+
+const firstOf = <T>(
+  xml: readonly OfficeExtension.ClientResult<string>[],
+  read: (xml: string) => T | undefined,
+): T | undefined => xml.map(({ value }) => read(value)).find((one) => one !== undefined);
 
 /** Where each table stands, its headers, and its first row as a sample of its bytes. */
 async function outlines(
   context: Excel.RequestContext,
   tables: readonly Excel.Table[],
-): Promise<Reading[]> {
+): Promise<TableBlock[]> {
   const asked = tables.map((item) => {
     const body = item.getDataBodyRange().untrack();
     body.load("rowIndex,columnIndex,rowCount,columnCount");
@@ -83,38 +119,64 @@ async function outlines(
   });
   await context.sync();
   return asked.map(({ item, body, sample, columns }) => ({
+    title: `The table ${item.name}`,
     name: item.name,
     sheet: item.worksheet.name,
-    item,
-    top: body.rowIndex - 1,
-    left: body.columnIndex,
     headers: columns.items.map(({ name }) => name),
-    rowCount: body.rowCount,
-    rowBytes: sentBytes([sample.values, sample.formulas]) + body.columnCount * 8,
-    values: [],
-    formulas: [],
+    range: () => item.getDataBodyRange(),
+    ...blockOf(body, sample),
   }));
 }
 
-/** Reads the bodies of all tables, in pieces that are cut by what the rows before were seen to take. */
+/** How far each sheet is used: one round trip. */
+async function usedRanges(
+  context: Excel.RequestContext,
+  sheets: readonly Excel.Worksheet[],
+): Promise<[sheet: string, Block][]> {
+  const asked = sheets.map((sheet) => {
+    const range = () => sheet.getUsedRange(true);
+    const body = range().untrack();
+    body.load("rowIndex,columnIndex,rowCount,columnCount");
+    const sample = body.getRow(0).untrack();
+    sample.load("values,formulas");
+    return { sheet, range, body, sample };
+  });
+  await context.sync();
+  return asked.map(({ sheet, range, body, sample }) => [
+    sheet.name,
+    { title: `The sheet "${sheet.name}"`, range, ...blockOf(body, sample) },
+  ]);
+}
+
+const blockOf = (body: Excel.Range, sample: Excel.Range) => ({
+  first: body.rowIndex,
+  left: body.columnIndex,
+  rowCount: body.rowCount,
+  columnCount: body.columnCount,
+  rowBytes: sentBytes([sample.values, sample.formulas]) + body.columnCount * 8,
+  values: [],
+  formulas: [],
+});
+
+/** Reads all blocks, in pieces that are cut by what the rows before were seen to take. */
 async function readRows(
   context: Excel.RequestContext,
-  readings: readonly Reading[],
+  blocks: readonly Block[],
   { progress, signal, most: asked = BATCH_BYTES }: Watched,
 ): Promise<void> {
-  const total = readings.reduce((sum, { rowCount }) => sum + rowCount, 0);
+  const total = blocks.reduce((sum, { rowCount }) => sum + rowCount, 0);
   let most = asked;
   for (;;) {
-    const pieces = nextBatch(readings, most);
+    const pieces = nextBatch(blocks, most);
     if (pieces.length === 0) return;
     signal?.throwIfAborted();
     const queued = pieces.map((piece) => {
-      const body = piece.reading.item.getDataBodyRange().untrack();
+      const body = piece.block.range().untrack();
       body.load("rowIndex,rowCount");
       const rows = body
         .getCell(piece.from, 0)
         .untrack()
-        .getResizedRange(piece.count - 1, piece.reading.headers.length - 1)
+        .getResizedRange(piece.count - 1, piece.block.columnCount - 1)
         .untrack();
       rows.load("values,formulas");
       return { piece, body, rows };
@@ -130,56 +192,70 @@ async function readRows(
     }
     for (const { piece, body, rows } of queued) take(piece, body, rows);
     progress?.(
-      readings.reduce((sum, { values }) => sum + values.length, 0),
+      blocks.reduce((sum, { values }) => sum + values.length, 0),
       total,
     );
   }
 }
 
-function take({ reading, count }: Piece, body: Excel.Range, rows: Excel.Range) {
-  if (body.rowIndex !== reading.top + 1 || body.rowCount !== reading.rowCount)
+function take({ block, count }: Piece, body: Excel.Range, rows: Excel.Range) {
+  if (body.rowIndex !== block.first || body.rowCount !== block.rowCount)
     throw new BookError(
-      `The table ${reading.name} was changed while it was read; nothing is lost: read the workbook again.`,
+      `${block.title} was changed while it was read; nothing is lost: read the workbook again.`,
     );
   const { values, formulas } = rows;
   const average = (1.1 * sentBytes([values, formulas])) / count;
-  reading.rowBytes = reading.values.length === 0 ? average : Math.max(reading.rowBytes, average);
-  for (const row of values) reading.values.push(row);
-  for (const row of formulas) reading.formulas.push(row);
+  block.rowBytes = block.values.length === 0 ? average : Math.max(block.rowBytes, average);
+  for (const row of values) block.values.push(row);
+  for (const row of formulas) block.formulas.push(row);
 }
 
-/** The rows that come next, of as many tables as fit into one answer. */
-function nextBatch(readings: readonly Reading[], most: number): Piece[] {
+/** The rows that come next, of as many blocks as fit into one answer. */
+function nextBatch(blocks: readonly Block[], most: number): Piece[] {
   let cells = BATCH_CELLS;
   let bytes = most;
   const pieces: Piece[] = [];
-  for (const reading of readings) {
-    const from = reading.values.length;
-    const left = reading.rowCount - from;
+  for (const block of blocks) {
+    const from = block.values.length;
+    const left = block.rowCount - from;
     if (left === 0) continue;
     const fitting = Math.floor(
-      Math.min((bytes - OBJECT_BYTES) / reading.rowBytes, cells / reading.headers.length),
+      Math.min((bytes - OBJECT_BYTES) / block.rowBytes, cells / block.columnCount),
     );
     const count = Math.min(left, pieces.length === 0 ? Math.max(fitting, 1) : fitting);
     if (count < 1) break;
-    const piece = { reading, from, count, bytes: OBJECT_BYTES + count * reading.rowBytes };
+    const piece = { block, from, count, bytes: OBJECT_BYTES + count * block.rowBytes };
     pieces.push(piece);
     bytes -= piece.bytes;
-    cells -= count * reading.headers.length;
+    cells -= count * block.columnCount;
     if (count < left) break;
   }
   return pieces;
 }
 
-const readingOf = new WeakMap<TableSnapshot, Reading>();
+/** The cells of a sheet, also those before and after what is used of it. */
+function sheetCells({ first, left, rowCount, columnCount, values, formulas }: Block): SheetCells {
+  const value = (row: number, column: number) => values[row - first]?.[column - left];
+  return {
+    rowCount: first + rowCount,
+    columnCount: left + columnCount,
+    cell: (row, column) => asCell(value(row, column)),
+    formula: (row, column) => {
+      const text = asFormula(formulas[row - first]?.[column - left], value(row, column));
+      return text === undefined ? undefined : storedFormula(text, "");
+    },
+  };
+}
 
-function tableSnapshot(reading: Reading): TableSnapshot {
-  const { name, sheet, top, left, headers, rowCount, values, formulas } = reading;
+const blockBehind = new WeakMap<TableSnapshot, TableBlock>();
+
+function tableSnapshot(block: TableBlock): TableSnapshot {
+  const { name, sheet, first, left, headers, rowCount, values, formulas } = block;
   const stored = new Map<string, string>();
   const snapshot: TableSnapshot = {
     name,
     sheet,
-    top,
+    top: first - 1,
     left,
     headers,
     rowCount,
@@ -192,7 +268,7 @@ function tableSnapshot(reading: Reading): TableSnapshot {
       return known;
     },
   };
-  readingOf.set(snapshot, reading);
+  blockBehind.set(snapshot, block);
   return snapshot;
 }
 
@@ -229,7 +305,7 @@ export const rereadRows = (
     await context.sync();
     const fresh = new Map<TableSnapshot, TableSnapshot>();
     for (const { table, body, pieces } of asked) {
-      const known = readingOf.get(table);
+      const known = blockBehind.get(table);
       if (
         !known ||
         body.rowIndex !== table.top + 1 ||

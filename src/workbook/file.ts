@@ -18,12 +18,12 @@ import { columnFormulas } from "../sheets/columnFormulas";
 import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
+import type { Remembered } from "../sheets/remembered";
 import type { Seen, SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
 import { newSheet } from "./fileSheet";
 import { finish, readMemory, readRemembered } from "./finish";
 import { body, FONT } from "./look";
-import type { Remembered } from "./memory";
 import { setCell } from "./setCell";
 
 /**
@@ -36,7 +36,7 @@ export async function readBook(file: Uint8Array): Promise<Snapshot> {
   return {
     ...snapshotOf(workbook),
     lineup: readMemory(file)?.lineup,
-    maps: readRemembered(file)?.maps,
+    ...readRemembered(file),
   };
 }
 
@@ -224,10 +224,10 @@ function applyChange(
 }
 
 /** Writes into somebody's own layout: values alone, each in its cell's own look. */
-function writeSeen(sheet: Sheet, { place, written }: Seen, writes: readonly CellWrite[]) {
+function writeSeen(sheet: Sheet, { holds, written }: Seen, writes: readonly CellWrite[]) {
   sheet.cells ??= new Map();
   for (const { row, column, value } of writes) {
-    const at = place(row, column);
+    const at = holds(row, column);
     if (!at) continue;
     const style = sheet.cells.get(`${at.row},${at.column}`)?.style;
     setCell(sheet, at.row, at.column, written(row, column, value), undefined, style);

@@ -1,7 +1,7 @@
 import { type Sheet, saveXlsx } from "hucre/xlsx";
 import type { Report } from "../check/check";
 import { findingsSheet } from "../check/findingsSheet";
-import type { CellWrite } from "../sheets/cell";
+import { writesOf } from "../sheets/appended";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
@@ -9,12 +9,6 @@ import { BookError } from "./bookError";
 import { openBook } from "./file";
 import { newSheet } from "./fileSheet";
 import { finish, readMemory } from "./finish";
-
-/** Every cell of a planned sheet that holds values alone. */
-export const writesOf = ({ rows, columns }: PlannedSheet): CellWrite[] =>
-  rows.flatMap((row, at) =>
-    columns.map(({ id }, column) => ({ row: at, column, value: row[id] ?? null })),
-  );
 
 /** Puts a sheet of ours into a workbook in the place of the one it has from before; a sheet of another's stays. */
 export function putSheet(workbook: { sheets: Sheet[] }, planned: PlannedSheet): void {

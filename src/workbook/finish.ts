@@ -1,11 +1,11 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import type { Remembered } from "../sheets/remembered";
 import {
   escaped,
   type Memory,
   memoryXml,
   NAMESPACE,
   REMEMBERED_NAMESPACE,
-  type Remembered,
   readMemoryXml,
   readRememberedXml,
   rememberedXml,

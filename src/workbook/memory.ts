@@ -1,9 +1,10 @@
 import * as z from "zod/mini";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
-import { type ExportMapping, exportMapping } from "../sheets/exportMapping";
-import { type LastIntake, lastIntake } from "../sheets/lastIntake";
-import { type TableMap, tableMap } from "../sheets/tableMap";
+import { exportMapping } from "../sheets/exportMapping";
+import { lastIntake } from "../sheets/lastIntake";
+import type { Remembered } from "../sheets/remembered";
+import { tableMap } from "../sheets/tableMap";
 
 /** Namespace of our custom XML part, by which it is found again in any workbook. */
 export const NAMESPACE = "urn:gearproof:memory:1";
@@ -27,17 +28,6 @@ export function readMemoryXml(xml: string): Memory | undefined {
 
 /** Namespace of a second part of ours, for what is remembered of readings; a workbook may lack it. */
 export const REMEMBERED_NAMESPACE = "urn:gearproof:remembered:1";
-
-/** What a workbook remembers of the readings that were brought into it. */
-export interface Remembered {
-  /** What a user has said about exports, by name. */
-  readonly mappings: readonly ExportMapping[];
-  readonly last?: LastIntake;
-  /** How blocks in somebody's own layout are read as records. */
-  readonly maps: readonly TableMap[];
-}
-
-export const NOTHING_REMEMBERED: Remembered = { mappings: [], maps: [] };
 
 // What a later version remembers besides is passed over, and a part of it that is spoilt costs no other.
 const rememberedParts = z.object({

@@ -16,6 +16,7 @@ import { acceptFinding } from "./acceptFinding";
 import { browser } from "./browser";
 import { describeLineup } from "./describeLineup";
 import { modes } from "./modes";
+import { ownLayout } from "./ownLayout";
 import { pasteReadings } from "./pasteReadings";
 
 /**
@@ -246,6 +247,11 @@ test("nothing of the bench, the stand-in or the Office.js package is in what is 
 
 describeLineup(() => chrome, address);
 pasteReadings(() => chrome, address);
+ownLayout(
+  () => chrome,
+  address,
+  () => mkdtempSync(join(tmpdir(), "gearproof-")),
+);
 acceptFinding(() => chrome, address);
 modes(() => chrome, address);
 

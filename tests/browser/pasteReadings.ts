@@ -32,9 +32,49 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     await page.getByRole("button", { name: /^Write \d+ cells on 1 row$/ }).click();
     await page.getByText(/^\d+ cells written\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBe(38);
-    await page.getByRole("button", { name: "Take back what came from Pasted block" }).click();
+    const takeBack = page.getByRole("button", { name: /^Take back what came from Pasted block/ });
+    await takeBack.click();
     await page.getByText(/cells are as they were\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBeNull();
+
+    // Again, and what was corrected is kept under a name for blocks of this shape.
+    const paste = async (value: number) => {
+      await page.getByRole("button", { name: "Paste readings" }).click();
+      await page
+        .getByLabel("Readings with their row of titles")
+        .fill(
+          `Test\tPanel\tJoint\tWhat it took (N·m)\tMarked\tRe-checked\nTorque\t=H03\tEarth bar\t${value}\tYes\tYes`,
+        );
+      await page.getByRole("button", { name: "Read what was pasted" }).click();
+    };
+    const write = page.getByRole("button", { name: /^Write \d+ cells? on 1 row$/ });
+    await paste(38);
+    await page.getByLabel(/^What it took/).selectOption("reading");
+    await page.getByLabel(/^Keep what is said here/).fill("Torque wrench");
+    await write.click();
+    await page.getByText(/^\d+ cells written\.$/).waitFor({ timeout: 30_000 });
+
+    // Another reading for the same joint is held back until it is let in; the earlier goes to the history.
+    await paste(39);
+    await page.getByText('Read as remembered under "Torque wrench".').waitFor();
+    const nothing = page.getByRole("button", { name: "Write 0 cells on 0 rows" });
+    expect(await nothing.isDisabled()).toBe(true);
+    await page.getByLabel("Put them in the place of what is there").check();
+    await write.click();
+    await page.getByText(/^\d+ cells written\.$/).waitFor({ timeout: 30_000 });
+    expect(await applied()).toBe(39);
+    const history = () =>
+      page.evaluate(() =>
+        window.bench.host.book.sheets
+          .find(({ name }) => name === "Reading history")
+          ?.cells.slice(4)
+          .flatMap((row) => (row?.[3]?.value ? [row[3].value] : [])),
+      );
+    expect(await history()).toContain(38);
+    await takeBack.click();
+    await page.getByText(/cells are as they were\.$/).waitFor({ timeout: 30_000 });
+    expect(await applied()).toBe(38);
+    expect(await history()).not.toContain(38);
     await context.close();
   }, 120_000);
 }

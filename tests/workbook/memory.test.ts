@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Remembered } from "../../src/workbook/memory";
+import type { Remembered } from "../../src/sheets/remembered";
 import {
   memoryXml,
   readMemoryXml,

@@ -1,8 +1,8 @@
 import Button from "@mui/material/Button";
-import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
-import { type ReactElement, useId, useState } from "react";
+import { type ReactElement, useState } from "react";
 import type { Concession } from "../../check/finding";
+import { Entry } from "../Entry";
 import { messages } from "../messages";
 
 const text = messages.check;
@@ -26,7 +26,6 @@ export function Accept({
   busy: boolean;
   accept: (concession: Concession) => void;
 }): ReactElement {
-  const id = useId();
   const [open, setOpen] = useState(false);
   const [given, setGiven] = useState<Concession>({ reason: "", name: "", date: today() });
   const complete = FIELDS.every(([field]) => given[field].trim() !== "");
@@ -38,16 +37,13 @@ export function Accept({
       {open && (
         <>
           {FIELDS.map(([field, label, type]) => (
-            <Stack key={field}>
-              <label htmlFor={`${id}-${field}`}>{label}</label>
-              <InputBase
-                id={`${id}-${field}`}
-                type={type}
-                value={given[field]}
-                onChange={({ target }) => setGiven({ ...given, [field]: target.value })}
-                sx={{ border: 1, borderColor: "text.secondary", px: 1, minHeight: 40 }}
-              />
-            </Stack>
+            <Entry
+              key={field}
+              label={label}
+              type={type}
+              value={given[field]}
+              onEnter={(value) => setGiven({ ...given, [field]: value })}
+            />
           ))}
           <Button
             size="small"

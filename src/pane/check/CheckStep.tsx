@@ -2,6 +2,8 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
+import type { Report } from "../../check/check";
+import { writesOf } from "../../sheets/appended";
 import { CountChips } from "../CountChips";
 import type { TableRows } from "../host";
 import { messages } from "../messages";
@@ -32,6 +34,13 @@ export default function CheckStep({
       await host.clearMarks(watch);
       work.setTold(text.unmarked);
     });
+  const list = ({ findings }: Report) =>
+    work.run(async (watch) => {
+      const { findingsSheet } = await import("../../check/findingsSheet");
+      const planned = findingsSheet({ findings });
+      await host.change({ create: [{ planned, writes: writesOf(planned) }] }, watch);
+      work.setTold(text.listed(planned.sheet, findings.length));
+    });
   return (
     <Stack spacing={1.5}>
       {!report && (
@@ -47,6 +56,9 @@ export default function CheckStep({
             </Button>
             <Button variant="outlined" onClick={unmark} disabled={work.busy}>
               {text.unmark}
+            </Button>
+            <Button variant="outlined" onClick={() => list(report)} disabled={work.busy}>
+              {text.list}
             </Button>
           </Stack>
         </>

@@ -11,6 +11,7 @@ import type { Report } from "../../check/check";
 import { concede } from "../../check/concede";
 import { type Concession, type Finding, isOpen, type Weight } from "../../check/finding";
 import { KINDS } from "../../records/kinds";
+import { appended } from "../../sheets/appended";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../sheets/concessionSheet";
 import { editedRows } from "../../sheets/editedRows";
 import { tablesOf } from "../../sheets/snapshot";
@@ -87,11 +88,8 @@ export function Findings({
         work.setProblem(text.noConcessions);
         return;
       }
-      const row = concede(one, concession);
-      await shared.host.append(
-        table,
-        new Map(CONCESSION_COLUMNS.map(({ id, header }) => [header, row[id] ?? null])),
-      );
+      const rows = appended(CONCESSION_COLUMNS, [concede(one, concession)], table);
+      await shared.host.change({ change: [{ table, ...rows }] }, watch);
       await shared.read(watch);
       work.setTold(text.acceptedNow);
     });

@@ -113,11 +113,25 @@ export default function Editor({
   const [plan, setPlan] = useState<Plan>();
   const [errors, setErrors] = useState<readonly string[]>([]);
 
-  const preview = () => {
-    const checked = checkLineup(written(form.getValues()) ?? {});
+  const checked = (): Lineup | undefined => {
+    const found = checkLineup(written(form.getValues()) ?? {});
     void form.trigger();
-    setErrors(checked.ok ? [] : checked.errors.map(({ path, message }) => `${path}: ${message}`));
-    setPlan(checked.ok ? planFor(checked.value) : undefined);
+    setErrors(found.ok ? [] : found.errors.map(({ path, message }) => `${path}: ${message}`));
+    return found.ok ? found.value : undefined;
+  };
+  const preview = () => {
+    const sound = checked();
+    setPlan(sound && planFor(sound));
+  };
+  const keepOnly = () => {
+    const sound = checked();
+    if (!sound) return;
+    void work.run(async (watch) => {
+      await host.change({ lineup: sound }, watch);
+      await read(watch);
+      done();
+      work.setTold(text.keptOnly);
+    });
   };
   const build = (wanted: Plan) =>
     work.run(async (watch) => {
@@ -167,6 +181,12 @@ export default function Editor({
             {text.preview}
           </Button>
         )}
+        <Button variant="outlined" disabled={work.busy} onClick={keepOnly}>
+          {text.keepOnly}
+        </Button>
+        <Typography variant="body2" color="text.secondary">
+          {text.keepOnlyHelp}
+        </Typography>
         <Button variant="outlined" onClick={save}>
           {text.save}
         </Button>

@@ -2,23 +2,16 @@ import Box from "@mui/material/Box";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
-import { FIELDS } from "../../intake/fields";
+import { ENCODINGS } from "../../intake/decode";
 import type { ExportTable } from "../../intake/readExport";
-import { LEFT_OUT } from "../../intake/titles";
-import { KINDS } from "../../records/kinds";
+import type { Seen } from "../../intake/seen";
 import { Choice } from "../Choice";
+import { Entry } from "../Entry";
 import { messages } from "../messages";
+import { ColumnChoices } from "./ColumnChoices";
 import type { Said } from "./said";
 
 const text = messages.readings;
-
-/** What a column can hold: fields of exports, and columns of records by their headers. */
-const HEADERS = new Map(
-  KINDS.flatMap(({ columns }) =>
-    columns.filter(({ role }) => role === "entry").map(({ id, header }) => [id, header] as const),
-  ),
-);
-const nameOf = (field: string) => FIELDS[field]?.name ?? HEADERS.get(field) ?? field;
 
 /** What was found by inspection, each with its evidence, to be put right where it is not. */
 export function Corrections({
@@ -35,59 +28,110 @@ export function Corrections({
   const columns = new Map(
     inspection.blocks.flatMap((block) => block.columns.map((one) => [one.title, one] as const)),
   );
-  const choices = (field: string | undefined) => [
-    { value: LEFT_OUT, label: text.leftOut },
-    ...[...new Set([...Object.keys(FIELDS), ...(field ? [field] : [])])].map((value) => ({
-      value,
-      label: nameOf(value),
-    })),
+  const shape = inspection.blocks[0]?.shape;
+  const titles = inspection.blocks[0]?.titles;
+  const seen: readonly (Seen<unknown> | undefined)[] = [
+    inspection.encoding,
+    inspection.delimiter,
+    decimal,
+    dateOrder,
+    titles,
+    shape,
   ];
+  const open = seen.some((one) => one?.confidence === "open");
+  const offered = <T extends string>(names: Readonly<Record<T, string>>) => [
+    { value: "", label: text.byInspection },
+    ...Object.entries<string>(names).map(([value, label]) => ({ value, label })),
+  ];
+  const choose =
+    <K extends keyof Said>(key: K) =>
+    (value: string) => {
+      const { [key]: _, ...others } = said;
+      say((value === "" ? others : { ...others, [key]: value }) as Said);
+    };
   return (
     <Stack spacing={1} sx={{ my: 1 }}>
-      <Typography variant="body2">{decimal.evidence}</Typography>
-      {(decimal.confidence === "open" || said.decimal) && (
-        <Choice
-          label={text.decimal}
-          value={said.decimal ?? ""}
-          choices={[
-            { value: "", label: messages.lineup.notSet },
-            { value: ".", label: text.point },
-            { value: ",", label: text.comma },
-          ]}
-          onChoose={(value) => say({ ...said, decimal: value === "" ? undefined : (value as ".") })}
-        />
-      )}
-      {(dateOrder.confidence === "open" || said.dateOrder) && (
-        <>
-          <Typography variant="body2">{dateOrder.evidence}</Typography>
+      <Box component="details" open={open}>
+        <summary>{text.asRead}</summary>
+        <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 0.5 }}>
+          {seen.map(
+            (one) =>
+              one && (
+                <li key={one.evidence}>
+                  <Typography variant="body2">
+                    {text.found(one.evidence, one.confidence)}
+                  </Typography>
+                </li>
+              ),
+          )}
+          {inspection.skippedCount > 0 && (
+            <li>
+              <Typography variant="body2">{text.skipped(inspection.skippedCount)}</Typography>
+            </li>
+          )}
+        </Box>
+        <Stack spacing={1}>
+          <Choice
+            label={text.encoding}
+            value={said.encoding ?? ""}
+            choices={[
+              { value: "", label: text.byInspection },
+              ...ENCODINGS.map((value) => ({ value, label: value })),
+            ]}
+            onChoose={choose("encoding")}
+          />
+          <Choice
+            label={text.delimiter}
+            value={said.delimiter ?? ""}
+            choices={offered(text.delimiters)}
+            onChoose={choose("delimiter")}
+          />
+          <Choice
+            label={text.shape}
+            value={said.shape ?? ""}
+            choices={offered(text.shapes)}
+            onChoose={choose("shape")}
+          />
+          <Choice
+            label={text.decimal}
+            value={said.decimal ?? ""}
+            choices={offered({ ".": text.point, ",": text.comma })}
+            onChoose={choose("decimal")}
+          />
           <Choice
             label={text.dateOrder}
             value={said.dateOrder ?? ""}
-            choices={[
-              { value: "", label: messages.lineup.notSet },
-              { value: "day-first", label: text.dayFirst },
-              { value: "month-first", label: text.monthFirst },
-            ]}
-            onChoose={(value) =>
-              say({ ...said, dateOrder: value === "" ? undefined : (value as "day-first") })
-            }
+            choices={offered({ "day-first": text.dayFirst, "month-first": text.monthFirst })}
+            onChoose={choose("dateOrder")}
           />
-        </>
-      )}
-      <Box component="details" open={[...columns.values()].some(({ field }) => !field.value)}>
-        <summary>{text.columns}</summary>
-        <Stack spacing={1} sx={{ mt: 1 }}>
-          {[...columns].map(([title, { field, unit }]) => (
-            <Choice
-              key={title}
-              label={unit ? `${title} (${unit})` : title}
-              value={field.value ?? LEFT_OUT}
-              choices={choices(field.value)}
-              onChoose={(value) => say({ ...said, columns: { ...said.columns, [title]: value } })}
-            />
-          ))}
+          <Entry
+            label={text.titles}
+            type="number"
+            value={String(said.titles ?? titles?.value ?? "")}
+            onEnter={(value) => {
+              const { titles: _, ...others } = said;
+              const line = Math.trunc(Number(value));
+              say(line >= 1 ? { ...others, titles: line } : others);
+            }}
+          />
         </Stack>
       </Box>
+      <Box component="details" open={[...columns.values()].some(({ field }) => !field.value)}>
+        <summary>{text.columns}</summary>
+        <ColumnChoices
+          columns={[...columns].map(([title, { field, unit }]) => ({
+            title,
+            ...(unit === undefined ? {} : { unit }),
+            ...(field.value === undefined ? {} : { field: field.value }),
+          }))}
+          choose={(title, field) => say({ ...said, columns: { ...said.columns, [title]: field } })}
+        />
+      </Box>
+      <Entry
+        label={text.keepAs}
+        value={said.keepAs}
+        onEnter={(keepAs) => say({ ...said, keepAs })}
+      />
     </Stack>
   );
 }

@@ -4,87 +4,103 @@ import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type DragEvent, type ReactElement, useId, useMemo, useState } from "react";
+import type { ArrivalOptions } from "../../intake/arrivals";
 import { decode } from "../../intake/decode";
+import { fingerprintOf } from "../../intake/mappings";
 import { placeReadings } from "../../intake/place";
-import type { PlacedCell } from "../../intake/placement";
-import { readExport } from "../../intake/readExport";
+import type { Placement } from "../../intake/placement";
+import { type Known, readKnown } from "../../intake/readKnown";
+import type { Result } from "../../quantities/result";
+import type { LastIntake } from "../../sheets/lastIntake";
 import type { RecordTable } from "../../sheets/recordTable";
+import { NOTHING_REMEMBERED } from "../../sheets/remembered";
 import { FileButton } from "../FileButton";
+import { useLocale } from "../locale";
 import { messages } from "../messages";
 import type { StepProps } from "../shared";
+import { bringIn, takeBack } from "./bringIn";
 import { Corrections } from "./Corrections";
 import { PlacementView } from "./PlacementView";
-import { NOTHING_SAID, type Said } from "./said";
+import { keptMappings, NOTHING_SAID, readingOptions, type Said } from "./said";
 
 const text = messages.readings;
 
+interface Source {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+const ENCODER = new TextEncoder();
+
 /** The way in for exports and pasted blocks: reads one, shows what would come where, and writes it when told to. */
 export function Intake({ host, book, work, read }: StepProps): ReactElement | undefined {
-  const [source, setSource] = useState<{ name: string; text: string }>();
+  const locale = useLocale();
+  const [source, setSource] = useState<Source>();
   const [said, setSaid] = useState<Said>(NOTHING_SAID);
   const [pasting, setPasting] = useState(false);
-  /** What was written last, so that it can be taken back. */
-  const [last, setLast] = useState<{ name: string; cells: readonly PlacedCell<RecordTable>[] }>();
   const report = book?.report;
+  const mappings = book?.snapshot.mappings ?? NOTHING_REMEMBERED.mappings;
+  const last = book?.snapshot.last;
 
-  const found = useMemo(
-    () =>
-      source &&
-      readExport(source.text, {
-        name: source.name,
-        mapping: said.columns,
-        ...(said.decimal ? { decimal: said.decimal } : {}),
-        ...(said.dateOrder ? { dateOrder: said.dateOrder } : {}),
-      }),
-    [source, said],
-  );
-  const placement = useMemo(
-    () =>
-      found?.ok && report
-        ? placeReadings<RecordTable>(found.value, report.context.tables, {
-            replace: false,
-            instruments: [...(report.context.instruments?.values() ?? [])],
-            wave: report.context.lineup.withstand.wave,
-            panels: report.context.lineup.panels,
-            means: said.means,
-          })
-        : undefined,
-    [found, report, said],
-  );
-  if (!report) return undefined;
+  const found = useMemo((): Result<Known> | undefined => {
+    if (!source) return undefined;
+    const decoded = decode(source.bytes, said.encoding);
+    return decoded.ok
+      ? readKnown(
+          decoded.value.text,
+          { ...readingOptions(said, source.name), encoding: decoded.value.encoding },
+          mappings,
+        )
+      : decoded;
+  }, [source, said, mappings]);
+  const placement = useMemo(() => {
+    if (!found?.ok || !report) return undefined;
+    const { table, mapping } = found.value;
+    return placeReadings<RecordTable>(table, report.context.tables, {
+      replace: said.replace,
+      instruments: [...(report.context.instruments?.values() ?? [])],
+      wave: report.context.lineup.withstand.wave,
+      panels: report.context.lineup.panels,
+      means: { ...mapping?.means, ...said.means } as ArrivalOptions["means"],
+    });
+  }, [found, report, said]);
+  if (!book || !report) return undefined;
+  const { snapshot } = book;
 
-  const take = (next: { name: string; text: string } | undefined) => {
+  const take = (next: Source | undefined) => {
     setSaid(NOTHING_SAID);
     setSource(next);
     setPasting(false);
   };
   const open = (file: File) =>
-    work.run(async () => {
-      const decoded = decode(new Uint8Array(await file.arrayBuffer()));
-      if (decoded.ok) take({ name: file.name, text: decoded.value.text });
-      else work.setProblem(`${file.name} ${decoded.reason}`);
-    });
+    work.run(async () =>
+      take({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }),
+    );
   const drop = (event: DragEvent) => {
     const [file] = event.dataTransfer.files;
     if (!file) return;
     event.preventDefault();
     void open(file);
   };
-  const write = (name: string, cells: readonly PlacedCell<RecordTable>[]) =>
+  const write = (name: string, { table, mapping }: Known, placed: Placement<RecordTable>) =>
     work.run(async (watch) => {
-      const { written, heldBack } = await host.fill(cells, watch);
+      const kept = keptMappings(mappings, said, fingerprintOf(table), mapping);
+      const { written, heldBack } = await bringIn(host, snapshot, name, placed, kept, watch);
       take(undefined);
-      setLast({ name, cells });
       await read(watch);
       work.setTold(text.written(written, heldBack));
     });
-  const takeBack = (cells: readonly PlacedCell<RecordTable>[]) =>
+  const undo = (intake: LastIntake) =>
     work.run(async (watch) => {
-      const back = cells.map((cell) => ({ ...cell, old: cell.value, value: cell.old }));
-      const { written, heldBack } = await host.fill(back, watch);
-      setLast(undefined);
+      const { written, stay } = await takeBack(
+        host,
+        snapshot,
+        report.context.tables,
+        intake,
+        watch,
+      );
       await read(watch);
-      work.setTold(text.takenBack(written, heldBack));
+      work.setTold(text.takenBack(written, stay));
     });
 
   return (
@@ -113,10 +129,12 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
       <Typography variant="body2" color="text.secondary">
         {text.bringHelp}
       </Typography>
-      {pasting && <Pasted done={(pasted) => take({ name: text.pasted, text: pasted })} />}
+      {pasting && (
+        <Pasted done={(pasted) => take({ name: text.pasted, bytes: ENCODER.encode(pasted) })} />
+      )}
       {found && !found.ok && (
         <Typography color="error" sx={{ overflowWrap: "anywhere" }}>
-          {found.reason}
+          {text.unreadable(source?.name ?? "", found.reason)}
         </Typography>
       )}
       {source && found?.ok && (
@@ -125,15 +143,20 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
           aria-label={source.name}
           sx={{ border: 1, borderColor: "divider", p: 1 }}
         >
-          <Typography variant="h3">{text.taken(source.name, found.value.rows.length)}</Typography>
-          <Corrections table={found.value} said={said} say={setSaid} />
+          <Typography variant="h3">
+            {text.taken(source.name, found.value.table.rows.length)}
+          </Typography>
+          {found.value.mapping && (
+            <Typography variant="body2">{text.readBy(found.value.mapping.name)}</Typography>
+          )}
+          <Corrections table={found.value.table} said={said} say={setSaid} />
           {placement && (
             <PlacementView
               placement={placement}
               said={said}
               say={setSaid}
               busy={work.busy}
-              write={() => write(source.name, placement.placed)}
+              write={() => write(source.name, found.value, placement)}
             />
           )}
           <Button fullWidth onClick={() => take(undefined)}>
@@ -142,8 +165,8 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
         </Box>
       )}
       {last && !source && (
-        <Button variant="outlined" disabled={work.busy} onClick={() => takeBack(last.cells)}>
-          {text.takeBack(last.name)}
+        <Button variant="outlined" disabled={work.busy} onClick={() => undo(last)}>
+          {text.takeBack(last.files.join(", "), locale.day(last.on))}
         </Button>
       )}
     </Stack>

@@ -17,7 +17,7 @@ const SHOWN = 40;
 
 /** What would be written, what is held back or not placed and why, and what has to be confirmed first. */
 export function PlacementView({
-  placement: { placed, same, conflicts, unplaced, suggested },
+  placement: { placed, same, conflicts, unplaced, suggested, kept },
   said,
   say,
   busy,
@@ -45,7 +45,12 @@ export function PlacementView({
   const parts = [
     { title: text.toWrite(entries.length), lines: entries.map(change) },
     { title: text.already(same.length), lines: [] },
-    { title: text.conflicts(conflicts.length), lines: conflicts.map(change) },
+    {
+      title: text.conflicts(conflicts.length),
+      lines: conflicts.map((one) =>
+        [change(one), text.stands[one.stands]].filter(Boolean).join(", "),
+      ),
+    },
     {
       title: text.unplaced(unplaced.length),
       lines: unplaced.map(({ source, reason }) => text.line(source.line, reason)),
@@ -90,6 +95,23 @@ export function PlacementView({
           </Box>
         ) : undefined,
       )}
+      {(conflicts.length > 0 || said.replace) && (
+        <>
+          <label style={{ display: "flex", gap: 8, alignItems: "center", minHeight: 44 }}>
+            <input
+              type="checkbox"
+              checked={said.replace}
+              style={{ width: 22, height: 22, flexShrink: 0 }}
+              onChange={({ target }) => say({ ...said, replace: target.checked })}
+            />
+            {text.replace}
+          </label>
+          <Typography variant="body2" color="text.secondary">
+            {text.replaceHelp}
+          </Typography>
+        </>
+      )}
+      {kept.length > 0 && <Typography variant="body2">{text.kept(kept.length)}</Typography>}
       <Button variant="contained" disabled={busy || placed.length === 0} onClick={write}>
         {text.place(placed.length, rows)}
       </Button>

@@ -5,18 +5,21 @@ import ListItem from "@mui/material/ListItem";
 import ListItemButton from "@mui/material/ListItemButton";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import { type ReactElement, useMemo, useState } from "react";
+import { lazy, type ReactElement, Suspense, useMemo, useState } from "react";
 import type { JudgedTable } from "../../check/context";
 import type { Verdict } from "../../criteria/judge";
 import { verdictOf } from "../../records/kind";
 import { cellAddress } from "../../sheets/address";
 import { Choice } from "../Choice";
+import { Fold } from "../lineup/Fold";
 import { messages } from "../messages";
-import type { RowChoice, StepProps } from "../shared";
+import type { RowChoice } from "../rowChoice";
+import type { StepProps } from "../shared";
 import { Cautions } from "./Cautions";
 import { Evidence } from "./Evidence";
 import { Intake } from "./Intake";
 
+const OwnLayouts = lazy(() => import("./OwnLayouts"));
 const text = messages.readings;
 /** So many rows are listed at first, and more at a time. */
 const LISTED = 60;
@@ -35,7 +38,13 @@ export default function ReadingsStep({
   const tables = book?.report?.context.tables ?? [];
   const table = tables.find(({ kind }) => kind.id === choice.kind) ?? tables[0];
 
-  if (!table || !book?.report) return <Typography>{text.none}</Typography>;
+  if (!table || !book?.report)
+    return (
+      <Stack spacing={2}>
+        <Typography>{text.none}</Typography>
+        {book && <Layouts {...shared} />}
+      </Stack>
+    );
   const { lineup } = book.report.context;
   const row = choice.row !== undefined && choice.row < table.rows.length ? choice.row : undefined;
   return (
@@ -46,6 +55,7 @@ export default function ReadingsStep({
           <Filters tables={tables} table={table} choice={choice} setChoice={setChoice} />
           <Cautions kind={table.kind} />
           <Intake {...shared} />
+          <Layouts {...shared} />
         </>
       ) : (
         <>
@@ -66,6 +76,18 @@ export default function ReadingsStep({
         </>
       )}
     </Stack>
+  );
+}
+
+/** The way to records in sheets of somebody's own, loaded when it is asked for. */
+function Layouts(shared: StepProps): ReactElement {
+  const [open, setOpen] = useState(false);
+  return (
+    <Fold title={messages.layouts.heading} open={open} onOpen={() => setOpen(!open)}>
+      <Suspense fallback={<Typography>{messages.working}</Typography>}>
+        <OwnLayouts {...shared} />
+      </Suspense>
+    </Fold>
   );
 }
 

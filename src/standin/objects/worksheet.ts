@@ -42,6 +42,26 @@ export function worksheetCollection(book: Book, add: (name: string) => Sheet): H
   });
 }
 
+/** As far as a sheet holds values; its first cell where it holds none. */
+function usedArea({ cells }: Sheet): Area {
+  const area = {
+    top: Number.POSITIVE_INFINITY,
+    left: Number.POSITIVE_INFINITY,
+    bottom: 0,
+    right: 0,
+  };
+  cells.forEach((row, at) => {
+    row?.forEach((box, column) => {
+      if (!box || box.value === "" || box.value === null) return;
+      area.top = Math.min(area.top, at);
+      area.bottom = at;
+      area.left = Math.min(area.left, column);
+      area.right = Math.max(area.right, column);
+    });
+  });
+  return area.top > area.bottom ? { top: 0, left: 0, bottom: 0, right: 0 } : area;
+}
+
 const MARGINS = [
   "leftMargin",
   "rightMargin",
@@ -135,6 +155,14 @@ export function worksheetObject(book: Book, sheet: Sheet): HostObject {
         const areas = readAreas(addresses);
         if (!areas) throw badArgument(`${addresses} are no addresses`);
         return areasObject(book, sheet, areas);
+      },
+      getCell: (row: number, column: number) =>
+        rangeObject(book, sheet, { top: row, left: column, bottom: row, right: column }),
+      getUsedRange: () => rangeObject(book, sheet, usedArea(sheet)),
+      delete: () => {
+        if (book.structureProtected) throw denied("the workbook's structure");
+        if (book.sheets.length === 1) throw badArgument("a workbook keeps at least one sheet");
+        book.sheets.splice(book.sheets.indexOf(sheet), 1);
       },
       activate: () => {
         const top = book.active?.sheet === sheet.name ? book.active.area : undefined;

@@ -2,10 +2,11 @@ import { expect, test } from "vitest";
 import { check } from "../../src/check/check";
 import { concede } from "../../src/check/concede";
 import { isOpen } from "../../src/check/finding";
+import { appended } from "../../src/sheets/appended";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../src/sheets/concessionSheet";
 import { planFor } from "../../src/sheets/plan";
 import { tablesOf } from "../../src/sheets/snapshot";
-import { appendRow, readExcel } from "../../src/workbook/excel";
+import { applyChanges, readExcel } from "../../src/workbook/excel";
 import { longLineup } from "../support/lineups";
 import { builtExcel, inExcel } from "./excelSupport";
 
@@ -25,11 +26,9 @@ test("findings accepted one after the other are read again as accepted, each in 
     });
     host.reset();
     await inExcel(host, (context) =>
-      appendRow(
-        context,
-        table,
-        new Map(CONCESSION_COLUMNS.map(({ id, header }) => [header, row[id] ?? null])),
-      ),
+      applyChanges(context, {
+        change: [{ table, ...appended(CONCESSION_COLUMNS, [row], table) }],
+      }),
     );
     expect(host.batches.length).toBe(1);
     const after = check(await inExcel(host, (context) => readExcel(context)), 46_400);

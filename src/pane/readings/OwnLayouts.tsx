@@ -1,0 +1,101 @@
+import Button from "@mui/material/Button";
+import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
+import { type ReactElement, useState } from "react";
+import { guessMaps } from "../../intake/guessMaps";
+import type { Lineup } from "../../lineup/lineup";
+import { KINDS } from "../../records/kinds";
+import { NOTHING_REMEMBERED } from "../../sheets/remembered";
+import type { Snapshot } from "../../sheets/snapshot";
+import { readMapFile, type TableMap, writeMapFile } from "../../sheets/tableMap";
+import { FileButton } from "../FileButton";
+import { Fold } from "../lineup/Fold";
+import { saveFile } from "../lineup/saveFile";
+import { messages } from "../messages";
+import type { StepProps } from "../shared";
+import { MappedBlock } from "./MappedBlock";
+
+const text = messages.layouts;
+
+/** Which block of the workbook a map is of. */
+const blockOf = ({ sheet, titles, left = 1 }: TableMap) => JSON.stringify([sheet, titles, left]);
+const titleOf = ({ sheet, titles, kind }: TableMap) =>
+  text.title(sheet, titles, KINDS.find(({ id }) => id === kind)?.title ?? kind);
+
+/** Blocks of sheets in somebody's own layout that are read as records: found, put right, kept, taken away. */
+export default function OwnLayouts({ host, book, work, read }: StepProps): ReactElement {
+  const [open, setOpen] = useState<string>();
+  /** The workbook with the cells of all its sheets, and what they seem to hold. */
+  const [seen, setSeen] = useState<{ snapshot: Snapshot; guessed: readonly TableMap[] }>();
+  const lineup: Lineup | undefined = book?.report?.context.lineup ?? book?.snapshot.lineup;
+  if (!book || !lineup) return <Typography>{text.noLineup}</Typography>;
+  const { maps = [], mappings = NOTHING_REMEMBERED.mappings, last } = book.snapshot;
+  const known = new Set(maps.map(blockOf));
+  const guessed = (seen?.guessed ?? []).filter((map) => !known.has(blockOf(map)));
+
+  const look = () =>
+    work.run(async (watch) => {
+      const snapshot = await host.read(watch, true);
+      const found = guessMaps(snapshot, lineup).map(({ map }) => map);
+      setSeen({ snapshot, guessed: found });
+      work.setTold(text.looked(found.filter((map) => !known.has(blockOf(map))).length));
+    });
+  const keep = (next: readonly TableMap[], told: string) =>
+    work.run(async (watch) => {
+      await host.change({ remembered: { mappings, maps: next, ...(last && { last }) } }, watch);
+      await read(watch);
+      work.setTold(told);
+    });
+  const openFile = (file: File) =>
+    work.run(async () => {
+      const found = readMapFile(await file.text());
+      if (found.ok) await keep(found.value, text.opened(file.name, found.value.length));
+      else work.setProblem(`${file.name} ${found.reason}`);
+    });
+  const others = (map: TableMap) => maps.filter((one) => blockOf(one) !== blockOf(map));
+  const block = (map: TableMap, snapshot: Snapshot, stands: boolean) => (
+    <Fold
+      key={blockOf(map)}
+      title={titleOf(map)}
+      open={open === blockOf(map)}
+      onOpen={() => setOpen(open === blockOf(map) ? undefined : blockOf(map))}
+    >
+      <MappedBlock
+        map={map}
+        snapshot={snapshot}
+        lineup={lineup}
+        busy={work.busy}
+        keep={(next) => keep([...others(next), next], text.kept(titleOf(next)))}
+        drop={stands ? () => keep(others(map), text.dropped(titleOf(map))) : undefined}
+      />
+    </Fold>
+  );
+  return (
+    <Stack spacing={1}>
+      <Typography variant="body2" color="text.secondary">
+        {text.help}
+      </Typography>
+      {maps.map((map) => block(map, book.snapshot, true))}
+      {seen && guessed.length > 0 && <Typography variant="h3">{text.guessed}</Typography>}
+      {seen && guessed.map((map) => block(map, seen.snapshot, false))}
+      <Button variant="outlined" disabled={work.busy} onClick={look}>
+        {text.look}
+      </Button>
+      {maps.length > 0 && (
+        <Button
+          variant="text"
+          onClick={() => saveFile("layouts.map.json", writeMapFile(maps), "application/json")}
+        >
+          {text.save}
+        </Button>
+      )}
+      <FileButton
+        id="map-file"
+        label={text.open}
+        accept=".json"
+        disabled={work.busy}
+        onFile={openFile}
+      />
+    </Stack>
+  );
+}

@@ -1,0 +1,13 @@
+import type { Lineup } from "../lineup/lineup";
+import type { Reconciled, TableChange } from "./reconcile";
+import type { Remembered } from "./remembered";
+
+/** What is to be written into a workbook besides readings. */
+export interface Changes {
+  /** Sheets of ours; one of the same name that is ours goes. */
+  readonly create?: Reconciled["create"];
+  readonly change?: readonly Omit<TableChange, "aside">[];
+  readonly remembered?: Remembered;
+  /** The lineup, where the workbook is to know it without record sheets of ours. */
+  readonly lineup?: Lineup;
+}

@@ -1,0 +1,14 @@
+import type { ExportMapping } from "./exportMapping";
+import type { LastIntake } from "./lastIntake";
+import type { TableMap } from "./tableMap";
+
+/** What a workbook remembers of the readings that were brought into it. */
+export interface Remembered {
+  /** What a user has said about exports, by name. */
+  readonly mappings: readonly ExportMapping[];
+  readonly last?: LastIntake;
+  /** How blocks in somebody's own layout are read as records. */
+  readonly maps: readonly TableMap[];
+}
+
+export const NOTHING_REMEMBERED: Remembered = { mappings: [], maps: [] };

@@ -1,0 +1,76 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { writeXlsx } from "hucre/xlsx";
+import type { Browser } from "playwright-core";
+import { expect, test } from "vitest";
+import { SAMPLE } from "../support/lineups";
+
+/** A workbook that Gearproof did not make: contact resistance with the poles side by side, in mΩ (invented). */
+const ROWS = [
+  ["Invented works: contact resistance of breakers"],
+  [],
+  ["Panel", "Part", "Test current (A)", "L1 (mΩ)", "L2 (mΩ)", "L3 (mΩ)", "Conductor (°C)"],
+  ["=H02", "Breaker Q0", 100, 0.041, 0.042, null, 20],
+  ["=H03", "Breaker Q0", 100, 0.04, 0.943, 0.044, 20],
+];
+
+/** Records that stand in a sheet of somebody's own. */
+export function ownLayout(
+  chrome: () => Browser,
+  address: () => string,
+  folder: () => string,
+): void {
+  test("a block of somebody's own sheet is read as records, filled and checked, its layout as it was", async () => {
+    const file = join(folder(), "own.xlsx");
+    writeFileSync(file, await writeXlsx({ sheets: [{ name: "Ducter", rows: ROWS }] }));
+    const context = await chrome().newContext({ viewport: { width: 1400, height: 1000 } });
+    const page = await context.newPage();
+    await page.goto(address());
+    await page.getByRole("heading", { name: "State" }).waitFor({ timeout: 60_000 });
+    await page.locator("#file").setInputFiles(file);
+    await page.getByText(/ is open\. Read/).waitFor({ timeout: 60_000 });
+    await page.getByRole("button", { name: "Read the workbook again" }).click();
+    await page.getByText("This workbook has no lineup yet.").waitFor();
+    await page.locator("#lineup-file").setInputFiles(SAMPLE);
+    await page.getByRole("button", { name: "Keep the lineup without record sheets" }).click();
+    await page.getByText(/^The workbook knows its lineup/).waitFor();
+
+    await page.getByRole("tab", { name: "Readings" }).click();
+    await page.getByRole("button", { name: "Records in sheets of your own" }).click();
+    await page.getByRole("button", { name: "Look for records in the other sheets" }).click();
+    await page.getByText("1 block looks like records: look at each before it is used.").waitFor();
+    await page.getByRole("button", { name: /^Ducter, row 3: Contact resistance/ }).click();
+    await page.getByText("6 records").waitFor();
+    await page.getByText("What the columns hold").click();
+    await page.getByLabel(/^Conductor/).selectOption("temperature");
+    await page.getByRole("button", { name: "Read these as records" }).click();
+    await page.getByText(/^Read as records now: Ducter, row 3/).waitFor({ timeout: 30_000 });
+    await page.getByRole("button", { name: "=H02 · Breaker Q0 · L3 Missing" }).waitFor();
+
+    await page.getByRole("button", { name: "Paste readings" }).click();
+    await page
+      .getByLabel("Readings with their row of titles")
+      .fill("Panel\tPart\tPole\tR (µΩ)\n=H02\tBreaker Q0\tL3\t45");
+    await page.getByRole("button", { name: "Read what was pasted" }).click();
+    await page.getByRole("button", { name: "Write 1 cell on 1 row" }).click();
+    await page.getByText("1 cells written.").waitFor({ timeout: 30_000 });
+    const cells = () =>
+      page.evaluate(() =>
+        window.bench.host.book.sheets[0]?.cells.map((row) => row.map((box) => box?.value ?? null)),
+      );
+    expect(await cells()).toMatchObject([
+      ...ROWS.slice(0, 3),
+      ["=H02", "Breaker Q0", 100, 0.041, 0.042, 0.045, 20],
+      ROWS[4],
+    ]);
+
+    await page.getByRole("tab", { name: "Check" }).click();
+    await page.locator("#panel-check").getByLabel("Record").selectOption("contact");
+    await page
+      .getByRole("button", { name: /=H03 · Breaker Q0 · L2: .*stop · Ducter!E5/ })
+      .waitFor();
+    await page.getByRole("button", { name: "List the findings on a sheet" }).click();
+    await page.getByText(/^The sheet Findings lists \d+ findings/).waitFor({ timeout: 30_000 });
+    await context.close();
+  }, 120_000);
+}
