@@ -11,7 +11,7 @@ export const missingRow: Rule = {
   title: "A test missing",
   finds: "a row or a whole table that the lineup needs and the workbook lacks",
   why: "A test without a row is missed by everybody who reads the sheet.",
-  satisfies: "the lineup built onto the workbook again",
+  satisfies: "the lineup built onto the workbook again, or the line in a mapped block",
   quiet: "for record kinds that the project leaves out",
   reads: "book",
   of: "every kind",
@@ -28,7 +28,7 @@ export const missingRow: Rule = {
             record: kind.id,
             sheet: kind.sheet,
             address: "A1",
-            message: `The workbook has no table for "${kind.title}"; build the lineup onto it again.`,
+            message: `The workbook has no table for "${kind.title}"; build the lineup onto it again, or map the block that holds these records.`,
           }));
       const ids = keyIds(kind);
       // Without a key column rows cannot be told apart; the missing column is said by its own rule.
@@ -44,7 +44,9 @@ export const missingRow: Rule = {
           sheet: first.table.sheet,
           address: a1(first.table.top, first.table.left),
           row: key,
-          message: `${key}: the lineup needs this row and the table lacks it; build the lineup onto the workbook again.`,
+          message: first.table.seen
+            ? `${key}: the lineup needs this record and no line of the mapped blocks is it; put it there, or map the block that holds it.`
+            : `${key}: the lineup needs this row and the table lacks it; build the lineup onto the workbook again.`,
         }));
     }),
 };
