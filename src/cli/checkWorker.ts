@@ -1,8 +1,5 @@
-import { parentPort } from "node:worker_threads";
-import { type Checked, type Job, runJob } from "./checkJob";
+import { parentPort, workerData } from "node:worker_threads";
+import { type JobQueue, workOff } from "./jobQueue";
 
-/** One of the workers of a folder: a job at a time, until there is none. */
-parentPort?.on("message", async (job: Job) => {
-  const done: Checked = await runJob(job);
-  parentPort?.postMessage(done);
-});
+/** One of the workers of a folder. */
+await workOff(workerData as JobQueue, (at, checked) => parentPort?.postMessage({ at, checked }));

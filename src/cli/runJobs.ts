@@ -1,12 +1,15 @@
 import { availableParallelism } from "node:os";
+import { setImmediate } from "node:timers/promises";
 import { Worker } from "node:worker_threads";
-import { type Checked, type Job, runJob } from "./checkJob";
+import type { Checked, Job } from "./checkJob";
+import { jobQueue, workOff } from "./jobQueue";
 
-/** Fewer workbooks than this are checked here: a worker costs its start. */
+/** Fewer workbooks than this are checked here alone: a worker costs its start. */
 const FEW = 4;
 
 /**
- * Checks workbooks, with a worker for each core where there are many.
+ * Checks workbooks, with a thread for each core where there are many. This thread is one of them and
+ * begins at once, while the others are still loading the check.
  *
  * @param done told of each, in the order in which they are done
  * @returns in the order in which they were given
@@ -17,39 +20,33 @@ export async function runJobs(
   cores = availableParallelism(),
 ): Promise<Checked[]> {
   const answers: Checked[] = [];
+  const queue = jobQueue(jobs);
+  const workers = Array.from(
+    { length: jobs.length < FEW ? 0 : Math.min(cores, jobs.length) - 1 },
+    () => new Worker(new URL("./checkWorker.mjs", import.meta.url), { workerData: queue }),
+  );
+  let open = jobs.length;
+  let finish = () => {};
   const settle = (at: number, checked: Checked) => {
     answers[at] = checked;
     done(checked);
+    if (--open === 0) finish();
   };
-  if (jobs.length < FEW || cores < 2) {
-    for (const [at, job] of jobs.entries()) settle(at, await runJob(job));
-    return answers;
+  const elsewhere = new Promise<void>((finished, failed) => {
+    finish = finished;
+    for (const worker of workers)
+      worker.on("error", failed).on("message", ({ at, checked }) => settle(at, checked));
+    if (open === 0) finish();
+  });
+  // The others' answers are heard between two workbooks.
+  const here = workOff(queue, (at, checked) => {
+    settle(at, checked);
+    return setImmediate();
+  });
+  try {
+    await Promise.all([here, elsewhere]);
+  } finally {
+    await Promise.all(workers.map((worker) => worker.terminate()));
   }
-  const waiting = jobs.keys();
-  await Promise.all(
-    Array.from(
-      { length: Math.min(cores, jobs.length) },
-      () =>
-        new Promise<void>((finished, failed) => {
-          const worker = new Worker(new URL("./checkWorker.mjs", import.meta.url));
-          let at = -1;
-          const next = () => {
-            const { value, done: empty } = waiting.next();
-            if (empty) {
-              worker.terminate().then(() => finished(), failed);
-              return;
-            }
-            at = value;
-            worker.postMessage(jobs[at]);
-          };
-          worker.on("error", failed);
-          worker.on("message", (checked: Checked) => {
-            settle(at, checked);
-            next();
-          });
-          next();
-        }),
-    ),
-  );
   return answers;
 }

@@ -1,6 +1,5 @@
 import { EncryptedFileError, HucreError, insertRows } from "hucre";
 import {
-  type Cell,
   openXlsx,
   parseCellRef,
   type RoundtripWorkbook,
@@ -11,8 +10,6 @@ import {
   type Workbook,
   writeXlsx,
 } from "hucre/xlsx";
-import { toSerial } from "../quantities/dates";
-import type { CellValue } from "../records/kind";
 import type { CellWrite } from "../sheets/cell";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { type Plan, planFor } from "../sheets/plan";
@@ -21,7 +18,9 @@ import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcil
 import type { Remembered } from "../sheets/remembered";
 import type { Seen, SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
+import { formulasOf } from "./fileFormulas";
 import { newSheet } from "./fileSheet";
+import { countFrom1900, plain } from "./fileValue";
 import { finish, readMemory, readRemembered } from "./finish";
 import { body, FONT } from "./look";
 import { setCell } from "./setCell";
@@ -67,14 +66,17 @@ export async function openBook(file: Uint8Array): Promise<RoundtripWorkbook> {
     for (const cell of cells?.values() ?? [])
       if (cell.formula !== undefined && cell.formulaResult === undefined)
         cell.formulaResult = cell.value;
+  countFrom1900(workbook);
   return workbook;
 }
 
 function snapshotOf(workbook: Workbook): Snapshot {
-  return { sheets: workbook.sheets.map(sheetSnapshot) };
+  return { sheets: workbook.sheets.map((sheet) => sheetSnapshot(sheet, workbook.dateSystem)) };
 }
 
-function sheetSnapshot(sheet: Sheet): SheetSnapshot {
+function sheetSnapshot(sheet: Sheet, dateSystem: Workbook["dateSystem"]): SheetSnapshot {
+  const formulaAt = formulasOf(sheet);
+  const valueAt = (row: number, column: number) => plain(sheet.rows[row]?.[column], dateSystem);
   const tables = (sheet.tables ?? []).flatMap((table): TableSnapshot[] => {
     if (!table.range) return [];
     const { top, left, bottom } = corners(table.range);
@@ -85,11 +87,11 @@ function sheetSnapshot(sheet: Sheet): SheetSnapshot {
         sheet: sheet.name,
         top,
         left,
-        headers: table.columns.map(({ name }) => name),
+        headers: table.columns.map(({ name }) => unescapedName(name)),
         rowCount: last - top,
         hidden: hiddenRows(sheet, top + 1, last),
-        cell: (row, column) => plain(sheet.rows[top + 1 + row]?.[left + column]),
-        formula: (row, column) => sheet.cells?.get(`${top + 1 + row},${left + column}`)?.formula,
+        cell: (row, column) => valueAt(top + 1 + row, left + column),
+        formula: (row, column) => formulaAt(top + 1 + row, left + column),
       },
     ];
   });
@@ -100,8 +102,8 @@ function sheetSnapshot(sheet: Sheet): SheetSnapshot {
     cells: {
       rowCount: sheet.rows.length,
       columnCount: sheet.rows.reduce((most, { length }) => Math.max(most, length), 0),
-      cell: (row, column) => plain(sheet.rows[row]?.[column]),
-      formula: (row, column) => sheet.cells?.get(`${row},${column}`)?.formula,
+      cell: valueAt,
+      formula: formulaAt,
     },
   };
 }
@@ -121,8 +123,9 @@ export function corners(range: string) {
   return { top: start.row, left: start.col, bottom: end.row, right: end.col };
 }
 
-const plain = (value: Cell["value"] | undefined): CellValue =>
-  value === undefined ? null : value instanceof Date ? toSerial(value) : value;
+/** A header over several lines: a table's definition writes the line's end as its number. */
+const unescapedName = (name: string) =>
+  name.replace(/_x([0-9A-Fa-f]{4})_/g, (_text, code) => String.fromCharCode(parseInt(code, 16)));
 
 /** A workbook file built, and what was done to make it. */
 export interface Built {

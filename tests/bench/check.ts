@@ -1,9 +1,7 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdirSync, statSync, writeFileSync } from "node:fs";
-import { writeBook } from "../../src/workbook/file";
+import { statSync } from "node:fs";
 import { python } from "../judge/outside";
-import { filledPlan, SOUND } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { longBook } from "./longBook";
 
 /**
  * `npm run bench:check [rows]`: the check of a generated workbook of so many record rows (100,000), over
@@ -11,24 +9,7 @@ import { longLineup } from "../support/lineups";
  * process of its own, the least of three runs (of the scripts, one), with its peak memory.
  */
 const rows = Number(process.argv[2] ?? 100_000);
-const ROWS_PER_PANEL = 22.2;
-mkdirSync(".cache", { recursive: true });
-const file = `.cache/bench-${rows}.xlsx`;
-if (!existsSync(file)) {
-  const lineup = longLineup(Math.round(rows / ROWS_PER_PANEL), {
-    criteria: [
-      { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
-    ],
-  });
-  const fill = {
-    ...SOUND,
-    GearWithstand: (...args: Parameters<NonNullable<typeof SOUND.GearWithstand>>) => ({
-      ...SOUND.GearWithstand?.(...args),
-      applied: 27,
-    }),
-  };
-  writeFileSync(file, (await writeBook(filledPlan(lineup, 1, fill))).file);
-}
+const file = await longBook(rows);
 
 interface Run {
   seconds: number;

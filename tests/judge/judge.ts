@@ -1,4 +1,11 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { check } from "../../src/check/check";
 import { KINDS } from "../../src/records/kinds";
@@ -11,6 +18,7 @@ import { functionBook, ourOutcomes, outcomeDifferences, outcomesOf } from "./fun
 import { judgeBook } from "./judgeBook";
 import { convert, openpyxl, scratch } from "./outside";
 import { computedColumns } from "./recordValues";
+import { faultyPlan, findingsOf, otherWriter, readingDifferences, uncalculated } from "./writers";
 
 /**
  * Asks the outside judges live. `--keep` writes what they computed to tests/judged, for `npm test`.
@@ -70,7 +78,7 @@ outcome(
   "LibreOffice opens a written workbook and saves every cell again",
   differences(computedColumns(plan), columnsOf(openpyxl(again), 3)),
 );
-const [written, saved] = await Promise.all([file, again].map(findingsOf));
+const [written, saved] = await Promise.all([file, again].map(findingsText));
 outcome(
   "a workbook that LibreOffice saved, without our memory in it, comes to the same findings",
   written === saved && written !== "[]"
@@ -78,11 +86,56 @@ outcome(
     : [`${written?.slice(0, 300)} against ${saved?.slice(0, 300)}`],
 );
 
+const other = (name: string) => join(folder, `${name}.xlsx`);
+const kept = join(judged, "writers");
+if (keep) mkdirSync(kept, { recursive: true });
+for (const epoch of ["1900", "1904"]) {
+  otherWriter("odd", epoch, other(`openpyxl-${epoch}`));
+  renameSync(
+    convert(other(`openpyxl-${epoch}`), "xlsx", join(folder, "again")),
+    other(`libreoffice-${epoch}`),
+  );
+  for (const name of [`openpyxl-${epoch}`, `libreoffice-${epoch}`]) {
+    const theirs = otherWriter("read", other(name));
+    if (keep) writeFileSync(join(kept, `${name}.json`), `${theirs}\n`);
+    outcome(
+      `our reading of ${name}, cell by cell, with openpyxl's`,
+      readingDifferences(await readBook(readFileSync(other(name))), JSON.parse(theirs)),
+    );
+  }
+}
+const records = join(folder, "records.xlsx");
+writeFileSync(records, (await writeBook(faultyPlan())).file);
+otherWriter("again", records, other("records-openpyxl"));
+otherWriter("filled", records, other("records-filled"));
+renameSync(convert(records, "xlsx", join(folder, "again")), other("records-libreoffice"));
+if (keep)
+  for (const name of readdirSync(folder).filter((file) =>
+    /^(openpyxl|libreoffice|records)-.*xlsx$/.test(file),
+  ))
+    copyFileSync(join(folder, name), join(kept, name));
+const direct = await readBook(readFileSync(records));
+const same = async (name: string, wanted: readonly string[]) => {
+  const found = findingsOf(await readBook(readFileSync(other(name))));
+  return [
+    ...wanted.filter((line) => !found.includes(line)).map((line) => `lost: ${line}`),
+    ...found.filter((line) => !wanted.includes(line)).map((line) => `new: ${line}`),
+  ];
+};
+outcome(
+  "a record workbook that LibreOffice saved comes to the same findings, line by line",
+  await same("records-libreoffice", findingsOf(direct)),
+);
+outcome(
+  "a record workbook that openpyxl saved, its values gone, comes to the same findings, line by line",
+  await same("records-openpyxl", findingsOf(uncalculated(direct))),
+);
+
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
 process.exitCode = failed > 0 ? 1 : 0;
 
 /** The findings of a workbook file, as text. */
-async function findingsOf(book: string): Promise<string> {
+async function findingsText(book: string): Promise<string> {
   const checked = check(await readBook(readFileSync(book)), 46_400);
   return checked.ok ? JSON.stringify(checked.report.findings) : checked.reason;
 }

@@ -617,6 +617,52 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       })
     );
   },
+  "a factor in a formula": (book, next) => {
+    const at = cell(
+      book,
+      next,
+      (column, place) =>
+        column.role === "computed" &&
+        isFormula(place, column) &&
+        number(place.stored[column.id]) &&
+        formulaOf(place, column).includes("[#This Row]"),
+    );
+    const factor = pick(next, [1000, 0.001, 1.05]);
+    return (
+      at &&
+      edit(book, at, Number(at.stored[at.column.id]) * factor, ["own-formula"], {
+        formula: `(${formulaOf(at, at.column)})*${factor}`,
+        asIs: true,
+      })
+    );
+  },
+  "a column filled down without a dollar sign": (book, next) => {
+    const at = formulaCell(book, next);
+    if (!at || at.rows.length < 3) return undefined;
+    const { table, column } = at;
+    const set = withCells(
+      table,
+      at.rows.flatMap((stored, row) =>
+        isFormula({ ...at, row }, column)
+          ? [
+              {
+                row,
+                header: column.header,
+                value: stored[column.id] ?? null,
+                formula: `IF(AZ${table.top + 2 + row}="",${formulaOf({ ...at, row }, column)},"")`,
+              },
+            ]
+          : [],
+      ),
+    );
+    const first = at.rows.findIndex((_row, row) => isFormula({ ...at, row }, column));
+    return {
+      findings: reportWith(book, table.name, set).findings,
+      rules: ["own-formula"],
+      sheet: table.sheet,
+      addresses: [addressOf(table, first, column.header)],
+    };
+  },
   "a reading by formula": (book, next) => {
     const at = cell(
       book,
@@ -763,7 +809,8 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     if (!at || !before) return undefined;
     const value = Number(before.reading) * 0.2;
     const minimum = Number(at.stored.minimum);
-    if (value < 2 * minimum || value > 9 * minimum) return undefined;
+    // Brought to 20 °C it may be half as much again; from ten times the minimum on it is excused.
+    if (value < 2 * minimum || value > 6 * minimum) return undefined;
     return edit(book, at, value, ["fallen-after"], { headers: ["R corrected MΩ"] });
   },
   "a cover or panel sheet that tells otherwise": (book, next) => {

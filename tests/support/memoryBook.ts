@@ -64,7 +64,9 @@ export function memoryBook(plan: Plan): MemoryBook {
     },
     set: (name, row, header, value, formula) => {
       const { cells, headers } = find(name);
-      (cells[row] as Cell[])[headers.indexOf(header)] = { value, formula };
+      const at = headers.indexOf(header);
+      if (at < 0) throw new Error(`no column ${header} in ${name}`);
+      (cells[row] as Cell[])[at] = { value, formula };
     },
     at: (name, row, header) => `${letters(find(name).headers.indexOf(header))}${row + 5}`,
     copyRow: (name, from) => {

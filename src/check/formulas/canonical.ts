@@ -1,6 +1,7 @@
 import { parseStructRef, tokenize } from "@borgar/fx/xlsx";
 import { readArea } from "../../sheets/area";
 import type { TableSnapshot } from "../../sheets/snapshot";
+import { addressesFrom } from "./fromItsRow";
 
 /** One reference of a formula to its own table, or to anything else. */
 export type Ref =
@@ -14,7 +15,12 @@ export type Ref =
       readonly text: string;
     }
   | { readonly to: "column"; readonly header: string; readonly text: string }
-  | { readonly to: "elsewhere"; readonly text: string };
+  | {
+      readonly to: "elsewhere";
+      readonly text: string;
+      /** Whether it goes down with each row that the formula is filled to. */
+      readonly moves: boolean;
+    };
 
 /** A formula as it reads from its own row, however its references are written. */
 export interface Canonical {
@@ -59,7 +65,7 @@ export function canonical(formula: string, table: TableSnapshot, row: number): C
       case "range_named": {
         const found = type === "structured" ? ofColumns(value, table) : ofCells(value, table, row);
         refs.push(...found);
-        return found.map(written).join(":");
+        return found.map((ref) => written(ref, row)).join(":");
       }
       default:
         return value;
@@ -68,24 +74,26 @@ export function canonical(formula: string, table: TableSnapshot, row: number): C
   return { text: text.join(""), refs, numbers, words, functions };
 }
 
-const written = (ref: Ref): string =>
+const written = (ref: Ref, row: number): string =>
   ref.to === "cell"
     ? `{${ref.header}${ref.fixed ? `@${ref.text}` : ref.offset === 0 ? "" : `@${ref.offset}`}}`
     : ref.to === "column"
       ? `{all ${ref.header}}`
-      : `{${ref.text}}`;
+      : `{${ref.moves ? addressesFrom(ref.text, row) : ref.text}}`;
 
 function ofColumns(text: string, table: TableSnapshot): Ref[] {
   const read = parseStructRef(text);
   const { columns = [], sections = [] } = read ?? {};
   if (!read || (read.table !== undefined && read.table !== "" && read.table !== table.name))
-    return [{ to: "elsewhere", text }];
+    return [elsewhere(text)];
   if (sections[0]?.toLowerCase() === "this row" || sections[0] === "@")
     return columns.map((header) => ({ to: "cell", header, offset: 0, fixed: false, text }));
   return sections.length === 0 || sections[0]?.toLowerCase() === "data"
     ? columns.map((header) => ({ to: "column", header, text }))
-    : [{ to: "elsewhere", text }];
+    : [elsewhere(text)];
 }
+
+const elsewhere = (text: string, moves = false): Ref => ({ to: "elsewhere", text, moves });
 
 function ofCells(text: string, table: TableSnapshot, row: number): Ref[] {
   const at = text.lastIndexOf("!");
@@ -94,19 +102,19 @@ function ofCells(text: string, table: TableSnapshot, row: number): Ref[] {
   const area = readArea(text);
   const first = table.top + 1;
   const header = (column: number) => table.headers[column - table.left];
-  const elsewhere: Ref[] = [{ to: "elsewhere", text }];
-  if (!area || sheet !== table.sheet) return elsewhere;
+  const outside = [elsewhere(text, area !== undefined && !/\$\d|^\D*$/.test(text.slice(at + 1)))];
+  if (!area || sheet !== table.sheet) return outside;
   const { top, left, bottom, right } = area;
   if (top === first && bottom === first + table.rowCount - 1 && left === right && top < bottom) {
     const name = header(left);
-    return name === undefined ? elsewhere : [{ to: "column", header: name, text }];
+    return name === undefined ? outside : [{ to: "column", header: name, text }];
   }
-  if (top !== bottom || top < table.top || top > table.top + table.rowCount + 1) return elsewhere;
+  if (top !== bottom || top < table.top || top > table.top + table.rowCount + 1) return outside;
   const fixed = /\$\d/.test(text.slice(at + 1));
   const ends = left === right ? [left] : [left, right];
   const names = ends.map(header);
   return names.some((name) => name === undefined)
-    ? elsewhere
+    ? outside
     : names.map((name) => ({
         to: "cell",
         header: String(name),

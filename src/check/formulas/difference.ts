@@ -12,7 +12,7 @@ export function difference(
   const [mine, theirs] = [headers(ours.refs), headers(own.refs)];
   const lost = mine.filter((header) => !theirs.includes(header));
   const extra = theirs.filter((header) => !mine.includes(header));
-  const newNumbers = own.numbers.filter((one) => !ours.numbers.includes(one));
+  const newNumbers = unique(own.numbers.filter((one) => !ours.numbers.includes(one)));
   const lostNumbers = ours.numbers.filter((one) => !own.numbers.includes(one));
   const sameShape = own.text.length > 0 && shape(own) === shape(ours);
   const named = (list: readonly string[]) => list.map((header) => `"${header}"`).join(", ");
@@ -29,6 +29,13 @@ export function difference(
           : "",
       ),
     ),
+    ...unique(
+      own.refs.map((ref) =>
+        ref.to === "elsewhere" && ref.moves
+          ? `takes ${ref.text} from outside the row, which goes down with each row that the formula is filled to, as no dollar sign holds it`
+          : "",
+      ),
+    ).filter((text) => text !== ""),
     ...(lost.length > 0 && extra.length > 0
       ? [`takes ${named(extra)} in place of ${named(lost)}`]
       : lost.length > 0 && newNumbers.length > 0
@@ -52,10 +59,22 @@ export function difference(
   ];
 }
 
+/** Numbers and functions in a formula of the user's own that ours does without, where the rest tells no more. */
+export function additions(own: Canonical, ours: Canonical): string[] {
+  const numbers = unique(own.numbers.filter((one) => !ours.numbers.includes(one)));
+  const functions = unique(own.functions.filter((name) => !ours.functions.includes(name)));
+  return [
+    ...(numbers.length > 0
+      ? [`works with ${numbers.map(said).join(", ")}, which ours does not`]
+      : []),
+    ...(functions.length > 0 ? [`works with ${functions.join(", ")}, which ours does not`] : []),
+  ];
+}
+
 const headers = (refs: readonly Ref[]): string[] =>
   unique(refs.flatMap((ref) => (ref.to === "elsewhere" ? [] : [ref.header])));
 
-const unique = (list: readonly string[]) => [...new Set(list)];
+const unique = <T>(list: readonly T[]): T[] => [...new Set(list)];
 
 /** A formula without its numbers, words and comparison signs. */
 const shape = ({ text }: Canonical) =>

@@ -5,7 +5,8 @@ import { agrees } from "../agrees";
 import { type Context, type JudgedTable, type Rule, rowName, shown, where } from "../context";
 import type { Finding } from "../finding";
 import { type Canonical, canonical } from "../formulas/canonical";
-import { difference } from "../formulas/difference";
+import { additions, difference } from "../formulas/difference";
+import { fromItsRow } from "../formulas/fromItsRow";
 
 /** Cells of one own formula that are named one by one; of more, the first is named and the others counted. */
 const FEW = 3;
@@ -67,12 +68,11 @@ function ofColumn(table: JudgedTable, { lineup }: Context, column: Column): Find
 function reader(table: TableSnapshot) {
   const known = new Map<string, Canonical>();
   return (formula: string, row: number): Canonical => {
-    const hasAddress = /[A-Z]\$?\d/i.test(formula);
-    if (hasAddress) return canonical(formula, table, row);
-    const seen = known.get(formula);
+    const name = fromItsRow(formula, row);
+    const seen = known.get(name);
     if (seen) return seen;
     const made = canonical(formula, table, row);
-    known.set(formula, made);
+    known.set(name, made);
     return made;
   };
 }
@@ -86,14 +86,12 @@ function ofGroup(
   const shares = group.length * 2 > rows && rows > 1;
   const named = group.length <= FEW ? group : group.slice(0, 1);
   return named.map(({ row, own, ours, formula }): Finding => {
-    const causes = difference(
-      own,
-      ours,
-      (offset) => table.keys[row + offset] ?? "beyond the table",
-    );
+    const told = difference(own, ours, (offset) => table.keys[row + offset] ?? "beyond the table");
     const differs = group.some(
       (one) => !agrees(table.rows[one.row]?.[column.id], table.judged[one.row]?.[column.id]),
     );
+    // A whole column of one's own that agrees may calculate in its own way.
+    const causes = told.length > 0 || (shares && !differs) ? told : additions(own, ours);
     const more = group.length - named.length;
     const alone =
       !shares && rows > group.length ? " It is unlike its neighbours in the column." : "";

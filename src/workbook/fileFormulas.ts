@@ -1,0 +1,69 @@
+import { fromCol, toCol, tokenize } from "@borgar/fx/xlsx";
+import type { Sheet } from "hucre/xlsx";
+import { type Area, readArea } from "../sheets/area";
+
+type FormulaAt = (row: number, column: number) => string | undefined;
+
+/**
+ * The formula of each cell of a sheet as if it were written out there. A file writes a formula that is
+ * filled down once, at its first cell, and an array formula once for all cells that it fills; the file
+ * library leaves the other cells without a text.
+ */
+export function formulasOf(sheet: Sheet): FormulaAt {
+  const { cells } = sheet;
+  if (!cells) return () => undefined;
+  const shared = new Map<number, FormulaAt>();
+  const arrays: (Area & { readonly formula: string })[] = [];
+  for (const [at, { formula, formulaType, formulaSharedIndex, formulaRef }] of cells) {
+    if (!formula) continue;
+    if (formulaType === "shared" && formulaSharedIndex !== undefined) {
+      const [row, column] = at.split(",").map(Number);
+      shared.set(formulaSharedIndex, filled(formula, row ?? 0, column ?? 0));
+    }
+    const area = formulaType === "array" && formulaRef ? readArea(formulaRef) : undefined;
+    if (area && (area.top < area.bottom || area.left < area.right))
+      arrays.push({ ...area, formula });
+  }
+  const ofArray = (row: number, column: number) =>
+    arrays.find(
+      ({ top, left, bottom, right }) =>
+        row >= top && row <= bottom && column >= left && column <= right,
+    )?.formula;
+  return (row, column) => {
+    const cell = cells.get(`${row},${column}`);
+    return cell?.formula === "" && cell.formulaSharedIndex !== undefined
+      ? shared.get(cell.formulaSharedIndex)?.(row, column)
+      : (cell?.formula ?? (arrays.length > 0 ? ofArray(row, column) : undefined));
+  };
+}
+
+const REFERENCES: ReadonlySet<string> = new Set(["range", "range_beam"]);
+const PART = /(\$?)([A-Za-z]+)|(\$?)(\d+)/g;
+
+/** Writes a formula out for other cells than its own: what no dollar sign holds moves with the cell. */
+function filled(formula: string, row: number, column: number): FormulaAt {
+  const pieces = tokenize(formula, { withLocation: false, mergeRefs: true }).map(
+    ({ type, value }) => {
+      const at = value.lastIndexOf("!") + 1;
+      return REFERENCES.has(type)
+        ? (down: number, across: number) =>
+            value.slice(0, at) +
+            value
+              .slice(at)
+              .replace(PART, (text, columnHeld, letters, rowHeld, digits) =>
+                letters
+                  ? columnHeld
+                    ? text
+                    : toCol(fromCol(letters) + across)
+                  : rowHeld
+                    ? text
+                    : String(Number(digits) + down),
+              )
+        : value;
+    },
+  );
+  return (toRow, toColumn) =>
+    pieces
+      .map((piece) => (typeof piece === "string" ? piece : piece(toRow - row, toColumn - column)))
+      .join("");
+}

@@ -1,0 +1,45 @@
+import { mkdirSync, rmSync, symlinkSync } from "node:fs";
+import { availableParallelism } from "node:os";
+import { join, resolve } from "node:path";
+import { booksIn } from "../../src/cli/booksIn";
+import { today } from "../../src/cli/checkCommand";
+import { runJobs } from "../../src/cli/runJobs";
+import { longBook } from "./longBook";
+
+/**
+ * `npm run bench:folder [workbooks] [rows]`: a folder of so many workbooks (200) of about so many record
+ * rows (700) checked in one thread and in one for each core: the speed-up, and workbooks a second. The
+ * processor time tells what the threads cost besides, also on a machine that others keep busy.
+ */
+const count = Number(process.argv[2] ?? 200);
+const rows = Number(process.argv[3] ?? 700);
+/** So many different workbooks; the folder holds each several times. */
+const DIFFERENT = 8;
+
+const folder = ".cache/bench-folder";
+rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder, { recursive: true });
+const made: string[] = [];
+for (let seed = 1; seed <= DIFFERENT; seed++) made.push(resolve(await longBook(rows, seed)));
+for (let at = 0; at < count; at++)
+  symlinkSync(made[at % DIFFERENT] ?? "", join(folder, `book-${String(at).padStart(3, "0")}.xlsx`));
+
+const jobs = booksIn([folder]).map((book) => ({ book, day: today(), whole: false }));
+const timed = async (workers: number) => {
+  const start = performance.now();
+  const before = process.cpuUsage();
+  const checked = await runJobs(jobs, () => {}, workers);
+  const seconds = (performance.now() - start) / 1000;
+  const { user, system } = process.cpuUsage(before);
+  const failed = checked.filter(({ report }) => report.error !== undefined).length;
+  process.stdout.write(
+    `${workers} ${workers === 1 ? "thread " : "threads"} ${seconds.toFixed(2).padStart(7)} s  ${(count / seconds).toFixed(1)} workbooks a second, processor time ${((user + system) / 1e6).toFixed(2)} s${failed ? `, ${failed} could not be read` : ""}\n`,
+  );
+  return seconds;
+};
+const cores = availableParallelism();
+const one = await timed(1);
+const all = await timed(cores);
+process.stdout.write(
+  `speed-up of ${cores} threads over one: ${(one / all).toFixed(2)} (aim at least 1.7 on two cores)\n`,
+);

@@ -1,0 +1,17 @@
+import { expect, test } from "vitest";
+import { CONTACT, cellOf, keepsQuiet, ofRule, sound } from "../support";
+
+keepsQuiet("duplicated-row", [["rows of one panel and different poles", () => {}]]);
+
+test("a row copied is found at the copy, with the place of the first", () => {
+  const book = sound();
+  const { rowCount } = cellOf(book, CONTACT, 0, "Panel");
+  book.copyRow(CONTACT, 4);
+  expect(ofRule(book.snapshot, "duplicated-row")).toMatchObject([
+    {
+      weight: "query",
+      address: book.at(CONTACT, rowCount, "Panel"),
+      message: expect.stringMatching(/stands twice \(also at A9\); keep the one that counts/),
+    },
+  ]);
+});

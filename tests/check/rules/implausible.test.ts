@@ -1,0 +1,36 @@
+import { CONTACT, finds, INSULATION, keepsQuiet } from "../support";
+
+finds("implausible", [
+  {
+    name: "a humidity that cannot be",
+    spoil: (book) => book.set(INSULATION, 2, "Humidity %", 150),
+    table: INSULATION,
+    row: 2,
+    header: "Humidity %",
+    weight: "query",
+    says: /"Humidity %" is 150 .*from 0 to 100 is to be expected/,
+  },
+  {
+    name: "a test voltage with three noughts too many",
+    spoil: (book) => book.set(INSULATION, 2, "Test V DC", 5_000_000),
+    table: INSULATION,
+    row: 2,
+    header: "Test V DC",
+    weight: "query",
+    says: /is to be expected/,
+  },
+  {
+    name: "a number that is no day",
+    spoil: (book) => book.set(CONTACT, 1, "Date", -5),
+    table: CONTACT,
+    row: 1,
+    header: "Date",
+    weight: "query",
+    says: /is no day; type it as 2026-11-25/,
+  },
+]);
+
+keepsQuiet("implausible", [
+  ["the ends of what can be", (book) => book.set(INSULATION, 2, "Humidity %", 100)],
+  ["text: said by another rule", (book) => book.set(INSULATION, 2, "Humidity %", "wet")],
+]);

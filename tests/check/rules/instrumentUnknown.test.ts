@@ -1,0 +1,18 @@
+import { CONTACT, finds, keepsQuiet } from "../support";
+
+finds("instrument-unknown", [
+  {
+    name: "an instrument that nobody listed",
+    spoil: (book) => book.set(CONTACT, 1, "Instrument", "X-9"),
+    table: CONTACT,
+    row: 1,
+    header: "Instrument",
+    weight: "query",
+    says: /"X-9" is not in the table of instruments; list it/,
+  },
+]);
+
+keepsQuiet("instrument-unknown", [
+  ["capital and small letters", (book) => book.set(CONTACT, 1, "Instrument", " x-1 ")],
+  ["no instrument: said by another rule", (book) => book.set(CONTACT, 1, "Instrument", null)],
+]);

@@ -1,0 +1,38 @@
+import { SOUND } from "../../support/fill";
+import type { MemoryBook } from "../../support/memoryBook";
+import { finds, INSULATION, keepsQuiet, rowOf, soundOf } from "../support";
+
+/** Readings that lie close together, as of panels made alike. */
+const alike = () =>
+  soundOf(
+    6,
+    {},
+    {
+      GearInsulation: (row, next) => ({
+        ...SOUND.GearInsulation?.(row, next),
+        reading: Math.round(100_000 + 20_000 * next()),
+      }),
+    },
+  );
+const row = (book: MemoryBook) => rowOf(book, INSULATION, "=K0003", "L2-E", "before");
+const set = (value: number) => (book: MemoryBook) =>
+  book.set(INSULATION, row(book), "R 1 min MΩ", value);
+
+finds("off-group", [
+  {
+    name: "a reading that passes and stands far out from similar ones",
+    spoil: set(1_000_000),
+    table: INSULATION,
+    row: row(alike()),
+    header: "R 1 min MΩ",
+    weight: "note",
+    says: /stands out from \d+ similar readings: their middle is .* MΩ, and it is .* times above it/,
+    book: alike,
+  },
+]);
+
+keepsQuiet("off-group", [
+  ["within a factor of five", set(400_000), alike],
+  ["a reading that does not pass", set(1000), alike],
+  ["readings that lie far apart themselves", set(1_000_000)],
+]);

@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { SOUND } from "../../support/fill";
+import type { MemoryBook } from "../../support/memoryBook";
+import { cellOf, INSULATION, ofRule, rowOf, sound, soundOf } from "../support";
+
+const R = "R 1 min MΩ";
+
+/** Copies the readings of one panel's insulation "before" to another's. */
+function copy(book: MemoryBook, from: string, to: string, digits?: number) {
+  const [first, second] = [from, to].map((panel) => rowOf(book, INSULATION, panel, "before")) as [
+    number,
+    number,
+  ];
+  for (let step = 0; step < 3; step++) {
+    const { value } = cellOf(book, INSULATION, first + step, R);
+    const rounded = digits === undefined ? value : Number(Number(value).toPrecision(digits));
+    book.set(INSULATION, first + step, R, rounded);
+    book.set(INSULATION, second + step, R, rounded);
+  }
+  return second;
+}
+
+test("a panel's readings copied to another are a note, with how seldom chance makes them", () => {
+  const book = sound();
+  const second = copy(book, "=K0001", "=K0003");
+  const found = ofRule(book.snapshot, "same-run");
+  expect(found.map(({ address, weight }) => [address, weight])).toEqual([
+    [book.at(INSULATION, second, R), "note"],
+  ]);
+  expect(found[0]?.message).toMatch(/digit for digit those of =K0001 .*once in .*Were they copied/);
+});
+
+test("nothing is said of readings with too few digits to tell a copy from chance", () => {
+  const book = soundOf(
+    3,
+    {},
+    {
+      GearInsulation: (row, next) => ({ ...SOUND.GearInsulation?.(row, next), reading: 200_000 }),
+    },
+  );
+  expect(ofRule(book.snapshot, "same-run")).toEqual([]);
+});

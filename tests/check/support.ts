@@ -1,0 +1,145 @@
+import { expect, test } from "vitest";
+import { check } from "../../src/check/check";
+import type { Finding } from "../../src/check/finding";
+import type { CellValue } from "../../src/records/kind";
+import { keyIds } from "../../src/records/kind";
+import { recordTables } from "../../src/sheets/recordTable";
+import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
+import { filledPlan, SOUND } from "../support/fill";
+import { equipped, longLineup } from "../support/lineups";
+import { type MemoryBook, memoryBook } from "../support/memoryBook";
+
+/** The day on which the workbooks here are checked: 24 November 2026. */
+export const TODAY = 46_350;
+
+type Changes = NonNullable<Parameters<typeof longLineup>[1]>;
+type Fill = typeof SOUND;
+
+/** A sound workbook of so many panels: every row passes and nothing is to be said. */
+export function soundOf(panels: number, changes: Changes = {}, fill: Fill = {}): MemoryBook {
+  const lineup = longLineup(panels, {
+    criteria: [
+      { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+    ],
+    withstand: { wave: "AC", seconds: 60 },
+    ...changes,
+  });
+  return memoryBook(
+    filledPlan(lineup, 11, {
+      ...SOUND,
+      GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: 27 }),
+      ...fill,
+    }),
+  );
+}
+
+export const sound = (): MemoryBook => soundOf(3);
+
+/** A lineup with transformers, relays, meters and cables, soundly tested; 12 kV cables by the project's own values. */
+export const soundlyEquipped = (): MemoryBook => {
+  const lineup = equipped(longLineup(3, { basis: "IEC" }));
+  return memoryBook(
+    filledPlan(
+      {
+        ...lineup,
+        criteria: [
+          ...lineup.criteria,
+          { from: "project", quantity: "insulation minimum MΩ", value: 2000, document: "invented" },
+          { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+        ],
+      },
+      11,
+      {
+        ...SOUND,
+        GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: 22.4 }),
+      },
+    ),
+  );
+};
+
+export function findingsOf(snapshot: Snapshot, today = TODAY): readonly Finding[] {
+  const checked = check(snapshot, today);
+  if (!checked.ok) throw new Error(checked.reason);
+  return checked.report.findings;
+}
+
+/** What one rule finds in a workbook. */
+export const ofRule = (snapshot: Snapshot, rule: string): Finding[] =>
+  findingsOf(snapshot).filter((finding) => finding.rule === rule);
+
+/** Tables of the sound workbook. */
+export const INSULATION = "GearInsulation";
+export const WITHSTAND = "GearWithstand";
+export const CONTACT = "GearContact";
+export const TORQUE = "GearTorque";
+
+export interface Fault {
+  /** What was done. */
+  readonly name: string;
+  readonly spoil: (book: MemoryBook) => void;
+  /** The cell at which the rule must find it. */
+  readonly table: string;
+  readonly row: number;
+  readonly header: string;
+  readonly weight: Finding["weight"];
+  /** Of the message: what is wrong and what would be right. */
+  readonly says: RegExp;
+  /** The sound workbook that it is put into. */
+  readonly book?: () => MemoryBook;
+}
+
+/** Tests that a rule finds each fault, once, at its cell, and says what is wrong. */
+export const finds = (rule: string, faults: readonly Fault[]) =>
+  test.each(faults.map((fault) => [fault.name, fault] as const))(
+    `${rule} finds %s`,
+    (_name, { spoil, table, row, header, weight, says, book: make = sound }) => {
+      const book = make();
+      expect(ofRule(book.snapshot, rule)).toEqual([]);
+      spoil(book);
+      const found = ofRule(book.snapshot, rule);
+      expect(found.map((one) => [one.address, one.weight])).toEqual([
+        [book.at(table, row, header), weight],
+      ]);
+      expect(found[0]?.message).toMatch(says);
+      expect(found[0]?.sheet).toBe(
+        tablesOf(book.snapshot).find(({ name }) => name === table)?.sheet,
+      );
+    },
+  );
+
+/** Tests that a rule has nothing to say of what is excused, or said by another rule. */
+export const keepsQuiet = (
+  rule: string,
+  cases: readonly (readonly [
+    name: string,
+    spoil: (book: MemoryBook) => void,
+    make?: () => MemoryBook,
+  ])[],
+) =>
+  test.each(cases.map((one) => [one[0], one] as const))(`${rule} keeps quiet: %s`, (_name, one) => {
+    const [, spoil, make = sound] = one;
+    const book = make();
+    spoil(book);
+    expect(ofRule(book.snapshot, rule)).toEqual([]);
+  });
+
+/** Row of a table by its key cells; the first that has all these words among them. */
+export function rowOf(book: MemoryBook, table: string, ...words: readonly CellValue[]): number {
+  const found = recordTables(book.snapshot).find((one) => one.table.name === table);
+  const at = found?.rows.findIndex((row) =>
+    words.every((word) => keyIds(found.kind).some((id) => row[id] === word)),
+  );
+  if (at === undefined || at < 0) throw new Error(`no row ${words.join(" · ")} in ${table}`);
+  return at;
+}
+
+/** What a cell of a table holds, and its formula. */
+export function cellOf(book: MemoryBook, table: string, row: number, header: string) {
+  const found = tablesOf(book.snapshot).find(({ name }) => name === table);
+  const column = found?.headers.indexOf(header) ?? -1;
+  return {
+    value: found?.cell(row, column) ?? null,
+    formula: found?.formula(row, column) ?? "",
+    rowCount: found?.rowCount ?? 0,
+  };
+}
