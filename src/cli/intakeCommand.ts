@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import * as z from "zod";
-import type { ArrivalOptions } from "../intake/arrivals";
+import type { ArrivalOptions } from "../intake/arrivalOptions";
 import { decode, type Encoding } from "../intake/decode";
 import { historyRows } from "../intake/historyRows";
 import { mappedTables } from "../intake/mappedTables";

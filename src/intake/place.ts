@@ -1,5 +1,6 @@
 import { type CellValue, isBlank } from "../records/kind";
-import { type Arrival, type ArrivalOptions, arrivalsOf, type Say } from "./arrivals";
+import type { ArrivalOptions } from "./arrivalOptions";
+import { type Arrival, arrivalsOf, type Say } from "./arrivals";
 import { isSameCell } from "./isSameCell";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import type { ExportTable } from "./readExport";
@@ -73,20 +74,31 @@ export const placeReadings = <T extends RecordRows>(
 
 /** The lines of each row; those that say just the same once. */
 const byRow = <T extends RecordRows>(arrivals: Iterable<Arrival<T>>): Iterable<Repeated<T>[]> => {
-  const groups = new Map<T, Map<number, (Repeated<T> & { lines: number[] })[]>>();
+  const groups = new Map<T, Map<number, Gathered<T>[]>>();
   for (const arrival of arrivals) {
-    const rows =
-      groups.get(arrival.table) ?? new Map<number, (Repeated<T> & { lines: number[] })[]>();
-    groups.set(arrival.table, rows);
-    const sofar = rows.get(arrival.row);
-    if (!sofar) rows.set(arrival.row, [{ ...arrival, lines: [arrival.line] }]);
-    else {
-      const again = sofar.find((one) => isSaidAgain(one, arrival));
-      if (again) again.lines.push(arrival.line);
-      else sofar.push({ ...arrival, lines: [arrival.line] });
+    let rows = groups.get(arrival.table);
+    if (rows === undefined) {
+      rows = new Map();
+      groups.set(arrival.table, rows);
     }
+    const sofar = rows.get(arrival.row);
+    if (sofar === undefined) rows.set(arrival.row, [{ ...arrival, lines: [arrival.line] }]);
+    else again(sofar, arrival);
   }
   return [...groups.values()].flatMap((rows) => [...rows.values()]);
+};
+
+type Gathered<T extends RecordRows> = Repeated<T> & { readonly lines: number[] };
+
+const again = <T extends RecordRows>(sofar: Gathered<T>[], arrival: Arrival<T>) => {
+  for (let at = 0; at < sofar.length; at++) {
+    const one = sofar[at] as Gathered<T>;
+    if (isSaidAgain(one, arrival)) {
+      one.lines.push(arrival.line);
+      return;
+    }
+  }
+  sofar.push({ ...arrival, lines: [arrival.line] });
 };
 
 const cellsOf = <T extends RecordRows>(
@@ -95,7 +107,7 @@ const cellsOf = <T extends RecordRows>(
 ): PlacedCell<T>[] => {
   const taken = when ?? day;
   const source = taken === undefined ? { file, line } : { file, line, when: taken };
-  return [...cells].map(([column, value]) => ({
+  return cells.map(([column, value]) => ({
     table,
     row,
     column,
@@ -140,10 +152,10 @@ const repeats = <T extends RecordRows>(
   earlier: Repeated<T>,
   taken: Settled<T>,
   file: string,
-): Kept<T>[] =>
-  [...earlier.cells].flatMap(([column, value]) =>
-    column === "date" ||
-    isSameCell(value, taken.cells.get(column) ?? null, taken.table.kind, column)
+): Kept<T>[] => {
+  const now = new Map(taken.cells);
+  return earlier.cells.flatMap(([column, value]) =>
+    column === "date" || isSameCell(value, now.get(column) ?? null, taken.table.kind, column)
       ? []
       : [
           {
@@ -156,6 +168,7 @@ const repeats = <T extends RecordRows>(
           },
         ],
   );
+};
 
 const isSame = ({ old, value, table, column }: PlacedCell<RecordRows>) =>
   isSameCell(old, value, table.kind, column);
