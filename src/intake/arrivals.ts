@@ -1,8 +1,11 @@
+import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Column, RecordKind } from "../records/kind";
 import type { ArrivalOptions } from "./arrivalOptions";
+import { cellValue } from "./cellValue";
 import { columnFor } from "./columnFor";
-import { type Entry, type Known, type Line, lineReader } from "./lineReader";
+import { withoutComment } from "./comment";
+import { type Entry, type Known, type Line, lineReader, type ReadCell } from "./lineReader";
 import { meaning } from "./meaning";
 import { once } from "./once";
 import { byColumn, onlyOne, readCell } from "./readCell";
@@ -204,16 +207,19 @@ const cellReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptio
     return plan;
   };
   let last: { shape: unknown; of: RecordRows; plan: readonly Taken[] } | undefined;
-  const read = (column: Column, candidates: readonly Known[]): Result<Entry> => {
+  const read = (column: Column, candidates: readonly Known[]): Result<ReadCell> => {
     const one = onlyOne(column, candidates, instruments);
-    const value = one.ok ? readCell(one.value, column, table, table.dates, wave) : one;
-    return value.ok ? answer([column.id, value.value]) : value;
+    if (!one.ok) return one;
+    const { value, comment } = withoutComment(one.value.text, column, (text) =>
+      readCell({ ...one.value, text }, column, table, table.dates, wave),
+    );
+    return value.ok ? answer({ entry: [column.id, value.value], comment }) : value;
   };
-  const readOnce = (column: Column, part: Known): Result<Entry> => {
-    if (part.column === column && part.entry) return part.entry;
+  const readOnce = (column: Column, part: Known): Result<ReadCell> => {
+    if (part.column === column && part.read) return part.read;
     part.column = column;
-    part.entry = read(column, [part]);
-    return part.entry;
+    part.read = read(column, [part]);
+    return part.read;
   };
   return (
     number: number,
@@ -225,26 +231,51 @@ const cellReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptio
       last = { shape: line.shape, of, plan: planOf(line, of) };
     const { plan } = last;
     const cells: Entry[] = [];
+    let comments: string[] | undefined;
     for (let at = 0; at < plan.length; at++) {
       const { column, from } = plan[at] as Taken;
-      const entry =
+      const one =
         from.length === 1
           ? readOnce(column, line.parts[from[0] as number] as Known)
           : read(
               column,
               from.map((at) => line.parts[at] as Known),
             );
-      if (entry.ok) cells.push(entry.value);
-      else {
+      if (one.ok) {
+        cells.push(one.value.entry);
+        if (one.value.comment) comments = [...(comments ?? []), one.value.comment];
+      } else {
         say(
           number,
-          `${entry.reason}${column.need === "reading" ? "" : ` (${column.header} only; the rest of the line stands)`}`,
+          `${one.reason}${column.need === "reading" ? "" : ` (${column.header} only; the rest of the line stands)`}`,
         );
         if (column.need === "reading") return undefined;
       }
     }
-    return cells;
+    return comments ? remarked(cells, comments, of, (reason) => say(number, reason)) : cells;
   };
+};
+
+/** A line's cells with the comments that stood beside numbers in its remarks; what cannot stand there is said. */
+const remarked = (
+  cells: readonly Entry[],
+  comments: readonly string[],
+  { kind, at }: RecordRows,
+  say: (reason: string) => void,
+): readonly Entry[] => {
+  const column = columnFor(kind, "remarks");
+  const own = cells.find(([id]) => id === "remarks")?.[1];
+  const told = [...new Set(comments)].join("; ");
+  const text = own ? `${own}; ${told}` : told;
+  const value =
+    column && (!at || at.has(column.id))
+      ? cellValue(text, column, {})
+      : refuse("none", `${kind.sheet} has no column for remarks.`);
+  if (value.ok) return [...cells.filter(([id]) => id !== "remarks"), ["remarks", value.value]];
+  say(
+    `the comment ${quoted(told)} beside a number is left out, its number is taken: ${value.reason}`,
+  );
+  return cells;
 };
 
 /** A line with more cells than titles has been parted in the wrong places. */

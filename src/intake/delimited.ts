@@ -6,6 +6,8 @@ export interface TextRow {
   readonly cells: readonly string[];
   /** The whole row as it is written, where it is a line of a file: a line may be said again word for word. */
   readonly text?: string;
+  /** By cell, what is written in the cell above that it is joined to. */
+  readonly joined?: ReadonlyMap<number, string>;
 }
 
 /** A line that is parted into its cells when they are first asked for. */

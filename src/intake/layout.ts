@@ -209,14 +209,15 @@ export function* layout(
       yield { row, again: true };
       continue;
     }
-    const { cells, line } = row;
-    const filled = countFilled(cells);
-    if (filled === 0) {
+    const { line } = row;
+    const kept = options.keep?.has(line) ?? false;
+    if (countFilled(row.cells) === 0) {
       gap = true;
       continue;
     }
-    const kept = options.keep?.has(line) ?? false;
-    if (!kept && filled > 1 && mayBeTitles(cells)) {
+    const { cells } = wholeRow(row);
+    const filled = countFilled(cells);
+    if (!kept && filled > 1 && mayBeTitles(row.cells)) {
       const next = [row, all.peek(0), all.peek(1)].filter((one) => one !== undefined);
       const found = headAt(next, { ...options, titleLines: undefined, units: undefined });
       if (found && isConvincing(found, filled)) {
@@ -256,11 +257,19 @@ export function* layout(
     else {
       if (row.text !== undefined && filled > 2 && plain.size < MOST_PLAIN && !mayBeTitles(cells))
         plain.add(row.text);
-      yield { row };
+      yield { row: wholeRow(row) };
     }
   }
   yield* pending.map(noted);
 }
+
+/** A row of readings with what is written for it in cells that reach down from rows above. */
+export const wholeRow = (row: TextRow): TextRow => {
+  const { joined, cells, line } = row;
+  return joined
+    ? { line, cells: cells.map((cell, at) => (cell === "" ? (joined.get(at) ?? "") : cell)) }
+    : row;
+};
 
 const noted = ({ line, cells }: TextRow): Part => ({
   skipped: { line, reason: `a note: ${filledOf(cells).join(" ").slice(0, 60)}` },

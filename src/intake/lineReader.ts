@@ -8,6 +8,12 @@ import { factsOf, type Written } from "./written";
 /** One cell for a record: the column's id, and the value. */
 export type Entry = readonly [column: string, value: CellValue];
 
+/** A cell read, and the comment that stood beside its number. */
+export interface ReadCell {
+  readonly entry: Entry;
+  readonly comment?: string;
+}
+
 /** A text under its title, and what has been found out about it; the same text under the same title is one. */
 export interface Known extends Written {
   /** What the text means by the user's own word or by the lineup. */
@@ -18,7 +24,7 @@ export interface Known extends Written {
   readonly kept: boolean;
   /** The column of the records that it was last read for, and what it comes to there. */
   column?: Column;
-  entry?: Result<Entry>;
+  read?: Result<ReadCell>;
 }
 
 /** Which fields lines have that are filled in the same columns, and what has been found out about them. */

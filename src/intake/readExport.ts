@@ -16,6 +16,7 @@ import {
   layout,
   MOST_COLUMNS,
   type Skipped,
+  wholeRow,
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
 import { type DateOrder, dateOrder } from "./readDate";
@@ -269,8 +270,8 @@ export const readRows = (
       if (row.line < (runs[at] ?? 0)) continue;
       const block = blocks[of] as ExportBlock;
       const { rowsOf } = longs[of] as Long;
-      if (rowsOf) for (const part of rowsOf(row)) yield { block, row: part };
-      else yield { block, row };
+      if (rowsOf) for (const part of rowsOf(wholeRow(row))) yield { block, row: part };
+      else yield { block, row: wholeRow(row) };
     }
   }
   const mark: DecimalEvidence = decimal

@@ -102,6 +102,13 @@ function sheetSnapshot(sheet: Sheet): SheetSnapshot {
       columnCount: sheet.rows.reduce((most, { length }) => Math.max(most, length), 0),
       cell: (row, column) => plain(sheet.rows[row]?.[column]),
       formula: (row, column) => sheet.cells?.get(`${row},${column}`)?.formula,
+      merges: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
+        top: startRow,
+        left: startCol,
+        bottom: endRow,
+        right: endCol,
+      })),
+      note: (row, column) => sheet.cells?.get(`${row},${column}`)?.comment?.text,
     },
   };
 }
