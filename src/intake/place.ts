@@ -1,4 +1,5 @@
-import { type CellValue, isBlank } from "../records/kind";
+import { serialDay } from "../quantities/dates";
+import { type CellValue, type Column, isBlank } from "../records/kind";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { type Arrival, arrivalsOf, type Say } from "./arrivals";
 import { isSameCell } from "./isSameCell";
@@ -6,6 +7,7 @@ import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from
 import type { ExportTable } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { isSaidAgain, type Repeated, type Settled, settle } from "./settle";
+import { staleCells } from "./staleCells";
 
 export interface PlaceOptions extends ArrivalOptions {
   /** Whether cells that hold something else may be written over. */
@@ -64,8 +66,9 @@ export const placeReadings = <T extends RecordRows>(
         "is of an earlier day than what stands there, and is not written over it; it goes to the history.",
       );
     } else {
-      kept.push(...against.map(replacedBy));
-      placed.push(...fresh, ...against, ...originCell(line, exported.name, true));
+      const stale = staleOf(line, against, exported.name, say);
+      kept.push(...[...against, ...stale].map(replacedBy));
+      placed.push(...fresh, ...against, ...stale, ...originCell(line, exported.name, true));
     }
   }
   unplaced.sort((one, other) => one.source.line - other.source.line);
@@ -169,6 +172,55 @@ const repeats = <T extends RecordRows>(
         ],
   );
 };
+
+/** Where a reading is replaced, the cells to blank that are of the test before; and what is to be known of it. */
+const staleOf = <T extends RecordRows>(
+  line: Settled<T>,
+  against: readonly PlacedCell<T>[],
+  file: string,
+  say: Say,
+): PlacedCell<T>[] => {
+  const { table, row } = line;
+  const { columns } = table.kind;
+  const readings = against.filter(({ column }) =>
+    columns.some(({ id, need }) => id === column && need === "reading"),
+  );
+  if (readings.length === 0) return [];
+  const given = new Set(line.cells.map(([column]) => column));
+  const { gone, left } = staleCells(table, row, given, line.day);
+  const stored = table.rows[row] ?? {};
+  const named = (some: readonly Column[]) =>
+    some.map(({ header, id, accepts }) => `${header} (${shownIn(stored[id], accepts)})`).join(", ");
+  const because = (why: (typeof left)[number]["why"]) =>
+    named(left.flatMap((one) => (one.why === why ? one.column : [])));
+  if (gone.length > 0)
+    say(
+      line.line,
+      `replaces a reading and does not give ${named(gone)}, which was of the test before and goes to the history; right would be a line with all that the record needs.`,
+    );
+  for (const [why, reason] of [
+    ["same day", "is of the same day"],
+    ["other rows", "is of other rows too"],
+  ] as const)
+    if (because(why) !== "")
+      say(
+        line.line,
+        `replaces a reading and does not give ${because(why)}, which ${reason} and stays; correct it where it was another.`,
+      );
+  return gone.map(({ id }) => ({
+    table,
+    row,
+    column: id,
+    old: stored[id] ?? null,
+    value: null,
+    source: { file, line: line.line },
+  }));
+};
+
+const shownIn = (value: CellValue | undefined, accepts: Column["accepts"]): string =>
+  accepts?.type === "date" && typeof value === "number"
+    ? serialDay(value)
+    : String(value ?? "").slice(0, 40);
 
 const isSame = ({ old, value, table, column }: PlacedCell<RecordRows>) =>
   isSameCell(old, value, table.kind, column);
