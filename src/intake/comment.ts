@@ -1,7 +1,9 @@
 import type { Result } from "../quantities/result";
 import type { CellValue, Column } from "../records/kind";
 
-const BESIDE = /^(.*\d.*?)\s*(?:\(([^()]*\p{L}[^()]*)\)|[;*]\s*(\D.*))$/u;
+/** No number with its comment is longer. */
+const LONGEST = 300;
+const TRAILING = /[;*]\s*[^\d\s]/;
 
 /**
  * A number with a comment beside it, such as `5200 (after cleaning)` or `31,5 * cleaned`.
@@ -10,9 +12,16 @@ const BESIDE = /^(.*\d.*?)\s*(?:\(([^()]*\p{L}[^()]*)\)|[;*]\s*(\D.*))$/u;
  * @example besideNumber("5200 (after cleaning)") // { number: "5200", comment: "after cleaning" }
  */
 export const besideNumber = (text: string): Beside | undefined => {
-  const [, number, bracketed, trailing] = text.length > 300 ? [] : (BESIDE.exec(text.trim()) ?? []);
-  const comment = (bracketed ?? trailing)?.trim();
-  return number !== undefined && comment ? { number: number.trim(), comment } : undefined;
+  const written = text.length > LONGEST ? "" : text.trim();
+  const first = written.search(/\d/);
+  if (first < 0) return undefined;
+  const open = written.endsWith(")") ? written.lastIndexOf("(") : -1;
+  const mark = open > first ? open : first + written.slice(first).search(TRAILING);
+  if (mark <= first) return undefined;
+  const comment = written.slice(mark + 1, open > first ? -1 : undefined).trim();
+  return open > first && !/\p{L}/u.test(comment)
+    ? undefined
+    : { number: written.slice(0, mark).trim(), comment };
 };
 
 /** A number's text, and what stands beside it. */
