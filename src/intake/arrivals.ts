@@ -49,6 +49,11 @@ export function* arrivalsOf<T extends RecordRows>(
   const timeOf = once(readTime);
   /** Lines of the table of which everything was taken: overlapping exports say them word for word again. */
   const seen = new Map<string, Arrival<T>>();
+  let said = 0;
+  const saying: Say = (...words) => {
+    said += 1;
+    say(...words);
+  };
   let of: ExportBlock | undefined;
   let readLine: ReturnType<typeof lineReader<Among<T>>> | undefined;
   for (const { block, row } of table.each()) {
@@ -57,9 +62,9 @@ export function* arrivalsOf<T extends RecordRows>(
       readLine = lineReader(block, meant);
       seen.clear();
     }
-    const before = row.text === undefined ? undefined : seen.get(row.text);
-    if (before) {
-      yield { ...before, line: row.line };
+    const again = row.text === undefined ? undefined : seen.get(row.text);
+    if (again) {
+      yield { ...again, line: row.line };
       continue;
     }
     const line = readLine(row);
@@ -73,11 +78,8 @@ export function* arrivalsOf<T extends RecordRows>(
       say(row.line, found.reason, found.suggestion);
       continue;
     }
-    let said = 0;
-    const cells = cellsOf(row.line, line, found.value.table, (...words) => {
-      said += 1;
-      say(...words);
-    });
+    const before = said;
+    const cells = cellsOf(row.line, line, found.value.table, saying);
     if (!cells) continue;
     const written = line.parts[line.shape.date]?.text ?? "";
     const day = dayOf(written);
@@ -90,7 +92,8 @@ export function* arrivalsOf<T extends RecordRows>(
       day,
       when: day !== undefined && time !== undefined ? day + time : undefined,
     };
-    if (row.text !== undefined && said === 0 && seen.size < MOST_SEEN) seen.set(row.text, arrival);
+    if (row.text !== undefined && said === before && seen.size < MOST_SEEN)
+      seen.set(row.text, arrival);
     yield arrival;
   }
 }
