@@ -3,6 +3,7 @@ import { compareReports } from "../check/compare";
 import { markFile } from "../workbook/fileMarks";
 import { checkFile, type FileReport, fileReport } from "./checkCommand";
 import { readBytes, UsageError, writeWhole } from "./files";
+import { refuseLoss } from "./refuseLoss";
 import { comparedWords, findingTable, matrixTable, summaryLine } from "./terminal";
 
 /** The check of one workbook and what is to be written of it. */
@@ -15,6 +16,8 @@ export interface Job {
   /** How own layouts are read, and the lineup where the workbook does not tell it. */
   readonly map?: string;
   readonly lineup?: string;
+  /** Whether the written copies may lack what saving loses. */
+  readonly acceptLoss?: boolean;
   readonly day: number;
   /** Whether the matrix and the findings are told, or the summary alone. */
   readonly whole: boolean;
@@ -34,6 +37,7 @@ export async function runJob(job: Job): Promise<Checked> {
     const compared = against
       ? compareReports(await checkFile(against, () => {}, day, { map, lineup }), report)
       : undefined;
+    if (marked || sheet) await refuseLoss(book, readBytes(book), job.acceptLoss);
     const told = [
       whole
         ? [book, matrixTable(report), findingTable(report.findings, 12), summaryLine(report)].join(

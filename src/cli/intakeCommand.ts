@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import * as z from "zod";
-import type { ArrivalOptions } from "../intake/arrivals";
+import type { ArrivalOptions } from "../intake/arrivalOptions";
 import { decode, type Encoding } from "../intake/decode";
 import { historyRows } from "../intake/historyRows";
 import { mappedTables } from "../intake/mappedTables";
@@ -26,6 +26,7 @@ import { readRemembered } from "../workbook/finish";
 import { today } from "./checkCommand";
 import { named, readBytes, readText, UsageError, writeWhole } from "./files";
 import { type BookOptions, openBookAs } from "./openBookAs";
+import { refuseLoss } from "./refuseLoss";
 
 type Placed = Placement<RecordTable>;
 
@@ -60,6 +61,8 @@ export interface IntakeOptions {
   readonly map?: string;
   /** A lineup file, for a workbook that does not tell its lineup. */
   readonly lineup?: string;
+  /** Whether the written workbook may lack what saving loses. */
+  readonly acceptLoss?: boolean;
 }
 
 function readJson<T>(file: string, shape: z.ZodType<T>, right: string): T {
@@ -219,6 +222,7 @@ export async function takeIn(
   ];
   const create = table || history.rows.length === 0 ? [] : [newHistory(history)];
   const files = exports.map((file) => basename(file));
+  await refuseLoss(book, bytes, options.acceptLoss);
   writeWhole(
     out,
     await named(book, () =>
@@ -250,13 +254,18 @@ const changesOf = (
   }));
 
 /** Takes the last intake back and writes the workbook anew; gives in words what came of it. */
-export async function takeBack(book: string, out: string, said: BookOptions = {}): Promise<string> {
+export async function takeBack(
+  book: string,
+  out: string,
+  said: BookOptions & Pick<IntakeOptions, "acceptLoss"> = {},
+): Promise<string> {
   const { bytes, snapshot, lineup, tables, remembered } = await openForIntake(book, said);
   const { last, ...others } = remembered;
   if (!last)
     throw new UsageError(
       `${book}: remembers no intake that could be taken back; only the last one can, once`,
     );
+  await refuseLoss(book, bytes, said.acceptLoss);
   const { cells, refused } = undoIntake(last, tables);
   const history = historyOf(snapshot);
   const changes = [

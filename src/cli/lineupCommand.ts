@@ -4,6 +4,7 @@ import { readLineup } from "../lineup/readLineup";
 import { planFor } from "../sheets/plan";
 import { type Built, writeBook } from "../workbook/file";
 import { named, readBytes, readText, UsageError, writeWhole } from "./files";
+import { refuseLoss } from "./refuseLoss";
 
 /** Reads a lineup file, or says everything that is wrong with it. */
 export function loadLineup(file: string): Lineup {
@@ -14,9 +15,14 @@ export function loadLineup(file: string): Lineup {
 }
 
 /** Builds the record workbook of a lineup, onto the one that is there already where there is one. */
-export async function buildBook(lineupFile: string, out: string): Promise<Built> {
+export async function buildBook(
+  lineupFile: string,
+  out: string,
+  acceptLoss = false,
+): Promise<Built> {
   const lineup = loadLineup(lineupFile);
   const existing = existsSync(out) ? readBytes(out) : undefined;
+  if (existing) await refuseLoss(out, existing, acceptLoss);
   const built = await named(out, () => writeBook(planFor(lineup), existing));
   writeWhole(out, built.file);
   return built;

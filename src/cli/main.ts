@@ -36,8 +36,9 @@ export async function main(argv: readonly string[]): Promise<number> {
     )
     .argument("<lineup.json>")
     .requiredOption("-o, --out <book.xlsx>", "the workbook to write")
-    .action(async (file: string, { out }: { out: string }) =>
-      say(buildWords(await buildBook(file, out), out)),
+    .addOption(acceptLoss())
+    .action(async (file: string, { out, acceptLoss }: { out: string; acceptLoss: boolean }) =>
+      say(buildWords(await buildBook(file, out, acceptLoss), out)),
     );
 
   program
@@ -52,6 +53,7 @@ export async function main(argv: readonly string[]): Promise<number> {
       false,
     )
     .option("--undo", "take the last intake back", false)
+    .addOption(acceptLoss())
     .addOption(
       new Option("--decimal <mark>", "the exports' decimal mark, where it cannot be told").choices([
         "point",
@@ -124,6 +126,7 @@ export async function main(argv: readonly string[]): Promise<number> {
       "write a copy with the findings on a sheet (one for each workbook)",
     )
     .option("--against <old.xlsx>", "compare with an earlier revision of the workbook")
+    .addOption(acceptLoss())
     .action(async (books: string[], options: CheckOptions) => {
       code = await checkAll(books, options);
     });
@@ -149,10 +152,18 @@ interface CheckOptions {
   readonly lineup?: string;
   readonly sheet?: string;
   readonly against?: string;
+  readonly acceptLoss: boolean;
 }
 
+/** For every command that saves a workbook. */
+const acceptLoss = () =>
+  new Option(
+    "--accept-loss",
+    "write the workbook though saving loses something of it, such as charts; without it that is refused",
+  ).default(false);
+
 async function checkAll(names: readonly string[], options: CheckOptions): Promise<number> {
-  const { json, html, marked, sheet, against, map, lineup } = options;
+  const { json, html, marked, sheet, against, map, lineup, acceptLoss } = options;
   const books = booksIn(names);
   const several = books.length > 1;
   if (against !== undefined && several)
@@ -168,6 +179,7 @@ async function checkAll(names: readonly string[], options: CheckOptions): Promis
       against,
       map,
       lineup,
+      acceptLoss,
       day: today(),
       whole: books.length <= WHOLE,
     })),

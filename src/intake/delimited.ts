@@ -4,6 +4,24 @@ import { parseCsv } from "hucre/csv";
 export interface TextRow {
   readonly line: number;
   readonly cells: readonly string[];
+  /** The whole row as it is written, where it is a line of a file: a line may be said again word for word. */
+  readonly text?: string;
+  /** By cell, what is written in the cell above that it is joined to. */
+  readonly joined?: ReadonlyMap<number, string>;
+}
+
+/** A line that is parted into its cells when they are first asked for. */
+class Line implements TextRow {
+  #cells: readonly string[] | undefined;
+  constructor(
+    readonly line: number,
+    readonly text: string,
+    readonly delimiter: number,
+  ) {}
+  get cells(): readonly string[] {
+    this.#cells ??= cellsOf(this.text, this.delimiter);
+    return this.#cells;
+  }
 }
 
 /** A quotation mark that has not closed within so many characters is a mark like any other. */
@@ -11,29 +29,30 @@ const LONGEST_QUOTED = 20_000;
 
 /**
  * The rows of delimited text, one by one, each cell without the space around it. Lines without
- * quotation marks are parted at once; the others are left to the library.
+ * quotation marks are parted here, when their cells are asked for; the others are left to the library.
  *
  * @example [...delimited('a;"b;c"\n', ";")] // [{ line: 1, cells: ["a", "b;c"] }]
  */
 export function* delimited(text: string, delimiter: string): Generator<TextRow> {
   const mark = text.includes("\n") ? "\n" : "\r";
+  const part = delimiter.charCodeAt(0);
   let line = 1;
   let from = text.startsWith("\ufeff") ? 1 : 0;
   while (from < text.length) {
     const end = endOf(text, from, mark);
     const record = text.slice(from, end);
     if (!record.includes('"')) {
-      yield { line, cells: cellsOf(record, delimiter) };
+      yield new Line(line, record, part);
       line += 1;
       from = end + 1;
       continue;
     }
     const close = closing(text, from, end, mark);
-    const whole = close === end ? record : text.slice(from, close);
-    let at = line;
+    const whole = text.slice(from, close);
+    let row = line;
     for (const cells of parseCsv(whole.replace(/\r$/, ""), { delimiter })) {
-      yield { line: at, cells: cells.map((cell) => String(cell ?? "").trim()) };
-      at += 1;
+      yield { line: row, cells: cells.map((cell) => String(cell ?? "").trim()) };
+      row += 1;
     }
     line += linesIn(whole, mark);
     from = close + 1;
@@ -45,11 +64,27 @@ const endOf = (text: string, from: number, mark: string) => {
   return end < 0 ? text.length : end;
 };
 
-const cellsOf = (record: string, delimiter: string): string[] => {
-  const cells = record.split(delimiter);
-  for (let at = 0; at < cells.length; at++) cells[at] = (cells[at] as string).trim();
+const cellsOf = (record: string, delimiter: number): string[] => {
+  const cells: string[] = [];
+  let from = 0;
+  for (let at = 0; at < record.length; at++)
+    if (record.charCodeAt(at) === delimiter) {
+      cells.push(trimmed(record, from, at));
+      from = at + 1;
+    }
+  cells.push(trimmed(record, from, record.length));
   return cells;
 };
+
+/** A part of the text without the space around it; most cells have none. */
+const trimmed = (text: string, from: number, to: number): string => {
+  const part = text.slice(from, to);
+  return part !== "" && (mayBeSpace(text.charCodeAt(from)) || mayBeSpace(text.charCodeAt(to - 1)))
+    ? part.trim()
+    : part;
+};
+
+const mayBeSpace = (sign: number) => sign <= 0x20 || sign > 0x7e;
 
 /** Where the record ends whose first line is given: on the line where its quotation marks are even. */
 const closing = (text: string, from: number, end: number, mark: string): number => {

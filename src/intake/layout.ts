@@ -1,5 +1,6 @@
 import type { TextRow } from "./delimited";
 import { plainWords } from "./fields";
+import { once } from "./once";
 import { readTitle } from "./readTitle";
 import { type ExportColumn, isUnitRow, type TitleReading, titlesOf } from "./titles";
 
@@ -36,7 +37,13 @@ export interface Skipped {
 
 export type Part =
   | { readonly block: Block; readonly row?: undefined; readonly skipped?: undefined }
-  | { readonly row: TextRow; readonly block?: undefined; readonly skipped?: undefined }
+  | {
+      readonly row: TextRow;
+      /** Whether the same line stood in the same table before, word for word. */
+      readonly again?: boolean;
+      readonly block?: undefined;
+      readonly skipped?: undefined;
+    }
   | { readonly skipped: Skipped; readonly block?: undefined; readonly row?: undefined };
 
 /** What the user has said about where the titles stand. */
@@ -51,6 +58,8 @@ export interface LayoutOptions extends TitleReading {
 
 /** The first titles stand within so many rows. */
 export const LOOK_ROWS = 120;
+/** So many lines are remembered, to know them when they come again. */
+const MOST_PLAIN = 50_000;
 /** More columns than a spreadsheet has are no table. */
 export const MOST_COLUMNS = 16_384;
 
@@ -62,8 +71,13 @@ const CLOSING = /^(?:end of|page \d|seite \d|printed|checked by|signature|approv
 const SUBHEAD = /^(panel|cubicle|section|bus section|feld|cellule|celda)\s+(.+)$/i;
 
 const filledOf = (cells: readonly string[]) => cells.filter((cell) => cell !== "");
-const isNumberish = (cell: string) =>
-  /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) && !/^\d+ ?(?:s|sec|min)\b/i.test(cell);
+/** A number or the beginning of one, and no time such as the 60 s of a title. */
+const isNumberish = (cell: string) => {
+  const sign = cell.charCodeAt(0);
+  // Of letters, most of what stands in cells, nothing more need be asked.
+  if (sign >= 0x41 && sign <= 0x7a) return false;
+  return /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) && !/^\d+ ?(?:s|sec|min)\b/i.test(cell);
+};
 
 /**
  * The titles at a row: of one line or of two, whichever says more. Undefined where the rows are none.
@@ -182,19 +196,28 @@ export function* layout(
   yield { block: now };
   for (let at = 0; at < head.lines + (head.units ? 1 : 0); at++) all.next();
 
+  const summary = once(isSummary);
   const titles = new Map([[head, headText(head)]]);
   const short = head.columns.length < 3;
   let pending: TextRow[] = [];
   let gap = false;
+  /** Lines that are readings, whatever stands around them. */
+  const plain = new Set<string>();
   for (let row = all.next(); row; row = all.next()) {
-    const { cells, line } = row;
-    const filled = countFilled(cells);
-    if (filled === 0) {
+    if (pending.length === 0 && row.text !== undefined && plain.has(row.text)) {
+      gap = false;
+      yield { row, again: true };
+      continue;
+    }
+    const { line } = row;
+    const kept = options.keep?.has(line) ?? false;
+    if (countFilled(row.cells) === 0) {
       gap = true;
       continue;
     }
-    const kept = options.keep?.has(line) ?? false;
-    if (!kept && filled > 1 && mayBeTitles(cells)) {
+    const { cells } = wholeRow(row);
+    const filled = countFilled(cells);
+    if (!kept && filled > 1 && mayBeTitles(row.cells)) {
       const next = [row, all.peek(0), all.peek(1)].filter((one) => one !== undefined);
       const found = headAt(next, { ...options, titleLines: undefined, units: undefined });
       if (found && isConvincing(found, filled)) {
@@ -206,6 +229,7 @@ export function* layout(
           yield { skipped: { line, reason: "the titles again" } };
         } else {
           now = { facts: [...shared, ...facts], head: found, title: titleOf(pending) };
+          plain.clear();
           titles.set(found, headText(found));
           yield { block: now };
         }
@@ -222,17 +246,30 @@ export function* layout(
       const under = underNotes(now, pending, options);
       if (under) {
         now = under;
+        plain.clear();
         yield { block: now };
       } else yield* pending.map(noted);
       pending = [];
     }
     gap = false;
-    const sum = kept ? undefined : summaryIn(cells, now.head.columns);
+    const sum = kept ? undefined : summaryIn(cells, now.head.columns, summary);
     if (sum) yield { skipped: { line, reason: `${sum} of readings, none itself` } };
-    else yield { row };
+    else {
+      if (row.text !== undefined && filled > 2 && plain.size < MOST_PLAIN && !mayBeTitles(cells))
+        plain.add(row.text);
+      yield { row: wholeRow(row) };
+    }
   }
   yield* pending.map(noted);
 }
+
+/** A row of readings with what is written for it in cells that reach down from rows above. */
+export const wholeRow = (row: TextRow): TextRow => {
+  const { joined, cells, line } = row;
+  return joined
+    ? { line, cells: cells.map((cell, at) => (cell === "" ? (joined.get(at) ?? "") : cell)) }
+    : row;
+};
 
 const noted = ({ line, cells }: TextRow): Part => ({
   skipped: { line, reason: `a note: ${filledOf(cells).join(" ").slice(0, 60)}` },
@@ -334,17 +371,21 @@ const underNotes = (
 const summaryIn = (
   cells: readonly string[],
   columns: readonly ExportColumn[],
+  isSummary: (word: string) => boolean,
 ): string | undefined => {
-  const first = cells.find((cell) => cell !== "");
-  if (first !== undefined && first.length < 24 && SUMMARY.test(first)) return first;
+  let at = 0;
+  while (at < cells.length && cells[at] === "") at += 1;
+  const first = cells[at];
+  if (first !== undefined && isSummary(first)) return first;
   for (const { index, field } of columns)
-    if (field !== undefined && PLACING.has(field) && field !== "test") {
+    if (field !== undefined && index > at && PLACING.has(field) && field !== "test") {
       const cell = cells[index];
-      if (cell !== undefined && cell.length > 2 && cell.length < 24 && SUMMARY.test(cell))
-        return cell;
+      if (cell !== undefined && cell.length > 2 && isSummary(cell)) return cell;
     }
   return undefined;
 };
+
+const isSummary = (word: string): boolean => word.length < 24 && SUMMARY.test(word);
 
 /** An iterable read with a look at what comes next. */
 const ahead = <T>(items: Iterable<T>) => {

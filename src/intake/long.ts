@@ -10,7 +10,8 @@ export interface ExportRow extends TextRow {
 /** A table with one reading a row: its columns, and what makes the rows of a line. */
 export interface Long {
   readonly columns: readonly ExportColumn[];
-  readonly rowsOf: (row: TextRow) => Iterable<ExportRow>;
+  /** The rows of a line; none where each line is one already. */
+  readonly rowsOf?: (row: TextRow) => Iterable<ExportRow>;
 }
 
 const SAYS = ["position", "stage"] as const;
@@ -20,7 +21,7 @@ const SAYS = ["position", "stage"] as const;
  * cells that stand under no phase go with every one of its rows; a phase without a reading gives none.
  *
  * @param blanks true to keep the rows of phases without a reading
- * @example longOf(columns).rowsOf({ line: 2, cells: ["=H01", "31", "32"] }) // a row for L1 and one for L2
+ * @example longOf(columns).rowsOf?.({ line: 2, cells: ["=H01", "31", "32"] }) // a row for L1 and one for L2
  */
 export const longOf = (columns: readonly ExportColumn[], blanks = false): Long => {
   const groups = new Map<string, { says: Says; columns: ExportColumn[] }>();
@@ -31,7 +32,7 @@ export const longOf = (columns: readonly ExportColumn[], blanks = false): Long =
     if (group) group.columns.push(column);
     else groups.set(key, { says: column.says, columns: [column] });
   }
-  if (groups.size === 0) return { columns, rowsOf: (row) => [row] };
+  if (groups.size === 0) return { columns };
 
   const shared = columns.filter(({ says }) => !says);
   const said = SAYS.filter((field) => [...groups.values()].some(({ says }) => says[field]));

@@ -1,29 +1,26 @@
 import type { Lineup } from "../lineup/lineup";
 import { convert } from "../quantities/convert";
-import { answer, type Result } from "../quantities/result";
+import { quoted } from "../quantities/quoted";
+import type { Result } from "../quantities/result";
 import type { Unit } from "../quantities/units";
 import { writeReading } from "../quantities/writeReading";
-import {
-  type CellValue,
-  type Column,
-  keyIds,
-  type RecordKind,
-  type Row,
-  rowKey,
-} from "../records/kind";
+import { type CellValue, keyIds, type RecordKind, type Row, rowKey } from "../records/kind";
 import { KINDS } from "../records/kinds";
 import { rowsOf } from "../records/rowsOf";
+import { a1 } from "../sheets/address";
 import type { RecordTable } from "../sheets/recordTable";
 import type { SheetCells, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
-import { type ArrivalOptions, byColumn, meaning, onlyOne, readCell } from "./arrivals";
+import type { ArrivalOptions } from "./arrivalOptions";
 import { columnFor } from "./columnFor";
-import { besideNumber } from "./comment";
+import { withoutComment } from "./comment";
 import { isSameCell } from "./isSameCell";
+import { meaning } from "./meaning";
+import { byColumn, onlyOne, readCell } from "./readCell";
 import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "./readExport";
 import { rowFinder } from "./rowFinder";
 import { asSaid } from "./seen";
-import { sheetRows } from "./sheetRows";
+import { joinedTo, sheetRows } from "./sheetRows";
 import { type Written, writtenBy } from "./written";
 
 /** A cell of a mapped block that is not understood, rows and columns from 0, and what would be right. */
@@ -100,6 +97,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
   const meant = meaning({ panels: lineup.panels, means: map.means as ArrivalOptions["means"] });
   const entries: Entry[] = [];
   const byKey = new Map<string, Entry[]>();
+  const joins = joinedTo(cells);
   const ids = keyIds(kind);
   for (const { block, row } of read.value.each()) {
     const written = new Map([...factsOf(map, block), ...writtenBy(block)(row)]);
@@ -122,7 +120,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       continue;
     }
     const key = needed.rows[found.value.row] ?? {};
-    const one = entryOf(key, kind, block, row, written, read.value, left, problem);
+    const one = entryOf(key, kind, block, row, written, read.value, left, joins, problem);
     const alike = byKey.get(rowKey(key, ids)) ?? [];
     byKey.set(rowKey(key, ids), alike);
     const same = alike.find((other) => agree(other, one, kind));
@@ -135,11 +133,46 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       entries.push(one);
     }
   }
+  for (const { row, column, message } of besideReadings(kind, entries, cells))
+    problem(row, column, message);
   return {
     tables: entries.length > 0 ? [tableOf(map, kind, entries, cells, left)] : [],
     problems,
   };
 };
+
+/** Notes on cells with a reading, and once for the block that readings of it are formulas. */
+const besideReadings = (
+  { columns }: RecordKind,
+  entries: readonly Entry[],
+  cells: SheetCells,
+): Omit<MapProblem, "sheet">[] => {
+  const readings = columns.filter(({ role, need }) => role === "entry" && need === "reading");
+  const places = entries.flatMap(({ places, values }) =>
+    readings.flatMap(({ id }) => (values.has(id) ? (places.get(id) ?? []) : [])),
+  );
+  const formulas = places.filter(({ row, column }) => cells.formula(row, column) !== undefined);
+  const [first] = formulas;
+  const named = formulas.slice(0, FORMULAS_NAMED).map(({ row, column }) => a1(row, column));
+  const notes = places.flatMap(({ row, column }) => {
+    const note = cells.note?.(row, column);
+    return note
+      ? [{ row, column, message: `The reading has a note on its cell: ${quoted(note, 200)}.` }]
+      : [];
+  });
+  return first === undefined
+    ? notes
+    : [
+        ...notes,
+        {
+          row: first.row,
+          column: first.column,
+          message: `${formulas.length === 1 ? "A reading" : `${formulas.length} readings`} of this block ${formulas.length === 1 ? "is a formula" : "are formulas"} (${named.join(", ")}${formulas.length > named.length ? " …" : ""}); what ${formulas.length === 1 ? "it" : "each"} was last computed to is taken for the reading.`,
+        },
+      ];
+};
+
+const FORMULAS_NAMED = 6;
 
 /** A map's block, read as an export is. */
 export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable> => {
@@ -173,19 +206,24 @@ const entryOf = (
   written: ReadonlyMap<string, Written>,
   table: ExportTable,
   left: number,
+  joins: ReturnType<typeof joinedTo>,
   problem: (row: number, column: number, message: string) => void,
 ): Entry => {
   const values = new Map<string, CellValue>();
   const places = new Map<string, Place>();
   const columnOf = (index: number) => left + (row.from?.[index] ?? index);
+  /** Where a cell of the line is written: in its own row, or in that of the cell it is joined to. */
+  const placeOf = (index: number, unit: Unit | undefined): Place => {
+    const column = columnOf(index);
+    return { row: joins.get(row.line - 1)?.get(column) ?? row.line - 1, column, unit };
+  };
   for (const { field, index, unit } of block.columns) {
     const column =
       field === undefined
         ? undefined
         : (columnFor(kind, field) ??
           kind.columns.find(({ id, role }) => id === field && role === "key"));
-    if (column && (row.from?.[index] ?? index) >= 0)
-      places.set(column.id, { row: row.line - 1, column: columnOf(index), unit });
+    if (column && (row.from?.[index] ?? index) >= 0) places.set(column.id, placeOf(index, unit));
   }
   for (const [column, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
     const one = onlyOne(column, candidates, []);
@@ -194,38 +232,33 @@ const entryOf = (
       continue;
     }
     if (one.value.index !== undefined)
-      places.set(column.id, {
-        row: row.line - 1,
-        column: columnOf(one.value.index),
-        unit: one.value.unit,
-      });
+      places.set(column.id, placeOf(one.value.index, one.value.unit));
     const place = places.get(column.id);
-    const value = readingOf(one.value, column, table);
+    // A reading is of one record; joined over several rows it is that of the first.
+    if (column.need === "reading" && place && place.row < row.line - 1) {
+      places.delete(column.id);
+      problem(
+        place.row,
+        place.column,
+        `The reading is one cell over several rows, and is taken for row ${place.row + 1} alone; row ${row.line} needs its own.`,
+      );
+      continue;
+    }
+    const { value, comment } = withoutComment(one.value.text, column, (text) =>
+      readCell({ ...one.value, text }, column, table, table.dates, undefined),
+    );
     // What cannot be read stands as it is written, for the check to say so at its cell.
-    values.set(column.id, value.ok ? value.value.cell : one.value.text);
-    if (value.ok && value.value.comment)
+    values.set(column.id, value.ok ? value.value : one.value.text);
+    if (comment)
       problem(
         row.line - 1,
         place?.column ?? left,
-        `"${one.value.text}" has a comment beside its number: "${value.value.comment}". The number counts; the comment belongs into the remarks.`,
+        `"${one.value.text}" has a comment beside its number: "${comment}". The number counts; the comment belongs into the remarks.`,
       );
     if (!value.ok && column.need !== "reading" && column.accepts?.type === "date")
       problem(row.line - 1, place?.column ?? left, value.reason);
   }
   return { key, values, places };
-};
-
-const readingOf = (
-  one: Written,
-  column: Column,
-  table: ExportTable,
-): Result<{ readonly cell: CellValue; readonly comment?: string }> => {
-  const read = (text: string) => readCell({ ...one, text }, column, table, table.dates, undefined);
-  const plain = read(one.text);
-  if (plain.ok) return answer({ cell: plain.value });
-  const beside = column.unit === undefined ? undefined : besideNumber(one.text);
-  const number = beside && read(beside.number);
-  return number?.ok ? answer({ cell: number.value, comment: beside?.comment }) : plain;
 };
 
 /** Whether two lines of a layout can be of one record: poles of one operation, say, on lines of their own. */

@@ -1,10 +1,13 @@
-import { type CellValue, isBlank } from "../records/kind";
-import { type Arrival, type ArrivalOptions, arrivalsOf, type Say } from "./arrivals";
+import { serialDay } from "../quantities/dates";
+import { type CellValue, type Column, isBlank } from "../records/kind";
+import type { ArrivalOptions } from "./arrivalOptions";
+import { type Arrival, arrivalsOf, type Say } from "./arrivals";
 import { isSameCell } from "./isSameCell";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import type { ExportTable } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { isSaidAgain, type Repeated, type Settled, settle } from "./settle";
+import { staleCells } from "./staleCells";
 
 export interface PlaceOptions extends ArrivalOptions {
   /** Whether cells that hold something else may be written over. */
@@ -63,8 +66,9 @@ export const placeReadings = <T extends RecordRows>(
         "is of an earlier day than what stands there, and is not written over it; it goes to the history.",
       );
     } else {
-      kept.push(...against.map(replacedBy));
-      placed.push(...fresh, ...against, ...originCell(line, exported.name, true));
+      const stale = staleOf(line, against, exported.name, say);
+      kept.push(...[...against, ...stale].map(replacedBy));
+      placed.push(...fresh, ...against, ...stale, ...originCell(line, exported.name, true));
     }
   }
   unplaced.sort((one, other) => one.source.line - other.source.line);
@@ -73,20 +77,31 @@ export const placeReadings = <T extends RecordRows>(
 
 /** The lines of each row; those that say just the same once. */
 const byRow = <T extends RecordRows>(arrivals: Iterable<Arrival<T>>): Iterable<Repeated<T>[]> => {
-  const groups = new Map<T, Map<number, (Repeated<T> & { lines: number[] })[]>>();
+  const groups = new Map<T, Map<number, Gathered<T>[]>>();
   for (const arrival of arrivals) {
-    const rows =
-      groups.get(arrival.table) ?? new Map<number, (Repeated<T> & { lines: number[] })[]>();
-    groups.set(arrival.table, rows);
-    const sofar = rows.get(arrival.row);
-    if (!sofar) rows.set(arrival.row, [{ ...arrival, lines: [arrival.line] }]);
-    else {
-      const again = sofar.find((one) => isSaidAgain(one, arrival));
-      if (again) again.lines.push(arrival.line);
-      else sofar.push({ ...arrival, lines: [arrival.line] });
+    let rows = groups.get(arrival.table);
+    if (rows === undefined) {
+      rows = new Map();
+      groups.set(arrival.table, rows);
     }
+    const sofar = rows.get(arrival.row);
+    if (sofar === undefined) rows.set(arrival.row, [{ ...arrival, lines: [arrival.line] }]);
+    else again(sofar, arrival);
   }
   return [...groups.values()].flatMap((rows) => [...rows.values()]);
+};
+
+type Gathered<T extends RecordRows> = Repeated<T> & { readonly lines: number[] };
+
+const again = <T extends RecordRows>(sofar: Gathered<T>[], arrival: Arrival<T>) => {
+  for (let at = 0; at < sofar.length; at++) {
+    const one = sofar[at] as Gathered<T>;
+    if (isSaidAgain(one, arrival)) {
+      one.lines.push(arrival.line);
+      return;
+    }
+  }
+  sofar.push({ ...arrival, lines: [arrival.line] });
 };
 
 const cellsOf = <T extends RecordRows>(
@@ -95,7 +110,7 @@ const cellsOf = <T extends RecordRows>(
 ): PlacedCell<T>[] => {
   const taken = when ?? day;
   const source = taken === undefined ? { file, line } : { file, line, when: taken };
-  return [...cells].map(([column, value]) => ({
+  return cells.map(([column, value]) => ({
     table,
     row,
     column,
@@ -140,10 +155,10 @@ const repeats = <T extends RecordRows>(
   earlier: Repeated<T>,
   taken: Settled<T>,
   file: string,
-): Kept<T>[] =>
-  [...earlier.cells].flatMap(([column, value]) =>
-    column === "date" ||
-    isSameCell(value, taken.cells.get(column) ?? null, taken.table.kind, column)
+): Kept<T>[] => {
+  const now = new Map(taken.cells);
+  return earlier.cells.flatMap(([column, value]) =>
+    column === "date" || isSameCell(value, now.get(column) ?? null, taken.table.kind, column)
       ? []
       : [
           {
@@ -156,6 +171,56 @@ const repeats = <T extends RecordRows>(
           },
         ],
   );
+};
+
+/** Where a reading is replaced, the cells to blank that are of the test before; and what is to be known of it. */
+const staleOf = <T extends RecordRows>(
+  line: Settled<T>,
+  against: readonly PlacedCell<T>[],
+  file: string,
+  say: Say,
+): PlacedCell<T>[] => {
+  const { table, row } = line;
+  const { columns } = table.kind;
+  const readings = against.filter(({ column }) =>
+    columns.some(({ id, need }) => id === column && need === "reading"),
+  );
+  if (readings.length === 0) return [];
+  const given = new Set(line.cells.map(([column]) => column));
+  const { gone, left } = staleCells(table, row, given, line.day);
+  const stored = table.rows[row] ?? {};
+  const named = (some: readonly Column[]) =>
+    some.map(({ header, id, accepts }) => `${header} (${shownIn(stored[id], accepts)})`).join(", ");
+  const because = (why: (typeof left)[number]["why"]) =>
+    named(left.flatMap((one) => (one.why === why ? one.column : [])));
+  if (gone.length > 0)
+    say(
+      line.line,
+      `replaces a reading and does not give ${named(gone)}, which was of the test before and goes to the history; right would be a line with all that the record needs.`,
+    );
+  for (const [why, reason] of [
+    ["same day", "is of the same day"],
+    ["other rows", "is of other rows too"],
+  ] as const)
+    if (because(why) !== "")
+      say(
+        line.line,
+        `replaces a reading and does not give ${because(why)}, which ${reason} and stays; correct it where it was another.`,
+      );
+  return gone.map(({ id }) => ({
+    table,
+    row,
+    column: id,
+    old: stored[id] ?? null,
+    value: null,
+    source: { file, line: line.line },
+  }));
+};
+
+const shownIn = (value: CellValue | undefined, accepts: Column["accepts"]): string =>
+  accepts?.type === "date" && typeof value === "number"
+    ? serialDay(value)
+    : String(value ?? "").slice(0, 40);
 
 const isSame = ({ old, value, table, column }: PlacedCell<RecordRows>) =>
   isSameCell(old, value, table.kind, column);

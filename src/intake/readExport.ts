@@ -1,4 +1,4 @@
-import { type DecimalEvidence, decimalMark } from "../quantities/decimalMark";
+import { type DecimalEvidence, decimalWatch } from "../quantities/decimalMark";
 import { quoted } from "../quantities/quoted";
 import type { DecimalMark } from "../quantities/readNumber";
 import { readUnit } from "../quantities/readUnit";
@@ -11,12 +11,12 @@ import { FIELDS, isField, plainWords } from "./fields";
 import {
   type Block,
   firstHead,
-  type Head,
   type LayoutOptions,
   LOOK_ROWS,
   layout,
   MOST_COLUMNS,
   type Skipped,
+  wholeRow,
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
 import { type DateOrder, dateOrder } from "./readDate";
@@ -189,73 +189,89 @@ export const readRows = (
   let line = 0;
   const days = new Map<string, number>();
   const positions = new Set<string>();
+  let lastDay = "";
   const noteDay = (text: string) => {
+    if (text === lastDay) return;
+    lastDay = text;
     const day = text.slice(0, 40).split(/[ T]/, 1)[0] ?? "";
     if (!days.has(day)) days.set(day, line);
   };
+  const marks = decimalWatch();
+  const here = () => `line ${line}`;
+  /** Runs of lines that are readings: first and last line, and the table that they are of. */
+  const runs: number[] = [];
+  let [measured, date, position]: [readonly number[], number, number] = [[], -1, -1];
 
-  /** Walks once through the whole file; gives what tells the decimal mark. */
-  function* walk(head: Head): Generator<string> {
-    let measured: readonly number[] = [];
-    let [date, position] = [-1, -1];
-    for (const part of layout(rows(), head, how)) {
-      if (part.block) {
-        const columns = asPoles(settled(part.block.head.columns, shape), part.block, first);
-        refused = doubled(columns);
-        if (refused) return;
-        const long = longOf(columns, options.blanks);
-        longs.push(long);
-        const wide = long.columns !== columns;
-        blocks.push({
-          title: part.block.title,
-          line: part.block.head.line,
-          header: Object.fromEntries(part.block.facts.map(({ key, value }) => [key, value])),
-          columns: long.columns,
-          shape: wide ? "wide" : "long",
-        });
-        seen.push({ block: part.block, lines: 0, shape: shapeSeen(wide, shape) });
-        measured = long.columns
-          .filter(({ field, unit }) => unit !== undefined || isMeasured(field ?? ""))
-          .map(({ index }) => index);
-        const indexOf = (wanted: string) =>
-          long.columns.find(({ field }) => field === wanted)?.index ?? -1;
-        [date, position] = [indexOf("date"), indexOf("position")];
-        for (const fact of part.block.facts) {
-          const { field = "" } = readTitle(fact.key, undefined, words);
-          line = fact.line;
-          if (field === "date") noteDay(fact.value);
-          if (field === "position") positions.add(fact.value);
-          if (isMeasured(field)) yield fact.value;
-        }
-      } else if (part.row) {
-        const last = seen.at(-1);
-        if (last) last.lines += 1;
-        line = part.row.line;
-        for (const { cells } of (longs.at(-1) as Long).rowsOf(part.row)) {
-          if (date >= 0) noteDay(cells[date] ?? "");
-          if (position >= 0 && positions.size < MOST_POSITIONS)
-            positions.add(cells[position] ?? "");
-          for (const index of measured) {
-            const text = cells[index];
-            if (text !== undefined && text !== "") yield text;
-          }
-        }
-      } else {
-        skippedCount += 1;
-        if (skipped.length < SKIPPED_TOLD) skipped.push(part.skipped);
-      }
+  const enter = (block: Block) => {
+    const columns = asPoles(settled(block.head.columns, shape), block, first);
+    refused = doubled(columns);
+    const long = longOf(columns, options.blanks);
+    longs.push(long);
+    const wide = long.columns !== columns;
+    blocks.push({
+      title: block.title,
+      line: block.head.line,
+      header: Object.fromEntries(block.facts.map(({ key, value }) => [key, value])),
+      columns: long.columns,
+      shape: wide ? "wide" : "long",
+    });
+    seen.push({ block, lines: 0, shape: shapeSeen(wide, shape) });
+    measured = long.columns
+      .filter(({ field, unit }) => unit !== undefined || isMeasured(field ?? ""))
+      .map(({ index }) => index);
+    const indexOf = (wanted: string) =>
+      long.columns.find(({ field }) => field === wanted)?.index ?? -1;
+    [date, position] = [indexOf("date"), indexOf("position")];
+    for (const fact of block.facts) {
+      const { field = "" } = readTitle(fact.key, undefined, words);
+      line = fact.line;
+      if (field === "date") noteDay(fact.value);
+      if (field === "position") positions.add(fact.value);
+      if (isMeasured(field)) marks.note(fact.value, here);
+    }
+  };
+  const note = ({ cells }: TextRow) => {
+    if (date >= 0) noteDay(cells[date] ?? "");
+    if (position >= 0 && positions.size < MOST_POSITIONS) positions.add(cells[position] ?? "");
+    for (const index of measured) {
+      const text = cells[index];
+      if (text !== undefined && text !== "") marks.note(text, here);
+    }
+  };
+  for (const part of layout(rows(), head, how)) {
+    if (part.row) {
+      const last = seen.at(-1);
+      if (last) last.lines += 1;
+      line = part.row.line;
+      if (runs.at(-1) === blocks.length - 1 && runs.at(-2) === line - 1)
+        runs[runs.length - 2] = line;
+      else runs.push(line, line, blocks.length - 1);
+      // What is said again word for word tells nothing new.
+      if (part.again) continue;
+      const long = longs.at(-1) as Long;
+      if (long.rowsOf) for (const row of long.rowsOf(part.row)) note(row);
+      else note(part.row);
+    } else if (part.block) {
+      enter(part.block);
+      if (refused !== undefined) return refuse("wrong", `${file}: ${refused}`);
+    } else {
+      skippedCount += 1;
+      if (skipped.length < SKIPPED_TOLD) skipped.push(part.skipped);
     }
   }
-  const found = decimalMark(walk(head), () => `line ${line}`);
-  if (refused !== undefined) return refuse("wrong", `${file}: ${refused}`);
+  const found = marks.evidence();
 
-  function* each() {
-    let at = -1;
-    for (const part of layout(rows(), head as Head, how)) {
-      if (part.block) at += 1;
-      else if (part.row)
-        for (const row of (longs[at] as Long).rowsOf(part.row))
-          yield { block: blocks[at] as ExportBlock, row };
+  function* each(): Generator<{ readonly block: ExportBlock; readonly row: ExportRow }> {
+    let at = 0;
+    for (const row of rows()) {
+      while (row.line > (runs[at + 1] ?? Number.POSITIVE_INFINITY)) at += 3;
+      const of = runs[at + 2];
+      if (of === undefined) return;
+      if (row.line < (runs[at] ?? 0)) continue;
+      const block = blocks[of] as ExportBlock;
+      const { rowsOf } = longs[of] as Long;
+      if (rowsOf) for (const part of rowsOf(wholeRow(row))) yield { block, row: part };
+      else yield { block, row: wholeRow(row) };
     }
   }
   const mark: DecimalEvidence = decimal
@@ -278,7 +294,11 @@ export const readRows = (
     columns: blocks.length === 1 ? (blocks[0]?.columns ?? []) : distinct(blocks),
     blocks,
     get rows() {
-      return Array.from(each(), ({ row }) => row);
+      return Array.from(each(), ({ row: { line, cells, from } }) => ({
+        line,
+        cells,
+        ...(from && { from }),
+      }));
     },
     each,
     inspection: {

@@ -1,4 +1,5 @@
 import type { RecordKind, Row } from "../records/kind";
+import type { Seen } from "../sheets/snapshot";
 
 /** A record table as far as placing needs it. A table of a workbook is one. */
 export interface RecordRows {
@@ -7,4 +8,6 @@ export interface RecordRows {
   readonly rows: readonly Row[];
   /** Which column ids the table has; all of the kind's where not given. */
   readonly at?: ReadonlyMap<string, number>;
+  /** The workbook's table; `seen` where it is a block in somebody's own layout. */
+  readonly table?: { readonly name?: string; readonly seen?: Seen };
 }

@@ -28,7 +28,7 @@ export const settle = <T extends RecordRows>(
   const [first] = arrivals;
   if (first === undefined) return undefined;
   if (agree(arrivals)) {
-    const cells = new Map(arrivals.flatMap((arrival) => [...arrival.cells]));
+    const cells = [...new Map(arrivals.flatMap((arrival) => arrival.cells))];
     return { ...latestOf(arrivals), cells, lines: linesOf(arrivals), earlier: [] };
   }
 
@@ -67,8 +67,12 @@ const latestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): Repea
 
 /** Whether two lines say just the same, so that they need be kept once. */
 export const isSaidAgain = (one: Arrival<RecordRows>, other: Arrival<RecordRows>): boolean => {
-  if (one.when !== other.when || one.cells.size !== other.cells.size) return false;
-  for (const [id, value] of other.cells) if (one.cells.get(id) !== value) return false;
+  if (one.when !== other.when || one.cells.length !== other.cells.length) return false;
+  if (one.cells === other.cells) return true;
+  for (let at = 0; at < other.cells.length; at++) {
+    const [mine, theirs] = [one.cells[at], other.cells[at]];
+    if (mine !== theirs && (mine?.[0] !== theirs?.[0] || mine?.[1] !== theirs?.[1])) return false;
+  }
   return true;
 };
 

@@ -30,14 +30,28 @@ const asText = (value: CellValue): string => {
     : `${`${whole}${fraction}`.replace(/^(-?)0+(?=\d)/, "$1")}e-${fraction.length}`;
 };
 
+/** By row, then column: the row of the cell that it is joined to, which holds what is written there. */
+export const joinedTo = ({ merges = [] }: SheetCells): ReadonlyMap<number, Map<number, number>> => {
+  const rows = new Map<number, Map<number, number>>();
+  for (const { top, bottom, left } of merges)
+    for (let row = top + 1; row <= bottom; row++)
+      rows.set(row, (rows.get(row) ?? new Map<number, number>()).set(left, top));
+  return rows;
+};
+
 /** The rows of a part of a sheet as text, numbered as the sheet numbers them. */
 export function* sheetRows(cells: SheetCells, region: Region): Generator<TextRow> {
+  const joins = joinedTo(cells);
   for (let row = region.top; row <= Math.min(region.bottom, cells.rowCount - 1); row++) {
     const texts: string[] = [];
     for (let column = region.left; column <= region.right; column++) {
       texts.push(asText(cells.cell(row, column)));
     }
-    yield { line: row + 1, cells: texts };
+    const joined = new Map<number, string>();
+    for (const [column, top] of joins.get(row) ?? [])
+      if (column >= region.left && column <= region.right)
+        joined.set(column - region.left, asText(cells.cell(top, column)));
+    yield { line: row + 1, cells: texts, ...(joined.size > 0 && { joined }) };
   }
 }
 

@@ -12,15 +12,19 @@ export interface Written {
   readonly index?: number;
 }
 
+/** What the block above a table says, as far as its fields are recognised. */
+export const factsOf = (header: ExportBlock["header"]): Written[] =>
+  Object.entries(header).flatMap(([title, text]) => {
+    const { field, unit } = readTitle(title);
+    return field === undefined || text === "" ? [] : [{ field, title, text, unit }];
+  });
+
 /**
  * Makes the reader of lines: what each says, by field. What the block above the table says holds for
  * every line that does not say it itself.
  */
 export const writtenBy = ({ header, columns }: ExportBlock) => {
-  const facts = Object.entries(header).flatMap(([title, text]): [string, Written][] => {
-    const { field, unit } = readTitle(title);
-    return field === undefined || text === "" ? [] : [[field, { field, title, text, unit }]];
-  });
+  const facts = factsOf(header).map((one): [string, Written] => [one.field, one]);
   return ({ cells }: ExportRow): ReadonlyMap<string, Written> => {
     const written = new Map(facts);
     for (const { field, title, index, unit } of columns) {

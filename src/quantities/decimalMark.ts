@@ -11,6 +11,13 @@ export interface DecimalEvidence {
 const PLAIN_POINT = /^-?\d+\.(?:\d{1,2}|\d{4,})$/;
 const PLAIN_COMMA = /^-?\d+,(?:\d{1,2}|\d{4,})$/;
 
+/** Takes the texts of a column or export one by one, and says which decimal mark they prove. */
+export interface DecimalWatch {
+  /** @param place where the text stands; asked only of a text that is told */
+  readonly note: (text: string, place: () => string) => void;
+  readonly evidence: () => DecimalEvidence;
+}
+
 /**
  * Finds the decimal mark of a column or export from the texts that can be read one way only.
  *
@@ -23,20 +30,39 @@ export const decimalMark = (
   texts: Iterable<string>,
   place: (index: number) => string = (index) => `line ${index + 1}`,
 ): DecimalEvidence => {
-  const proofs: { [mark in DecimalMark]?: string } = {};
-  let open: string | undefined;
+  const watch = decimalWatch();
   let index = -1;
+  const here = () => place(index);
   for (const text of texts) {
     index += 1;
-    // What most instruments write proves its mark without a closer look.
-    if (proofs["."] && PLAIN_POINT.test(text)) continue;
-    if (proofs[","] && PLAIN_COMMA.test(text)) continue;
-    if (!/[.,．，]/.test(text)) continue;
-    const parts = splitReading(text);
-    const number = parts && readNumber(parts.number, parts.exponent !== "");
-    if (number?.mark) proofs[number.mark] ??= `${quoted(text)} on ${place(index)}`;
-    else if (number?.ambiguous) open ??= `${quoted(text)} on ${place(index)}`;
+    watch.note(text, here);
   }
+  return watch.evidence();
+};
+
+/** The same for texts that come one by one. */
+export const decimalWatch = (): DecimalWatch => {
+  const proofs: { [mark in DecimalMark]?: string } = {};
+  let open: string | undefined;
+  return {
+    note: (text, place) => {
+      // What most instruments write proves its mark without a closer look.
+      if (proofs["."] && PLAIN_POINT.test(text)) return;
+      if (proofs[","] && PLAIN_COMMA.test(text)) return;
+      if (!/[.,．，]/.test(text)) return;
+      const parts = splitReading(text);
+      const number = parts && readNumber(parts.number, parts.exponent !== "");
+      if (number?.mark) proofs[number.mark] ??= `${quoted(text)} on ${place()}`;
+      else if (number?.ambiguous) open ??= `${quoted(text)} on ${place()}`;
+    },
+    evidence: () => evidenceOf(proofs, open),
+  };
+};
+
+const evidenceOf = (
+  proofs: { readonly [mark in DecimalMark]?: string },
+  open: string | undefined,
+): DecimalEvidence => {
   const { ".": point, ",": comma } = proofs;
   if (point && comma)
     return {

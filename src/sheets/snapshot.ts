@@ -39,6 +39,15 @@ export interface SheetCells {
   readonly columnCount: number;
   readonly cell: (row: number, column: number) => CellValue;
   readonly formula: (row: number, column: number) => string | undefined;
+  /** Cells that are joined to one, where the way in reads them; the first holds what is written. */
+  readonly merges?: readonly {
+    readonly top: number;
+    readonly left: number;
+    readonly bottom: number;
+    readonly right: number;
+  }[];
+  /** The note on a cell, where the way in reads them. */
+  readonly note?: (row: number, column: number) => string | undefined;
 }
 
 export interface SheetSnapshot {

@@ -104,6 +104,13 @@ function sheetSnapshot(sheet: Sheet, dateSystem: Workbook["dateSystem"]): SheetS
       columnCount: sheet.rows.reduce((most, { length }) => Math.max(most, length), 0),
       cell: valueAt,
       formula: formulaAt,
+      merges: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
+        top: startRow,
+        left: startCol,
+        bottom: endRow,
+        right: endCol,
+      })),
+      note: (row, column) => sheet.cells?.get(`${row},${column}`)?.comment?.text,
     },
   };
 }

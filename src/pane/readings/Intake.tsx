@@ -4,7 +4,7 @@ import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type DragEvent, type ReactElement, useId, useMemo, useState } from "react";
-import type { ArrivalOptions } from "../../intake/arrivals";
+import type { ArrivalOptions } from "../../intake/arrivalOptions";
 import { decode } from "../../intake/decode";
 import { fingerprintOf } from "../../intake/mappings";
 import { placeReadings } from "../../intake/place";

@@ -1,0 +1,143 @@
+import { execFile } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { readXlsx, type Sheet } from "hucre/xlsx";
+import { beforeAll, expect, test } from "vitest";
+import type { FileReport } from "../../src/cli/checkCommand";
+import { SAMPLE } from "../support/lineups";
+
+/** A workbook that Gearproof never made, as a person works with it: map, check, intake, check. */
+
+const folder = mkdtempSync(join(tmpdir(), "gearproof-own-"));
+const at = (name: string) => join(folder, name);
+/** Made by tests/workbook/fixtures/make.py with openpyxl; invented. */
+const fixture = (name: string) => `tests/workbook/fixtures/${name}.xlsx`;
+const OWN = fixture("own-layout");
+
+const run = (...args: string[]) =>
+  new Promise<{ code: number; out: string; err: string }>((done) => {
+    execFile(
+      process.execPath,
+      ["src/cli/gearproof.mjs", ...args],
+      { maxBuffer: 1 << 26 },
+      (error, out, err) => done({ code: error ? Number(error.code) : 0, out, err }),
+    );
+  });
+const checked = async (book: string) => {
+  const { out } = await run("check", book, "--map", at("map.json"), "--lineup", SAMPLE, "--json");
+  return (JSON.parse(out) as { files: FileReport[] }).files[0];
+};
+const on = (report: FileReport | undefined, rule: string) =>
+  report?.findings?.filter((one) => one.rule === rule && one.sheet === "Messungen") ?? [];
+const addresses = (report: FileReport | undefined, rule: string) =>
+  on(report, rule)
+    .map(({ address }) => address)
+    .sort();
+
+let mapped: Awaited<ReturnType<typeof run>>;
+let before: FileReport | undefined;
+let taken: Awaited<ReturnType<typeof run>>;
+let after: FileReport | undefined;
+
+beforeAll(async () => {
+  mapped = await run("map", OWN, "-o", at("map.json"), "--lineup", SAMPLE);
+  before = await checked(OWN);
+  writeFileSync(
+    at("more.csv"),
+    "Panel;Part;Combination;Stage;R (MΩ)\nH01;Circuit;L3-E;after;47300\nH02;Circuit;L2-E;before;52500\n",
+  );
+  writeFileSync(
+    at("contacts.csv"),
+    "Panel;Part;Pole;R (mΩ);Test current (A)\nH01;Q0;L2;0,0325;200\n",
+  );
+  taken = await run(
+    ...["intake", OWN, at("more.csv"), at("contacts.csv"), "-o", at("out.xlsx")],
+    ...["--map", at("map.json"), "--lineup", SAMPLE],
+  );
+  after = await checked(at("out.xlsx"));
+}, 120_000);
+
+test("map guesses both blocks and says how sure it is", () => {
+  expect(mapped).toMatchObject({ code: 0, err: "" });
+  expect(mapped.out).toMatch(/Messungen row 4: insulation \(likely: 3 of 3 lines/);
+  expect(mapped.out).toMatch(/Messungen row 12: contact/);
+});
+
+test("check finds what is missing at its own cells, and tells comments and formulas", () => {
+  expect(addresses(before, "missing-reading")).toEqual(["D14", "E8", "F7"]);
+  expect(on(before, "unmapped").map(({ address, message }) => [address, message])).toEqual([
+    ["F6", expect.stringMatching(/comment beside its number: "nach Reinigung"/)],
+    ["E6", expect.stringMatching(/A reading of this block is a formula \(E6\)/)],
+  ]);
+});
+
+test("intake writes the readings in the layout's own units, and check misses them no longer", async () => {
+  expect(taken).toMatchObject({ code: 0, err: "" });
+  const sheet = await sheetOf(at("out.xlsx"));
+  expect([sheet.rows[6]?.[5], sheet.rows[7]?.[4], sheet.rows[13]?.[3]]).toEqual([47.3, 52.5, 32.5]);
+  expect(addresses(after, "missing-reading")).toEqual([]);
+});
+
+const sheetOf = async (book: string): Promise<Sheet> => {
+  const { sheets } = await readXlsx(readFileSync(book), { readStyles: true });
+  const found = sheets.find(({ name }) => name === "Messungen");
+  if (!found) throw new Error("the sheet is gone");
+  return found;
+};
+
+test("the layout stays: every other cell, its look and formula, joined cells, widths, heights and panes", async () => {
+  const [was, is] = [await sheetOf(OWN), await sheetOf(at("out.xlsx"))];
+  const written = new Set(["6,5", "7,4", "13,3", "13,4"]);
+  expect(is.rows.length).toBe(was.rows.length);
+  was.rows.forEach((row, at) => {
+    for (let column = 0; column < row.length; column++) {
+      const key = `${at},${column}`;
+      const [old, now] = [was.cells?.get(key), is.cells?.get(key)];
+      expect(now?.style?.numFmt, key).toEqual(old?.style?.numFmt);
+      expect(now?.style?.fill, key).toEqual(old?.style?.fill);
+      expect(now?.style?.font?.bold, key).toEqual(old?.style?.font?.bold);
+      expect(now?.formula, key).toEqual(old?.formula);
+      if (!written.has(key))
+        expect(is.rows[at]?.[column] ?? null, key).toEqual(row[column] ?? null);
+    }
+  });
+  expect(is.merges).toEqual(was.merges);
+  expect(is.columns?.map((column) => column?.width)).toEqual(
+    was.columns?.map((column) => column?.width),
+  );
+  expect(is.rowDefs?.get(3)?.height).toBe(was.rowDefs?.get(3)?.height);
+  expect(is.freezePane).toEqual(was.freezePane);
+});
+
+test("the intake is taken back, and the cells are as they were", async () => {
+  const undone = await run(
+    ...["intake", at("out.xlsx"), "--undo", "-o", at("back.xlsx")],
+    ...["--map", at("map.json"), "--lineup", SAMPLE],
+  );
+  expect(undone).toMatchObject({ code: 0, err: "" });
+  const plain = ({ rows }: Sheet) => rows.map((row) => row.map((cell) => cell ?? null));
+  expect(plain(await sheetOf(at("back.xlsx")))).toEqual(plain(await sheetOf(OWN)));
+});
+
+test("a workbook that saving would cost its charts is not saved, unless that is accepted", async () => {
+  const book = fixture("chart-and-picture");
+  await run("map", book, "-o", at("chart.json"), "--lineup", SAMPLE);
+  writeFileSync(
+    at("one.csv"),
+    "Panel;Part;Combination;Stage;R (MΩ)\nH01;Circuit;L2-E;before;47300\n",
+  );
+  const intake = ["intake", book, at("one.csv"), "-o", at("chart.xlsx"), "--map", at("chart.json")];
+  const refused = await run(...intake, "--lineup", SAMPLE);
+  expect(refused.code).toBe(2);
+  expect(refused.err).toContain('saving it here would lose\n  sheet "IR own": charts (1)\n');
+  expect(refused.err).toContain("--accept-loss");
+  expect(existsSync(at("chart.xlsx"))).toBe(false);
+  expect(await run(...intake, "--lineup", SAMPLE, "--accept-loss")).toMatchObject({ code: 0 });
+  const marked = ["check", book, "--map", at("chart.json"), "--lineup", SAMPLE, "--marked"];
+  expect(await run(...marked, at("marked.xlsx"))).toMatchObject({
+    code: 2,
+    err: expect.stringContaining('sheet "IR own": charts (1)'),
+  });
+  expect(existsSync(at("marked.xlsx"))).toBe(false);
+}, 60_000);

@@ -1,0 +1,191 @@
+import { expect, test } from "vitest";
+import { guessMaps } from "../../src/intake/guessMaps";
+import { mappedTables } from "../../src/intake/mappedTables";
+import type { CellValue } from "../../src/records/kind";
+import type { SheetCells, Snapshot } from "../../src/sheets/snapshot";
+import { sampleLineup } from "../support/lineups";
+
+const lineup = sampleLineup();
+
+/** A workbook of one sheet in somebody's own layout; all of it invented. */
+const book = (
+  rows: readonly (readonly CellValue[])[],
+  more: Pick<SheetCells, "merges" | "note"> & { formulas?: Readonly<Record<string, string>> } = {},
+): Snapshot => ({
+  lineup,
+  sheets: [
+    {
+      name: "Own",
+      tables: [],
+      cells: {
+        rowCount: rows.length,
+        columnCount: Math.max(...rows.map(({ length }) => length)),
+        cell: (row, column) => rows[row]?.[column] ?? null,
+        formula: (row, column) => more.formulas?.[`${row},${column}`],
+        merges: more.merges,
+        note: more.note,
+      },
+    },
+  ],
+});
+
+const read = (snapshot: Snapshot) => {
+  const maps = guessMaps(snapshot, lineup).map(({ map }) => map);
+  return { maps, ...mappedTables(snapshot, lineup, maps) };
+};
+
+const down = (left: number, top: number, bottom: number) => ({ top, bottom, left, right: left });
+
+test("a panel, a part and a condition joined over several rows hold for each of them", () => {
+  const { tables, problems } = read(
+    book(
+      [
+        ["Panel", "Part", "Combination", "Stage", "R (GΩ)", "Temperature (°C)"],
+        ["H01", "Circuit", "L1-E", "before", 52.5, 20],
+        [null, null, "L2-E", "before", 61, null],
+        [null, null, "L3-E", "before", 48, null],
+        ["H02", "Circuit", "L1-E", "before", 50, 21],
+        [null, null, "L2-E", "before", null, null],
+        ["Minimum", null, null, null, 48, null],
+      ],
+      { merges: [down(0, 1, 3), down(1, 1, 3), down(5, 1, 3), down(0, 4, 5), down(1, 4, 5)] },
+    ),
+  );
+  expect(
+    tables[0]?.rows.map(({ object, combination, reading, temperature }) => [
+      object,
+      combination,
+      reading,
+      temperature,
+    ]),
+  ).toEqual([
+    ["=H01", "L1-E", 52_500, 20],
+    ["=H01", "L2-E", 61_000, 20],
+    ["=H01", "L3-E", 48_000, 20],
+    ["=H02", "L1-E", 50_000, 21],
+    ["=H02", "L2-E", undefined, undefined],
+  ]);
+  const temperature = tables[0]?.at.get("temperature") ?? -1;
+  // What holds for three rows is written once, in the first cell of those joined.
+  expect(tables[0]?.table.seen?.place(2, temperature)).toEqual({ row: 1, column: 5 });
+  expect(problems).toEqual([]);
+});
+
+test("titles joined over two lines are titles of one column", () => {
+  const { maps, tables } = read(
+    book(
+      [
+        ["Feld", "Teil", "Stufe", "Isolationswiderstand (GΩ)", null, null],
+        [null, null, null, "L1-E", "L2-E", "L3-E"],
+        ["H01", "Circuit", "vor", 52.5, 61, 48],
+        [null, null, "nach", 51, 60, 47],
+      ],
+      {
+        merges: [
+          down(0, 0, 1),
+          down(1, 0, 1),
+          down(2, 0, 1),
+          { top: 0, bottom: 0, left: 3, right: 5 },
+          down(0, 2, 3),
+          down(1, 2, 3),
+        ],
+      },
+    ),
+  );
+  expect(Object.values(maps[0]?.columns ?? {})).toEqual([
+    "object",
+    "part",
+    "stage",
+    "resistance of L1-E",
+    "resistance of L2-E",
+    "resistance of L3-E",
+  ]);
+  expect(tables[0]?.rows.map(({ object, stage, reading }) => [object, stage, reading])).toEqual([
+    ["=H01", "before", 52_500],
+    ["=H01", "before", 61_000],
+    ["=H01", "before", 48_000],
+    ["=H01", "after", 51_000],
+    ["=H01", "after", 60_000],
+    ["=H01", "after", 47_000],
+  ]);
+});
+
+test("a reading joined over several rows is that of the first, and the others are asked for", () => {
+  const { tables, problems } = read(
+    book(
+      [
+        ["Panel", "Part", "Pole", "R (µΩ)"],
+        ["H01", "Q0", "L1", 31],
+        ["H01", "Q0", "L2", null],
+        ["H01", "Q0", "L3", 30],
+      ],
+      { merges: [down(3, 1, 2)] },
+    ),
+  );
+  expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([31, undefined, 30]);
+  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+    [1, 3, expect.stringMatching(/one cell over several rows.*row 2 alone; row 3 needs its own/)],
+  ]);
+});
+
+test("readings by formula are taken as computed and told once for the block; notes on readings are told", () => {
+  const { tables, problems } = read(
+    book(
+      [
+        ["Panel", "Part", "Pole", "R (µΩ)"],
+        ["H01", "Q0", "L1", 31],
+        ["H01", "Q0", "L2", 32.5],
+        ["H01", "Q0", "L3", 30],
+      ],
+      {
+        formulas: { "2,3": "6.5*5", "3,3": "H4/200" },
+        note: (row, column) =>
+          row === 1 && column === 3 ? "after cleaning (invented)" : undefined,
+      },
+    ),
+  );
+  expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([31, 32.5, 30]);
+  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+    [1, 3, 'The reading has a note on its cell: "after cleaning (invented)".'],
+    [
+      2,
+      3,
+      "2 readings of this block are formulas (D3, D4); what each was last computed to is taken for the reading.",
+    ],
+  ]);
+});
+
+test("blocks beside and below each other, with sums and notes between, are tables of their own", () => {
+  const { maps, tables, problems } = read(
+    book([
+      ["Contacts (invented)", null, null, null, null, "Insulation (invented)"],
+      ["Panel", "Part", "Pole", "R (µΩ)", null, "Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+      ["H01", "Q0", "L1", 31, null, "H01", "Circuit", "L1-E", "before", 52],
+      ["H01", "Q0", "L2", 32, null, "H01", "Circuit", "L2-E", "before", 53],
+      ["Mean", null, null, 31.5, null, "Note: dried overnight"],
+      ["H01", "Q0", "L3", 30, null, "H01", "Circuit", "L3-E", "before", 54],
+      [],
+      ["Contacts again, other panel"],
+      ["Panel", "Part", "Pole", "R (µΩ)"],
+      ["H02", "Q0", "L1", 28],
+    ]),
+  );
+  expect(maps.map(({ kind, titles, left }) => [kind, titles, left])).toEqual([
+    ["contact", 2, 1],
+    ["insulation", 2, 6],
+  ]);
+  expect(tables.map(({ rows }) => rows.map(({ object, reading }) => [object, reading]))).toEqual([
+    [
+      ["=H01", 31],
+      ["=H01", 32],
+      ["=H01", 30],
+      ["=H02", 28],
+    ],
+    [
+      ["=H01", 52_000],
+      ["=H01", 53_000],
+      ["=H01", 54_000],
+    ],
+  ]);
+  expect(problems).toEqual([]);
+});
