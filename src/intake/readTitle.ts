@@ -1,7 +1,7 @@
 import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import { KINDS } from "../records/kinds";
-import { FIELDS, fieldOf } from "./fields";
+import { FIELDS, fieldOf, plainWords } from "./fields";
 import { type TitleWords, titleWords } from "./synonyms";
 
 export interface Title {
@@ -66,6 +66,9 @@ const titleIn = (title: string, given: string | undefined, other: TitleWords): T
     const [, name = "", written = ""] = form.exec(text) ?? [];
     const unit = readUnit(written.replace(WAVE, ""));
     const meant = given ?? named(name);
+    // A title of ours with its unit in brackets: "Conductor (°C)" is no conductor.
+    const ours = unit.ok && given === undefined && OWN_NAMES.get(ownName(name, unit.value));
+    if (ours && field === undefined && FIELDS[meant ?? ""]?.quantity === undefined) return ours;
     if (!unit.ok || meant === undefined || (field !== undefined && given === undefined)) continue;
     const size = unitSize(unit.value).quantity;
     if (meant === "time" && size === "time") return { field: "duration", unit: unit.value };
@@ -75,6 +78,8 @@ const titleIn = (title: string, given: string | undefined, other: TitleWords): T
   return { field };
 };
 
+const ownName = (name: string, unit: Unit) => `${plainWords(name)} ${unit}`;
+
 /** The headers of our own record tables, whose unit is the column's. */
 const OWN_HEADERS: ReadonlyMap<string, Title> = new Map(
   KINDS.flatMap(({ columns }) =>
@@ -82,4 +87,12 @@ const OWN_HEADERS: ReadonlyMap<string, Title> = new Map(
       .filter(({ role, unit }) => role === "entry" && unit !== undefined)
       .map(({ id, header, unit }): [string, Title] => [header, { field: id, unit }]),
   ),
+);
+
+/** The same by their name in plain words and their unit. */
+const OWN_NAMES: ReadonlyMap<string, Title> = new Map(
+  [...OWN_HEADERS].flatMap(([header, title]): [string, Title][] => {
+    const { name, unit } = splitTitle(header);
+    return unit === undefined || name === "" ? [] : [[ownName(name, unit), title]];
+  }),
 );

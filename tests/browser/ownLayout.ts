@@ -9,7 +9,7 @@ import { SAMPLE } from "../support/lineups";
 const ROWS = [
   ["Invented works: contact resistance of breakers"],
   [],
-  ["Panel", "Part", "Test current (A)", "L1 (mΩ)", "L2 (mΩ)", "L3 (mΩ)", "Conductor (°C)"],
+  ["Panel", "Part", "Test current (A)", "L1 (mΩ)", "L2 (mΩ)", "L3 (mΩ)", "Copper (°C)"],
   ["=H02", "Breaker Q0", 100, 0.041, 0.042, null, 20],
   ["=H03", "Breaker Q0", 100, 0.04, 0.943, 0.044, 20],
 ];
@@ -42,7 +42,7 @@ export function ownLayout(
     await page.getByRole("button", { name: /^Ducter, row 3: Contact resistance/ }).click();
     await page.getByText("6 records").waitFor();
     await page.getByText("What the columns hold").click();
-    await page.getByLabel(/^Conductor/).selectOption("temperature");
+    await page.getByLabel(/^Copper/).selectOption("temperature");
     await page.getByRole("button", { name: "Read these as records" }).click();
     await page.getByText(/^Read as records now: Ducter, row 3/).waitFor({ timeout: 30_000 });
     await page.getByRole("button", { name: "=H02 · Breaker Q0 · L3 Missing" }).waitFor();

@@ -1,0 +1,15 @@
+import { expect, test } from "vitest";
+import { readTitle } from "../../src/intake/readTitle";
+
+test.each([
+  ["Insulation resistance [GΩ]", { field: "resistance", unit: "GΩ" }],
+  ["Conductor", { field: "position" }],
+  // Headers of our own, as they are and with their unit in brackets.
+  ["Conductor °C", { field: "temperature", unit: "°C" }],
+  ["Conductor (°C)", { field: "temperature", unit: "°C" }],
+  ["Applied (kV)", { field: "applied", unit: "kV" }],
+  ["Temperature (°C)", { field: "temperature", unit: "°C" }],
+  ["Colour of the door", {}],
+])("%s", (title, said) => {
+  expect(readTitle(title)).toEqual(said);
+});
