@@ -7,7 +7,6 @@ test.each([
   // Headers of our own, as they are and with their unit in brackets.
   ["Conductor °C", { field: "temperature", unit: "°C" }],
   ["Conductor (°C)", { field: "temperature", unit: "°C" }],
-  ["Applied (kV)", { field: "applied", unit: "kV" }],
   ["Temperature (°C)", { field: "temperature", unit: "°C" }],
   ["Colour of the door", {}],
 ])("%s", (title, said) => {
