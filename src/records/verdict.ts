@@ -30,6 +30,12 @@ const fallsAwayBy = ({ when, limit, excusable }: Comparison, ref: Reference): st
   ...(excusable ? [`${ref(limit)}=${quoted(NOT_APPLICABLE)}`] : []),
 ];
 
+/** The formula's tests that all have to be true for the comparison to count. */
+const appliesBy = ({ when, limit, excusable }: Comparison, ref: Reference): string[] => [
+  ...(when === undefined ? [] : [`TRIM(${ref(when)})<>""`]),
+  ...(excusable ? [`${ref(limit)}<>${quoted(NOT_APPLICABLE)}`] : []),
+];
+
 const isMet = (comparison: Comparison, row: Row): boolean =>
   !applies(comparison, row) || compared(comparison, row) === "Pass";
 
@@ -103,14 +109,11 @@ export function verdictBy(
   return result(
     (ref) => {
       const failed = accepted.map((comparison) =>
-        all([
-          ...fallsAwayBy(comparison, ref).map((away) => `NOT(${away})`),
-          `${comparedBy(comparison, ref)}="Fail"`,
-        ]),
+        all([...appliesBy(comparison, ref), `${comparedBy(comparison, ref)}="Fail"`]),
       );
       const passed = [
         ...accepted.map((comparison) => isMetBy(comparison, ref)),
-        ...(allMayFall ? [any(accepted.map((one) => `NOT(${any(fallsAwayBy(one, ref))})`))] : []),
+        ...(allMayFall ? [any(accepted.map((one) => all(appliesBy(one, ref))))] : []),
       ];
       const [only] = accepted;
       const worst =
@@ -122,9 +125,7 @@ export function verdictBy(
       const unproved = [
         ...words.map(({ id, sound }) => all(sound.map((word) => `${ref(id)}<>${quoted(word)}`))),
         ...enough.map((comparison) =>
-          fallsAwayBy(comparison, ref).length > 0
-            ? `NOT(${isMetBy(comparison, ref)})`
-            : `${comparedBy(comparison, ref)}<>"Pass"`,
+          all([...appliesBy(comparison, ref), `${comparedBy(comparison, ref)}<>"Pass"`]),
         ),
       ];
       const proved =

@@ -27,6 +27,8 @@ interface TableBlock extends Block {
   readonly name: string;
   readonly sheet: string;
   readonly headers: readonly string[];
+  /** Rows of the body that are hidden or filtered away, from 0. */
+  readonly hidden: ReadonlySet<number>;
 }
 
 /** Rows of one block, to be asked for as a whole. */
@@ -59,7 +61,7 @@ export const readExcel = (
     const tables = workbook.tables;
     tables.load("items/name,items/worksheet/name");
     const sheets = workbook.worksheets;
-    sheets.load("items/id,items/name");
+    sheets.load("items/id,items/name,items/visibility");
     const ours = [NAMESPACE, REMEMBERED_NAMESPACE].map((namespace) => {
       const parts = workbook.customXmlParts.getByNamespace(namespace);
       parts.load("items/id");
@@ -84,11 +86,12 @@ export const readExcel = (
     await readRows(context, [...blocks, ...used.values()], watched);
 
     return {
-      sheets: sheets.items.map(({ id, name }) => {
+      sheets: sheets.items.map(({ id, name, visibility }) => {
         const cells = used.get(name);
         return {
           id,
           name,
+          ...(visibility === "Visible" ? {} : { hidden: true }),
           tables: blocks.filter(({ sheet }) => sheet === name).map(tableSnapshot),
           ...(cells ? { cells: sheetCells(cells) } : {}),
         };
@@ -110,7 +113,7 @@ async function outlines(
 ): Promise<TableBlock[]> {
   const asked = tables.map((item) => {
     const body = item.getDataBodyRange().untrack();
-    body.load("rowIndex,columnIndex,rowCount,columnCount");
+    body.load("rowIndex,columnIndex,rowCount,columnCount,rowHidden");
     const sample = body.getRow(0).untrack();
     sample.load("values,formulas");
     const columns = item.columns;
@@ -118,14 +121,42 @@ async function outlines(
     return { item, body, sample, columns };
   });
   await context.sync();
+  const hidden = await hiddenRows(context, asked);
   return asked.map(({ item, body, sample, columns }) => ({
     title: `The table ${item.name}`,
     name: item.name,
     sheet: item.worksheet.name,
     headers: columns.items.map(({ name }) => name),
     range: () => item.getDataBodyRange(),
+    hidden: hidden.get(body) ?? new Set(),
     ...blockOf(body, sample),
   }));
+}
+
+/** The rows that are not shown of those bodies that have some: one round trip, where there are any. */
+async function hiddenRows(
+  context: Excel.RequestContext,
+  tables: readonly { readonly item: Excel.Table; readonly body: Excel.Range }[],
+): Promise<Map<Excel.Range, ReadonlySet<number>>> {
+  // Excel says null where some rows are hidden and others are not.
+  const asked = tables
+    .filter(({ body }) => body.rowHidden !== false)
+    .map(({ item, body }) => {
+      const range = item.getDataBodyRange().untrack();
+      const { areas } = range.getSpecialCellsOrNullObject("Visible");
+      areas.load("items/rowIndex,items/rowCount");
+      return { body, areas };
+    });
+  if (asked.length > 0) await context.sync();
+  return new Map(
+    asked.map(({ body, areas }) => {
+      const hidden = new Set(Array.from({ length: body.rowCount }, (_, row) => row));
+      if (!areas.isNullObject)
+        for (const { rowIndex, rowCount } of areas.items)
+          for (let row = 0; row < rowCount; row++) hidden.delete(rowIndex - body.rowIndex + row);
+      return [body, hidden];
+    }),
+  );
 }
 
 /** How far each sheet is used: one round trip. */
@@ -250,7 +281,7 @@ function sheetCells({ first, left, rowCount, columnCount, values, formulas }: Bl
 const blockBehind = new WeakMap<TableSnapshot, TableBlock>();
 
 function tableSnapshot(block: TableBlock): TableSnapshot {
-  const { name, sheet, first, left, headers, rowCount, values, formulas } = block;
+  const { name, sheet, first, left, headers, rowCount, hidden, values, formulas } = block;
   const stored = new Map<string, string>();
   const snapshot: TableSnapshot = {
     name,
@@ -259,6 +290,7 @@ function tableSnapshot(block: TableBlock): TableSnapshot {
     left,
     headers,
     rowCount,
+    ...(hidden.size > 0 ? { hidden } : {}),
     cell: (row, column): CellValue => asCell(values[row]?.[column]),
     formula: (row, column) => {
       const text = asFormula(formulas[row]?.[column], values[row]?.[column]);

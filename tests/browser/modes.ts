@@ -34,6 +34,7 @@ export function modes(chrome: () => Browser, address: () => string): void {
       }
       await page.getByRole("tab", { name: "Readings" }).click();
       await page
+        .getByRole("tabpanel", { name: "Readings" })
         .getByLabel("Record", { exact: true })
         .selectOption({ label: "Insulation resistance, main circuit" });
       await page.getByRole("button", { name: /Bus A · Busbar · L1-E · before/ }).click();

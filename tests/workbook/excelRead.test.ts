@@ -128,3 +128,27 @@ test("goes to a cell in one batch", async () => {
     /Going to Gone!F6.*has gone in the meantime/,
   );
 });
+
+test("rows and sheets that are not shown are told", async () => {
+  const host = await builtExcel(planFor(longLineup(2)));
+  const named = async () =>
+    Object.fromEntries(
+      (await inExcel(host, (context) => readExcel(context))).sheets.map((sheet) => [
+        sheet.name,
+        [sheet.hidden === true, [...(sheet.tables[0]?.hidden ?? [])]],
+      ]),
+    );
+  expect((await named()).Contacts).toEqual([false, []]);
+  const sheetOf = (name: string) => host.book.sheets.find((sheet) => sheet.name === name);
+  const first = (sheetOf("Contacts")?.tables[0]?.area.top ?? 0) + 1;
+  sheetOf("Contacts")
+    ?.hiddenRows.add(first + 1)
+    .add(first + 2);
+  for (let row = 0; row < 60; row++) sheetOf("Earthing")?.hiddenRows.add(row);
+  const gas = sheetOf("Gas");
+  if (gas) gas.properties.visibility = "Hidden";
+  const found = await named();
+  expect(found.Contacts).toEqual([false, [1, 2]]);
+  expect(found.Earthing?.[1]).toHaveLength((sheetOf("Earthing")?.tables[0]?.area.bottom ?? 0) - 3);
+  expect(found.Gas?.[0]).toBe(true);
+});

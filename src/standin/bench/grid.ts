@@ -88,6 +88,12 @@ export interface GridCells {
   readonly area: Area;
 }
 
+/** So long a computation is waited for, ms. */
+const LONGEST = 20_000;
+
+/** The grid's own mode in which a workbook that is shown is not computed before it is asked to be. */
+const NOT_BY_ITSELF = 2;
+
 export function makeGrid(
   container: string,
   told: {
@@ -99,7 +105,12 @@ export function makeGrid(
   const { univerAPI } = createUniver({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(enUS) },
-    presets: [UniverSheetsCorePreset({ container })],
+    presets: [
+      UniverSheetsCorePreset({
+        container,
+        formula: { initialFormulaComputing: NOT_BY_ITSELF },
+      }),
+    ],
   });
   let book: Book | undefined;
   let ours = 0;
@@ -134,7 +145,7 @@ export function makeGrid(
     const formula = univerAPI.getFormula();
     const done = formula.onCalculationResultApplied();
     formula.executeCalculation();
-    await Promise.race([done, new Promise((wait) => setTimeout(wait, 4000))]);
+    await Promise.race([done, new Promise((wait) => setTimeout(wait, LONGEST))]);
     takeOver();
   };
 

@@ -72,6 +72,10 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
         const box = boxAt(sheet, row, column);
         return box?.formula === undefined ? (box?.value ?? "") : `=${box.formula}`;
       }),
+      rowHidden: () => {
+        const hidden = rowsOf(area).filter((row) => sheet.hiddenRows.has(row)).length;
+        return hidden === 0 ? false : hidden === height ? true : null;
+      },
       numberFormat: grid((row, column) => lookAt(sheet, row, column, "numberFormat") ?? "General"),
     },
     set: {
@@ -108,6 +112,17 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
         if (rows !== height || columns !== width) throw badArgument("the grid has another size");
       },
       getRow: (row: number) => part(row, 0, 1, width),
+      getSpecialCellsOrNullObject: (type: string) => {
+        if (type !== "Visible") throw badArgument("the stand-in knows visible cells alone");
+        const shown = rowsOf(area).filter((row) => !sheet.hiddenRows.has(row));
+        return shown.length === 0
+          ? null
+          : areasObject(
+              book,
+              sheet,
+              shown.map((row) => ({ ...area, top: row, bottom: row })),
+            );
+      },
       select: () => {
         book.active = { sheet: sheet.name, area };
       },
@@ -118,6 +133,9 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
     },
   });
 }
+
+const rowsOf = ({ top, bottom }: Area) =>
+  Array.from({ length: bottom - top + 1 }, (_, at) => top + at);
 
 /** The area of a range that was given as an argument. */
 export const areaOf = ({ get }: HostObject): Area => readArea(String(get?.address?.())) as Area;
@@ -141,6 +159,11 @@ export const areasObject = (book: Book, sheet: Sheet, areas: readonly Area[]): H
   hostObject({
     type: "RangeAreas",
     go: {
+      areas: () =>
+        hostObject({
+          type: "RangeCollection",
+          items: () => areas.map((area) => rangeObject(book, sheet, area)),
+        }),
       format: () => formatObject(sheet, areas),
       conditionalFormats: () => conditionalFormats(book, sheet, areas),
       dataValidation: () => dataValidation(sheet, areas),
