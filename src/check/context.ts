@@ -78,7 +78,8 @@ export type Rule = RuleWords &
 
 /** Where a finding stands: the record, its panel, and the cell of a column. */
 export function where(table: JudgedTable, row: number, column: string) {
-  const at = table.at.get(column) ?? 0;
+  // A layout of somebody's own names what it has no column for by the reading that it comes from.
+  const at = table.at.get(column) ?? (table.table.seen ? -1 : 0);
   return {
     record: table.kind.id,
     panel: String(table.rows[row]?.object ?? ""),
