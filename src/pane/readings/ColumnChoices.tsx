@@ -34,7 +34,7 @@ export function ColumnChoices({
       {columns.map(({ title, field, unit }) => (
         <Choice
           key={title}
-          label={unit ? `${title} (${unit})` : title}
+          label={unit && !title.includes(unit) ? `${title} (${unit})` : title}
           value={field ?? LEFT_OUT}
           choices={choices(field)}
           onChoose={(value) => choose(title, value)}
