@@ -1,4 +1,5 @@
 import { busSections } from "../lineup/busbar";
+import { LINEUP } from "../records/columns";
 import { verdictOf } from "../records/kind";
 import { COUNT_OF, type Counts, noCounts, type Report } from "./check";
 import type { Context } from "./context";
@@ -6,7 +7,7 @@ import { isOpen } from "./finding";
 
 /** Counts of verdicts by panel or bus section and record kind. */
 export interface Matrix {
-  /** Bus sections, then panels as they stand; then names that only the workbook knows. */
+  /** The lineup as a whole where it has records, bus sections, panels as they stand; then names that only the workbook knows. */
   readonly objects: readonly string[];
   readonly kinds: readonly { readonly id: string; readonly title: string }[];
   readonly cell: (object: string, kind: string) => Counts | undefined;
@@ -30,6 +31,7 @@ export function matrix(context: Context): Matrix {
       counts.set(object, kinds.set(kind.id, cell));
     }
   const known = [
+    ...(counts.has(LINEUP) ? [LINEUP] : []),
     ...busSections(context.lineup),
     ...context.lineup.panels.map(({ designation }) => designation),
   ];

@@ -1,4 +1,4 @@
-import type { Finding, Weight } from "../check/finding";
+import { type Finding, isOpen, type Weight } from "../check/finding";
 import { a1 } from "../sheets/address";
 
 /** Place and size of a table on its sheet, header row included. */
@@ -23,11 +23,11 @@ export interface Mark {
   readonly count: number;
 }
 
-/** What is to be marked on one sheet, rows before cells and light before heavy. */
+/** What is to be marked on one sheet of the findings that are open, rows before cells and light before heavy. */
 export function marksOn(findings: readonly Finding[], tables: readonly Rectangle[]): Mark[] {
   const cells = new Map<string, { row: number; column: number; weight: Weight }>();
   const rows = new Map<string, { row: number; table: Rectangle; weight: Weight }>();
-  for (const { address, weight } of findings) {
+  for (const { address, weight } of findings.filter(isOpen)) {
     const place = placeOf(address);
     if (!place) continue;
     cells.set(address, { ...place, weight: heavier(weight, cells.get(address)?.weight) });

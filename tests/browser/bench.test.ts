@@ -18,6 +18,7 @@ import { describeLineup } from "./describeLineup";
 import { modes } from "./modes";
 import { ownLayout } from "./ownLayout";
 import { pasteReadings } from "./pasteReadings";
+import { report } from "./report";
 
 /**
  * The bench in a real browser: the built pane and functions bundles, the genuine Office.js client, the
@@ -253,6 +254,7 @@ ownLayout(
   () => mkdtempSync(join(tmpdir(), "gearproof-")),
 );
 acceptFinding(() => chrome, address);
+report(() => chrome);
 modes(() => chrome, address);
 
 test("the functions are at most 25 KB gzipped, the pane's first load at most 180 KB", async () => {

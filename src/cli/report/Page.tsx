@@ -1,4 +1,4 @@
-import type { ReactElement } from "react";
+import type { ReactElement, ReactNode } from "react";
 import type { Report } from "../../check/check";
 import type { Compared } from "../../check/compare";
 import { isOpen } from "../../check/finding";
@@ -19,10 +19,10 @@ p { margin: 4px 0; } .quiet { color: #4b5a63; }
 table { border-collapse: collapse; width: 100%; } th, td { border: 1px solid #9aa7ae; padding: 5px 8px; text-align: left; vertical-align: top; }
 thead th { background: #24404d; color: #fff; } tbody th { background: #f1f4f5; white-space: nowrap; }
 td.word { font-weight: bold; white-space: nowrap; } .scroll { overflow-x: auto; }
-figure { margin: 8px 0 18px; overflow-x: auto; } figure svg { width: 100%; min-width: 860px; height: auto; } td { min-width: 5em; } td.wide { min-width: 22em; } svg a { cursor: pointer; }
+figure { margin: 8px 0 18px; overflow-x: auto; } :is(figure, [role=img]) svg { width: 100%; min-width: 860px; height: auto; } td { min-width: 5em; } td.wide { min-width: 22em; } svg a { cursor: pointer; }
 a { color: #14506b; } a:focus-visible { outline: 3px solid #14506b; outline-offset: 2px; }
 tr:target { outline: 3px solid #14506b; }
-@media print { body { padding: 0; max-width: none; font-size: 11px; } h2 { break-after: avoid; } tr, figure { break-inside: avoid; } thead { display: table-header-group; } a { color: inherit; text-decoration: none; } }
+@media print { body { padding: 0; max-width: none; font-size: 11px; } h2 { break-after: avoid; } tr, figure, [role=img] { break-inside: avoid; } thead { display: table-header-group; } a { color: inherit; text-decoration: none; } }
 `;
 
 /** An earlier revision and what became of it. */
@@ -66,12 +66,12 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
           </p>
           {lineup.note && <p className="quiet">{lineup.note}</p>}
         </header>
-        <p className="caution">
-          This page evaluates records. It never says that equipment is safe to energize: that is
-          decided by licensed people under the local code, the site's permit system and the maker's
-          instructions.
-        </p>
         <main>
+          <p className="caution">
+            This page evaluates records. It never says that equipment is safe to energize: that is
+            decided by licensed people under the local code, the site's permit system and the
+            maker's instructions.
+          </p>
           <ul className="counts" aria-label="Rows by result">
             {(["fail", "inconclusive", "missing", "pass"] as const).map((key) => (
               <li key={key} style={{ background: STANDING[key].fill, color: STANDING[key].ink }}>
@@ -89,7 +89,7 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
             />
           </figure>
           <h2>Results by panel and record</h2>
-          <div className="scroll">
+          <Wide name="Results by panel and record">
             <table>
               <thead>
                 <tr>
@@ -114,7 +114,7 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
                 ))}
               </tbody>
             </table>
-          </div>
+          </Wide>
           <h2>Findings</h2>
           <p className="quiet">
             {(["stop", "query", "note"] as const)
@@ -129,7 +129,7 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
           {findings.length === 0 ? (
             <p>No findings.</p>
           ) : (
-            <div className="scroll">
+            <Wide name="Findings">
               <table>
                 <thead>
                   <tr>
@@ -162,7 +162,7 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
                   ))}
                 </tbody>
               </table>
-            </div>
+            </Wide>
           )}
           {earlier && <Since {...earlier} />}
           <h2>Readings against limits</h2>
@@ -174,12 +174,14 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
               <section key={table.table.name}>
                 <h3>{table.kind.title}</h3>
                 {svg ? (
-                  <figure
-                    role="img"
-                    aria-label={`${table.kind.title}: readings against limits by panel, ${plot.unit}${plot.log ? ", logarithmic axis" : ""}`}
-                    // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by the chart library, labels escaped
-                    dangerouslySetInnerHTML={{ __html: svg }}
-                  />
+                  <Wide name={table.kind.title}>
+                    <div
+                      role="img"
+                      aria-label={`${table.kind.title}: readings against limits by panel, ${plot.unit}${plot.log ? ", logarithmic axis" : ""}`}
+                      // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by the chart library, labels escaped
+                      dangerouslySetInnerHTML={{ __html: svg }}
+                    />
+                  </Wide>
                 ) : (
                   <p>No readings yet.</p>
                 )}
@@ -191,6 +193,14 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
     </html>
   );
 }
+
+/** A table that scrolls by itself where it is wider than the page; by keyboard too. */
+const Wide = ({ name, children }: { name: string; children: ReactNode }): ReactElement => (
+  // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
+  <section className="scroll" aria-label={name} tabIndex={0}>
+    {children}
+  </section>
+);
 
 /** What became of findings and readings since an earlier revision. */
 function Since({ file, compared }: Earlier): ReactElement {
@@ -219,7 +229,7 @@ function Since({ file, compared }: Earlier): ReactElement {
         they were; {altered.length} entries altered.
       </p>
       {rows.length > 0 && (
-        <div className="scroll">
+        <Wide name="Since the earlier revision">
           <table>
             <thead>
               <tr>
@@ -240,7 +250,7 @@ function Since({ file, compared }: Earlier): ReactElement {
               ))}
             </tbody>
           </table>
-        </div>
+        </Wide>
       )}
     </>
   );

@@ -1,0 +1,31 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+import AxeBuilder from "@axe-core/playwright";
+import type { Browser } from "playwright-core";
+import { expect, test } from "vitest";
+
+const PAGE = "out/harbour-substation.html";
+
+/** The page that a check writes: the demo's. */
+export function report(chrome: () => Browser): void {
+  test("the report is one file, has drawing, matrix, pictures and findings, and axe finds nothing", async () => {
+    const html = readFileSync(PAGE, "utf8");
+    // Nothing is fetched: no script, no link to a style sheet, no picture from elsewhere.
+    expect(html).not.toMatch(/<script|<link|<img|@import|url\(/i);
+    const context = await chrome().newContext({ viewport: { width: 900, height: 1100 } });
+    const page = await context.newPage();
+    const asked: string[] = [];
+    page.on("request", (request) => asked.push(request.url()));
+    await page.goto(pathToFileURL(resolve(PAGE)).href);
+    expect(asked).toHaveLength(1);
+    await page.getByRole("heading", { name: "Results by panel and record" }).waitFor();
+    expect(await page.getByRole("img", { name: /logarithmic axis/ }).count()).toBeGreaterThan(0);
+    await page.getByRole("link", { name: /^=H07/ }).click();
+    expect(await page.evaluate(() => document.querySelector(":target")?.tagName)).toBe("TR");
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html.slice(0, 200)])).toEqual([]);
+    await page.screenshot({ path: "out/screenshots/report.png" });
+    await context.close();
+  }, 120_000);
+}
