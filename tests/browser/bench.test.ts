@@ -15,6 +15,7 @@ import { sampleLineup } from "../support/lineups";
 import { acceptFinding } from "./acceptFinding";
 import { browser } from "./browser";
 import { describeLineup } from "./describeLineup";
+import { isBuilt } from "./isBuilt";
 import { modes } from "./modes";
 import { ownLayout } from "./ownLayout";
 import { pasteReadings } from "./pasteReadings";
@@ -42,9 +43,11 @@ const address = () => at;
 beforeAll(async () => {
   mkdirSync(SHOTS, { recursive: true });
   // The bench opens the demo's workbook as its sample.
-  execFileSync("npm", ["run", "-s", "gearproof", "--", "demo"], { stdio: "pipe" });
-  for (const script of ["build", "bench:build"])
-    execFileSync("npm", ["run", "-s", script, "--", "--stats=errors-only"], { stdio: "pipe" });
+  if (!isBuilt()) {
+    execFileSync("npm", ["run", "-s", "gearproof", "--", "demo"], { stdio: "pipe" });
+    for (const script of ["build", "bench:build"])
+      execFileSync("npm", ["run", "-s", script, "--", "--stats=errors-only"], { stdio: "pipe" });
+  }
   const served = await serve("out/bench", 0);
   server = served.server;
   at = served.address;
