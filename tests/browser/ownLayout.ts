@@ -22,7 +22,7 @@ export function ownLayout(
 ): void {
   test("a block of somebody's own sheet is read as records, filled and checked, its layout as it was", async () => {
     const file = join(folder(), "own.xlsx");
-    writeFileSync(file, await writeXlsx({ sheets: [{ name: "Ducter", rows: ROWS }] }));
+    writeFileSync(file, await writeXlsx({ sheets: [{ name: "Resistances", rows: ROWS }] }));
     const context = await chrome().newContext({ viewport: { width: 1400, height: 1000 } });
     const page = await context.newPage();
     await page.goto(address());
@@ -39,12 +39,12 @@ export function ownLayout(
     await page.getByRole("button", { name: "Records in sheets of your own" }).click();
     await page.getByRole("button", { name: "Look for records in the other sheets" }).click();
     await page.getByText("1 block looks like records: look at each before it is used.").waitFor();
-    await page.getByRole("button", { name: /^Ducter, row 3: Contact resistance/ }).click();
+    await page.getByRole("button", { name: /^Resistances, row 3: Contact resistance/ }).click();
     await page.getByText("6 records").waitFor();
     await page.getByText("What the columns hold").click();
     await page.getByLabel(/^Copper/).selectOption("temperature");
     await page.getByRole("button", { name: "Read these as records" }).click();
-    await page.getByText(/^Read as records now: Ducter, row 3/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Read as records now: Resistances, row 3/).waitFor({ timeout: 30_000 });
     await page.getByRole("button", { name: "=H02 · Breaker Q0 · L3 Missing" }).waitFor();
 
     await page.getByRole("button", { name: "Paste readings" }).click();
@@ -67,7 +67,7 @@ export function ownLayout(
     await page.getByRole("tab", { name: "Check" }).click();
     await page.locator("#panel-check").getByLabel("Record").selectOption("contact");
     await page
-      .getByRole("button", { name: /=H03 · Breaker Q0 · L2: .*stop · Ducter!E5/ })
+      .getByRole("button", { name: /=H03 · Breaker Q0 · L2: .*stop · Resistances!E5/ })
       .waitFor();
     await page.getByRole("button", { name: "List the findings on a sheet" }).click();
     await page.getByText(/^The sheet Findings lists \d+ findings/).waitFor({ timeout: 30_000 });

@@ -27,7 +27,7 @@ const OWN: readonly (readonly CellValue[])[] = [
 ];
 
 const MAP = {
-  sheet: "Ducter",
+  sheet: "Resistances",
   kind: "contact",
   titles: 3,
   last: 5,
@@ -39,7 +39,7 @@ const MAP = {
 function ownExcel() {
   const book = newBook();
   addSheet(book, "Cover");
-  const sheet = addSheet(book, "Ducter");
+  const sheet = addSheet(book, "Resistances");
   OWN.forEach((row, at) => {
     row.forEach((value, column) => {
       if (value !== null) putBox(book, sheet, at, column, { value });
@@ -60,7 +60,7 @@ test("a sheet in somebody's own layout is guessed, mapped, filled and checked in
   expect((await read(host)).sheets.every(({ cells }) => cells === undefined)).toBe(true);
   const whole = await read(host, true);
   expect(guessMaps(whole, lineup).map(({ map }) => map)).toMatchObject([
-    { sheet: "Ducter", kind: "contact", titles: 3 },
+    { sheet: "Resistances", kind: "contact", titles: 3 },
   ]);
 
   await changed(host, { lineup, remembered: { ...NOTHING_REMEMBERED, maps: [MAP] } });
