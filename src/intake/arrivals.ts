@@ -5,6 +5,7 @@ import type { ArrivalOptions } from "./arrivalOptions";
 import { cellValue } from "./cellValue";
 import { columnFor } from "./columnFor";
 import { withoutComment } from "./comment";
+import { MOST_PLAIN } from "./layout";
 import { type Entry, type Known, type Line, lineReader, type ReadCell } from "./lineReader";
 import { meaning } from "./meaning";
 import { once } from "./once";
@@ -13,6 +14,8 @@ import { readDate, readTime } from "./readDate";
 import type { ExportBlock, ExportRow, ExportTable } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { type Finding, type FoundRow, type Lost, rowFinder } from "./rowFinder";
+import { type Gathered, rowGroups } from "./rowGroups";
+import type { Repeated } from "./settle";
 import { tablesFor } from "./tablesFor";
 
 /** A line that has found its row, with the cells that it has for it. */
@@ -32,13 +35,14 @@ export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]
  * Finds for each line of an export its record table, its row and its cells.
  *
  * @param say is told of each line or cell that cannot be placed, and why
+ * @returns the lines of each row, those that say just the same once
  */
-export function* arrivalsOf<T extends RecordRows>(
+export const arrivalsByRow = <T extends RecordRows>(
   table: ExportTable,
   tables: readonly T[],
   options: ArrivalOptions,
   say: Say,
-): Generator<Arrival<T>> {
+): readonly (readonly Repeated<T>[])[] => {
   const meant = meaning(options);
   const find = placeFinder(rowFinder(tables, table.positions));
   const cellsOf = cellReader(table, options);
@@ -47,8 +51,9 @@ export function* arrivalsOf<T extends RecordRows>(
     return date.ok ? date.value : undefined;
   });
   const timeOf = once(readTime);
+  const groups = rowGroups<T>();
   /** Lines of the table of which everything was taken: overlapping exports say them word for word again. */
-  const seen = new Map<string, Arrival<T>>();
+  const taken = new Map<number, Gathered<T>>();
   let said = 0;
   const saying: Say = (...words) => {
     said += 1;
@@ -56,15 +61,15 @@ export function* arrivalsOf<T extends RecordRows>(
   };
   let of: ExportBlock | undefined;
   let readLine: ReturnType<typeof lineReader<Among<T>>> | undefined;
-  for (const { block, row } of table.each()) {
+  for (const { block, row, like } of table.each()) {
     if (block !== of || readLine === undefined) {
       of = block;
       readLine = lineReader(block, meant);
-      seen.clear();
+      taken.clear();
     }
-    const again = row.text === undefined ? undefined : seen.get(row.text);
+    const again = like === undefined ? undefined : taken.get(like);
     if (again) {
-      yield { ...again, line: row.line };
+      again.lines.push(row.line);
       continue;
     }
     const line = readLine(row);
@@ -84,21 +89,18 @@ export function* arrivalsOf<T extends RecordRows>(
     const written = line.parts[line.shape.date]?.text ?? "";
     const day = dayOf(written);
     const time = timeOf(line.parts[line.shape.time]?.text ?? "") ?? timeOf(written);
-    const arrival = {
+    const arrival = groups.add({
       table: found.value.table,
       row: found.value.row,
       line: row.line,
       cells,
       day,
       when: day !== undefined && time !== undefined ? day + time : undefined,
-    };
-    if (row.text !== undefined && said === before && seen.size < MOST_SEEN)
-      seen.set(row.text, arrival);
-    yield arrival;
+    });
+    if (said === before && taken.size < MOST_PLAIN) taken.set(row.line, arrival);
   }
-}
-
-const MOST_SEEN = 50_000;
+  return groups.all();
+};
 
 /** The record tables that lines of a shape and of these quantities can belong to, and what was found there. */
 type Among<T extends RecordRows> =

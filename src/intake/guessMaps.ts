@@ -4,10 +4,11 @@ import { rowsOf } from "../records/rowsOf";
 import { recordTables } from "../sheets/recordTable";
 import type { SheetSnapshot, Snapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
-import { type Arrival, arrivalsOf } from "./arrivals";
+import { arrivalsByRow } from "./arrivals";
 import { type ExportTable, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
+import type { Repeated } from "./settle";
 import { columnBlocks, sheetRows } from "./sheetRows";
 
 /** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
@@ -35,7 +36,7 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup): GuessedMap[] =
       name,
     });
     if (!read.ok) return [];
-    const found = [...arrivalsOf(read.value, tables, { panels: lineup.panels }, () => {})];
+    const found = arrivalsByRow(read.value, tables, { panels: lineup.panels }, () => {}).flat();
     return blockGuesses(read.value, found).map(({ kind, block, lines, last, facts }) => {
       const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
       return {
@@ -84,16 +85,17 @@ interface BlockGuess {
 }
 
 /** For each block the kind that most of its lines belong to. */
-const blockGuesses = (table: ExportTable, found: readonly Arrival<RecordRows>[]): BlockGuess[] =>
+const blockGuesses = (table: ExportTable, found: readonly Repeated<RecordRows>[]): BlockGuess[] =>
   table.inspection.blocks.flatMap((block, at): BlockGuess[] => {
     const next = table.inspection.blocks[at + 1];
     const end = next ? next.titles.value - 1 : Number.POSITIVE_INFINITY;
     const counts = new Map<string, Set<number>>();
-    for (const { line, table: of } of found)
-      if (line > block.titles.value && line <= end) {
-        const { id } = of.kind;
-        counts.set(id, (counts.get(id) ?? new Set()).add(line));
-      }
+    for (const { lines, table: of } of found)
+      for (const line of lines)
+        if (line > block.titles.value && line <= end) {
+          const { id } = of.kind;
+          counts.set(id, (counts.get(id) ?? new Set()).add(line));
+        }
     const [best] = [...counts].sort(([, one], [, other]) => other.size - one.size);
     return best
       ? [

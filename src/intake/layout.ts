@@ -39,8 +39,8 @@ export type Part =
   | { readonly block: Block; readonly row?: undefined; readonly skipped?: undefined }
   | {
       readonly row: TextRow;
-      /** Whether the same line stood in the same table before, word for word. */
-      readonly again?: boolean;
+      /** The line of the same table above that says the same word for word, the first of them. */
+      readonly like?: number;
       readonly block?: undefined;
       readonly skipped?: undefined;
     }
@@ -59,7 +59,7 @@ export interface LayoutOptions extends TitleReading {
 /** The first titles stand within so many rows. */
 export const LOOK_ROWS = 120;
 /** So many lines are remembered, to know them when they come again. */
-const MOST_PLAIN = 50_000;
+export const MOST_PLAIN = 50_000;
 /** More columns than a spreadsheet has are no table. */
 export const MOST_COLUMNS = 16_384;
 
@@ -202,14 +202,16 @@ export function* layout(
   let pending: TextRow[] = [];
   let gap = false;
   /** Lines that are readings, whatever stands around them. */
-  const plain = new Set<string>();
+  const plain = new Map<string, number>();
   for (let row = all.next(); row; row = all.next()) {
-    if (pending.length === 0 && row.text !== undefined && plain.has(row.text)) {
+    const { line } = row;
+    const said = row.text === undefined ? undefined : saidIn(row.text, now.head);
+    const like = pending.length > 0 || said === undefined ? undefined : plain.get(said);
+    if (like !== undefined) {
       gap = false;
-      yield { row, again: true };
+      yield { row, like };
       continue;
     }
-    const { line } = row;
     const kept = options.keep?.has(line) ?? false;
     if (countFilled(row.cells) === 0) {
       gap = true;
@@ -255,19 +257,32 @@ export function* layout(
     const sum = kept ? undefined : summaryIn(cells, now.head.columns, summary);
     if (sum) yield { skipped: { line, reason: `${sum} of readings, none itself` } };
     else {
-      if (row.text !== undefined && filled > 2 && plain.size < MOST_PLAIN && !mayBeTitles(cells))
-        plain.add(row.text);
+      if (said !== undefined && filled > 2 && plain.size < MOST_PLAIN && !mayBeTitles(cells))
+        plain.set(said, line);
       yield { row: wholeRow(row) };
     }
   }
   yield* pending.map(noted);
 }
 
+/** A line without the running number that it begins with: under no title that is known, a number says nothing. */
+const saidIn = (text: string, { columns }: Head): string => {
+  if (columns.some(({ index, field }) => index === 0 && field !== undefined)) return text;
+  let at = 0;
+  while (isDigit(text.charCodeAt(at))) at += 1;
+  return at === 0 ? text : text.slice(at);
+};
+
+const isDigit = (sign: number) => sign >= 0x30 && sign <= 0x39;
+
 /** A row of readings with what is written for it in cells that reach down from rows above. */
 export const wholeRow = (row: TextRow): TextRow => {
-  const { joined, cells, line } = row;
+  const { joined } = row;
   return joined
-    ? { line, cells: cells.map((cell, at) => (cell === "" ? (joined.get(at) ?? "") : cell)) }
+    ? {
+        line: row.line,
+        cells: row.cells.map((cell, at) => (cell === "" ? (joined.get(at) ?? "") : cell)),
+      }
     : row;
 };
 

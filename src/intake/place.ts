@@ -1,12 +1,12 @@
 import { serialDay } from "../quantities/dates";
 import { type CellValue, type Column, isBlank } from "../records/kind";
 import type { ArrivalOptions } from "./arrivalOptions";
-import { type Arrival, arrivalsOf, type Say } from "./arrivals";
+import { arrivalsByRow, type Say } from "./arrivals";
 import { isSameCell } from "./isSameCell";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import type { ExportTable } from "./readExport";
 import type { RecordRows } from "./recordRows";
-import { isSaidAgain, type Repeated, type Settled, settle } from "./settle";
+import { type Repeated, type Settled, settle } from "./settle";
 import { staleCells } from "./staleCells";
 
 export interface PlaceOptions extends ArrivalOptions {
@@ -46,7 +46,7 @@ export const placeReadings = <T extends RecordRows>(
     else asked.set(key, { ...suggestion, lines: [line] });
   };
 
-  for (const group of byRow(arrivalsOf(exported, tables, options, say))) {
+  for (const group of arrivalsByRow(exported, tables, options, say)) {
     const line = settle(group, say);
     if (line === undefined) continue;
     kept.push(...line.earlier.flatMap((earlier) => repeats(earlier, line, exported.name)));
@@ -73,35 +73,6 @@ export const placeReadings = <T extends RecordRows>(
   }
   unplaced.sort((one, other) => one.source.line - other.source.line);
   return { placed, same, conflicts, unplaced, suggested: [...asked.values()], kept };
-};
-
-/** The lines of each row; those that say just the same once. */
-const byRow = <T extends RecordRows>(arrivals: Iterable<Arrival<T>>): Iterable<Repeated<T>[]> => {
-  const groups = new Map<T, Map<number, Gathered<T>[]>>();
-  for (const arrival of arrivals) {
-    let rows = groups.get(arrival.table);
-    if (rows === undefined) {
-      rows = new Map();
-      groups.set(arrival.table, rows);
-    }
-    const sofar = rows.get(arrival.row);
-    if (sofar === undefined) rows.set(arrival.row, [{ ...arrival, lines: [arrival.line] }]);
-    else again(sofar, arrival);
-  }
-  return [...groups.values()].flatMap((rows) => [...rows.values()]);
-};
-
-type Gathered<T extends RecordRows> = Repeated<T> & { readonly lines: number[] };
-
-const again = <T extends RecordRows>(sofar: Gathered<T>[], arrival: Arrival<T>) => {
-  for (let at = 0; at < sofar.length; at++) {
-    const one = sofar[at] as Gathered<T>;
-    if (isSaidAgain(one, arrival)) {
-      one.lines.push(arrival.line);
-      return;
-    }
-  }
-  sofar.push({ ...arrival, lines: [arrival.line] });
 };
 
 const cellsOf = <T extends RecordRows>(

@@ -89,8 +89,16 @@ export interface ExportTable {
   /** The rows of all tables, one after the other. */
   readonly rows: readonly ExportRow[];
   /** The same, read from the text anew, so that a long file is never held in parts. */
-  readonly each: () => Iterable<{ readonly block: ExportBlock; readonly row: ExportRow }>;
+  readonly each: () => Iterable<EachRow>;
   readonly inspection: Inspection;
+}
+
+/** A row of an export, and the table that it is of. */
+export interface EachRow {
+  readonly block: ExportBlock;
+  readonly row: ExportRow;
+  /** The line of the same table above that says the same word for word, the first of them. */
+  readonly like?: number;
 }
 
 /** What the user can say about a file; whatever is not said is found by inspection. */
@@ -200,6 +208,8 @@ export const readRows = (
   const here = () => `line ${line}`;
   /** Runs of lines that are readings: first and last line, and the table that they are of. */
   const runs: number[] = [];
+  /** For each of these lines the first that says the same, 0 for none. */
+  const likes: number[] = [];
   let [measured, date, position]: [readonly number[], number, number] = [[], -1, -1];
 
   const enter = (block: Block) => {
@@ -246,8 +256,9 @@ export const readRows = (
       if (runs.at(-1) === blocks.length - 1 && runs.at(-2) === line - 1)
         runs[runs.length - 2] = line;
       else runs.push(line, line, blocks.length - 1);
+      likes.push(part.like ?? 0);
       // What is said again word for word tells nothing new.
-      if (part.again) continue;
+      if (part.like !== undefined) continue;
       const long = longs.at(-1) as Long;
       if (long.rowsOf) for (const row of long.rowsOf(part.row)) note(row);
       else note(part.row);
@@ -261,17 +272,19 @@ export const readRows = (
   }
   const found = marks.evidence();
 
-  function* each(): Generator<{ readonly block: ExportBlock; readonly row: ExportRow }> {
+  function* each(): Generator<EachRow> {
     let at = 0;
+    let reading = -1;
     for (const row of rows()) {
       while (row.line > (runs[at + 1] ?? Number.POSITIVE_INFINITY)) at += 3;
       const of = runs[at + 2];
       if (of === undefined) return;
       if (row.line < (runs[at] ?? 0)) continue;
+      reading += 1;
       const block = blocks[of] as ExportBlock;
       const { rowsOf } = longs[of] as Long;
       if (rowsOf) for (const part of rowsOf(wholeRow(row))) yield { block, row: part };
-      else yield { block, row: wholeRow(row) };
+      else yield { block, row: wholeRow(row), like: likes[reading] || undefined };
     }
   }
   const mark: DecimalEvidence = decimal

@@ -10,14 +10,14 @@ export interface Settled<T extends RecordRows> extends Arrival<T> {
   readonly earlier: readonly Repeated<T>[];
 }
 
-/** A line, and those that say just the same. */
+/** A line, and those that say the same; of these it is the latest. */
 export interface Repeated<T extends RecordRows> extends Arrival<T> {
   readonly lines: readonly number[];
 }
 
 /**
  * Brings the lines for one row together. Lines that give a column different values are in conflict:
- * the latest is taken where each has its own date and time, else none.
+ * the latest is taken where each has a date and time and one is the latest, else none.
  *
  * @param say is told of each line that is not taken, and why
  */
@@ -35,8 +35,11 @@ export const settle = <T extends RecordRows>(
   const lines = linesOf(arrivals);
   const { kind, rows } = first.table;
   const name = rowKey(rows[first.row] ?? {}, keyIds(kind));
-  const times = new Set(arrivals.map(({ when }) => when));
-  if (times.has(undefined) || times.size < arrivals.length) {
+  const latest = latestOf(arrivals);
+  const open = arrivals.some(
+    (one) => one.when === undefined || (one !== latest && one.when === latest.when),
+  );
+  if (open) {
     for (const line of lines)
       say(
         line,
@@ -44,7 +47,6 @@ export const settle = <T extends RecordRows>(
       );
     return undefined;
   }
-  const latest = latestOf(arrivals);
   const earlier = arrivals.filter((arrival) => arrival !== latest);
   for (const line of linesOf(earlier))
     say(
@@ -64,17 +66,6 @@ const listed = (lines: readonly number[]) =>
 
 const latestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): Repeated<T> =>
   arrivals.reduce((one, other) => ((other.when ?? 0) > (one.when ?? 0) ? other : one));
-
-/** Whether two lines say just the same, so that they need be kept once. */
-export const isSaidAgain = (one: Arrival<RecordRows>, other: Arrival<RecordRows>): boolean => {
-  if (one.when !== other.when || one.cells.length !== other.cells.length) return false;
-  if (one.cells === other.cells) return true;
-  for (let at = 0; at < other.cells.length; at++) {
-    const [mine, theirs] = [one.cells[at], other.cells[at]];
-    if (mine !== theirs && (mine?.[0] !== theirs?.[0] || mine?.[1] !== theirs?.[1])) return false;
-  }
-  return true;
-};
 
 const agree = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): boolean => {
   const [first, ...others] = arrivals;
