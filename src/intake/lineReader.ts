@@ -51,8 +51,8 @@ interface Sourced<Found> extends LineShape<Found> {
   readonly sources: readonly (Known | number)[];
 }
 
-/** So many texts of a column are known at once, and none that is longer. */
-const MOST_KNOWN = 20_000;
+/** So many texts of a column are known at once, every second of a day among them, and none that is longer. */
+const MOST_KNOWN = 100_000;
 const LONGEST_KNOWN = 100;
 
 /**

@@ -1,5 +1,5 @@
-/** So many texts are remembered, and none that is longer. */
-const MOST = 20_000;
+/** So many texts are remembered, every second of a day among them, and none that is longer. */
+const MOST = 100_000;
 const LONGEST = 100;
 
 /**
