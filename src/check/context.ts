@@ -114,10 +114,11 @@ export function overRows(
   rows: Iterable<number> = table.rows.keys(),
 ): { readonly row: number; readonly finding: Finding }[] {
   const found: { row: number; finding: Finding }[] = [];
+  const some = table.aside.size > 0;
   for (const row of rows) {
     const stored = table.rows[row];
     const judged = table.judged[row];
-    if (!stored || !judged || table.aside.has(row)) continue;
+    if (!stored || !judged || (some && table.aside.has(row))) continue;
     const findings = rule(row, stored, judged);
     if (Array.isArray(findings)) for (const finding of findings) found.push({ row, finding });
     else if (findings) found.push({ row, finding: findings });

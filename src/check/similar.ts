@@ -1,6 +1,7 @@
 import { type Column, keyIds, type Row } from "../records/kind";
 import { exactly } from "../records/quantity";
 import type { JudgedTable } from "./context";
+import { onceFor } from "./onceFor";
 
 /** One reading that is a number above nothing. */
 export interface Read {
@@ -31,22 +32,41 @@ const sort = (cell: Row[string] | undefined) => String(cell ?? "").replace(/[\d=
  * Readings of a column by what may be compared: rows whose ratings agree and whose names differ in
  * numbers alone. Blanks, bounds, nothing and less than nothing are left out.
  */
-export function similarReadings(table: JudgedTable, column: Column): Similar[] {
+export const similarReadings = (table: JudgedTable, column: Column): readonly Similar[] => {
+  const known = similarIn(table);
+  const before = known.get(column.id);
+  if (before) return before;
+  const similar = readingsBy(groupNames(table), table, column);
+  known.set(column.id, similar);
+  return similar;
+};
+
+/** By column, since two rules ask for the same. */
+const similarIn = onceFor((_table: JudgedTable) => new Map<string, readonly Similar[]>());
+
+/** The group of each row: its names without their numbers, and its ratings. */
+const groupNames = onceFor((table: JudgedTable): readonly string[] => {
   const givens = table.kind.columns.filter(
     ({ id, role }) => role === "given" && id !== "sources" && id !== "document",
   );
   const keys = keyIds(table.kind);
+  return table.rows.map((stored) =>
+    [
+      ...keys.map((id) => (id === "object" ? "" : PLACES.has(id) ? sort(stored[id]) : stored[id])),
+      RATINGS,
+      ...givens.map(({ id }) => stored[id]),
+    ].join("\u0000"),
+  );
+});
+
+function readingsBy(names: readonly string[], table: JudgedTable, column: Column): Similar[] {
   const groups = new Map<string, Read[]>();
   for (const [row, stored] of table.rows.entries()) {
     if (table.aside.has(row)) continue;
     const cell = stored[column.id];
     const value = column.unit ? exactly(cell, column.unit) : Number(cell);
     if (cell === null || value === undefined || !(value > 0)) continue;
-    const name = [
-      ...keys.map((id) => (id === "object" ? "" : PLACES.has(id) ? sort(stored[id]) : stored[id])),
-      RATINGS,
-      ...givens.map(({ id }) => stored[id]),
-    ].join("\u0000");
+    const name = names[row] ?? "";
     const read = { row, object: String(stored.object), value, log: Math.log10(value) };
     const group = groups.get(name);
     if (group) group.push(read);

@@ -1,7 +1,6 @@
 import { EncryptedFileError, HucreError, insertRows } from "hucre";
 import {
   openXlsx,
-  parseCellRef,
   type RoundtripWorkbook,
   rangeRef,
   readXlsx,
@@ -18,12 +17,16 @@ import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcil
 import type { Remembered } from "../sheets/remembered";
 import type { Seen, SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
-import { formulasOf } from "./fileFormulas";
 import { newSheet } from "./fileSheet";
-import { countFrom1900, plain } from "./fileValue";
+import { corners, sheetSnapshot } from "./fileSnapshot";
+import { countFrom1900 } from "./fileValue";
 import { finish, readMemory, readRemembered } from "./finish";
+import { keptTexts } from "./keptTexts";
 import { body, FONT } from "./look";
 import { setCell } from "./setCell";
+
+/** A file is read in parts of about so many bytes, each let go before the next. */
+const PART = 4_000_000;
 
 /**
  * What a workbook file holds.
@@ -31,13 +34,31 @@ import { setCell } from "./setCell";
  * @throws {BookError} that says what the file is, where it is not a readable workbook
  */
 export async function readBook(file: Uint8Array): Promise<Snapshot> {
-  const workbook = await understood(file, () => readXlsx(file));
-  return {
-    ...snapshotOf(workbook),
-    lineup: readMemory(file)?.lineup,
-    ...readRemembered(file),
-  };
+  const sheets: SheetSnapshot[] = [];
+  const kept = keptTexts();
+  for (const part of await partsOf(file))
+    sheets.push(...sheetsOf(await understood(file, () => readXlsx(file, part)), kept));
+  return { sheets, lineup: readMemory(file)?.lineup, ...readRemembered(file) };
 }
+
+/** The sheets of a file, in as many parts as its size asks for. */
+async function partsOf(file: Uint8Array): Promise<{ readonly sheets?: string[] }[]> {
+  const count = Math.ceil(file.length / PART);
+  if (count <= 1) return [{}];
+  const names: string[] = [];
+  const name = (sheet: { name: string }) => {
+    names.push(sheet.name);
+    return false;
+  };
+  await understood(file, () => readXlsx(file, { sheets: name }));
+  const each = Math.ceil(names.length / count);
+  return Array.from({ length: Math.ceil(names.length / each) }, (_, part) => ({
+    sheets: names.slice(part * each, (part + 1) * each),
+  }));
+}
+
+const sheetsOf = ({ sheets, dateSystem }: Workbook, kept = keptTexts()): SheetSnapshot[] =>
+  sheets.map((sheet) => sheetSnapshot(sheet, dateSystem, kept));
 
 /** Runs a read and turns what the library says of a bad file into our own words. */
 async function understood<T>(file: Uint8Array, read: () => Promise<T>): Promise<T> {
@@ -70,70 +91,6 @@ export async function openBook(file: Uint8Array): Promise<RoundtripWorkbook> {
   return workbook;
 }
 
-function snapshotOf(workbook: Workbook): Snapshot {
-  return { sheets: workbook.sheets.map((sheet) => sheetSnapshot(sheet, workbook.dateSystem)) };
-}
-
-function sheetSnapshot(sheet: Sheet, dateSystem: Workbook["dateSystem"]): SheetSnapshot {
-  const formulaAt = formulasOf(sheet);
-  const valueAt = (row: number, column: number) => plain(sheet.rows[row]?.[column], dateSystem);
-  const tables = (sheet.tables ?? []).flatMap((table): TableSnapshot[] => {
-    if (!table.range) return [];
-    const { top, left, bottom } = corners(table.range);
-    const last = table.showTotalRow ? bottom - 1 : bottom;
-    return [
-      {
-        name: table.displayName ?? table.name,
-        sheet: sheet.name,
-        top,
-        left,
-        headers: table.columns.map(({ name }) => unescapedName(name)),
-        rowCount: last - top,
-        hidden: hiddenRows(sheet, top + 1, last),
-        cell: (row, column) => valueAt(top + 1 + row, left + column),
-        formula: (row, column) => formulaAt(top + 1 + row, left + column),
-      },
-    ];
-  });
-  return {
-    name: sheet.name,
-    hidden: sheet.hidden || sheet.veryHidden,
-    tables,
-    cells: {
-      rowCount: sheet.rows.length,
-      columnCount: sheet.rows.reduce((most, { length }) => Math.max(most, length), 0),
-      cell: valueAt,
-      formula: formulaAt,
-      merges: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
-        top: startRow,
-        left: startCol,
-        bottom: endRow,
-        right: endCol,
-      })),
-      note: (row, column) => sheet.cells?.get(`${row},${column}`)?.comment?.text,
-    },
-  };
-}
-
-/** Rows of a table's body that are hidden or filtered away, from 0; undefined where all are shown. */
-function hiddenRows({ rowDefs }: Sheet, first: number, last: number) {
-  const hidden = [...(rowDefs ?? [])]
-    .filter(([row, { hidden }]) => hidden && row >= first && row <= last)
-    .map(([row]) => row - first);
-  return hidden.length > 0 ? new Set(hidden) : undefined;
-}
-
-export function corners(range: string) {
-  const [first = "A1", second = first] = range.split(":");
-  const start = parseCellRef(first);
-  const end = parseCellRef(second);
-  return { top: start.row, left: start.col, bottom: end.row, right: end.col };
-}
-
-/** A header over several lines: a table's definition writes the line's end as its number. */
-const unescapedName = (name: string) =>
-  name.replace(/_x([0-9A-Fa-f]{4})_/g, (_text, code) => String.fromCharCode(parseInt(code, 16)));
-
 /** A workbook file built, and what was done to make it. */
 export interface Built {
   readonly file: Uint8Array;
@@ -152,7 +109,7 @@ export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Buil
     return { file: finish(file, { lineup: plan.lineup }, columnFormulas(plan)), done };
   }
   const workbook = await openBook(existing);
-  const done = reconcile(plan, snapshotOf(workbook));
+  const done = reconcile(plan, { sheets: sheetsOf(workbook) });
   for (const change of done.change) applyChange(workbook, change, planned(plan, change));
   for (const { planned, writes } of done.create) addSheet(workbook, planned, writes);
   const file = await saveXlsx(workbook);

@@ -8,18 +8,28 @@ type FormulaAt = (row: number, column: number) => string | undefined;
  * The formula of each cell of a sheet as if it were written out there. A file writes a formula that is
  * filled down once, at its first cell, and an array formula once for all cells that it fills; the file
  * library leaves the other cells without a text.
+ *
+ * @param kept keeps a formula's text
  */
-export function formulasOf(sheet: Sheet): FormulaAt {
-  const { cells } = sheet;
-  if (!cells) return () => undefined;
+export function formulasOf({ cells }: Sheet, kept: (text: string) => string): FormulaAt {
+  /** By row and column the formula's text, or the number of the shared formula. */
+  const written: (string | number)[][] = [];
   const shared = new Map<number, FormulaAt>();
   const arrays: (Area & { readonly formula: string })[] = [];
-  for (const [at, { formula, formulaType, formulaSharedIndex, formulaRef }] of cells) {
-    if (!formula) continue;
-    if (formulaType === "shared" && formulaSharedIndex !== undefined) {
-      const [row, column] = at.split(",").map(Number);
-      shared.set(formulaSharedIndex, filled(formula, row ?? 0, column ?? 0));
+  for (const [at, { formula, formulaType, formulaSharedIndex, formulaRef }] of cells ?? []) {
+    if (formula === undefined) continue;
+    const comma = at.indexOf(",");
+    const [row, column] = [Number(at.slice(0, comma)), Number(at.slice(comma + 1))];
+    written[row] ??= [];
+    const ofRow = written[row];
+    if (formula === "" && formulaSharedIndex !== undefined) {
+      ofRow[column] = formulaSharedIndex;
+      continue;
     }
+    ofRow[column] = kept(formula);
+    if (formula === "") continue;
+    if (formulaType === "shared" && formulaSharedIndex !== undefined)
+      shared.set(formulaSharedIndex, filled(formula, row, column));
     const area = formulaType === "array" && formulaRef ? readArea(formulaRef) : undefined;
     if (area && (area.top < area.bottom || area.left < area.right))
       arrays.push({ ...area, formula });
@@ -30,10 +40,10 @@ export function formulasOf(sheet: Sheet): FormulaAt {
         row >= top && row <= bottom && column >= left && column <= right,
     )?.formula;
   return (row, column) => {
-    const cell = cells.get(`${row},${column}`);
-    return cell?.formula === "" && cell.formulaSharedIndex !== undefined
-      ? shared.get(cell.formulaSharedIndex)?.(row, column)
-      : (cell?.formula ?? (arrays.length > 0 ? ofArray(row, column) : undefined));
+    const own = written[row]?.[column];
+    return typeof own === "number"
+      ? shared.get(own)?.(row, column)
+      : (own ?? (arrays.length > 0 ? ofArray(row, column) : undefined));
   };
 }
 

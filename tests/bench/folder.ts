@@ -1,6 +1,8 @@
+import { execFile } from "node:child_process";
 import { mkdirSync, rmSync, symlinkSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
+import { promisify } from "node:util";
 import { booksIn } from "../../src/cli/booksIn";
 import { today } from "../../src/cli/checkCommand";
 import { runJobs } from "../../src/cli/runJobs";
@@ -8,8 +10,9 @@ import { longBook } from "./longBook";
 
 /**
  * `npm run bench:folder [workbooks] [rows]`: a folder of so many workbooks (200) of about so many record
- * rows (700) checked in one thread and in one for each core: the speed-up, and workbooks a second. The
- * processor time tells what the threads cost besides, also on a machine that others keep busy.
+ * rows (700) checked by one worker and by one for each core: the speed-up, and workbooks a second. The
+ * processor time tells what the workers cost besides. As the peer, the same folder shared among as many
+ * processes that know nothing of each other: what the machine itself gives for a second core.
  */
 const count = Number(process.argv[2] ?? 200);
 const rows = Number(process.argv[3] ?? 700);
@@ -24,7 +27,8 @@ for (let seed = 1; seed <= DIFFERENT; seed++) made.push(resolve(await longBook(r
 for (let at = 0; at < count; at++)
   symlinkSync(made[at % DIFFERENT] ?? "", join(folder, `book-${String(at).padStart(3, "0")}.xlsx`));
 
-const jobs = booksIn([folder]).map((book) => ({ book, day: today(), whole: false }));
+const books = booksIn([folder]);
+const jobs = books.map((book) => ({ book, day: today(), whole: false }));
 const timed = async (workers: number) => {
   const start = performance.now();
   const before = process.cpuUsage();
@@ -33,13 +37,29 @@ const timed = async (workers: number) => {
   const { user, system } = process.cpuUsage(before);
   const failed = checked.filter(({ report }) => report.error !== undefined).length;
   process.stdout.write(
-    `${workers} ${workers === 1 ? "thread " : "threads"} ${seconds.toFixed(2).padStart(7)} s  ${(count / seconds).toFixed(1)} workbooks a second, processor time ${((user + system) / 1e6).toFixed(2)} s${failed ? `, ${failed} could not be read` : ""}\n`,
+    `${workers} ${workers === 1 ? "worker " : "workers"} ${seconds.toFixed(2).padStart(7)} s  ${(count / seconds).toFixed(1)} workbooks a second, processor time ${((user + system) / 1e6).toFixed(2)} s${failed ? `, ${failed} could not be read` : ""}\n`,
   );
   return seconds;
 };
 const cores = availableParallelism();
 const one = await timed(1);
 const all = await timed(cores);
+const start = performance.now();
+await Promise.all(
+  Array.from({ length: cores }, (_, share) =>
+    promisify(execFile)(process.execPath, [
+      "--import",
+      "tsx",
+      "tests/bench/folderShare.ts",
+      ...books.filter((_book, at) => at % cores === share),
+    ]),
+  ),
+);
+const apart = (performance.now() - start) / 1000;
 process.stdout.write(
-  `speed-up of ${cores} threads over one: ${(one / all).toFixed(2)} (aim at least 1.7 on two cores)\n`,
+  [
+    `${cores} processes  ${apart.toFixed(2).padStart(5)} s`,
+    `speed-up of ${cores} workers over one: ${(one / all).toFixed(2)} (aim at least 1.7 on two cores); of processes apart: ${(one / apart).toFixed(2)}`,
+    "",
+  ].join("\n"),
 );

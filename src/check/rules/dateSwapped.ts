@@ -18,18 +18,24 @@ export const dateSwapped: Rule = {
   quiet: "for tables with fewer than three other dates, and days after the twelfth",
   reads: "table",
   find: (table) => {
-    const days = table.rows.map(({ date }, row) =>
-      table.aside.has(row) ? undefined : dayOf(date),
-    );
-    const known = days.filter((day) => day !== undefined).sort((one, other) => one - other);
-    if (known.length <= ENOUGH) return [];
-    return days.flatMap((day, row): Finding[] => {
-      if (day === undefined) return [];
+    const rowsOn = new Map<number, number[]>();
+    let dated = 0;
+    for (const [row, { date }] of table.rows.entries()) {
+      const day = table.aside.has(row) ? undefined : dayOf(date);
+      if (day === undefined) continue;
+      dated += 1;
+      const same = rowsOn.get(day);
+      if (same) same.push(row);
+      else rowsOn.set(day, [row]);
+    }
+    if (dated <= ENOUGH) return [];
+    const days = [...rowsOn.keys()].sort((one, other) => one - other);
+    return [...rowsOn].flatMap(([day, [row = 0, another]]): Finding[] => {
+      if (another !== undefined) return [];
       const exchanged = exchange(day);
       if (exchanged === undefined || exchanged === day) return [];
-      const others = neighbours(known, day);
-      if (!others || distance(others, day) <= AWAY || distance(others, exchanged) > AWAY / 3)
-        return [];
+      const others = othersThan(day, days);
+      if (distance(others, day) <= AWAY || distance(others, exchanged) > AWAY / 3) return [];
       return [
         {
           rule: "date-swapped",
@@ -44,15 +50,11 @@ export const dateSwapped: Rule = {
   },
 };
 
-/** First and last of the dates without one; undefined where a second row bears it too. */
-function neighbours(known: readonly number[], day: number): [number, number] | undefined {
-  const at = known.indexOf(day);
-  if (known[at + 1] === day) return undefined;
-  const others = [...known.slice(0, at), ...known.slice(at + 1)];
-  const [first] = others;
-  const last = others.at(-1);
-  return first === undefined || last === undefined ? undefined : [first, last];
-}
+/** First and last of the days without one of them. */
+const othersThan = (day: number, days: readonly number[]): [number, number] => [
+  (days[0] === day ? days[1] : days[0]) ?? day,
+  (days.at(-1) === day ? days.at(-2) : days.at(-1)) ?? day,
+];
 
 const distance = ([first, last]: readonly [number, number], day: number) =>
   Math.max(first - day, day - last, 0);

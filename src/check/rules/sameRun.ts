@@ -1,4 +1,4 @@
-import { type Column, isBlank, type Row } from "../../records/kind";
+import { type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { type JudgedTable, type Rule, where } from "../context";
 import type { Finding } from "../finding";
@@ -26,28 +26,24 @@ export const sameRun: Rule = {
     const chances = columns.map((column) => chanceOf(table, column));
     const found: Finding[] = [];
     const said = new Set<number>();
-    for (const blocks of [blocksOf(table, true), blocksOf(table, false)]) {
+    for (const blocks of [partsOf(table), rowsOf(table)]) {
       const pairs = (blocks.length * (blocks.length - 1)) / 2;
-      const seen = new Map<string, readonly number[]>();
+      const seen = new Map<number, (readonly number[])[]>();
       for (const rows of blocks) {
-        const values = rows.map((row) => columns.map(({ id }) => table.rows[row]?.[id] ?? null));
-        const count = values.flat().filter((value) => !isBlank(value)).length;
+        let [mark, count, expected] = [0, 0, pairs];
+        for (const row of rows)
+          for (let at = 0; at < columns.length; at++) {
+            const value = table.rows[row]?.[columns[at]?.id ?? ""];
+            if (isBlank(value)) continue;
+            mark = 3 * mark + (typeof value === "number" ? value : 1);
+            count += 1;
+            expected *= chances[at] ?? 1;
+          }
         if (count < 2 || rows.some((row) => said.has(row))) continue;
-        const name = JSON.stringify(values);
-        const first = seen.get(name);
-        if (!first) {
-          seen.set(name, rows);
-          continue;
-        }
-        const expected = values.reduce(
-          (product, row) =>
-            row.reduce<number>(
-              (sofar, value, at) => (isBlank(value) ? sofar : sofar * (chances[at] ?? 1)),
-              product,
-            ),
-          pairs,
-        );
-        if (expected >= SELDOM) continue;
+        const alike = seen.get(mark) ?? [];
+        const first = alike.find((one) => readsTheSame(table, columns, one, rows));
+        if (!first) seen.set(mark, [...alike, rows]);
+        if (!first || expected >= SELDOM) continue;
         for (const row of rows) said.add(row);
         found.push(finding(table, columns, rows, first, count, expected));
       }
@@ -55,6 +51,17 @@ export const sameRun: Rule = {
     return found;
   },
 };
+
+const readsTheSame = (
+  { rows }: JudgedTable,
+  columns: readonly Column[],
+  some: readonly number[],
+  others: readonly number[],
+): boolean =>
+  some.length === others.length &&
+  some.every((row, at) =>
+    columns.every(({ id }) => (rows[row]?.[id] ?? null) === (rows[others[at] ?? -1]?.[id] ?? null)),
+  );
 
 function finding(
   table: JudgedTable,
@@ -76,22 +83,24 @@ function finding(
   };
 }
 
-/** Rows that belong together: all phases of a part; or each row by itself. */
-function blocksOf(table: JudgedTable, together: boolean): number[][] {
+/** Each row by itself. */
+const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
+  rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]]));
+
+/** The rows that belong together: all phases of a part. */
+function partsOf(table: JudgedTable): number[][] {
   const ids = table.kind.columns
     .filter(({ id, role }) => role === "key" && !PHASE_KEYS.has(id))
     .map(({ id }) => id);
   const blocks = new Map<string, number[]>();
-  const name = (row: Row, at: number) =>
-    together ? ids.map((id) => row[id]).join("\u0000") : String(at);
   for (const [at, row] of table.rows.entries()) {
     if (table.aside.has(at)) continue;
-    const key = name(row, at);
+    const key = ids.map((id) => row[id]).join("\u0000");
     const block = blocks.get(key);
     if (block) block.push(at);
     else blocks.set(key, [at]);
   }
-  return [...blocks.values()].filter((rows) => !together || rows.length > 1);
+  return [...blocks.values()].filter((rows) => rows.length > 1);
 }
 
 /**

@@ -1,0 +1,14 @@
+/**
+ * A function of a thing that does not change, worked out once for each: what several rules ask of the same
+ * table is asked once.
+ */
+export const onceFor = <Of extends object, T>(make: (of: Of) => T): ((of: Of) => T) => {
+  const known = new WeakMap<Of, { readonly value: T }>();
+  return (of) => {
+    const before = known.get(of);
+    if (before) return before.value;
+    const value = make(of);
+    known.set(of, { value });
+    return value;
+  };
+};
