@@ -26,7 +26,7 @@ import { body, FONT } from "./look";
 import { setCell } from "./setCell";
 
 /** A file is read in parts of about so many bytes, each let go before the next. */
-const PART = 4_000_000;
+const PART = 1_500_000;
 
 /**
  * What a workbook file holds.
@@ -36,8 +36,17 @@ const PART = 4_000_000;
 export async function readBook(file: Uint8Array): Promise<Snapshot> {
   const sheets: SheetSnapshot[] = [];
   const kept = keptTexts();
-  for (const part of await partsOf(file))
-    sheets.push(...sheetsOf(await understood(file, () => readXlsx(file, part)), kept));
+  const read = async (part: { sheets?: string[] }) =>
+    sheetsOf(await understood(file, () => readXlsx(file, part)), kept);
+  const parts = await partsOf(file);
+  let next = read(parts[0] ?? {});
+  for (const part of parts.slice(1)) {
+    const now = next;
+    next = read(part);
+    next.catch(() => {});
+    sheets.push(...(await now));
+  }
+  sheets.push(...(await next));
   return { sheets, lineup: readMemory(file)?.lineup, ...readRemembered(file) };
 }
 
