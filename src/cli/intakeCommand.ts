@@ -194,8 +194,8 @@ export async function takeIn(
         shape: shape ?? read.mapping?.shape,
         means: meant as ExportMapping["means"],
       });
-    cells.push(...placement.placed);
-    kept.push(...placement.kept);
+    for (const one of placement.placed) cells.push(one);
+    for (const one of placement.kept) kept.push(one);
     tables = tables.map((table) => ({
       ...table,
       rows: filled(

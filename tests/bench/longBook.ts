@@ -4,6 +4,7 @@ import { rowsOf } from "../../src/records/rowsOf";
 import { writeBook } from "../../src/workbook/file";
 import { filledPlan, SOUND } from "../support/fill";
 import { longLineup } from "../support/lineups";
+import { joinBooks, type Part } from "./joinedBook";
 
 type Criteria = NonNullable<Parameters<typeof longLineup>[1]>;
 
@@ -17,16 +18,30 @@ const rowsOfPanels = (panels: number) => {
   return KINDS.reduce((sum, kind) => sum + rowsOf(kind, lineup).length, 0);
 };
 
+/** Rows of a part: longer workbooks are joined of several. */
+const PART = 10_000;
+
 /** The file of a soundly filled record workbook of about so many rows, made where it is not there yet. */
 export async function longBook(rows: number, seed = 1): Promise<string> {
   const file = `.cache/bench-${rows}${seed === 1 ? "" : `-${seed}`}.xlsx`;
   if (existsSync(file)) return file;
   mkdirSync(".cache", { recursive: true });
-  const panels = Math.max(1, Math.round(rows / ((rowsOfPanels(110) - rowsOfPanels(10)) / 100)));
-  const plan = filledPlan(longLineup(panels, CRITERIA), seed, {
-    ...SOUND,
-    GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: 27 }),
-  });
-  writeFileSync(file, (await writeBook(plan)).file);
+  const count = Math.max(1, Math.round(rows / PART));
+  const perPanel = (rowsOfPanels(110) - rowsOfPanels(10)) / 100;
+  const panels = Math.max(1, Math.round(rows / count / perPanel));
+  const parts: Part[] = [];
+  for (let part = 0; part < count; part++) {
+    const plan = filledPlan(longLineup(panels, CRITERIA), seed + part, {
+      ...SOUND,
+      GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: 27 }),
+    });
+    parts.push({
+      file: (await writeBook(plan)).file,
+      panels: part * panels,
+      sections: part * Math.ceil(panels / 10),
+    });
+  }
+  if (parts.length === 1) writeFileSync(file, parts[0]?.file ?? "");
+  else await joinBooks(parts, file);
   return file;
 }

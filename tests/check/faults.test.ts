@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { RULES } from "../../src/check/rules";
 import { cleanBooks, faultRun } from "../support/faultRun";
 
 const books = cleanBooks();
@@ -27,6 +28,11 @@ test.each(results.map((one) => [one.family, one] as const))(
     expect(found).toBeGreaterThanOrEqual(7);
   },
 );
+
+test("there is a family of faults for every rule", () => {
+  const asked = new Set(results.flatMap(({ rules }) => rules));
+  expect(RULES.map(({ id }) => id).filter((id) => !asked.has(id))).toEqual([]);
+});
 
 test("at least 99 in 100 single faults are found", () => {
   const sum = (of: "injected" | "found") => results.reduce((total, one) => total + one[of], 0);

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
+import { check, type Report } from "../../src/check/check";
 import type { Finding } from "../../src/check/finding";
 import type { CellValue } from "../../src/records/kind";
 import { keyIds } from "../../src/records/kind";
@@ -57,11 +57,14 @@ export const soundlyEquipped = (): MemoryBook => {
   );
 };
 
-export function findingsOf(snapshot: Snapshot, today = TODAY): readonly Finding[] {
+export function reportOf(snapshot: Snapshot, today = TODAY): Report {
   const checked = check(snapshot, today);
   if (!checked.ok) throw new Error(checked.reason);
-  return checked.report.findings;
+  return checked.report;
 }
+
+export const findingsOf = (snapshot: Snapshot, today = TODAY): readonly Finding[] =>
+  reportOf(snapshot, today).findings;
 
 /** What one rule finds in a workbook. */
 export const ofRule = (snapshot: Snapshot, rule: string): Finding[] =>

@@ -1,6 +1,8 @@
+import { check } from "../../src/check/check";
 import { concede } from "../../src/check/concede";
 import type { Finding } from "../../src/check/finding";
 import { measured } from "../../src/check/similar";
+import type { Lineup } from "../../src/lineup/lineup";
 import { serialDay } from "../../src/quantities/dates";
 import { evaluate } from "../../src/records/evaluate";
 import {
@@ -11,6 +13,7 @@ import {
   type Row,
   verdictOf,
 } from "../../src/records/kind";
+import { KINDS } from "../../src/records/kinds";
 import { wordColumns } from "../../src/records/verdict";
 import { a1 } from "../../src/sheets/address";
 import {
@@ -813,6 +816,78 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     if (value < 2 * minimum || value > 6 * minimum) return undefined;
     return edit(book, at, value, ["fallen-after"], { headers: ["R corrected MΩ"] });
   },
+  "a reading far from its group": (book, next) => {
+    const times = pick(next, [20, 0.05]);
+    const at = cell(book, next, (column, place) => {
+      const all = place.rows.flatMap((row) => row[column.id] ?? []).map(Number);
+      const value = Number(place.stored[column.id]);
+      return (
+        column.need === "reading" &&
+        all.length > 30 &&
+        Math.min(...all) > 0 &&
+        Math.max(...all) < 1.5 * Math.min(...all) &&
+        verdict(book, place, { [column.id]: times * value }) === "Pass"
+      );
+    });
+    return (
+      at && edit(book, at, times * Number(at.stored[at.column.id]), ["off-group", "implausible"])
+    );
+  },
+  "readings with favourite digits": (book, next) => {
+    const column = KINDS.find(({ id }) => id === "insulation")?.columns.find(
+      ({ id }) => id === "reading",
+    );
+    const table = tableOf(book, "GearInsulation");
+    if (!column || !table || table.rowCount < 80) return undefined;
+    const { header } = column;
+    const at = table.headers.indexOf(header);
+    const favourite = Math.floor(10 * next());
+    const set = withCells(
+      table,
+      table.cells.map((line, row) => {
+        const [mantissa = "", exponent] = Number(line[at]?.value).toExponential(2).split("e");
+        return { row, header, value: Number(`${mantissa.slice(0, 3)}${favourite}e${exponent}`) };
+      }),
+    );
+    return {
+      findings: reportWith(book, table.name, recalculated(book, set)).findings,
+      rules: ["digit-pattern"],
+      sheet: table.sheet,
+      addresses: [addressOf(table, 0, header)],
+    };
+  },
+  "rows of a panel that is not there": (book, next) => {
+    const at = cell(book, next, ({ id }) => id === "object");
+    if (!at || isBlank(at.stored.object)) return undefined;
+    const set = withCells(
+      at.table,
+      at.rows.flatMap(({ object }, row) =>
+        object === at.stored.object ? [{ row, header: at.column.header, value: "=X99" }] : [],
+      ),
+    );
+    const first = at.rows.findIndex(({ object }) => object === at.stored.object);
+    return {
+      findings: reportWith(book, at.table.name, set).findings,
+      rules: ["set-aside"],
+      sheet: at.table.sheet,
+      addresses: [addressOf(at.table, first, at.column.header)],
+      also: ["missing-row", "key-changed"],
+    };
+  },
+  "a site on a mountain": (book, next) => {
+    const { ratings } = book.plan.lineup;
+    return ofLineup(
+      book,
+      { ratings: { ...ratings, altitudeM: 1100 + Math.floor(2000 * next()) } },
+      { rules: ["altitude"], sheet: "Withstand", address: "A4" },
+    );
+  },
+  "a weight for a rule that is not there": (book, next) =>
+    ofLineup(
+      book,
+      { ruleWeights: { [`no-such-rule-${Math.floor(100 * next())}`]: "note" } },
+      { rules: ["unknown-rule-weight"], sheet: "Settings", address: "A1" },
+    ),
   "a cover or panel sheet that tells otherwise": (book, next) => {
     const [name, header] = pick(next, [
       ["GearPanels", "Rated current A"],
@@ -860,6 +935,24 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     };
   },
 };
+
+/** The lineup described otherwise than the sheets tell it. */
+function ofLineup(
+  { plan, snapshot, today }: FaultBook,
+  changes: Partial<Lineup>,
+  { rules, sheet, address }: { rules: readonly string[]; sheet: string; address: string },
+): Injected | undefined {
+  const checked = check({ ...snapshot, lineup: { ...plan.lineup, ...changes } }, today);
+  return checked.ok
+    ? {
+        findings: checked.report.findings,
+        rules,
+        sheet,
+        addresses: [address],
+        also: ["sheets-differ"],
+      }
+    : undefined;
+}
 
 /** A joint tightened too little and conceded; then the joint tightened otherwise, or the concession spoilt. */
 function conceded(

@@ -34,7 +34,7 @@ function patternOf(table: JudgedTable, column: Column): Finding[] {
     return value !== undefined && value > 0 ? [{ at, value }] : [];
   });
   const sorted = values.map(({ value }) => value).sort((one, other) => one - other);
-  const places = Math.max(0, ...values.map(({ value }) => decimals(value)));
+  const places = values.reduce((most, { value }) => Math.max(most, decimals(value)), 0);
   const long = values.filter(({ value }) => value >= 100 * 10 ** -places);
   if (long.length < ENOUGH) return [];
   const quarter = (share: number) => sorted[Math.floor(share * (sorted.length - 1))] ?? 0;

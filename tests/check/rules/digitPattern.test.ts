@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
+import type { JudgedTable } from "../../../src/check/context";
+import { digitPattern } from "../../../src/check/rules/digitPattern";
 import { SOUND } from "../../support/fill";
-import { INSULATION, ofRule, soundOf } from "../support";
+import { INSULATION, ofRule, reportOf, soundOf } from "../support";
 
 /** Insulation readings of so many panels, rounded so that their third digit is 0 or 5. */
 const rounded = (panels: number, step: number) =>
@@ -43,4 +45,17 @@ test("nothing is said of evenly spread digits, of few readings, or of readings c
     },
   );
   expect(ofRule(close.snapshot, "digit-pattern")).toEqual([]);
+});
+
+test("a sheet of many thousand readings is looked through as one of few", () => {
+  const { context } = reportOf(rounded(2, 5000).snapshot);
+  const table = context.tables.find(({ kind }) => kind.id === "insulation") as JudgedTable;
+  const [first = {}] = table.rows;
+  const rows = Array.from({ length: 200_000 }, (_, at) => ({
+    ...first,
+    reading: 100 + (at % 800),
+  }));
+  expect(digitPattern.reads === "table" && digitPattern.find({ ...table, rows }, context)).toEqual(
+    [],
+  );
 });
