@@ -44,7 +44,7 @@ const text = [
   line(widths.map((width) => "-".repeat(width))),
   ...body.map(line),
   "",
-  "Not found are faults that no rule can tell from a sound reading: a unit taken for its neighbour where too few readings are there to compare with, or where their own spread reaches so far.",
+  "Not found are faults that no rule can tell from a sound reading: a unit taken for its neighbour, or a reading far from its group, where too few are there to compare with or their own spread reaches so far.",
 ].join("\n");
 process.stdout.write(`${text}\n`);
 for (const { family, missed } of results)
