@@ -120,7 +120,18 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       continue;
     }
     const key = needed.rows[found.value.row] ?? {};
-    const one = entryOf(key, kind, block, row, written, read.value, left, joins, problem);
+    const one = entryOf(
+      key,
+      kind,
+      block,
+      row,
+      written,
+      read.value,
+      left,
+      joins,
+      lineup.instruments,
+      problem,
+    );
     const alike = byKey.get(rowKey(key, ids)) ?? [];
     byKey.set(rowKey(key, ids), alike);
     const same = alike.find((other) => agree(other, one, kind));
@@ -207,6 +218,7 @@ const entryOf = (
   table: ExportTable,
   left: number,
   joins: ReturnType<typeof joinedTo>,
+  instruments: Lineup["instruments"],
   problem: (row: number, column: number, message: string) => void,
 ): Entry => {
   const values = new Map<string, CellValue>();
@@ -226,7 +238,7 @@ const entryOf = (
     if (column && (row.from?.[index] ?? index) >= 0) places.set(column.id, placeOf(index, unit));
   }
   for (const [column, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
-    const one = onlyOne(column, candidates, []);
+    const one = onlyOne(column, candidates, instruments);
     if (!one.ok) {
       problem(row.line - 1, left, one.reason);
       continue;

@@ -171,3 +171,26 @@ test("a map that does not fit says so", () => {
     /names a record kind "none"; right would be one of documents/,
   );
 });
+
+test("an own layout needs no sheets of ours: the lineup lists its instruments, by Id or serial number", () => {
+  const snapshot = book(
+    sheet("Contacts", [
+      ["Panel", "Breaker", "Pole", "R (µΩ)", "Test current (A)", "Instrument", "Date"],
+      ["H01", "Q0", "L1", 31, 200, "MO-1", 46_329],
+      ["H01", "Q0", "L2", 32, 200, "INV-0582", 46_329],
+      ["H01", "Q0", "L3", 33, 200, "X-9", 46_329],
+      ["H02", "Q0", "L1", 33, 200, "INV-0391", 46_329],
+    ]),
+  );
+  const checked = check(
+    { ...snapshot, maps: guessMaps(snapshot, lineup).map(({ map }) => map) },
+    46_400,
+  );
+  if (!checked.ok) throw new Error(checked.reason);
+  const at = (rule: string) =>
+    checked.report.findings.filter((one) => one.rule === rule).map(({ address }) => address);
+  expect(at("instrument-unknown")).toEqual(["F4"]);
+  // INV-0391 is MO-2, whose calibration ended before the test.
+  expect(at("instrument-lapsed")).toEqual(["F5"]);
+  expect(at("sheets-differ")).toEqual([]);
+});
