@@ -8,6 +8,7 @@ import { withoutComment } from "./comment";
 import { type Entry, type Known, type Line, lineReader, type ReadCell } from "./lineReader";
 import { meaning } from "./meaning";
 import { once } from "./once";
+import { partNamed } from "./partNamed";
 import { byColumn, onlyOne, readCell } from "./readCell";
 import { readDate, readTime } from "./readDate";
 import type { ExportBlock, ExportRow, ExportTable } from "./readExport";
@@ -159,11 +160,11 @@ const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFinder<T>>
     branch = branch && grown(branch, object);
     const before = branch?.found;
     if (before) return before;
-    const [part, position, stage] = others.map((at) => parts[at]?.name ?? "");
+    const [part = "", position, stage, operation = ""] = others.map((at) => parts[at]?.name ?? "");
     const found = find(
       {
         object: object?.name ?? "",
-        part: part ?? "",
+        part: partNamed(part, operation),
         position: position ?? "",
         stage: stage ?? "",
       },

@@ -50,6 +50,10 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
       "conductor",
     ],
   },
+  operation: {
+    name: "operation of a breaker, which its part is named with",
+    titles: ["operation", "kind of operation", "close open", "open close"],
+  },
   stage: { name: "stage", titles: ["stage", "before after", "when", "before or after"] },
   test: {
     name: "test",
@@ -91,7 +95,16 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
   voltage: {
     name: "test voltage",
     quantity: "voltage",
-    titles: ["voltage", "test voltage", "applied voltage", "applied", "u", "u test"],
+    titles: [
+      "voltage",
+      "test voltage",
+      "test v",
+      "test kv",
+      "applied voltage",
+      "applied",
+      "u",
+      "u test",
+    ],
   },
   current: {
     name: "test current",

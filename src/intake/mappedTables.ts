@@ -16,6 +16,7 @@ import { columnFor } from "./columnFor";
 import { withoutComment } from "./comment";
 import { isSameCell } from "./isSameCell";
 import { meaning } from "./meaning";
+import { partNamed } from "./partNamed";
 import { byColumn, onlyOne, readCell } from "./readCell";
 import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "./readExport";
 import { rowFinder } from "./rowFinder";
@@ -105,7 +106,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
     const found = find(
       {
         object: text("object") || text("circuit") || meant("object", written.get("section")?.text),
-        part: text("part"),
+        part: partNamed(text("part"), written.get("operation")?.text ?? ""),
         position: text("position"),
         stage: text("stage"),
       },
@@ -120,18 +121,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       continue;
     }
     const key = needed.rows[found.value.row] ?? {};
-    const one = entryOf(
-      key,
-      kind,
-      block,
-      row,
-      written,
-      read.value,
-      left,
-      joins,
-      lineup.instruments,
-      problem,
-    );
+    const one = entryOf(key, kind, block, row, written, read.value, left, joins, lineup, problem);
     const alike = byKey.get(rowKey(key, ids)) ?? [];
     byKey.set(rowKey(key, ids), alike);
     const same = alike.find((other) => agree(other, one, kind));
@@ -218,7 +208,7 @@ const entryOf = (
   table: ExportTable,
   left: number,
   joins: ReturnType<typeof joinedTo>,
-  instruments: Lineup["instruments"],
+  { instruments, withstand: { wave } }: Lineup,
   problem: (row: number, column: number, message: string) => void,
 ): Entry => {
   const values = new Map<string, CellValue>();
@@ -257,7 +247,7 @@ const entryOf = (
       continue;
     }
     const { value, comment } = withoutComment(one.value.text, column, (text) =>
-      readCell({ ...one.value, text }, column, table, table.dates, undefined),
+      readCell({ ...one.value, text }, column, table, table.dates, wave),
     );
     // What cannot be read stands as it is written, for the check to say so at its cell.
     values.set(column.id, value.ok ? value.value : one.value.text);

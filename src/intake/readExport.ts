@@ -20,6 +20,7 @@ import {
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
 import { type DateOrder, dateOrder } from "./readDate";
+import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
 import { type Synonyms, titleWords } from "./synonyms";
@@ -202,8 +203,10 @@ export const readRows = (
   const runs: number[] = [];
   let [measured, date, position]: [readonly number[], number, number] = [[], -1, -1];
 
-  const enter = (block: Block) => {
-    const columns = asPoles(settled(block.head.columns, shape), block, first);
+  const enter = (found: Block) => {
+    const head = { ...found.head, columns: asStage(found.head.columns, found, first) };
+    const block = { ...found, head };
+    const columns = asPoles(settled(head.columns, shape), block, first);
     refused = doubled(columns);
     const long = longOf(columns, options.blanks);
     longs.push(long);
@@ -412,6 +415,24 @@ const asPoles = (
           ? { ...column, field: "reading", says: { position: (column.field ?? "").toUpperCase() } }
           : column,
       );
+};
+
+/** A column titled as the test of which every cell begins with before or after says the stage. */
+const asStage = (
+  columns: readonly ExportColumn[],
+  { head }: Block,
+  rows: readonly TextRow[],
+): readonly ExportColumn[] => {
+  const test = columns.find(({ field }) => field === "test");
+  if (!test || columns.some(({ field, says }) => field === "stage" || says?.stage)) return columns;
+  const from = rows.findIndex(({ line }) => line > head.line);
+  const written = (from < 0 ? [] : rows.slice(from, from + 30)).flatMap(
+    ({ cells }) => cells[test.index] || [],
+  );
+  const isStage = (text: string) => readStage(text.split(/\s/, 1)[0] ?? "") !== undefined;
+  return written.length > 1 && written.slice(1).every(isStage)
+    ? columns.map((column) => (column === test ? { ...column, field: "stage" } : column))
+    : columns;
 };
 
 const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
