@@ -68,6 +68,9 @@ export const MOST_COLUMNS = 16_384;
 const PLACING = new Set(["object", "circuit", "section", "part", "position", "stage", "test"]);
 const SUMMARY =
   /^(?:grand |sub)?(?:total|sum|average|avg|mean|median|minimum|maximum|min|max|lowest|highest|std ?dev|standard deviation|count|spread|range|limit|acceptance|mittelwert|summe|mittel|moyenne|somme|promedio|media|suma|mínimo|máximo|mindestwert|höchstwert)\b[\s:.=]*$/iu;
+/** The same with what it is of: `Total leakage`, `Average of poles`. */
+const SUMMARY_OF =
+  /^(?:grand |sub ?)?(?:total|sum|average|mean|summe|mittelwert|total|somme|moyenne|suma|promedio)\s+\p{L}{2}/iu;
 const CLOSING = /^(?:end of|page \d|seite \d|printed|checked by|signature|approved|witness)/i;
 const SUBHEAD = /^(panel|cubicle|section|bus section|feld|cellule|celda)\s+(.+)$/i;
 
@@ -407,7 +410,8 @@ const summaryIn = (
   return undefined;
 };
 
-const isSummary = (word: string): boolean => word.length < 24 && SUMMARY.test(word);
+const isSummary = (word: string): boolean =>
+  word.length < 40 && (SUMMARY.test(word) || SUMMARY_OF.test(word));
 
 /** An iterable read with a look at what comes next. */
 const ahead = <T>(items: Iterable<T>) => {

@@ -116,7 +116,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       problem(
         row.line - 1,
         left,
-        `Row ${row.line} is taken for no record of ${kind.sheet}: ${found.reason}`,
+        `Row ${row.line} is taken for no record of ${kind.sheet}: ${found.reason}${meanable(found.reason)}`,
       );
       continue;
     }
@@ -140,6 +140,15 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
     tables: entries.length > 0 ? [tableOf(map, kind, entries, cells, left)] : [],
     problems,
   };
+};
+
+/** How the map says what a name means that no row has. */
+const meanable = (reason: string): string => {
+  const [, named = "", written = ""] =
+    /^(part|panel or section) "([^"]+)" (?:is|has)/.exec(reason) ?? [];
+  return named === ""
+    ? ""
+    : ` What it means can be said in the map: "means": {"${named === "part" ? "part" : "object"}": {"${written}": "…"}}.`;
 };
 
 /** Notes on cells with a reading, and once for the block that readings of it are formulas. */

@@ -72,6 +72,7 @@ export interface InspectedColumn {
   readonly unit?: string;
   readonly field: Seen<string | undefined>;
   readonly says?: ExportColumn["says"];
+  readonly alike?: string;
 }
 
 /** An export, its tables found and their columns recognised, nothing placed yet. */
@@ -116,6 +117,8 @@ export interface ExportOptions {
   readonly synonyms?: Synonyms;
   /** Whether phases of a wide table without a reading are rows too. */
   readonly blanks?: boolean;
+  /** Whether the later of two columns that read alike is left out, for a guess that somebody looks through. */
+  readonly firstAlike?: boolean;
   /** How the bytes were read, for the inspection. */
   readonly encoding?: Decoded["encoding"];
 }
@@ -204,7 +207,8 @@ export const readRows = (
   let [measured, date, position]: [readonly number[], number, number] = [[], -1, -1];
 
   const enter = (found: Block) => {
-    const head = { ...found.head, columns: asStage(found.head.columns, found, first) };
+    const staged = asStage(found.head.columns, found, first);
+    const head = { ...found.head, columns: options.firstAlike ? firstAlike(staged) : staged };
     const block = { ...found, head };
     const columns = asPoles(settled(head.columns, shape), block, first);
     refused = doubled(columns);
@@ -442,17 +446,37 @@ const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
       ? { value: "wide", evidence: "wide, because titles name phases", confidence: "likely" }
       : { value: "long", evidence: "long: one reading a line", confidence: "certain" };
 
-const doubled = (columns: readonly ExportColumn[]): string | undefined => {
-  const key = ({ field, says }: ExportColumn) => JSON.stringify([field, says]);
+/** The first two columns that read alike. */
+const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] | undefined => {
   const first = new Map<string, ExportColumn>();
   for (const column of columns) {
     if (column.field === undefined) continue;
-    const before = first.get(key(column));
-    if (before)
-      return `the columns ${quoted(before.title)} and ${quoted(column.title)} both read as ${nameOf(column.field)}; say by a mapping which of them it is.`;
-    first.set(key(column), column);
+    const key = JSON.stringify([column.field, column.says]);
+    const before = first.get(key);
+    if (before) return [before, column];
+    first.set(key, column);
   }
   return undefined;
+};
+
+const doubled = (columns: readonly ExportColumn[]): string | undefined => {
+  const [one, other] = alike(columns) ?? [];
+  return one && other
+    ? `the columns ${quoted(one.title)} and ${quoted(other.title)} both read as ${nameOf(one.field)}; say by a mapping which of them it is.`
+    : undefined;
+};
+
+const firstAlike = (columns: readonly ExportColumn[]): readonly ExportColumn[] => {
+  const [one, other] = alike(columns) ?? [];
+  return one && other
+    ? firstAlike(
+        columns.map((column) =>
+          column === other
+            ? { index: column.index, title: column.title, alike: one.title }
+            : column,
+        ),
+      )
+    : columns;
 };
 
 const distinct = (blocks: readonly ExportBlock[]): ExportColumn[] => [
@@ -499,6 +523,7 @@ const inspected = (
         title: column.title,
         unit: column.unit,
         says: column.says,
+        alike: column.alike,
         field: fieldSeen(column, given, words),
       }),
     ),
@@ -506,11 +531,17 @@ const inspected = (
 };
 
 const fieldSeen = (
-  { title, field, says }: ExportColumn,
+  { title, field, says, alike }: ExportColumn,
   given: ReadonlySet<string>,
   words: ReturnType<typeof titleWords>,
 ): Seen<string | undefined> => {
   if (given.has(plainWords(title))) return asSaid(field, nameOf(field) ?? LEFT_OUT);
+  if (alike !== undefined)
+    return {
+      value: undefined,
+      evidence: `reads as the same as ${quoted(alike)}, and is left out; say in the map which of them it is`,
+      confidence: "open",
+    };
   if (field === undefined)
     return { value: undefined, evidence: "not recognised, and left out", confidence: "open" };
   const english = readTitle(title, undefined, () => undefined).field === field;

@@ -115,7 +115,13 @@ export const rowFinder = <T extends RecordRows>(
         "object",
         place.object,
         namesAmong(among),
-        `panel or section ${quoted(place.object)} has no row. ${among.map((table) => `${table.kind.sheet} has ${objects.get(table)}`).join("; ")}.`,
+        `panel or section ${quoted(place.object)} has no row. ${
+          among
+            .flatMap((table) =>
+              objects.get(table) ? `${table.kind.sheet} has ${objects.get(table)}` : [],
+            )
+            .join("; ") || "The lineup needs no such record"
+        }.`,
       );
 
     const named =

@@ -19,6 +19,8 @@ export interface ExportColumn {
   readonly field?: string;
   /** Set for a column of a wide table, whose title says more than the field. */
   readonly says?: Says;
+  /** Title of the column before it that reads alike, for which it was left out. */
+  readonly alike?: string;
 }
 
 /** How titles are to be read: the fields that the user has named, by title in plain words, and further words. */
@@ -27,7 +29,7 @@ export interface TitleReading {
   readonly words?: TitleWords;
 }
 
-/** A field that the user names for a column, where one title stands for one phase: `resistance of L1-E`. */
+/** A field that the user names for a column, where one title stands for one phase: `resistance of L1-E`, `resistance of L1-E before`. */
 const OF = /^(.*\S) of (\S.*)$/;
 /** What a title is mapped to so that its column is left out. */
 export const LEFT_OUT = "left out";
@@ -93,13 +95,16 @@ const columnOf = (
   const mapped = given.get(plainWords(title)) ?? given.get(plainWords(under));
   if (mapped === LEFT_OUT) return { index, title };
   if (mapped !== undefined) {
-    const [, field = mapped, position] = OF.exec(mapped) ?? [];
+    const [, field = mapped, of = ""] = OF.exec(mapped) ?? [];
+    const stage = STAGE.exec(of)?.[1];
+    const position = of.replace(stage ?? "", "").trim();
+    const says = { ...(position && { position }), ...(stage && { stage }) };
     const unit =
       readTitle(title, field).unit ??
       splitTitle(title).unit ??
       understood(under, how).unit ??
       understood(above, how).unit;
-    return { index, title, field, unit: unit ?? below, ...(position && { says: { position } }) };
+    return { index, title, field, unit: unit ?? below, ...(of && { says }) };
   }
   const plain = readTitle(title, undefined, how.reading.words);
   const { field, unit, says }: Understood =

@@ -194,3 +194,37 @@ test("an own layout needs no sheets of ours: the lineup lists its instruments, b
   expect(at("instrument-lapsed")).toEqual(["F5"]);
   expect(at("sheets-differ")).toEqual([]);
 });
+
+test("what no line of a layout has is said once; where insulation is left out, one query asks where it is", () => {
+  const elsewhere = {
+    ...lineup,
+    leaveOut: [{ kind: "insulation" as const, reason: "kept in another workbook (invented)" }],
+  };
+  const own = sheet("HV", [
+    ["Panel", "Part", "Phase", "Applied (kV AC)", "Time (s)", "Air temp", "Date"],
+    ["H01", "Circuit", "L1", 22.5, 60, 19, 46_329],
+    ["H01", "Circuit", "L2", 22.5, 60, 19, 46_329],
+    ["H01", "Circuit", "L3", "22.5 kV DC", 60, 19, 46_329],
+  ]);
+  const snapshot = { ...book(own), lineup: elsewhere };
+  const maps = guessMaps(snapshot, elsewhere).map(({ map }) => map);
+  const checked = check({ ...snapshot, maps }, 46_400);
+  if (!checked.ok) throw new Error(checked.reason);
+  const of = (rule: string) =>
+    checked.report.findings
+      .filter((one) => one.rule === rule)
+      .map(({ address, weight, message }) => [address, weight, message]);
+  expect(of("missing-trail")).toEqual([
+    ["D2", "query", expect.stringMatching(/every other line of the block: .*"Instrument"/)],
+  ]);
+  expect(of("withstand-before-insulation")).toEqual([
+    ["A1", "query", expect.stringMatching(/left out .*kept in another workbook/)],
+  ]);
+  // A number under a title without a unit is asked about once; a DC test does not stand for an AC one.
+  expect(of("number-as-text")).toEqual([
+    ["F2", "query", expect.stringMatching(/"Air °C" is 19 of no unit .*\(°C\)/)],
+  ]);
+  expect(of("unreadable")).toEqual([
+    ["D4", expect.anything(), expect.stringMatching(/"kV DC" is not a unit/)],
+  ]);
+});
