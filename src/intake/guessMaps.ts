@@ -9,6 +9,7 @@ import { type ExportTable, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
 import { columnBlocks, sheetRows } from "./sheetRows";
+import { STATED, type StatedField, statedField } from "./statedColumns";
 import { LEFT_OUT } from "./titles";
 
 /** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
@@ -75,8 +76,9 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread)
           shape: block.shape.value,
           ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
           ...(read.value.dates && { dateOrder: read.value.dates }),
-          columns: Object.fromEntries(
-            block.columns.flatMap(({ title, field, says, alike }) =>
+          columns: Object.fromEntries([
+            ...statedOf(block, kind),
+            ...block.columns.flatMap(({ title, field, says, alike }) =>
               field.value === undefined || title === ""
                 ? alike === undefined
                   ? []
@@ -90,11 +92,25 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread)
                     ],
                   ],
             ),
-          ),
+          ]),
           facts,
         } satisfies TableMap,
       };
     });
+  });
+};
+
+/** The first limit, corrected value and result of a layout's own, by title. */
+const statedOf = ({ columns }: InspectedBlock, id: string): [string, string][] => {
+  const kind = KINDS.find((one) => one.id === id);
+  const titles = columns.flatMap(({ title, field }) =>
+    kind && title !== "" && field.value === undefined
+      ? [[title, statedField(kind, title)] as const]
+      : [],
+  );
+  return (Object.keys(STATED) as StatedField[]).flatMap((stated): [string, string][] => {
+    const [title] = titles.find(([, field]) => field === stated) ?? [];
+    return title === undefined ? [] : [[title, stated]];
   });
 };
 

@@ -9,7 +9,7 @@ import { KINDS } from "../records/kinds";
 import { rowsOf } from "../records/rowsOf";
 import { a1 } from "../sheets/address";
 import type { RecordTable } from "../sheets/recordTable";
-import type { SheetCells, Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { SheetCells, Snapshot, Stated, TableSnapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { columnFor } from "./columnFor";
@@ -22,6 +22,7 @@ import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "./
 import { rowFinder } from "./rowFinder";
 import { asSaid } from "./seen";
 import { joinedTo, sheetRows } from "./sheetRows";
+import { isStated, statedColumn, statedResult } from "./statedColumns";
 import { type Written, writtenBy } from "./written";
 
 /** A cell of a mapped block that is not understood, rows and columns from 0, and what would be right. */
@@ -63,6 +64,9 @@ interface Entry {
   readonly key: Row;
   readonly values: Map<string, CellValue>;
   readonly places: Map<string, Place>;
+  readonly stated: Map<string, Stated>;
+  /** Sheet row that the record stands on, from 0. */
+  readonly row: number;
 }
 
 interface Place {
@@ -129,6 +133,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       for (const [id, value] of one.values) same.values.set(id, value);
       for (const [id, place] of one.places)
         if (one.values.has(id) || !same.places.has(id)) same.places.set(id, place);
+      for (const [id, stated] of one.stated) same.stated.set(id, stated);
     } else {
       alike.push(one);
       entries.push(one);
@@ -269,8 +274,36 @@ const entryOf = (
     if (!value.ok && column.need !== "reading" && column.accepts?.type === "date")
       problem(row.line - 1, place?.column ?? left, value.reason);
   }
-  return { key, values, places };
+  return {
+    key,
+    values,
+    places,
+    stated: statedOf(kind, written, table, placeOf),
+    row: row.line - 1,
+  };
 };
+
+/** What the layout states of a record itself, in the units of the kind's columns. */
+const statedOf = (
+  kind: RecordKind,
+  written: ReadonlyMap<string, Written>,
+  table: ExportTable,
+  placeOf: (index: number, unit: Unit | undefined) => Place,
+): Map<string, Stated> =>
+  new Map(
+    [...written.values()].flatMap((one): [string, Stated][] => {
+      const column = isStated(one.field) ? statedColumn(kind, one.field) : undefined;
+      if (column === undefined || one.index === undefined) return [];
+      const read =
+        column.role === "result"
+          ? statedResult(one.text)
+          : readCell(one, { ...column, accepts: { type: "reading" } }, table, undefined, undefined);
+      const value = typeof read === "object" ? read.ok && read.value : read;
+      if (typeof value !== "number" && value !== "Pass" && value !== "Fail") return [];
+      const { row, column: at } = placeOf(one.index, one.unit);
+      return [[column.id, { value, row, column: at }]];
+    }),
+  );
 
 /** Whether two lines of a layout can be of one record: poles of one operation, say, on lines of their own. */
 const agree = (one: Entry, other: Entry, kind: RecordKind): boolean => {
@@ -303,6 +336,9 @@ const tableOf = (
     left,
     headers,
     rowCount: rows.length,
+    hidden:
+      cells.hidden &&
+      new Set(entries.flatMap(({ row }, at) => (cells.hidden?.has(row) ? [at] : []))),
     cell: (row, column) => rows[row]?.[ids[column] ?? ""] ?? null,
     formula: (row, column) => {
       const at = place(row, column);
@@ -321,6 +357,13 @@ const tableOf = (
         const at = place(row, column);
         return at && { row: at.row, column: at.column, value: cells.cell(at.row, at.column) };
       },
+      stated: (row) =>
+        new Map(
+          [...(entries[row]?.stated ?? [])].map(([id, stated]) => [
+            id,
+            { ...stated, formula: cells.formula(stated.row, stated.column) },
+          ]),
+        ),
       written: (row, column, value) =>
         asThere(
           value,

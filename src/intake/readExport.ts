@@ -23,6 +23,7 @@ import { type DateOrder, dateOrder } from "./readDate";
 import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
+import { isStated } from "./statedColumns";
 import { type Synonyms, titleWords } from "./synonyms";
 import { type ExportColumn, LEFT_OUT } from "./titles";
 
@@ -342,7 +343,7 @@ const layoutOptions = ({
 });
 
 const isMappedTo = (field: string): boolean =>
-  field === LEFT_OUT || isField(field.replace(/ of \S.*$/, ""));
+  field === LEFT_OUT || isStated(field) || isField(field.replace(/ of \S.*$/, ""));
 
 const take = <T>(items: Iterable<T>, most: number): T[] => {
   const taken: T[] = [];

@@ -104,6 +104,7 @@ function sheetSnapshot(sheet: Sheet, dateSystem: Workbook["dateSystem"]): SheetS
       columnCount: sheet.rows.reduce((most, { length }) => Math.max(most, length), 0),
       cell: valueAt,
       formula: formulaAt,
+      hidden: hiddenRows(sheet, 0, sheet.rows.length - 1),
       merges: (sheet.merges ?? []).map(({ startRow, endRow, startCol, endCol }) => ({
         top: startRow,
         left: startCol,
@@ -115,7 +116,7 @@ function sheetSnapshot(sheet: Sheet, dateSystem: Workbook["dateSystem"]): SheetS
   };
 }
 
-/** Rows of a table's body that are hidden or filtered away, from 0; undefined where all are shown. */
+/** Rows from the first to the last that are hidden or filtered away, counted from the first; undefined where all are shown. */
 function hiddenRows({ rowDefs }: Sheet, first: number, last: number) {
   const hidden = [...(rowDefs ?? [])]
     .filter(([row, { hidden }]) => hidden && row >= first && row <= last)
