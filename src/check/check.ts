@@ -74,7 +74,7 @@ export function check(
     return {
       ok: false,
       reason:
-        "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ)",
+        "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ); a workbook in a layout of its own is read by a map (gearproof map BOOK.xlsx --lineup LINEUP.json -o MAP.json)",
     };
   if (!lineup)
     return {

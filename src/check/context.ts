@@ -100,6 +100,10 @@ export const whereTable = ({ kind, table }: Pick<JudgedTable, "kind" | "table">)
 /** A row in words: `Bus A · Busbar · L1-E · before`. */
 export const rowName = (table: JudgedTable, row: number): string => table.keys[row] ?? "";
 
+/** Whether a cell holds a value of its own to be compared: in a table that was not calculated, only what was typed. */
+export const isStored = ({ table, at, rows, calculated }: JudgedTable, row: number, id: string) =>
+  calculated || (table.formula(row, at.get(id) ?? -1) === undefined && !isBlank(rows[row]?.[id]));
+
 /** Header of a column. */
 export const headerOf = (table: JudgedTable, id: string): string =>
   table.kind.columns.find((column) => column.id === id)?.header ?? id;

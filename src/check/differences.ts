@@ -1,6 +1,6 @@
 import type { CellValue, Column, Row } from "../records/kind";
 import { agrees } from "./agrees";
-import { type JudgedTable, overColumns, type RowRule } from "./context";
+import { isStored, type JudgedTable, overColumns, type RowRule } from "./context";
 import { isErrorValue } from "./errorValue";
 import type { Finding } from "./finding";
 
@@ -17,13 +17,13 @@ export function differences(
   ) => Finding,
 ): RowRule {
   const ours = table.kind.columns.filter(
-    (column) =>
-      column.role === role && table.at.has(column.id) && (table.calculated || !column.formula),
+    (column) => column.role === role && table.at.has(column.id),
   );
   return (row, stored, judged) => {
     const planned = table.given.get(table.keys[row] ?? "");
     return overColumns(ours, (column) => {
-      const { id, value } = column;
+      const { id, value, formula } = column;
+      if (formula && !isStored(table, row, id)) return undefined;
       const found = stored[id] ?? null;
       const wanted = (value ? judged[id] : planned ? planned[id] : stored[id]) ?? null;
       return agrees(found, wanted) || isErrorValue(found)

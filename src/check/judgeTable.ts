@@ -10,14 +10,17 @@ import type { JudgedTable } from "./context";
 /** What an edit may have changed of a table: nothing, some rows, or all of it. */
 export type Edit = "nothing" | "everything" | ReadonlySet<number>;
 
-/** A result is always a word, so where every one is a formula with nothing beside it, nothing was calculated. */
+/** A result is always a word, so where every formula of one stands with nothing beside it, nothing was calculated. */
 function isCalculated({ table, at, rows }: RecordTable): boolean {
   const column = at.get("result");
-  return (
-    column === undefined ||
-    rows.length === 0 ||
-    rows.some((row, index) => !isBlank(row.result) || table.formula(index, column) === undefined)
-  );
+  if (column === undefined) return true;
+  let hasFormula = false;
+  for (const [index, row] of rows.entries()) {
+    if (table.formula(index, column) === undefined) continue;
+    if (!isBlank(row.result)) return true;
+    hasFormula = true;
+  }
+  return !hasFormula;
 }
 
 /** Computes every row of a table again. */

@@ -38,6 +38,7 @@ import { sameRun } from "./rules/sameRun";
 import { setAside } from "./rules/setAside";
 import { sheetsDiffer } from "./rules/sheetsDiffer";
 import { standsOut } from "./rules/standsOut";
+import { statedDiffers } from "./rules/statedDiffers";
 import { thousandFold } from "./rules/thousandFold";
 import { typedOver } from "./rules/typedOver";
 import { unknownRuleWeight } from "./rules/unknownRuleWeight";
@@ -54,6 +55,7 @@ export const RULES: readonly Rule[] = [
   indexBelowOne,
   resultDisagrees,
   limitDiffers,
+  statedDiffers,
   givenDiffers,
   ownFormula,
   readingFormula,

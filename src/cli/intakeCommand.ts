@@ -318,7 +318,7 @@ export function takenWords({ file, table, placement, mapping }: Taken): string {
         .map(({ title }) => `"${title}"`),
     ),
     ...list(
-      "Would overwrite, held back (take them with --replace)",
+      "Would overwrite, held back with all else on their lines (take them with --replace)",
       conflicts.map(
         (cell) =>
           `line ${cell.source.line}: ${cell.table.kind.sheet} ${header(cell)}: ${shown(cell, cell.old)} in the workbook${cell.stands === "open" ? "" : `, ${cell.stands}`}, ${shown(cell, cell.value)} in the export`,

@@ -88,7 +88,7 @@ export function comparedWords(file: string, compared: Compared): string {
         ];
   const said = ({ sheet, address, message }: Finding) => `${sheet}!${address}: ${message}`;
   return [
-    `Against ${file}: ${closed.length} findings closed, ${fresh.length} new, ${changed.length} changed, ${same} as they were; ${altered.length} entries altered.`,
+    `Against ${file}: ${closed.length} findings closed, ${fresh.length} new, ${changed.length} changed, ${same} as they were; entries altered: ${altered.length}.`,
     ...list("New", fresh.map(said)),
     ...list(
       "Changed",

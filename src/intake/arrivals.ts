@@ -1,6 +1,7 @@
 import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Column, RecordKind } from "../records/kind";
+import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { cellValue } from "./cellValue";
 import { columnFor } from "./columnFor";
@@ -9,27 +10,15 @@ import { MOST_PLAIN } from "./layout";
 import { type Entry, type Known, type Line, lineReader, type ReadCell } from "./lineReader";
 import { meaning } from "./meaning";
 import { once } from "./once";
+import { partNamed } from "./partNamed";
 import { byColumn, onlyOne, readCell } from "./readCell";
 import { readDate, readTime } from "./readDate";
 import type { ExportBlock, ExportRow, ExportTable } from "./readExport";
 import type { RecordRows } from "./recordRows";
-import { type Finding, type FoundRow, type Lost, rowFinder } from "./rowFinder";
+import { type Finding, type Lost, rowFinder } from "./rowFinder";
 import { type Gathered, rowGroups } from "./rowGroups";
 import type { Repeated } from "./settle";
 import { tablesFor } from "./tablesFor";
-
-/** A line that has found its row, with the cells that it has for it. */
-export interface Arrival<T extends RecordRows> extends FoundRow<T> {
-  readonly line: number;
-  readonly cells: readonly Entry[];
-  /** Serial day; with the time of day as its fraction where the line has that too. */
-  readonly day?: number;
-  /** Date and time of day as a serial number, where the line has both. */
-  readonly when?: number;
-}
-
-/** Is told of a line or cell that cannot be placed, and of the names that come nearest to one in it. */
-export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]) => void;
 
 /**
  * Finds for each line of an export its record table, its row and its cells.
@@ -161,11 +150,11 @@ const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFinder<T>>
     branch = branch && grown(branch, object);
     const before = branch?.found;
     if (before) return before;
-    const [part, position, stage] = others.map((at) => parts[at]?.name ?? "");
+    const [part = "", position, stage, operation = ""] = others.map((at) => parts[at]?.name ?? "");
     const found = find(
       {
         object: object?.name ?? "",
-        part: part ?? "",
+        part: partNamed(part, operation),
         position: position ?? "",
         stage: stage ?? "",
       },

@@ -94,7 +94,13 @@ const unitless = (
     : refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
 };
 
-const OTHER_WORDS: Readonly<Record<string, string>> = { n: "no", none: "no", nil: "no", y: "yes" };
+/** Also in German, French and Spanish (from memory). */
+const OTHER_WORDS: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(
+    ["n", "none", "nil", "nein", "kein", "keine", "non"].map((no) => [no, "no"]),
+  ),
+  ...Object.fromEntries(["y", "ja", "oui", "sí", "si"].map((yes) => [yes, "yes"])),
+};
 
 const listed = (text: string, values: readonly string[]): Result<CellValue> => {
   const word = text.trim().toLowerCase();

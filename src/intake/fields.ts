@@ -50,6 +50,10 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
       "conductor",
     ],
   },
+  operation: {
+    name: "operation of a breaker, which its part is named with",
+    titles: ["operation", "kind of operation", "close open", "open close"],
+  },
   stage: { name: "stage", titles: ["stage", "before after", "when", "before or after"] },
   test: {
     name: "test",
@@ -91,12 +95,36 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
   voltage: {
     name: "test voltage",
     quantity: "voltage",
-    titles: ["voltage", "test voltage", "applied voltage", "applied", "u", "u test"],
+    titles: [
+      "voltage",
+      "test voltage",
+      "test v",
+      "test kv",
+      "applied voltage",
+      "applied",
+      "voltage drop",
+      "u",
+      "u test",
+    ],
+  },
+  controlV: {
+    name: "control voltage",
+    quantity: "voltage",
+    titles: ["control voltage", "coil voltage", "auxiliary voltage"],
   },
   current: {
     name: "test current",
     quantity: "current",
-    titles: ["current", "test current", "i", "i test", "leakage current", "charging current"],
+    titles: [
+      "current",
+      "test current",
+      "i",
+      "i test",
+      "i leak",
+      "leakage",
+      "leakage current",
+      "charging current",
+    ],
   },
   temperature: {
     name: "temperature of what is tested",

@@ -10,6 +10,8 @@ import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
 import type { Repeated } from "./settle";
 import { columnBlocks, sheetRows } from "./sheetRows";
+import { STATED, type StatedField, statedField } from "./statedColumns";
+import { LEFT_OUT } from "./titles";
 
 /** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
 export interface GuessedMap {
@@ -22,22 +24,40 @@ export interface GuessedMap {
 /**
  * Guesses for every block with titles, on sheets that have no record table of ours, which records it
  * holds: by its titles and units, and by how many of its lines find a row of the lineup.
+ *
+ * @param say is told of blocks that are left out
  */
-export const guessMaps = (snapshot: Snapshot, lineup: Lineup): GuessedMap[] => {
+export const guessMaps = (
+  snapshot: Snapshot,
+  lineup: Lineup,
+  say: SayUnread = () => {},
+): GuessedMap[] => {
   const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
-  return snapshot.sheets.flatMap((sheet) => (ours.has(sheet.name) ? [] : guessOn(sheet, lineup)));
+  return snapshot.sheets.flatMap((sheet) =>
+    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, say),
+  );
 };
 
-const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup): GuessedMap[] => {
+/** Is told of a block with titles none of whose lines finds a row: its sheet, the first such line, and why. */
+export type SayUnread = (sheet: string, line: number, reason: string) => void;
+
+const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread): GuessedMap[] => {
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
   return columnBlocks(cells).flatMap((region) => {
     const read = readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
       name,
+      firstAlike: true,
     });
     if (!read.ok) return [];
-    const found = arrivalsByRow(read.value, tables, { panels: lineup.panels }, () => {}).flat();
-    return blockGuesses(read.value, found).map(({ kind, block, lines, last, facts }) => {
+    const lost = new Map<number, string>();
+    const found = arrivalsByRow(read.value, tables, { panels: lineup.panels }, (line, reason) => {
+      if (!lost.has(line)) lost.set(line, reason);
+    }).flat();
+    const guessed = blockGuesses(read.value, found);
+    const [first] = lost;
+    if (guessed.length === 0 && first) say(name, ...first);
+    return guessed.map(({ kind, block, lines, last, facts }) => {
       const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
       return {
         block,
@@ -55,24 +75,41 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup): GuessedMap[] =
           shape: block.shape.value,
           ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
           ...(read.value.dates && { dateOrder: read.value.dates }),
-          columns: Object.fromEntries(
-            block.columns.flatMap(({ title, field, says }) =>
+          columns: Object.fromEntries([
+            ...statedOf(block, kind),
+            ...block.columns.flatMap(({ title, field, says, alike }) =>
               field.value === undefined || title === ""
-                ? []
+                ? alike === undefined
+                  ? []
+                  : [[title, LEFT_OUT]]
                 : [
                     [
                       title,
-                      says?.position && !says.stage
-                        ? `${field.value} of ${says.position}`
+                      says
+                        ? `${field.value} of ${[says.position, says.stage].filter(Boolean).join(" ")}`
                         : field.value,
                     ],
                   ],
             ),
-          ),
+          ]),
           facts,
         } satisfies TableMap,
       };
     });
+  });
+};
+
+/** The first limit, corrected value and result of a layout's own, by title. */
+const statedOf = ({ columns }: InspectedBlock, id: string): [string, string][] => {
+  const kind = KINDS.find((one) => one.id === id);
+  const titles = columns.flatMap(({ title, field }) =>
+    kind && title !== "" && field.value === undefined
+      ? [[title, statedField(kind, title)] as const]
+      : [],
+  );
+  return (Object.keys(STATED) as StatedField[]).flatMap((stated): [string, string][] => {
+    const [title] = titles.find(([, field]) => field === stated) ?? [];
+    return title === undefined ? [] : [[title, stated]];
   });
 };
 

@@ -1,6 +1,7 @@
 import type { TextRow } from "./delimited";
 import { plainWords } from "./fields";
 import { once } from "./once";
+import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { type ExportColumn, isUnitRow, type TitleReading, titlesOf } from "./titles";
 
@@ -67,8 +68,14 @@ export const MOST_COLUMNS = 16_384;
 const PLACING = new Set(["object", "circuit", "section", "part", "position", "stage", "test"]);
 const SUMMARY =
   /^(?:grand |sub)?(?:total|sum|average|avg|mean|median|minimum|maximum|min|max|lowest|highest|std ?dev|standard deviation|count|spread|range|limit|acceptance|mittelwert|summe|mittel|moyenne|somme|promedio|media|suma|mínimo|máximo|mindestwert|höchstwert)\b[\s:.=]*$/iu;
+/** The same with what it is of: `Total leakage`, `Average of poles`. */
+const SUMMARY_OF =
+  /^(?:grand |sub ?)?(?:total|sum|average|mean|summe|mittelwert|total|somme|moyenne|suma|promedio)\s+\p{L}{2}/iu;
 const CLOSING = /^(?:end of|page \d|seite \d|printed|checked by|signature|approved|witness)/i;
 const SUBHEAD = /^(panel|cubicle|section|bus section|feld|cellule|celda)\s+(.+)$/i;
+
+/** A heading with its number: `2. Contact resistance`, `3) Joints`, `4.1 Busbar joints`. */
+const NUMBERED = /^\d{1,2}(?:\.\d{1,2})*(?:[.)]\s*\p{L}|\s+\p{L}{4,}\s+\p{L})/u;
 
 const filledOf = (cells: readonly string[]) => cells.filter((cell) => cell !== "");
 /** A number or the beginning of one, and no time such as the 60 s of a title. */
@@ -92,7 +99,9 @@ export const headAt = (
   if (!first || /^#\s*\S/.test(first.cells[0] ?? "")) return undefined;
   const one = options.titleLines === 2 ? undefined : headOf([first], second, options);
   const two =
-    options.titleLines === 1 || !second || !(options.titleLines === 2 || mayBeTitles(second.cells))
+    options.titleLines === 1 ||
+    !second ||
+    !(options.titleLines === 2 || (countFilled(second.cells) > 1 && mayBeTitles(second.cells)))
       ? undefined
       : headOf([first, second], third, options);
   const best =
@@ -310,13 +319,26 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
   const [first = "", ...rest] = filledOf(cells);
   const text = first.replace(/^#+\s*/, "");
   if (text === "") return [];
-  if (rest.length > 0) return [{ line, key: text.replace(/\s*:$/, ""), value: rest.join(" ") }];
+  const pairs = pairsIn([text, ...rest]);
+  if (pairs) return pairs.map(([key, value]) => ({ line, key, value }));
+  if (rest.length > 0) return [{ line, key: withoutColon(text), value: rest.join(" ") }];
   const at = text.indexOf(":");
   return [
     at > 0
       ? { line, key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() }
       : { line, key: text, value: "" },
   ];
+};
+
+const withoutColon = (text: string) => text.replace(/\s*:$/, "");
+
+/** Several facts side by side, each under a word that is known; undefined where they are not. */
+const pairsIn = (cells: readonly string[]): readonly (readonly [string, string])[] | undefined => {
+  if (cells.length < 4 || cells.length % 2 > 0) return undefined;
+  const pairs = cells.flatMap((value, at) =>
+    at % 2 > 0 ? [[withoutColon(cells[at - 1] ?? ""), value] as const] : [],
+  );
+  return pairs.every(([key]) => readTitle(key).field !== undefined) ? pairs : undefined;
 };
 
 const titleOf = (rows: readonly TextRow[]): string | undefined =>
@@ -348,7 +370,8 @@ const looksLikeFact = (
   if (filled > 2) return cells[0]?.startsWith("#") ?? false;
   const [first = "", second] = filledOf(cells);
   if (first.startsWith("#") || CLOSING.test(first)) return true;
-  if (second === undefined) return !isNumberish(first) && (!short || first.includes(":"));
+  if (second === undefined)
+    return (!isNumberish(first) || NUMBERED.test(first)) && (!short || first.includes(":"));
   return (
     !short &&
     (first.endsWith(":") ||
@@ -364,6 +387,8 @@ const underNotes = (
 ): Block | undefined => {
   const facts = notes.flatMap((row) => {
     const [only, other] = filledOf(row.cells);
+    if (other === undefined && readStage(only?.split(/\s/, 1)[0] ?? ""))
+      return [{ line: row.line, key: "Stage", value: only ?? "" }];
     const [, key, value] = (other === undefined && SUBHEAD.exec(only ?? "")) || [];
     return key !== undefined && value !== undefined && !value.includes(":")
       ? [{ line: row.line, key, value }]
@@ -400,7 +425,8 @@ const summaryIn = (
   return undefined;
 };
 
-const isSummary = (word: string): boolean => word.length < 24 && SUMMARY.test(word);
+const isSummary = (word: string): boolean =>
+  word.length < 40 && (SUMMARY.test(word) || SUMMARY_OF.test(word));
 
 /** An iterable read with a look at what comes next. */
 const ahead = <T>(items: Iterable<T>) => {

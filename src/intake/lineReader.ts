@@ -91,7 +91,7 @@ export const lineReader = <Found>(
       at,
       place: {
         objects: ["object", "circuit", "section"].map(where).filter((at) => at >= 0),
-        others: ["part", "position", "stage"].map(where),
+        others: ["part", "position", "stage", "operation"].map(where),
       },
       date: where("date"),
       time: where("time"),
@@ -175,7 +175,7 @@ const markOf = ({ field, text, unit }: Written): string => {
 
 /** Fields that hold no quantity. */
 const WORDS: ReadonlySet<string> = new Set(
-  "object circuit section part position stage date time by instrument serial remarks discharge".split(
+  "object circuit section part position stage operation date time by instrument serial remarks discharge".split(
     " ",
   ),
 );

@@ -9,18 +9,20 @@ import { KINDS } from "../records/kinds";
 import { rowsOf } from "../records/rowsOf";
 import { a1 } from "../sheets/address";
 import type { RecordTable } from "../sheets/recordTable";
-import type { SheetCells, Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { SheetCells, Snapshot, Stated, TableSnapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { columnFor } from "./columnFor";
 import { withoutComment } from "./comment";
 import { isSameCell } from "./isSameCell";
 import { meaning } from "./meaning";
+import { partNamed } from "./partNamed";
 import { byColumn, onlyOne, readCell } from "./readCell";
 import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "./readExport";
 import { rowFinder } from "./rowFinder";
 import { asSaid } from "./seen";
 import { joinedTo, sheetRows } from "./sheetRows";
+import { isStated, statedColumn, statedResult } from "./statedColumns";
 import { type Written, writtenBy } from "./written";
 
 /** A cell of a mapped block that is not understood, rows and columns from 0, and what would be right. */
@@ -62,6 +64,9 @@ interface Entry {
   readonly key: Row;
   readonly values: Map<string, CellValue>;
   readonly places: Map<string, Place>;
+  readonly stated: Map<string, Stated>;
+  /** Sheet row that the record stands on, from 0. */
+  readonly row: number;
 }
 
 interface Place {
@@ -105,7 +110,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
     const found = find(
       {
         object: text("object") || text("circuit") || meant("object", written.get("section")?.text),
-        part: text("part"),
+        part: partNamed(text("part"), written.get("operation")?.text ?? ""),
         position: text("position"),
         stage: text("stage"),
       },
@@ -115,12 +120,12 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       problem(
         row.line - 1,
         left,
-        `Row ${row.line} is taken for no record of ${kind.sheet}: ${found.reason}`,
+        `Row ${row.line} is taken for no record of ${kind.sheet}: ${found.reason}${meanable(found.reason)}`,
       );
       continue;
     }
     const key = needed.rows[found.value.row] ?? {};
-    const one = entryOf(key, kind, block, row, written, read.value, left, joins, problem);
+    const one = entryOf(key, kind, block, row, written, read.value, left, joins, lineup, problem);
     const alike = byKey.get(rowKey(key, ids)) ?? [];
     byKey.set(rowKey(key, ids), alike);
     const same = alike.find((other) => agree(other, one, kind));
@@ -128,6 +133,7 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
       for (const [id, value] of one.values) same.values.set(id, value);
       for (const [id, place] of one.places)
         if (one.values.has(id) || !same.places.has(id)) same.places.set(id, place);
+      for (const [id, stated] of one.stated) same.stated.set(id, stated);
     } else {
       alike.push(one);
       entries.push(one);
@@ -139,6 +145,15 @@ const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
     tables: entries.length > 0 ? [tableOf(map, kind, entries, cells, left)] : [],
     problems,
   };
+};
+
+/** How the map says what a name means that no row has. */
+const meanable = (reason: string): string => {
+  const [, named = "", written = ""] =
+    /^(part|panel or section) "([^"]+)" (?:is|has)/.exec(reason) ?? [];
+  return named === ""
+    ? ""
+    : ` What it means can be said in the map: "means": {"${named === "part" ? "part" : "object"}": {"${written}": "…"}}.`;
 };
 
 /** Notes on cells with a reading, and once for the block that readings of it are formulas. */
@@ -207,6 +222,7 @@ const entryOf = (
   table: ExportTable,
   left: number,
   joins: ReturnType<typeof joinedTo>,
+  { instruments, withstand: { wave } }: Lineup,
   problem: (row: number, column: number, message: string) => void,
 ): Entry => {
   const values = new Map<string, CellValue>();
@@ -226,7 +242,7 @@ const entryOf = (
     if (column && (row.from?.[index] ?? index) >= 0) places.set(column.id, placeOf(index, unit));
   }
   for (const [column, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
-    const one = onlyOne(column, candidates, []);
+    const one = onlyOne(column, candidates, instruments);
     if (!one.ok) {
       problem(row.line - 1, left, one.reason);
       continue;
@@ -245,7 +261,7 @@ const entryOf = (
       continue;
     }
     const { value, comment } = withoutComment(one.value.text, column, (text) =>
-      readCell({ ...one.value, text }, column, table, table.dates, undefined),
+      readCell({ ...one.value, text }, column, table, table.dates, wave),
     );
     // What cannot be read stands as it is written, for the check to say so at its cell.
     values.set(column.id, value.ok ? value.value : one.value.text);
@@ -258,8 +274,36 @@ const entryOf = (
     if (!value.ok && column.need !== "reading" && column.accepts?.type === "date")
       problem(row.line - 1, place?.column ?? left, value.reason);
   }
-  return { key, values, places };
+  return {
+    key,
+    values,
+    places,
+    stated: statedOf(kind, written, table, placeOf),
+    row: row.line - 1,
+  };
 };
+
+/** What the layout states of a record itself, in the units of the kind's columns. */
+const statedOf = (
+  kind: RecordKind,
+  written: ReadonlyMap<string, Written>,
+  table: ExportTable,
+  placeOf: (index: number, unit: Unit | undefined) => Place,
+): Map<string, Stated> =>
+  new Map(
+    [...written.values()].flatMap((one): [string, Stated][] => {
+      const column = isStated(one.field) ? statedColumn(kind, one.field) : undefined;
+      if (column === undefined || one.index === undefined) return [];
+      const read =
+        column.role === "result"
+          ? statedResult(one.text)
+          : readCell(one, { ...column, accepts: { type: "reading" } }, table, undefined, undefined);
+      const value = typeof read === "object" ? read.ok && read.value : read;
+      if (typeof value !== "number" && value !== "Pass" && value !== "Fail") return [];
+      const { row, column: at } = placeOf(one.index, one.unit);
+      return [[column.id, { value, row, column: at }]];
+    }),
+  );
 
 /** Whether two lines of a layout can be of one record: poles of one operation, say, on lines of their own. */
 const agree = (one: Entry, other: Entry, kind: RecordKind): boolean => {
@@ -292,6 +336,9 @@ const tableOf = (
     left,
     headers,
     rowCount: rows.length,
+    hidden:
+      cells.hidden &&
+      new Set(entries.flatMap(({ row }, at) => (cells.hidden?.has(row) ? [at] : []))),
     cell: (row, column) => rows[row]?.[ids[column] ?? ""] ?? null,
     formula: (row, column) => {
       const at = place(row, column);
@@ -310,6 +357,13 @@ const tableOf = (
         const at = place(row, column);
         return at && { row: at.row, column: at.column, value: cells.cell(at.row, at.column) };
       },
+      stated: (row) =>
+        new Map(
+          [...(entries[row]?.stated ?? [])].map(([id, stated]) => [
+            id,
+            { ...stated, formula: cells.formula(stated.row, stated.column) },
+          ]),
+        ),
       written: (row, column, value) =>
         asThere(
           value,

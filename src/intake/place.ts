@@ -1,7 +1,8 @@
 import { serialDay } from "../quantities/dates";
 import { type CellValue, type Column, isBlank } from "../records/kind";
+import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
-import { arrivalsByRow, type Say } from "./arrivals";
+import { arrivalsByRow } from "./arrivals";
 import { isSameCell } from "./isSameCell";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import type { ExportTable } from "./readExport";

@@ -62,13 +62,21 @@ export const readCell = (
   dates: DateOrder | undefined,
   wave: ArrivalOptions["wave"],
 ): Result<CellValue> => {
-  const said = /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1]?.toUpperCase();
+  const [, plain = text, after] = /^(.*\d.*?)\s*\b(AC|DC|rms)$/i.exec(text) ?? [];
+  const said = (after ?? /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1])
+    ?.toUpperCase()
+    .replace("RMS", "AC");
   if (wave && said && said !== wave && column.need === "reading" && column.unit === "kV")
     return refuse(
       "wrong",
-      `${quoted(title)} is of ${said}; the withstand test of this lineup is ${wave}.`,
+      `${quoted(after ? text : title)} is of ${said}; the withstand test of this lineup is ${wave}.`,
     );
-  const value = cellValue(text, column, { unit, decimal: decimal.mark, dates });
+  const isOf = column.header.endsWith(" DC") ? "DC" : column.need === "reading" ? wave : undefined;
+  const value = cellValue(after && said === isOf ? plain : text, column, {
+    unit,
+    decimal: decimal.mark,
+    dates,
+  });
   return value.ok || decimal.mark !== undefined || !/[.,]/.test(text) || column.unit === undefined
     ? value
     : refuse(value.kind, `${value.reason} (The file: ${decimal.evidence}.)`);

@@ -20,8 +20,10 @@ import {
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
 import { type DateOrder, dateOrder } from "./readDate";
+import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
+import { isStated } from "./statedColumns";
 import { type Synonyms, titleWords } from "./synonyms";
 import { type ExportColumn, LEFT_OUT } from "./titles";
 
@@ -71,6 +73,7 @@ export interface InspectedColumn {
   readonly unit?: string;
   readonly field: Seen<string | undefined>;
   readonly says?: ExportColumn["says"];
+  readonly alike?: string;
 }
 
 /** An export, its tables found and their columns recognised, nothing placed yet. */
@@ -123,6 +126,8 @@ export interface ExportOptions {
   readonly synonyms?: Synonyms;
   /** Whether phases of a wide table without a reading are rows too. */
   readonly blanks?: boolean;
+  /** Whether the later of two columns that read alike is left out, for a guess that somebody looks through. */
+  readonly firstAlike?: boolean;
   /** How the bytes were read, for the inspection. */
   readonly encoding?: Decoded["encoding"];
 }
@@ -212,8 +217,11 @@ export const readRows = (
   const likes: number[] = [];
   let [measured, date, position]: [readonly number[], number, number] = [[], -1, -1];
 
-  const enter = (block: Block) => {
-    const columns = asPoles(settled(block.head.columns, shape), block, first);
+  const enter = (found: Block) => {
+    const staged = asStage(found.head.columns, found, first);
+    const head = { ...found.head, columns: options.firstAlike ? firstAlike(staged) : staged };
+    const block = { ...found, head };
+    const columns = asPoles(settled(head.columns, shape), block, first);
     refused = doubled(columns);
     const long = longOf(columns, options.blanks);
     longs.push(long);
@@ -348,7 +356,7 @@ const layoutOptions = ({
 });
 
 const isMappedTo = (field: string): boolean =>
-  field === LEFT_OUT || isField(field.replace(/ of \S.*$/, ""));
+  field === LEFT_OUT || isStated(field) || isField(field.replace(/ of \S.*$/, ""));
 
 const take = <T>(items: Iterable<T>, most: number): T[] => {
   const taken: T[] = [];
@@ -427,6 +435,24 @@ const asPoles = (
       );
 };
 
+/** A column titled as the test of which every cell begins with before or after says the stage. */
+const asStage = (
+  columns: readonly ExportColumn[],
+  { head }: Block,
+  rows: readonly TextRow[],
+): readonly ExportColumn[] => {
+  const test = columns.find(({ field }) => field === "test");
+  if (!test || columns.some(({ field, says }) => field === "stage" || says?.stage)) return columns;
+  const from = rows.findIndex(({ line }) => line > head.line);
+  const written = (from < 0 ? [] : rows.slice(from, from + 30)).flatMap(
+    ({ cells }) => cells[test.index] || [],
+  );
+  const isStage = (text: string) => readStage(text.split(/\s/, 1)[0] ?? "") !== undefined;
+  return written.length > 1 && written.slice(1).every(isStage)
+    ? columns.map((column) => (column === test ? { ...column, field: "stage" } : column))
+    : columns;
+};
+
 const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
   said
     ? asSaid(said, said)
@@ -434,17 +460,37 @@ const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
       ? { value: "wide", evidence: "wide, because titles name phases", confidence: "likely" }
       : { value: "long", evidence: "long: one reading a line", confidence: "certain" };
 
-const doubled = (columns: readonly ExportColumn[]): string | undefined => {
-  const key = ({ field, says }: ExportColumn) => JSON.stringify([field, says]);
+/** The first two columns that read alike. */
+const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] | undefined => {
   const first = new Map<string, ExportColumn>();
   for (const column of columns) {
     if (column.field === undefined) continue;
-    const before = first.get(key(column));
-    if (before)
-      return `the columns ${quoted(before.title)} and ${quoted(column.title)} both read as ${nameOf(column.field)}; say by a mapping which of them it is.`;
-    first.set(key(column), column);
+    const key = JSON.stringify([column.field, column.says]);
+    const before = first.get(key);
+    if (before) return [before, column];
+    first.set(key, column);
   }
   return undefined;
+};
+
+const doubled = (columns: readonly ExportColumn[]): string | undefined => {
+  const [one, other] = alike(columns) ?? [];
+  return one && other
+    ? `the columns ${quoted(one.title)} and ${quoted(other.title)} both read as ${nameOf(one.field)}; say by a mapping which of them it is.`
+    : undefined;
+};
+
+const firstAlike = (columns: readonly ExportColumn[]): readonly ExportColumn[] => {
+  const [one, other] = alike(columns) ?? [];
+  return one && other
+    ? firstAlike(
+        columns.map((column) =>
+          column === other
+            ? { index: column.index, title: column.title, alike: one.title }
+            : column,
+        ),
+      )
+    : columns;
 };
 
 const distinct = (blocks: readonly ExportBlock[]): ExportColumn[] => [
@@ -491,6 +537,7 @@ const inspected = (
         title: column.title,
         unit: column.unit,
         says: column.says,
+        alike: column.alike,
         field: fieldSeen(column, given, words),
       }),
     ),
@@ -498,11 +545,17 @@ const inspected = (
 };
 
 const fieldSeen = (
-  { title, field, says }: ExportColumn,
+  { title, field, says, alike }: ExportColumn,
   given: ReadonlySet<string>,
   words: ReturnType<typeof titleWords>,
 ): Seen<string | undefined> => {
   if (given.has(plainWords(title))) return asSaid(field, nameOf(field) ?? LEFT_OUT);
+  if (alike !== undefined)
+    return {
+      value: undefined,
+      evidence: `reads as the same as ${quoted(alike)}, and is left out; say in the map which of them it is`,
+      confidence: "open",
+    };
   if (field === undefined)
     return { value: undefined, evidence: "not recognised, and left out", confidence: "open" };
   const english = readTitle(title, undefined, () => undefined).field === field;

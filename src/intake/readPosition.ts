@@ -8,7 +8,7 @@ const TOKEN = /EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G|L?[123]|[RYSTABCU
 const EARTH = /^(?:EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G)$/;
 const FILLERS =
   /\b(?:PHASES?|PH|POLES?|BETWEEN|TO|AND|VS|VERSUS|AGAINST|CONTACTS?|GAP|LEITER|POL|PÔLES?|PHASEN|GEGEN|UND|ZWISCHEN|FASES?|POLOS?|ENTRE|ET|Y(?= (?:L?[123]|PE)\b))\b/g;
-const OPEN = /\b(?:OPEN|ACROSS)\b/g;
+const OPEN = /\b(?:OPEN|ACROSS|OFFEN|OUVERT|ABIERTO)\b/g;
 const RIGHT = 'right would be, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
 
 /**
@@ -92,6 +92,8 @@ const tokensOf = (text: string): { tokens: string[]; open: boolean } | undefined
     if (found === undefined) return undefined;
     tokens.push(found);
   }
+  // "R L1" is the resistance of L1, and no phase R against L1.
+  if (tokens.some(isLetter) && tokens.some((one) => /\d/.test(one))) return undefined;
   return tokens.length > 0 ? { tokens, open } : undefined;
 };
 

@@ -115,7 +115,13 @@ export const rowFinder = <T extends RecordRows>(
         "object",
         place.object,
         namesAmong(among),
-        `panel or section ${quoted(place.object)} has no row. ${among.map((table) => `${table.kind.sheet} has ${objects.get(table)}`).join("; ")}.`,
+        `panel or section ${quoted(place.object)} has no row. ${
+          among
+            .flatMap((table) =>
+              objects.get(table) ? `${table.kind.sheet} has ${objects.get(table)}` : [],
+            )
+            .join("; ") || "The lineup needs no such record"
+        }.`,
       );
 
     const named =
@@ -259,8 +265,24 @@ const isPart = (written: string, part: string, object: string): boolean => {
   );
 };
 
+/** Parts as German, French and Spanish name them (from memory), and ways round to say them in English. */
+const PARTS: readonly [RegExp, string][] = [
+  [/(?<!\p{L})(?:leistungsschalter|disjoncteur|interruptor)(?!\p{L})/gu, "breaker"],
+  [/(?<!\p{L})(?:sammelschienen?|jeu de barres|embarrado|barras)(?!\p{L})/gu, "busbar"],
+  [
+    /(?<!\p{L})(?:(?:kabel)?abgang|départ|salida|(?:cable|circuit|outgoing) side)(?!\p{L})/gu,
+    "circuit",
+  ],
+  [/(?<!\p{L})(?:gehäuse|enveloppe|envolvente)(?!\p{L})/gu, "enclosure"],
+  [/(?<!\p{L})(?:tür|porte|puerta)(?!\p{L})/gu, "door"],
+  [
+    /(?<!\p{L})(?:erdungsschiene|erdsammelleitung|barre de terre|barra de tierra)(?!\p{L})/gu,
+    "earth bar",
+  ],
+];
+
 const partWords = (text: string): string[] =>
-  plainWords(text)
+  PARTS.reduce((words, [pattern, part]) => words.replace(pattern, part), plainWords(text))
     .replace(/\b(?:vacuum |sf6 )?circuit breaker\b|\bv?cb\b/g, "breaker")
     .replace(/\bbus ?bars?\b|\bbus\b/g, "busbar")
     .replace(/\bbusbar joint\b/g, "joint")

@@ -1,5 +1,5 @@
 import type { CellValue } from "../records/kind";
-import type { Arrival } from "./arrivals";
+import type { Arrival } from "./arrival";
 import type { RecordRows } from "./recordRows";
 import type { Repeated } from "./settle";
 

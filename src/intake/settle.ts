@@ -1,5 +1,5 @@
 import { keyIds, rowKey } from "../records/kind";
-import type { Arrival, Say } from "./arrivals";
+import type { Arrival, Say } from "./arrival";
 import { isSameCell } from "./isSameCell";
 import type { RecordRows } from "./recordRows";
 

@@ -64,7 +64,10 @@ const noReading = (
 
 /** Whether a line has a reading of the kind's quantity, and no resistance that the kind cannot take. */
 const hasReading = (kind: RecordKind, written: ReadonlyMap<string, Written>): boolean =>
-  (!written.has("resistance") || columnFor(kind, "resistance") !== undefined) &&
+  (!written.has("resistance") ||
+    columnFor(kind, "resistance") !== undefined ||
+    // Worked out from the readings, a resistance stands beside them.
+    kind.columns.some(({ id }) => id === "resistance")) &&
   [...written.values()].some((one) => {
     const column = columnFor(kind, one.field);
     return column?.need === "reading" && isOfQuantity(one, column);

@@ -19,6 +19,8 @@ export interface ExportColumn {
   readonly field?: string;
   /** Set for a column of a wide table, whose title says more than the field. */
   readonly says?: Says;
+  /** Title of the column before it that reads alike, for which it was left out. */
+  readonly alike?: string;
 }
 
 /** How titles are to be read: the fields that the user has named, by title in plain words, and further words. */
@@ -27,12 +29,15 @@ export interface TitleReading {
   readonly words?: TitleWords;
 }
 
-/** A field that the user names for a column, where one title stands for one phase: `resistance of L1-E`. */
+/** A field that the user names for a column, where one title stands for one phase: `resistance of L1-E`, `resistance of L1-E before`. */
 const OF = /^(.*\S) of (\S.*)$/;
 /** What a title is mapped to so that its column is left out. */
 export const LEFT_OUT = "left out";
 
 const STAGE = /(?<!\p{L})(before|after|pre|post|vor|nach|avant|après|antes|después)(?!\p{L})/iu;
+/** What a stage is before or after. */
+const WITHSTAND =
+  /(?<!\p{L})(?:the |der |l['’]|el )?(?:(?:hv|high voltage|hi-?pot|withstand|dielectric|power frequency) ?(?:withstand )?(?:test)?|spannungsprüfung|prüfung|essai (?:diélectrique|de tenue)|ensayo (?:dieléctrico|de tensión))(?!\p{L})/giu;
 /** The times of a breaker's poles lie across a row, so that a phase is there the name of a column. */
 const POLE_TIME = /^l[123]$/;
 
@@ -51,6 +56,9 @@ export const titlesOf = (
   const upper = lines.length > 1 ? (lines[0] ?? []) : [];
   const digits = ["1", "2", "3"].every((pole) => last.includes(pole));
   const schemed = areSchemeLetters(last.map((title) => title.toUpperCase()));
+  const ends = areSchemeLetters(
+    last.map((title) => (splitTitle(title).name.split(" ").at(-1) ?? "").toUpperCase()),
+  );
   const letters = (title: string) =>
     (schemed && /^[A-Z]$/i.test(title)) || (digits && /^[123]$/.test(title));
   let group = "";
@@ -63,6 +71,7 @@ export const titlesOf = (
     return columnOf(index, title, above, under, below.ok ? below.value : undefined, {
       reading,
       letters,
+      isPhase: (text) => namesPosition(text) || (ends && /^[A-Z]$/i.test(text)),
     });
   });
 };
@@ -70,6 +79,8 @@ export const titlesOf = (
 interface How {
   readonly reading: TitleReading;
   readonly letters: (title: string) => boolean;
+  /** Whether a part of a title names a phase: one letter only where titles end with those of a scheme. */
+  readonly isPhase: (text: string) => boolean;
 }
 
 const columnOf = (
@@ -84,13 +95,16 @@ const columnOf = (
   const mapped = given.get(plainWords(title)) ?? given.get(plainWords(under));
   if (mapped === LEFT_OUT) return { index, title };
   if (mapped !== undefined) {
-    const [, field = mapped, position] = OF.exec(mapped) ?? [];
+    const [, field = mapped, of = ""] = OF.exec(mapped) ?? [];
+    const stage = STAGE.exec(of)?.[1];
+    const position = of.replace(stage ?? "", "").trim();
+    const says = { ...(position && { position }), ...(stage && { stage }) };
     const unit =
       readTitle(title, field).unit ??
       splitTitle(title).unit ??
       understood(under, how).unit ??
       understood(above, how).unit;
-    return { index, title, field, unit: unit ?? below, ...(position && { says: { position } }) };
+    return { index, title, field, unit: unit ?? below, ...(of && { says }) };
   }
   const plain = readTitle(title, undefined, how.reading.words);
   const { field, unit, says }: Understood =
@@ -150,7 +164,9 @@ const understood = (text: string, how: How): Understood => {
   const { name, unit } = splitTitle(text);
   const stage = STAGE.exec(name)?.[1];
   const bare = stage === undefined ? name : name.replace(STAGE, " ").replace(/\s+/g, " ").trim();
-  const rest = bare.replace(/^[\s–-]+|[\s–-]+$/g, "");
+  const rest = (stage === undefined ? bare : bare.replace(WITHSTAND, " "))
+    .replace(/\s+/g, " ")
+    .replace(/^[\s–-]+|[\s–-]+$/g, "");
   const staged = stage === undefined ? {} : { stage };
   if (rest === "") return stage === undefined ? { unit } : { unit, says: staged };
   if (namesPosition(rest)) return { unit, says: { ...staged, position: rest } };
@@ -163,7 +179,8 @@ const understood = (text: string, how: How): Understood => {
       [tail, head],
       [head, tail],
     ] as const) {
-      const one = namesPosition(position) ? readTitle(other, undefined, words) : {};
+      if (!how.isPhase(position)) continue;
+      const one = readTitle(other, undefined, words);
       const inner = splitTitle(other);
       const named = one.field ?? readTitle(inner.name, undefined, words).field;
       if (named !== undefined)

@@ -144,7 +144,8 @@ export const messages = {
       `Write ${cells === 1 ? "1 cell" : `${cells} cells`} on ${rows === 1 ? "1 row" : `${rows} rows`}`,
     taken: (file: string, lines: number) => `${file}: ${lines === 1 ? "1 line" : `${lines} lines`}`,
     already: (count: number) => `${count} cells hold the same already`,
-    conflicts: (count: number) => `${count} would write over what is there; they are held back`,
+    conflicts: (count: number) =>
+      `${count} would write over what is there; they are held back with all else on their lines`,
     unplaced: (count: number) => `${count} are not placed`,
     toWrite: (count: number) => `${count} readings to write, old and new`,
     change: (row: string, column: string, old: string, value: string) =>

@@ -1,6 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import { daySerial } from "../quantities/dates";
-import type { Column } from "../records/kind";
+import { type Column, isBlank, type Row } from "../records/kind";
 import type { PlannedSheet } from "./plannedSheet";
 import { asRecordTable } from "./recordTable";
 import { type Snapshot, tablesOf } from "./snapshot";
@@ -54,37 +54,29 @@ export interface InstrumentRow {
   readonly due?: number;
 }
 
-/** The instruments that the workbook lists, by Id in lower case; undefined where it has no such table. */
+/** The instruments that the workbook lists, or else its lineup, by Id in lower case; undefined where neither does. */
 export function instrumentsOf(snapshot: Snapshot): ReadonlyMap<string, InstrumentRow> | undefined {
   const table = tablesOf(snapshot).find(
     ({ name, headers }) =>
       name === INSTRUMENT_TABLE ||
       ["Id", "Serial number", "Due"].every((header) => headers.includes(header)),
   );
-  if (!table) return undefined;
+  if (!table)
+    return snapshot.lineup && new Map(instrumentSheet(snapshot.lineup).rows.map(asListed));
   const { rows } = asRecordTable({ columns: INSTRUMENT_COLUMNS }, table);
-  return new Map(
-    rows.flatMap((row): [string, InstrumentRow][] => {
-      const id = String(row.id ?? "").trim();
-      const day = (cell: unknown) =>
-        typeof cell === "number"
-          ? cell
-          : /^\d{4}-\d{2}-\d{2}$/.test(String(cell).trim())
-            ? daySerial(String(cell).trim())
-            : undefined;
-      return id
-        ? [
-            [
-              id.toLowerCase(),
-              {
-                id,
-                serial: String(row.serial ?? ""),
-                calibrated: day(row.calibrated),
-                due: day(row.due),
-              },
-            ],
-          ]
-        : [];
-    }),
-  );
+  return new Map(rows.filter(({ id }) => !isBlank(id)).map(asListed));
 }
+
+const asListed = ({ id, serial, calibrated, due }: Row): [string, InstrumentRow] => {
+  const name = String(id).trim();
+  return [
+    name.toLowerCase(),
+    { id: name, serial: String(serial ?? ""), calibrated: dayOf(calibrated), due: dayOf(due) },
+  ];
+};
+
+const dayOf = (cell: unknown) => {
+  if (typeof cell === "number") return cell;
+  const text = String(cell).trim();
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) ? daySerial(text) : undefined;
+};

@@ -20,6 +20,14 @@ export interface TableSnapshot {
   readonly seen?: Seen;
 }
 
+/** A limit, corrected value or result that a layout states itself: in the unit of the kind's column, at its own cell. */
+export interface Stated {
+  readonly value: number | "Pass" | "Fail";
+  readonly row: number;
+  readonly column: number;
+  readonly formula?: string;
+}
+
 /** Where a table that is only seen as one keeps its cells, and how a value is written there. */
 export interface Seen {
   /** Sheet row and column, from 0, by which a cell of the table's body is named. */
@@ -29,6 +37,8 @@ export interface Seen {
     row: number,
     column: number,
   ) => { row: number; column: number; value: CellValue } | undefined;
+  /** What the layout states of a row, by id of the kind's column; only compared, never written. */
+  readonly stated?: (row: number) => ReadonlyMap<string, Stated>;
   /** The value as the layout's own unit has it. */
   readonly written: (row: number, column: number, value: CellValue) => CellValue;
 }
@@ -39,6 +49,8 @@ export interface SheetCells {
   readonly columnCount: number;
   readonly cell: (row: number, column: number) => CellValue;
   readonly formula: (row: number, column: number) => string | undefined;
+  /** Rows that are hidden or filtered away, where the way in tells. */
+  readonly hidden?: ReadonlySet<number>;
   /** Cells that are joined to one, where the way in reads them; the first holds what is written. */
   readonly merges?: readonly {
     readonly top: number;

@@ -1,12 +1,14 @@
 import { unescaped } from "./memory";
 
-/** An element of XML: its name without prefix, its attributes, and the elements in it; text is passed over. */
+/** An element of XML: its name without prefix, its attributes, and the elements in it; of text, whether there is any. */
 export interface XmlElement {
   readonly name: string;
   readonly attributes: ReadonlyMap<string, string>;
   readonly children: readonly XmlElement[];
   /** Whether it says nothing: no attribute, no element and no text. */
   readonly empty: boolean;
+  /** Whether text stands in it, besides blanks. */
+  readonly hasText: boolean;
 }
 
 const TAG =
@@ -15,6 +17,8 @@ const ATTRIBUTE = /([\w:.-]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g;
 
 interface Open extends XmlElement {
   readonly children: Open[];
+  empty: boolean;
+  hasText: boolean;
 }
 
 /**
@@ -25,11 +29,20 @@ interface Open extends XmlElement {
 export const elementsOf = (xml: string): readonly XmlElement[] => {
   const top: Open[] = [];
   const open: Open[] = [];
-  for (const [, closing, name, attributes = "", alone] of xml.matchAll(TAG)) {
-    if (name === undefined) continue;
+  let end = 0;
+  for (const tag of xml.matchAll(TAG)) {
+    const [whole, closing, name, attributes = "", alone] = tag;
+    const around = open.at(-1);
+    if (around && xml.slice(end, tag.index).trim() !== "") around.hasText = true;
+    end = tag.index + whole.length;
+    if (name === undefined) {
+      if (around && whole.startsWith("<![CDATA[")) around.hasText = true;
+      continue;
+    }
     if (closing) {
       const at = open.findLastIndex((one) => one.name === name);
-      if (at >= 0) open.length = at;
+      for (const one of open.splice(at >= 0 ? at : open.length))
+        one.empty = one.attributes.size === 0 && one.children.length === 0 && !one.hasText;
       continue;
     }
     const element: Open = {
@@ -42,6 +55,7 @@ export const elementsOf = (xml: string): readonly XmlElement[] => {
       ),
       children: [],
       empty: alone !== "" && attributes === "",
+      hasText: false,
     };
     (open.at(-1)?.children ?? top).push(element);
     if (!alone) open.push(element);

@@ -32,6 +32,7 @@ export function sheetSnapshot(
     tables,
     cells: {
       ...cells,
+      hidden: hiddenRows(sheet, 0, rows.length - 1),
       merges: merges.map(({ startRow, endRow, startCol, endCol }) => ({
         top: startRow,
         left: startCol,
@@ -89,7 +90,7 @@ const notesOf = ({ cells }: Sheet): ReadonlyMap<string, string> => {
   return notes;
 };
 
-/** Rows of a table's body that are hidden or filtered away, from 0; undefined where all are shown. */
+/** Rows from the first to the last that are hidden or filtered away, counted from the first; undefined where all are shown. */
 function hiddenRows({ rowDefs }: Sheet, first: number, last: number) {
   const hidden = [...(rowDefs ?? [])]
     .filter(([row, { hidden }]) => hidden && row >= first && row <= last)

@@ -67,6 +67,23 @@ const parted = (xml: string): [string, string] | [] => {
   return from >= 0 && to > from ? [xml.slice(0, from), xml.slice(to + "</sheetData>".length)] : [];
 };
 
+/** Elements whose attributes are all off where they are not written. */
+const SWITCHES = new Set(["printOptions", "headerFooter"]);
+
+/**
+ * Whether an element leaves everything as it is without it: other programs write headers without text, and
+ * settings that are all off (`gridLinesSet` only says that `gridLines` is meant).
+ */
+const saysNothing = ({ name, empty, attributes, children, hasText }: XmlElement): boolean =>
+  empty ||
+  (SWITCHES.has(name) &&
+    !hasText &&
+    attributes.size + children.length > 0 &&
+    [...attributes].every(
+      ([name, value]) => /^(?:0|false)$/.test(value) || name === "gridLinesSet",
+    ) &&
+    children.every(saysNothing));
+
 const counter = () => {
   const counts = new Map<string, number>();
   const add = (feature: string, count: number) => {
@@ -79,8 +96,8 @@ const counter = () => {
     else if (one.name === "AlternateContent")
       for (const choice of one.children.slice(0, 1))
         for (const inner of choice.children) element(inner);
-    else if (!one.empty) {
-      const own = one.children.filter(({ name, empty }) => name !== "extLst" && !empty);
+    else if (!saysNothing(one)) {
+      const own = one.children.filter((child) => child.name !== "extLst" && !saysNothing(child));
       add(one.name, Math.max(1, own.length));
       // An extension within, such as that of a rule.
       for (const inner of own)

@@ -171,3 +171,60 @@ test("a map that does not fit says so", () => {
     /names a record kind "none"; right would be one of documents/,
   );
 });
+
+test("an own layout needs no sheets of ours: the lineup lists its instruments, by Id or serial number", () => {
+  const snapshot = book(
+    sheet("Contacts", [
+      ["Panel", "Breaker", "Pole", "R (µΩ)", "Test current (A)", "Instrument", "Date"],
+      ["H01", "Q0", "L1", 31, 200, "MO-1", 46_329],
+      ["H01", "Q0", "L2", 32, 200, "INV-0582", 46_329],
+      ["H01", "Q0", "L3", 33, 200, "X-9", 46_329],
+      ["H02", "Q0", "L1", 33, 200, "INV-0391", 46_329],
+    ]),
+  );
+  const checked = check(
+    { ...snapshot, maps: guessMaps(snapshot, lineup).map(({ map }) => map) },
+    46_400,
+  );
+  if (!checked.ok) throw new Error(checked.reason);
+  const at = (rule: string) =>
+    checked.report.findings.filter((one) => one.rule === rule).map(({ address }) => address);
+  expect(at("instrument-unknown")).toEqual(["F4"]);
+  // INV-0391 is MO-2, whose calibration ended before the test.
+  expect(at("instrument-lapsed")).toEqual(["F5"]);
+  expect(at("sheets-differ")).toEqual([]);
+});
+
+test("what no line of a layout has is said once; where insulation is left out, one query asks where it is", () => {
+  const elsewhere = {
+    ...lineup,
+    leaveOut: [{ kind: "insulation" as const, reason: "kept in another workbook (invented)" }],
+  };
+  const own = sheet("HV", [
+    ["Panel", "Part", "Phase", "Applied (kV AC)", "Time (s)", "Air temp", "Date"],
+    ["H01", "Circuit", "L1", 22.5, 60, 19, 46_329],
+    ["H01", "Circuit", "L2", 22.5, 60, 19, 46_329],
+    ["H01", "Circuit", "L3", "22.5 kV DC", 60, 19, 46_329],
+  ]);
+  const snapshot = { ...book(own), lineup: elsewhere };
+  const maps = guessMaps(snapshot, elsewhere).map(({ map }) => map);
+  const checked = check({ ...snapshot, maps }, 46_400);
+  if (!checked.ok) throw new Error(checked.reason);
+  const of = (rule: string) =>
+    checked.report.findings
+      .filter((one) => one.rule === rule)
+      .map(({ address, weight, message }) => [address, weight, message]);
+  expect(of("missing-trail")).toEqual([
+    ["D2", "query", expect.stringMatching(/every other line of the block: .*"Instrument"/)],
+  ]);
+  expect(of("withstand-before-insulation")).toEqual([
+    ["A1", "query", expect.stringMatching(/left out .*kept in another workbook/)],
+  ]);
+  // A number under a title without a unit is asked about once; a DC test does not stand for an AC one.
+  expect(of("number-as-text")).toEqual([
+    ["F2", "query", expect.stringMatching(/"Air °C" is 19 of no unit .*\(°C\)/)],
+  ]);
+  expect(of("unreadable")).toEqual([
+    ["D4", expect.anything(), expect.stringMatching(/"kV DC" is not a unit/)],
+  ]);
+});

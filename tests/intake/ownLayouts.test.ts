@@ -189,3 +189,204 @@ test("blocks beside and below each other, with sums and notes between, are table
   ]);
   expect(problems).toEqual([]);
 });
+
+test("titles that group by before and after the withstand test, and the map that says so, read the same", () => {
+  const { maps, tables, problems } = read(
+    book([
+      [
+        "Panel",
+        "Part",
+        "Test V",
+        "Before HV test",
+        null,
+        null,
+        "After HV test",
+        null,
+        null,
+        "Temp",
+      ],
+      [
+        null,
+        null,
+        "kV",
+        "L1-E\nGΩ",
+        "L2-E\nGΩ",
+        "L3-E\nGΩ",
+        "L1-E\nGΩ",
+        "L2-E\nGΩ",
+        "L3-E\nGΩ",
+        "°C",
+      ],
+      ["H01", "Circuit", 5, 52.5, 61, 48, 51, 60, 47, 20],
+    ]),
+  );
+  expect(Object.values(maps[0]?.columns ?? {})).toContain("reading of L2-E After");
+  expect(problems).toEqual([]);
+  expect(
+    tables[0]?.rows.map(({ combination, stage, reading, testVoltage }) => [
+      combination,
+      stage,
+      reading,
+      testVoltage,
+    ]),
+  ).toEqual([
+    ["L1-E", "before", 52_500, 5000],
+    ["L2-E", "before", 61_000, 5000],
+    ["L3-E", "before", 48_000, 5000],
+    ["L1-E", "after", 51_000, 5000],
+    ["L2-E", "after", 60_000, 5000],
+    ["L3-E", "after", 47_000, 5000],
+  ]);
+});
+
+test("a heading over lines says their stage; sums of something are no records", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "L1-E (GΩ)", "L2-E (GΩ)", "Temperature (°C)"],
+      ["Before HV test"],
+      ["H01", "cable side", 52, 61, 20],
+      ["After HV test"],
+      ["H01", "cable side", 51, 60, 20],
+      ["Average of panels", null, 51, 60, null],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(tables.flatMap(({ rows }) => rows.map(({ stage, reading }) => [stage, reading]))).toEqual([
+    ["before", 52_000],
+    ["before", 61_000],
+    ["after", 51_000],
+    ["after", 60_000],
+  ]);
+});
+
+test("a breaker's operation may stand in a column of its own, and its control voltage names the wave", () => {
+  const { tables, problems } = read(
+    book([
+      [
+        "Panel",
+        "Breaker",
+        "Operation",
+        "Control voltage",
+        "Operating time",
+        null,
+        null,
+        "Pole spread",
+      ],
+      [null, null, null, "V DC", "L1 ms", "L2 ms", "L3 ms", "ms"],
+      ["H01", "Q0", "Close", 110, 52, 52.5, 53, 1],
+      ["H01", "Q0", "Open", 110, 31, 31.5, 32, 1],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(tables[0]?.rows.map(({ part, controlV, l1, l3 }) => [part, controlV, l1, l3])).toEqual([
+    ["Breaker Q0 closing", 110, 52, 53],
+    ["Breaker Q0 opening", 110, 31, 32],
+  ]);
+});
+
+test.each([
+  ["R L1 (µΩ)", "R L2 (µΩ)", "R L3 (µΩ)"],
+  ["Résistance R (µΩ)", "Résistance S (µΩ)", "Résistance T (µΩ)"],
+])("the phase of a title %s stands after its quantity", (...titles) => {
+  const { tables } = read(
+    book([
+      ["Panel", "Breaker", ...titles, "Valeur max (µΩ)", "I test (A)"],
+      ["H01", "Q0", 31, 32, 33, 40, "200 A DC"],
+    ]),
+  );
+  expect(
+    tables[0]?.rows.map(({ pole, reading, testCurrent }) => [pole, reading, testCurrent]),
+  ).toEqual([
+    ["L1", 31, 200],
+    ["L2", 32, 200],
+    ["L3", 33, 200],
+  ]);
+});
+
+test("facts stand side by side above a table; an earthing resistance worked out beside its drop is no reading", () => {
+  const { maps, tables, problems } = read(
+    book([
+      ["Test current", "50 A DC", "Date", "03.11.2026"],
+      [],
+      ["Celda", "Parte puesta a tierra", "Caída de tensión (V)", "Resistencia (mΩ)", "Resultado"],
+      ["H01", "Puerta", 0.1, 2, "OK"],
+      ["H02", "Puerta", 0.12, 2.4, "OK"],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(maps[0]?.kind).toBe("earthing");
+  expect(
+    tables[0]?.rows.map(({ part, reading, testCurrent, date }) => [
+      part,
+      reading,
+      testCurrent,
+      date,
+    ]),
+  ).toEqual([
+    ["Door", 0.1, 50, 46_329],
+    ["Door", 0.12, 50, 46_329],
+  ]);
+});
+
+test("of two columns that read alike the first is taken, the other left out and said", () => {
+  const [guessed] = guessMaps(
+    book([
+      ["Panel", "Breaker", "Pole", "R (µΩ)", "Tester", "By"],
+      ["H01", "Q0", "L1", 31, "MO-1", "Crew 1 (invented)"],
+    ]),
+    lineup,
+  );
+  expect(guessed?.map.columns).toMatchObject({ Tester: "by", By: "left out" });
+  expect(guessed?.block.columns.at(-1)?.field.evidence).toMatch(/reads as the same as "Tester"/);
+});
+
+test("a block none of whose lines finds a row is told, with its first line and why", () => {
+  const told: unknown[] = [];
+  const guessed = guessMaps(
+    book([
+      ["Panel", "Breaker", "Pole", "R (µΩ)"],
+      ["X77", "Q0", "L1", 31],
+    ]),
+    lineup,
+    (...said) => told.push(said),
+  );
+  expect(guessed).toEqual([]);
+  expect(told).toEqual([["Own", 2, expect.stringMatching(/^panel or section "X77" has no row/)]]);
+});
+
+test("a numbered heading above the next block belongs to no record", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+      ["H01", "Circuit", "L1-E", "before", 52],
+      [],
+      ["2. Contact resistance, 200 A DC"],
+      ["Panel", "Breaker", "Pole", "R (µΩ)"],
+      ["H01", "Q0", "L1", 31],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(tables.map(({ kind }) => kind.id)).toEqual(["insulation", "contact"]);
+});
+
+test("a part, a stage and a combination in German find their row", () => {
+  const { tables, problems } = read(
+    book([
+      ["Feld", "Teil", "Leiter", "Prüfung", "Isolationswiderstand [GΩ]", "Ergebnis"],
+      ["H01", "Abgang", "L1-PE", "vor Spannungsprüfung", 52, "i.O."],
+      ["H01", "Leistungsschalter Q0", "L1 offen", "nach Spannungsprüfung", 51, "i.O."],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(
+    tables[0]?.rows.map(({ part, combination, stage, reading }) => [
+      part,
+      combination,
+      stage,
+      reading,
+    ]),
+  ).toEqual([
+    ["Circuit", "L1-E", "before", 52_000],
+    ["Breaker Q0", "L1 open", "after", 51_000],
+  ]);
+});

@@ -14,10 +14,10 @@ test("elements in elements, by their names without prefix", () => {
 });
 
 test("attributes as they are meant; an element that says nothing is empty", () => {
-  const [a] = elementsOf("<a n='R &amp; D' r:id=\"rId1\"><b/><c></c></a>");
+  const [a] = elementsOf("<a n='R &amp; D' r:id=\"rId1\"><b/><c></c><d> x </d></a>");
   expect(a?.attributes.get("n")).toBe("R & D");
   expect(a?.attributes.get("r:id")).toBe("rId1");
-  expect(a?.children.map(({ empty }) => empty)).toEqual([true, false]);
+  expect(a?.children.map(({ empty }) => empty)).toEqual([true, true, false]);
 });
 
 test("tags that do not close end with what they stand in", () => {

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { expect, test } from "vitest";
 import { planFor } from "../../src/sheets/plan";
 import { writeBook } from "../../src/workbook/file";
@@ -31,6 +32,25 @@ test.each([
   ["threaded-and-control", ["threaded comments (1)", "properties of form controls (1)"]],
 ])("what %s would lose is told by sheet", async (name, features) => {
   expect(await lost(name)).toEqual(features.map((feature) => `  sheet "IR own": ${feature}`));
+});
+
+test("headers without text and settings that are off, as other programs write them, are no loss", async () => {
+  const parts = unzipSync(fixture("plain"));
+  const sheet = "xl/worksheets/sheet1.xml";
+  const withEnd = (end: string) =>
+    zipSync({
+      ...parts,
+      [sheet]: strToU8(
+        strFromU8(parts[sheet] ?? new Uint8Array()).replace("</worksheet>", `${end}</worksheet>`),
+      ),
+    });
+  const said =
+    '<printOptions headings="false" gridLines="false" gridLinesSet="true"/><headerFooter differentFirst="false"><oddHeader></oddHeader><oddFooter/></headerFooter>';
+  expect(await lossesOf(withEnd(said))).toEqual([]);
+  const meant = inventoryOf(
+    withEnd("<headerFooter><oddHeader>&amp;A</oddHeader><oddFooter></oddFooter></headerFooter>"),
+  );
+  expect(meant.get("IR own")?.get("headerFooter")).toBe(1);
 });
 
 test("an element that nobody has a name for is told as the file calls it", () => {

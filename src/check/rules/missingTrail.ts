@@ -1,5 +1,6 @@
-import { verdictOf } from "../../records/kind";
+import { type Column, verdictOf } from "../../records/kind";
 import { blanks, type Rule, rowName, where } from "../context";
+import type { Finding } from "../finding";
 
 /** A reading without its date, name, instrument, or a condition that goes on record with it. */
 export const missingTrail: Rule = {
@@ -8,21 +9,36 @@ export const missingTrail: Rule = {
   finds: "a reading without its date, name, instrument, or a condition that goes on record with it",
   why: "A reading that nobody signed, on no day, by no instrument, proves nothing to others.",
   satisfies: "the date, the name, the instrument",
-  quiet: "for rows without a reading",
+  quiet:
+    "for rows without a reading; what no line of a layout of somebody's own has is said once for its block",
   reads: "row",
   rows: (table, context) => {
     const trail = table.kind.columns.filter(({ need }) => need === "trail");
+    const first = table.judged.findIndex((row) => verdictOf(row) !== "Missing");
     return (row, stored, judged) => {
       if (verdictOf(judged) === "Missing") return undefined;
-      const blank = blanks(trail, stored, context.lineup);
-      return blank?.[0]
-        ? {
-            rule: "missing-trail",
-            weight: "query",
-            ...where(table, row, blank[0].id),
-            message: `${rowName(table, row)}: a reading without ${blank.map(({ header }) => `"${header}"`).join(", ")}.`,
-          }
-        : undefined;
+      const blank = blanks(trail, stored, context.lineup) ?? [];
+      // What a layout of somebody's own has no place for at all is said once.
+      const absent = table.table.seen ? blank.filter(({ id }) => !table.at.has(id)) : [];
+      const lacking = blank.filter((column) => !absent.includes(column));
+      const found = (columns: readonly Column[], whose: string): Finding[] =>
+        columns[0]
+          ? [
+              {
+                rule: "missing-trail",
+                weight: "query",
+                ...where(table, row, columns[0].id),
+                message: `${whose} ${columns.map(({ header }) => `"${header}"`).join(", ")}.`,
+              },
+            ]
+          : [];
+      return [
+        ...found(
+          row === first ? absent : [],
+          `${rowName(table, row)}, and every other line of the block: a reading without`,
+        ),
+        ...found(lacking, `${rowName(table, row)}: a reading without`),
+      ];
     };
   },
 };

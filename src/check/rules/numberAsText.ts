@@ -1,4 +1,4 @@
-import { isBlank } from "../../records/kind";
+import { isBlank, type Row } from "../../records/kind";
 import { overColumns, type Rule, rowName, where } from "../context";
 
 const PLAIN = /^['\s]*[+-]?\d[\d\s.,']*$/;
@@ -7,7 +7,8 @@ const PLAIN = /^['\s]*[+-]?\d[\d\s.,']*$/;
 export const numberAsText: Rule = {
   id: "number-as-text",
   title: "A number stored as text",
-  finds: "an entry that shows a number and is text, so that formulas pass over it",
+  finds:
+    "an entry that shows a number and is text, so that formulas pass over it; in a layout of somebody's own, a number whose unit nothing tells",
   why: "It looks measured, and every comparison, sum and plot leaves it out.",
   satisfies: "the number typed again into a cell that is not formatted as text",
   quiet:
@@ -20,18 +21,42 @@ export const numberAsText: Rule = {
         table.at.has(id) &&
         (accepts?.type === "number" || accepts?.type === "reading"),
     );
+    const isText = (stored: Row, id: string) => {
+      const cell = stored[id];
+      return typeof cell === "string" && !isBlank(cell) && PLAIN.test(cell);
+    };
+    /** In somebody's own layout, a number under a title that names no unit. */
+    const isBare = (row: number, id: string) =>
+      typeof table.table.seen?.holds(row, table.at.get(id) ?? -1)?.value === "number";
+    const bare = new Map(
+      numeric.map(({ id }) => [
+        id,
+        table.table.seen
+          ? table.rows.findIndex((stored, row) => isText(stored, id) && isBare(row, id))
+          : -1,
+      ]),
+    );
     return (row, stored) =>
-      overColumns(numeric, ({ id, header }) => {
-        const cell = stored[id];
-        return typeof cell === "string" && !isBlank(cell) && PLAIN.test(cell)
-          ? {
-              rule: "number-as-text",
-              weight: "query",
-              ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" holds the text "${cell.trim()}", not a number; type it again as a number.`,
-              found: cell,
-            }
-          : undefined;
+      overColumns(numeric, ({ id, header, unit }) => {
+        if (!isText(stored, id)) return undefined;
+        const cell = String(stored[id]);
+        if (isBare(row, id))
+          return row === bare.get(id)
+            ? {
+                rule: "number-as-text",
+                weight: "query",
+                ...where(table, row, id),
+                message: `${rowName(table, row)}, and every line of the block like it: "${header}" is ${cell} of no unit that is known here, and nothing is judged by it; write the unit into the title, such as (${unit}).`,
+                found: cell,
+              }
+            : undefined;
+        return {
+          rule: "number-as-text",
+          weight: "query",
+          ...where(table, row, id),
+          message: `${rowName(table, row)}: "${header}" holds the text "${cell.trim()}", not a number; type it again as a number.`,
+          found: cell,
+        };
       });
   },
 };

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../records/kind";
 import { agrees } from "../agrees";
-import { overColumns, type Rule, rowName, shown, where } from "../context";
+import { isStored, overColumns, type Rule, rowName, shown, where } from "../context";
 import { isErrorValue } from "../errorValue";
 
 /** A stored result, or a stored intermediate value, that differs from the one computed from the row's entries. */
@@ -11,16 +11,16 @@ export const resultDisagrees: Rule = {
     "a stored result or computed value that differs from the one computed from the row’s own entries",
   why: "Somebody typed over it, or its formula is not ours, or it was not calculated after a change: what the sheet says is not what the readings say.",
   satisfies: "the formula put back and the sheet calculated",
-  quiet: "where the table was not calculated at all, and for errors: both are said by other rules",
+  quiet:
+    "for formulas of a table that was not calculated at all, and for errors: both are said by other rules",
   reads: "row",
   rows: (table) => {
-    if (!table.calculated) return () => undefined;
     const computed = table.kind.columns.filter(
       ({ role, id }) => (role === "computed" || role === "result") && table.at.has(id),
     );
     return (row, stored, judged) =>
       overColumns(computed, ({ id, header }) =>
-        agrees(stored[id], judged[id]) || isErrorValue(stored[id])
+        agrees(stored[id], judged[id]) || isErrorValue(stored[id]) || !isStored(table, row, id)
           ? undefined
           : {
               rule: "result-disagrees",

@@ -1,6 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
 import { equipmentSheet } from "../../sheets/equipmentSheet";
-import type { Rule } from "../context";
+import type { Context, Rule } from "../context";
 import type { Finding } from "../finding";
 
 /** What of a lineup stands on a sheet for people to read, and the sheet that it stands on. */
@@ -62,11 +62,12 @@ export const sheetsDiffer: Rule = {
     "a cover, panels, equipment, criteria or settings sheet that tells another lineup than the records are judged by",
   why: "People read the sheet and the check reads the lineup: they must be the same.",
   satisfies: "the change put into the lineup's description and built onto the workbook",
-  quiet: "where they agree, whatever the order of rows",
+  quiet:
+    "where they agree, whatever the order of rows; for a workbook of somebody's own, which has none of these sheets",
   reads: "book",
   of: [],
-  find: ({ lineup, told }) =>
-    TOLD.flatMap(([what, sheet, part]): Finding[] =>
+  find: ({ lineup, told, tables, snapshot }) =>
+    (isOwn(tables, snapshot) ? [] : TOLD).flatMap(([what, sheet, part]): Finding[] =>
       told && same(part(told), part(lineup))
         ? []
         : [
@@ -81,6 +82,11 @@ export const sheetsDiffer: Rule = {
           ],
     ),
 };
+
+/** Whether every record is read by a map, and none of these sheets is there. */
+const isOwn = (tables: Context["tables"], { sheets }: Context["snapshot"]) =>
+  tables.every(({ table }) => table.seen) &&
+  !TOLD.some(([, told]) => sheets.some(({ name, tables }) => name === told && tables.length > 0));
 
 /** Equal whatever the order in which an object's parts were written. */
 const same = (one: unknown, other: unknown) =>

@@ -1,6 +1,6 @@
 import { serialDay } from "../../quantities/dates";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
-import { type Context, dayOf, overKind, type Rule, rowName, where } from "../context";
+import { type Context, dayOf, overKind, type Rule, rowName, where, whereTable } from "../context";
 import type { Finding } from "../finding";
 
 const circuit = (row: Row) => `${row.object}\u0000${row.part}`;
@@ -19,11 +19,26 @@ function insulationOf(context: Context, stage: "before" | "after"): Map<string, 
   return groups;
 }
 
+/** Where a project keeps its insulation records elsewhere, somebody has to look there, once. */
+const notHere = ({ tables }: Context, reason: string): Finding[] =>
+  tables
+    .filter(
+      ({ kind, rows }) => kind.id === "withstand" && rows.some(({ applied }) => !isBlank(applied)),
+    )
+    .slice(0, 1)
+    .map((table) => ({
+      rule: "withstand-before-insulation",
+      weight: "query",
+      ...whereTable(table),
+      message: `Insulation is left out of this workbook (${reason}), so that it does not show whether the insulation had passed before the withstand test; look it up where it is kept, or take it in.`,
+    }));
+
 /** A withstand test on a circuit whose insulation had not passed before it. */
 export const withstandBeforeInsulation: Rule = {
   id: "withstand-before-insulation",
   title: "Withstand before insulation",
-  finds: "a withstand test on a circuit whose insulation had not passed before it",
+  finds:
+    "a withstand test on a circuit whose insulation had not passed before it; once, as a query, where the project leaves insulation out",
   why: "A withstand test on wet or dirty insulation destroys what drying would have saved.",
   satisfies: "the insulation measured and passed on the day of the withstand test or before",
   quiet: "for withstand rows without a reading",
@@ -31,6 +46,8 @@ export const withstandBeforeInsulation: Rule = {
   of: ["insulation", "withstand"],
   find: (context) => {
     const before = insulationOf(context, "before");
+    const leftOut = context.lineup.leaveOut.find(({ kind }) => kind === "insulation");
+    if (leftOut && before.size === 0) return notHere(context, leftOut.reason);
     return overKind(context, "withstand", (table) => (row, stored): Finding | undefined => {
       if (isBlank(stored.applied)) return undefined;
       const rows = before.get(circuit(stored)) ?? [];

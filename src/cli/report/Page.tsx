@@ -226,7 +226,7 @@ function Since({ file, compared }: Earlier): ReactElement {
       <h2>Since {file}</h2>
       <p className="quiet">
         {closed.length} findings closed, {fresh.length} new, {changed.length} changed, {same} as
-        they were; {altered.length} entries altered.
+        they were; entries altered: {altered.length}.
       </p>
       {rows.length > 0 && (
         <Wide name="Since the earlier revision">

@@ -1,0 +1,174 @@
+import type { Row } from "../../records/kind";
+import { a1 } from "../../sheets/address";
+import type { Stated } from "../../sheets/snapshot";
+import { headerOf, type JudgedTable, type Rule, rowName, said, shown, where } from "../context";
+import type { Finding } from "../finding";
+import { addressesFrom } from "../formulas/fromItsRow";
+
+/** A value worked out with a factor of two figures departs from ours by no more than this (practice). */
+const ROUNDING = 0.02;
+/** Cells that a finding names one by one, and ways of departing that are told apart. */
+const NAMED = 5;
+const SEVERAL = 3;
+
+interface Cell extends Stated {
+  readonly at: number;
+  readonly wanted: unknown;
+}
+
+/** A limit, corrected value or result that a layout of somebody's own states, and what it is compared with. */
+export const statedDiffers: Rule = {
+  id: "stated-differs",
+  title: "What a sheet says itself",
+  finds:
+    "in a layout of somebody's own, a result, limit or corrected value that differs from what the record comes to, and a formula unlike the others of its column",
+  why: "People read the sheet: a “pass” beside a failing reading, a softer limit or a wrong factor goes on from there.",
+  satisfies:
+    "the sheet's own formula or word put right; where the sheet is right, the lineup's criterion or correction",
+  quiet:
+    "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), and where the record cannot be judged",
+  reads: "table",
+  find: (table) => {
+    const { stated } = table.table.seen ?? {};
+    if (stated === undefined) return [];
+    const columns = new Map<string, Cell[]>();
+    for (const at of table.rows.keys())
+      if (!table.aside.has(at))
+        for (const [id, cell] of stated(at)) {
+          const cells = columns.get(id) ?? [];
+          columns.set(id, cells);
+          cells.push({ ...cell, at, wanted: table.judged[at]?.[id] });
+        }
+    return [...columns].flatMap(([id, cells]) => {
+      const unlike = unlikeOthers(cells);
+      const found =
+        id === "result" ? results(table, id, cells) : numbers(table, id, cells, limitOf(table, id));
+      const told = new Set(found.map(({ address }) => address));
+      return [
+        ...found,
+        ...[...unlike].flatMap(([cell, most]) =>
+          told.has(placeOf(cell)) ? [] : [unlikeFinding(table, id, cell, most)],
+        ),
+      ];
+    });
+  },
+};
+
+const placed = (table: JudgedTable, id: string, { at, row, column }: Cell) => ({
+  rule: "stated-differs",
+  ...where(table, at, id),
+  address: a1(row, column),
+});
+
+/** Whether more is softer for a limit, undefined for what is no limit. */
+const limitOf = ({ kind }: JudgedTable, id: string): "most" | "least" | undefined =>
+  id === "maximum"
+    ? "most"
+    : id === "minimum" || (id === "required" && kind.id !== "torque")
+      ? "least"
+      : undefined;
+
+/** A pass beside a record that fails; a fail beside one that passes, where the word is for that record alone. */
+const results = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] => {
+  const places = new Map<string, number>();
+  for (const cell of cells) places.set(placeOf(cell), (places.get(placeOf(cell)) ?? 0) + 1);
+  const passes = cells.filter(({ value, wanted }) => value === "Pass" && wanted === "Fail");
+  const fails = cells.filter(
+    (cell) => cell.value === "Fail" && cell.wanted === "Pass" && places.get(placeOf(cell)) === 1,
+  );
+  const finding = (cell: Cell, others: readonly Cell[]): Finding => ({
+    ...placed(table, id, cell),
+    weight: cell.value === "Pass" ? "stop" : "query",
+    message: `${rowName(table, cell.at)}: the sheet says that it ${cell.value === "Pass" ? "passes" : "fails"}; by its reading and its criterion it is ${shown(String(cell.wanted))}.${alsoAt(cell, others)} Put right the sheet's result, or what it is worked out from.`,
+    found: String(cell.value),
+    expected: String(cell.wanted),
+  });
+  return [
+    ...passes.map((cell) => finding(cell, [])),
+    ...fails.slice(0, 1).map((cell) => finding(cell, fails)),
+  ];
+};
+
+const placeOf = ({ row, column }: Cell): string => a1(row, column);
+
+/** The other cells of which the same is said: some by name, the others counted. */
+const alsoAt = (first: Cell, cells: readonly Cell[]): string => {
+  const others = [...new Set(cells.map(placeOf))].filter((place) => place !== placeOf(first));
+  const named = others.slice(0, NAMED);
+  return named.length === 0
+    ? ""
+    : ` The same holds at ${named.join(", ")}${others.length > named.length ? ` and ${others.length - named.length} more cells` : ""}.`;
+};
+
+/** Numbers that depart from what the record comes to: those that depart alike are one finding. */
+const numbers = (
+  table: JudgedTable,
+  id: string,
+  cells: readonly Cell[],
+  softer: "most" | "least" | undefined,
+): Finding[] => {
+  const isLimit = table.kind.columns.find((column) => column.id === id)?.role === "limit" || softer;
+  const groups = new Map<string, Cell[]>();
+  for (const cell of cells) {
+    const { value, wanted } = cell;
+    if (typeof value !== "number" || typeof wanted !== "number" || wanted === 0) continue;
+    if (Math.abs(value / wanted - 1) <= (isLimit ? 1e-3 : ROUNDING)) continue;
+    const key = isLimit ? `${value} ${wanted}` : (value / wanted).toPrecision(3);
+    const group = groups.get(key) ?? [];
+    groups.set(key, group);
+    group.push(cell);
+  }
+  // Cells that depart each in its own way have one cause, such as rows that were moved.
+  const told = groups.size > SEVERAL && !isLimit ? [[...groups.values()].flat()] : groups.values();
+  return [...told].flatMap((group): Finding[] => {
+    const [first] = group;
+    if (!first) return [];
+    const [value, wanted] = [Number(first.value), Number(first.wanted)];
+    const isSofter = softer === "least" ? value < wanted : softer === "most" && value > wanted;
+    const judged: Row = table.judged[first.at] ?? {};
+    return [
+      {
+        ...placed(table, id, first),
+        weight: isSofter ? "stop" : isLimit ? "note" : "query",
+        message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; ${
+          isLimit
+            ? `its criterion gives ${shown(wanted)}, ${isSofter ? "which is stricter" : "and that is what it is judged by"}`
+            : `from the row's own reading it is ${shown(wanted)}, and the sheet has ${said(Number((value / wanted).toPrecision(3)))} times that`
+        }.${alsoAt(first, group)} ${
+          isLimit
+            ? "Put the criterion's limit there; a limit of the project's own belongs into the lineup, with its document."
+            : "Put right the factor or the cells it takes; another correction belongs into the lineup."
+        }`,
+        found: said(value),
+        expected: said(wanted),
+        source: isLimit ? String(judged.sources ?? "") : undefined,
+      },
+    ];
+  });
+};
+
+/** Cells whose formula, as it reads from its own row, is none of the most; or that hold none among formulas. */
+const unlikeOthers = (cells: readonly Cell[]): Map<Cell, string> => {
+  const alone = [...new Map(cells.map((cell) => [placeOf(cell), cell])).values()];
+  const read = ({ formula, row }: Cell) => (formula ? addressesFrom(formula, row + 1) : "");
+  const counts = new Map<string, number>();
+  for (const cell of alone) counts.set(read(cell), (counts.get(read(cell)) ?? 0) + 1);
+  const [most] = [...counts].sort(([, one], [, other]) => other - one);
+  if (!most || most[0] === "" || most[1] < 3 || most[1] * 2 <= alone.length) return new Map();
+  const like = alone.find((cell) => read(cell) === most[0]);
+  return new Map(
+    alone.flatMap((cell) => (read(cell) === most[0] ? [] : [[cell, like?.formula ?? ""] as const])),
+  );
+};
+
+const unlikeFinding = (table: JudgedTable, id: string, cell: Cell, most: string): Finding => ({
+  ...placed(table, id, cell),
+  weight: "query",
+  message: `${rowName(table, cell.at)}: the sheet's own "${headerOf(table, id)}" ${
+    cell.formula ? `is worked out unlike the others of its column, by =${cell.formula}` : "is typed"
+  }, where others have a formula such as =${most}. Fill the column's formula down over it.`.slice(
+    0,
+    500,
+  ),
+  found: cell.formula ? `=${cell.formula}`.slice(0, 200) : String(cell.value),
+});

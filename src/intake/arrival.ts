@@ -1,0 +1,16 @@
+import type { Entry } from "./lineReader";
+import type { RecordRows } from "./recordRows";
+import type { FoundRow, Lost } from "./rowFinder";
+
+/** A line that has found its row, with the cells that it has for it. */
+export interface Arrival<T extends RecordRows> extends FoundRow<T> {
+  readonly line: number;
+  readonly cells: readonly Entry[];
+  /** Serial day; with the time of day as its fraction where the line has that too. */
+  readonly day?: number;
+  /** Date and time of day as a serial number, where the line has both. */
+  readonly when?: number;
+}
+
+/** Is told of a line or cell that cannot be placed, and of the names that come nearest to one in it. */
+export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]) => void;
