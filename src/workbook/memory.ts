@@ -34,6 +34,7 @@ const rememberedParts = z.object({
   mappings: z._default(z.catch(z.array(exportMapping), []), []),
   maps: z._default(z.catch(z.array(tableMap), []), []),
   last: z.catch(z.optional(lastIntake), undefined),
+  before: z.catch(z.optional(lastIntake), undefined),
 });
 
 /** The custom XML part that holds what is remembered. */

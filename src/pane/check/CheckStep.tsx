@@ -38,7 +38,7 @@ export default function CheckStep({
     work.run(async (watch) => {
       const { findingsSheet } = await import("../../check/findingsSheet");
       const planned = findingsSheet({ findings });
-      await host.change({ create: [{ planned, writes: writesOf(planned) }] }, watch);
+      await host.change({ renew: [{ planned, writes: writesOf(planned) }] }, watch);
       work.setTold(text.listed(planned.sheet, findings.length));
     });
   return (
