@@ -1,6 +1,7 @@
 import type { CellValue } from "../records/kind";
 import type { SheetCells, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
+import { besides } from "./excelBeside";
 import { asCell, asFormula } from "./excelCell";
 import { BATCH_BYTES, BATCH_CELLS, OBJECT_BYTES, sentBytes, type Watched } from "./excelChunks";
 import { storedFormula } from "./excelFormula";
@@ -46,8 +47,8 @@ export interface ReadOptions extends Watched {
 
 /**
  * What the open workbook holds: its tables, our memory, and the sheets in somebody's own layout that are
- * mapped. Two round trips, however many tables there are, then as many as their content needs at up to
- * 4 MB each.
+ * mapped. Two round trips, however many tables there are, two or three more for sheets without tables,
+ * then as many as their content needs at up to 4 MB each.
  *
  * @param context a request context of Excel, as `Excel.run` gives it
  * @throws {BookError} with what stands in the way, and when the workbook changes while it is read
@@ -83,17 +84,19 @@ export const readExcel = (
     const used = new Map(
       plain.length > 0 ? await usedRanges(context, plain) : ([] as [string, Block][]),
     );
+    const beside = plain.length > 0 ? await besides(context, plain) : undefined;
     await readRows(context, [...blocks, ...used.values()], watched);
 
     return {
-      sheets: sheets.items.map(({ id, name, visibility }) => {
+      sheets: sheets.items.map((sheet) => {
+        const { id, name, visibility } = sheet;
         const cells = used.get(name);
         return {
           id,
           name,
           ...(visibility === "Visible" ? {} : { hidden: true }),
           tables: blocks.filter(({ sheet }) => sheet === name).map(tableSnapshot),
-          ...(cells ? { cells: sheetCells(cells) } : {}),
+          ...(cells ? { cells: { ...sheetCells(cells), ...beside?.get(sheet) } } : {}),
         };
       }),
       lineup: firstOf(memories, readMemoryXml)?.lineup,
