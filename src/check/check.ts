@@ -6,7 +6,7 @@ import { a1 } from "../sheets/address";
 import { CONCESSION_TABLE } from "../sheets/concessionSheet";
 import { instrumentsOf } from "../sheets/instrumentSheet";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
-import { recordTables } from "../sheets/recordTable";
+import { asRecordTable, recordTables } from "../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
@@ -94,7 +94,7 @@ export function check(
       ),
     instruments: instrumentsOf(snapshot),
     today,
-    unmapped: mapped.problems.map(unmapped),
+    unmapped: inSheetOrder(mapped.problems.map(unmapped), snapshot),
   };
   return {
     ok: true,
@@ -113,6 +113,12 @@ const unmapped = ({ sheet, row, column, message }: MapProblem): Finding => ({
   address: a1(row, column),
   message,
 });
+
+const inSheetOrder = (findings: readonly Finding[], { sheets }: Snapshot): readonly Finding[] => {
+  const at = new Map(sheets.map(({ name }, index) => [name, index]));
+  const place = ({ sheet }: Finding) => at.get(sheet) ?? -1;
+  return [...findings].sort((one, other) => place(one) - place(other));
+};
 
 /** Counts the verdicts of the rows that are judged. */
 function countsOf({ tables }: Context): Counts {
@@ -137,18 +143,28 @@ const isShownOtherwise = (before: Snapshot, after: Snapshot) =>
   after.sheets.some(({ hidden = false }, at) => hidden !== (before.sheets[at]?.hidden ?? false));
 
 /**
- * The check after an edit: only what the edit reaches is computed and looked for again.
+ * The check after an edit: only what the edit reaches is computed and looked for again. Blocks in
+ * somebody's own layout are mapped again where the cells of their sheet are other objects than before.
  *
- * @param snapshot the workbook now; its unchanged tables are the very same objects as before
+ * @param snapshot the workbook now; its unchanged tables and cells are the very same objects as before
  */
 export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof check> {
   const { context } = before;
+  const { lineup } = context;
   const now = new Map(tablesOf(snapshot).map((table) => [table.name, table]));
-  const records = new Set(context.tables.map(({ table }) => table));
+  const own = context.tables.filter(({ table }) => !table.seen);
+  const records = new Set(own.map(({ table }) => table));
   const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
+  const touched = touchedSheets(context.snapshot, snapshot);
+  const maps = (snapshot.maps ?? []).filter(({ sheet }) => touched.has(sheet));
+  const mapped = maps.length > 0 ? mappedTables(snapshot, lineup, maps) : NOTHING_MAPPED;
+  const remapped = new Map(mapped.tables.map((table) => [table.table.name, table]));
+  const seen = context.tables.filter(({ table }) => table.seen && touched.has(table.sheet));
   if (
-    // Rows of own layouts lie anywhere on their sheets.
-    snapshot.maps?.length ||
+    // How own layouts are read, or which records they are seen to hold.
+    snapshot.maps !== context.snapshot.maps ||
+    remapped.size !== seen.length ||
+    seen.some(({ table }) => !remapped.has(table.name)) ||
     // The lineup and the instruments are read from these.
     others.some(
       (table) => now.get(table.name) !== table && !(isConcessions(table) && now.has(table.name)),
@@ -160,12 +176,17 @@ export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof c
   )
     return check(snapshot, context.today);
   const rejudged = context.tables.map((one): { table: JudgedTable; edit: Edit } => {
-    const fresh = now.get(one.table.name);
-    return fresh === undefined || fresh === one.table
-      ? { table: one, edit: "nothing" }
-      : rejudge(one, fresh, context.lineup);
+    const { name, seen } = one.table;
+    const fresh = seen ? remapped.get(name) : recordTableNow(one, now.get(name));
+    return fresh === undefined ? { table: one, edit: "nothing" } : rejudge(one, fresh, lineup);
   });
-  const after = { ...context, snapshot, tables: rejudged.map(({ table }) => table) };
+  const untouched = (context.unmapped ?? []).filter(({ sheet }) => !touched.has(sheet));
+  const after = {
+    ...context,
+    snapshot,
+    tables: rejudged.map(({ table }) => table),
+    unmapped: inSheetOrder([...untouched, ...mapped.problems.map(unmapped)], snapshot),
+  };
   const edits = rejudged.map(({ edit }) => edit);
   return {
     ok: true,
@@ -175,3 +196,14 @@ export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof c
     ),
   };
 }
+
+/** The sheets whose cells were read again. */
+const touchedSheets = (before: Snapshot, after: Snapshot): ReadonlySet<string> => {
+  const known = new Map(before.sheets.map(({ name, cells }) => [name, cells]));
+  return new Set(
+    after.sheets.flatMap(({ name, cells }) => (cells === known.get(name) ? [] : name)),
+  );
+};
+
+const recordTableNow = ({ kind, table }: JudgedTable, now: TableSnapshot | undefined) =>
+  now === undefined || now === table ? undefined : asRecordTable(kind, now);

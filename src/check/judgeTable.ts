@@ -3,7 +3,7 @@ import { LINEUP } from "../records/columns";
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
 import { rowsOf } from "../records/rowsOf";
-import { asRecordTable, type RecordTable } from "../sheets/recordTable";
+import type { RecordTable } from "../sheets/recordTable";
 import type { TableSnapshot } from "../sheets/snapshot";
 import type { JudgedTable } from "./context";
 
@@ -68,10 +68,9 @@ function asideOf(
 /** A table after an edit, computed again as far as the edit reaches. */
 export function rejudge(
   before: JudgedTable,
-  fresh: TableSnapshot,
+  table: RecordTable,
   lineup: Lineup,
 ): { readonly table: JudgedTable; readonly edit: Edit } {
-  const table = asRecordTable(before.kind, fresh);
   const edited = editedRows(before, table);
   if (edited === "everything") return { table: judgeTable(table, lineup), edit: edited };
   const ids = keyIds(table.kind);
@@ -120,7 +119,7 @@ function judgedAgain(
 /** Rows of which a cell or formula differs; everything where the table has other columns or rows. */
 function editedRows(
   before: JudgedTable,
-  { table, at, rows }: RecordTable,
+  { kind, table, at, rows }: RecordTable,
 ): Exclude<Edit, "nothing"> {
   if (
     rows.length !== before.rows.length ||
@@ -139,13 +138,27 @@ function editedRows(
       columns.some(
         ([id, column]) =>
           row[id] !== was[id] ||
-          table.formula(index, column) !== before.table.formula(index, column),
-      )
+          table.formula(index, column) !== before.table.formula(index, column) ||
+          isElsewhere(before.table, table, index, column),
+      ) ||
+      // A map may say of every row what no cell of it does.
+      (table.seen && kind.columns.some(({ id }) => row[id] !== was[id]))
     )
       edited.add(index);
   }
   return edited;
 }
+
+/** Whether a cell of somebody's own layout is another one than before. */
+const isElsewhere = (
+  before: TableSnapshot,
+  table: TableSnapshot,
+  row: number,
+  column: number,
+): boolean => {
+  const [was, is] = [before, table].map(({ seen }) => seen?.place(row, column));
+  return was?.row !== is?.row || was?.column !== is?.column;
+};
 
 /** Rows of which a computed cell came to something else. */
 export function changed(

@@ -10,7 +10,7 @@ import type { Kept, PlacedCell, Placement } from "../intake/placement";
 import type { ExportOptions, ExportTable, Shape } from "../intake/readExport";
 import { type Known, readKnown } from "../intake/readKnown";
 import { readSynonyms, type Synonyms } from "../intake/synonyms";
-import { rememberIntake, undoIntake } from "../intake/undo";
+import { rememberIntake, undoIntake, withIntake, withoutIntake } from "../intake/undo";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import type { CellValue } from "../records/kind";
 import type { ExportMapping } from "../sheets/exportMapping";
@@ -228,11 +228,11 @@ export async function takeIn(
     await named(book, () =>
       writeCells(bytes, changes, {
         create,
-        remembered: {
-          ...remembered,
-          mappings,
-          last: rememberIntake(cells, [...history.rows], files, day),
-        },
+        remembered: withIntake(
+          { ...remembered, mappings },
+          rememberIntake(cells, [...history.rows], files, day),
+          originals,
+        ),
       }),
     ),
   );
@@ -260,19 +260,22 @@ export async function takeBack(
   said: BookOptions & Pick<IntakeOptions, "acceptLoss"> = {},
 ): Promise<string> {
   const { bytes, snapshot, lineup, tables, remembered } = await openForIntake(book, said);
-  const { last, ...others } = remembered;
+  const { last } = remembered;
   if (!last)
     throw new UsageError(
-      `${book}: remembers no intake that could be taken back; only the last one can, once`,
+      `${book}: remembers no intake that could be taken back; only the last two can, each once`,
     );
   await refuseLoss(book, bytes, said.acceptLoss);
-  const { cells, refused } = undoIntake(last, tables);
+  const { cells, refused, history: entries } = undoIntake(last, tables);
   const history = historyOf(snapshot);
   const changes = [
     ...changesOf(tables, cells, lineup),
-    ...(history ? [{ table: history, writes: historyUnwrites(last.history, history) }] : []),
+    ...(history ? [{ table: history, writes: historyUnwrites(entries, history) }] : []),
   ];
-  writeWhole(out, await named(book, () => writeCells(bytes, changes, { remembered: others })));
+  writeWhole(
+    out,
+    await named(book, () => writeCells(bytes, changes, { remembered: withoutIntake(remembered) })),
+  );
   return [
     `Took back the intake of ${serialDay(last.on)} (${last.files.join(", ")}): ${cells.length} cells as they were before.`,
     ...(refused.length > 0 ? ["  Changed since, and left as they are:"] : []),

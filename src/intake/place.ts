@@ -1,12 +1,13 @@
 import { serialDay } from "../quantities/dates";
-import { type CellValue, type Column, isBlank } from "../records/kind";
+import { quoted } from "../quantities/quoted";
+import { type CellValue, type Column, isBlank, keyIds, rowKey } from "../records/kind";
 import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
 import { isSameCell } from "./isSameCell";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import type { ExportTable } from "./readExport";
-import type { RecordRows } from "./recordRows";
+import { hasCell, type RecordRows } from "./recordRows";
 import { type Repeated, type Settled, settle } from "./settle";
 import { staleCells } from "./staleCells";
 
@@ -23,6 +24,7 @@ export interface PlaceOptions extends ArrivalOptions {
  * A line that would overwrite a cell is held back as a whole, so that no reading comes to stand
  * beside the conditions of another. Of two lines for one row that disagree, the later is taken where
  * both have date and time, else neither; what is not taken, and what is written over, goes to the history.
+ * A value that its table has no cell for is not placed; of a line none of whose readings has one, nothing is.
  *
  * @param tables the record tables as stored; those of a workbook's snapshot, or rows alone
  * @example placeReadings(exported, recordTables(snapshot), { replace: false }).placed
@@ -51,7 +53,15 @@ export const placeReadings = <T extends RecordRows>(
     const line = settle(group, say);
     if (line === undefined) continue;
     kept.push(...line.earlier.flatMap((earlier) => repeats(earlier, line, exported.name)));
-    const cells = cellsOf(line, exported.name);
+    const all = cellsOf(line, exported.name);
+    const lacking = all.filter(
+      (cell) => !hasCell(cell.table, cell.row, cell.column) && !isSame(cell),
+    );
+    const readings = all.filter(isReading);
+    const isLost = readings.length > 0 && readings.every((cell) => lacking.includes(cell));
+    if (lacking.length > 0) say(line.line, noCell(lacking, isLost));
+    if (isLost) continue;
+    const cells = all.filter((cell) => !lacking.includes(cell));
     const held = cells.filter(({ old }) => !isBlank(old));
     const against = held.filter((cell) => !isSame(cell));
     const fresh = cells.filter(({ old }) => isBlank(old));
@@ -90,6 +100,25 @@ const cellsOf = <T extends RecordRows>(
     value,
     source,
   }));
+};
+
+const columnOf = ({ table, column }: PlacedCell<RecordRows>): Column | undefined =>
+  table.kind.columns.find(({ id }) => id === column);
+
+const isReading = (cell: PlacedCell<RecordRows>) => columnOf(cell)?.need === "reading";
+
+/** Why values of a line are not placed: their table has no cell for them. */
+const noCell = (cells: readonly PlacedCell<RecordRows>[], isWholeLine: boolean): string => {
+  const [{ table, row }] = cells as [PlacedCell<RecordRows>];
+  const { kind, rows } = table;
+  const named = cells.map((cell) => {
+    const column = columnOf(cell);
+    return `${quoted(column?.header ?? cell.column)} (${shownIn(cell.value, column?.accepts)})`;
+  });
+  const rest = isWholeLine
+    ? "and nothing of the line is placed"
+    : "and the rest of the line stands";
+  return `the sheet ${quoted(table.table?.sheet ?? kind.sheet)} has no cell for ${named.join(", ")} of ${rowKey(rows[row] ?? {}, keyIds(kind))}, ${rest}; right would be a column for ${cells.length === 1 ? "it" : "them"} there.`;
 };
 
 /** Whether the record that stands is of an earlier or a later day than a line. */
@@ -203,9 +232,8 @@ const originCell = <T extends RecordRows>(
   file: string,
   replaced: boolean,
 ): PlacedCell<T>[] => {
-  const exists = table.at
-    ? table.at.has("origin")
-    : table.kind.columns.some(({ id }) => id === "origin");
+  const exists =
+    table.kind.columns.some(({ id }) => id === "origin") && hasCell(table, row, "origin");
   const old = table.rows[row]?.origin ?? null;
   const told = lines.length <= 8 ? lines.join(", ") : `${lines.slice(0, 8).join(", ")} …`;
   const text = `${plainName(file)} line ${told}${when === undefined ? "" : ` at ${clock(when)}`}`;

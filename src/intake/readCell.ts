@@ -9,16 +9,16 @@ import type { ExportTable } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import type { Written } from "./written";
 
-/** What a line has for each column of the record table. */
+/** What a line has for each column of the record kind, also those that the table lacks. */
 export const byColumn = (
-  { kind, at }: RecordRows,
+  { kind }: RecordRows,
   written: ReadonlyMap<string, Written>,
   find: typeof columnFor,
 ): ReadonlyMap<Column, Written[]> => {
   const found = new Map<Column, Written[]>();
   for (const one of written.values()) {
     const column = find(kind, one.field);
-    if (column === undefined || (at && !at.has(column.id))) continue;
+    if (column === undefined) continue;
     const sofar = found.get(column);
     if (sofar) sofar.push(one);
     else found.set(column, [one]);

@@ -9,5 +9,12 @@ export interface RecordRows {
   /** Which column ids the table has; all of the kind's where not given. */
   readonly at?: ReadonlyMap<string, number>;
   /** The workbook's table; `seen` where it is a block in somebody's own layout. */
-  readonly table?: { readonly name?: string; readonly seen?: Seen };
+  readonly table?: { readonly name?: string; readonly sheet?: string; readonly seen?: Seen };
 }
+
+/** Whether a table has a cell for a column of one of its rows. */
+export const hasCell = ({ at, table }: RecordRows, row: number, column: string): boolean => {
+  const position = at?.get(column);
+  if (position === undefined) return at === undefined;
+  return !table?.seen || table.seen.holds(row, position) !== undefined;
+};

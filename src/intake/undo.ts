@@ -1,6 +1,9 @@
 import { keyIds, rowKey } from "../records/kind";
 import { sameCell } from "../sheets/cell";
+import type { HistoryRow } from "../sheets/historySheet";
 import type { LastIntake } from "../sheets/lastIntake";
+import type { Remembered } from "../sheets/remembered";
+import { historyPlace } from "./historyRows";
 import type { PlacedCell } from "./placement";
 import type { RecordRows } from "./recordRows";
 
@@ -18,6 +21,8 @@ export interface Undone<T extends NamedRows> {
     readonly cell: LastIntake["cells"][number];
     readonly reason: string;
   }[];
+  /** Entries of the history to take out with it; those of cells that stay remain. */
+  readonly history: LastIntake["history"];
 }
 
 /** What an intake is remembered by. */
@@ -39,8 +44,50 @@ export const rememberIntake = <T extends NamedRows>(
 };
 
 /**
+ * What is remembered with one more intake; the last one is then the one before it. An intake that comes
+ * to nothing is not remembered. Of a last one whose cells all hold again, or still, what they held before
+ * it, only the entries in the history are left, and go with the new one.
+ */
+export const withIntake = (
+  remembered: Remembered,
+  intake: LastIntake,
+  tables: readonly NamedRows[],
+): Remembered => {
+  if (intake.cells.length + intake.history.length === 0) return remembered;
+  const { last } = remembered;
+  if (last && stands(undoIntake(last, tables)))
+    return { ...remembered, last: intake, before: last };
+  const history = [...(last?.history ?? []), ...intake.history];
+  return { ...remembered, last: { ...intake, history } };
+};
+
+const stands = ({ cells, refused }: Undone<NamedRows>) => cells.length + refused.length > 0;
+
+/** What is remembered when the last intake is taken back; the one before it is then the last. */
+export const withoutIntake = ({ last: _, before, ...others }: Remembered): Remembered => ({
+  ...others,
+  ...(before && { last: before }),
+});
+
+/**
+ * The entries of the history but those of cells that stay.
+ *
+ * @param stay each cell as the history names it; its record alone where its table is gone
+ */
+export const historyWithout = (
+  history: LastIntake["history"],
+  stay: readonly HistoryPlace[],
+): LastIntake["history"] => {
+  const name = ({ sheet, row, column }: HistoryPlace) => JSON.stringify([sheet, row, column]);
+  const kept = new Set(stay.map(name));
+  return history.filter((entry) => !kept.has(name(entry)) && !kept.has(name({ row: entry.row })));
+};
+
+type HistoryPlace = Partial<HistoryRow> & Pick<HistoryRow, "row">;
+
+/**
  * The last intake taken back: every cell that still holds what the intake wrote gets what it held
- * before. A cell that was changed since is refused.
+ * before; one that holds that already is left. A cell that was changed since is refused.
  */
 export const undoIntake = <T extends NamedRows>(
   last: LastIntake,
@@ -49,11 +96,13 @@ export const undoIntake = <T extends NamedRows>(
   const rows = new Map(tables.map((table) => [table.table.name, rowsByKey(table)]));
   const cells: PlacedCell<T>[] = [];
   const refused: Undone<T>["refused"][number][] = [];
+  const stay: HistoryPlace[] = [];
   for (const cell of last.cells) {
     const table = tables.find(({ table }) => table.name === cell.table);
     const found = rows.get(cell.table)?.get(cell.key) ?? [];
     const row = found.includes(cell.row) ? cell.row : found.length === 1 ? found[0] : undefined;
     if (!table || row === undefined) {
+      stay.push({ row: cell.key });
       refused.push({
         cell,
         reason: `${cell.key}: the record is no longer ${table ? "one row of its table" : "there"}`,
@@ -70,15 +119,16 @@ export const undoIntake = <T extends NamedRows>(
         value: cell.old,
         source: { file: last.files[0] ?? "", line: 0 },
       });
-    else {
-      const header = table.kind.columns.find(({ id }) => id === cell.column)?.header ?? cell.column;
+    else if (!sameCell(now, cell.old)) {
+      const place = historyPlace(table, row, cell.column);
+      stay.push(place);
       refused.push({
         cell,
-        reason: `${cell.key}, "${header}": holds ${JSON.stringify(now)} now, the intake had written ${JSON.stringify(cell.value)}`,
+        reason: `${cell.key}, "${place.column}": holds ${JSON.stringify(now)} now, the intake had written ${JSON.stringify(cell.value)}`,
       });
     }
   }
-  return { cells, refused };
+  return { cells, refused, history: historyWithout(last.history, stay) };
 };
 
 const rowsByKey = ({ kind, rows }: RecordRows): ReadonlyMap<string, number[]> => {

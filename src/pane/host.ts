@@ -1,10 +1,11 @@
 import type { Finding } from "../check/finding";
 import type { PlacedCell } from "../intake/placement";
 import type { Changes } from "../sheets/changes";
+import type { SheetRows, TableRows } from "../sheets/editedRows";
 import type { Plan } from "../sheets/plan";
 import type { Reconciled } from "../sheets/reconcile";
 import type { RecordTable } from "../sheets/recordTable";
-import type { Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { Snapshot } from "../sheets/snapshot";
 import type { Filled } from "../workbook/filled";
 
 /** How a long piece of work is watched and stopped. */
@@ -21,17 +22,14 @@ export interface Touched {
   readonly moved: boolean;
 }
 
-export interface TableRows {
-  readonly table: TableSnapshot;
-  readonly rows: readonly number[];
-}
+export type Rows = TableRows | SheetRows;
 
 /** What the pane needs of the workbook that it stands beside. */
 export interface Host {
   /** @param everySheet whether sheets without tables are read too, not only those that are mapped */
   read(watch: Watch, everySheet?: boolean): Promise<Snapshot>;
   /** The snapshot with these rows read again; undefined where the whole workbook must be read. */
-  reread(snapshot: Snapshot, rows: readonly TableRows[]): Promise<Snapshot | undefined>;
+  reread(snapshot: Snapshot, rows: readonly Rows[]): Promise<Snapshot | undefined>;
   listen(told: {
     readonly edited: (cells: Touched) => void;
     readonly selected: (cells: Touched) => void;

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Report } from "../check/check";
 import type { Snapshot } from "../sheets/snapshot";
-import type { Host, TableRows, Touched, Watch } from "./host";
+import type { Host, Rows, Touched, Watch } from "./host";
 import type { RowChoice } from "./rowChoice";
 import { today } from "./today";
 
@@ -54,7 +54,7 @@ export function useBook(host: Host, quiet: () => boolean) {
 
   /** Reads rows again, and those whose formulas changed with them. */
   const reread = useCallback(
-    async (rows: readonly TableRows[]): Promise<Book | undefined> => {
+    async (rows: readonly Rows[]): Promise<Book | undefined> => {
       const before = current.current;
       if (!before) return undefined;
       const { changedRows, check, recheck } = await engine();
@@ -108,7 +108,8 @@ export function useBook(host: Host, quiet: () => boolean) {
       const known = current.current;
       if (!known?.report) return;
       const { editedRows } = await engine();
-      const [found] = editedRows(known.snapshot, sheetId, address) ?? [];
+      const rows = editedRows(known.snapshot, sheetId, address) ?? [];
+      const [found] = rows.flatMap((one) => ("table" in one ? one : []));
       const chosen = known.report.context.tables.find(({ table }) => table === found?.table);
       const row = found?.rows[0];
       if (chosen && row !== undefined)
@@ -126,28 +127,30 @@ export function useBook(host: Host, quiet: () => boolean) {
   return { book, stale, selected, read, reread };
 }
 
-/** Rows of tables named more than once put together. */
-function merged(found: readonly TableRows[]): TableRows[] {
-  const tables = new Map<TableRows["table"], Set<number>>();
-  for (const { table, rows } of found) {
-    const known = tables.get(table) ?? new Set<number>();
-    for (const row of rows) known.add(row);
-    tables.set(table, known);
+/** Rows of tables and sheets named more than once put together. */
+function merged(found: readonly Rows[]): Rows[] {
+  const all = new Map<object, { readonly one: Rows; readonly rows: Set<number> }>();
+  for (const one of found) {
+    const of = "table" in one ? one.table : one.cells;
+    const known = all.get(of) ?? { one, rows: new Set<number>() };
+    for (const row of one.rows) known.rows.add(row);
+    all.set(of, known);
   }
-  return [...tables].map(([table, rows]) => ({ table, rows: [...rows] }));
+  return [...all.values()].map(({ one, rows }) => ({ ...one, rows: [...rows] }));
 }
 
-/** Rows that were not read again and whose formulas come to something else now. */
+/** Rows of our tables that were not read again and whose formulas come to something else now. */
 function furtherRows(
   before: Report,
   after: Report,
-  rows: readonly TableRows[],
+  rows: readonly Rows[],
   changedRows: Engine["changedRows"],
-): TableRows[] {
+): Rows[] {
+  const tables = rows.flatMap((one) => ("table" in one ? one : []));
   return after.context.tables.flatMap((table) => {
     const known = before.context.tables.find((one) => one.table.name === table.table.name);
-    if (!known || known === table) return [];
-    const done = new Set(rows.find((one) => one.table.name === table.table.name)?.rows ?? []);
+    if (!known || known === table || table.table.seen) return [];
+    const done = new Set(tables.find((one) => one.table.name === table.table.name)?.rows ?? []);
     const further = changedRows(known, table).filter((row) => !done.has(row));
     return further.length > 0 ? [{ table: table.table, rows: further }] : [];
   });

@@ -4,8 +4,10 @@ import type { Remembered } from "./remembered";
 
 /** What is to be written into a workbook besides readings. */
 export interface Changes {
-  /** Sheets of ours; one of the same name that is ours goes. */
+  /** Sheets of ours that the workbook does not have. */
   readonly create?: Reconciled["create"];
+  /** Sheets of ours that are made anew; the one of before goes. */
+  readonly renew?: Reconciled["create"];
   readonly change?: readonly Omit<TableChange, "aside">[];
   readonly remembered?: Remembered;
   /** The lineup, where the workbook is to know it without record sheets of ours. */

@@ -1,9 +1,23 @@
 import { overlap, readAreas } from "./area";
-import type { Snapshot, TableSnapshot } from "./snapshot";
+import type { SheetCells, Snapshot, TableSnapshot } from "./snapshot";
+
+/** Rows of one table, as numbers from 0 within its body. */
+export interface TableRows {
+  readonly table: TableSnapshot;
+  readonly rows: readonly number[];
+}
+
+/** Rows of a sheet in somebody's own layout, from 0. */
+export interface SheetRows {
+  readonly cells: SheetCells;
+  readonly rows: readonly number[];
+}
 
 /**
- * The rows of tables that an edit of cells reaches. Undefined where it may have changed a table's
- * headers or place, or a sheet that is not known, so that the whole workbook has to be read again.
+ * The rows of tables, and of sheets in somebody's own layout, that an edit of cells reaches; there also
+ * those with formulas, which may come to something else. Undefined where it may have changed a table's
+ * headers or place, how far such a sheet goes, or a sheet that is not known, so that the whole workbook
+ * has to be read again.
  *
  * @param sheetId id of the sheet, as Excel's event gives it
  * @param address A1 addresses of the edited cells, parted by commas
@@ -13,11 +27,11 @@ export function editedRows(
   snapshot: Snapshot,
   sheetId: string,
   address: string,
-): { readonly table: TableSnapshot; readonly rows: readonly number[] }[] | undefined {
+): (TableRows | SheetRows)[] | undefined {
   const sheet = snapshot.sheets.find(({ id }) => id === sheetId);
   const areas = readAreas(address);
   if (!sheet || !areas) return undefined;
-  const found: { table: TableSnapshot; rows: number[] }[] = [];
+  const found: (TableRows | SheetRows)[] = [];
   for (const table of sheet.tables) {
     const right = table.left + table.headers.length - 1;
     const first = table.top + 1;
@@ -35,5 +49,32 @@ export function editedRows(
     }
     if (rows.size > 0) found.push({ table, rows: [...rows] });
   }
+  for (const { cells, id } of snapshot.sheets) {
+    if (!cells) continue;
+    const rows = new Set(formulaRows(cells));
+    for (const area of id === sheetId ? areas : []) {
+      if (area.bottom >= cells.rowCount || area.right >= cells.columnCount) return undefined;
+      for (let row = area.top; row <= area.bottom; row++) rows.add(row);
+    }
+    if (rows.size > MOST_ROWS) return undefined;
+    if (rows.size > 0) found.push({ cells, rows: [...rows] });
+  }
   return found;
+}
+
+/** More rows of a sheet than these are read with the whole workbook, in pieces. */
+const MOST_ROWS = 2_000;
+
+const known = new WeakMap<SheetCells, readonly number[]>();
+
+/** Rows of a sheet in which a formula stands. */
+function formulaRows(cells: SheetCells): readonly number[] {
+  const before = known.get(cells);
+  if (before) return before;
+  const columns = Array.from({ length: cells.columnCount }, (_, column) => column);
+  const rows = Array.from({ length: cells.rowCount }, (_, row) => row).filter((row) =>
+    columns.some((column) => cells.formula(row, column) !== undefined),
+  );
+  known.set(cells, rows);
+  return rows;
 }

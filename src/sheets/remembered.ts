@@ -7,8 +7,24 @@ export interface Remembered {
   /** What a user has said about exports, by name. */
   readonly mappings: readonly ExportMapping[];
   readonly last?: LastIntake;
+  /** The intake before the last, which is not lost with one that was cut short. */
+  readonly before?: LastIntake;
   /** How blocks in somebody's own layout are read as records. */
   readonly maps: readonly TableMap[];
 }
 
 export const NOTHING_REMEMBERED: Remembered = { mappings: [], maps: [] };
+
+/** What a snapshot remembers, and nothing else of it. */
+export const rememberedOf = ({
+  mappings,
+  last,
+  before,
+  maps,
+}: Partial<Remembered>): Remembered => ({
+  ...NOTHING_REMEMBERED,
+  ...(mappings && { mappings }),
+  ...(last && { last }),
+  ...(before && { before }),
+  ...(maps && { maps }),
+});

@@ -39,6 +39,13 @@ export interface Table {
   properties: Record<string, unknown>;
 }
 
+/** A text on a cell: a note, or a comment that others may answer. */
+export interface Note {
+  id: string;
+  area: Area;
+  content: string;
+}
+
 export interface Sheet {
   id: string;
   name: string;
@@ -50,6 +57,8 @@ export interface Sheet {
   formats: Format[];
   validations: Validation[];
   merges: Area[];
+  notes: Note[];
+  comments: Note[];
   hiddenRows: Set<number>;
   /** The area that a filter stands on. */
   filter?: Area;
@@ -111,6 +120,8 @@ export function addSheet(book: Book, name: string): Sheet {
     formats: [],
     validations: [],
     merges: [],
+    notes: [],
+    comments: [],
     hiddenRows: new Set(),
     protected: false,
     unlocked: [],

@@ -19,6 +19,7 @@ const movable = (sheet: Sheet): Area[] => [
   ...sheet.formats.flatMap(({ areas }) => areas),
   ...sheet.validations.flatMap(({ areas }) => areas),
   ...sheet.merges,
+  ...[...sheet.notes, ...sheet.comments].map(({ area }) => area),
   ...sheet.unlocked,
   ...(sheet.filter ? [sheet.filter] : []),
 ];

@@ -96,42 +96,112 @@ function runs(
 }
 
 /** Rows added at a table's foot, and cells of ours that hold something else than they should. */
-export function changeSteps(
+export const changeSteps = (
   tableOf: () => Excel.Table,
-  { table, added, writes }: TableChange,
+  change: Omit<TableChange, "aside">,
+  most: number | undefined,
+): Step[] => [
+  ...addedSteps(tableOf, change, most),
+  ...runs(
+    change.writes.filter((write) => !isNew(change, write) || write.formula !== undefined),
+  ).map(
+    ({ row, column, count, input }): Step => ({
+      bytes: sentBytes(input) + 2 * OBJECT_BYTES,
+      queue: () => {
+        const range = bodyPart(tableOf(), row, column, count, 1);
+        if (typeof input === "string" && input.startsWith("=")) range.formulas = every(input);
+        else range.values = every(input as string);
+      },
+    }),
+  ),
+];
+
+/**
+ * Rows added at a table's foot, and cells written over, values alone: those of one row at once and the
+ * upper rows first, so that no entry is ever half of one and half of another.
+ */
+export const entrySteps = (
+  tableOf: () => Excel.Table,
+  change: Omit<TableChange, "aside">,
+  most: number | undefined,
+): Step[] => {
+  const { table, writes } = change;
+  const width = table.headers.length;
+  const over = new Map<number, Input[]>();
+  for (const write of writes) {
+    if (isNew(change, write)) continue;
+    const cells = over.get(write.row) ?? new Array<Input>(width).fill(null);
+    cells[write.column] = asInput(write.value);
+    over.set(write.row, cells);
+  }
+  const rows = [...over].sort(([one], [other]) => one - other);
+  return [
+    ...blocks(rows).flatMap(({ from, cells }) => {
+      let at = from;
+      return rowChunks(cells, most).map((chunk): Step => {
+        const row = at;
+        at += chunk.length;
+        return {
+          bytes: sentBytes(chunk) + 2 * OBJECT_BYTES,
+          queue: () => {
+            bodyPart(tableOf(), row, 0, chunk.length, width).values = chunk;
+          },
+        };
+      });
+    }),
+    ...addedSteps(tableOf, change, most),
+  ];
+};
+
+/** Rows that follow each other put together. */
+function blocks(rows: readonly [row: number, cells: Input[]][]) {
+  const found: { from: number; cells: Input[][] }[] = [];
+  for (const [row, cells] of rows) {
+    const last = found.at(-1);
+    if (last && last.from + last.cells.length === row) last.cells.push(cells);
+    else found.push({ from: row, cells: [cells] });
+  }
+  return found;
+}
+
+const isNew = ({ table }: Pick<TableChange, "table">, { row }: CellWrite) => row >= table.rowCount;
+
+const bodyPart = (
+  table: Excel.Table,
+  row: number,
+  column: number,
+  rows: number,
+  columns: number,
+): Excel.Range =>
+  table
+    .getDataBodyRange()
+    .untrack()
+    .getCell(row, column)
+    .untrack()
+    .getResizedRange(rows - 1, columns - 1)
+    .untrack();
+
+function addedSteps(
+  tableOf: () => Excel.Table,
+  change: Omit<TableChange, "aside">,
   most: number | undefined,
 ): Step[] {
-  const isNew = ({ row }: CellWrite) => row >= table.rowCount;
+  const { table, added, writes } = change;
+  if (added === 0) return [];
   const cells = grid(
-    writes.filter(isNew).map((write) => ({ ...write, row: write.row - table.rowCount })),
+    writes
+      .filter((write) => isNew(change, write))
+      .map((write) => ({ ...write, row: write.row - table.rowCount })),
     added,
     table.headers.length,
   );
-  return [
-    ...(added > 0 ? rowChunks(cells, most) : []).map(
-      (chunk): Step => ({
-        bytes: sentBytes(chunk) + OBJECT_BYTES,
-        queue: () => {
-          // Null leaves a cell as it is: blank, or filled by a column's own formula.
-          tableOf().rows.add(undefined, chunk as (string | number | boolean)[][]);
-        },
-      }),
-    ),
-    ...runs(writes.filter((write) => !isNew(write) || write.formula !== undefined)).map(
-      ({ row, column, count, input }): Step => ({
-        bytes: sentBytes(input) + 2 * OBJECT_BYTES,
-        queue: () => {
-          const range = tableOf()
-            .getDataBodyRange()
-            .untrack()
-            .getCell(row, column)
-            .untrack()
-            .getResizedRange(count - 1, 0)
-            .untrack();
-          if (typeof input === "string" && input.startsWith("=")) range.formulas = every(input);
-          else range.values = every(input as string);
-        },
-      }),
-    ),
-  ];
+  return rowChunks(cells, most).map(
+    (chunk): Step => ({
+      bytes: sentBytes(chunk) + OBJECT_BYTES,
+      queue: () => {
+        // Null leaves a cell as it is: blank, or filled by a column's own formula.
+        tableOf().rows.add(undefined, chunk as (string | number | boolean)[][]);
+      },
+    }),
+  );
 }

@@ -1,6 +1,8 @@
 import type { CellValue } from "../records/kind";
+import type { SheetRows, TableRows } from "../sheets/editedRows";
 import type { SheetCells, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
+import { type Beside, besides } from "./excelBeside";
 import { asCell, asFormula } from "./excelCell";
 import { BATCH_BYTES, BATCH_CELLS, OBJECT_BYTES, sentBytes, type Watched } from "./excelChunks";
 import { storedFormula } from "./excelFormula";
@@ -46,8 +48,8 @@ export interface ReadOptions extends Watched {
 
 /**
  * What the open workbook holds: its tables, our memory, and the sheets in somebody's own layout that are
- * mapped. Two round trips, however many tables there are, then as many as their content needs at up to
- * 4 MB each.
+ * mapped. Two round trips, however many tables there are, two or three more for sheets without tables,
+ * then as many as their content needs at up to 4 MB each.
  *
  * @param context a request context of Excel, as `Excel.run` gives it
  * @throws {BookError} with what stands in the way, and when the workbook changes while it is read
@@ -83,17 +85,19 @@ export const readExcel = (
     const used = new Map(
       plain.length > 0 ? await usedRanges(context, plain) : ([] as [string, Block][]),
     );
+    const beside = plain.length > 0 ? await besides(context, plain) : undefined;
     await readRows(context, [...blocks, ...used.values()], watched);
 
     return {
-      sheets: sheets.items.map(({ id, name, visibility }) => {
+      sheets: sheets.items.map((sheet) => {
+        const { id, name, visibility } = sheet;
         const cells = used.get(name);
         return {
           id,
           name,
           ...(visibility === "Visible" ? {} : { hidden: true }),
           tables: blocks.filter(({ sheet }) => sheet === name).map(tableSnapshot),
-          ...(cells ? { cells: sheetCells(cells) } : {}),
+          ...(cells ? { cells: sheetCells(cells, beside?.get(sheet)) } : {}),
         };
       }),
       lineup: firstOf(memories, readMemoryXml)?.lineup,
@@ -265,9 +269,11 @@ function nextBatch(blocks: readonly Block[], most: number): Piece[] {
 }
 
 /** The cells of a sheet, also those before and after what is used of it. */
-function sheetCells({ first, left, rowCount, columnCount, values, formulas }: Block): SheetCells {
+function sheetCells(block: Block, beside: Beside = {}): SheetCells {
+  const { first, left, rowCount, columnCount, values, formulas } = block;
   const value = (row: number, column: number) => values[row - first]?.[column - left];
-  return {
+  const { merges, note } = beside;
+  const cells: SheetCells = {
     rowCount: first + rowCount,
     columnCount: left + columnCount,
     cell: (row, column) => asCell(value(row, column)),
@@ -275,10 +281,15 @@ function sheetCells({ first, left, rowCount, columnCount, values, formulas }: Bl
       const text = asFormula(formulas[row - first]?.[column - left], value(row, column));
       return text === undefined ? undefined : storedFormula(text, "");
     },
+    merges,
+    note,
   };
+  blockBehind.set(cells, block);
+  return cells;
 }
 
-const blockBehind = new WeakMap<TableSnapshot, TableBlock>();
+/** What a table or the cells of a sheet were made of. */
+const blockBehind = new WeakMap<TableSnapshot | SheetCells, Block>();
 
 function tableSnapshot(block: TableBlock): TableSnapshot {
   const { name, sheet, first, left, headers, rowCount, hidden, values, formulas } = block;
@@ -304,63 +315,82 @@ function tableSnapshot(block: TableBlock): TableSnapshot {
   return snapshot;
 }
 
-/** Rows of one table, as numbers from 0 within its body. */
-export interface TableRows {
-  readonly table: TableSnapshot;
-  readonly rows: readonly number[];
-}
-
 /**
- * The snapshot with some rows of its tables read again: one round trip. Undefined where a table is not
- * where or as long as it was, so that the whole workbook has to be read.
+ * The snapshot with some rows of its tables, and of its sheets in somebody's own layout, read again: one
+ * round trip. Undefined where a table or what is used of a sheet is not where or as long as it was, so
+ * that the whole workbook has to be read.
  */
 export const rereadRows = (
   context: Excel.RequestContext,
   snapshot: Snapshot,
-  changed: readonly TableRows[],
+  changed: readonly (TableRows | SheetRows)[],
 ): Promise<Snapshot | undefined> =>
   inWords("Reading what was edited", async () => {
-    const asked = changed.map(({ table, rows }) => {
-      const body = context.workbook.tables.getItem(table.name).getDataBodyRange().untrack();
+    const known = changed.map((one) => knownOf(snapshot, one));
+    if (!known.every((one) => one !== undefined)) return undefined;
+    const asked = known.map((one) => {
+      const { first, columnCount } = one.block;
+      const body = one.range(context).untrack();
       body.load("rowIndex,columnIndex,rowCount,columnCount");
-      const pieces = runs(rows).map(({ from, count }) => {
+      const pieces = runs(one.rows).map(({ from, count }) => {
         const piece = body
-          .getCell(from, 0)
+          .getCell(from - first, 0)
           .untrack()
-          .getResizedRange(count - 1, table.headers.length - 1)
+          .getResizedRange(count - 1, columnCount - 1)
           .untrack();
         piece.load("values,formulas");
-        return { from, piece };
+        return { from: from - first, piece };
       });
-      return { table, body, pieces };
+      return { ...one, body, pieces };
     });
     await context.sync();
-    const fresh = new Map<TableSnapshot, TableSnapshot>();
-    for (const { table, body, pieces } of asked) {
-      const known = blockBehind.get(table);
+    const fresh = new Map<object, Block>();
+    for (const { of, block, body, pieces } of asked) {
       if (
-        !known ||
-        body.rowIndex !== table.top + 1 ||
-        body.columnIndex !== table.left ||
-        body.rowCount !== table.rowCount ||
-        body.columnCount !== table.headers.length
+        body.rowIndex !== block.first ||
+        body.columnIndex !== block.left ||
+        body.rowCount !== block.rowCount ||
+        body.columnCount !== block.columnCount
       )
         return undefined;
-      const [values, formulas] = [[...known.values], [...known.formulas]];
+      const [values, formulas] = [[...block.values], [...block.formulas]];
       for (const { from, piece } of pieces) {
         values.splice(from, piece.values.length, ...piece.values);
         formulas.splice(from, piece.formulas.length, ...piece.formulas);
       }
-      fresh.set(table, tableSnapshot({ ...known, values, formulas }));
+      fresh.set(of, { ...block, values, formulas });
     }
     return {
       ...snapshot,
-      sheets: snapshot.sheets.map((sheet) => ({
-        ...sheet,
-        tables: sheet.tables.map((table) => fresh.get(table) ?? table),
-      })),
+      sheets: snapshot.sheets.map((sheet) => {
+        const used = sheet.cells && fresh.get(sheet.cells);
+        return {
+          ...sheet,
+          tables: sheet.tables.map((table) => {
+            const block = fresh.get(table);
+            return block ? tableSnapshot(block as TableBlock) : table;
+          }),
+          ...(used ? { cells: sheetCells(used, sheet.cells) } : {}),
+        };
+      }),
     };
   });
+
+/** What is known of rows that are to be read again; undefined where they are not of this snapshot. */
+function knownOf(snapshot: Snapshot, one: TableRows | SheetRows) {
+  const of = "table" in one ? one.table : one.cells;
+  const block = blockBehind.get(of);
+  const sheet = snapshot.sheets.find(({ cells }) => cells === of)?.name;
+  if (!block) return undefined;
+  const rows = "table" in one ? one.rows.map((row) => block.first + row) : one.rows;
+  if (rows.some((row) => row < block.first || row >= block.first + block.rowCount))
+    return undefined;
+  const range = ({ workbook }: Excel.RequestContext): Excel.Range =>
+    "table" in one
+      ? workbook.tables.getItem(one.table.name).getDataBodyRange()
+      : workbook.worksheets.getItem(sheet ?? "").getUsedRange(true);
+  return { of, block, rows, range };
+}
 
 /** Numbers in a row put together: 3, 4, 5, 9 are a run of three from 3 and a run of one from 9. */
 function runs(rows: readonly number[]): { from: number; count: number }[] {

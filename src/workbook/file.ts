@@ -204,7 +204,8 @@ function writeSeen(sheet: Sheet, { holds, written }: Seen, writes: readonly Cell
   sheet.cells ??= new Map();
   for (const { row, column, value } of writes) {
     const at = holds(row, column);
-    if (!at) continue;
+    if (!at)
+      throw new BookError(`has no cell on the sheet "${sheet.name}" for ${JSON.stringify(value)}`);
     const style = sheet.cells.get(`${at.row},${at.column}`)?.style;
     setCell(sheet, at.row, at.column, written(row, column, value), undefined, style);
   }

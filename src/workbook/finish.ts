@@ -11,6 +11,7 @@ import {
   rememberedXml,
   unescaped,
 } from "./memory";
+import { keepPivotCaches } from "./pivotCaches";
 
 const PART = /^customXml\/item(\d+)\.xml$/;
 
@@ -39,6 +40,7 @@ const RELATIONSHIP =
  * - cached results stay: it asks for a full recalculation on opening, which without the add-in would
  *   turn every worksheet function of ours into `#NAME?`; and LibreOffice keeps cached results only of
  *   files whose application it knows;
+ * - pivot tables find their caches by the numbers that they know;
  * - our custom XML part stands in the package and is related to the workbook;
  * - tables carry the formulas of their computed columns, so that a row added in a spreadsheet gets them.
  *
@@ -63,6 +65,7 @@ export function finish(
   for (const name of Object.keys(parts))
     if (/^xl\/tables\/table\d+\.xml$/.test(name))
       edit(name, (text) => withColumnFormulas(text, columnFormulas));
+  keepPivotCaches(parts);
   if (memory) remember(parts, edit, NAMESPACE, "rIdGearproof", memoryXml(memory));
   if (remembered)
     remember(

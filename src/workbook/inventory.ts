@@ -89,10 +89,23 @@ const counter = () => {
   const add = (feature: string, count: number) => {
     if (count > 0) counts.set(feature, (counts.get(feature) ?? 0) + count);
   };
+  /** What is said within an element of an extension: each attribute and each element by its name. */
+  const details = (feature: string, one: XmlElement): void => {
+    for (const inner of one.children) {
+      add(`${feature}: ${inner.name}`, 1);
+      for (const name of inner.attributes.keys())
+        if (!name.startsWith("xmlns")) add(`${feature}: ${inner.name} ${name}`, 1);
+      details(feature, inner);
+    }
+  };
   /** An element counts its children, or itself where it has none but says something; an extension what it contains. */
   const element = (one: XmlElement): void => {
-    if (one.name === "extLst" || one.name === "ext")
-      for (const inner of one.children) element(inner);
+    if (one.name === "extLst") for (const inner of one.children) element(inner);
+    else if (one.name === "ext")
+      for (const inner of one.children) {
+        element(inner);
+        details(inner.name, inner);
+      }
     else if (one.name === "AlternateContent")
       for (const choice of one.children.slice(0, 1))
         for (const inner of choice.children) element(inner);
@@ -113,7 +126,8 @@ interface Related {
   readonly part: string;
 }
 
-const relationsOf = (text: (name: string) => string, part: string): Related[] => {
+/** What a part of a package is related to, by its relationships. */
+export const relationsOf = (text: (name: string) => string, part: string): Related[] => {
   const folder = part.slice(0, part.lastIndexOf("/") + 1);
   const rels = `${folder}_rels/${part.slice(folder.length)}.rels`;
   return (elementsOf(text(rels))[0]?.children ?? []).map(({ attributes }) => ({
@@ -157,10 +171,19 @@ const inRelated = (
         for (const shape of anchor.children.flatMap((one) =>
           one.name === "AlternateContent" ? (one.children[0]?.children ?? []) : one,
         ))
-          if (SHAPES.has(shape.name)) found.add(`drawing ${shape.name}`, 1);
+          if (SHAPES.has(shape.name)) found.add(`drawing ${shape.name}${framed(shape)}`, 1);
     } else if (!LEAVES.has(type)) found.add(`part ${type}`, 1);
     if (!LEAVES.has(type)) inRelated(text, other, found, seen);
   }
+};
+
+/** What a frame holds, such as a chart or a slicer, by the last word of its namespace. */
+const framed = (shape: XmlElement): string => {
+  const data = shape.children
+    .find(({ name }) => name === "graphic")
+    ?.children.find(({ name }) => name === "graphicData");
+  const uri = data?.attributes.get("uri");
+  return uri === undefined ? "" : ` ${uri.split("/").at(-1)}`;
 };
 
 const SHAPES = new Set(["sp", "pic", "graphicFrame", "cxnSp", "grpSp", "contentPart"]);

@@ -19,19 +19,33 @@ export interface Loss {
  */
 export async function lossesOf(file: Uint8Array): Promise<Loss[]> {
   const saved = inventoryOf(await saveXlsx(await openBook(file)));
-  return [...inventoryOf(file)].flatMap(([sheet, features]) =>
-    [...features].flatMap(([feature, had]): Loss[] => {
+  return [...inventoryOf(file)].flatMap(([sheet, features]) => {
+    const losses = [...features].flatMap(([feature, had]): Loss[] => {
       const left = saved.get(sheet)?.get(feature) ?? 0;
       const of = sheet === WHOLE_BOOK ? {} : { sheet };
       return left < had ? [{ ...of, feature, had, left }] : [];
-    }),
-  );
+    });
+    // What is lost as a whole is told once, without all that it said.
+    return losses.filter(
+      ({ feature }) =>
+        !feature.includes(": ") ||
+        losses.every(
+          (one) =>
+            one.left > 0 || ![": ", " "].some((next) => feature.startsWith(one.feature + next)),
+        ),
+    );
+  });
 }
 
 /** What people call the features that have a plain name; any other is told by the file's own. */
 const NAMES: Readonly<Record<string, string>> = {
   "drawing pic": "pictures",
-  "drawing graphicFrame": "charts",
+  "drawing graphicFrame": "framed objects",
+  "drawing graphicFrame chart": "charts",
+  "drawing graphicFrame chartex": "charts",
+  "drawing graphicFrame slicer": "slicers",
+  "drawing graphicFrame timeslicer": "timelines",
+  "drawing graphicFrame diagram": "diagrams",
   "drawing sp": "shapes and text boxes",
   "drawing cxnSp": "connecting lines",
   "drawing grpSp": "groups of shapes",
@@ -70,7 +84,9 @@ export const lossWords = (losses: readonly Loss[]): string =>
   [
     ...new Set(
       losses.map(({ sheet, feature, had, left }) => {
-        const name = NAMES[feature] ?? `"${feature}" of the file format`;
+        const [whole = feature, detail] = feature.split(": ");
+        const known = NAMES[whole] ?? `"${whole}" of the file format`;
+        const name = detail === undefined ? known : `${known}, their "${detail}"`;
         const place = sheet === undefined ? "the workbook" : `sheet "${sheet}"`;
         return `  ${place}: ${name} (${left === 0 ? had : `${had - left} of ${had}`})`;
       }),

@@ -1,3 +1,4 @@
+import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import * as z from "zod/mini";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
@@ -34,18 +35,33 @@ const rememberedParts = z.object({
   mappings: z._default(z.catch(z.array(exportMapping), []), []),
   maps: z._default(z.catch(z.array(tableMap), []), []),
   last: z.catch(z.optional(lastIntake), undefined),
+  before: z.catch(z.optional(lastIntake), undefined),
 });
 
 /** The custom XML part that holds what is remembered. */
 export const rememberedXml = (remembered: Remembered): string =>
-  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${REMEMBERED_NAMESPACE}">${escaped(JSON.stringify(remembered))}</gearproof>`;
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${REMEMBERED_NAMESPACE}">${packed(JSON.stringify(remembered))}</gearproof>`;
+
+/** Text from this length on is deflated: Excel on the web takes and gives no more than 5 MB at once. */
+const LONG = 100_000;
+const DEFLATED = "deflate:";
+
+const packed = (json: string): string =>
+  json.length < LONG
+    ? escaped(json)
+    : `${DEFLATED}${btoa(strFromU8(deflateSync(strToU8(json)), true))}`;
+
+const unpacked = (text: string): string =>
+  text.startsWith(DEFLATED)
+    ? strFromU8(inflateSync(strToU8(atob(text.slice(DEFLATED.length)), true)))
+    : unescaped(text);
 
 /** What a custom XML part remembers; undefined where it is not ours or cannot be understood. */
 export function readRememberedXml(xml: string): Remembered | undefined {
   if (!xml.includes(REMEMBERED_NAMESPACE)) return undefined;
   const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
   try {
-    return json === undefined ? undefined : rememberedParts.parse(JSON.parse(unescaped(json)));
+    return json === undefined ? undefined : rememberedParts.parse(JSON.parse(unpacked(json)));
   } catch {
     return undefined;
   }

@@ -64,6 +64,24 @@ export function ownLayout(
       ROWS[4],
     ]);
 
+    // What is typed into the sheet is followed at once, in one round trip.
+    const typed = async (address: string, value: number) => {
+      const before = await page.evaluate(() => window.bench.host.batches.length);
+      await page.evaluate(
+        ([address, value]) => window.bench.grid.type("Resistances", address, value),
+        [address, value] as const,
+      );
+      await page.evaluate(() => window.bench.settled());
+      return before;
+    };
+    const from = await typed("E4", 0.05);
+    await page.getByRole("button", { name: "=H02 · Breaker Q0 · L2 Pass" }).waitFor();
+    const followed = await page.evaluate((from) => window.bench.host.batches.slice(from), from);
+    expect(followed.length).toBe(1);
+    await typed("E4", 9);
+    await page.getByRole("button", { name: "=H02 · Breaker Q0 · L2 Fail" }).waitFor();
+    await typed("E4", 0.042);
+
     await page.getByRole("tab", { name: "Check" }).click();
     await page.locator("#panel-check").getByLabel("Record").selectOption("contact");
     await page

@@ -6,7 +6,7 @@ import { type IntakeOptions, takeBack, takeIn, takenWords } from "../../src/cli/
 import { buildBook } from "../../src/cli/lineupCommand";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
-import { readBook } from "../../src/workbook/file";
+import { readBook, writeCells } from "../../src/workbook/file";
 import { readRemembered } from "../../src/workbook/finish";
 import { SAMPLE } from "../support/lineups";
 
@@ -50,7 +50,30 @@ test("the later of two readings is placed, the earlier is in the history", async
   ]);
 });
 
-test("--replace moves what stood to the history; --undo takes one intake back, once", async () => {
+test("an intake of which all is there already is not what is taken back", async () => {
+  await take("one.xlsx", "one.csv", "again.xlsx");
+  expect(readRemembered(readFileSync(at("again.xlsx")))?.last).toEqual(
+    readRemembered(readFileSync(at("one.xlsx")))?.last,
+  );
+});
+
+test("what a reading that was typed over since had replaced stays in the history", async () => {
+  await take("one.xlsx", "two.csv", "typed.xlsx", { replace: true });
+  const book = readFileSync(at("typed.xlsx"));
+  const found = recordTables(await readBook(book)).find(({ kind }) => kind.id === "contact");
+  if (!found) throw new Error("no contacts");
+  const column = found.at.get("reading") ?? -1;
+  const writes = [{ row: 0, column, value: 28 }];
+  writeFileSync(at("typed.xlsx"), await writeCells(book, [{ table: found.table, writes }]));
+  expect(await takeBack(at("typed.xlsx"), at("typed-back.xlsx"))).toContain("holds 28 now");
+  expect((await contact("typed-back.xlsx"))[0]).toMatchObject({ reading: 28, date: 46328 });
+  expect((await history("typed-back.xlsx")).map(([, , column, value]) => [column, value])).toEqual([
+    ["R µΩ", 33],
+    ["R µΩ", 31],
+  ]);
+});
+
+test("--replace moves what stood to the history; --undo takes the last two intakes back, each once", async () => {
   const held = await take("one.xlsx", "two.csv", "held.xlsx").catch((error) => error);
   expect(String(held)).toContain("Nothing could be placed");
   await take("one.xlsx", "two.csv", "two.xlsx", { replace: true });
@@ -65,7 +88,10 @@ test("--replace moves what stood to the history; --undo takes one intake back, o
   );
   expect(await contact("back.xlsx")).toEqual(await contact("one.xlsx"));
   expect(await history("back.xlsx")).toEqual(await history("one.xlsx"));
-  await expect(takeBack(at("back.xlsx"), at("more.xlsx"))).rejects.toThrow(/remembers no intake/);
+  expect(await takeBack(at("back.xlsx"), at("first.xlsx"))).toMatch(/intake of .*one\.csv/);
+  expect(await contact("first.xlsx")).toEqual(await contact("book.xlsx"));
+  expect(await history("first.xlsx")).toEqual([]);
+  await expect(takeBack(at("first.xlsx"), at("more.xlsx"))).rejects.toThrow(/remembers no intake/);
 });
 
 test("what is said of a file is remembered in the workbook for others of its shape", async () => {

@@ -45,7 +45,7 @@ beforeAll(async () => {
   before = await checked(OWN);
   writeFileSync(
     at("more.csv"),
-    "Panel;Part;Combination;Stage;R (MΩ)\nH01;Circuit;L3-E;after;47300\nH02;Circuit;L2-E;before;52500\n",
+    "Panel;Part;Combination;Stage;R (MΩ);Humidity (%)\nH01;Circuit;L3-E;after;47300;45\nH02;Circuit;L2-E;before;52500;\n",
   );
   writeFileSync(
     at("contacts.csv"),
@@ -85,6 +85,12 @@ const sheetOf = async (book: string): Promise<Sheet> => {
   if (!found) throw new Error("the sheet is gone");
   return found;
 };
+
+test("what the layout has no cell for is told by its column and sheet", () => {
+  expect(taken.out).toContain(
+    'line 2: the sheet "Messungen" has no cell for "Humidity %" (45) of =H01 · Circuit · L3-E · after',
+  );
+});
 
 test("the layout stays: every other cell, its look and formula, joined cells, widths, heights and panes", async () => {
   const [was, is] = [await sheetOf(OWN), await sheetOf(at("out.xlsx"))];

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
 import { guessMaps } from "../../src/intake/guessMaps";
 import { mappedTables } from "../../src/intake/mappedTables";
+import { placeReadings } from "../../src/intake/place";
+import { readExport } from "../../src/intake/readExport";
 import type { CellValue } from "../../src/records/kind";
 import type { SheetCells, Snapshot } from "../../src/sheets/snapshot";
 import { sampleLineup } from "../support/lineups";
@@ -388,5 +390,58 @@ test("a part, a stage and a combination in German find their row", () => {
   ).toEqual([
     ["Circuit", "L1-E", "before", 52_000],
     ["Breaker Q0", "L1 open", "after", 51_000],
+  ]);
+});
+
+test("values that a layout has no cell for are not placed, and their columns and the sheet are named", () => {
+  const { tables } = read(
+    book([
+      ["Panel", "Part", "Pole", "R (µΩ)"],
+      ["H01", "Q0", "L1", null],
+      ["H01", "Q0", "L2", null],
+      ["H01", "Q0", "L3", 30],
+    ]),
+  );
+  const exported = readExport(
+    "Panel,Part,Pole,R (µΩ),Test current (A),Date\nH01,Q0,L1,31,100,2026-11-03\nH01,Q0,L2,32,,\n",
+    { name: "invented.csv" },
+  );
+  if (!exported.ok) throw new Error(exported.reason);
+  const { placed, unplaced } = placeReadings(exported.value, tables, { replace: false });
+  expect(placed.map(({ row, column, value }) => [row, column, value])).toEqual([
+    [0, "reading", 31],
+    [1, "reading", 32],
+  ]);
+  expect(unplaced).toEqual([
+    {
+      source: { file: "invented.csv", line: 2 },
+      reason:
+        'the sheet "Own" has no cell for "Test A DC" (100), "Date" (2026-11-03) of =H01 · Breaker Q0 · L1, and the rest of the line stands; right would be a column for them there.',
+    },
+  ]);
+});
+
+test("where the reading itself has no cell, nothing of its line is placed", () => {
+  const snapshot = book([
+    ["Panel", "Part", "Stage", "R L1-E (GΩ)", "R L2-E (GΩ)", "Temperature (°C)"],
+    ["H01", "Circuit", "before", 52, null, null],
+    ["H02", "Circuit", "before", 51, null, null],
+  ]);
+  const { maps } = read(snapshot);
+  const narrow = maps.map((map) => ({ ...map, right: 4 }));
+  const { tables } = mappedTables(snapshot, lineup, narrow);
+  const bare = tables.map((table) => ({
+    ...table,
+    rows: [...table.rows, { ...table.rows[0], combination: "L2-E", reading: null }],
+  }));
+  const exported = readExport(
+    "Panel,Part,Combination,Stage,R (MΩ),Temperature (°C)\nH01,Circuit,L2-E,before,61000,20\n",
+    { name: "invented.csv" },
+  );
+  if (!exported.ok) throw new Error(exported.reason);
+  const { placed, unplaced } = placeReadings(exported.value, bare, { replace: false });
+  expect(placed).toEqual([]);
+  expect(unplaced.map(({ reason }) => reason)).toEqual([
+    'the sheet "Own" has no cell for "R 1 min MΩ" (61000), "Temperature °C" (20) of =H01 · Circuit · L2-E · before, and nothing of the line is placed; right would be a column for them there.',
   ]);
 });

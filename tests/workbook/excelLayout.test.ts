@@ -112,7 +112,7 @@ test("findings stand on a sheet of ours, which a later check replaces; a sheet o
     const checked = check(await read(host), 46_400);
     if (!checked.ok) throw new Error(checked.reason);
     const planned = findingsSheet(checked.report);
-    await changed(host, { create: [{ planned, writes: writesOf(planned) }] });
+    await changed(host, { renew: [{ planned, writes: writesOf(planned) }] });
     return checked.report.findings.length;
   };
   const first = await findings();
@@ -128,7 +128,7 @@ test("findings stand on a sheet of ours, which a later check replaces; a sheet o
   const other = ownExcel();
   addSheet(other.book, FINDINGS_SHEET);
   const planned = findingsSheet({ findings: [] });
-  await expect(
-    changed(other, { create: [{ planned, writes: writesOf(planned) }] }),
-  ).rejects.toThrow(/a sheet "Findings" of its own.*rename that sheet.*Nothing was changed/s);
+  await expect(changed(other, { renew: [{ planned, writes: writesOf(planned) }] })).rejects.toThrow(
+    /a sheet "Findings" of its own.*rename that sheet.*Nothing was changed/s,
+  );
 });

@@ -3,10 +3,11 @@ import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { expect, test } from "vitest";
 import { planFor } from "../../src/sheets/plan";
-import { writeBook } from "../../src/workbook/file";
+import { readBook, writeBook, writeCells } from "../../src/workbook/file";
 import { inventoryOf } from "../../src/workbook/inventory";
 import { lossesOf, lossWords } from "../../src/workbook/losses";
 import { sampleLineup } from "../support/lineups";
+import { BOOK, RICH, SHEET, textOf, typeOf } from "./richBooks";
 
 /** Made by fixtures/make.py with openpyxl, which is no library of ours. */
 const fixture = (name: string) => readFileSync(join(__dirname, "fixtures", `${name}.xlsx`));
@@ -71,4 +72,90 @@ test("an inventory counts what stands in a sheet, its rules one by one", () => {
     mergeCells: 1,
     comments: 1,
   });
+});
+
+const rich = (name: string) => {
+  const made = RICH[name]?.();
+  if (!made) throw new Error(`no workbook with ${name}`);
+  return made;
+};
+
+test.each([
+  [
+    "sparklines with a limit and a colour of their own",
+    ['sparklines, their "sparklineGroup manualMax" (1)', 'sparklines, their "colorNegative" (1)'],
+  ],
+  ["slicers", ["slicers (1)"]],
+  ["form controls", ["controls (1)", "form controls (1)", "properties of form controls (1)"]],
+])("%s would be lost, and the guard names them by sheet", async (name, features) => {
+  const { file } = rich(name);
+  expect(lossWords(await lossesOf(file)).split("\n")).toEqual(
+    features.map((feature) => `  sheet "Own": ${feature}`),
+  );
+});
+
+test.each([
+  ["sparklines", []],
+  ["a pivot table", ["pivotTable1", "pivotCacheDefinition1", "pivotCacheRecords1"]],
+  ["macros", ["vbaProject"]],
+  ["threaded comments", ["threadedComment1", "person"]],
+])("%s outlast a cell that is written, byte for byte", async (name, kept) => {
+  const { file, parts } = rich(name);
+  expect(await lossesOf(file)).toEqual([]);
+  const [table] = (await readBook(file)).sheets.map((sheet) => ({
+    name: "Own",
+    sheet: sheet.name,
+    top: 0,
+    left: 0,
+    headers: ["Panel", "Pole", "R µΩ"],
+    rowCount: 2,
+    cell: sheet.cells?.cell ?? (() => null),
+    formula: () => undefined,
+    seen: {
+      place: (row: number, column: number) => ({ row: row + 1, column }),
+      holds: (row: number, column: number) => ({ row: row + 1, column, value: null }),
+      written: (_row: number, _column: number, value: string | number | boolean | null) => value,
+    },
+  }));
+  if (!table) throw new Error("no sheet");
+  const saved = await writeCells(file, [{ table, writes: [{ row: 1, column: 2, value: 33 }] }]);
+  expect((await readBook(saved)).sheets[0]?.cells?.cell(2, 2)).toBe(33);
+  const [was, is] = [unzipSync(file), unzipSync(saved)];
+  const same = parts.filter((part) => kept.some((one) => part.includes(`/${one}.`)));
+  expect(same).toHaveLength(kept.length);
+  for (const part of same) {
+    expect(is[part], part).toEqual(was[part]);
+    expect(typeOf(saved, part), part).toBe(typeOf(file, part));
+  }
+  expect(typeOf(saved, BOOK)).toBe(typeOf(file, BOOK));
+  expect(await lossesOf(saved)).toEqual([]);
+  // The file library adds an identity to sparklines; it takes nothing off the sheet.
+  const own = (book: Uint8Array) => Object.fromEntries(inventoryOf(book).get("Own") ?? []);
+  expect(own(saved)).toMatchObject(own(file));
+});
+
+test("a sparkline that outlasts keeps its cells and its look", async () => {
+  const saved = textOf(await writeCells(rich("sparklines").file, []), SHEET);
+  for (const said of ["Own!C2:C3", "<xm:sqref>D2<", 'type="column"', 'rgb="FF376092"'])
+    expect(saved).toContain(said);
+});
+
+// ECMA-376 Part 1, from memory: cacheId of pivotTableDefinition is that of a pivotCache of the workbook.
+test("a pivot table finds its cache in the workbook by its number", async () => {
+  const saved = await writeCells(rich("a pivot table").file, []);
+  const id = /<pivotCache [^>]*r:id="([^"]*)"/.exec(textOf(saved, BOOK))?.[1];
+  expect(textOf(saved, BOOK)).toMatch(/<pivotCache [^>]*cacheId="7"/);
+  expect(textOf(saved, "xl/pivotTables/pivotTable1.xml")).toContain('cacheId="7"');
+  expect(textOf(saved, "xl/_rels/workbook.xml.rels")).toMatch(
+    new RegExp(`Id="${id}"[^>]*Target="pivotCache/pivotCacheDefinition1.xml"`),
+  );
+});
+
+test("a comment that others may answer keeps its text and its tie to the note beside it", async () => {
+  const saved = await writeCells(rich("threaded comments").file, []);
+  const thread = /<threadedComment [^>]*\bid="([^"]*)"/.exec(
+    textOf(saved, "xl/threadedComments/threadedComment1.xml"),
+  )?.[1];
+  expect(textOf(saved, "xl/comments1.xml")).toContain(`<author>tc=${thread}</author>`);
+  expect((await readBook(saved)).sheets[0]?.cells?.note?.(1, 2)).toBe("after cleaning (invented)");
 });

@@ -5,7 +5,7 @@ import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
 import { writesOf } from "../../sheets/appended";
 import { CountChips } from "../CountChips";
-import type { TableRows } from "../host";
+import type { Rows } from "../host";
 import { messages } from "../messages";
 import type { StepProps } from "../shared";
 import type { Book } from "../useBook";
@@ -20,7 +20,7 @@ export default function CheckStep({
   ...shared
 }: StepProps & {
   readAll: () => void;
-  reread: (rows: readonly TableRows[]) => Promise<Book | undefined>;
+  reread: (rows: readonly Rows[]) => Promise<Book | undefined>;
 }): ReactElement {
   const { host, book, work } = shared;
   const report = book?.report;
@@ -38,7 +38,7 @@ export default function CheckStep({
     work.run(async (watch) => {
       const { findingsSheet } = await import("../../check/findingsSheet");
       const planned = findingsSheet({ findings });
-      await host.change({ create: [{ planned, writes: writesOf(planned) }] }, watch);
+      await host.change({ renew: [{ planned, writes: writesOf(planned) }] }, watch);
       work.setTold(text.listed(planned.sheet, findings.length));
     });
   return (

@@ -16,7 +16,7 @@ import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../sheets/concessionShe
 import { editedRows } from "../../sheets/editedRows";
 import { tablesOf } from "../../sheets/snapshot";
 import { Choice } from "../Choice";
-import type { TableRows } from "../host";
+import type { Rows } from "../host";
 import { messages } from "../messages";
 import type { StepProps } from "../shared";
 import type { Book } from "../useBook";
@@ -39,7 +39,7 @@ export function Findings({
 }: {
   report: Report;
   shared: StepProps;
-  reread: (rows: readonly TableRows[]) => Promise<Book | undefined>;
+  reread: (rows: readonly Rows[]) => Promise<Book | undefined>;
 }): ReactElement {
   const [weight, setWeight] = useState("");
   const [record, setRecord] = useState("");

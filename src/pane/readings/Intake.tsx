@@ -85,20 +85,17 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
   const write = (name: string, { table, mapping }: Known, placed: Placement<RecordTable>) =>
     work.run(async (watch) => {
       const kept = keptMappings(mappings, said, fingerprintOf(table), mapping);
-      const { written, heldBack } = await bringIn(host, snapshot, name, placed, kept, watch);
+      const { tables } = report.context;
+      const bring = () => bringIn(host, snapshot, tables, name, placed, kept, watch);
+      const { written, heldBack } = await readAfter(read, bring);
       take(undefined);
       await read(watch);
       work.setTold(text.written(written, heldBack));
     });
   const undo = (intake: LastIntake) =>
     work.run(async (watch) => {
-      const { written, stay } = await takeBack(
-        host,
-        snapshot,
-        report.context.tables,
-        intake,
-        watch,
-      );
+      const back = () => takeBack(host, snapshot, report.context.tables, intake, watch);
+      const { written, stay } = await readAfter(read, back);
       await read(watch);
       work.setTold(text.takenBack(written, stay));
     });
@@ -171,6 +168,17 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
       )}
     </Stack>
   );
+}
+
+/** Where writing is cut short, the workbook is read again before anything else is done with it. */
+async function readAfter<T>(read: StepProps["read"], write: () => Promise<T>): Promise<T> {
+  try {
+    return await write();
+  } catch (error) {
+    // What stands in the way of this reading as well is said by what went wrong first.
+    await read({ progress: () => {}, signal: new AbortController().signal }).catch(() => {});
+    throw error;
+  }
 }
 
 /** A block copied from somewhere, to be read as an export. */

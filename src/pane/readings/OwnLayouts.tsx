@@ -5,7 +5,7 @@ import { type ReactElement, useState } from "react";
 import { guessMaps } from "../../intake/guessMaps";
 import type { Lineup } from "../../lineup/lineup";
 import { KINDS } from "../../records/kinds";
-import { NOTHING_REMEMBERED } from "../../sheets/remembered";
+import { rememberedOf } from "../../sheets/remembered";
 import type { Snapshot } from "../../sheets/snapshot";
 import { readMapFile, type TableMap, writeMapFile } from "../../sheets/tableMap";
 import { FileButton } from "../FileButton";
@@ -29,7 +29,7 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
   const [seen, setSeen] = useState<{ snapshot: Snapshot; guessed: readonly TableMap[] }>();
   const lineup: Lineup | undefined = book?.report?.context.lineup ?? book?.snapshot.lineup;
   if (!book || !lineup) return <Typography>{text.noLineup}</Typography>;
-  const { maps = [], mappings = NOTHING_REMEMBERED.mappings, last } = book.snapshot;
+  const { maps = [] } = book.snapshot;
   const known = new Set(maps.map(blockOf));
   const guessed = (seen?.guessed ?? []).filter((map) => !known.has(blockOf(map)));
 
@@ -42,7 +42,7 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
     });
   const keep = (next: readonly TableMap[], told: string) =>
     work.run(async (watch) => {
-      await host.change({ remembered: { mappings, maps: next, ...(last && { last }) } }, watch);
+      await host.change({ remembered: { ...rememberedOf(book.snapshot), maps: next } }, watch);
       await read(watch);
       work.setTold(told);
     });

@@ -14,7 +14,7 @@ import { shown } from "../entered";
 import { type GridStyle, gridSizes, gridStyles } from "./gridLook";
 
 /**
- * A workbook of the stand-in from an .xlsx file: values, formulas, tables, merged cells, frozen panes,
+ * A workbook of the stand-in from an .xlsx file: values, formulas, tables, merged cells, notes, frozen panes,
  * widths, looks, our memory. Validations and page set-up are not taken over: the bench shows neither.
  *
  * @throws {BookError} where the file is no workbook
@@ -75,6 +75,15 @@ export async function bookOfFile(file: Uint8Array): Promise<Book> {
       bottom: endRow,
       right: endCol,
     }));
+    for (const [key, { comment }] of source.cells ?? []) {
+      const [row = 0, column = 0] = key.split(",").map(Number);
+      if (comment)
+        sheet.notes.push({
+          id: newId(book),
+          area: { top: row, left: column, bottom: row, right: column },
+          content: comment.text,
+        });
+    }
     const frozen = source.freezePane;
     if (frozen?.rows || frozen?.columns)
       sheet.frozen = {
@@ -205,6 +214,10 @@ function fileSheet(sheet: Sheet): WriteSheet {
       else if (style) cells.set(`${row},${column}`, { value: box?.value ?? null, style });
     }
     rows.push(line);
+  }
+  for (const { area, content } of sheet.notes) {
+    const key = `${area.top},${area.left}`;
+    cells.set(key, { ...cells.get(key), comment: { text: content } });
   }
   const frozen = sheet.frozen;
   return {

@@ -42,7 +42,10 @@ export function installOffice(
   Excel.run = (work) => genuine(session, work);
   const asked = new URLSearchParams(location.search);
   page.Office = {
-    context: { displayLanguage: asked.get("language") ?? navigator.language },
+    context: {
+      displayLanguage: asked.get("language") ?? navigator.language,
+      requirements: { isSetSupported: () => true },
+    },
     HostType: { Excel: "Excel" },
     VisibilityMode: { taskpane: "Taskpane" },
     addin: { onVisibilityModeChanged: async () => {} },

@@ -1,4 +1,4 @@
-import { type Area, areaAddress, cellCount, readArea } from "../../sheets/area";
+import { type Area, areaAddress, cellCount, overlap, readArea } from "../../sheets/area";
 import { type Book, boxAt, lookAt, putBox, type Sheet, tableAt } from "../book";
 import { entered } from "../entered";
 import { badArgument, denied, HostError, type HostObject, hostObject } from "../hostObject";
@@ -7,6 +7,8 @@ import { dataValidation } from "./dataValidation";
 import { formatObject, guard, locked } from "./format";
 
 const MOST_CELLS = 5_000_000;
+/** More merged areas the published reference says are not given of one range. */
+const MOST_MERGES = 512;
 
 /** One rectangle of cells. */
 export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
@@ -122,6 +124,12 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
               sheet,
               shown.map((row) => ({ ...area, top: row, bottom: row })),
             );
+      },
+      getMergedAreasOrNullObject: () => {
+        const inside = sheet.merges.filter((merge) => overlap(merge, area));
+        if (inside.length > MOST_MERGES)
+          throw new HostError("GeneralException", "the range has more than 512 merged areas");
+        return inside.length === 0 ? null : areasObject(book, sheet, inside);
       },
       select: () => {
         book.active = { sheet: sheet.name, area };

@@ -9,6 +9,7 @@ import {
   properties,
 } from "../hostObject";
 import { guard } from "./format";
+import { noteCollection } from "./notes";
 import { areaOf, areasObject, rangeObject } from "./range";
 import { sheetProtection } from "./sheetIdentity";
 import { tableCollection } from "./table";
@@ -42,8 +43,8 @@ export function worksheetCollection(book: Book, add: (name: string) => Sheet): H
   });
 }
 
-/** As far as a sheet holds values; its first cell where it holds none. */
-function usedArea({ cells }: Sheet): Area {
+/** As far as a sheet holds values, or joined cells as well; its first cell where it holds none. */
+function usedArea({ cells, merges }: Sheet, valuesOnly: boolean): Area {
   const area = {
     top: Number.POSITIVE_INFINITY,
     left: Number.POSITIVE_INFINITY,
@@ -59,6 +60,12 @@ function usedArea({ cells }: Sheet): Area {
       area.right = Math.max(area.right, column);
     });
   });
+  for (const merge of valuesOnly ? [] : merges) {
+    area.top = Math.min(area.top, merge.top);
+    area.bottom = Math.max(area.bottom, merge.bottom);
+    area.left = Math.min(area.left, merge.left);
+    area.right = Math.max(area.right, merge.right);
+  }
   return area.top > area.bottom ? { top: 0, left: 0, bottom: 0, right: 0 } : area;
 }
 
@@ -109,6 +116,8 @@ export function worksheetObject(book: Book, sheet: Sheet): HostObject {
           },
         }),
       protection: () => sheetProtection(sheet),
+      comments: () => noteCollection(book, sheet, sheet.comments),
+      notes: () => noteCollection(book, sheet, sheet.notes),
       freezePanes: () =>
         hostObject({
           type: "WorksheetFreezePanes",
@@ -158,7 +167,8 @@ export function worksheetObject(book: Book, sheet: Sheet): HostObject {
       },
       getCell: (row: number, column: number) =>
         rangeObject(book, sheet, { top: row, left: column, bottom: row, right: column }),
-      getUsedRange: () => rangeObject(book, sheet, usedArea(sheet)),
+      getUsedRange: (valuesOnly?: boolean) =>
+        rangeObject(book, sheet, usedArea(sheet, valuesOnly === true)),
       delete: () => {
         if (book.structureProtected) throw denied("the workbook's structure");
         if (book.sheets.length === 1) throw badArgument("a workbook keeps at least one sheet");

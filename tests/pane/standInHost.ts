@@ -1,0 +1,28 @@
+import type { Host as PaneHost, Watch } from "../../src/pane/host";
+import type { Host } from "../../src/standin/host";
+import { applyChanges, applyFills, readExcel, rereadRows } from "../../src/workbook/excel";
+import { inExcel } from "../workbook/excelSupport";
+
+export const WATCH: Watch = { progress: () => {}, signal: new AbortController().signal };
+
+const unused = () => Promise.reject(new Error("not in these tests"));
+
+/**
+ * The workbook as the pane has it, over the stand-in for Excel.
+ *
+ * @param most bytes to a batch, small so that the work takes many of them
+ */
+export const standInHost = (host: Host, most?: number): PaneHost => ({
+  read: (watch, everySheet) =>
+    inExcel(host, (context) => readExcel(context, { ...watch, everySheet })),
+  reread: (snapshot, rows) => inExcel(host, (context) => rereadRows(context, snapshot, rows)),
+  fill: (cells, watch) =>
+    inExcel(host, (context) => applyFills(context, cells, { ...watch, most })),
+  change: (changes, watch) =>
+    inExcel(host, (context) => applyChanges(context, changes, { ...watch, most })),
+  listen: unused,
+  build: unused,
+  mark: unused,
+  clearMarks: unused,
+  goTo: unused,
+});
