@@ -139,7 +139,7 @@ function editedRows(
         ([id, column]) =>
           row[id] !== was[id] ||
           table.formula(index, column) !== before.table.formula(index, column) ||
-          isElsewhere(before.table, table, index, column),
+          (table.seen !== undefined && isElsewhere(before.table, table, index, column)),
       ) ||
       // A map may say of every row what no cell of it does.
       (table.seen && kind.columns.some(({ id }) => row[id] !== was[id]))
