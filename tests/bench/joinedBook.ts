@@ -110,7 +110,7 @@ const joinSheet = (
     const from = xml.indexOf("<row ");
     const to = xml.lastIndexOf("</row>") + "</row>".length;
     if (at === 0) {
-      push(xml.slice(0, from));
+      push(xml.slice(0, from).replace(/<dimension [^>]*>/, ""));
       end = xml.slice(to);
     }
     const { numbers, places } = lists[at] as Texts;

@@ -23,10 +23,12 @@ export const sameRun: Rule = {
   reads: "table",
   find: (table) => {
     const columns = measured(table);
+    if (columns.length === 0) return [];
     const chances = columns.map((column) => chanceOf(table, column));
     const found: Finding[] = [];
     const said = new Set<number>();
-    for (const blocks of [partsOf(table), rowsOf(table)]) {
+    // One number alone tells no copy from chance.
+    for (const blocks of [partsOf(table), columns.length > 1 ? rowsOf(table) : []]) {
       const pairs = (blocks.length * (blocks.length - 1)) / 2;
       const seen = new Map<number, (readonly number[])[]>();
       for (const rows of blocks) {
