@@ -45,7 +45,7 @@ export const similarReadings = (table: JudgedTable, column: Column): readonly Si
 const similarIn = onceFor((_table: JudgedTable) => new Map<string, readonly Similar[]>());
 
 /** The group of each row: its names without their numbers, and its ratings. */
-const groupNames = onceFor((table: JudgedTable): readonly string[] => {
+export const groupNames = onceFor((table: JudgedTable): readonly string[] => {
   const givens = table.kind.columns.filter(
     ({ id, role }) => role === "given" && id !== "sources" && id !== "document",
   );

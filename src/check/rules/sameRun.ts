@@ -2,7 +2,7 @@ import { type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { type JudgedTable, type Rule, where } from "../context";
 import type { Finding } from "../finding";
-import { measured } from "../similar";
+import { groupNames, measured } from "../similar";
 
 /** How seldom chance alone may make such a likeness in a table before it is worth a word. */
 const SELDOM = 0.001;
@@ -19,12 +19,13 @@ export const sameRun: Rule = {
   why: "Two instruments' worth of digits do not repeat. A block was copied to be typed over and was not, or readings went to two panels.",
   satisfies: "the readings of this panel; nothing, where they were measured so",
   quiet:
-    "where the readings carry too few digits, or spread over too small a range, to tell a copy from chance; the finding gives the numbers",
+    "where readings of the same test carry too few digits, or spread over too small a range, to tell a copy from chance; the finding gives the numbers",
   reads: "table",
   find: (table) => {
     const columns = measured(table);
     if (columns.length === 0) return [];
-    const chances = columns.map((column) => chanceOf(table, column));
+    const groups = groupNames(table);
+    const chances = columns.map((column) => chancesIn(table, groups, column));
     const found: Finding[] = [];
     const said = new Set<number>();
     // One number alone tells no copy from chance.
@@ -39,7 +40,7 @@ export const sameRun: Rule = {
             if (isBlank(value)) continue;
             mark = 3 * mark + (typeof value === "number" ? value : 1);
             count += 1;
-            expected *= chances[at] ?? 1;
+            expected *= chances[at]?.get(groups[row] ?? "") ?? 1;
           }
         if (count < 2 || rows.some((row) => said.has(row))) continue;
         const alike = seen.get(mark) ?? [];
@@ -80,7 +81,7 @@ function finding(
     rule: "same-run",
     weight: "note",
     ...where(table, row, column),
-    message: `${table.keys[row]}${rows.length > 1 ? ` and the ${rows.length - 1} after it` : ""}: ${count} readings are digit for digit those of ${table.keys[earlier]} (${where(table, earlier, column).address}). By the range and digits of these columns chance would make that about once in ${(1 / expected).toPrecision(1).replace(/e\+/, "e")} such tables. Were they copied?`,
+    message: `${table.keys[row]}${rows.length > 1 ? ` and the ${rows.length - 1} after it` : ""}: ${count} readings are digit for digit those of ${table.keys[earlier]} (${where(table, earlier, column).address}). By the range and digits of such readings chance would make that about once in ${(1 / expected).toPrecision(1).replace(/e\+/, "e")} such tables. Were they copied?`,
     found: count,
   };
 }
@@ -105,15 +106,29 @@ function partsOf(table: JudgedTable): number[][] {
   return [...blocks.values()].filter((rows) => rows.length > 1);
 }
 
-/**
- * How likely two readings of a column are the same by chance: the share of equal pairs among those that
- * stand in the table, or what its range and last digit allow, whichever is greater; at most 1.
- */
-function chanceOf(table: JudgedTable, { id, unit }: Column): number {
-  const values = table.rows.flatMap((row) => {
+/** For the rows of each group how likely two of their readings in a column are the same by chance. */
+function chancesIn(
+  table: JudgedTable,
+  groups: readonly string[],
+  { id, unit }: Column,
+): ReadonlyMap<string, number> {
+  const values = new Map<string, number[]>();
+  for (const [at, row] of table.rows.entries()) {
     const value = unit ? exactly(row[id], unit) : row[id];
-    return typeof value === "number" && Number.isFinite(value) ? [value] : [];
-  });
+    if (typeof value !== "number" || !Number.isFinite(value)) continue;
+    const group = groups[at] ?? "";
+    const sofar = values.get(group);
+    if (sofar) sofar.push(value);
+    else values.set(group, [value]);
+  }
+  return new Map([...values].map(([group, some]) => [group, chanceOf(some)]));
+}
+
+/**
+ * How likely two of some readings are the same by chance: the share of equal pairs among them, or what
+ * their range and last digit allow, whichever is greater; at most 1.
+ */
+function chanceOf(values: readonly number[]): number {
   if (values.length < 2) return 1;
   const counts = new Map<number, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { SOUND } from "../../support/fill";
-import type { MemoryBook } from "../../support/memoryBook";
+import { filledPlan, SOUND } from "../../support/fill";
+import { sampleLineup } from "../../support/lineups";
+import { type MemoryBook, memoryBook } from "../../support/memoryBook";
 import { cellOf, INSULATION, ofRule, rowOf, sound, soundOf } from "../support";
 
 const R = "R 1 min MΩ";
@@ -39,4 +40,26 @@ test("nothing is said of readings with too few digits to tell a copy from chance
     },
   );
   expect(ofRule(book.snapshot, "same-run")).toEqual([]);
+});
+
+test("nothing is said of meters at one point of their scale, which can show little else than what was applied", () => {
+  const book = memoryBook(
+    filledPlan(sampleLineup(), 11, {
+      ...SOUND,
+      // Applied at the point; shown within 1 % of the scale, amperes whole and kilovolts to the hundredth.
+      GearMetering: (row, next) => {
+        const reference = (Number(row.fullScale) * Number(row.pointPercent)) / 100;
+        const off = Number(row.fullScale) * (0.02 * next() - 0.01);
+        const step = row.inUnit === "kV" ? 0.01 : 1;
+        return {
+          ...SOUND.GearMetering?.(row, next),
+          reference,
+          shown: Number((step * Math.round((reference + off) / step)).toFixed(2)),
+        };
+      },
+    }),
+  );
+  expect(ofRule(book.snapshot, "same-run").filter(({ record }) => record === "metering")).toEqual(
+    [],
+  );
 });
