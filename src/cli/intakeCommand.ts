@@ -9,7 +9,7 @@ import { placeReadings } from "../intake/place";
 import type { Kept, PlacedCell, Placement } from "../intake/placement";
 import type { ExportOptions, ExportTable, Shape } from "../intake/readExport";
 import { type Known, readKnown } from "../intake/readKnown";
-import { readSynonyms, type Synonyms } from "../intake/synonyms";
+import { joinedWords, readSynonyms, type Synonyms } from "../intake/synonyms";
 import { rememberIntake, undoIntake, withIntake, withoutIntake } from "../intake/undo";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import type { CellValue } from "../records/kind";
@@ -149,7 +149,6 @@ export async function takeIn(
   const { replace, decimal, dateOrder, delimiter, shape, remember } = options;
   const mapping = options.columns === undefined ? undefined : readColumns(options.columns);
   const means = options.means === undefined ? undefined : readMeans(options.means);
-  const synonyms = options.synonyms === undefined ? undefined : readWords(options.synonyms);
   const {
     bytes,
     snapshot,
@@ -157,6 +156,8 @@ export async function takeIn(
     tables: originals,
     remembered,
   } = await openForIntake(book, options);
+  const said = options.synonyms === undefined ? undefined : readWords(options.synonyms);
+  const words = said ? joinedWords(said, remembered.words) : remembered.words;
   const instruments = [...(instrumentsOf(snapshot)?.values() ?? [])];
   let tables: readonly RecordTable[] = originals;
   let mappings = remembered.mappings;
@@ -171,7 +172,7 @@ export async function takeIn(
         dateOrder,
         delimiter: delimiter && DELIMITER_WORDS[delimiter],
         shape,
-        synonyms,
+        synonyms: words,
       },
       options.encoding,
       mappings,
@@ -229,7 +230,7 @@ export async function takeIn(
       writeCells(bytes, changes, {
         create,
         remembered: withIntake(
-          { ...remembered, mappings },
+          { ...remembered, mappings, ...(words && { words }) },
           rememberIntake(cells, [...history.rows], files, day),
           originals,
         ),

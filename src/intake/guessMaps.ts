@@ -34,20 +34,26 @@ export const guessMaps = (
 ): GuessedMap[] => {
   const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
   return snapshot.sheets.flatMap((sheet) =>
-    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, say),
+    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, snapshot.words, say),
   );
 };
 
 /** Is told of a block with titles none of whose lines finds a row: its sheet, the first such line, and why. */
 export type SayUnread = (sheet: string, line: number, reason: string) => void;
 
-const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread): GuessedMap[] => {
+const guessOn = (
+  { name, cells }: SheetSnapshot,
+  lineup: Lineup,
+  words: Snapshot["words"],
+  say: SayUnread,
+): GuessedMap[] => {
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
   return columnBlocks(cells).flatMap((region) => {
     const read = readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
       name,
       firstAlike: true,
+      synonyms: words,
     });
     if (!read.ok) return [];
     const lost = new Map<number, string>();

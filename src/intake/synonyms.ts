@@ -12,6 +12,19 @@ export type Synonyms = Readonly<Record<string, readonly string[]>>;
 /** German, French and Spanish titles of the common columns (from memory). */
 const SHIPPED: readonly Synonyms[] = [de, fr, es];
 
+/**
+ * The words of both, each once.
+ *
+ * @example joinedWords({ object: ["Veld"] }, { object: ["Kast"] }) // { object: ["Veld", "Kast"] }
+ */
+export const joinedWords = (one: Synonyms = {}, other: Synonyms = {}): Synonyms =>
+  Object.fromEntries(
+    [...new Set([...Object.keys(one), ...Object.keys(other)])].map((field) => [
+      field,
+      [...new Set([...(one[field] ?? []), ...(other[field] ?? [])])],
+    ]),
+  );
+
 /** Tells the field that a title without its unit names, where it is known. */
 export type TitleWords = (title: string) => string | undefined;
 
@@ -41,7 +54,8 @@ const fieldsBy = (all: readonly Synonyms[]): ReadonlyMap<string, string> => {
 const SHIPPED_FIELDS = fieldsBy(SHIPPED);
 const shipped: TitleWords = (title) => SHIPPED_FIELDS.get(plainWords(title));
 
-const synonymFile = z.record(
+/** What a synonym file holds. */
+export const synonymFile = z.record(
   z.string(),
   z.array(z.string().check(z.minLength(1), z.maxLength(80))).check(z.maxLength(200)),
 );

@@ -215,6 +215,10 @@ export const messages = {
     open: "Open a map file",
     opened: (file: string, count: number) =>
       `${file}: ${count === 1 ? "1 block is" : `${count} blocks are`} read as records.`,
+    words: "Add titles in your own words",
+    wordsHelp:
+      'A file of titles as your sheets and exports have them, such as {"object": ["Schakelveld"]}. The workbook keeps them.',
+    wordsTaken: (file: string) => `${file}: its titles are known in this workbook from now on.`,
   },
 
   judged: {

@@ -11,6 +11,8 @@ export interface Remembered {
   readonly before?: LastIntake;
   /** How blocks in somebody's own layout are read as records. */
   readonly maps: readonly TableMap[];
+  /** Words that titles use here for a field, beside those that are known: field -> words. */
+  readonly words?: Readonly<Record<string, readonly string[]>>;
 }
 
 export const NOTHING_REMEMBERED: Remembered = { mappings: [], maps: [] };
@@ -21,10 +23,12 @@ export const rememberedOf = ({
   last,
   before,
   maps,
+  words,
 }: Partial<Remembered>): Remembered => ({
   ...NOTHING_REMEMBERED,
   ...(mappings && { mappings }),
   ...(last && { last }),
   ...(before && { before }),
   ...(maps && { maps }),
+  ...(words && { words }),
 });

@@ -1,5 +1,6 @@
 import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import * as z from "zod/mini";
+import { synonymFile } from "../intake/synonyms";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { exportMapping } from "../sheets/exportMapping";
@@ -36,6 +37,7 @@ const rememberedParts = z.object({
   maps: z._default(z.catch(z.array(tableMap), []), []),
   last: z.catch(z.optional(lastIntake), undefined),
   before: z.catch(z.optional(lastIntake), undefined),
+  words: z.catch(z.optional(synonymFile), undefined),
 });
 
 /** The custom XML part that holds what is remembered. */

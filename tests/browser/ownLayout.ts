@@ -9,7 +9,7 @@ import { SAMPLE } from "../support/lineups";
 const ROWS = [
   ["Invented works: contact resistance of breakers"],
   [],
-  ["Panel", "Part", "Test current (A)", "L1 (mΩ)", "L2 (mΩ)", "L3 (mΩ)", "Copper (°C)"],
+  ["Schakelveld", "Onderdeel", "Test current (A)", "L1 (mΩ)", "L2 (mΩ)", "L3 (mΩ)", "Copper (°C)"],
   ["=H02", "Breaker Q0", 100, 0.041, 0.042, null, 20],
   ["=H03", "Breaker Q0", 100, 0.04, 0.943, 0.044, 20],
 ];
@@ -37,6 +37,16 @@ export function ownLayout(
 
     await page.getByRole("tab", { name: "Readings" }).click();
     await page.getByRole("button", { name: "Records in sheets of your own" }).click();
+    await page.getByRole("button", { name: "Look for records in the other sheets" }).click();
+    await page
+      .getByText("No further block with titles looks like records of this lineup.")
+      .waitFor();
+    await page.locator("#words-file").setInputFiles({
+      name: "dutch.json",
+      mimeType: "application/json",
+      buffer: Buffer.from('{"object": ["Schakelveld"], "part": ["Onderdeel"]}'),
+    });
+    await page.getByText("dutch.json: its titles are known in this workbook").waitFor();
     await page.getByRole("button", { name: "Look for records in the other sheets" }).click();
     await page.getByText("1 block looks like records: look at each before it is used.").waitFor();
     await page.getByRole("button", { name: /^Resistances, row 3: Contact resistance/ }).click();

@@ -133,3 +133,21 @@ test("UTF-16 and Windows-1252 are read as they are", async () => {
     expect(taken?.placement.placed[0]).toMatchObject({ value: 31 });
   }
 });
+
+test("titles in one's own words are known in the workbook from then on", async () => {
+  write("words.json", '{"object": ["Schakelveld"], "part": ["Onderdeel"]}');
+  const head = "Schakelveld;Onderdeel;Pole;R (µΩ)";
+  write("dutch.csv", `${head}\n=H02;Q0;L1;31\n`);
+  write("later.csv", `${head}\n=H02;Q0;L2;32\n`);
+  await expect(take("book.xlsx", "dutch.csv", "none.xlsx")).rejects.toThrow(/Schakelveld/);
+  await take("book.xlsx", "dutch.csv", "dutch.xlsx", { synonyms: at("words.json") });
+  await take("dutch.xlsx", "later.csv", "later.xlsx");
+  const rows = (await contact("later.xlsx")).filter(
+    ({ object, part }) => object === "=H02" && part === "Breaker Q0",
+  );
+  expect(rows.map(({ reading }) => reading)).toEqual([31, 32, null]);
+  expect(readRemembered(readFileSync(at("later.xlsx")))?.words).toEqual({
+    object: ["Schakelveld"],
+    part: ["Onderdeel"],
+  });
+});

@@ -29,6 +29,7 @@ const remembered: Remembered = {
     history: [],
   },
   maps: [{ sheet: "IR", kind: "insulation", titles: 4, columns: { Bay: "object" } }],
+  words: { object: ["Schakelveld"] },
 };
 
 test("what is remembered comes back, beside the lineup and apart from it", () => {

@@ -40,6 +40,7 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
   const [pasting, setPasting] = useState(false);
   const report = book?.report;
   const mappings = book?.snapshot.mappings ?? NOTHING_REMEMBERED.mappings;
+  const words = book?.snapshot.words;
   const last = book?.snapshot.last;
 
   const found = useMemo((): Result<Known> | undefined => {
@@ -48,11 +49,15 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
     return decoded.ok
       ? readKnown(
           decoded.value.text,
-          { ...readingOptions(said, source.name), encoding: decoded.value.encoding },
+          {
+            ...readingOptions(said, source.name),
+            encoding: decoded.value.encoding,
+            synonyms: words,
+          },
           mappings,
         )
       : decoded;
-  }, [source, said, mappings]);
+  }, [source, said, mappings, words]);
   const placement = useMemo(() => {
     if (!found?.ok || !report) return undefined;
     const { table, mapping } = found.value;

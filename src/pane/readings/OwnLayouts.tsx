@@ -3,9 +3,10 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import { guessMaps } from "../../intake/guessMaps";
+import { joinedWords, readSynonyms } from "../../intake/synonyms";
 import type { Lineup } from "../../lineup/lineup";
 import { KINDS } from "../../records/kinds";
-import { rememberedOf } from "../../sheets/remembered";
+import { type Remembered, rememberedOf } from "../../sheets/remembered";
 import type { Snapshot } from "../../sheets/snapshot";
 import { readMapFile, type TableMap, writeMapFile } from "../../sheets/tableMap";
 import { FileButton } from "../FileButton";
@@ -40,17 +41,25 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
       setSeen({ snapshot, guessed: found });
       work.setTold(text.looked(found.filter((map) => !known.has(blockOf(map))).length));
     });
-  const keep = (next: readonly TableMap[], told: string) =>
+  const remember = (changes: Partial<Remembered>, told: string) =>
     work.run(async (watch) => {
-      await host.change({ remembered: { ...rememberedOf(book.snapshot), maps: next } }, watch);
+      await host.change({ remembered: { ...rememberedOf(book.snapshot), ...changes } }, watch);
       await read(watch);
       work.setTold(told);
     });
+  const keep = (next: readonly TableMap[], told: string) => remember({ maps: next }, told);
   const openFile = (file: File) =>
     work.run(async () => {
       const found = readMapFile(await file.text());
       if (found.ok) await keep(found.value, text.opened(file.name, found.value.length));
       else work.setProblem(`${file.name} ${found.reason}`);
+    });
+  const openWords = (file: File) =>
+    work.run(async () => {
+      const found = readSynonyms(await file.text());
+      if (!found.ok) return work.setProblem(`${file.name} ${found.reason}`);
+      const words = joinedWords(found.value, book.snapshot.words);
+      await remember({ words }, text.wordsTaken(file.name));
     });
   const others = (map: TableMap) => maps.filter((one) => blockOf(one) !== blockOf(map));
   const block = (map: TableMap, snapshot: Snapshot, stands: boolean) => (
@@ -96,6 +105,16 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
         disabled={work.busy}
         onFile={openFile}
       />
+      <FileButton
+        id="words-file"
+        label={text.words}
+        accept=".json"
+        disabled={work.busy}
+        onFile={openWords}
+      />
+      <Typography variant="body2" color="text.secondary">
+        {text.wordsHelp}
+      </Typography>
     </Stack>
   );
 }
