@@ -12,13 +12,31 @@ const plain = {
   chars: { mid: "", "left-mid": "", "mid-mid": "", "right-mid": "" },
 };
 
-/** Panels and bus sections against record kinds, each cell with its counts. */
+/** More panels and sections than these are not listed where all of theirs passes. */
+const MANY = 40;
+
+/** Panels and bus sections against record kinds, each cell with its counts; of many, those that ask for something. */
 export function matrixTable(report: Report): string {
   const { objects, kinds, cell } = matrix(report.context);
   const table = new Table({ head: ["", ...kinds.map(({ title }) => title)], ...plain });
-  for (const object of objects)
+  const asks = (object: string) =>
+    kinds.some(({ id }) => {
+      const { fail = 0, missing = 0, inconclusive = 0 } = cell(object, id) ?? {};
+      return fail + missing + inconclusive > 0;
+    });
+  const asking = objects.length > MANY ? objects.filter(asks) : objects;
+  const listed = asking.slice(0, MANY);
+  for (const object of listed)
     table.push([object, ...kinds.map(({ id }) => countWords(cell(object, id)))]);
-  return table.toString();
+  return [
+    ...(listed.length > 0 ? [table.toString()] : []),
+    ...(asking.length > listed.length
+      ? [`${asking.length - listed.length} more panels and sections like these (all with --html).`]
+      : []),
+    ...(objects.length > asking.length
+      ? [`${objects.length - asking.length} panels and sections of which every row passes.`]
+      : []),
+  ].join("\n");
 }
 
 const ORDER = { stop: 0, query: 1, note: 2 };
