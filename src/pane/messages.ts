@@ -146,7 +146,7 @@ export const messages = {
     already: (count: number) => `${count} cells hold the same already`,
     conflicts: (count: number) =>
       `${count} would write over what is there; they are held back with all else on their lines`,
-    unplaced: (count: number) => `${count} are not placed`,
+    unplaced: (count: number) => (count === 1 ? "1 is not placed" : `${count} are not placed`),
     toWrite: (count: number) => `${count} readings to write, old and new`,
     change: (row: string, column: string, old: string, value: string) =>
       `${row}, ${column}: ${old} → ${value}`,
