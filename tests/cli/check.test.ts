@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
@@ -22,11 +22,13 @@ beforeAll(async () => {
   await run("lineup", SAMPLE, "-o", at("old.xlsx"));
   mkdirSync(at("empty"));
   mkdirSync(at("many/below"), { recursive: true });
-  for (const name of ["1", "2", "3", "below/4"])
+  // A megabyte of workbooks together, from which on they are checked by workers.
+  for (const name of ["1", "2", "3", "4", "5", "below/6"])
     copyFileSync(at("old.xlsx"), at(`many/${name}.xlsx`));
 });
 
 test("a folder is checked by workers, in the order of its names, with one summary", async () => {
+  expect(6 * statSync(at("old.xlsx")).size).toBeGreaterThan(1_000_000);
   const { code, out } = await run("check", at("many"));
   expect(code).toBe(1);
   const lines = out.trim().split("\n");
@@ -35,9 +37,11 @@ test("a folder is checked by workers, in the order of its names, with one summar
     "2",
     "3",
     "4",
+    "5",
+    "6",
     undefined,
   ]);
-  expect(lines.at(-1)).toMatch(/^4 workbooks, \d+ rows: 4 with findings of weight stop, 0 without/);
+  expect(lines.at(-1)).toMatch(/^6 workbooks, \d+ rows: 6 with findings of weight stop, 0 without/);
 });
 
 test("a folder without workbooks says so", async () => {
