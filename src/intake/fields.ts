@@ -165,6 +165,10 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
     quantity: "pressure",
     titles: ["pressure", "air pressure", "barometer", "barometric pressure"],
   },
+  unit: {
+    name: "unit of the readings beside it",
+    titles: ["unit", "units", "unit of measurement", "uom"],
+  },
   duration: {
     name: "duration",
     quantity: "time",

@@ -1,6 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { convert } from "../quantities/convert";
 import { quoted } from "../quantities/quoted";
+import { readUnit } from "../quantities/readUnit";
 import type { Result } from "../quantities/result";
 import type { Unit } from "../quantities/units";
 import { writeReading } from "../quantities/writeReading";
@@ -14,6 +15,7 @@ import type { TableMap } from "../sheets/tableMap";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { columnFor } from "./columnFor";
 import { withoutComment } from "./comment";
+import { inRowUnit } from "./inRowUnit";
 import { isSameCell } from "./isSameCell";
 import { meaning } from "./meaning";
 import { partNamed } from "./partNamed";
@@ -227,7 +229,13 @@ const entryOf = (
 ): Entry => {
   const values = new Map<string, CellValue>();
   const places = new Map<string, Place>();
-  const columnOf = (index: number) => left + (row.from?.[index] ?? index);
+  const indexOf = (index: number) => row.from?.[index] ?? index;
+  const columnOf = (index: number) => left + indexOf(index);
+  /** The unit of a cell: that of its column, or that of its line. */
+  const unitOf = (index: number, unit: Unit | undefined, expected: Unit | undefined) => {
+    const beside = readUnit(row.units?.get(indexOf(index)) ?? "", expected);
+    return beside.ok ? beside.value : unit;
+  };
   /** Where a cell of the line is written: in its own row, or in that of the cell it is joined to. */
   const placeOf = (index: number, unit: Unit | undefined): Place => {
     const column = columnOf(index);
@@ -239,16 +247,21 @@ const entryOf = (
         ? undefined
         : (columnFor(kind, field) ??
           kind.columns.find(({ id, role }) => id === field && role === "key"));
-    if (column && (row.from?.[index] ?? index) >= 0) places.set(column.id, placeOf(index, unit));
+    if (column && indexOf(index) >= 0)
+      places.set(column.id, placeOf(index, unitOf(index, unit, column.unit)));
   }
-  for (const [column, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
+  for (const [named, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
+    const column = inRowUnit(named, key);
     const one = onlyOne(column, candidates, instruments);
     if (!one.ok) {
       problem(row.line - 1, left, one.reason);
       continue;
     }
     if (one.value.index !== undefined)
-      places.set(column.id, placeOf(one.value.index, one.value.unit));
+      places.set(
+        column.id,
+        placeOf(one.value.index, unitOf(one.value.index, one.value.unit, column.unit)),
+      );
     const place = places.get(column.id);
     // A reading is of one record; joined over several rows it is that of the first.
     if (column.need === "reading" && place && place.row < row.line - 1) {
@@ -273,6 +286,11 @@ const entryOf = (
       );
     if (!value.ok && column.need !== "reading" && column.accepts?.type === "date")
       problem(row.line - 1, place?.column ?? left, value.reason);
+  }
+  for (const { field, index } of block.columns) {
+    const unit = field === "unit" ? (row.cells[index] ?? "") : "";
+    const known = readUnit(unit, kind.columns.find(({ id }) => id === "reading")?.unit);
+    if (unit !== "" && !known.ok) problem(row.line - 1, columnOf(index), known.reason);
   }
   return {
     key,

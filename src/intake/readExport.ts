@@ -26,6 +26,7 @@ import { asSaid, type Seen } from "./seen";
 import { isStated } from "./statedColumns";
 import { type Synonyms, titleWords } from "./synonyms";
 import { type ExportColumn, LEFT_OUT } from "./titles";
+import { type RowWithUnits, unitsBeside } from "./unitsBeside";
 
 export type { ExportRow } from "./long";
 export type { ExportColumn } from "./titles";
@@ -195,6 +196,8 @@ export const readRows = (
   const words = titleWords(synonyms);
   const blocks: ExportBlock[] = [];
   const longs: Long[] = [];
+  /** Of each table, what its lines say with what their other cells add to it. */
+  const wholes: ((row: TextRow) => RowWithUnits)[] = [];
   const seen: { block: Block; lines: number; shape: Seen<Shape> }[] = [];
   const skipped: Skipped[] = [];
   let skippedCount = 0;
@@ -225,6 +228,8 @@ export const readRows = (
     refused = doubled(columns);
     const long = longOf(columns, options.blanks);
     longs.push(long);
+    const beside = unitsBeside(columns);
+    wholes.push(beside ? (row) => beside(wholeRow(row)) : wholeRow);
     const wide = long.columns !== columns;
     blocks.push({
       title: block.title,
@@ -268,8 +273,9 @@ export const readRows = (
       // What is said again word for word tells nothing new.
       if (part.like !== undefined) continue;
       const long = longs.at(-1) as Long;
-      if (long.rowsOf) for (const row of long.rowsOf(part.row)) note(row);
-      else note(part.row);
+      const whole = wholes.at(-1)?.(part.row) ?? part.row;
+      if (long.rowsOf) for (const row of long.rowsOf(whole)) note(row);
+      else note(whole);
     } else if (part.block) {
       enter(part.block);
       if (refused !== undefined) return refuse("wrong", `${file}: ${refused}`);
@@ -291,8 +297,9 @@ export const readRows = (
       reading += 1;
       const block = blocks[of] as ExportBlock;
       const { rowsOf } = longs[of] as Long;
-      if (rowsOf) for (const part of rowsOf(wholeRow(row))) yield { block, row: part };
-      else yield { block, row: wholeRow(row), like: likes[reading] || undefined };
+      const whole = (wholes[of] ?? wholeRow)(row);
+      if (rowsOf) for (const part of rowsOf(whole)) yield { block, row: part };
+      else yield { block, row: whole, like: likes[reading] || undefined };
     }
   }
   const mark: DecimalEvidence = decimal
@@ -315,11 +322,14 @@ export const readRows = (
     columns: blocks.length === 1 ? (blocks[0]?.columns ?? []) : distinct(blocks),
     blocks,
     get rows() {
-      return Array.from(each(), ({ row: { line, cells, from } }) => ({
-        line,
-        cells,
-        ...(from && { from }),
-      }));
+      return Array.from(
+        each(),
+        ({ row: { line, cells, from } }): ExportRow => ({
+          line,
+          cells,
+          ...(from && { from }),
+        }),
+      );
     },
     each,
     inspection: {
@@ -417,9 +427,10 @@ const asPoles = (
   const open = columns.filter(
     ({ field, unit, says }) => /^l[123]$/.test(field ?? "") && unit === undefined && !says,
   );
+  const beside = unitsBeside(columns) ?? ((row: TextRow) => row);
   const from = rows.findIndex(({ line }) => line > head.line);
   const quantities = new Set(
-    (from < 0 ? [] : rows.slice(from, from + 30)).flatMap(({ cells }) =>
+    (from < 0 ? [] : rows.slice(from, from + 30)).map(beside).flatMap(({ cells }) =>
       open.flatMap(({ index }) => {
         const unit = readUnit(splitReading(cells[index] ?? "")?.unit ?? "");
         return unit.ok ? unitSize(unit.value).quantity : [];
@@ -464,7 +475,7 @@ const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
 const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] | undefined => {
   const first = new Map<string, ExportColumn>();
   for (const column of columns) {
-    if (column.field === undefined) continue;
+    if (column.field === undefined || column.field === "unit") continue;
     const key = JSON.stringify([column.field, column.says]);
     const before = first.get(key);
     if (before) return [before, column];

@@ -4,8 +4,10 @@ import { mappedTables } from "../../src/intake/mappedTables";
 import { placeReadings } from "../../src/intake/place";
 import { readExport } from "../../src/intake/readExport";
 import type { CellValue } from "../../src/records/kind";
+import { protection } from "../../src/records/protection";
+import { rowsOf } from "../../src/records/rowsOf";
 import type { SheetCells, Snapshot } from "../../src/sheets/snapshot";
-import { sampleLineup } from "../support/lineups";
+import { equipped, sampleLineup } from "../support/lineups";
 
 const lineup = sampleLineup();
 
@@ -444,4 +446,86 @@ test("where the reading itself has no cell, nothing of its line is placed", () =
   expect(unplaced.map(({ reason }) => reason)).toEqual([
     'the sheet "Own" has no cell for "R 1 min MΩ" (61000), "Temperature °C" (20) of =H01 · Circuit · L2-E · before, and nothing of the line is placed; right would be a column for them there.',
   ]);
+});
+
+test.each([
+  ["Unit", "R"],
+  ["Einheit", "Widerstand"],
+  ["Unité", "Résistance"],
+  ["Unidad", "Resistencia"],
+])("a column %s beside %s gives each reading its unit", (unit, resistance) => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "Combination", "Stage", resistance, unit, "Temperature (°C)"],
+      ["H01", "Circuit", "L1-E", "before", 52.5, "GΩ", 20],
+      ["H01", "Circuit", "L2-E", "before", 48_000, "MΩ", 20],
+      ["H01", "Circuit", "L3-E", "before", "> 2", "TΩ", 20],
+      ["H02", "Circuit", "L1-E", "before", null, "GΩ", 20],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(tables[0]?.rows.map(({ reading, temperature }) => [reading, temperature])).toEqual([
+    [52_500, 20],
+    [48_000, 20],
+    ["> 2 TΩ", 20],
+    [undefined, 20],
+  ]);
+  // What is placed there goes into the row's unit.
+  const at = tables[0]?.at.get("reading") ?? -1;
+  expect(tables[0]?.table.seen?.written(3, at, 61_000)).toBe(61);
+});
+
+test("a column of units after three phases is for each of them, and not for what has another quantity", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Breaker", "L1", "L2", "L3", "Unit", "Temperature", "Unit"],
+      ["H01", "Q0", 31, 32.5, 30, "µΩ", 20, "°C"],
+      ["H02", "Q0", 0.031, 0.0325, 0.03, "mΩ", 21, "°C"],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(
+    tables[0]?.rows.map(({ pole, reading, temperature }) => [pole, reading, temperature]),
+  ).toEqual([
+    ["L1", 31, 20],
+    ["L2", 32.5, 20],
+    ["L3", 30, 20],
+    ["L1", 31, 21],
+    ["L2", 32.5, 21],
+    ["L3", 30, 21],
+  ]);
+});
+
+test("a unit that is none known is said at its cell, and its reading is no number", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "Pole", "R", "Unit"],
+      ["H01", "Q0", "L1", 31, "µΩ"],
+      ["H01", "Q0", "L2", 32, "uOhmz"],
+    ]),
+  );
+  expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([31, "32 uOhmz"]);
+  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+    [2, 4, '"uOhmz" is not a unit known here; µΩ belongs here.'],
+  ]);
+});
+
+test("a relay's reading goes by the unit that its record names", () => {
+  const relays = { ...lineup, panels: equipped(lineup).panels };
+  const snapshot = book([
+    ["Panel", "Part", "Point", "Measured", "Unit"],
+    ...rowsOf(protection, relays)
+      .slice(0, 2)
+      .map(({ object, part, point, inUnit }): CellValue[] => [
+        String(object),
+        String(part),
+        String(point),
+        inUnit === "s" ? 1000 : 1200,
+        inUnit === "s" ? "ms" : "mA",
+      ]),
+  ]);
+  const maps = guessMaps(snapshot, relays).map(({ map }) => map);
+  const { tables, problems } = mappedTables(snapshot, relays, maps);
+  expect(problems).toEqual([]);
+  expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([1.2, 1]);
 });

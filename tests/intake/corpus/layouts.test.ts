@@ -56,7 +56,7 @@ test("every sort of layout is among them", () => {
       "sums",
       "notes",
     ],
-    ...["units in title", "units in row", "units in cell"],
+    ...["units in title", "units in row", "units in cell", "units in column"],
     ...["1 lines of titles", "2 lines of titles"],
   ])
     expect(ways).toContain(way);
