@@ -4,11 +4,12 @@ import { rowsOf } from "../records/rowsOf";
 import { recordTables } from "../sheets/recordTable";
 import type { SheetSnapshot, Snapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
+import type { Say } from "./arrival";
 import { arrivalsByRow } from "./arrivals";
-import { type ExportTable, type InspectedBlock, readRows } from "./readExport";
+import { type ExportTable, type Guess, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
-import type { Repeated } from "./settle";
+import { agree, type Repeated } from "./settle";
 import { columnBlocks, sheetRows } from "./sheetRows";
 import { STATED, type StatedField, statedField } from "./statedColumns";
 import { LEFT_OUT } from "./titles";
@@ -45,13 +46,20 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread)
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
   return columnBlocks(cells).flatMap((region) => {
-    const read = readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
-      name,
-      firstAlike: true,
-    });
+    const readWith = (guess: Guess) =>
+      readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), { name, guess });
+    const arrivals = (table: ExportTable, say: Say) =>
+      arrivalsByRow(table, tables, { panels: lineup.panels }, say);
+    const held = readWith({ apart: new Set() });
+    if (!held.ok) return [];
+    const apart = doubledBlocks(
+      held.value,
+      arrivals(held.value, () => {}),
+    );
+    const read = apart.size === 0 ? held : readWith({ apart });
     if (!read.ok) return [];
     const lost = new Map<number, string>();
-    const found = arrivalsByRow(read.value, tables, { panels: lineup.panels }, (line, reason) => {
+    const found = arrivals(read.value, (line, reason) => {
       if (!lost.has(line)) lost.set(line, reason);
     }).flat();
     const guessed = blockGuesses(read.value, found);
@@ -59,6 +67,7 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread)
     if (guessed.length === 0 && first) say(name, ...first);
     return guessed.map(({ kind, block, lines, last, facts }) => {
       const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
+      const down = block.columns.flatMap(({ title, below }) => (below ? [title] : []));
       return {
         block,
         confidence: share >= 0.9 ? ("likely" as const) : ("open" as const),
@@ -92,11 +101,25 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread)
                   ],
             ),
           ]),
+          ...(down.length > 0 && { down }),
           facts,
         } satisfies TableMap,
       };
     });
   });
+};
+
+/** The titles' lines of blocks in which names held for the cells below bring two lines to one record that say otherwise. */
+const doubledBlocks = (
+  { blocks }: ExportTable,
+  found: readonly (readonly Repeated<RecordRows>[])[],
+): ReadonlySet<number> => {
+  const doubled = found
+    .filter((group) => group.length > 1 && !agree(group))
+    .flatMap((group) => group.flatMap(({ lines }) => lines));
+  return new Set(
+    doubled.flatMap((line) => blocks.findLast((block) => block.line < line)?.line ?? []),
+  );
 };
 
 /** The first limit, corrected value and result of a layout's own, by title. */

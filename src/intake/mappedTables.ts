@@ -77,7 +77,42 @@ interface Place {
   readonly unit?: Unit;
 }
 
+/** A block as its map says; where names held for the cells below would double a record, none is held. */
 const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
+  const held = recordsOf(map, snapshot, lineup);
+  const second = map.down && secondOf(held);
+  if (!map.down || !second) return held;
+  const { down: _down, ...each } = map;
+  const plain = recordsOf(each, snapshot, lineup);
+  if (secondOf(plain)) return held;
+  const { row, column, name } = second;
+  return {
+    tables: plain.tables,
+    problems: [
+      {
+        sheet: map.sheet,
+        row,
+        column,
+        message: `Were the names under ${map.down.map((title) => quoted(title)).join(", ")} held for the blank cells below them, row ${row + 1} would be a second line of ${name}; so none is held. Write them on each line.`,
+      },
+      ...plain.problems,
+    ],
+  };
+};
+
+/** The first line of a record that has another line already. */
+const secondOf = ({ tables }: Mapped) => {
+  for (const { kind, rows, table } of tables) {
+    const names = rows.map((row) => rowKey(row, keyIds(kind)));
+    const sofar = new Set<string>();
+    const at = names.findIndex((name) => sofar.size === sofar.add(name).size);
+    const place = table.seen?.place(at, -1);
+    if (place) return { ...place, name: names[at] };
+  }
+  return undefined;
+};
+
+const recordsOf = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
   const problems: MapProblem[] = [];
   const left = (map.left ?? 1) - 1;
   const problem = (row: number, column: number, message: string) =>
@@ -208,6 +243,7 @@ export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable>
     decimal: map.decimal,
     dateOrder: map.dateOrder,
     mapping: map.columns,
+    down: map.down,
     blanks: true,
   });
 };

@@ -11,14 +11,17 @@ import { FIELDS, isField, plainWords } from "./fields";
 import {
   type Block,
   firstHead,
+  type Head,
   type LayoutOptions,
   LOOK_ROWS,
   layout,
   MOST_COLUMNS,
+  type Part,
   type Skipped,
   wholeRow,
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
+import { namesBelow, namesHeld } from "./namesBelow";
 import { type DateOrder, dateOrder } from "./readDate";
 import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
@@ -75,6 +78,7 @@ export interface InspectedColumn {
   readonly field: Seen<string | undefined>;
   readonly says?: ExportColumn["says"];
   readonly alike?: string;
+  readonly below?: true;
 }
 
 /** An export, its tables found and their columns recognised, nothing placed yet. */
@@ -105,6 +109,15 @@ export interface EachRow {
   readonly like?: number;
 }
 
+/**
+ * What a guess goes by that is looked through before it counts: of two columns that read alike the later
+ * is left out, and names that are written once hold for the blank cells below them.
+ */
+export interface Guess {
+  /** Lines of the titles of blocks in which no name holds for the cells below it. */
+  readonly apart: ReadonlySet<number>;
+}
+
 /** What the user can say about a file; whatever is not said is found by inspection. */
 export interface ExportOptions {
   /** Name of the file, as it shall stand in the origin column. */
@@ -127,8 +140,10 @@ export interface ExportOptions {
   readonly synonyms?: Synonyms;
   /** Whether phases of a wide table without a reading are rows too. */
   readonly blanks?: boolean;
-  /** Whether the later of two columns that read alike is left out, for a guess that somebody looks through. */
-  readonly firstAlike?: boolean;
+  /** Titles of columns whose name is written once and holds for the blank cells below it. */
+  readonly down?: readonly string[];
+  /** For a guess that somebody looks through. */
+  readonly guess?: Guess;
   /** How the bytes were read, for the inspection. */
   readonly encoding?: Decoded["encoding"];
 }
@@ -196,8 +211,9 @@ export const readRows = (
   const words = titleWords(synonyms);
   const blocks: ExportBlock[] = [];
   const longs: Long[] = [];
-  /** Of each table, what its lines say with what their other cells add to it. */
-  const wholes: ((row: TextRow) => RowWithUnits)[] = [];
+  /** The columns of each table as they stand in the file. */
+  const tables: (readonly ExportColumn[])[] = [];
+  let whole: (row: TextRow) => RowWithUnits = wholeRow;
   const seen: { block: Block; lines: number; shape: Seen<Shape> }[] = [];
   const skipped: Skipped[] = [];
   let skippedCount = 0;
@@ -220,16 +236,26 @@ export const readRows = (
   const likes: number[] = [];
   let [measured, date, position]: [readonly number[], number, number] = [[], -1, -1];
 
+  const below = new Set((options.down ?? []).map(plainWords));
+  const guessed = options.guess && rowsByHead(layout(rows(), head, how));
+  const withNames = (columns: readonly ExportColumn[], { line }: Head) =>
+    guessed && !options.guess?.apart.has(line)
+      ? namesBelow(columns, guessed.get(line) ?? [])
+      : columns.map((column) =>
+          below.has(plainWords(column.title)) ? { ...column, below: true as const } : column,
+        );
+
   const enter = (found: Block) => {
     const staged = asStage(found.head.columns, found, first);
-    const head = { ...found.head, columns: options.firstAlike ? firstAlike(staged) : staged };
+    const named = withNames(guessed ? firstAlike(staged) : staged, found.head);
+    const head = { ...found.head, columns: named };
     const block = { ...found, head };
     const columns = asPoles(settled(head.columns, shape), block, first);
     refused = doubled(columns);
     const long = longOf(columns, options.blanks);
     longs.push(long);
-    const beside = unitsBeside(columns);
-    wholes.push(beside ? (row) => beside(wholeRow(row)) : wholeRow);
+    tables.push(columns);
+    whole = wholeLine(columns);
     const wide = long.columns !== columns;
     blocks.push({
       title: block.title,
@@ -273,9 +299,9 @@ export const readRows = (
       // What is said again word for word tells nothing new.
       if (part.like !== undefined) continue;
       const long = longs.at(-1) as Long;
-      const whole = wholes.at(-1)?.(part.row) ?? part.row;
-      if (long.rowsOf) for (const row of long.rowsOf(whole)) note(row);
-      else note(whole);
+      const row = whole(part.row);
+      if (long.rowsOf) for (const part of long.rowsOf(row)) note(part);
+      else note(row);
     } else if (part.block) {
       enter(part.block);
       if (refused !== undefined) return refuse("wrong", `${file}: ${refused}`);
@@ -289,6 +315,7 @@ export const readRows = (
   function* each(): Generator<EachRow> {
     let at = 0;
     let reading = -1;
+    const lines = tables.map(wholeLine);
     for (const row of rows()) {
       while (row.line > (runs[at + 1] ?? Number.POSITIVE_INFINITY)) at += 3;
       const of = runs[at + 2];
@@ -297,7 +324,7 @@ export const readRows = (
       reading += 1;
       const block = blocks[of] as ExportBlock;
       const { rowsOf } = longs[of] as Long;
-      const whole = (wholes[of] ?? wholeRow)(row);
+      const whole = (lines[of] ?? wholeRow)(row);
       if (rowsOf) for (const part of rowsOf(whole)) yield { block, row: part };
       else yield { block, row: whole, like: likes[reading] || undefined };
     }
@@ -349,6 +376,28 @@ export const readRows = (
       skippedCount,
     },
   });
+};
+
+/** Makes the reader of a table's lines with what stands above and beside for them: joined, held, units. */
+const wholeLine = (columns: readonly ExportColumn[]): ((row: TextRow) => RowWithUnits) => {
+  const [hold, beside] = [namesHeld(columns), unitsBeside(columns)];
+  return (row) => {
+    const joined = wholeRow(row);
+    const held = hold?.(joined) ?? joined;
+    return beside?.(held) ?? held;
+  };
+};
+
+/** The lines of readings below each line of titles. */
+const rowsByHead = (parts: Iterable<Part>): ReadonlyMap<number, readonly TextRow[]> => {
+  const found = new Map<number, TextRow[]>();
+  let now: TextRow[] = [];
+  for (const { block, row } of parts)
+    if (block) {
+      now = found.get(block.head.line) ?? [];
+      found.set(block.head.line, now);
+    } else if (row) now.push(row);
+  return found;
 };
 
 const layoutOptions = ({
@@ -549,11 +598,25 @@ const inspected = (
         unit: column.unit,
         says: column.says,
         alike: column.alike,
-        field: fieldSeen(column, given, words),
+        below: column.below,
+        field: held(column, fieldSeen(column, given, words)),
       }),
     ),
   };
 };
+
+/** With a word where the name is written once. */
+const held = (
+  { below }: ExportColumn,
+  field: Seen<string | undefined>,
+): Seen<string | undefined> =>
+  below
+    ? {
+        ...field,
+        evidence: `${field.evidence}; written once, it holds for the blank cells below it`,
+        confidence: "likely",
+      }
+    : field;
 
 const fieldSeen = (
   { title, field, says, alike }: ExportColumn,

@@ -529,3 +529,131 @@ test("a relay's reading goes by the unit that its record names", () => {
   expect(problems).toEqual([]);
   expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([1.2, 1]);
 });
+
+test("names written once hold for the blank cells below them, which the map and its evidence say", () => {
+  const snapshot = book([
+    ["Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+    ["H01", "Circuit", "L1-E", "before", 52],
+    [null, null, "L2-E", null, 53],
+    [null, null, "L1-E", "after", 51],
+    [null, null, "L2-E", null, 50],
+    ["H02", "Circuit", "L1-E", "before", 48],
+    [null, null, "L2-E", null, 49],
+  ]);
+  const { maps, tables, problems } = read(snapshot);
+  expect(problems).toEqual([]);
+  expect(maps[0]?.down).toEqual(["Panel", "Part", "Stage"]);
+  expect(guessMaps(snapshot, lineup)[0]?.block.columns[0]?.field).toMatchObject({
+    value: "object",
+    confidence: "likely",
+    evidence: expect.stringMatching(/written once, it holds for the blank cells below it$/),
+  });
+  expect(
+    tables[0]?.rows.map(({ object, part, combination, stage, reading }) =>
+      [object, part, combination, stage, reading].join(" "),
+    ),
+  ).toEqual([
+    "=H01 Circuit L1-E before 52000",
+    "=H01 Circuit L2-E before 53000",
+    "=H01 Circuit L1-E after 51000",
+    "=H01 Circuit L2-E after 50000",
+    "=H02 Circuit L1-E before 48000",
+    "=H02 Circuit L2-E before 49000",
+  ]);
+  // Taken out of the map, each line is asked for its own.
+  const { down: _down, ...each } = maps[0] ?? { sheet: "", kind: "", titles: 1 };
+  expect(mappedTables(snapshot, lineup, [each]).tables[0]?.rows).toHaveLength(2);
+});
+
+const POLES = ["Panel", "Part", "Pole", "R (µΩ)", "Temperature (°C)"];
+const Q0 = (name: string | null, pole: string, reading: number): CellValue[] => [
+  name,
+  name && "Q0",
+  pole,
+  reading,
+  20,
+];
+
+test("a sum or a blank line ends what a name holds for", () => {
+  const [first, second] = [
+    ["Mean", null, null, 30],
+    [null, null, null, null],
+  ].map((between) => {
+    const snapshot = book([
+      POLES,
+      Q0("H01", "L1", 31),
+      Q0(null, "L2", 32),
+      between,
+      Q0("H02", "L1", 28),
+      Q0(null, "L2", 29),
+    ]);
+    const { maps, tables } = read(snapshot);
+    expect(maps[0]?.down).toEqual(["Panel", "Part"]);
+    expect(tables[0]?.rows.map(({ object, pole }) => [object, pole])).toEqual([
+      ["=H01", "L1"],
+      ["=H01", "L2"],
+      ["=H02", "L1"],
+      ["=H02", "L2"],
+    ]);
+    // The same map over a sheet whose second name went: nothing of it comes to stand under the first.
+    const without = book([
+      POLES,
+      Q0("H01", "L1", 31),
+      Q0(null, "L2", 32),
+      between,
+      Q0(null, "L3", 28),
+    ]);
+    return mappedTables(without, lineup, maps);
+  });
+  for (const one of [first, second]) {
+    expect(one?.tables[0]?.rows.map(({ pole }) => pole)).toEqual(["L1", "L2"]);
+    expect(one?.problems.map(({ row }) => row)).toEqual([4]);
+  }
+});
+
+test.each([
+  [
+    "in the middle of its lines",
+    [
+      Q0(null, "L1", 31),
+      Q0("H01", "L2", 32),
+      Q0(null, "L3", 30),
+      Q0(null, "L1", 28),
+      Q0("H02", "L2", 29),
+      Q0(null, "L3", 27),
+    ],
+  ],
+  [
+    "on every line but one",
+    [Q0("H01", "L1", 31), Q0("H01", "L2", 32), Q0("H01", "L3", 30), Q0(null, "L1", 28)],
+  ],
+  [
+    "and one forgotten, so that a record would have two readings",
+    [Q0("H01", "L1", 31), Q0(null, "L2", 32), Q0(null, "L1", 28), Q0(null, "L2", 27)],
+  ],
+  ["and no line below it with a reading", [Q0("H01", "L1", 31), [null, null, "L2", null, null]]],
+])("a name that stands %s is not carried down", (_where, lines) => {
+  const { maps, tables } = read(book([POLES, ...(lines as CellValue[][])]));
+  expect(maps[0]?.down).toBeUndefined();
+  expect(tables[0]?.rows).toHaveLength(lines.filter(([name]) => name !== null).length);
+});
+
+test("a map by which names would hold for two readings of one record holds none, and says so", () => {
+  const whole = book([POLES, Q0("H01", "L1", 31), Q0(null, "L2", 32), Q0("H02", "L1", 28)]);
+  const { maps } = read(whole);
+  expect(maps[0]?.down).toEqual(["Panel", "Part"]);
+  const { tables, problems } = mappedTables(
+    book([POLES, Q0("H01", "L1", 31), Q0(null, "L2", 32), Q0(null, "L1", 28)]),
+    lineup,
+    maps,
+  );
+  expect(tables[0]?.rows.map(({ object, pole, reading }) => [object, pole, reading])).toEqual([
+    ["=H01", "L1", 31],
+  ]);
+  expect(problems[0]).toMatchObject({
+    row: 3,
+    column: 3,
+    message:
+      'Were the names under "Panel", "Part" held for the blank cells below them, row 4 would be a second line of =H01 · Breaker Q0 · L1; so none is held. Write them on each line.',
+  });
+});

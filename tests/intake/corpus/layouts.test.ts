@@ -53,6 +53,7 @@ test("every sort of layout is among them", () => {
       "below",
       "beside",
       "joined",
+      "written once",
       "sums",
       "notes",
     ],

@@ -14,7 +14,7 @@ import type { Truth } from "./exports";
 
 /**
  * Invented workbooks in layouts of somebody's own, made from a start number: long and wide, titles of one
- * and two lines and joined, panels joined over their rows, units in titles, a row or a column of
+ * and two lines and joined, panels joined over their rows or written once, units in titles, a row or a column of
  * their own or the cells, four languages, sums and notes between, several blocks below and beside each
  * other. Each is a real workbook file, with what is true of it.
  */
@@ -59,6 +59,7 @@ export function madeBook(lineup: Lineup, start: number): MadeBook {
     wide: start % 2 === 1,
     units: start % 4 === 1 ? "title" : pick(next, ["title", "row", "cell", "column"]),
     joined: next() < 0.5,
+    once: start % 3 === 0,
     lines: start % 4 === 1 ? 2 : 1,
     sums: next() < 0.5,
     notes: next() < 0.4,
@@ -86,7 +87,7 @@ export function madeBook(lineup: Lineup, start: number): MadeBook {
       `units in ${ways.units}`,
       `${ways.lines} lines of titles`,
       ways.several,
-      ...(ways.joined ? ["joined"] : []),
+      ...(ways.joined ? ["joined"] : ways.once ? ["written once"] : []),
       ...(ways.sums ? ["sums"] : []),
       ...(ways.notes ? ["notes"] : []),
     ],
@@ -102,6 +103,7 @@ function blockOf(
     readonly wide: boolean;
     readonly units: string;
     readonly joined: boolean;
+    readonly once: boolean;
     readonly lines: number;
     readonly sums: boolean;
     readonly notes: boolean;
@@ -174,7 +176,7 @@ function blockOf(
     const from = block.cells.length;
     for (const group of groups.values()) {
       const named = (row: Row) => [
-        block.cells.length === from || !ways.joined ? panel : undefined,
+        block.cells.length === from || !(ways.joined || ways.once) ? panel : undefined,
         row.part,
         ...(kind === insulation ? [row.stage] : []),
       ];
