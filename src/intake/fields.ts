@@ -24,7 +24,7 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
   },
   circuit: {
     name: "circuit, where no panel is named",
-    titles: ["circuit", "feeder", "bay", "object", "location", "designation"],
+    titles: ["circuit", "feeder", "bay", "object", "test object", "location", "designation"],
   },
   section: {
     name: "bus section, where no panel is named",

@@ -657,3 +657,53 @@ test("a map by which names would hold for two readings of one record holds none,
       'Were the names under "Panel", "Part" held for the blank cells below them, row 4 would be a second line of =H01 · Breaker Q0 · L1; so none is held. Write them on each line.',
   });
 });
+
+test("a panel or section and its part in one cell are parted by the lineup's names", () => {
+  const insulated = read(
+    book([
+      ["Test object", "Phases", "Stage", "R (GΩ)", "Temperature (°C)"],
+      ["=H01 CB open", "L1", "before", 52, 20],
+      ["H01 cable side", "L2-E", "before", 53, 20],
+      ["Bus A busbar", "L1-E", "before", 54, 20],
+    ]),
+  );
+  expect(insulated.problems).toEqual([]);
+  expect(
+    insulated.tables[0]?.rows.map(({ object, part, combination }) => [object, part, combination]),
+  ).toEqual([
+    ["=H01", "Breaker Q0", "L1 open"],
+    ["=H01", "Circuit", "L2-E"],
+    ["Bus A", "Busbar", "L1-E"],
+  ]);
+  const contacts = read(
+    book([
+      ["Equipment", "R (µΩ)", "Test current (A)"],
+      ["H03 Q0 L1", 31, 200],
+      ["H03/Q0/L2", 32, 200],
+      ["=H03-Q0 L3", 30, 200],
+    ]),
+  );
+  expect(contacts.problems).toEqual([]);
+  expect(contacts.tables[0]?.rows.map(({ object, part, pole }) => [object, part, pole])).toEqual([
+    ["=H03", "Breaker Q0", "L1"],
+    ["=H03", "Breaker Q0", "L2"],
+    ["=H03", "Breaker Q0", "L3"],
+  ]);
+});
+
+test.each(["H03 Q7 L1", "X03 Q0 L1", "H03 Q0", "H03 L1 Q0 spare"])(
+  "%s in one cell names no panel, part and pole of the lineup, and is asked for",
+  (written) => {
+    const { tables, problems } = read(
+      book([
+        ["Panel", "R (µΩ)", "Test current (A)"],
+        ["H03 Q0 L2", 32, 200],
+        [written, 31, 200],
+      ]),
+    );
+    expect(tables[0]?.rows.map(({ pole }) => pole)).toEqual(["L2"]);
+    expect(problems.map(({ row, message }) => [row, message])).toEqual([
+      [2, expect.stringContaining("is taken for no record")],
+    ]);
+  },
+);
