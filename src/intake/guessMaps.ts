@@ -5,7 +5,9 @@ import { recordTables } from "../sheets/recordTable";
 import type { SheetSnapshot, Snapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
 import type { Say } from "./arrival";
+import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
+import { plainWords } from "./fields";
 import { type ExportTable, type Guess, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
@@ -32,24 +34,45 @@ export const guessMaps = (
   snapshot: Snapshot,
   lineup: Lineup,
   say: SayUnread = () => {},
+  said: SaidOfMaps = {},
 ): GuessedMap[] => {
   const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
   return snapshot.sheets.flatMap((sheet) =>
-    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, say),
+    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, say, said),
   );
 };
+
+/** What is known of blocks before they are guessed at: by title what a column means, by field what a name means. */
+export interface SaidOfMaps {
+  readonly columns?: Readonly<Record<string, string>>;
+  readonly means?: ArrivalOptions["means"];
+}
 
 /** Is told of a block with titles none of whose lines finds a row: its sheet, the first such line, and why. */
 export type SayUnread = (sheet: string, line: number, reason: string) => void;
 
-const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread): GuessedMap[] => {
+const guessOn = (
+  { name, cells }: SheetSnapshot,
+  lineup: Lineup,
+  say: SayUnread,
+  { columns, means }: SaidOfMaps,
+): GuessedMap[] => {
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
+  const out = new Set(
+    Object.entries(columns ?? {}).flatMap(([title, field]) =>
+      field === LEFT_OUT ? [plainWords(title)] : [],
+    ),
+  );
   return columnBlocks(cells).flatMap((region) => {
     const readWith = (guess: Guess) =>
-      readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), { name, guess });
+      readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
+        name,
+        guess,
+        mapping: columns,
+      });
     const arrivals = (table: ExportTable, say: Say) =>
-      arrivalsByRow(table, tables, { panels: lineup.panels }, say);
+      arrivalsByRow(table, tables, { panels: lineup.panels, means }, say);
     const held = readWith({ apart: new Set() });
     if (!held.ok) return [];
     const apart = doubledBlocks(
@@ -88,7 +111,7 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread)
             ...statedOf(block, kind),
             ...block.columns.flatMap(({ title, field, says, alike }) =>
               field.value === undefined || title === ""
-                ? alike === undefined
+                ? alike === undefined && !out.has(plainWords(title))
                   ? []
                   : [[title, LEFT_OUT]]
                 : [
@@ -103,6 +126,7 @@ const guessOn = ({ name, cells }: SheetSnapshot, lineup: Lineup, say: SayUnread)
           ]),
           ...(down.length > 0 && { down }),
           facts,
+          ...(means && { means: means as TableMap["means"] }),
         } satisfies TableMap,
       };
     });
@@ -132,7 +156,8 @@ const statedOf = ({ columns }: InspectedBlock, id: string): [string, string][] =
   );
   return (Object.keys(STATED) as StatedField[]).flatMap((stated): [string, string][] => {
     const [title] = titles.find(([, field]) => field === stated) ?? [];
-    return title === undefined ? [] : [[title, stated]];
+    const isSaid = columns.some(({ field }) => field.value === stated);
+    return title === undefined || isSaid ? [] : [[title, stated]];
   });
 };
 

@@ -414,7 +414,8 @@ const layoutOptions = ({
   keep: keep && new Set(keep),
 });
 
-const isMappedTo = (field: string): boolean =>
+/** Whether a title can be mapped to a text: a field, `resistance of L1-E`, what a layout states, or left out. */
+export const isMappedTo = (field: string): boolean =>
   field === LEFT_OUT || isStated(field) || isField(field.replace(/ of \S.*$/, ""));
 
 const take = <T>(items: Iterable<T>, most: number): T[] => {
@@ -647,7 +648,8 @@ const isMeasured = (field: string) =>
 
 const nameOf = (field = "") => (Object.hasOwn(FIELDS, field) ? FIELDS[field]?.name : quoted(field));
 
-const fieldNames = () =>
+/** Titles and fields that would be right. */
+export const fieldNames = () =>
   `right would be titles such as ${Object.entries(FIELDS)
     .map(([field, { titles }]) => `${titles[0]} (${field})`)
     .join(", ")}`;

@@ -79,6 +79,40 @@ test("intake writes the readings in the layout's own units, and check misses the
   expect(addresses(after, "missing-reading")).toEqual([]);
 });
 
+test("what map guesses is put right by what columns and names mean, typed or in a file", async () => {
+  const said = await run(
+    ...["map", OWN, "-o", at("said.json"), "--lineup", SAMPLE],
+    ...["--columns", "Temperatur (°C)=left out, Prüfstrom (A)=current"],
+    ...["--means", "object: H02==H03; part: Q0=Breaker Q0"],
+  );
+  const columns = { "Temperatur (°C)": "left out", "Prüfstrom (A)": "current" };
+  const means = { object: { H02: "=H03" }, part: { Q0: "Breaker Q0" } };
+  writeFileSync(at("columns.json"), JSON.stringify(columns));
+  writeFileSync(at("means.json"), JSON.stringify(means));
+  await run(
+    ...["map", OWN, "-o", at("file.json"), "--lineup", SAMPLE],
+    ...["--columns", at("columns.json"), "--means", at("means.json")],
+  );
+  expect(said).toMatchObject({ code: 0, err: "" });
+  const { maps } = JSON.parse(readFileSync(at("said.json"), "utf8"));
+  expect(maps).toMatchObject([
+    { kind: "insulation", columns: { "Temperatur (°C)": "left out" }, means },
+    { kind: "contact", columns: { "Prüfstrom (A)": "current" }, means },
+  ]);
+  expect(readFileSync(at("file.json"), "utf8")).toBe(readFileSync(at("said.json"), "utf8"));
+}, 60_000);
+
+test.each([
+  [["--columns", "Feld=panle"], '"panle" is no field to map a title to; right would be titles'],
+  [["--columns", "Panel=object"], 'has no column titled "Panel" in the blocks found'],
+  [["--columns", "Feld="], "right would be a JSON file with an object of column title and field"],
+  [["--means", "panel: X==H01"], "right would be a JSON file with an object of field"],
+])("map %s is refused with what would be right", async (more, right) => {
+  const refused = await run("map", OWN, "-o", at("no.json"), "--lineup", SAMPLE, ...more);
+  expect(refused).toMatchObject({ code: 2, err: expect.stringContaining(right) });
+  expect(existsSync(at("no.json"))).toBe(false);
+});
+
 const sheetOf = async (book: string): Promise<Sheet> => {
   const { sheets } = await readXlsx(readFileSync(book), { readStyles: true });
   const found = sheets.find(({ name }) => name === "Messungen");
