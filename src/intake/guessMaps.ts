@@ -59,6 +59,11 @@ const guessOn = (
 ): GuessedMap[] => {
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
+  const instruments = new Set(
+    lineup.instruments.flatMap(({ id, serial }) =>
+      [id, serial].map((text) => text.trim().toLowerCase()),
+    ),
+  );
   const out = new Set(
     Object.entries(columns ?? {}).flatMap(([title, field]) =>
       field === LEFT_OUT ? [plainWords(title)] : [],
@@ -73,13 +78,13 @@ const guessOn = (
       });
     const arrivals = (table: ExportTable, say: Say) =>
       arrivalsByRow(table, tables, { panels: lineup.panels, means }, say);
-    const held = readWith({ apart: new Set() });
+    const held = readWith({ instruments, apart: new Set() });
     if (!held.ok) return [];
     const apart = doubledBlocks(
       held.value,
       arrivals(held.value, () => {}),
     );
-    const read = apart.size === 0 ? held : readWith({ apart });
+    const read = apart.size === 0 ? held : readWith({ instruments, apart });
     if (!read.ok) return [];
     const lost = new Map<number, string>();
     const found = arrivals(read.value, (line, reason) => {

@@ -5,6 +5,7 @@ import { readUnit } from "../quantities/readUnit";
 import { answer, type Result, refuse } from "../quantities/result";
 import { splitReading } from "../quantities/splitReading";
 import { unitSize } from "../quantities/units";
+import { asInstrument } from "./asInstrument";
 import type { Decoded } from "./decode";
 import { delimited, type TextRow } from "./delimited";
 import { FIELDS, isField, plainWords } from "./fields";
@@ -111,9 +112,12 @@ export interface EachRow {
 
 /**
  * What a guess goes by that is looked through before it counts: of two columns that read alike the later
- * is left out, and names that are written once hold for the blank cells below them.
+ * is left out, a column of nothing but instruments is the instrument, and names that are written once
+ * hold for the blank cells below them.
  */
 export interface Guess {
+  /** Ids and serial numbers of the lineup's instruments, in lower case. */
+  readonly instruments: ReadonlySet<string>;
   /** Lines of the titles of blocks in which no name holds for the cells below it. */
   readonly apart: ReadonlySet<number>;
 }
@@ -238,6 +242,12 @@ export const readRows = (
 
   const below = new Set((options.down ?? []).map(plainWords));
   const guessed = options.guess && rowsByHead(layout(rows(), head, how));
+  const withInstrument = (columns: readonly ExportColumn[], { line }: Head) =>
+    guessed && options.guess
+      ? firstAlike(
+          asInstrument(columns, guessed.get(line) ?? [], options.guess.instruments, how.given),
+        )
+      : columns;
   const withNames = (columns: readonly ExportColumn[], { line }: Head) =>
     guessed && !options.guess?.apart.has(line)
       ? namesBelow(columns, guessed.get(line) ?? [])
@@ -247,7 +257,7 @@ export const readRows = (
 
   const enter = (found: Block) => {
     const staged = asStage(found.head.columns, found, first);
-    const named = withNames(guessed ? firstAlike(staged) : staged, found.head);
+    const named = withNames(withInstrument(staged, found.head), found.head);
     const head = { ...found.head, columns: named };
     const block = { ...found, head };
     const columns = asPoles(settled(head.columns, shape), block, first);
@@ -620,7 +630,7 @@ const held = (
     : field;
 
 const fieldSeen = (
-  { title, field, says, alike }: ExportColumn,
+  { title, field, says, alike, listed }: ExportColumn,
   given: ReadonlySet<string>,
   words: ReturnType<typeof titleWords>,
 ): Seen<string | undefined> => {
@@ -633,6 +643,12 @@ const fieldSeen = (
     };
   if (field === undefined)
     return { value: undefined, evidence: "not recognised, and left out", confidence: "open" };
+  if (listed)
+    return {
+      value: field,
+      evidence: `${nameOf(field)}: its every cell is an Id or serial number of the lineup's instruments`,
+      confidence: "likely",
+    };
   const english = readTitle(title, undefined, () => undefined).field === field;
   return {
     value: field,

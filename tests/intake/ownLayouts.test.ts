@@ -336,12 +336,38 @@ test("of two columns that read alike the first is taken, the other left out and 
   const [guessed] = guessMaps(
     book([
       ["Panel", "Breaker", "Pole", "R (µΩ)", "Tester", "By"],
-      ["H01", "Q0", "L1", 31, "MO-1", "Crew 1 (invented)"],
+      ["H01", "Q0", "L1", 31, "Crew 2 (invented)", "Crew 1 (invented)"],
     ]),
     lineup,
   );
   expect(guessed?.map.columns).toMatchObject({ Tester: "by", By: "left out" });
   expect(guessed?.block.columns.at(-1)?.field.evidence).toMatch(/reads as the same as "Tester"/);
+});
+
+test("a column of nothing but the lineup's instruments is the instrument, whatever its title; one of people is not", () => {
+  const lines = (testers: readonly string[]): CellValue[][] => [
+    ["Panel", "Breaker", "Pole", "R (µΩ)", "Tester", "By"],
+    ...testers.map((tester, at): CellValue[] => [
+      "H01",
+      "Q0",
+      `L${at + 1}`,
+      31,
+      tester,
+      "Crew 1 (invented)",
+    ]),
+  ];
+  const [meter, other] = lineup.instruments;
+  const snapshot = book(lines([meter?.id ?? "", other?.serial ?? ""]));
+  const [guessed] = guessMaps(snapshot, lineup);
+  expect(guessed?.map.columns).toMatchObject({ Tester: "instrument", By: "by" });
+  expect(guessed?.block.columns[4]?.field.evidence).toMatch(/every cell is an Id or serial number/);
+  const { tables } = mappedTables(snapshot, lineup, guessed ? [guessed.map] : []);
+  expect(tables[0]?.rows.map(({ instrument, by }) => [instrument, by])).toEqual([
+    [meter?.id, "Crew 1 (invented)"],
+    [other?.id, "Crew 1 (invented)"],
+  ]);
+  const people = guessMaps(book(lines([meter?.id ?? "", "Crew 2 (invented)"])), lineup);
+  expect(people[0]?.map.columns).toMatchObject({ Tester: "by", By: "left out" });
 });
 
 test("a block none of whose lines finds a row is told, with its first line and why", () => {
