@@ -351,7 +351,13 @@ const statedOf = (
       const read =
         column.role === "result"
           ? statedResult(one.text)
-          : readCell(one, { ...column, accepts: { type: "reading" } }, table, undefined, undefined);
+          : readCell(
+              column.unit === undefined ? { ...one, unit: one.unit ?? "%" } : one,
+              { ...column, unit: column.unit ?? "%", accepts: { type: "reading" } },
+              table,
+              undefined,
+              undefined,
+            );
       const value = typeof read === "object" ? read.ok && read.value : read;
       if (typeof value !== "number" && value !== "Pass" && value !== "Fail") return [];
       const { row, column: at } = placeOf(one.index, one.unit);

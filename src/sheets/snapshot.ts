@@ -20,7 +20,7 @@ export interface TableSnapshot {
   readonly seen?: Seen;
 }
 
-/** A limit, corrected value or result that a layout states itself: in the unit of the kind's column, at its own cell. */
+/** A limit, corrected value, spread or result that a layout states itself: in the unit of the kind's column, a share in per cent, at its own cell. */
 export interface Stated {
   readonly value: number | "Pass" | "Fail";
   readonly row: number;
