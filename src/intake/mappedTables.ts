@@ -12,6 +12,7 @@ import { a1 } from "../sheets/address";
 import type { RecordTable } from "../sheets/recordTable";
 import type { SheetCells, Snapshot, Stated, TableSnapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
+import { takesCell } from "../sheets/takesCell";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { columnFor } from "./columnFor";
 import { withoutComment } from "./comment";
@@ -424,6 +425,17 @@ const tableOf = (
             { ...stated, formula: cells.formula(stated.row, stated.column) },
           ]),
         ),
+      takenBy: (row, column) => {
+        const at = place(row, column);
+        return Array.from({ length: at ? cells.columnCount : 0 }, (_, other) => other).flatMap(
+          (other) => {
+            const formula = at && cells.formula(at.row, other);
+            return at && formula !== undefined && takesCell(formula, at.row, at.column)
+              ? [{ row: at.row, column: other, formula }]
+              : [];
+          },
+        );
+      },
       written: (row, column, value) =>
         asThere(
           value,

@@ -39,6 +39,11 @@ export interface Seen {
   ) => { row: number; column: number; value: CellValue } | undefined;
   /** What the layout states of a row, by id of the kind's column; only compared, never written. */
   readonly stated?: (row: number) => ReadonlyMap<string, Stated>;
+  /** The layout's own formulas in the row of a value's cell that take that cell. */
+  readonly takenBy?: (
+    row: number,
+    column: number,
+  ) => readonly { readonly row: number; readonly column: number; readonly formula: string }[];
   /** The value as the layout's own unit has it. */
   readonly written: (row: number, column: number, value: CellValue) => CellValue;
 }

@@ -733,3 +733,59 @@ test.each(["H03 Q7 L1", "X03 Q0 L1", "H03 Q0", "H03 L1 Q0 spare"])(
     ]);
   },
 );
+
+test("a bound placed into a cell that formulas of its row take is told with the formulas' cells", () => {
+  const titles = ["Panel", "Part", "Combination", "Stage", "R (GΩ)", "R at 20 °C (GΩ)", "Result"];
+  const { tables } = read(
+    book(
+      [
+        titles,
+        ["H01", "Circuit", "L1-E", "before", null, null, null],
+        ["H01", "Circuit", "L2-E", "before", null, null, null],
+        ["H01", "Circuit", "L3-E", "before", 48, 60, "pass"],
+      ],
+      {
+        formulas: {
+          "1,5": "E2*1.25",
+          "1,6": 'IF(E2>=5,"pass","FAIL")',
+          "2,5": "E3*1.25",
+          "3,5": "E4*1.25",
+        },
+      },
+    ),
+  );
+  const exported = readExport(
+    "Panel,Part,Combination,Stage,R\nH01,Circuit,L1-E,before,> 200 GΩ\nH01,Circuit,L2-E,before,61 GΩ\n",
+    { name: "invented.csv" },
+  );
+  if (!exported.ok) throw new Error(exported.reason);
+  const { placed, unplaced } = placeReadings(exported.value, tables, { replace: false });
+  expect(placed.map(({ row, value }) => [row, value])).toEqual([
+    [0, "> 200 GΩ"],
+    [1, 61_000],
+  ]);
+  expect(unplaced.map(({ source, reason }) => [source.line, reason])).toEqual([
+    [
+      2,
+      expect.stringMatching(
+        /^"> 200 GΩ" goes into E2 of the sheet "Own" as text, and the formula at F2 \(=E2\*1\.25\), as those at G2, takes that cell: with text, arithmetic gives #VALUE!, a comparison takes it for more/,
+      ),
+    ],
+  ]);
+});
+
+test("lines that wait for their readings are no titles, whatever words stand in them", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+      ["H01", "Circuit", "L1-E", "before", 52],
+      ["H01", "Circuit", "L2-E", "before", null],
+      ["H01", "Circuit", "L3-E", "before", null],
+      ["H02", "Circuit", "L1-E", "before", 48],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(tables.map(({ rows }) => rows.map(({ reading }) => reading))).toEqual([
+    [52_000, undefined, undefined, 48_000],
+  ]);
+});
