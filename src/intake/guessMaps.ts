@@ -191,7 +191,14 @@ const blockGuesses = (table: ExportTable, found: readonly Repeated<RecordRows>[]
       ? [
           {
             kind: best[0],
-            block,
+            // Headings between lines part a block that has its titles once.
+            block: {
+              ...block,
+              lines: table.inspection.blocks.reduce(
+                (sum, one) => sum + (one.titles.value === block.titles.value ? one.lines : 0),
+                0,
+              ),
+            },
             lines: best[1].size,
             last: next && next.titles.value - 1,
             facts: Object.fromEntries(

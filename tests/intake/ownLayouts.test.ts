@@ -263,6 +263,24 @@ test("a heading over lines says their stage; sums of something are no records", 
   ]);
 });
 
+test("lines under several headings of one table are counted together", () => {
+  const [guessed] = guessMaps(
+    book([
+      ["Panel", "Part", "L1-E (GΩ)", "L2-E (GΩ)", "Temperature (°C)"],
+      ["Before HV test"],
+      ["H01", "cable side", 52, 61, 20],
+      ["X77", "cable side", 52, 61, 20],
+      ["After HV test"],
+      ["H01", "cable side", 51, 60, 20],
+    ]),
+    lineup,
+  );
+  expect(guessed).toMatchObject({
+    confidence: "open",
+    evidence: "2 of 3 lines find their row of insulation",
+  });
+});
+
 test("a breaker's operation may stand in a column of its own, and its control voltage names the wave", () => {
   const { tables, problems } = read(
     book([
