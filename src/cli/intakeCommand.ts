@@ -1,5 +1,4 @@
 import { basename } from "node:path";
-import * as z from "zod";
 import type { ArrivalOptions } from "../intake/arrivalOptions";
 import { decode, type Encoding } from "../intake/decode";
 import { historyRows } from "../intake/historyRows";
@@ -9,7 +8,6 @@ import { placeReadings } from "../intake/place";
 import type { Kept, PlacedCell, Placement } from "../intake/placement";
 import type { ExportOptions, ExportTable, Shape } from "../intake/readExport";
 import { type Known, readKnown } from "../intake/readKnown";
-import { joinedWords, readSynonyms, type Synonyms } from "../intake/synonyms";
 import { rememberIntake, undoIntake, withIntake, withoutIntake } from "../intake/undo";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import type { CellValue } from "../records/kind";
@@ -24,7 +22,8 @@ import { type Snapshot, tablesOf } from "../sheets/snapshot";
 import { writeCells } from "../workbook/file";
 import { readRemembered } from "../workbook/finish";
 import { today } from "./checkCommand";
-import { named, readBytes, readText, UsageError, writeWhole } from "./files";
+import { named, readBytes, UsageError, writeWhole } from "./files";
+import { readColumns, readMeans, withWords } from "./meanings";
 import { type BookOptions, openBookAs } from "./openBookAs";
 import { refuseLoss } from "./refuseLoss";
 
@@ -49,9 +48,9 @@ export interface IntakeOptions {
   readonly encoding?: Encoding;
   readonly delimiter?: keyof typeof DELIMITER_WORDS;
   readonly shape?: Shape;
-  /** A JSON file: an object of column title and field. */
+  /** `Title=field, …`, or a JSON file: an object of column title and field. */
   readonly columns?: string;
-  /** A JSON file: by field, an object of a text of the export and what it means here. */
+  /** `field: text=name, …; …`, or a JSON file: by field, an object of a text of the export and what it means here. */
   readonly means?: string;
   /** A JSON file: an object of field and list of words. */
   readonly synonyms?: string;
@@ -63,38 +62,6 @@ export interface IntakeOptions {
   readonly lineup?: string;
   /** Whether the written workbook may lack what saving loses. */
   readonly acceptLoss?: boolean;
-}
-
-function readJson<T>(file: string, shape: z.ZodType<T>, right: string): T {
-  try {
-    return shape.parse(JSON.parse(readText(file)));
-  } catch (error) {
-    if (error instanceof UsageError) throw error;
-    throw new UsageError(`${file}: ${right}`);
-  }
-}
-
-const readColumns = (file: string) =>
-  readJson(
-    file,
-    z.record(z.string(), z.string()),
-    'is not an object of column title and field, such as {"R1": "reading"}',
-  );
-
-const readMeans = (file: string): NonNullable<ArrivalOptions["means"]> =>
-  readJson(
-    file,
-    z.partialRecord(
-      z.enum(["object", "part", "position", "stage", "test"]),
-      z.record(z.string(), z.string()),
-    ),
-    'is not an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}',
-  );
-
-function readWords(file: string): Synonyms {
-  const read = readSynonyms(readText(file));
-  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
-  return read.value;
 }
 
 /** Reads an export as it is said to be; what is not said, as a remembered mapping has it. */
@@ -156,8 +123,7 @@ export async function takeIn(
     tables: originals,
     remembered,
   } = await openForIntake(book, options);
-  const said = options.synonyms === undefined ? undefined : readWords(options.synonyms);
-  const words = said ? joinedWords(said, remembered.words) : remembered.words;
+  const words = withWords(remembered.words, options.synonyms);
   const instruments = [...(instrumentsOf(snapshot)?.values() ?? [])];
   let tables: readonly RecordTable[] = originals;
   let mappings = remembered.mappings;

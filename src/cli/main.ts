@@ -7,7 +7,7 @@ import { type FileReport, perBook, today } from "./checkCommand";
 import { UsageError } from "./files";
 import { DELIMITER_WORDS, type IntakeOptions, takeBack, takeIn, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
-import { guessBook, guessedWords } from "./mapCommand";
+import { guessBook, guessedWords, type MapOptions } from "./mapCommand";
 import { progress } from "./progress";
 import { runJobs } from "./runJobs";
 
@@ -78,9 +78,9 @@ export async function main(argv: readonly string[]): Promise<number> {
         "wide",
       ]),
     )
-    .option("--columns <map.json>", "what columns mean: an object of title and field")
-    .option("--means <names.json>", "what names mean: by field, an object of text and name")
-    .option("--synonyms <words.json>", "titles in your words: an object of field and words")
+    .option(...COLUMNS)
+    .option(...MEANS)
+    .option(...SYNONYMS)
     .option("--remember <name>", "keep what is said here for files of this shape, in the workbook")
     .option("--map <map.json>", "how blocks in somebody's own layout are read as records")
     .option("--lineup <lineup.json>", "the lineup, where the workbook does not tell it")
@@ -108,8 +108,11 @@ export async function main(argv: readonly string[]): Promise<number> {
     .argument("<book.xlsx>")
     .requiredOption("-o, --out <map.json>", "the map file to write")
     .option("--lineup <lineup.json>", "the lineup, where the workbook does not tell it")
-    .action(async (book: string, { out, lineup }: { out: string; lineup?: string }) =>
-      say(guessedWords(await guessBook(book, out, lineup), out)),
+    .option(...COLUMNS)
+    .option(...MEANS)
+    .option(...SYNONYMS)
+    .action(async (book: string, { out, ...said }: { out: string } & MapOptions) =>
+      say(guessedWords(await guessBook(book, out, said), out)),
     );
 
   program
@@ -154,6 +157,19 @@ interface CheckOptions {
   readonly against?: string;
   readonly acceptLoss: boolean;
 }
+
+const COLUMNS = [
+  "--columns <columns>",
+  'what columns mean: "Title=field, …", or a JSON file with an object of title and field',
+] as const;
+const SYNONYMS = [
+  "--synonyms <words.json>",
+  "titles in your words: an object of field and words",
+] as const;
+const MEANS = [
+  "--means <names>",
+  'what names mean: "field: text=name, …; field: …", or a JSON file with, by field, an object of text and name',
+] as const;
 
 /** For every command that saves a workbook. */
 const acceptLoss = () =>

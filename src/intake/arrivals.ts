@@ -6,6 +6,7 @@ import type { ArrivalOptions } from "./arrivalOptions";
 import { cellValue } from "./cellValue";
 import { columnFor } from "./columnFor";
 import { withoutComment } from "./comment";
+import { inRowUnit } from "./inRowUnit";
 import { MOST_PLAIN } from "./layout";
 import { type Entry, type Known, type Line, lineReader, type ReadCell } from "./lineReader";
 import { meaning } from "./meaning";
@@ -73,7 +74,7 @@ export const arrivalsByRow = <T extends RecordRows>(
       continue;
     }
     const before = said;
-    const cells = cellsOf(row.line, line, found.value.table, saying);
+    const cells = cellsOf(row.line, line, found.value, saying);
     if (!cells) continue;
     const written = line.parts[line.shape.date]?.text ?? "";
     const day = dayOf(written);
@@ -218,7 +219,7 @@ const cellReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptio
   return (
     number: number,
     line: Line<unknown>,
-    of: RecordRows,
+    { table: of, row }: { readonly table: RecordRows; readonly row: number },
     say: Say,
   ): readonly Entry[] | undefined => {
     if (last?.shape !== line.shape || last.of !== of)
@@ -229,10 +230,10 @@ const cellReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptio
     for (let at = 0; at < plan.length; at++) {
       const { column, from } = plan[at] as Taken;
       const one =
-        from.length === 1
+        from.length === 1 && column.unitIn === undefined
           ? readOnce(column, line.parts[from[0] as number] as Known)
           : read(
-              column,
+              inRowUnit(column, of.rows[row] ?? {}),
               from.map((at) => line.parts[at] as Known),
             );
       if (one.ok) {

@@ -24,7 +24,7 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
   },
   circuit: {
     name: "circuit, where no panel is named",
-    titles: ["circuit", "feeder", "bay", "object", "location", "designation"],
+    titles: ["circuit", "feeder", "bay", "object", "test object", "location", "designation"],
   },
   section: {
     name: "bus section, where no panel is named",
@@ -164,6 +164,10 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
     name: "air pressure",
     quantity: "pressure",
     titles: ["pressure", "air pressure", "barometer", "barometric pressure"],
+  },
+  unit: {
+    name: "unit of the readings beside it",
+    titles: ["unit", "units", "unit of measurement", "uom"],
   },
   duration: {
     name: "duration",

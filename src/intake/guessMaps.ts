@@ -4,11 +4,14 @@ import { rowsOf } from "../records/rowsOf";
 import { recordTables } from "../sheets/recordTable";
 import type { SheetSnapshot, Snapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
+import type { Say } from "./arrival";
+import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
-import { type ExportTable, type InspectedBlock, readRows } from "./readExport";
+import { plainWords } from "./fields";
+import { type ExportTable, type Guess, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
-import type { Repeated } from "./settle";
+import { agree, type Repeated } from "./settle";
 import { columnBlocks, sheetRows } from "./sheetRows";
 import { STATED, type StatedField, statedField } from "./statedColumns";
 import { LEFT_OUT } from "./titles";
@@ -31,12 +34,19 @@ export const guessMaps = (
   snapshot: Snapshot,
   lineup: Lineup,
   say: SayUnread = () => {},
+  said: SaidOfMaps = {},
 ): GuessedMap[] => {
   const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
   return snapshot.sheets.flatMap((sheet) =>
-    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, snapshot.words, say),
+    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, snapshot.words, say, said),
   );
 };
+
+/** What is known of blocks before they are guessed at: by title what a column means, by field what a name means. */
+export interface SaidOfMaps {
+  readonly columns?: Readonly<Record<string, string>>;
+  readonly means?: ArrivalOptions["means"];
+}
 
 /** Is told of a block with titles none of whose lines finds a row: its sheet, the first such line, and why. */
 export type SayUnread = (sheet: string, line: number, reason: string) => void;
@@ -46,18 +56,40 @@ const guessOn = (
   lineup: Lineup,
   words: Snapshot["words"],
   say: SayUnread,
+  { columns, means }: SaidOfMaps,
 ): GuessedMap[] => {
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
+  const instruments = new Set(
+    lineup.instruments.flatMap(({ id, serial }) =>
+      [id, serial].map((text) => text.trim().toLowerCase()),
+    ),
+  );
+  const out = new Set(
+    Object.entries(columns ?? {}).flatMap(([title, field]) =>
+      field === LEFT_OUT ? [plainWords(title)] : [],
+    ),
+  );
   return columnBlocks(cells).flatMap((region) => {
-    const read = readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
-      name,
-      firstAlike: true,
-      synonyms: words,
-    });
+    const readWith = (guess: Guess) =>
+      readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
+        name,
+        guess,
+        mapping: columns,
+        synonyms: words,
+      });
+    const arrivals = (table: ExportTable, say: Say) =>
+      arrivalsByRow(table, tables, { panels: lineup.panels, means }, say);
+    const held = readWith({ instruments, apart: new Set() });
+    if (!held.ok) return [];
+    const apart = doubledBlocks(
+      held.value,
+      arrivals(held.value, () => {}),
+    );
+    const read = apart.size === 0 ? held : readWith({ instruments, apart });
     if (!read.ok) return [];
     const lost = new Map<number, string>();
-    const found = arrivalsByRow(read.value, tables, { panels: lineup.panels }, (line, reason) => {
+    const found = arrivals(read.value, (line, reason) => {
       if (!lost.has(line)) lost.set(line, reason);
     }).flat();
     const guessed = blockGuesses(read.value, found);
@@ -65,6 +97,7 @@ const guessOn = (
     if (guessed.length === 0 && first) say(name, ...first);
     return guessed.map(({ kind, block, lines, last, facts }) => {
       const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
+      const down = block.columns.flatMap(({ title, below }) => (below ? [title] : []));
       return {
         block,
         confidence: share >= 0.9 ? ("likely" as const) : ("open" as const),
@@ -85,7 +118,7 @@ const guessOn = (
             ...statedOf(block, kind),
             ...block.columns.flatMap(({ title, field, says, alike }) =>
               field.value === undefined || title === ""
-                ? alike === undefined
+                ? alike === undefined && !out.has(plainWords(title))
                   ? []
                   : [[title, LEFT_OUT]]
                 : [
@@ -98,11 +131,26 @@ const guessOn = (
                   ],
             ),
           ]),
+          ...(down.length > 0 && { down }),
           facts,
+          ...(means && { means: means as TableMap["means"] }),
         } satisfies TableMap,
       };
     });
   });
+};
+
+/** The titles' lines of blocks in which names held for the cells below bring two lines to one record that say otherwise. */
+const doubledBlocks = (
+  { blocks }: ExportTable,
+  found: readonly (readonly Repeated<RecordRows>[])[],
+): ReadonlySet<number> => {
+  const doubled = found
+    .filter((group) => group.length > 1 && !agree(group))
+    .flatMap((group) => group.flatMap(({ lines }) => lines));
+  return new Set(
+    doubled.flatMap((line) => blocks.findLast((block) => block.line < line)?.line ?? []),
+  );
 };
 
 /** The first limit, corrected value and result of a layout's own, by title. */
@@ -115,7 +163,8 @@ const statedOf = ({ columns }: InspectedBlock, id: string): [string, string][] =
   );
   return (Object.keys(STATED) as StatedField[]).flatMap((stated): [string, string][] => {
     const [title] = titles.find(([, field]) => field === stated) ?? [];
-    return title === undefined ? [] : [[title, stated]];
+    const isSaid = columns.some(({ field }) => field.value === stated);
+    return title === undefined || isSaid ? [] : [[title, stated]];
   });
 };
 
@@ -144,7 +193,14 @@ const blockGuesses = (table: ExportTable, found: readonly Repeated<RecordRows>[]
       ? [
           {
             kind: best[0],
-            block,
+            // Headings between lines part a block that has its titles once.
+            block: {
+              ...block,
+              lines: table.inspection.blocks.reduce(
+                (sum, one) => sum + (one.titles.value === block.titles.value ? one.lines : 0),
+                0,
+              ),
+            },
             lines: best[1].size,
             last: next && next.titles.value - 1,
             facts: Object.fromEntries(

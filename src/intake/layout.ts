@@ -1,6 +1,7 @@
 import type { TextRow } from "./delimited";
 import { plainWords } from "./fields";
 import { once } from "./once";
+import { namesPosition } from "./readPosition";
 import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { type ExportColumn, isUnitRow, type TitleReading, titlesOf } from "./titles";
@@ -228,7 +229,7 @@ export function* layout(
     }
     const { cells } = wholeRow(row);
     const filled = countFilled(cells);
-    if (!kept && filled > 1 && mayBeTitles(row.cells)) {
+    if (!kept && filled > 1 && mayBeTitles(row.cells) && !isUnder(now.head, row.cells)) {
       const next = [row, all.peek(0), all.peek(1)].filter((one) => one !== undefined);
       const found = headAt(next, { ...options, titleLines: undefined, units: undefined });
       if (found && isConvincing(found, filled)) {
@@ -303,6 +304,13 @@ const countFilled = (cells: readonly string[]): number => {
   let filled = 0;
   for (let at = 0; at < cells.length; at++) if (cells[at] !== "") filled += 1;
   return filled;
+};
+
+/** A line without a reading yet, whose words would be titles: it names a stage and a phase where its table does. */
+const isUnder = ({ columns }: Head, cells: readonly string[]): boolean => {
+  const cellOf = (wanted: string) =>
+    cells[columns.find(({ field, says }) => !says && field === wanted)?.index ?? -1] ?? "";
+  return readStage(cellOf("stage")) !== undefined && namesPosition(cellOf("position"));
 };
 
 /** Of a later row of titles, at least half is recognised, and a phase alone is not enough. */

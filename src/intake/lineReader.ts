@@ -175,7 +175,7 @@ const markOf = ({ field, text, unit }: Written): string => {
 
 /** Fields that hold no quantity. */
 const WORDS: ReadonlySet<string> = new Set(
-  "object circuit section part position stage operation date time by instrument serial remarks discharge".split(
+  "object circuit section part position stage operation date time by instrument serial remarks discharge unit".split(
     " ",
   ),
 );

@@ -1,8 +1,8 @@
-import type { TextRow } from "./delimited";
 import type { ExportColumn, Says } from "./titles";
+import type { RowWithUnits } from "./unitsBeside";
 
 /** A line of a table, or the part of it that one phase, pole or combination has. */
-export interface ExportRow extends TextRow {
+export interface ExportRow extends RowWithUnits {
   /** For a line of a wide table: which cell of it each cell here was, −1 for what its title says. */
   readonly from?: readonly number[];
 }
@@ -11,7 +11,7 @@ export interface ExportRow extends TextRow {
 export interface Long {
   readonly columns: readonly ExportColumn[];
   /** The rows of a line; none where each line is one already. */
-  readonly rowsOf?: (row: TextRow) => Iterable<ExportRow>;
+  readonly rowsOf?: (row: RowWithUnits) => Iterable<ExportRow>;
 }
 
 const SAYS = ["position", "stage"] as const;
@@ -60,13 +60,14 @@ export const longOf = (columns: readonly ExportColumn[], blanks = false): Long =
   const width = columns.length;
   return {
     columns: long,
-    rowsOf: function* ({ line, cells }) {
+    rowsOf: function* ({ line, cells, units }) {
       const torn = cells.slice(width).filter((cell) => cell !== "");
       for (const { own, from, texts } of parts) {
         if (!blanks && own.every((index) => (cells[index] ?? "") === "")) continue;
         yield {
           line,
           from,
+          units,
           cells: [
             ...from.map((index, at) =>
               index >= 0 ? (cells[index] ?? "") : (texts[at - shared.length] ?? ""),

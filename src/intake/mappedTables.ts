@@ -1,6 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { convert } from "../quantities/convert";
 import { quoted } from "../quantities/quoted";
+import { readUnit } from "../quantities/readUnit";
 import type { Result } from "../quantities/result";
 import type { Unit } from "../quantities/units";
 import { writeReading } from "../quantities/writeReading";
@@ -11,9 +12,11 @@ import { a1 } from "../sheets/address";
 import type { RecordTable } from "../sheets/recordTable";
 import type { SheetCells, Snapshot, Stated, TableSnapshot } from "../sheets/snapshot";
 import type { TableMap } from "../sheets/tableMap";
+import { takesCell } from "../sheets/takesCell";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { columnFor } from "./columnFor";
 import { withoutComment } from "./comment";
+import { inRowUnit } from "./inRowUnit";
 import { isSameCell } from "./isSameCell";
 import { meaning } from "./meaning";
 import { partNamed } from "./partNamed";
@@ -75,7 +78,42 @@ interface Place {
   readonly unit?: Unit;
 }
 
+/** A block as its map says; where names held for the cells below would double a record, none is held. */
 const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
+  const held = recordsOf(map, snapshot, lineup);
+  const second = map.down && secondOf(held);
+  if (!map.down || !second) return held;
+  const { down: _down, ...each } = map;
+  const plain = recordsOf(each, snapshot, lineup);
+  if (secondOf(plain)) return held;
+  const { row, column, name } = second;
+  return {
+    tables: plain.tables,
+    problems: [
+      {
+        sheet: map.sheet,
+        row,
+        column,
+        message: `Were the names under ${map.down.map((title) => quoted(title)).join(", ")} held for the blank cells below them, row ${row + 1} would be a second line of ${name}; so none is held. Write them on each line.`,
+      },
+      ...plain.problems,
+    ],
+  };
+};
+
+/** The first line of a record that has another line already. */
+const secondOf = ({ tables }: Mapped) => {
+  for (const { kind, rows, table } of tables) {
+    const names = rows.map((row) => rowKey(row, keyIds(kind)));
+    const sofar = new Set<string>();
+    const at = names.findIndex((name) => sofar.size === sofar.add(name).size);
+    const place = table.seen?.place(at, -1);
+    if (place) return { ...place, name: names[at] };
+  }
+  return undefined;
+};
+
+const recordsOf = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
   const problems: MapProblem[] = [];
   const left = (map.left ?? 1) - 1;
   const problem = (row: number, column: number, message: string) =>
@@ -206,6 +244,7 @@ export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable>
     decimal: map.decimal,
     dateOrder: map.dateOrder,
     mapping: map.columns,
+    down: map.down,
     blanks: true,
   });
 };
@@ -227,7 +266,13 @@ const entryOf = (
 ): Entry => {
   const values = new Map<string, CellValue>();
   const places = new Map<string, Place>();
-  const columnOf = (index: number) => left + (row.from?.[index] ?? index);
+  const indexOf = (index: number) => row.from?.[index] ?? index;
+  const columnOf = (index: number) => left + indexOf(index);
+  /** The unit of a cell: that of its column, or that of its line. */
+  const unitOf = (index: number, unit: Unit | undefined, expected: Unit | undefined) => {
+    const beside = readUnit(row.units?.get(indexOf(index)) ?? "", expected);
+    return beside.ok ? beside.value : unit;
+  };
   /** Where a cell of the line is written: in its own row, or in that of the cell it is joined to. */
   const placeOf = (index: number, unit: Unit | undefined): Place => {
     const column = columnOf(index);
@@ -239,16 +284,21 @@ const entryOf = (
         ? undefined
         : (columnFor(kind, field) ??
           kind.columns.find(({ id, role }) => id === field && role === "key"));
-    if (column && (row.from?.[index] ?? index) >= 0) places.set(column.id, placeOf(index, unit));
+    if (column && indexOf(index) >= 0)
+      places.set(column.id, placeOf(index, unitOf(index, unit, column.unit)));
   }
-  for (const [column, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
+  for (const [named, candidates] of byColumn({ kind, rows: [] }, written, columnFor)) {
+    const column = inRowUnit(named, key);
     const one = onlyOne(column, candidates, instruments);
     if (!one.ok) {
       problem(row.line - 1, left, one.reason);
       continue;
     }
     if (one.value.index !== undefined)
-      places.set(column.id, placeOf(one.value.index, one.value.unit));
+      places.set(
+        column.id,
+        placeOf(one.value.index, unitOf(one.value.index, one.value.unit, column.unit)),
+      );
     const place = places.get(column.id);
     // A reading is of one record; joined over several rows it is that of the first.
     if (column.need === "reading" && place && place.row < row.line - 1) {
@@ -274,6 +324,11 @@ const entryOf = (
     if (!value.ok && column.need !== "reading" && column.accepts?.type === "date")
       problem(row.line - 1, place?.column ?? left, value.reason);
   }
+  for (const { field, index } of block.columns) {
+    const unit = field === "unit" ? (row.cells[index] ?? "") : "";
+    const known = readUnit(unit, kind.columns.find(({ id }) => id === "reading")?.unit);
+    if (unit !== "" && !known.ok) problem(row.line - 1, columnOf(index), known.reason);
+  }
   return {
     key,
     values,
@@ -297,7 +352,13 @@ const statedOf = (
       const read =
         column.role === "result"
           ? statedResult(one.text)
-          : readCell(one, { ...column, accepts: { type: "reading" } }, table, undefined, undefined);
+          : readCell(
+              column.unit === undefined ? { ...one, unit: one.unit ?? "%" } : one,
+              { ...column, unit: column.unit ?? "%", accepts: { type: "reading" } },
+              table,
+              undefined,
+              undefined,
+            );
       const value = typeof read === "object" ? read.ok && read.value : read;
       if (typeof value !== "number" && value !== "Pass" && value !== "Fail") return [];
       const { row, column: at } = placeOf(one.index, one.unit);
@@ -364,6 +425,17 @@ const tableOf = (
             { ...stated, formula: cells.formula(stated.row, stated.column) },
           ]),
         ),
+      takenBy: (row, column) => {
+        const at = place(row, column);
+        return Array.from({ length: at ? cells.columnCount : 0 }, (_, other) => other).flatMap(
+          (other) => {
+            const formula = at && cells.formula(at.row, other);
+            return at && formula !== undefined && takesCell(formula, at.row, at.column)
+              ? [{ row: at.row, column: other, formula }]
+              : [];
+          },
+        );
+      },
       written: (row, column, value) =>
         asThere(
           value,

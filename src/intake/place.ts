@@ -1,6 +1,7 @@
 import { serialDay } from "../quantities/dates";
 import { quoted } from "../quantities/quoted";
 import { type CellValue, type Column, isBlank, keyIds, rowKey } from "../records/kind";
+import { a1 } from "../sheets/address";
 import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
@@ -67,6 +68,7 @@ export const placeReadings = <T extends RecordRows>(
     const fresh = cells.filter(({ old }) => isBlank(old));
     same.push(...held.filter(isSame));
     const stands = standing(line);
+    const before = placed.length;
     if (against.length === 0) {
       if (fresh.length > 0) placed.push(...fresh, ...originCell(line, exported.name, false));
     } else if (!options.replace) conflicts.push(...against.map((cell) => ({ ...cell, stands })));
@@ -80,6 +82,10 @@ export const placeReadings = <T extends RecordRows>(
       const stale = staleOf(line, against, exported.name, say);
       kept.push(...[...against, ...stale].map(replacedBy));
       placed.push(...fresh, ...against, ...stale, ...originCell(line, exported.name, true));
+    }
+    for (const cell of placed.slice(before)) {
+      const reason = textUnderFormula(cell);
+      if (reason) say(line.line, reason);
     }
   }
   unplaced.sort((one, other) => one.source.line - other.source.line);
@@ -119,6 +125,20 @@ const noCell = (cells: readonly PlacedCell<RecordRows>[], isWholeLine: boolean):
     ? "and nothing of the line is placed"
     : "and the rest of the line stands";
   return `the sheet ${quoted(table.table?.sheet ?? kind.sheet)} has no cell for ${named.join(", ")} of ${rowKey(rows[row] ?? {}, keyIds(kind))}, ${rest}; right would be a column for ${cells.length === 1 ? "it" : "them"} there.`;
+};
+
+/** What is to be known of a reading that goes as text into a cell of somebody's own layout which formulas there take. */
+const textUnderFormula = (cell: PlacedCell<RecordRows>): string | undefined => {
+  const { table, row, column, value } = cell;
+  const { seen, sheet = "" } = table.table ?? {};
+  const at = table.at?.get(column);
+  if (!seen || at === undefined || !isReading(cell)) return undefined;
+  const written = seen.written(row, at, value);
+  const there = seen.holds(row, at);
+  const [first, ...others] = seen.takenBy?.(row, at) ?? [];
+  if (typeof written !== "string" || !there || !first) return undefined;
+  const also = others.map((one) => a1(one.row, one.column));
+  return `${quoted(written)} goes into ${a1(there.row, there.column)} of the sheet ${quoted(sheet)} as text, and the formula at ${a1(first.row, first.column)} (${`=${first.formula}`.slice(0, 80)})${also.length > 0 ? `, as those at ${also.join(", ")},` : ""} takes that cell: with text, arithmetic gives #VALUE!, a comparison takes it for more than any number, so that it can say "pass", and sums and averages leave it out. Judge this row by hand or by the check, and not by ${also.length > 0 ? "these cells" : "that cell"}.`;
 };
 
 /** Whether the record that stands is of an earlier or a later day than a line. */

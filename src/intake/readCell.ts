@@ -73,7 +73,7 @@ export const readCell = (
     );
   const isOf = column.header.endsWith(" DC") ? "DC" : column.need === "reading" ? wave : undefined;
   const value = cellValue(after && said === isOf ? plain : text, column, {
-    unit,
+    unit: unit ?? (column.unitIn === undefined ? undefined : column.unit),
     decimal: decimal.mark,
     dates,
   });

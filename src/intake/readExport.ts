@@ -5,20 +5,24 @@ import { readUnit } from "../quantities/readUnit";
 import { answer, type Result, refuse } from "../quantities/result";
 import { splitReading } from "../quantities/splitReading";
 import { unitSize } from "../quantities/units";
+import { asInstrument } from "./asInstrument";
 import type { Decoded } from "./decode";
 import { delimited, type TextRow } from "./delimited";
 import { FIELDS, isField, plainWords } from "./fields";
 import {
   type Block,
   firstHead,
+  type Head,
   type LayoutOptions,
   LOOK_ROWS,
   layout,
   MOST_COLUMNS,
+  type Part,
   type Skipped,
   wholeRow,
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
+import { namesBelow, namesHeld } from "./namesBelow";
 import { type DateOrder, dateOrder } from "./readDate";
 import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
@@ -26,6 +30,7 @@ import { asSaid, type Seen } from "./seen";
 import { isStated } from "./statedColumns";
 import { type Synonyms, titleWords } from "./synonyms";
 import { type ExportColumn, LEFT_OUT } from "./titles";
+import { type RowWithUnits, unitsBeside } from "./unitsBeside";
 
 export type { ExportRow } from "./long";
 export type { ExportColumn } from "./titles";
@@ -74,6 +79,7 @@ export interface InspectedColumn {
   readonly field: Seen<string | undefined>;
   readonly says?: ExportColumn["says"];
   readonly alike?: string;
+  readonly below?: true;
 }
 
 /** An export, its tables found and their columns recognised, nothing placed yet. */
@@ -104,6 +110,18 @@ export interface EachRow {
   readonly like?: number;
 }
 
+/**
+ * What a guess goes by that is looked through before it counts: of two columns that read alike the later
+ * is left out, a column of nothing but instruments is the instrument, and names that are written once
+ * hold for the blank cells below them.
+ */
+export interface Guess {
+  /** Ids and serial numbers of the lineup's instruments, in lower case. */
+  readonly instruments: ReadonlySet<string>;
+  /** Lines of the titles of blocks in which no name holds for the cells below it. */
+  readonly apart: ReadonlySet<number>;
+}
+
 /** What the user can say about a file; whatever is not said is found by inspection. */
 export interface ExportOptions {
   /** Name of the file, as it shall stand in the origin column. */
@@ -126,8 +144,10 @@ export interface ExportOptions {
   readonly synonyms?: Synonyms;
   /** Whether phases of a wide table without a reading are rows too. */
   readonly blanks?: boolean;
-  /** Whether the later of two columns that read alike is left out, for a guess that somebody looks through. */
-  readonly firstAlike?: boolean;
+  /** Titles of columns whose name is written once and holds for the blank cells below it. */
+  readonly down?: readonly string[];
+  /** For a guess that somebody looks through. */
+  readonly guess?: Guess;
   /** How the bytes were read, for the inspection. */
   readonly encoding?: Decoded["encoding"];
 }
@@ -195,6 +215,9 @@ export const readRows = (
   const words = titleWords(synonyms);
   const blocks: ExportBlock[] = [];
   const longs: Long[] = [];
+  /** The columns of each table as they stand in the file. */
+  const tables: (readonly ExportColumn[])[] = [];
+  let whole: (row: TextRow) => RowWithUnits = wholeRow;
   const seen: { block: Block; lines: number; shape: Seen<Shape> }[] = [];
   const skipped: Skipped[] = [];
   let skippedCount = 0;
@@ -217,14 +240,32 @@ export const readRows = (
   const likes: number[] = [];
   let [measured, date, position]: [readonly number[], number, number] = [[], -1, -1];
 
+  const below = new Set((options.down ?? []).map(plainWords));
+  const guessed = options.guess && rowsByHead(layout(rows(), head, how));
+  const withInstrument = (columns: readonly ExportColumn[], { line }: Head) =>
+    guessed && options.guess
+      ? firstAlike(
+          asInstrument(columns, guessed.get(line) ?? [], options.guess.instruments, how.given),
+        )
+      : columns;
+  const withNames = (columns: readonly ExportColumn[], { line }: Head) =>
+    guessed && !options.guess?.apart.has(line)
+      ? namesBelow(columns, guessed.get(line) ?? [])
+      : columns.map((column) =>
+          below.has(plainWords(column.title)) ? { ...column, below: true as const } : column,
+        );
+
   const enter = (found: Block) => {
     const staged = asStage(found.head.columns, found, first);
-    const head = { ...found.head, columns: options.firstAlike ? firstAlike(staged) : staged };
+    const named = withNames(withInstrument(staged, found.head), found.head);
+    const head = { ...found.head, columns: named };
     const block = { ...found, head };
     const columns = asPoles(settled(head.columns, shape), block, first);
     refused = doubled(columns);
     const long = longOf(columns, options.blanks);
     longs.push(long);
+    tables.push(columns);
+    whole = wholeLine(columns);
     const wide = long.columns !== columns;
     blocks.push({
       title: block.title,
@@ -268,8 +309,9 @@ export const readRows = (
       // What is said again word for word tells nothing new.
       if (part.like !== undefined) continue;
       const long = longs.at(-1) as Long;
-      if (long.rowsOf) for (const row of long.rowsOf(part.row)) note(row);
-      else note(part.row);
+      const row = whole(part.row);
+      if (long.rowsOf) for (const part of long.rowsOf(row)) note(part);
+      else note(row);
     } else if (part.block) {
       enter(part.block);
       if (refused !== undefined) return refuse("wrong", `${file}: ${refused}`);
@@ -283,6 +325,7 @@ export const readRows = (
   function* each(): Generator<EachRow> {
     let at = 0;
     let reading = -1;
+    const lines = tables.map(wholeLine);
     for (const row of rows()) {
       while (row.line > (runs[at + 1] ?? Number.POSITIVE_INFINITY)) at += 3;
       const of = runs[at + 2];
@@ -291,8 +334,9 @@ export const readRows = (
       reading += 1;
       const block = blocks[of] as ExportBlock;
       const { rowsOf } = longs[of] as Long;
-      if (rowsOf) for (const part of rowsOf(wholeRow(row))) yield { block, row: part };
-      else yield { block, row: wholeRow(row), like: likes[reading] || undefined };
+      const whole = (lines[of] ?? wholeRow)(row);
+      if (rowsOf) for (const part of rowsOf(whole)) yield { block, row: part };
+      else yield { block, row: whole, like: likes[reading] || undefined };
     }
   }
   const mark: DecimalEvidence = decimal
@@ -315,11 +359,14 @@ export const readRows = (
     columns: blocks.length === 1 ? (blocks[0]?.columns ?? []) : distinct(blocks),
     blocks,
     get rows() {
-      return Array.from(each(), ({ row: { line, cells, from } }) => ({
-        line,
-        cells,
-        ...(from && { from }),
-      }));
+      return Array.from(
+        each(),
+        ({ row: { line, cells, from } }): ExportRow => ({
+          line,
+          cells,
+          ...(from && { from }),
+        }),
+      );
     },
     each,
     inspection: {
@@ -341,6 +388,28 @@ export const readRows = (
   });
 };
 
+/** Makes the reader of a table's lines with what stands above and beside for them: joined, held, units. */
+const wholeLine = (columns: readonly ExportColumn[]): ((row: TextRow) => RowWithUnits) => {
+  const [hold, beside] = [namesHeld(columns), unitsBeside(columns)];
+  return (row) => {
+    const joined = wholeRow(row);
+    const held = hold?.(joined) ?? joined;
+    return beside?.(held) ?? held;
+  };
+};
+
+/** The lines of readings below each line of titles. */
+const rowsByHead = (parts: Iterable<Part>): ReadonlyMap<number, readonly TextRow[]> => {
+  const found = new Map<number, TextRow[]>();
+  let now: TextRow[] = [];
+  for (const { block, row } of parts)
+    if (block) {
+      now = found.get(block.head.line) ?? [];
+      found.set(block.head.line, now);
+    } else if (row) now.push(row);
+  return found;
+};
+
 const layoutOptions = ({
   mapping = {},
   synonyms,
@@ -355,7 +424,8 @@ const layoutOptions = ({
   keep: keep && new Set(keep),
 });
 
-const isMappedTo = (field: string): boolean =>
+/** Whether a title can be mapped to a text: a field, `resistance of L1-E`, what a layout states, or left out. */
+export const isMappedTo = (field: string): boolean =>
   field === LEFT_OUT || isStated(field) || isField(field.replace(/ of \S.*$/, ""));
 
 const take = <T>(items: Iterable<T>, most: number): T[] => {
@@ -417,9 +487,10 @@ const asPoles = (
   const open = columns.filter(
     ({ field, unit, says }) => /^l[123]$/.test(field ?? "") && unit === undefined && !says,
   );
+  const beside = unitsBeside(columns) ?? ((row: TextRow) => row);
   const from = rows.findIndex(({ line }) => line > head.line);
   const quantities = new Set(
-    (from < 0 ? [] : rows.slice(from, from + 30)).flatMap(({ cells }) =>
+    (from < 0 ? [] : rows.slice(from, from + 30)).map(beside).flatMap(({ cells }) =>
       open.flatMap(({ index }) => {
         const unit = readUnit(splitReading(cells[index] ?? "")?.unit ?? "");
         return unit.ok ? unitSize(unit.value).quantity : [];
@@ -464,7 +535,7 @@ const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
 const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] | undefined => {
   const first = new Map<string, ExportColumn>();
   for (const column of columns) {
-    if (column.field === undefined) continue;
+    if (column.field === undefined || column.field === "unit") continue;
     const key = JSON.stringify([column.field, column.says]);
     const before = first.get(key);
     if (before) return [before, column];
@@ -538,14 +609,28 @@ const inspected = (
         unit: column.unit,
         says: column.says,
         alike: column.alike,
-        field: fieldSeen(column, given, words),
+        below: column.below,
+        field: held(column, fieldSeen(column, given, words)),
       }),
     ),
   };
 };
 
+/** With a word where the name is written once. */
+const held = (
+  { below }: ExportColumn,
+  field: Seen<string | undefined>,
+): Seen<string | undefined> =>
+  below
+    ? {
+        ...field,
+        evidence: `${field.evidence}; written once, it holds for the blank cells below it`,
+        confidence: "likely",
+      }
+    : field;
+
 const fieldSeen = (
-  { title, field, says, alike }: ExportColumn,
+  { title, field, says, alike, listed }: ExportColumn,
   given: ReadonlySet<string>,
   words: ReturnType<typeof titleWords>,
 ): Seen<string | undefined> => {
@@ -558,6 +643,12 @@ const fieldSeen = (
     };
   if (field === undefined)
     return { value: undefined, evidence: "not recognised, and left out", confidence: "open" };
+  if (listed)
+    return {
+      value: field,
+      evidence: `${nameOf(field)}: its every cell is an Id or serial number of the lineup's instruments`,
+      confidence: "likely",
+    };
   const english = readTitle(title, undefined, () => undefined).field === field;
   return {
     value: field,
@@ -573,7 +664,8 @@ const isMeasured = (field: string) =>
 
 const nameOf = (field = "") => (Object.hasOwn(FIELDS, field) ? FIELDS[field]?.name : quoted(field));
 
-const fieldNames = () =>
+/** Titles and fields that would be right. */
+export const fieldNames = () =>
   `right would be titles such as ${Object.entries(FIELDS)
     .map(([field, { titles }]) => `${titles[0]} (${field})`)
     .join(", ")}`;

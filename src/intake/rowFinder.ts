@@ -7,14 +7,7 @@ import { positionReader } from "./readPosition";
 import { readStage } from "./readStage";
 import type { RecordRows } from "./recordRows";
 import { similar } from "./similar";
-
-/** What a line of an export says about where it belongs, as written; blank where it says nothing. */
-export interface Place {
-  readonly object: string;
-  readonly part: string;
-  readonly position: string;
-  readonly stage: string;
-}
+import { type Place, splitPlaces } from "./splitPlaces";
 
 /** A refusal that may know which names come nearest to one that no row has. */
 export interface Lost extends Refusal {
@@ -62,6 +55,8 @@ interface Candidate<T extends RecordRows> extends FoundRow<T> {
  * Makes the search for the one row that a line belongs to, by panel or section, then combination or
  * pole, then stage, then part. A line that fits no row, or several, is refused with what would be right.
  *
+ * A panel and its part in one cell are parted where that gives one row and no other.
+ *
  * @param tables the record tables
  * @param positions every position that the export writes, by which its phase letters are known
  */
@@ -94,7 +89,7 @@ export const rowFinder = <T extends RecordRows>(
     return names;
   };
 
-  return (place, among) => {
+  const whole = (place: Place, among: readonly T[]): Finding<T> => {
     if (place.object === "")
       return refuse("none", 'names no panel or section; right would be a column "Panel".');
     const alike = (byObject.get(objectKey(place.object)) ?? []).filter(({ table }) =>
@@ -163,7 +158,21 @@ export const rowFinder = <T extends RecordRows>(
           `fits ${ofPart.length} rows: ${some(ofPart.map(({ name }) => name))}; say which in a column "Part"${among.length > 1 ? ' or "Test"' : ""}.`,
         );
   };
+
+  return (place, among) => {
+    const found = whole(place, among);
+    if (found.ok) return found;
+    const rows = splitPlaces(place, (text) => byObject.has(objectKey(text))).flatMap((split) => {
+      const one = whole(split, among);
+      return one.ok ? [one] : [];
+    });
+    const [first, ...others] = rows;
+    return first && others.every(({ value }) => isSameRow(value, first.value)) ? first : found;
+  };
 };
+
+const isSameRow = (one: FoundRow<RecordRows>, other: FoundRow<RecordRows>) =>
+  one.table === other.table && one.row === other.row;
 
 const NAMES = { position: "combination, phase or pole", stage: "stage" } as const;
 const TITLES = { position: "Combination", stage: "Stage" } as const;

@@ -67,7 +67,8 @@ const listed = (lines: readonly number[]) =>
 const latestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): Repeated<T> =>
   arrivals.reduce((one, other) => ((other.when ?? 0) > (one.when ?? 0) ? other : one));
 
-const agree = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): boolean => {
+/** Whether lines give each column one value. */
+export const agree = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): boolean => {
   const [first, ...others] = arrivals;
   const sofar = new Map(first?.cells);
   for (const { cells, table } of others)

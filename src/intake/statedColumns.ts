@@ -9,6 +9,8 @@ export const STATED = {
     /^(?:limit|limit value|acceptance|acceptance limit|criterion|(?:min|max|minimum|maximum|least)(?: value)?|required|grenzwert|mindestwert|höchstwert|sollwert|limite|valeur (?:min|max)|par requerido|couple requis|límite|valor (?:mín|máx|mínimo|máximo))$/,
   corrected:
     /^(?:(?:r|ir|resistance)? ?corrected.*|(?:r|ir|resistance) (?:at )?20 ?(?:°c|c)?|(?:widerstand )?korrigiert.*|(?:résistance )?corrigée?.*|(?:resistencia )?corregida?.*)$/,
+  spread:
+    /^(?:(?:pole |phase |max |maximum |greatest )?(?:spread|deviation|difference|discrepancy|unbalance)|(?:pol|max )?abweichung|streuung|spreizung|écart|dispersion|desviación|dispersión)$/,
   result:
     /^(?:result|verdict|assessment|pass|pass fail|ok|ok nok|in order|ergebnis|bewertung|beurteilung|résultat|resultado)$/,
 } as const satisfies Record<string, RegExp>;
@@ -20,8 +22,11 @@ export const isStated = (field: string): field is StatedField => Object.hasOwn(S
 /** The limit that a reading of the kind is held against. */
 const LIMITS = ["minimum", "maximum", "required"];
 
+/** How far the poles of a device are apart: resistances in per cent, times. */
+const SPREADS = ["spread", "poleSpread"];
+
 /**
- * The column of a kind that a layout's own limit, corrected value or result is compared with.
+ * The column of a kind that a layout's own limit, corrected value, spread or result is compared with.
  *
  * @example statedColumn(contact, "limit")?.id // "maximum"
  */
@@ -30,7 +35,7 @@ export const statedColumn = ({ columns }: RecordKind, field: StatedField): Colum
     ? columns.find(({ id }) => LIMITS.includes(id))
     : field === "result"
       ? columns.find(({ role }) => role === "result")
-      : columns.find(({ id }) => id === field);
+      : columns.find(({ id }) => (field === "spread" ? SPREADS.includes(id) : id === field));
 
 /**
  * What a title says that the layout states, where the kind has such a column of that quantity.
@@ -47,9 +52,9 @@ export const statedField = (kind: RecordKind, title: string): StatedField | unde
       STATED[field].test(words) &&
       (field === "result"
         ? unit === undefined
-        : unit !== undefined &&
-          column.unit !== undefined &&
-          unitSize(unit).quantity === unitSize(column.unit).quantity)
+        : column.unit === undefined
+          ? unit === undefined || unit === "%"
+          : unit !== undefined && unitSize(unit).quantity === unitSize(column.unit).quantity)
     );
   });
 };

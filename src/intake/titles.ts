@@ -19,6 +19,10 @@ export interface ExportColumn {
   readonly field?: string;
   /** Set for a column of a wide table, whose title says more than the field. */
   readonly says?: Says;
+  /** Set where its name is written once and holds for the blank cells below it. */
+  readonly below?: true;
+  /** Set where its cells, and not its title, say that it is the instrument. */
+  readonly listed?: true;
   /** Title of the column before it that reads alike, for which it was left out. */
   readonly alike?: string;
 }

@@ -204,6 +204,9 @@ export const messages = {
     title: (sheet: string, row: number, kind: string) => `${sheet}, row ${row}: ${kind}`,
     kind: "Its rows are records of",
     fact: (title: string, value: string) => `For all rows: ${title} ${value}`,
+    below: (title: string) => `Blank cells under "${title}"`,
+    nameAbove: "hold the name above them",
+    noName: "hold nothing",
     records: (count: number) => (count === 1 ? "1 record" : `${count} records`),
     problems: (count: number) =>
       count === 1 ? "1 line is not understood" : `${count} lines are not understood`,

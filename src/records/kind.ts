@@ -53,6 +53,8 @@ export interface Column {
   /** Width in characters. */
   readonly width: number;
   readonly unit?: Unit;
+  /** For a column whose unit differs by row: id of the column that names it. */
+  readonly unitIn?: string;
   readonly format?: string;
   readonly accepts?: Accepts;
   /** One sentence for the person who fills the cell. */

@@ -102,6 +102,7 @@ const columns: readonly Column[] = [
     header: "Measured",
     role: "entry",
     width: 9,
+    unitIn: "inUnit",
     accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
     help: "In the unit that stands in its row: the pick-up, or the time from injection to the trip contact.",

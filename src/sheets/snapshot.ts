@@ -20,7 +20,7 @@ export interface TableSnapshot {
   readonly seen?: Seen;
 }
 
-/** A limit, corrected value or result that a layout states itself: in the unit of the kind's column, at its own cell. */
+/** A limit, corrected value, spread or result that a layout states itself: in the unit of the kind's column, a share in per cent, at its own cell. */
 export interface Stated {
   readonly value: number | "Pass" | "Fail";
   readonly row: number;
@@ -39,6 +39,11 @@ export interface Seen {
   ) => { row: number; column: number; value: CellValue } | undefined;
   /** What the layout states of a row, by id of the kind's column; only compared, never written. */
   readonly stated?: (row: number) => ReadonlyMap<string, Stated>;
+  /** The layout's own formulas in the row of a value's cell that take that cell. */
+  readonly takenBy?: (
+    row: number,
+    column: number,
+  ) => readonly { readonly row: number; readonly column: number; readonly formula: string }[];
   /** The value as the layout's own unit has it. */
   readonly written: (row: number, column: number, value: CellValue) => CellValue;
 }

@@ -24,8 +24,10 @@ export const tableMap = z.strictObject({
   shape: z.optional(z.enum(["long", "wide"])),
   decimal: z.optional(z.enum([".", ","])),
   dateOrder: z.optional(z.enum(DATE_ORDERS)),
-  /** By title, what a column holds: a field, `resistance of L1-E`, `resistance of L1-E before`; what the layout states itself and is compared: `limit`, `corrected`, `result`; or `left out`. */
+  /** By title, what a column holds: a field, `resistance of L1-E`, `resistance of L1-E before`; what the layout states itself and is compared: `limit`, `corrected`, `spread`, `result`; or `left out`. */
   columns: z.optional(z.record(z.string(), text)),
+  /** Titles of columns whose name is written once and holds for the blank cells below it, up to a blank line, a sum or a note. */
+  down: z.optional(z.array(text)),
   /** By title word, what holds for every row: `{ "Panel": "=H01", "Stage": "before" }`. */
   facts: z.optional(z.record(z.string(), z.string())),
   /** By field, what a text of the sheet means: `{ "object": { "Bay 1": "=H01" } }`. */

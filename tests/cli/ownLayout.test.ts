@@ -2,7 +2,7 @@ import { execFile } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { readXlsx, type Sheet } from "hucre/xlsx";
+import { readXlsx, type Sheet, writeXlsx } from "hucre/xlsx";
 import { beforeAll, expect, test } from "vitest";
 import type { FileReport } from "../../src/cli/checkCommand";
 import { SAMPLE } from "../support/lineups";
@@ -77,6 +77,53 @@ test("intake writes the readings in the layout's own units, and check misses the
   const sheet = await sheetOf(at("out.xlsx"));
   expect([sheet.rows[6]?.[5], sheet.rows[7]?.[4], sheet.rows[13]?.[3]]).toEqual([47.3, 52.5, 32.5]);
   expect(addresses(after, "missing-reading")).toEqual([]);
+});
+
+test("what map guesses is put right by what columns and names mean, typed or in a file", async () => {
+  const said = await run(
+    ...["map", OWN, "-o", at("said.json"), "--lineup", SAMPLE],
+    ...["--columns", "Temperatur (°C)=left out, Prüfstrom (A)=current"],
+    ...["--means", "object: H02==H03; part: Q0=Breaker Q0"],
+  );
+  const columns = { "Temperatur (°C)": "left out", "Prüfstrom (A)": "current" };
+  const means = { object: { H02: "=H03" }, part: { Q0: "Breaker Q0" } };
+  writeFileSync(at("columns.json"), JSON.stringify(columns));
+  writeFileSync(at("means.json"), JSON.stringify(means));
+  await run(
+    ...["map", OWN, "-o", at("file.json"), "--lineup", SAMPLE],
+    ...["--columns", at("columns.json"), "--means", at("means.json")],
+  );
+  expect(said).toMatchObject({ code: 0, err: "" });
+  const { maps } = JSON.parse(readFileSync(at("said.json"), "utf8"));
+  expect(maps).toMatchObject([
+    { kind: "insulation", columns: { "Temperatur (°C)": "left out" }, means },
+    { kind: "contact", columns: { "Prüfstrom (A)": "current" }, means },
+  ]);
+  expect(readFileSync(at("file.json"), "utf8")).toBe(readFileSync(at("said.json"), "utf8"));
+}, 60_000);
+
+test.each([
+  [["--columns", "Feld=panle"], '"panle" is no field to map a title to; right would be titles'],
+  [["--columns", "Panel=object"], 'has no column titled "Panel" in the blocks found'],
+  [["--columns", "Feld="], "right would be a JSON file with an object of column title and field"],
+  [["--means", "panel: X==H01"], "right would be a JSON file with an object of field"],
+])("map %s is refused with what would be right", async (more, right) => {
+  const refused = await run("map", OWN, "-o", at("no.json"), "--lineup", SAMPLE, ...more);
+  expect(refused).toMatchObject({ code: 2, err: expect.stringContaining(right) });
+  expect(existsSync(at("no.json"))).toBe(false);
+});
+
+test("titles in one's own words are recognised by map", async () => {
+  const rows = [
+    ["Skap", "Del", "Pol", "R (µΩ)"],
+    ["H01", "Q0", "L1", 31],
+  ];
+  writeFileSync(at("own-words.xlsx"), await writeXlsx({ sheets: [{ name: "Motstand", rows }] }));
+  writeFileSync(at("words.json"), '{"object": ["Skap"], "part": ["Del"]}');
+  const map = (...more: string[]) =>
+    run("map", at("own-words.xlsx"), "-o", at("own-words.json"), "--lineup", SAMPLE, ...more);
+  expect((await map()).code).toBe(2);
+  expect((await map("--synonyms", at("words.json"))).out).toMatch(/Motstand row 1: contact/);
 });
 
 const sheetOf = async (book: string): Promise<Sheet> => {

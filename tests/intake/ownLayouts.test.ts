@@ -4,8 +4,10 @@ import { mappedTables } from "../../src/intake/mappedTables";
 import { placeReadings } from "../../src/intake/place";
 import { readExport } from "../../src/intake/readExport";
 import type { CellValue } from "../../src/records/kind";
+import { protection } from "../../src/records/protection";
+import { rowsOf } from "../../src/records/rowsOf";
 import type { SheetCells, Snapshot } from "../../src/sheets/snapshot";
-import { sampleLineup } from "../support/lineups";
+import { equipped, sampleLineup } from "../support/lineups";
 
 const lineup = sampleLineup();
 
@@ -261,6 +263,24 @@ test("a heading over lines says their stage; sums of something are no records", 
   ]);
 });
 
+test("lines under several headings of one table are counted together", () => {
+  const [guessed] = guessMaps(
+    book([
+      ["Panel", "Part", "L1-E (GΩ)", "L2-E (GΩ)", "Temperature (°C)"],
+      ["Before HV test"],
+      ["H01", "cable side", 52, 61, 20],
+      ["X77", "cable side", 52, 61, 20],
+      ["After HV test"],
+      ["H01", "cable side", 51, 60, 20],
+    ]),
+    lineup,
+  );
+  expect(guessed).toMatchObject({
+    confidence: "open",
+    evidence: "2 of 3 lines find their row of insulation",
+  });
+});
+
 test("a breaker's operation may stand in a column of its own, and its control voltage names the wave", () => {
   const { tables, problems } = read(
     book([
@@ -334,12 +354,38 @@ test("of two columns that read alike the first is taken, the other left out and 
   const [guessed] = guessMaps(
     book([
       ["Panel", "Breaker", "Pole", "R (µΩ)", "Tester", "By"],
-      ["H01", "Q0", "L1", 31, "MO-1", "Crew 1 (invented)"],
+      ["H01", "Q0", "L1", 31, "Crew 2 (invented)", "Crew 1 (invented)"],
     ]),
     lineup,
   );
   expect(guessed?.map.columns).toMatchObject({ Tester: "by", By: "left out" });
   expect(guessed?.block.columns.at(-1)?.field.evidence).toMatch(/reads as the same as "Tester"/);
+});
+
+test("a column of nothing but the lineup's instruments is the instrument, whatever its title; one of people is not", () => {
+  const lines = (testers: readonly string[]): CellValue[][] => [
+    ["Panel", "Breaker", "Pole", "R (µΩ)", "Tester", "By"],
+    ...testers.map((tester, at): CellValue[] => [
+      "H01",
+      "Q0",
+      `L${at + 1}`,
+      31,
+      tester,
+      "Crew 1 (invented)",
+    ]),
+  ];
+  const [meter, other] = lineup.instruments;
+  const snapshot = book(lines([meter?.id ?? "", other?.serial ?? ""]));
+  const [guessed] = guessMaps(snapshot, lineup);
+  expect(guessed?.map.columns).toMatchObject({ Tester: "instrument", By: "by" });
+  expect(guessed?.block.columns[4]?.field.evidence).toMatch(/every cell is an Id or serial number/);
+  const { tables } = mappedTables(snapshot, lineup, guessed ? [guessed.map] : []);
+  expect(tables[0]?.rows.map(({ instrument, by }) => [instrument, by])).toEqual([
+    [meter?.id, "Crew 1 (invented)"],
+    [other?.id, "Crew 1 (invented)"],
+  ]);
+  const people = guessMaps(book(lines([meter?.id ?? "", "Crew 2 (invented)"])), lineup);
+  expect(people[0]?.map.columns).toMatchObject({ Tester: "by", By: "left out" });
 });
 
 test("a block none of whose lines finds a row is told, with its first line and why", () => {
@@ -443,5 +489,321 @@ test("where the reading itself has no cell, nothing of its line is placed", () =
   expect(placed).toEqual([]);
   expect(unplaced.map(({ reason }) => reason)).toEqual([
     'the sheet "Own" has no cell for "R 1 min MΩ" (61000), "Temperature °C" (20) of =H01 · Circuit · L2-E · before, and nothing of the line is placed; right would be a column for them there.',
+  ]);
+});
+
+test.each([
+  ["Unit", "R"],
+  ["Einheit", "Widerstand"],
+  ["Unité", "Résistance"],
+  ["Unidad", "Resistencia"],
+])("a column %s beside %s gives each reading its unit", (unit, resistance) => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "Combination", "Stage", resistance, unit, "Temperature (°C)"],
+      ["H01", "Circuit", "L1-E", "before", 52.5, "GΩ", 20],
+      ["H01", "Circuit", "L2-E", "before", 48_000, "MΩ", 20],
+      ["H01", "Circuit", "L3-E", "before", "> 2", "TΩ", 20],
+      ["H02", "Circuit", "L1-E", "before", null, "GΩ", 20],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(tables[0]?.rows.map(({ reading, temperature }) => [reading, temperature])).toEqual([
+    [52_500, 20],
+    [48_000, 20],
+    ["> 2 TΩ", 20],
+    [undefined, 20],
+  ]);
+  // What is placed there goes into the row's unit.
+  const at = tables[0]?.at.get("reading") ?? -1;
+  expect(tables[0]?.table.seen?.written(3, at, 61_000)).toBe(61);
+});
+
+test("a column of units after three phases is for each of them, and not for what has another quantity", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Breaker", "L1", "L2", "L3", "Unit", "Temperature", "Unit"],
+      ["H01", "Q0", 31, 32.5, 30, "µΩ", 20, "°C"],
+      ["H02", "Q0", 0.031, 0.0325, 0.03, "mΩ", 21, "°C"],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(
+    tables[0]?.rows.map(({ pole, reading, temperature }) => [pole, reading, temperature]),
+  ).toEqual([
+    ["L1", 31, 20],
+    ["L2", 32.5, 20],
+    ["L3", 30, 20],
+    ["L1", 31, 21],
+    ["L2", 32.5, 21],
+    ["L3", 30, 21],
+  ]);
+});
+
+test("a unit that is none known is said at its cell, and its reading is no number", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "Pole", "R", "Unit"],
+      ["H01", "Q0", "L1", 31, "µΩ"],
+      ["H01", "Q0", "L2", 32, "uOhmz"],
+    ]),
+  );
+  expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([31, "32 uOhmz"]);
+  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+    [2, 4, '"uOhmz" is not a unit known here; µΩ belongs here.'],
+  ]);
+});
+
+test("a relay's reading goes by the unit that its record names", () => {
+  const relays = { ...lineup, panels: equipped(lineup).panels };
+  const snapshot = book([
+    ["Panel", "Part", "Point", "Measured", "Unit"],
+    ...rowsOf(protection, relays)
+      .slice(0, 2)
+      .map(({ object, part, point, inUnit }): CellValue[] => [
+        String(object),
+        String(part),
+        String(point),
+        inUnit === "s" ? 1000 : 1200,
+        inUnit === "s" ? "ms" : "mA",
+      ]),
+  ]);
+  const maps = guessMaps(snapshot, relays).map(({ map }) => map);
+  const { tables, problems } = mappedTables(snapshot, relays, maps);
+  expect(problems).toEqual([]);
+  expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([1.2, 1]);
+});
+
+test("names written once hold for the blank cells below them, which the map and its evidence say", () => {
+  const snapshot = book([
+    ["Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+    ["H01", "Circuit", "L1-E", "before", 52],
+    [null, null, "L2-E", null, 53],
+    [null, null, "L1-E", "after", 51],
+    [null, null, "L2-E", null, 50],
+    ["H02", "Circuit", "L1-E", "before", 48],
+    [null, null, "L2-E", null, 49],
+  ]);
+  const { maps, tables, problems } = read(snapshot);
+  expect(problems).toEqual([]);
+  expect(maps[0]?.down).toEqual(["Panel", "Part", "Stage"]);
+  expect(guessMaps(snapshot, lineup)[0]?.block.columns[0]?.field).toMatchObject({
+    value: "object",
+    confidence: "likely",
+    evidence: expect.stringMatching(/written once, it holds for the blank cells below it$/),
+  });
+  expect(
+    tables[0]?.rows.map(({ object, part, combination, stage, reading }) =>
+      [object, part, combination, stage, reading].join(" "),
+    ),
+  ).toEqual([
+    "=H01 Circuit L1-E before 52000",
+    "=H01 Circuit L2-E before 53000",
+    "=H01 Circuit L1-E after 51000",
+    "=H01 Circuit L2-E after 50000",
+    "=H02 Circuit L1-E before 48000",
+    "=H02 Circuit L2-E before 49000",
+  ]);
+  // Taken out of the map, each line is asked for its own.
+  const { down: _down, ...each } = maps[0] ?? { sheet: "", kind: "", titles: 1 };
+  expect(mappedTables(snapshot, lineup, [each]).tables[0]?.rows).toHaveLength(2);
+});
+
+const POLES = ["Panel", "Part", "Pole", "R (µΩ)", "Temperature (°C)"];
+const Q0 = (name: string | null, pole: string, reading: number): CellValue[] => [
+  name,
+  name && "Q0",
+  pole,
+  reading,
+  20,
+];
+
+test("a sum or a blank line ends what a name holds for", () => {
+  const [first, second] = [
+    ["Mean", null, null, 30],
+    [null, null, null, null],
+  ].map((between) => {
+    const snapshot = book([
+      POLES,
+      Q0("H01", "L1", 31),
+      Q0(null, "L2", 32),
+      between,
+      Q0("H02", "L1", 28),
+      Q0(null, "L2", 29),
+    ]);
+    const { maps, tables } = read(snapshot);
+    expect(maps[0]?.down).toEqual(["Panel", "Part"]);
+    expect(tables[0]?.rows.map(({ object, pole }) => [object, pole])).toEqual([
+      ["=H01", "L1"],
+      ["=H01", "L2"],
+      ["=H02", "L1"],
+      ["=H02", "L2"],
+    ]);
+    // The same map over a sheet whose second name went: nothing of it comes to stand under the first.
+    const without = book([
+      POLES,
+      Q0("H01", "L1", 31),
+      Q0(null, "L2", 32),
+      between,
+      Q0(null, "L3", 28),
+    ]);
+    return mappedTables(without, lineup, maps);
+  });
+  for (const one of [first, second]) {
+    expect(one?.tables[0]?.rows.map(({ pole }) => pole)).toEqual(["L1", "L2"]);
+    expect(one?.problems.map(({ row }) => row)).toEqual([4]);
+  }
+});
+
+test.each([
+  [
+    "in the middle of its lines",
+    [
+      Q0(null, "L1", 31),
+      Q0("H01", "L2", 32),
+      Q0(null, "L3", 30),
+      Q0(null, "L1", 28),
+      Q0("H02", "L2", 29),
+      Q0(null, "L3", 27),
+    ],
+  ],
+  [
+    "on every line but one",
+    [Q0("H01", "L1", 31), Q0("H01", "L2", 32), Q0("H01", "L3", 30), Q0(null, "L1", 28)],
+  ],
+  [
+    "and one forgotten, so that a record would have two readings",
+    [Q0("H01", "L1", 31), Q0(null, "L2", 32), Q0(null, "L1", 28), Q0(null, "L2", 27)],
+  ],
+  ["and no line below it with a reading", [Q0("H01", "L1", 31), [null, null, "L2", null, null]]],
+])("a name that stands %s is not carried down", (_where, lines) => {
+  const { maps, tables } = read(book([POLES, ...(lines as CellValue[][])]));
+  expect(maps[0]?.down).toBeUndefined();
+  expect(tables[0]?.rows).toHaveLength(lines.filter(([name]) => name !== null).length);
+});
+
+test("a map by which names would hold for two readings of one record holds none, and says so", () => {
+  const whole = book([POLES, Q0("H01", "L1", 31), Q0(null, "L2", 32), Q0("H02", "L1", 28)]);
+  const { maps } = read(whole);
+  expect(maps[0]?.down).toEqual(["Panel", "Part"]);
+  const { tables, problems } = mappedTables(
+    book([POLES, Q0("H01", "L1", 31), Q0(null, "L2", 32), Q0(null, "L1", 28)]),
+    lineup,
+    maps,
+  );
+  expect(tables[0]?.rows.map(({ object, pole, reading }) => [object, pole, reading])).toEqual([
+    ["=H01", "L1", 31],
+  ]);
+  expect(problems[0]).toMatchObject({
+    row: 3,
+    column: 3,
+    message:
+      'Were the names under "Panel", "Part" held for the blank cells below them, row 4 would be a second line of =H01 · Breaker Q0 · L1; so none is held. Write them on each line.',
+  });
+});
+
+test("a panel or section and its part in one cell are parted by the lineup's names", () => {
+  const insulated = read(
+    book([
+      ["Test object", "Phases", "Stage", "R (GΩ)", "Temperature (°C)"],
+      ["=H01 CB open", "L1", "before", 52, 20],
+      ["H01 cable side", "L2-E", "before", 53, 20],
+      ["Bus A busbar", "L1-E", "before", 54, 20],
+    ]),
+  );
+  expect(insulated.problems).toEqual([]);
+  expect(
+    insulated.tables[0]?.rows.map(({ object, part, combination }) => [object, part, combination]),
+  ).toEqual([
+    ["=H01", "Breaker Q0", "L1 open"],
+    ["=H01", "Circuit", "L2-E"],
+    ["Bus A", "Busbar", "L1-E"],
+  ]);
+  const contacts = read(
+    book([
+      ["Equipment", "R (µΩ)", "Test current (A)"],
+      ["H03 Q0 L1", 31, 200],
+      ["H03/Q0/L2", 32, 200],
+      ["=H03-Q0 L3", 30, 200],
+    ]),
+  );
+  expect(contacts.problems).toEqual([]);
+  expect(contacts.tables[0]?.rows.map(({ object, part, pole }) => [object, part, pole])).toEqual([
+    ["=H03", "Breaker Q0", "L1"],
+    ["=H03", "Breaker Q0", "L2"],
+    ["=H03", "Breaker Q0", "L3"],
+  ]);
+});
+
+test.each(["H03 Q7 L1", "X03 Q0 L1", "H03 Q0", "H03 L1 Q0 spare"])(
+  "%s in one cell names no panel, part and pole of the lineup, and is asked for",
+  (written) => {
+    const { tables, problems } = read(
+      book([
+        ["Panel", "R (µΩ)", "Test current (A)"],
+        ["H03 Q0 L2", 32, 200],
+        [written, 31, 200],
+      ]),
+    );
+    expect(tables[0]?.rows.map(({ pole }) => pole)).toEqual(["L2"]);
+    expect(problems.map(({ row, message }) => [row, message])).toEqual([
+      [2, expect.stringContaining("is taken for no record")],
+    ]);
+  },
+);
+
+test("a bound placed into a cell that formulas of its row take is told with the formulas' cells", () => {
+  const titles = ["Panel", "Part", "Combination", "Stage", "R (GΩ)", "R at 20 °C (GΩ)", "Result"];
+  const { tables } = read(
+    book(
+      [
+        titles,
+        ["H01", "Circuit", "L1-E", "before", null, null, null],
+        ["H01", "Circuit", "L2-E", "before", null, null, null],
+        ["H01", "Circuit", "L3-E", "before", 48, 60, "pass"],
+      ],
+      {
+        formulas: {
+          "1,5": "E2*1.25",
+          "1,6": 'IF(E2>=5,"pass","FAIL")',
+          "2,5": "E3*1.25",
+          "3,5": "E4*1.25",
+        },
+      },
+    ),
+  );
+  const exported = readExport(
+    "Panel,Part,Combination,Stage,R\nH01,Circuit,L1-E,before,> 200 GΩ\nH01,Circuit,L2-E,before,61 GΩ\n",
+    { name: "invented.csv" },
+  );
+  if (!exported.ok) throw new Error(exported.reason);
+  const { placed, unplaced } = placeReadings(exported.value, tables, { replace: false });
+  expect(placed.map(({ row, value }) => [row, value])).toEqual([
+    [0, "> 200 GΩ"],
+    [1, 61_000],
+  ]);
+  expect(unplaced.map(({ source, reason }) => [source.line, reason])).toEqual([
+    [
+      2,
+      expect.stringMatching(
+        /^"> 200 GΩ" goes into E2 of the sheet "Own" as text, and the formula at F2 \(=E2\*1\.25\), as those at G2, takes that cell: with text, arithmetic gives #VALUE!, a comparison takes it for more/,
+      ),
+    ],
+  ]);
+});
+
+test("lines that wait for their readings are no titles, whatever words stand in them", () => {
+  const { tables, problems } = read(
+    book([
+      ["Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+      ["H01", "Circuit", "L1-E", "before", 52],
+      ["H01", "Circuit", "L2-E", "before", null],
+      ["H01", "Circuit", "L3-E", "before", null],
+      ["H02", "Circuit", "L1-E", "before", 48],
+    ]),
+  );
+  expect(problems).toEqual([]);
+  expect(tables.map(({ rows }) => rows.map(({ reading }) => reading))).toEqual([
+    [52_000, undefined, undefined, 48_000],
   ]);
 });

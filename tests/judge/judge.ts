@@ -18,6 +18,7 @@ import { functionBook, ourOutcomes, outcomeDifferences, outcomesOf } from "./fun
 import { judgeBook } from "./judgeBook";
 import { convert, openpyxl, scratch } from "./outside";
 import { computedColumns } from "./recordValues";
+import { textUnderFormulas } from "./textUnderFormulas";
 import { faultyPlan, findingsOf, otherWriter, readingDifferences, uncalculated } from "./writers";
 
 /**
@@ -129,6 +130,11 @@ outcome(
 outcome(
   "a record workbook that openpyxl saved, its values gone, comes to the same findings, line by line",
   await same("records-openpyxl", findingsOf(uncalculated(direct))),
+);
+
+outcome(
+  "formulas that take a cell with a bound, as LibreOffice computes them",
+  await textUnderFormulas(folder),
 );
 
 process.stdout.write(`${passed} passed, ${failed} failed\n`);

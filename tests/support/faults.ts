@@ -371,11 +371,18 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     const at = cell(book, next, ({ id }) => id === "instrument");
     if (!table || !at) return undefined;
     const lapsed = withCells(table, [{ row: 0, header: "Due", value: 46_300 }]);
+    // One finding for the instrument and table, at its first row.
+    const { headers, cells } = at.table;
+    const used = cells.findIndex(
+      (line) =>
+        line[headers.indexOf("Instrument")]?.value &&
+        Number(line[headers.indexOf("Date")]?.value) > 46_300,
+    );
     return {
       findings: reportWith(book, table.name, lapsed).findings,
       rules: ["instrument-lapsed"],
       sheet: at.table.sheet,
-      addresses: [addressOf(at.table, at.row, "Instrument")],
+      addresses: [addressOf(at.table, used, "Instrument")],
     };
   },
   "a date yet to come": (book, next) => {

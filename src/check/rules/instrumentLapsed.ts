@@ -1,22 +1,22 @@
 import { serialDay } from "../../quantities/dates";
 import { isBlank } from "../../records/kind";
-import { dayOf, type Rule, rowName, where } from "../context";
+import { dayOf, overRows, type Rule, rowName, where } from "../context";
+import type { Finding } from "../finding";
 
 /** An instrument that was out of calibration on the day of the test, or whose calibration is not known. */
 export const instrumentLapsed: Rule = {
   id: "instrument-lapsed",
   title: "An instrument out of calibration",
   finds:
-    "a test made with an instrument outside its calibration (stop), or with one whose calibration dates are not listed (query)",
+    "tests made with an instrument outside its calibration (stop), or with one whose calibration dates are not listed (query): once for each instrument and record table, at its first row",
   why: "Outside its calibration nobody can say how far the instrument was off.",
   satisfies:
     "the calibration that covers the day of the test, a calibration after it that shows the instrument was right, or the test repeated",
   quiet:
     "where the test has no date, or the instrument is not listed: both are said by other rules",
-  reads: "row",
-  rows:
-    (table, { instruments }) =>
-    (row, stored) => {
+  reads: "table",
+  find: (table, { instruments }) => {
+    const found = overRows(table, (row, stored): Finding | undefined => {
       const day = dayOf(stored.date);
       if (isBlank(stored.instrument) || day === undefined) return undefined;
       const id = String(stored.instrument).trim();
@@ -37,5 +37,31 @@ export const instrumentLapsed: Rule = {
             message: `${rowName(table, row)}: instrument "${id}" was used on ${serialDay(day)}, outside its calibration from ${serialDay(calibrated)} to ${serialDay(due)}.`,
           }
         : undefined;
+    });
+    const groups = new Map<string, Finding[]>();
+    for (const { finding } of found) {
+      const id = String(finding.found).toLowerCase();
+      const group = groups.get(id) ?? [];
+      groups.set(id, group);
+      group.push(finding);
+    }
+    return [...groups.values()].flatMap(together);
+  },
+};
+
+/** Cells that a finding names one by one. */
+const NAMED = 5;
+
+/** One finding of an instrument, at its first row; a concession of it is of so many rows and no more. */
+const together = ([first, ...others]: readonly Finding[]): Finding[] => {
+  if (!first || others.length === 0) return first ? [first] : [];
+  const named = others.slice(0, NAMED).map(({ address }) => address);
+  const more = others.length - named.length;
+  return [
+    {
+      ...first,
+      found: `${first.found}, ${others.length + 1} rows`,
+      message: `${first.message} So it is on ${others.length} more ${others.length === 1 ? "row" : "rows"} of the table, at ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`,
     },
+  ];
 };

@@ -4,6 +4,7 @@ import type { Stated } from "../../sheets/snapshot";
 import { headerOf, type JudgedTable, type Rule, rowName, said, shown, where } from "../context";
 import type { Finding } from "../finding";
 import { addressesFrom } from "../formulas/fromItsRow";
+import { spreadOf } from "../spreads";
 
 /** A value worked out with a factor of two figures departs from ours by no more than this (practice). */
 const ROUNDING = 0.02;
@@ -21,12 +22,12 @@ export const statedDiffers: Rule = {
   id: "stated-differs",
   title: "What a sheet says itself",
   finds:
-    "in a layout of somebody's own, a result, limit or corrected value that differs from what the record comes to, and a formula unlike the others of its column",
+    "in a layout of somebody's own, a result, limit, corrected value or spread of poles that differs from what the record comes to, and a formula unlike the others of its column",
   why: "People read the sheet: a “pass” beside a failing reading, a softer limit or a wrong factor goes on from there.",
   satisfies:
     "the sheet's own formula or word put right; where the sheet is right, the lineup's criterion or correction",
   quiet:
-    "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), and where the record cannot be judged",
+    "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for a spread that is rounded or reckoned in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
   reads: "table",
   find: (table) => {
     const { stated } = table.table.seen ?? {};
@@ -42,7 +43,11 @@ export const statedDiffers: Rule = {
     return [...columns].flatMap(([id, cells]) => {
       const unlike = unlikeOthers(cells);
       const found =
-        id === "result" ? results(table, id, cells) : numbers(table, id, cells, limitOf(table, id));
+        id === "result"
+          ? results(table, id, cells)
+          : SPREADS.has(id)
+            ? spreads(table, id, cells)
+            : numbers(table, id, cells, limitOf(table, id));
       const told = new Set(found.map(({ address }) => address));
       return [
         ...found,
@@ -70,8 +75,7 @@ const limitOf = ({ kind }: JudgedTable, id: string): "most" | "least" | undefine
 
 /** A pass beside a record that fails; a fail beside one that passes, where the word is for that record alone. */
 const results = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] => {
-  const places = new Map<string, number>();
-  for (const cell of cells) places.set(placeOf(cell), (places.get(placeOf(cell)) ?? 0) + 1);
+  const places = counted(cells);
   const passes = cells.filter(({ value, wanted }) => value === "Pass" && wanted === "Fail");
   const fails = cells.filter(
     (cell) => cell.value === "Fail" && cell.wanted === "Pass" && places.get(placeOf(cell)) === 1,
@@ -87,6 +91,13 @@ const results = (table: JudgedTable, id: string, cells: readonly Cell[]): Findin
     ...passes.map((cell) => finding(cell, [])),
     ...fails.slice(0, 1).map((cell) => finding(cell, fails)),
   ];
+};
+
+/** How many records each cell is of. */
+const counted = (cells: readonly Cell[]): ReadonlyMap<string, number> => {
+  const places = new Map<string, number>();
+  for (const cell of cells) places.set(placeOf(cell), (places.get(placeOf(cell)) ?? 0) + 1);
+  return places;
 };
 
 const placeOf = ({ row, column }: Cell): string => a1(row, column);
@@ -145,6 +156,37 @@ const numbers = (
       },
     ];
   });
+};
+
+const SPREADS: ReadonlySet<string> = new Set(["spread", "poleSpread"]);
+
+/** Spreads that the poles of their group do not come to, neither as per cent nor as a share. */
+const spreads = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] => {
+  const off = cells.flatMap((cell) => {
+    const spread = spreadOf(table, cell.at);
+    const value = Number(cell.value);
+    const near = (stated: number) =>
+      spread?.right.some(
+        (right) => Math.abs(stated - right) <= Math.max(ROUNDING * right, spread.step / 2 + 1e-9),
+      );
+    const isRight =
+      spread === undefined || near(value) || (spread.unit === "%" && near(100 * value));
+    return isRight ? [] : [{ cell, spread, value }];
+  });
+  // A cell of several poles is right where it is so for one.
+  const [all, wrong] = [counted(cells), counted(off.map(({ cell }) => cell))];
+  const once = [...new Map(off.map((one) => [placeOf(one.cell), one])).values()].filter(
+    ({ cell }) => wrong.get(placeOf(cell)) === all.get(placeOf(cell)),
+  );
+  return once.map(
+    ({ cell, spread: { wanted, unit }, value }): Finding => ({
+      ...placed(table, id, cell),
+      weight: "query",
+      message: `${rowName(table, cell.at)}: the sheet says that the poles are ${said(value)} ${unit} apart; by their readings the greatest is ${said(Number(wanted.toPrecision(3)))} ${unit} above the lowest${unit === "%" ? ", and no other usual way to reckon it gives that either" : ""}. Put right the sheet's formula, or the cells it takes.`,
+      found: said(value),
+      expected: said(Number(wanted.toPrecision(3))),
+    }),
+  );
 };
 
 /** Cells whose formula, as it reads from its own row, is none of the most; or that hold none among formulas. */

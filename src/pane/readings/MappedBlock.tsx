@@ -65,6 +65,25 @@ export function MappedBlock({
           {text.fact(title, value)}
         </Typography>
       ))}
+      {(given.down ?? []).map((title) => (
+        <Choice
+          key={title}
+          label={text.below(title)}
+          value={map.down?.includes(title) ? "above" : "nothing"}
+          choices={[
+            { value: "above", label: text.nameAbove },
+            { value: "nothing", label: text.noName },
+          ]}
+          onChoose={(hold) =>
+            setMap({
+              ...map,
+              down: given.down?.filter((one) =>
+                one === title ? hold === "above" : map.down?.includes(one),
+              ),
+            })
+          }
+        />
+      ))}
       <Box component="details">
         <summary>{messages.readings.columns}</summary>
         <ColumnChoices

@@ -31,6 +31,25 @@ keepsQuiet("instrument-lapsed", [
   ],
 ]);
 
+test("an instrument that lapsed is one finding for each table that it was used in, at its first row there", () => {
+  const book = sound();
+  const rows = [2, 3, 5, 6, 7, 8, 9];
+  for (const row of rows) book.set(INSULATION, row, "Date", 46_800);
+  book.set(CONTACT, 1, "Date", 46_800);
+  const found = ofRule(book.snapshot, "instrument-lapsed");
+  const at = (row: number) => book.at(INSULATION, row, "Instrument");
+  expect(found.map(({ address, weight, found }) => [address, weight, found])).toEqual(
+    expect.arrayContaining([
+      [at(2), "stop", "X-1, 7 rows"],
+      [book.at(CONTACT, 1, "Instrument"), "stop", "X-1"],
+    ]),
+  );
+  expect(found).toHaveLength(2);
+  expect(found.find(({ address }) => address === at(2))?.message).toContain(
+    `on 6 more rows of the table, at ${[3, 5, 6, 7, 8].map(at).join(", ")} and 1 more.`,
+  );
+});
+
 test("an instrument whose calibration dates are not listed is asked about", () => {
   const book = sound();
   book.set("GearInstruments", 0, "Due", null);

@@ -137,3 +137,77 @@ test("what departs alike is one finding", () => {
     ["H2", "stop", expect.stringMatching(/The same holds at H3, H4, H5, H6\./)],
   ]);
 });
+
+/** Invented sheets of poles, one line a breaker or one a pole, with a spread of their own. */
+const poles = (rows: readonly (readonly CellValue[])[]) => {
+  const snapshot: Snapshot = {
+    lineup,
+    sheets: [
+      {
+        name: "Poles",
+        tables: [],
+        cells: {
+          rowCount: rows.length,
+          columnCount: rows[0]?.length ?? 0,
+          cell: (row, column) => rows[row]?.[column] ?? null,
+          formula: () => undefined,
+        },
+      },
+    ],
+  };
+  const maps = guessMaps(snapshot, lineup).map(({ map }) => map);
+  return ofRule({ ...snapshot, maps }, "stated-differs").map(({ address, weight, expected }) => [
+    address,
+    weight,
+    expected,
+  ]);
+};
+
+// 30, 31.5 and 33 µΩ, by hand: greatest above lowest 10 %, range over mean 9.52 %, over greatest 9.09 %,
+// greatest departure from the mean 4.76 %.
+test.each([
+  ["Spread %", 10, []],
+  ["Spread (%)", 9.5, []],
+  ["Max deviation (%)", 4.8, []],
+  ["Abweichung %", 0.1, []],
+  ["Spread %", 22, [["H2", "query", "10"]]],
+  ["Deviation", 1.5, [["H2", "query", "10"]]],
+])(
+  "a column %s of %d for three poles in a line is held against their readings",
+  (title, spread, wanted) => {
+    expect(
+      poles([
+        [
+          "Panel",
+          "Breaker",
+          "R L1 (µΩ)",
+          "R L2 (µΩ)",
+          "R L3 (µΩ)",
+          "Temp (°C)",
+          "I test (A)",
+          title,
+        ],
+        ["H01", "Q0", 30, 31.5, 33, 20, 200, spread],
+      ]),
+    ).toEqual(wanted);
+  },
+);
+
+test("a spread stated pole by pole, and one of operating times, are held against theirs", () => {
+  const line = (pole: string, r: number, spread: CellValue) => ["H01", "Q0", pole, r, 20, spread];
+  expect(
+    poles([
+      ["Panel", "Breaker", "Pole", "R (µΩ)", "Temp (°C)", "Deviation %"],
+      line("L1", 30, 0),
+      line("L2", 31.5, 5),
+      line("L3", 33, 30),
+    ]),
+  ).toEqual([["F4", "query", "10"]]);
+  const times = (spread: number) =>
+    poles([
+      ["Panel", "Breaker", "Operation", "L1 (ms)", "L2 (ms)", "L3 (ms)", "Pole spread (ms)"],
+      ["H01", "Q0", "Close", 52, 52.5, 53.2, spread],
+    ]);
+  expect(times(1.2)).toEqual([]);
+  expect(times(2)).toEqual([["G2", "query", "1.2"]]);
+});

@@ -53,10 +53,11 @@ test("every sort of layout is among them", () => {
       "below",
       "beside",
       "joined",
+      "written once",
       "sums",
       "notes",
     ],
-    ...["units in title", "units in row", "units in cell"],
+    ...["units in title", "units in row", "units in cell", "units in column"],
     ...["1 lines of titles", "2 lines of titles"],
   ])
     expect(ways).toContain(way);

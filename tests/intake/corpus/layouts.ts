@@ -14,9 +14,9 @@ import type { Truth } from "./exports";
 
 /**
  * Invented workbooks in layouts of somebody's own, made from a start number: long and wide, titles of one
- * and two lines and joined, panels joined over their rows, units in titles, a row of their own or the
- * cells, four languages, sums and notes between, several blocks below and beside each other. Each is a
- * real workbook file, with what is true of it.
+ * and two lines and joined, panels joined over their rows or written once, units in titles, a row or a column of
+ * their own or the cells, four languages, sums and notes between, several blocks below and beside each
+ * other. Each is a real workbook file, with what is true of it.
  */
 export interface MadeBook {
   readonly name: string;
@@ -43,6 +43,7 @@ const WORDS = {
   ],
 } as const;
 const SUMS = { en: "Average", de: "Mittelwert", fr: "Moyenne", es: "Promedio" } as const;
+const UNITS = { en: "Unit", de: "Einheit", fr: "Unité", es: "Unidad" } as const;
 const PHASES = ["L1", "L2", "L3"];
 
 interface Block {
@@ -56,8 +57,9 @@ export function madeBook(lineup: Lineup, start: number): MadeBook {
   const ways = {
     language: pick(next, ["en", "de", "fr", "es"] as const),
     wide: start % 2 === 1,
-    units: start % 4 === 1 ? "title" : pick(next, ["title", "row", "cell"]),
+    units: start % 4 === 1 ? "title" : pick(next, ["title", "row", "cell", "column"]),
     joined: next() < 0.5,
+    once: start % 3 === 0,
     lines: start % 4 === 1 ? 2 : 1,
     sums: next() < 0.5,
     notes: next() < 0.4,
@@ -85,7 +87,7 @@ export function madeBook(lineup: Lineup, start: number): MadeBook {
       `units in ${ways.units}`,
       `${ways.lines} lines of titles`,
       ways.several,
-      ...(ways.joined ? ["joined"] : []),
+      ...(ways.joined ? ["joined"] : ways.once ? ["written once"] : []),
       ...(ways.sums ? ["sums"] : []),
       ...(ways.notes ? ["notes"] : []),
     ],
@@ -101,6 +103,7 @@ function blockOf(
     readonly wide: boolean;
     readonly units: string;
     readonly joined: boolean;
+    readonly once: boolean;
     readonly lines: number;
     readonly sums: boolean;
     readonly notes: boolean;
@@ -111,23 +114,28 @@ function blockOf(
   const unit = kind === contact ? "µΩ" : pick(next, ["MΩ", "GΩ"]);
   const key = kind === contact ? "pole" : "combination";
   const titled = (name: string, of: string) => (ways.units === "title" ? `${name} (${of})` : name);
+  const inColumn = ways.units === "column";
+  const degreesTitle = inColumn ? `${temperature} (°C)` : titled(temperature, "°C");
+  const unitTitle = inColumn ? [UNITS[ways.language]] : [];
+  const unitCell = inColumn ? [unit] : [];
   const across = kind === contact ? PHASES : PHASES.map((phase) => `${phase}-E`);
   const keys = [object, part, ...(kind === insulation ? [stage] : [])];
   const titles: string[][] = ways.wide
     ? ways.lines === 2
       ? [
-          [...keys, titled(resistance, unit), "", "", titled(temperature, "°C"), remarks],
-          [...keys.map(() => ""), ...across, "", ""],
+          [...keys, titled(resistance, unit), "", "", ...unitTitle, degreesTitle, remarks],
+          [...keys.map(() => ""), ...across, ...unitTitle.map(() => ""), "", ""],
         ]
       : [
           [
             ...keys,
             ...across.map((one) => titled(`${resistance} ${one}`, unit)),
-            titled(temperature, "°C"),
+            ...unitTitle,
+            degreesTitle,
             remarks,
           ],
         ]
-    : [[...keys, position, titled(resistance, unit), titled(temperature, "°C"), remarks]];
+    : [[...keys, position, titled(resistance, unit), ...unitTitle, degreesTitle, remarks]];
   const block: Block = { cells: titles.map((row) => [...row]), merges: [], truths: [] };
   const width = titles[0]?.length ?? 0;
   if (ways.wide && ways.lines === 2) {
@@ -168,7 +176,7 @@ function blockOf(
     const from = block.cells.length;
     for (const group of groups.values()) {
       const named = (row: Row) => [
-        block.cells.length === from || !ways.joined ? panel : undefined,
+        block.cells.length === from || !(ways.joined || ways.once) ? panel : undefined,
         row.part,
         ...(kind === insulation ? [row.stage] : []),
       ];
@@ -180,12 +188,12 @@ function blockOf(
           truth(row, number);
           return cell;
         });
-        block.cells.push([...named(group[0] ?? {}), ...cells, degrees(), null]);
+        block.cells.push([...named(group[0] ?? {}), ...cells, ...unitCell, degrees(), null]);
       } else
         for (const row of group) {
           const { cell, number } = value();
           truth(row, number);
-          block.cells.push([...named(row), row[key], cell, degrees(), null]);
+          block.cells.push([...named(row), row[key], cell, ...unitCell, degrees(), null]);
         }
     }
     const last = block.cells.length - 1;

@@ -1,0 +1,79 @@
+import * as z from "zod";
+import type { ArrivalOptions } from "../intake/arrivalOptions";
+import { joinedWords, readSynonyms, type Synonyms } from "../intake/synonyms";
+import { readText, UsageError } from "./files";
+
+const columnsSaid = z.record(z.string(), z.string());
+const meansSaid = z.partialRecord(
+  z.enum(["object", "part", "position", "stage", "test"]),
+  z.record(z.string(), z.string()),
+);
+
+const COLUMNS_RIGHT =
+  'right would be a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"';
+const MEANS_RIGHT =
+  'right would be a JSON file with an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0"';
+
+/** What columns mean: `Title=field, …` as it was typed, or the name of a JSON file that says so. */
+export const readColumns = (said: string): Readonly<Record<string, string>> =>
+  valid(
+    columnsSaid,
+    said.includes("=") ? pairs(said, "last") : readObject(said, COLUMNS_RIGHT),
+    said,
+    COLUMNS_RIGHT,
+  );
+
+/** What names mean: `field: text=name, …; field: …` as it was typed, or the name of a JSON file that says so. */
+export const readMeans = (said: string): NonNullable<ArrivalOptions["means"]> =>
+  valid(
+    meansSaid,
+    said.includes("=")
+      ? Object.fromEntries(
+          said.split(";").flatMap((one) => {
+            const at = one.indexOf(":");
+            return one.trim() === ""
+              ? []
+              : [[one.slice(0, Math.max(0, at)).trim(), pairs(one.slice(at + 1), "first")]];
+          }),
+        )
+      : readObject(said, MEANS_RIGHT),
+    said,
+    MEANS_RIGHT,
+  );
+
+/** The words for titles that a workbook knows, with those of a synonym file before them. */
+export const withWords = (
+  known: Synonyms | undefined,
+  file: string | undefined,
+): Synonyms | undefined => {
+  if (file === undefined) return known;
+  const read = readSynonyms(readText(file));
+  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+  return joinedWords(read.value, known);
+};
+
+/** Pairs with an equals sign between: the last of a title and its field, the first of a text and its name, since names such as =H01 begin with one. */
+const pairs = (said: string, sign: "first" | "last"): Record<string, string> | undefined => {
+  const read = said.split(",").map((pair): [string, string] => {
+    const at = sign === "first" ? pair.indexOf("=") : pair.lastIndexOf("=");
+    return at < 0 ? ["", ""] : [pair.slice(0, at).trim(), pair.slice(at + 1).trim()];
+  });
+  return read.every(([key, value]) => key !== "" && value !== "")
+    ? Object.fromEntries(read)
+    : undefined;
+};
+
+const readObject = (file: string, right: string): unknown => {
+  const text = readText(file);
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw new UsageError(`${file}: is no such thing; ${right}`);
+  }
+};
+
+const valid = <T>(shape: z.ZodType<T>, value: unknown, said: string, right: string): T => {
+  const read = shape.safeParse(value);
+  if (read.success) return read.data;
+  throw new UsageError(`${said}: is no such thing; ${right}`);
+};
