@@ -29,7 +29,8 @@ export function modes(chrome: () => Browser, address: () => string): void {
       await page.getByRole("button", { name: `Pane ${width} px` }).click();
       for (const step of STEPS) {
         await page.getByRole("tab", { name: step }).click();
-        await page.getByRole("tabpanel", { name: step }).waitFor();
+        // Its own heading, not what stands there until the step is loaded.
+        await page.getByRole("tabpanel", { name: step }).getByRole("heading").first().waitFor();
         await look(page, `${name}-${step.toLowerCase().replace(" ", "-")}`);
       }
       await page.getByRole("tab", { name: "Readings" }).click();
