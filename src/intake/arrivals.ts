@@ -1,7 +1,7 @@
 import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Column, RecordKind } from "../records/kind";
-import type { Say } from "./arrival";
+import type { Arrival, Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { cellValue } from "./cellValue";
 import { columnFor } from "./columnFor";
@@ -42,8 +42,8 @@ export const arrivalsByRow = <T extends RecordRows>(
   });
   const timeOf = once(readTime);
   const groups = rowGroups<T>();
-  /** Lines of the table of which everything was taken: overlapping exports say them word for word again. */
-  const taken = new Map<number, Gathered<T>>();
+  /** Lines of the table of which everything was taken, and what they are kept as: long exports say them again and again. */
+  const taken = new Map<number, { readonly first: Arrival<T>; readonly as: Gathered<T> }>();
   let said = 0;
   const saying: Say = (...words) => {
     said += 1;
@@ -51,16 +51,24 @@ export const arrivalsByRow = <T extends RecordRows>(
   };
   let of: ExportBlock | undefined;
   let readLine: ReturnType<typeof lineReader<Among<T>>> | undefined;
+  let timeAt: number | undefined;
   for (const { block, row, like } of table.each()) {
     if (block !== of || readLine === undefined) {
       of = block;
       readLine = lineReader(block, meant);
+      timeAt = block.columns.find(({ field }) => field === "time")?.index;
       taken.clear();
     }
     const again = like === undefined ? undefined : taken.get(like);
     if (again) {
-      again.lines.push(row.line);
-      continue;
+      const { first, as } = again;
+      const when =
+        timeAt === undefined ? first.when : momentOf(first.day, timeOf(cellIn(row, timeAt)));
+      if ((when === undefined) === (first.when === undefined)) {
+        as.lines.push(row.line);
+        if ((when ?? 0) > (as.when ?? 0)) later(as, first, row.line, when);
+        continue;
+      }
     }
     const line = readLine(row);
     const among = isTorn(row, block) ?? amongOf(line, tables, block);
@@ -79,17 +87,35 @@ export const arrivalsByRow = <T extends RecordRows>(
     const written = line.parts[line.shape.date]?.text ?? "";
     const day = dayOf(written);
     const time = timeOf(line.parts[line.shape.time]?.text ?? "") ?? timeOf(written);
-    const arrival = groups.add({
-      table: found.value.table,
-      row: found.value.row,
-      line: row.line,
-      cells,
-      day,
-      when: day !== undefined && time !== undefined ? day + time : undefined,
-    });
-    if (said === before && taken.size < MOST_PLAIN) taken.set(row.line, arrival);
+    const when = momentOf(day, time);
+    const { value: place } = found;
+    const first = { table: place.table, row: place.row, line: row.line, cells, day, when };
+    const as = groups.add(first);
+    if (said === before && taken.size < MOST_PLAIN) taken.set(row.line, { first, as });
   }
   return groups.all();
+};
+
+/** What is kept of lines that say the same becomes what the latest of them says. */
+const later = <T extends RecordRows>(
+  as: Gathered<T>,
+  { cells, day }: Arrival<T>,
+  line: number,
+  when: number | undefined,
+): void => {
+  as.line = line;
+  as.when = when;
+  as.cells = cells;
+  as.day = day;
+};
+
+const momentOf = (day: number | undefined, time: number | undefined): number | undefined =>
+  day !== undefined && time !== undefined ? day + time : undefined;
+
+/** One cell of a line, which is not parted for it. */
+const cellIn = (row: ExportRow, cell: number): string => {
+  const [from, to] = row.span?.(cell) ?? [0, 0];
+  return (row.text === undefined ? (row.cells[cell] ?? "") : row.text.slice(from, to)).trim();
 };
 
 /** The record tables that lines of a shape and of these quantities can belong to, and what was found there. */

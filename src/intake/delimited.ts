@@ -6,6 +6,8 @@ export interface TextRow {
   readonly cells: readonly string[];
   /** The whole row as it is written, where it is a line of a file: a line may be said again word for word. */
   readonly text?: string;
+  /** Where in the text a cell begins and ends; at its end for a cell that it does not have. */
+  readonly span?: (cell: number) => readonly [from: number, to: number];
   /** By cell, what is written in the cell above that it is joined to. */
   readonly joined?: ReadonlyMap<number, string>;
 }
@@ -21,6 +23,18 @@ class Line implements TextRow {
   get cells(): readonly string[] {
     this.#cells ??= cellsOf(this.text, this.delimiter);
     return this.#cells;
+  }
+  span(cell: number): readonly [from: number, to: number] {
+    const { text, delimiter } = this;
+    const mark = String.fromCharCode(delimiter);
+    let from = 0;
+    for (let at = 0; at < cell; at++) {
+      const next = text.indexOf(mark, from);
+      if (next < 0) return [text.length, text.length];
+      from = next + 1;
+    }
+    const to = text.indexOf(mark, from);
+    return [from, to < 0 ? text.length : to];
   }
 }
 

@@ -41,7 +41,7 @@ export type Part =
   | { readonly block: Block; readonly row?: undefined; readonly skipped?: undefined }
   | {
       readonly row: TextRow;
-      /** The line of the same table above that says the same word for word, the first of them. */
+      /** The line of the same table above that says the same, save a running number and the time of day; the first of them. */
       readonly like?: number;
       readonly block?: undefined;
       readonly skipped?: undefined;
@@ -215,7 +215,7 @@ export function* layout(
   const plain = new Map<string, number>();
   for (let row = all.next(); row; row = all.next()) {
     const { line } = row;
-    const said = row.text === undefined ? undefined : saidIn(row.text, now.head);
+    const said = saidIn(row, now.head);
     const like = pending.length > 0 || said === undefined ? undefined : plain.get(said);
     if (like !== undefined) {
       gap = false;
@@ -275,9 +275,19 @@ export function* layout(
   yield* pending.map(noted);
 }
 
-/** A line without the running number that it begins with: under no title that is known, a number says nothing. */
-const saidIn = (text: string, { columns }: Head): string => {
-  if (columns.some(({ index, field }) => index === 0 && field !== undefined)) return text;
+/** A line's text without its time of day, and without the running number that it begins with, which says nothing. */
+const saidIn = (row: TextRow, { columns }: Head): string | undefined => {
+  const { text } = row;
+  if (text === undefined) return undefined;
+  const time = columns.find(({ field }) => field === "time");
+  const [from, to] = (time && row.span?.(time.index)) ?? [0, 0];
+  const untimed = from === to ? text : text.slice(0, from) + text.slice(to);
+  return columns.some(({ index, field }) => index === 0 && field !== undefined)
+    ? untimed
+    : unnumbered(untimed);
+};
+
+const unnumbered = (text: string): string => {
   let at = 0;
   while (isDigit(text.charCodeAt(at))) at += 1;
   return at === 0 ? text : text.slice(at);

@@ -106,7 +106,7 @@ export interface ExportTable {
 export interface EachRow {
   readonly block: ExportBlock;
   readonly row: ExportRow;
-  /** The line of the same table above that says the same word for word, the first of them. */
+  /** The line of the same table above that says the same, save a running number and the time of day; the first of them. */
   readonly like?: number;
 }
 

@@ -4,7 +4,9 @@ import type { RecordRows } from "./recordRows";
 import type { Repeated } from "./settle";
 
 /** A line, and those that say the same, while they are gathered. */
-export type Gathered<T extends RecordRows> = Repeated<T> & { readonly lines: number[] };
+export type Gathered<T extends RecordRows> = {
+  -readonly [Part in keyof Arrival<T>]: Arrival<T>[Part];
+} & { readonly lines: number[] };
 
 /** The lines of one row, by what they read first, so that few must be compared. */
 type OfRow<T extends RecordRows> = Map<CellValue | undefined, Gathered<T>[]>;

@@ -507,3 +507,42 @@ test("placing twice: the second time everything is there already", () => {
     { numRuns: 200 },
   );
 });
+
+test("lines said again, numbered or at other times, come to the same as when each is read by itself", () => {
+  const line = fc.record({
+    pole: fc.constantFrom("L1", "L2"),
+    reading: fc.constantFrom("31", "33", "0,035 mΩ", "abc"),
+    date: fc.constantFrom("2026-11-02", "2026-11-03", ""),
+    time: fc.constantFrom("08:00", "09:30:15", "17:00", "", "noon"),
+    // Text in quotation marks is read by the library, line by line, and never as said again.
+    numbered: fc.boolean(),
+  });
+  fc.assert(
+    fc.property(fc.array(line, { minLength: 1, maxLength: 14 }), (lines) => {
+      const text = (pole: (name: string) => string) =>
+        [
+          "No.;Panel;Part;Pole;Time;R (µΩ);Date",
+          ...lines.map(
+            (one, at) =>
+              `${one.numbered ? at + 1 : ""};=H01;Q0;${pole(one.pole)};${one.time};${one.reading};${one.date}`,
+          ),
+        ].join("\n");
+      const [again, apart] = [text((name) => name), text((name) => `"${name}"`)].map((one) => {
+        const { placed, kept, unplaced } = place(one);
+        return {
+          placed: placed.map(({ row, column, value, source }) => [row, column, value, source]),
+          kept: kept.map(({ row, column, value, when, source }) => [
+            row,
+            column,
+            value,
+            when,
+            source,
+          ]),
+          unplaced,
+        };
+      });
+      expect(again).toEqual(apart);
+    }),
+    { numRuns: 150 },
+  );
+});
