@@ -43,13 +43,10 @@ function asideOf(
   given: JudgedTable["given"],
   { panels }: Lineup,
 ): ReadonlySet<number> {
-  const known = new Set(
-    [
-      LINEUP,
-      ...panels.flatMap(({ designation, section }) => [designation, section]),
-      ...[...given.values()].map(({ object }) => String(object ?? "")),
-    ].map(bare),
-  );
+  const names = new Set([LINEUP]);
+  for (const { designation, section } of panels) names.add(designation).add(section);
+  for (const { object } of given.values()) names.add(String(object ?? ""));
+  const known = new Set([...names].map(bare));
   const typed = kind.columns.filter(({ role }) => role === "key" || role === "entry");
   const aside = new Set<number>();
   const seen = new Map<unknown, boolean>();
