@@ -22,7 +22,7 @@ import { meaning } from "./meaning";
 import { partNamed } from "./partNamed";
 import { byColumn, onlyOne, readCell } from "./readCell";
 import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "./readExport";
-import { rowFinder } from "./rowFinder";
+import { type Lost, rowFinder } from "./rowFinder";
 import { asSaid } from "./seen";
 import { joinedTo, sheetRows } from "./sheetRows";
 import { isStated, statedColumn, statedResult } from "./statedColumns";
@@ -158,7 +158,7 @@ const recordsOf = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped =>
       problem(
         row.line - 1,
         left,
-        `Row ${row.line} is taken for no record of ${kind.sheet}: ${found.reason}${meanable(found.reason)}`,
+        `Row ${row.line} is taken for no record of ${kind.sheet}: ${found.reason}${meanable(found.asked)}`,
       );
       continue;
     }
@@ -186,13 +186,10 @@ const recordsOf = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped =>
 };
 
 /** How the map says what a name means that no row has. */
-const meanable = (reason: string): string => {
-  const [, named = "", written = ""] =
-    /^(part|panel or section) "([^"]+)" (?:is|has)/.exec(reason) ?? [];
-  return named === ""
+const meanable = (asked: Lost["asked"]): string =>
+  asked === undefined
     ? ""
-    : ` What it means can be said in the map: "means": {"${named === "part" ? "part" : "object"}": {"${written}": "…"}}.`;
-};
+    : ` What it means can be said in the map: "means": ${JSON.stringify({ [asked.field]: { [asked.written]: "…" } })}.`;
 
 /** Notes on cells with a reading, and once for the block that readings of it are formulas. */
 const besideReadings = (

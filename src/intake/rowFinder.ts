@@ -11,12 +11,15 @@ import { type Place, splitPlaces } from "./splitPlaces";
 
 /** A refusal that may know which names come nearest to one that no row has. */
 export interface Lost extends Refusal {
+  /** The word that is not understood, where there is one. */
+  readonly asked?: Pick<Suggestion, "field" | "written">;
+  /** With it the names that come nearest, where some do. */
   readonly suggestion?: Omit<Suggestion, "lines">;
 }
 
 export type Finding<T extends RecordRows> = Answer<FoundRow<T>> | Lost;
 
-/** A refusal with the names that come nearest. */
+/** A refusal with the word that is not understood, and the names that come nearest. */
 export const lost = (
   field: Asked,
   written: string,
@@ -28,9 +31,12 @@ export const lost = (
     .filter(({ name, score }) => name !== "" && score >= LEAST_ALIKE)
     .sort((one, other) => other.score - one.score)
     .slice(0, MOST_SUGGESTED);
-  return candidates.length === 0
-    ? refuse("none", reason)
-    : { ...refuse("none", reason), suggestion: { field, written, candidates } };
+  const asked = { field, written };
+  return {
+    ...refuse("none", reason),
+    asked,
+    ...(candidates.length > 0 && { suggestion: { ...asked, candidates } }),
+  };
 };
 
 const LEAST_ALIKE = 0.4;

@@ -1,5 +1,5 @@
 import { strFromU8, unzipSync } from "fflate";
-import { openXlsx, readXlsx, saveXlsx } from "hucre/xlsx";
+import { openXlsx, readXlsx, saveXlsx, writeXlsx } from "hucre/xlsx";
 import { expect, test } from "vitest";
 import { KINDS } from "../../src/records/kinds";
 import { planFor } from "../../src/sheets/plan";
@@ -8,6 +8,7 @@ import { tablesOf } from "../../src/sheets/snapshot";
 import { readBook, writeBook } from "../../src/workbook/file";
 import { filledPlan } from "../support/fill";
 import { longLineup, sampleLineup } from "../support/lineups";
+import { random } from "../support/random";
 
 const contents = async (file: Uint8Array) =>
   tablesOf(await readBook(file)).map((table) => ({
@@ -165,4 +166,23 @@ test.each([
 ])("%s is refused in words", async (_name, bytes, message) => {
   await expect(readBook(bytes)).rejects.toThrow(message);
   await expect(writeBook(planFor(longLineup(1)), bytes)).rejects.toThrow(message);
+});
+
+test("a long file is read part by part, every sheet in its place", async () => {
+  const next = random(7);
+  // Digits that hardly pack, so that the file is longer than one part.
+  const sheets = ["First", "Second", "Third", "Fourth", "Fifth"].map((name, at) => ({
+    name,
+    hidden: at === 3,
+    rows: Array.from({ length: 12_000 }, (_, row) => [`${name} ${row}`, next(), next(), next()]),
+  }));
+  const file = await writeXlsx({ sheets });
+  expect(file.length).toBeGreaterThan(1_500_000);
+  const read = await readBook(file);
+  expect(read.sheets.map(({ name, hidden = false }) => [name, hidden])).toEqual(
+    sheets.map(({ name, hidden }) => [name, hidden]),
+  );
+  for (const [at, { cells }] of read.sheets.entries())
+    for (const row of [0, 5_000, 11_999])
+      expect([0, 1, 2, 3].map((column) => cells?.cell(row, column))).toEqual(sheets[at]?.rows[row]);
 });

@@ -1,5 +1,5 @@
 import { type Column, verdictOf } from "../../records/kind";
-import { blanks, type Rule, rowName, where } from "../context";
+import { blanks, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
 /** A reading without its date, name, instrument, or a condition that goes on record with it. */
@@ -11,11 +11,13 @@ export const missingTrail: Rule = {
   satisfies: "the date, the name, the instrument",
   quiet:
     "for rows without a reading; what no line of a layout of somebody's own has is said once for its block",
-  reads: "row",
-  rows: (table, context) => {
+  reads: "table",
+  find: (table, context) => {
     const trail = table.kind.columns.filter(({ need }) => need === "trail");
-    const first = table.judged.findIndex((row) => verdictOf(row) !== "Missing");
-    return (row, stored, judged) => {
+    const first = table.judged.findIndex(
+      (row, at) => verdictOf(row) !== "Missing" && !table.aside.has(at),
+    );
+    return overRows(table, (row, stored, judged) => {
       if (verdictOf(judged) === "Missing") return undefined;
       const blank = blanks(trail, stored, context.lineup) ?? [];
       // What a layout of somebody's own has no place for at all is said once.
@@ -39,6 +41,6 @@ export const missingTrail: Rule = {
         ),
         ...found(lacking, `${rowName(table, row)}: a reading without`),
       ];
-    };
+    }).map(({ finding }) => finding);
   },
 };

@@ -1,5 +1,5 @@
 import { isBlank, type Row } from "../../records/kind";
-import { overColumns, type Rule, rowName, where } from "../context";
+import { overColumns, overRows, type Rule, rowName, where } from "../context";
 
 const PLAIN = /^['\s]*[+-]?\d[\d\s.,']*$/;
 
@@ -13,8 +13,8 @@ export const numberAsText: Rule = {
   satisfies: "the number typed again into a cell that is not formatted as text",
   quiet:
     "for readings written with their unit or as a bound, such as 5.2 GΩ or > 2 TΩ: the add-in's functions read them",
-  reads: "row",
-  rows: (table) => {
+  reads: "table",
+  find: (table) => {
     const numeric = table.kind.columns.filter(
       ({ id, role, accepts }) =>
         role === "entry" &&
@@ -32,11 +32,13 @@ export const numberAsText: Rule = {
       numeric.map(({ id }) => [
         id,
         table.table.seen
-          ? table.rows.findIndex((stored, row) => isText(stored, id) && isBare(row, id))
+          ? table.rows.findIndex(
+              (stored, row) => isText(stored, id) && isBare(row, id) && !table.aside.has(row),
+            )
           : -1,
       ]),
     );
-    return (row, stored) =>
+    return overRows(table, (row, stored) =>
       overColumns(numeric, ({ id, header, unit }) => {
         if (!isText(stored, id)) return undefined;
         const cell = String(stored[id]);
@@ -57,6 +59,7 @@ export const numberAsText: Rule = {
           message: `${rowName(table, row)}: "${header}" holds the text "${cell.trim()}", not a number; type it again as a number.`,
           found: cell,
         };
-      });
+      }),
+    ).map(({ finding }) => finding);
   },
 };
