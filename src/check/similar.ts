@@ -103,7 +103,7 @@ export const measured = (table: JudgedTable): Column[] =>
       !id.startsWith("counter"),
   );
 
-export function median(sorted: readonly number[]): number {
+export function median(sorted: ArrayLike<number>): number {
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1
     ? (sorted[half] ?? Number.NaN)
@@ -112,9 +112,18 @@ export function median(sorted: readonly number[]): number {
 
 /** Centre and spread of numbers, that a few strays do not move: median, and 1.4826 times the median deviation from it. */
 export function robust(numbers: readonly number[]): { centre: number; spread: number } {
-  const centre = median([...numbers].sort(ascending));
-  const away = numbers.map((one) => Math.abs(one - centre)).sort(ascending);
+  const centre = median(inOrder(numbers));
+  const away = inOrder(numbers.map((one) => Math.abs(one - centre)));
   return { centre, spread: 1.4826 * median(away) };
 }
 
-const ascending = (one: number, other: number) => one - other;
+/** Numbers from the least to the greatest, each as often as it is there. */
+export const inOrder = (numbers: Iterable<number>): Float64Array =>
+  Float64Array.from(numbers).sort();
+
+/** Digits after the decimal point of a number as it is written. */
+export function decimals(value: number): number {
+  const text = String(value);
+  const point = text.indexOf(".");
+  return point < 0 ? 0 : text.length - point - 1;
+}

@@ -1,6 +1,6 @@
 import type { Lineup, Panel } from "../lineup/lineup";
 import { type Column, isBlank, type Row } from "../records/kind";
-import { inWords, pathOf } from "./equipmentWords";
+import { inWords, type Path, pathOf } from "./equipmentWords";
 import { factsOf, wholeOf } from "./facts";
 import type { PlannedSheet } from "./plannedSheet";
 
@@ -51,12 +51,17 @@ export function equipmentTold(rows: readonly Row[]): ReadonlyMap<string, Record<
     if (sofar) sofar.push(row);
     else byPanel.set(panel, [row]);
   }
+  // Panels hold the same items.
+  const paths = new Map<string, Path>();
+  const path = (words: string): Path => {
+    const known = paths.get(words) ?? pathOf(words);
+    paths.set(words, known);
+    return known;
+  };
   return new Map(
     [...byPanel].map(([panel, facts]) => [
       panel,
-      wholeOf(
-        facts.map(({ item, value }) => ({ path: pathOf(String(item)), value: value ?? null })),
-      ),
+      wholeOf(facts.map(({ item, value }) => ({ path: path(String(item)), value: value ?? null }))),
     ]),
   );
 }

@@ -2,7 +2,7 @@ import type { Column } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { type JudgedTable, type Rule, where } from "../context";
 import type { Finding } from "../finding";
-import { measured } from "../similar";
+import { decimals, inOrder, measured } from "../similar";
 
 /** Readings from which on digits are looked at. */
 const ENOUGH = 60;
@@ -33,7 +33,7 @@ function patternOf(table: JudgedTable, column: Column): Finding[] {
     const value = table.aside.has(at) ? undefined : exactly(row[column.id], unit);
     return value !== undefined && value > 0 ? [{ at, value }] : [];
   });
-  const sorted = values.map(({ value }) => value).sort((one, other) => one - other);
+  const sorted = inOrder(values.map(({ value }) => value));
   const places = values.reduce((most, { value }) => Math.max(most, decimals(value)), 0);
   const long = values.filter(({ value }) => value >= 100 * 10 ** -places);
   if (long.length < ENOUGH) return [];
@@ -59,5 +59,3 @@ function patternOf(table: JudgedTable, column: Column): Finding[] {
     },
   ];
 }
-
-const decimals = (value: number) => (String(value).split(".")[1] ?? "").length;

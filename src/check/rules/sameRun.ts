@@ -2,7 +2,7 @@ import { type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { type JudgedTable, type Rule, where } from "../context";
 import type { Finding } from "../finding";
-import { groupNames, measured } from "../similar";
+import { decimals, groupNames, inOrder, measured } from "../similar";
 
 /** How seldom chance alone may make such a likeness in a table before it is worth a word. */
 const SELDOM = 0.001;
@@ -133,7 +133,7 @@ function chanceOf(values: readonly number[]): number {
   const counts = new Map<number, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
   const equal = [...counts.values()].reduce((sum, count) => sum + count * (count - 1), 0);
-  const sorted = [...counts.keys()].sort((one, other) => one - other);
+  const sorted = inOrder(counts.keys());
   const range = (sorted.at(-1) ?? 0) - (sorted[0] ?? 0);
   const steps = 1 + range / 10 ** -digitsAfter(sorted);
   // A copied table is full of equal pairs by its copies: these alone must not excuse them.
@@ -142,9 +142,7 @@ function chanceOf(values: readonly number[]): number {
 }
 
 /** Digits after the point that nine in ten of the numbers get by with. */
-function digitsAfter(values: readonly number[]): number {
-  const digits = values
-    .map((value) => (String(value).split(".")[1] ?? "").length)
-    .sort((one, other) => one - other);
+function digitsAfter(values: Float64Array): number {
+  const digits = values.map(decimals).sort();
   return digits[Math.floor(0.9 * (digits.length - 1))] ?? 0;
 }

@@ -1,5 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
-import { equipmentSheet } from "../../sheets/equipmentSheet";
+import { equipmentOf } from "../../sheets/equipmentSheet";
 import type { Context, Rule } from "../context";
 import type { Finding } from "../finding";
 
@@ -26,10 +26,8 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
   [
     "equipment",
     "Equipment",
-    (lineup) =>
-      equipmentSheet(lineup)
-        .rows.map(({ panel, item, value }) => JSON.stringify([panel, item, value]))
-        .sort(),
+    ({ panels }) =>
+      Object.fromEntries(panels.map((panel) => [panel.designation, equipmentOf(panel)])),
   ],
   [
     "maker's and project's criteria",
@@ -88,15 +86,16 @@ const isOwn = (tables: Context["tables"], { sheets }: Context["snapshot"]) =>
   tables.every(({ table }) => table.seen) &&
   !TOLD.some(([, told]) => sheets.some(({ name, tables }) => name === told && tables.length > 0));
 
-/** Equal whatever the order in which an object's parts were written. */
-const same = (one: unknown, other: unknown) =>
-  JSON.stringify(ordered(one)) === JSON.stringify(ordered(other));
+/** Equal whatever the order in which an object's parts were written; what is empty is as good as not there. */
+function same(one: unknown, other: unknown): boolean {
+  if (one === other) return true;
+  const [these, those] = [partsOf(one), partsOf(other)];
+  if (!these || !those) return false;
+  for (const key in these) if (!same(these[key], those[key])) return false;
+  for (const key in those) if (!(key in these) && !same(undefined, those[key])) return false;
+  return true;
+}
 
-const ordered = (value: unknown): unknown =>
-  Array.isArray(value)
-    ? value.map(ordered)
-    : typeof value === "object" && value !== null
-      ? Object.entries(value)
-          .sort(([one], [other]) => (one < other ? -1 : 1))
-          .map(([key, part]) => [key, ordered(part)])
-      : value;
+/** What a whole is made of; undefined for a number or a text. */
+const partsOf = (whole: unknown = {}): Readonly<Record<string, unknown>> | undefined =>
+  typeof whole === "object" ? ((whole as Record<string, unknown>) ?? {}) : undefined;

@@ -36,11 +36,11 @@ interface Stray {
 }
 
 function strays({ group, beside }: Similar): Stray[] {
-  const all = [...group, ...beside];
+  const all = beside.length > 0 ? [...group, ...beside] : group;
   if (all.length <= ENOUGH) return [];
-  const logs = all.map(({ log }) => log).sort((one, other) => one - other);
+  const logs = all.map(({ log }) => log);
   // Quick way out: nothing is nearly a thousand apart.
-  if ((logs.at(-1) ?? 0) - (logs[0] ?? 0) < 3 - NEAR) return [];
+  if (width(logs) < 3 - NEAR) return [];
   const middle = robust(logs).centre;
   return group.flatMap((read): Stray[] => {
     // What is far from the whole group is looked at closely, against the others.
@@ -58,7 +58,14 @@ function strays({ group, beside }: Similar): Stray[] {
   });
 }
 
-const width = (logs: readonly number[]) => Math.max(...logs) - Math.min(...logs);
+function width(logs: readonly number[]): number {
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const log of logs) {
+    if (log < least) least = log;
+    if (log > most) most = log;
+  }
+  return most - least;
+}
 
 const finding = (
   table: JudgedTable,
