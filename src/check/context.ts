@@ -115,15 +115,17 @@ export type RowRule = (row: number, stored: Row, judged: Row) => Finding | undef
 export function overRows(
   table: JudgedTable,
   rule: RowRule,
-  rows: Iterable<number> = table.rows.keys(),
+  some?: readonly number[],
 ): { readonly row: number; readonly finding: Finding }[] {
   const found: { row: number; finding: Finding }[] = [];
-  const some = table.aside.size > 0;
-  for (const row of rows) {
-    const stored = table.rows[row];
-    const judged = table.judged[row];
-    if (!stored || !judged || (some && table.aside.has(row))) continue;
-    const findings = rule(row, stored, judged);
+  const { rows, judged, aside } = table;
+  const count = some?.length ?? rows.length;
+  for (let at = 0; at < count; at++) {
+    const row = some ? (some[at] ?? -1) : at;
+    const stored = rows[row];
+    const computed = judged[row];
+    if (!stored || !computed || (aside.size > 0 && aside.has(row))) continue;
+    const findings = rule(row, stored, computed);
     if (Array.isArray(findings)) for (const finding of findings) found.push({ row, finding });
     else if (findings) found.push({ row, finding: findings });
   }

@@ -1,4 +1,5 @@
 import { bare, type Lineup } from "../lineup/lineup";
+import { onceFor } from "../quantities/onceFor";
 import { LINEUP } from "../records/columns";
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
@@ -41,12 +42,13 @@ export function judgeTable(table: RecordTable, lineup: Lineup): JudgedTable {
 function asideOf(
   { kind, rows }: Pick<RecordTable, "kind" | "rows">,
   given: JudgedTable["given"],
-  { panels }: Lineup,
+  lineup: Lineup,
 ): ReadonlySet<number> {
-  const names = new Set([LINEUP]);
-  for (const { designation, section } of panels) names.add(designation).add(section);
-  for (const { object } of given.values()) names.add(String(object ?? ""));
-  const known = new Set([...names].map(bare));
+  const named = namesOf(lineup);
+  const others = new Set<string>();
+  for (const { object } of given.values())
+    if (!named.has(String(object))) others.add(String(object ?? ""));
+  const known = new Set([...named.values(), ...[...others].map(bare)]);
   const typed = kind.columns.filter(({ role }) => role === "key" || role === "entry");
   const aside = new Set<number>();
   const seen = new Map<unknown, boolean>();
@@ -61,6 +63,12 @@ function asideOf(
   }
   return aside;
 }
+
+/** The names of panels and sections, and of the lineup itself, as they are written, with what is compared of each. */
+const namesOf = onceFor(({ panels }: Lineup): ReadonlyMap<string, string> => {
+  const names = [LINEUP, ...panels.flatMap(({ designation, section }) => [designation, section])];
+  return new Map([...new Set(names)].map((name) => [name, bare(name)]));
+});
 
 /** A table after an edit, computed again as far as the edit reaches. */
 export function rejudge(

@@ -1,7 +1,7 @@
+import { onceFor } from "../quantities/onceFor";
 import { type Column, keyIds, type Row } from "../records/kind";
 import { exactly } from "../records/quantity";
 import type { JudgedTable } from "./context";
-import { onceFor } from "./onceFor";
 
 /** One reading that is a number above nothing. */
 export interface Read {

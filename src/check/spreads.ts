@@ -1,6 +1,6 @@
+import { onceFor } from "../quantities/onceFor";
 import type { Row } from "../records/kind";
 import type { JudgedTable } from "./context";
-import { onceFor } from "./onceFor";
 
 /** A spread that a sheet states, and what it may rightly be. */
 export interface Spread {

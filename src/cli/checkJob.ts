@@ -18,6 +18,8 @@ export interface Job {
   readonly lineup?: string;
   /** Whether the written copies may lack what saving loses. */
   readonly acceptLoss?: boolean;
+  /** Cores on which no other workbook is checked meanwhile. */
+  readonly spare?: number;
   readonly day: number;
   /** Whether the matrix and the findings are told, or the summary alone. */
   readonly whole: boolean;
@@ -31,11 +33,12 @@ export interface Checked {
 
 /** Checks one workbook; what is wrong with the file is part of the answer. */
 export async function runJob(job: Job): Promise<Checked> {
-  const { book, html, marked, sheet, against, day, whole, map, lineup } = job;
+  const { book, html, marked, sheet, against, day, whole, map, lineup, spare } = job;
   try {
-    const report = await checkFile(book, () => {}, day, { map, lineup });
+    const said = { map, lineup, spare };
+    const report = await checkFile(book, () => {}, day, said);
     const compared = against
-      ? compareReports(await checkFile(against, () => {}, day, { map, lineup }), report)
+      ? compareReports(await checkFile(against, () => {}, day, said), report)
       : undefined;
     if (marked || sheet) await refuseLoss(book, readBytes(book), job.acceptLoss);
     const told = [

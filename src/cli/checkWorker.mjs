@@ -1,5 +1,4 @@
-// Starts a worker of the check from its TypeScript sources.
-import { register } from "tsx/esm/api";
+// Starts the worker where the command line runs from its sources; in the bundle it has this name itself.
+import { load } from "./bundled.mjs";
 
-register();
-await import("./checkWorker.ts");
+await load("src/cli/checkWorker.ts");

@@ -1,7 +1,5 @@
 #!/usr/bin/env node
-// Starts the command line from its TypeScript sources.
-import { register } from "tsx/esm/api";
+import { load } from "./bundled.mjs";
 
-register();
-const { main } = await import("./main.ts");
+const { main } = await load("src/cli/main.ts");
 process.exitCode = await main(process.argv);

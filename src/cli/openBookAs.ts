@@ -1,8 +1,9 @@
+import { availableParallelism } from "node:os";
 import type { Snapshot } from "../sheets/snapshot";
 import { readMapFile, type TableMap } from "../sheets/tableMap";
-import { readBook } from "../workbook/file";
 import { named, readBytes, readText, UsageError } from "./files";
 import { loadLineup } from "./lineupCommand";
+import { readShared } from "./readShared";
 
 /** What is said of a workbook besides what it tells itself. */
 export interface BookOptions {
@@ -10,6 +11,8 @@ export interface BookOptions {
   readonly map?: string;
   /** A lineup file, for a workbook that does not tell its lineup. */
   readonly lineup?: string;
+  /** Cores that have nothing else to do: all the others, where nothing is said. */
+  readonly spare?: number;
 }
 
 export function loadMaps(file: string): readonly TableMap[] {
@@ -21,12 +24,12 @@ export function loadMaps(file: string): readonly TableMap[] {
 /** Reads a workbook with the maps and the lineup that are said of it. */
 export async function openBookAs(
   book: string,
-  { map, lineup }: BookOptions,
+  { map, lineup, spare = availableParallelism() - 1 }: BookOptions,
 ): Promise<{ readonly bytes: Uint8Array; readonly snapshot: Snapshot }> {
   const maps = map === undefined ? undefined : loadMaps(map);
   const said = lineup === undefined ? undefined : loadLineup(lineup);
   const bytes = readBytes(book);
-  const snapshot = await named(book, () => readBook(bytes));
+  const snapshot = await named(book, () => readShared(bytes, spare));
   return {
     bytes,
     snapshot: {

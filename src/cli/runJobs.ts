@@ -1,19 +1,17 @@
 import { statSync } from "node:fs";
-import { availableParallelism, totalmem } from "node:os";
+import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import type { Checked, Job } from "./checkJob";
 import { UsageError } from "./files";
 import { jobQueue, workOff } from "./jobQueue";
+import { isOutOfRoom, roomOf } from "./room";
 
 /** Workbooks of fewer bytes together are checked here alone: a worker costs its start. */
 const LITTLE = 1_000_000;
-/** Cells are read by the million and soon let go: room for them spares a fifth of the time (measured). */
-const YOUNG_MB = 64;
-/** The part of the machine's memory that the workers may take together. */
-const SHARE = 0.7;
 
 /**
- * Checks workbooks, in a worker for each core where there is much to do.
+ * Checks workbooks, in a worker for each core where there is much to do; where there are fewer long
+ * workbooks than cores, the others help to read them.
  *
  * @param done told of each, in the order in which they are done
  * @returns in the order in which they were given
@@ -24,17 +22,15 @@ export async function runJobs(
   cores = availableParallelism(),
 ): Promise<Checked[]> {
   const answers: Checked[] = [];
-  const queue = jobQueue(jobs);
   const count = bytesOf(jobs) < LITTLE ? 0 : Math.min(cores, jobs.length);
+  const spare = count === 0 ? 0 : Math.floor(cores / count) - 1;
+  const queue = jobQueue(jobs.map((job) => ({ ...job, spare })));
   const workers = Array.from(
     { length: count },
     () =>
       new Worker(new URL("./checkWorker.mjs", import.meta.url), {
         workerData: queue,
-        resourceLimits: {
-          maxYoungGenerationSizeMb: YOUNG_MB,
-          maxOldGenerationSizeMb: Math.floor((SHARE * totalmem()) / 1e6 / count),
-        },
+        resourceLimits: roomOf(count),
       }),
   );
   let open = jobs.length;
@@ -62,7 +58,7 @@ export async function runJobs(
 }
 
 const tooLarge = (error: Error): Error =>
-  "code" in error && error.code === "ERR_WORKER_OUT_OF_MEMORY"
+  isOutOfRoom(error)
     ? new UsageError(
         "the workbooks need more memory than this machine gives; check fewer at once, or on a larger machine",
       )

@@ -1,3 +1,5 @@
+import { onceFor } from "../quantities/onceFor";
+
 /**
  * How sure we are of a figure:
  * - `read`: read in a published copy or quotation of the source
@@ -27,5 +29,7 @@ export const BASES = ["IEC", "NETA"] as const;
 export type Basis = (typeof BASES)[number];
 
 /** `NETA ATS-2025, table 100.1 (read)`: a source in one line, certainty always said. */
-export const sourceText = ({ document, edition, place, certainty, note }: Source): string =>
-  `${[edition ? `${document}${/^(IEC|ISO)/.test(document) ? ":" : "-"}${edition}` : document, place].filter(Boolean).join(", ")} (${certainty}${note ? `; ${note}` : ""})`;
+export const sourceText = onceFor(
+  ({ document, edition, place, certainty, note }: Source): string =>
+    `${[edition ? `${document}${/^(IEC|ISO)/.test(document) ? ":" : "-"}${edition}` : document, place].filter(Boolean).join(", ")} (${certainty}${note ? `; ${note}` : ""})`,
+);

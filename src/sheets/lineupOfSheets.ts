@@ -72,9 +72,11 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       due: typeof row.due === "number" ? serialDay(row.due) : null,
     }),
   );
-  writeNames(json);
   const read = readLineup(JSON.stringify(json));
-  return read.ok ? read.value : undefined;
+  if (read.ok) return read.value;
+  writeNames(json);
+  const again = readLineup(JSON.stringify(json));
+  return again.ok ? again.value : undefined;
 }
 
 /** Where a name is asked for, a number is its text again: another program makes one of a class such as 0.5. */

@@ -6,7 +6,6 @@ import {
   readXlsx,
   type Sheet,
   saveXlsx,
-  type Workbook,
   writeXlsx,
 } from "hucre/xlsx";
 import type { CellWrite } from "../sheets/cell";
@@ -15,43 +14,61 @@ import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
 import type { Remembered } from "../sheets/remembered";
-import type { Seen, SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { Seen, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { BookError } from "./bookError";
 import { newSheet } from "./fileSheet";
-import { corners, sheetSnapshot } from "./fileSnapshot";
+import { sheetSnapshot } from "./fileSnapshot";
 import { countFrom1900 } from "./fileValue";
 import { finish, readMemory, readRemembered } from "./finish";
-import { keptTexts } from "./keptTexts";
 import { body, FONT } from "./look";
+import { type Part, type PartReader, readPart, storedSheets } from "./readPart";
 import { setCell } from "./setCell";
+import { corners, type StoredSheet } from "./storedSheet";
 
 /** A file is read in parts of about so many bytes, each let go before the next. */
-const PART = 1_500_000;
+const PART = 500_000;
+
+/** While one part is taken apart, the next is unpacked. */
+const HERE: readonly PartReader[] = [readPart, readPart];
 
 /**
  * What a workbook file holds.
  *
+ * @param readers share the parts among them: whoever is free takes the next
  * @throws {BookError} that says what the file is, where it is not a readable workbook
  */
-export async function readBook(file: Uint8Array): Promise<Snapshot> {
-  const sheets: SheetSnapshot[] = [];
-  const kept = keptTexts();
-  const read = async (part: { sheets?: string[] }) =>
-    sheetsOf(await understood(file, () => readXlsx(file, part)), kept);
-  const parts = await partsOf(file);
-  let next = read(parts[0] ?? {});
-  for (const part of parts.slice(1)) {
-    const now = next;
-    next = read(part);
-    next.catch(() => {});
-    sheets.push(...(await now));
+export async function readBook(file: Uint8Array, readers = HERE): Promise<Snapshot> {
+  const sheets = await understood(file, () => readSheets(file, readers));
+  return {
+    sheets: sheets.map(sheetSnapshot),
+    lineup: readMemory(file)?.lineup,
+    ...readRemembered(file),
+  };
+}
+
+async function readSheets(
+  file: Uint8Array,
+  readers: readonly PartReader[],
+): Promise<StoredSheet[]> {
+  const read: (readonly StoredSheet[])[] = [];
+  const left = [...(await partsOf(file)).entries()];
+  const readOn = async (reader: PartReader) => {
+    for (let next = left.shift(); next; next = left.shift()) {
+      const [at, part] = next;
+      read[at] = await reader(file, part);
+    }
+  };
+  try {
+    await Promise.all(readers.map(readOn));
+  } finally {
+    // Of a file that turns out to be bad nothing more is read.
+    left.length = 0;
   }
-  sheets.push(...(await next));
-  return { sheets, lineup: readMemory(file)?.lineup, ...readRemembered(file) };
+  return read.flat();
 }
 
 /** The sheets of a file, in as many parts as its size asks for. */
-async function partsOf(file: Uint8Array): Promise<{ readonly sheets?: string[] }[]> {
+async function partsOf(file: Uint8Array): Promise<Part[]> {
   const count = Math.ceil(file.length / PART);
   if (count <= 1) return [{}];
   const names: string[] = [];
@@ -59,15 +76,12 @@ async function partsOf(file: Uint8Array): Promise<{ readonly sheets?: string[] }
     names.push(sheet.name);
     return false;
   };
-  await understood(file, () => readXlsx(file, { sheets: name }));
+  await readXlsx(file, { sheets: name });
   const each = Math.ceil(names.length / count);
   return Array.from({ length: Math.ceil(names.length / each) }, (_, part) => ({
     sheets: names.slice(part * each, (part + 1) * each),
   }));
 }
-
-const sheetsOf = ({ sheets, dateSystem }: Workbook, kept = keptTexts()): SheetSnapshot[] =>
-  sheets.map((sheet) => sheetSnapshot(sheet, dateSystem, kept));
 
 /** Runs a read and turns what the library says of a bad file into our own words. */
 async function understood<T>(file: Uint8Array, read: () => Promise<T>): Promise<T> {
@@ -75,6 +89,7 @@ async function understood<T>(file: Uint8Array, read: () => Promise<T>): Promise<
   try {
     return await read();
   } catch (error) {
+    if (error instanceof BookError) throw error;
     if (error instanceof EncryptedFileError)
       throw new BookError(
         "is encrypted or an old .xls file; open it in a spreadsheet, take the password off and save it as .xlsx",
@@ -118,7 +133,7 @@ export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Buil
     return { file: finish(file, { lineup: plan.lineup }, columnFormulas(plan)), done };
   }
   const workbook = await openBook(existing);
-  const done = reconcile(plan, { sheets: sheetsOf(workbook) });
+  const done = reconcile(plan, { sheets: storedSheets(workbook).map(sheetSnapshot) });
   for (const change of done.change) applyChange(workbook, change, planned(plan, change));
   for (const { planned, writes } of done.create) addSheet(workbook, planned, writes);
   const file = await saveXlsx(workbook);

@@ -1,21 +1,28 @@
 import { fromCol, toCol, tokenize } from "@borgar/fx/xlsx";
 import type { Sheet } from "hucre/xlsx";
 import { type Area, readArea } from "../sheets/area";
+import { cellIn, type Grid, gridOf } from "./grid";
 
 type FormulaAt = (row: number, column: number) => string | undefined;
 
-/**
- * The formula of each cell of a sheet as if it were written out there. A file writes a formula that is
- * filled down once, at its first cell, and an array formula once for all cells that it fills; the file
- * library leaves the other cells without a text.
- *
- * @param kept keeps a formula's text
- */
-export function formulasOf({ cells }: Sheet, kept: (text: string) => string): FormulaAt {
+/** The formulas of a sheet as a file writes them. */
+export interface StoredFormulas {
   /** By row and column the formula's text, or the number of the shared formula. */
+  readonly written: Grid;
+  /** Formulas that are filled over several cells, each written once, for the cell where it stands. */
+  readonly shared: ReadonlyMap<
+    number,
+    { readonly formula: string; readonly row: number; readonly column: number }
+  >;
+  /** Formulas that fill several cells as one. */
+  readonly arrays: readonly (Area & { readonly formula: string })[];
+}
+
+/** What is kept of a sheet's formulas as the file library read them. */
+export function storedFormulas({ cells }: Sheet): StoredFormulas {
   const written: (string | number)[][] = [];
-  const shared = new Map<number, FormulaAt>();
-  const arrays: (Area & { readonly formula: string })[] = [];
+  const shared = new Map<number, { formula: string; row: number; column: number }>();
+  const arrays: (Area & { formula: string })[] = [];
   for (const [at, { formula, formulaType, formulaSharedIndex, formulaRef }] of cells ?? []) {
     if (formula === undefined) continue;
     const comma = at.indexOf(",");
@@ -26,24 +33,41 @@ export function formulasOf({ cells }: Sheet, kept: (text: string) => string): Fo
       ofRow[column] = formulaSharedIndex;
       continue;
     }
-    ofRow[column] = kept(formula);
+    ofRow[column] = formula;
     if (formula === "") continue;
     if (formulaType === "shared" && formulaSharedIndex !== undefined)
-      shared.set(formulaSharedIndex, filled(formula, row, column));
+      shared.set(formulaSharedIndex, { formula, row, column });
     const area = formulaType === "array" && formulaRef ? readArea(formulaRef) : undefined;
     if (area && (area.top < area.bottom || area.left < area.right))
       arrays.push({ ...area, formula });
   }
+  return { written: gridOf(written, (formula) => formula ?? null), shared, arrays };
+}
+
+/**
+ * The formula of each cell of a sheet as if it were written out there. A file writes a formula that is
+ * filled down once, at its first cell, and an array formula once for all cells that it fills; the file
+ * library leaves the other cells without a text.
+ */
+export function formulasOf({ written, shared, arrays }: StoredFormulas): FormulaAt {
+  const own = cellIn(written);
+  const fills = new Map(
+    [...shared].map(([number, { formula, row, column }]) => [number, filled(formula, row, column)]),
+  );
   const ofArray = (row: number, column: number) =>
     arrays.find(
       ({ top, left, bottom, right }) =>
         row >= top && row <= bottom && column >= left && column <= right,
     )?.formula;
   return (row, column) => {
-    const own = written[row]?.[column];
-    return typeof own === "number"
-      ? shared.get(own)?.(row, column)
-      : (own ?? (arrays.length > 0 ? ofArray(row, column) : undefined));
+    const here = own(row, column);
+    return typeof here === "number"
+      ? fills.get(here)?.(row, column)
+      : typeof here === "string"
+        ? here
+        : arrays.length > 0
+          ? ofArray(row, column)
+          : undefined;
   };
 }
 

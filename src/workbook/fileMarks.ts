@@ -4,10 +4,10 @@ import type { Finding } from "../check/finding";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { planFor } from "../sheets/plan";
 import { openBook } from "./file";
-import { corners } from "./fileSnapshot";
 import { finish, readMemory } from "./finish";
 import { type Mark, marksOn } from "./markAreas";
 import { isMarkRule, MARK_LOOK, markRule } from "./markLook";
+import { corners } from "./storedSheet";
 
 /**
  * A workbook file with the cell of each finding, and the row of its table, marked by conditional formats

@@ -1,11 +1,12 @@
 import { readFileSync } from "node:fs";
+import { availableParallelism } from "node:os";
 import { check } from "../../src/check/check";
-import { readBook } from "../../src/workbook/file";
+import { readShared } from "../../src/cli/readShared";
 import { report } from "./report";
 
 const bytes = readFileSync(process.argv[2] ?? "");
 const start = performance.now();
-const snapshot = await readBook(bytes);
+const snapshot = await readShared(bytes, availableParallelism() - 1);
 const read = performance.now();
 const checked = check(snapshot, 46_400);
 if (!checked.ok) throw new Error(checked.reason);

@@ -19,7 +19,8 @@ export const missingTrail: Rule = {
     );
     return overRows(table, (row, stored, judged) => {
       if (verdictOf(judged) === "Missing") return undefined;
-      const blank = blanks(trail, stored, context.lineup) ?? [];
+      const blank = blanks(trail, stored, context.lineup);
+      if (!blank) return undefined;
       // What a layout of somebody's own has no place for at all is said once.
       const absent = table.table.seen ? blank.filter(({ id }) => !table.at.has(id)) : [];
       const lacking = blank.filter((column) => !absent.includes(column));

@@ -1,0 +1,2 @@
+export function bundled(entry: string): Promise<string>;
+export function load(entry: string): Promise<Record<string, unknown>>;

@@ -1,0 +1,75 @@
+import type { CellValue } from "../records/kind";
+
+/**
+ * Rows of cells, each as long as it is: plain data in little room, that one thread can hand to another.
+ * Nothing of what it was made from is held by it.
+ */
+export interface Grid {
+  /** Where each row begins, and where the last ends. */
+  readonly starts: Uint32Array<ArrayBuffer>;
+  /** For each cell its place among the values, or `NUMBER`. */
+  readonly codes: Uint32Array<ArrayBuffer>;
+  /** For each cell that is a number, the number. */
+  readonly numbers: Float64Array<ArrayBuffer>;
+  /** What is no number: blank first, then each text and truth value, as a rule once. */
+  readonly values: readonly CellValue[];
+}
+
+const NUMBER = 0xffff_ffff;
+/** So many texts are known at once; a sheet has few that are written again and again. */
+const MOST = 100_000;
+
+/**
+ * Packs rows of cells; a row or cell that is not there is blank.
+ *
+ * @param of what is kept of a cell
+ */
+export function gridOf<Cell>(
+  rows: readonly (readonly Cell[] | undefined)[],
+  of: (cell: Cell | undefined) => CellValue,
+): Grid {
+  const starts = new Uint32Array(rows.length + 1);
+  for (let row = 0; row < rows.length; row++)
+    starts[row + 1] = (starts[row] ?? 0) + (rows[row]?.length ?? 0);
+  const count = starts[rows.length] ?? 0;
+  const codes = new Uint32Array(count);
+  const numbers = new Float64Array(count);
+  const values: CellValue[] = [null];
+  const known = new Map<string | boolean, number>();
+  let at = 0;
+  for (const row of rows) {
+    if (!row) continue;
+    for (let column = 0; column < row.length; column++, at++) {
+      const value = of(row[column]);
+      if (value === null) continue;
+      if (typeof value === "number") {
+        codes[at] = NUMBER;
+        numbers[at] = value;
+        continue;
+      }
+      let code = known.get(value);
+      if (code === undefined) {
+        // A text put together and taken apart again is a copy, no window on the file that it was read from.
+        const own = typeof value === "string" ? ` ${value}`.slice(1) : value;
+        code = values.push(own) - 1;
+        if (known.size < MOST) known.set(own, code);
+      }
+      codes[at] = code;
+    }
+  }
+  return { starts, codes, numbers, values };
+}
+
+/** The cell of a grid at a row and column from 0; blank beyond its end. */
+export const cellIn =
+  ({ starts, codes, numbers, values }: Grid) =>
+  (row: number, column: number): CellValue => {
+    const at = (starts[row] ?? 0) + column;
+    if (column < 0 || at >= (starts[row + 1] ?? 0)) return null;
+    const code = codes[at] ?? 0;
+    return code === NUMBER ? (numbers[at] ?? null) : (values[code] ?? null);
+  };
+
+/** What of a grid is handed over, not copied, from one thread to another. */
+export const buffersOf = ({ starts, codes, numbers }: Grid): ArrayBuffer[] =>
+  [starts, codes, numbers].map(({ buffer }) => buffer);
