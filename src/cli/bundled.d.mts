@@ -1,2 +1,2 @@
-export function bundled(entry: string): Promise<string>;
+export function bundled(entry: string): string;
 export function load(entry: string): Promise<Record<string, unknown>>;

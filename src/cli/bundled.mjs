@@ -1,7 +1,7 @@
 import { mkdirSync, renameSync, writeFileSync } from "node:fs";
 import { basename } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { build } from "esbuild";
+import { buildSync } from "esbuild";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const PLACE = ".cache/cli";
@@ -12,11 +12,11 @@ const WORKERS = ["src/cli/checkWorker.ts", "src/cli/readWorker.ts"];
  * the project as these: a tenth of a second, where loading each source by itself takes more than one.
  *
  * @param {string} entry source of the program, from the project's folder
- * @returns {Promise<string>} the file of the program
+ * @returns {string} the file of the program
  */
-export async function bundled(entry) {
+export function bundled(entry) {
   const sources = new Set([...WORKERS, entry]);
-  const { outputFiles } = await build({
+  const { outputFiles } = buildSync({
     absWorkingDir: ROOT,
     entryPoints: [...sources].map((source) => ({ in: source, out: basename(source, ".ts") })),
     outdir: PLACE,
@@ -40,4 +40,4 @@ export async function bundled(entry) {
 }
 
 /** Loads a module of the command line, put together from its sources. */
-export const load = async (entry) => import(pathToFileURL(await bundled(entry)).href);
+export const load = async (entry) => import(pathToFileURL(bundled(entry)).href);

@@ -1,9 +1,10 @@
-import { once } from "node:events";
 import { Worker } from "node:worker_threads";
 import type { Snapshot } from "../sheets/snapshot";
 import { BookError } from "../workbook/bookError";
 import { readBook } from "../workbook/file";
-import { type PartReader, readPart } from "../workbook/readPart";
+import { type PartsReader, readPart } from "../workbook/readPart";
+import { drop, queueOf, workOff } from "./queue";
+import type { Reading } from "./readWorker";
 import { isOutOfRoom, roomOf } from "./room";
 
 /** A further thread pays from so many bytes of a workbook on: it costs its start. */
@@ -15,33 +16,49 @@ const EACH = 4_000_000;
  * @throws {BookError} as `readBook`
  */
 export async function readShared(file: Uint8Array, spare: number): Promise<Snapshot> {
-  const count = Math.min(spare, Math.floor(file.length / EACH));
-  if (count < 1) return readBook(file);
-  const workers = Array.from(
-    { length: count },
-    () =>
-      new Worker(new URL("./readWorker.mjs", import.meta.url), {
-        workerData: file,
-        resourceLimits: roomOf(1),
-      }),
-  );
-  try {
-    return await readBook(file, [readPart, ...workers.map(readerBy)]);
-  } finally {
-    await Promise.all(workers.map((worker) => worker.terminate()));
-  }
+  const threads = Math.min(spare, Math.floor(file.length / EACH));
+  return readBook(file, threads < 1 ? undefined : readWith(threads));
 }
 
-const readerBy =
-  (worker: Worker): PartReader =>
-  async (_file, part) => {
-    worker.postMessage(part);
+/** Reads the parts of a file here and in so many further threads. */
+const readWith =
+  (threads: number): PartsReader =>
+  async (file, parts) => {
+    const queue = queueOf(parts);
+    const read: Awaited<ReturnType<typeof readPart>>[] = [];
+    const workerData: Reading = { file, queue };
+    const workers = Array.from(
+      { length: threads },
+      () =>
+        new Worker(new URL("./readWorker.mjs", import.meta.url), {
+          workerData,
+          resourceLimits: roomOf(1),
+        }),
+    );
+    const elsewhere = workers.map(
+      (worker) =>
+        new Promise<void>((finished, failed) => {
+          worker
+            .on("message", ({ at, sheets }) => {
+              read[at] = sheets;
+            })
+            .on("error", (error) => failed(tooLarge(error)))
+            .on("exit", () => finished());
+        }),
+    );
+    const here = workOff(queue, async (part, at) => {
+      read[at] = await readPart(file, part);
+    });
     try {
-      const [sheets] = await once(worker, "message");
-      return sheets;
-    } catch (error) {
-      throw isOutOfRoom(error)
-        ? new BookError("needs more memory than this machine gives; read it on a larger machine")
-        : error;
+      await Promise.all([here, ...elsewhere]);
+    } finally {
+      drop(queue);
+      await Promise.all(workers.map((worker) => worker.terminate()));
     }
+    return read;
   };
+
+const tooLarge = (error: Error): Error =>
+  isOutOfRoom(error)
+    ? new BookError("needs more memory than this machine gives; read it on a larger machine")
+    : error;

@@ -1,12 +1,20 @@
 import { parentPort, workerData } from "node:worker_threads";
 import { buffersOf } from "../workbook/grid";
 import { type Part, readPart } from "../workbook/readPart";
+import { type Queue, workOff } from "./queue";
 
-/** One of the readers of a workbook: reads the parts that it is asked for. */
-parentPort?.on("message", async (part: Part) => {
-  const sheets = await readPart(workerData as Uint8Array, part);
+/** What a reader of a workbook is given. */
+export interface Reading {
+  readonly file: Uint8Array;
+  readonly queue: Queue<Part>;
+}
+
+/** One of the readers of a workbook. */
+const { file, queue } = workerData as Reading;
+await workOff(queue, async (part, at) => {
+  const sheets = await readPart(file, part);
   const buffers = sheets.flatMap(({ cells, formulas }) =>
     [cells, formulas.written].flatMap(buffersOf),
   );
-  parentPort?.postMessage(sheets, buffers);
+  parentPort?.postMessage({ at, sheets }, buffers);
 });

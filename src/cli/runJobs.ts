@@ -1,9 +1,9 @@
 import { statSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
-import type { Checked, Job } from "./checkJob";
+import { type Checked, type Job, runJob } from "./checkJob";
 import { UsageError } from "./files";
-import { jobQueue, workOff } from "./jobQueue";
+import { queueOf, workOff } from "./queue";
 import { isOutOfRoom, roomOf } from "./room";
 
 /** Workbooks of fewer bytes together are checked here alone: a worker costs its start. */
@@ -24,7 +24,7 @@ export async function runJobs(
   const answers: Checked[] = [];
   const count = bytesOf(jobs) < LITTLE ? 0 : Math.min(cores, jobs.length);
   const spare = count === 0 ? 0 : Math.floor(cores / count) - 1;
-  const queue = jobQueue(jobs.map((job) => ({ ...job, spare })));
+  const queue = queueOf(jobs.map((job) => ({ ...job, spare })));
   const workers = Array.from(
     { length: count },
     () =>
@@ -48,7 +48,8 @@ export async function runJobs(
         .on("message", ({ at, checked }) => settle(at, checked));
     if (open === 0) finish();
   });
-  const here = count === 0 ? workOff(queue, settle) : undefined;
+  const here =
+    count === 0 ? workOff(queue, async (job, at) => settle(at, await runJob(job))) : undefined;
   try {
     await Promise.all([here, elsewhere]);
   } finally {

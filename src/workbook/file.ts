@@ -21,50 +21,26 @@ import { sheetSnapshot } from "./fileSnapshot";
 import { countFrom1900 } from "./fileValue";
 import { finish, readMemory, readRemembered } from "./finish";
 import { body, FONT } from "./look";
-import { type Part, type PartReader, readPart, storedSheets } from "./readPart";
+import { type Part, readParts, storedSheets } from "./readPart";
 import { setCell } from "./setCell";
-import { corners, type StoredSheet } from "./storedSheet";
+import { corners } from "./storedSheet";
 
 /** A file is read in parts of about so many bytes, each let go before the next. */
 const PART = 500_000;
 
-/** While one part is taken apart, the next is unpacked. */
-const HERE: readonly PartReader[] = [readPart, readPart];
-
 /**
  * What a workbook file holds.
  *
- * @param readers share the parts among them: whoever is free takes the next
+ * @param read reads its parts
  * @throws {BookError} that says what the file is, where it is not a readable workbook
  */
-export async function readBook(file: Uint8Array, readers = HERE): Promise<Snapshot> {
-  const sheets = await understood(file, () => readSheets(file, readers));
+export async function readBook(file: Uint8Array, read = readParts): Promise<Snapshot> {
+  const parts = await understood(file, async () => read(file, await partsOf(file)));
   return {
-    sheets: sheets.map(sheetSnapshot),
+    sheets: parts.flat().map(sheetSnapshot),
     lineup: readMemory(file)?.lineup,
     ...readRemembered(file),
   };
-}
-
-async function readSheets(
-  file: Uint8Array,
-  readers: readonly PartReader[],
-): Promise<StoredSheet[]> {
-  const read: (readonly StoredSheet[])[] = [];
-  const left = [...(await partsOf(file)).entries()];
-  const readOn = async (reader: PartReader) => {
-    for (let next = left.shift(); next; next = left.shift()) {
-      const [at, part] = next;
-      read[at] = await reader(file, part);
-    }
-  };
-  try {
-    await Promise.all(readers.map(readOn));
-  } finally {
-    // Of a file that turns out to be bad nothing more is read.
-    left.length = 0;
-  }
-  return read.flat();
 }
 
 /** The sheets of a file, in as many parts as its size asks for. */

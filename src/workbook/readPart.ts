@@ -6,10 +6,21 @@ export interface Part {
   readonly sheets?: string[];
 }
 
-/** Reads a part of a file. */
-export type PartReader = (file: Uint8Array, part: Part) => Promise<readonly StoredSheet[]>;
+/** Reads parts of a file, in their order. */
+export type PartsReader = (
+  file: Uint8Array,
+  parts: readonly Part[],
+) => Promise<readonly (readonly StoredSheet[])[]>;
 
-export const readPart: PartReader = async (file, part) => storedSheets(await readXlsx(file, part));
+export const readPart = async (file: Uint8Array, part: Part): Promise<readonly StoredSheet[]> =>
+  storedSheets(await readXlsx(file, part));
+
+/** Reads one part after the other. */
+export const readParts: PartsReader = async (file, parts) => {
+  const read: (readonly StoredSheet[])[] = [];
+  for (const part of parts) read.push(await readPart(file, part));
+  return read;
+};
 
 export const storedSheets = ({ sheets, dateSystem }: Workbook): readonly StoredSheet[] =>
   sheets.map((sheet) => storedSheet(sheet, dateSystem));

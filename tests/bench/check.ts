@@ -29,11 +29,11 @@ const run = (command: string, args: string[]): Run => {
 const least = (runs: readonly Run[]): Run =>
   runs.reduce((one, other) => (other.seconds < one.seconds ? other : one));
 
-const node = async (script: string, file: string, ...flags: string[]) =>
+const node = (script: string, file: string, ...flags: string[]) =>
   run(process.execPath, [
     "--max-old-space-size=14000",
     ...flags,
-    await bundled(`tests/bench/${script}`),
+    bundled(`tests/bench/${script}`),
     file,
   ]);
 
@@ -47,8 +47,8 @@ for (const rows of sizes) {
   const file = await longBook(rows);
   const [bares, checks]: [Run[], Run[]] = [[], []];
   for (let turn = 0; turn < (rows > MANY ? 1 : 3); turn++) {
-    bares.push(await node("bareRead.ts", file));
-    checks.push(await node("timedCheck.ts", file, "--max-semi-space-size=21"));
+    bares.push(node("bareRead.ts", file));
+    checks.push(node("timedCheck.ts", file, "--max-semi-space-size=21"));
   }
   const [bare, check] = [least(bares), least(checks)];
   say(
