@@ -1,4 +1,4 @@
-import { basename } from "node:path";
+import { basename, extname } from "node:path";
 import { check, type Report } from "../check/check";
 import type { Compared } from "../check/compare";
 import { toSerial } from "../quantities/dates";
@@ -41,6 +41,11 @@ export const fileReport = (file: string, report: Report): FileReport => ({
   findings: report.findings,
 });
 
-/** The name of an output for one workbook; where several are checked, with the workbook's name in it. */
-export const perBook = (out: string, file: string, several: boolean): string =>
-  several ? out.replace(/(\.\w+)?$/, `-${basename(file).replace(/\.xlsx$/i, "")}$1`) : out;
+const BOOK = /\.xls[xm]$/i;
+
+/** The name of an output for one workbook; where several are checked, with the workbook's name in it, and a copy with its ending. */
+export function perBook(out: string, file: string, several: boolean): string {
+  if (!several) return out;
+  const ending = BOOK.test(out) && BOOK.test(file) ? extname(file) : extname(out);
+  return `${out.slice(0, out.length - extname(out).length)}-${basename(file).replace(BOOK, "")}${ending}`;
+}

@@ -4,6 +4,7 @@ import { markFile } from "../workbook/fileMarks";
 import { checkFile, type FileReport, fileReport } from "./checkCommand";
 import { readBytes, UsageError, writeWhole } from "./files";
 import { refuseLoss } from "./refuseLoss";
+import { saveBook } from "./saveBook";
 import { comparedWords, findingTable, matrixTable, summaryLine } from "./terminal";
 
 /** The check of one workbook and what is to be written of it. */
@@ -58,12 +59,12 @@ export async function runJob(job: Job): Promise<Checked> {
       told.push(`Page: ${html}`);
     }
     if (marked) {
-      writeWhole(marked, await markFile(readBytes(book), report.findings));
+      saveBook(marked, await markFile(readBytes(book), report.findings));
       told.push(`Marked copy: ${marked}`);
     }
     if (sheet) {
       const { withFindings } = await import("../workbook/fileFindings");
-      writeWhole(sheet, await withFindings(readBytes(book), report));
+      saveBook(sheet, await withFindings(readBytes(book), report));
       told.push(`Copy with findings: ${sheet}`);
     }
     return {

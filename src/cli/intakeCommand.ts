@@ -22,10 +22,11 @@ import { type Snapshot, tablesOf } from "../sheets/snapshot";
 import { writeCells } from "../workbook/file";
 import { readRemembered } from "../workbook/finish";
 import { today } from "./checkCommand";
-import { named, readBytes, UsageError, writeWhole } from "./files";
+import { named, readBytes, UsageError } from "./files";
 import { readColumns, readMeans, withWords } from "./meanings";
 import { type BookOptions, openBookAs } from "./openBookAs";
 import { refuseLoss } from "./refuseLoss";
+import { saveBook } from "./saveBook";
 
 type Placed = Placement<RecordTable>;
 
@@ -190,7 +191,7 @@ export async function takeIn(
   const create = table || history.rows.length === 0 ? [] : [newHistory(history)];
   const files = exports.map((file) => basename(file));
   await refuseLoss(book, bytes, options.acceptLoss);
-  writeWhole(
+  saveBook(
     out,
     await named(book, () =>
       writeCells(bytes, changes, {
@@ -239,7 +240,7 @@ export async function takeBack(
     ...changesOf(tables, cells, lineup),
     ...(history ? [{ table: history, writes: historyUnwrites(entries, history) }] : []),
   ];
-  writeWhole(
+  saveBook(
     out,
     await named(book, () => writeCells(bytes, changes, { remembered: withoutIntake(remembered) })),
   );

@@ -3,8 +3,9 @@ import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { planFor } from "../sheets/plan";
 import { type Built, writeBook } from "../workbook/file";
-import { named, readBytes, readText, UsageError, writeWhole } from "./files";
+import { named, readBytes, readText, UsageError } from "./files";
 import { refuseLoss } from "./refuseLoss";
+import { saveBook } from "./saveBook";
 
 /** Reads a lineup file, or says everything that is wrong with it. */
 export function loadLineup(file: string): Lineup {
@@ -24,7 +25,7 @@ export async function buildBook(
   const existing = existsSync(out) ? readBytes(out) : undefined;
   if (existing) await refuseLoss(out, existing, acceptLoss);
   const built = await named(out, () => writeBook(planFor(lineup), existing));
-  writeWhole(out, built.file);
+  saveBook(out, built.file);
   return built;
 }
 

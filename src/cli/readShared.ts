@@ -1,3 +1,4 @@
+import "./unpackAtOnce";
 import { Worker } from "node:worker_threads";
 import type { Snapshot } from "../sheets/snapshot";
 import { BookError } from "../workbook/bookError";

@@ -1,3 +1,4 @@
+import "./unpackAtOnce";
 import { parentPort, workerData } from "node:worker_threads";
 import { buffersOf } from "../workbook/grid";
 import { type Part, readPart } from "../workbook/readPart";

@@ -1,0 +1,21 @@
+import { strFromU8, unzipSync } from "fflate";
+
+const TYPES = "[Content_Types].xml";
+
+/**
+ * How the name of a workbook file ends by what is in it: Excel opens one of a macro workbook or a template
+ * only under its own (ECMA-376 part 1, 15.2.11, and MS-OFFMACRO2, 2.2.1.1; both from memory).
+ */
+const ENDINGS: readonly (readonly [type: string, ending: string])[] = [
+  ["spreadsheetml.sheet.main+xml", ".xlsx"],
+  ["spreadsheetml.template.main+xml", ".xltx"],
+  ["ms-excel.sheet.macroEnabled.main+xml", ".xlsm"],
+  ["ms-excel.template.macroEnabled.main+xml", ".xltm"],
+];
+
+/** The ending under which Excel opens a workbook file; undefined where its type is none of a workbook's. */
+export function endingOf(file: Uint8Array): string | undefined {
+  const types = unzipSync(file, { filter: ({ name }) => name === TYPES })[TYPES];
+  const text = types ? strFromU8(types) : "";
+  return ENDINGS.find(([type]) => text.includes(`${type}"`))?.[1];
+}
