@@ -143,9 +143,18 @@ export function makeGrid(
 
   const computed = async () => {
     const formula = univerAPI.getFormula();
-    const done = formula.onCalculationResultApplied();
+    let hasStarted = false;
+    const start = formula.calculationStart(() => {
+      hasStarted = true;
+    });
+    const longest = performance.now() + LONGEST;
+    const done = formula.onCalculationResultApplied(LONGEST);
     formula.executeCalculation();
-    await Promise.race([done, new Promise((wait) => setTimeout(wait, LONGEST))]);
+    await done.catch(() => {});
+    // On a busy page the grid may give up before the computation has even started.
+    while (!hasStarted && performance.now() < longest)
+      await formula.onCalculationResultApplied(LONGEST).catch(() => {});
+    start.dispose();
     takeOver();
   };
 
