@@ -48,7 +48,7 @@ for (const rows of sizes) {
   const [bares, checks]: [Run[], Run[]] = [[], []];
   for (let turn = 0; turn < (rows > MANY ? 1 : 3); turn++) {
     bares.push(node("bareRead.ts", file));
-    checks.push(node("timedCheck.ts", file, "--max-semi-space-size=21"));
+    checks.push(node("timedCheck.ts", file, "--max-semi-space-size=64"));
   }
   const [bare, check] = [least(bares), least(checks)];
   say(
