@@ -158,11 +158,8 @@ export const keyIds = (kind: RecordKind): string[] =>
   kind.columns.filter((column) => column.role === "key").map((column) => column.id);
 
 /** What names a row: its key cells in order. */
-export function rowKey(row: Row, ids: readonly string[]): string {
-  let key = "";
-  for (const id of ids) key += `${key === "" ? "" : " · "}${String(row[id] ?? "").trim()}`;
-  return key;
-}
+export const rowKey = (row: Row, ids: readonly string[]): string =>
+  ids.map((id) => String(row[id] ?? "").trim()).join(" · ");
 
 export const isBlank = (value: CellValue | undefined): boolean =>
   value === null || value === undefined || (typeof value === "string" && value.trim() === "");
