@@ -8,8 +8,10 @@ import { placeReadings } from "../intake/place";
 import type { Kept, PlacedCell, Placement } from "../intake/placement";
 import type { ExportOptions, ExportTable, Shape } from "../intake/readExport";
 import { type Known, readKnown } from "../intake/readKnown";
+import { sharing } from "../intake/sharedCells";
 import { rememberIntake, undoIntake, withIntake, withoutIntake } from "../intake/undo";
 import { type DateOrder, serialDay } from "../quantities/dates";
+import { howMany } from "../quantities/howMany";
 import type { CellValue } from "../records/kind";
 import type { ExportMapping } from "../sheets/exportMapping";
 import { HISTORY_TABLE, historyUnwrites, historyWrites, newHistory } from "../sheets/historySheet";
@@ -168,7 +170,9 @@ export async function takeIn(
       ...table,
       rows: filled(
         table.rows,
-        placement.placed.filter((cell) => cell.table.table === table.table),
+        placement.placed
+          .filter((cell) => cell.table.table === table.table)
+          .flatMap((cell) => [cell, ...sharing(cell).map((row) => ({ ...cell, row }))]),
       ),
     }));
     return { file, table: read.table, placement, mapping: read.mapping?.name };
@@ -245,7 +249,7 @@ export async function takeBack(
     await named(book, () => writeCells(bytes, changes, { remembered: withoutIntake(remembered) })),
   );
   return [
-    `Took back the intake of ${serialDay(last.on)} (${last.files.join(", ")}): ${cells.length} cells as they were before.`,
+    `Took back the intake of ${serialDay(last.on)} (${last.files.join(", ")}): ${howMany(cells.length, "cell")} as they were before.`,
     ...(refused.length > 0 ? ["  Changed since, and left as they are:"] : []),
     ...refused.map(({ reason }) => `    ${reason}`),
   ].join("\n");
@@ -263,7 +267,7 @@ export function takenWords({ file, table, placement, mapping }: Taken): string {
     seen && seen.confidence !== "certain" ? [`${seen.evidence} (${seen.confidence})`] : [],
   );
   return [
-    `${file}: ${lines} lines; ${placed.length} cells placed on ${rows} rows, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
+    `${file}: ${howMany(lines, "line")}; ${howMany(placed.length, "cell")} placed on ${howMany(rows, "row")}, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
     `  Decimal mark: ${table.decimal.evidence}`,
     ...(mapping === undefined ? [] : [`  Read by the mapping "${mapping}" of this workbook`]),
     ...(blocks.length > 1
@@ -271,7 +275,7 @@ export function takenWords({ file, table, placement, mapping }: Taken): string {
           `${blocks.length} tables`,
           blocks.map(
             ({ titles, title, lines, shape }) =>
-              `line ${titles.value}: ${title ?? "no title"}, ${lines} lines, ${shape.value}`,
+              `line ${titles.value}: ${title ?? "no title"}, ${howMany(lines, "line")}, ${shape.value}`,
           ),
         )
       : (blocks[0]?.shape.value ?? "long") === "wide"
@@ -299,10 +303,12 @@ export function takenWords({ file, table, placement, mapping }: Taken): string {
       "Names that no row has (confirm one with --means)",
       suggested.map(
         ({ field, written, candidates, lines }) =>
-          `${field} "${written}" on ${lines.length} lines: ${candidates.map(({ name, score }) => `"${name}" (${score})`).join(", ")}?`,
+          `${field} "${written}" on ${howMany(lines.length, "line")}: ${candidates.map(({ name, score }) => `"${name}" (${score})`).join(", ")}?`,
       ),
     ),
-    ...(kept.length > 0 ? [`  ${kept.length} earlier values go to the sheet Reading history`] : []),
+    ...(kept.length > 0
+      ? [`  To the sheet Reading history: ${howMany(kept.length, "earlier value")}`]
+      : []),
     ...list(
       "Not placed",
       unplaced.map(({ source, reason }) => `line ${source.line}: ${reason}`),

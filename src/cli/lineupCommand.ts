@@ -1,6 +1,7 @@
 import { existsSync } from "node:fs";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
+import { howMany } from "../quantities/howMany";
 import { planFor } from "../sheets/plan";
 import { type Built, writeBook } from "../workbook/file";
 import { named, readBytes, readText, UsageError } from "./files";
@@ -32,7 +33,7 @@ export async function buildBook(
 /** What a build did, in a few lines. */
 export function buildWords({ done }: Built, out: string): string {
   const created = done.create.map(
-    ({ planned }) => `${planned.sheet} (${planned.rows.length} rows)`,
+    ({ planned }) => `${planned.sheet} (${howMany(planned.rows.length, "row")})`,
   );
   const added = done.change.filter((change) => change.added > 0);
   const aside = done.change.flatMap((change) =>
@@ -41,7 +42,10 @@ export function buildWords({ done }: Built, out: string): string {
   return [
     created.length > 0 ? `Built ${created.join(", ")}.` : "",
     done.change.length > 0
-      ? `Kept ${done.change.length} tables with every reading; added ${added.reduce((sum, change) => sum + change.added, 0)} rows${added.length > 0 ? ` (${added.map((change) => `${change.table.name}: ${change.added}`).join(", ")})` : ""}.`
+      ? `Kept ${howMany(done.change.length, "table")} with every reading; added ${howMany(
+          added.reduce((sum, change) => sum + change.added, 0),
+          "row",
+        )}${added.length > 0 ? ` (${added.map((change) => `${change.table.name}: ${change.added}`).join(", ")})` : ""}.`
       : "",
     aside.length > 0
       ? `No longer in the lineup, left where they are: ${aside.slice(0, 12).join("; ")}${aside.length > 12 ? `; and ${aside.length - 12} more` : ""}.`

@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from "commander";
 import { type Finding, isOpen } from "../check/finding";
 import { ENCODINGS } from "../intake/decode";
 import { DATE_ORDERS } from "../quantities/dates";
+import { howMany } from "../quantities/howMany";
 import { booksIn } from "./booksIn";
 import { type FileReport, perBook, today } from "./checkCommand";
 import { UsageError } from "./files";
@@ -224,7 +225,7 @@ function totalLine(files: readonly FileReport[]): string {
     0,
   );
   const unread = files.length - read.length;
-  return `${files.length} workbooks, ${rows} rows: ${stopped} with findings of weight stop, ${read.length - stopped} without${unread > 0 ? `, ${unread} that could not be checked` : ""}.`;
+  return `${howMany(files.length, "workbook")}, ${howMany(rows, "row")}: ${stopped} with findings of weight stop, ${read.length - stopped} without${unread > 0 ? `, ${unread} that could not be checked` : ""}.`;
 }
 
 const isStop = (finding: Finding) => finding.weight === "stop" && isOpen(finding);

@@ -3,6 +3,7 @@ import type { Report } from "../check/check";
 import type { Compared } from "../check/compare";
 import { type Finding, isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
+import { howMany } from "../quantities/howMany";
 
 /** Columns of the terminal, or of a page when there is none. */
 const width = () => Math.max(60, Math.min(process.stdout.columns ?? 110, 160));
@@ -90,7 +91,7 @@ export function summaryLine({ counts, findings }: Report): string {
       `${findings.filter((finding) => isOpen(finding) && finding.weight === weight).length} ${weight}`,
   );
   const conceded = findings.filter((finding) => !isOpen(finding)).length;
-  return `${rows} rows: ${countWords(counts) || "none"}. Findings: ${weights.join(", ")}${conceded > 0 ? `; ${conceded} conceded` : ""}.`;
+  return `${howMany(rows, "row")}: ${countWords(counts) || "none"}. Findings: ${weights.join(", ")}${conceded > 0 ? `; ${conceded} conceded` : ""}.`;
 }
 
 /** What became of findings and readings since an earlier revision. */
@@ -106,7 +107,7 @@ export function comparedWords(file: string, compared: Compared): string {
         ];
   const said = ({ sheet, address, message }: Finding) => `${sheet}!${address}: ${message}`;
   return [
-    `Against ${file}: ${closed.length} findings closed, ${fresh.length} new, ${changed.length} changed, ${same} as they were; entries altered: ${altered.length}.`,
+    `Against ${file}: ${howMany(closed.length, "finding")} closed, ${fresh.length} new, ${changed.length} changed, ${same} as they were; entries altered: ${altered.length}.`,
     ...list("New", fresh.map(said)),
     ...list(
       "Changed",

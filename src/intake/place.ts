@@ -10,6 +10,7 @@ import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from
 import type { ExportTable } from "./readExport";
 import { hasCell, type RecordRows } from "./recordRows";
 import { type Repeated, type Settled, settle } from "./settle";
+import { sharedCells } from "./sharedCells";
 import { staleCells } from "./staleCells";
 
 export interface PlaceOptions extends ArrivalOptions {
@@ -26,6 +27,7 @@ export interface PlaceOptions extends ArrivalOptions {
  * beside the conditions of another. Of two lines for one row that disagree, the later is taken where
  * both have date and time, else neither; what is not taken, and what is written over, goes to the history.
  * A value that its table has no cell for is not placed; of a line none of whose readings has one, nothing is.
+ * A cell that several records share takes what the lines for all of them say.
  *
  * @param tables the record tables as stored; those of a workbook's snapshot, or rows alone
  * @example placeReadings(exported, recordTables(snapshot), { replace: false }).placed
@@ -50,9 +52,11 @@ export const placeReadings = <T extends RecordRows>(
     else asked.set(key, { ...suggestion, lines: [line] });
   };
 
-  for (const group of arrivalsByRow(exported, tables, options, say)) {
-    const line = settle(group, say);
-    if (line === undefined) continue;
+  const lines = arrivalsByRow(exported, tables, options, say).flatMap(
+    (group) => settle(group, say) ?? [],
+  );
+  const shared = sharedCells(lines);
+  for (const line of lines) {
     kept.push(...line.earlier.flatMap((earlier) => repeats(earlier, line, exported.name)));
     const all = cellsOf(line, exported.name);
     const lacking = all.filter(
@@ -62,7 +66,16 @@ export const placeReadings = <T extends RecordRows>(
     const isLost = readings.length > 0 && readings.every((cell) => lacking.includes(cell));
     if (lacking.length > 0) say(line.line, noCell(lacking, isLost));
     if (isLost) continue;
-    const cells = all.filter((cell) => !lacking.includes(cell));
+    const cells = all.filter((cell) => {
+      if (lacking.includes(cell)) return false;
+      const reason = isBlank(cell.old) ? shared.contradicted(cell) : undefined;
+      if (reason)
+        say(
+          line.line,
+          `${reason}; it is left blank and the rest of the line stands. Right would be a cell for each record.`,
+        );
+      return reason === undefined;
+    });
     const held = cells.filter(({ old }) => !isBlank(old));
     const against = held.filter((cell) => !isSame(cell));
     const fresh = cells.filter(({ old }) => isBlank(old));
@@ -79,6 +92,16 @@ export const placeReadings = <T extends RecordRows>(
         "is of an earlier day than what stands there, and is not written over it; it goes to the history.",
       );
     } else {
+      const [why] = against.flatMap(
+        (cell) => shared.contradicted(cell) ?? shared.ofOthers(cell) ?? [],
+      );
+      if (why !== undefined) {
+        say(
+          line.line,
+          `${why}; nothing of the line is placed. Right would be lines for all of them that agree, or a cell for each record.`,
+        );
+        continue;
+      }
       const stale = staleOf(line, against, exported.name, say);
       kept.push(...[...against, ...stale].map(replacedBy));
       placed.push(...fresh, ...against, ...stale, ...originCell(line, exported.name, true));

@@ -1,5 +1,6 @@
 import { type Column, isBlank } from "../records/kind";
 import type { RecordRows } from "./recordRows";
+import { sharing } from "./sharedCells";
 
 /** What a record holds of the test whose reading is replaced, and the new reading does not bring. */
 export interface StaleCells {
@@ -39,7 +40,11 @@ export const staleCells = (
     typeof stored.date === "number" &&
     Math.floor(day) === Math.floor(stored.date);
   const why = (column: Column) =>
-    same ? "same day" : isShared(table, row, column.id) ? "other rows" : undefined;
+    same
+      ? "same day"
+      : sharing({ table, row, column: column.id }).length > 0
+        ? "other rows"
+        : undefined;
   return {
     gone: standing.filter((column) => why(column) === undefined),
     left: standing.flatMap((column) => {
@@ -47,16 +52,4 @@ export const staleCells = (
       return reason ? [{ column, why: reason }] : [];
     }),
   };
-};
-
-/** In somebody's own layout one cell can hold what is true of several records. */
-const isShared = ({ table, at, rows }: RecordRows, row: number, id: string): boolean => {
-  const seen = table?.seen;
-  const column = at?.get(id);
-  if (!seen || column === undefined) return false;
-  const own = seen.holds(row, column);
-  return rows.some((_, other) => {
-    const there = other === row ? undefined : seen.holds(other, column);
-    return there !== undefined && there.row === own?.row && there.column === own.column;
-  });
 };

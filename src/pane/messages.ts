@@ -1,3 +1,4 @@
+import { howMany } from "../quantities/howMany";
 /** Every text that the pane shows, in English. Another language is one more file of this shape. */
 export const messages = {
   title: "Gearproof",
@@ -25,7 +26,7 @@ export const messages = {
     wholeLineup: "Whole lineup",
     chosen: (object: string) => `Records of ${object}`,
     all: "Show the whole lineup",
-    rows: (count: number) => (count === 1 ? "1 row" : `${count} rows`),
+    rows: (count: number) => howMany(count, "row"),
     toRows: (kind: string, object: string, words: string) => `${kind}, ${object}: ${words}`,
     matrix: "By panel and record",
     object: "Panel or section",
@@ -86,7 +87,7 @@ export const messages = {
     pasteLabel: "Panels, one a line",
     pasteHelp:
       "From a list or drawing schedule: designation, circuit, type, bus section, breaker (vacuum, SF6 or blank), rated current; with titles, in any order.",
-    pasteAdd: (count: number) => (count === 1 ? "Add 1 panel" : `Add ${count} panels`),
+    pasteAdd: (count: number) => `Add ${howMany(count, "panel")}`,
     pasteProblem: (line: number, message: string) => `Line ${line}: ${message}`,
     breaker: "Circuit-breaker",
     hasBreaker: "This panel has a breaker",
@@ -95,14 +96,12 @@ export const messages = {
     preview: "Show what Build will do",
     build: "Build",
     previewHeading: "Build will",
-    creates: (sheet: string, rows: number) =>
-      `add the sheet ${sheet} with ${rows === 1 ? "1 row" : `${rows} rows`}`,
-    adds: (sheet: string, rows: number) =>
-      `add ${rows === 1 ? "1 row" : `${rows} rows`} to ${sheet}`,
+    creates: (sheet: string, rows: number) => `add the sheet ${sheet} with ${howMany(rows, "row")}`,
+    adds: (sheet: string, rows: number) => `add ${howMany(rows, "row")} to ${sheet}`,
     updates: (sheet: string, cells: number) =>
-      `bring ${cells === 1 ? "1 cell" : `${cells} cells`} of ours in ${sheet} up to date`,
+      `bring ${howMany(cells, "cell")} of ours in ${sheet} up to date`,
     keeps: (readings: number) =>
-      `keep every reading (${readings === 1 ? "1 cell is" : `${readings} cells are`} filled in), every column and sheet of yours, and the order of rows`,
+      `keep every reading (filled in: ${howMany(readings, "cell")}), every column and sheet of yours, and the order of rows`,
     asides: (sheet: string, rows: readonly string[], more: number) =>
       `set aside in ${sheet}, with their readings: ${rows.join("; ")}${more > 0 ? ` and ${more} more` : ""}`,
     nothing: "change nothing: the workbook is as the lineup needs it",
@@ -111,7 +110,7 @@ export const messages = {
     keptOnly:
       "The workbook knows its lineup. Say under Readings which of its sheets hold the records.",
     built: (created: number, added: number, aside: number) =>
-      `Built: ${created} new sheets, ${added} rows added to tables that were there${aside > 0 ? `, ${aside} rows that the lineup no longer has set aside with their readings` : ""}.`,
+      `Built: ${howMany(created, "new sheet")}, ${howMany(added, "row")} added to tables that were there${aside > 0 ? `, set aside with their readings, since the lineup no longer has them: ${howMany(aside, "row")}` : ""}.`,
     number: (unit: string) => `a number in ${unit}`,
   },
 
@@ -141,13 +140,13 @@ export const messages = {
     bringHelp:
       "Delimited text. Nothing is written until you say so, and no reading is written over.",
     place: (cells: number, rows: number) =>
-      `Write ${cells === 1 ? "1 cell" : `${cells} cells`} on ${rows === 1 ? "1 row" : `${rows} rows`}`,
-    taken: (file: string, lines: number) => `${file}: ${lines === 1 ? "1 line" : `${lines} lines`}`,
-    already: (count: number) => `${count} cells hold the same already`,
+      `Write ${howMany(cells, "cell")} on ${howMany(rows, "row")}`,
+    taken: (file: string, lines: number) => `${file}: ${howMany(lines, "line")}`,
+    already: (count: number) => `Already there: ${howMany(count, "cell")}`,
     conflicts: (count: number) =>
       `${count} would write over what is there; they are held back with all else on their lines`,
     unplaced: (count: number) => (count === 1 ? "1 is not placed" : `${count} are not placed`),
-    toWrite: (count: number) => `${count} readings to write, old and new`,
+    toWrite: (count: number) => `${howMany(count, "reading")} to write, old and new`,
     change: (row: string, column: string, old: string, value: string) =>
       `${row}, ${column}: ${old} → ${value}`,
     suggestion: (written: string) => `"${written}" is no name that a row has.`,
@@ -176,17 +175,17 @@ export const messages = {
     titles: "Line of the titles",
     found: (evidence: string, confidence: string) => `${evidence} (${confidence})`,
     byInspection: "as found",
-    skipped: (count: number) => `${count} lines are no readings`,
+    skipped: (count: number) => `Lines that are no readings: ${count}`,
     keepAs: "Keep what is said here for files of this shape, under the name",
     replace: "Put them in the place of what is there",
     replaceHelp: "What is there now goes to the sheet Reading history.",
-    kept: (count: number) => `${count} earlier values go to the sheet Reading history`,
+    kept: (count: number) => `To the sheet Reading history: ${howMany(count, "earlier value")}`,
     stands: { earlier: "of an earlier day", later: "of a later day", open: "" },
     takenBack: (cells: number, heldBack: number) =>
-      `${cells} cells are as they were${heldBack > 0 ? `; ${heldBack} were changed since and stay` : ""}.`,
+      `As they were: ${howMany(cells, "cell")}${heldBack > 0 ? `; ${heldBack} were changed since and stay` : ""}.`,
     line: (line: number, reason: string) => `Line ${line}: ${reason}`,
     written: (written: number, heldBack: number) =>
-      `${written} cells written${heldBack > 0 ? `; ${heldBack} held back, since they changed in the meantime` : ""}.`,
+      `Written: ${howMany(written, "cell")}${heldBack > 0 ? `; ${heldBack} held back, since they changed in the meantime` : ""}.`,
     cancel: "Leave it",
   },
 
@@ -207,7 +206,7 @@ export const messages = {
     below: (title: string) => `Blank cells under "${title}"`,
     nameAbove: "hold the name above them",
     noName: "hold nothing",
-    records: (count: number) => (count === 1 ? "1 record" : `${count} records`),
+    records: (count: number) => howMany(count, "record"),
     problems: (count: number) =>
       count === 1 ? "1 line is not understood" : `${count} lines are not understood`,
     keep: "Read these as records",
@@ -277,9 +276,9 @@ export const messages = {
     mark: "Mark the findings in the sheets",
     list: "List the findings on a sheet",
     listed: (sheet: string, count: number) =>
-      `The sheet ${sheet} lists ${count === 1 ? "1 finding" : `${count} findings`}, as they are now; it does not follow later changes.`,
+      `The sheet ${sheet} lists ${howMany(count, "finding")}, as they are now; it does not follow later changes.`,
     unmark: "Take the marks off",
-    marked: (cells: number) => `${cells} cells marked.`,
+    marked: (cells: number) => `Marked: ${howMany(cells, "cell")}.`,
     unmarked: "The marks are off.",
     more: (count: number) => `Show more (${count} left)`,
   },
@@ -296,7 +295,7 @@ export const messages = {
     instruments: "Instruments used",
     due: (day: string) => `calibration due ${day}`,
     notListed: "not in the table of instruments",
-    rows: (count: number) => (count === 1 ? "1 row" : `${count} rows`),
+    rows: (count: number) => howMany(count, "row"),
   },
 
   counts: {

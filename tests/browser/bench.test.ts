@@ -190,7 +190,7 @@ test("marks come and go without a trace", async () => {
     );
   const before = await formats();
   await page.getByRole("button", { name: "Mark the findings" }).click();
-  await page.getByText(/cells marked\./).waitFor();
+  await page.getByText(/^Marked: \d+ cells?\.$/).waitFor();
   await idle();
   expect(await formats()).not.toEqual(before);
   await shot("5-marked");

@@ -63,7 +63,7 @@ export function ownLayout(
       .fill("Panel\tPart\tPole\tR (µΩ)\n=H02\tBreaker Q0\tL3\t45");
     await page.getByRole("button", { name: "Read what was pasted" }).click();
     await page.getByRole("button", { name: "Write 1 cell on 1 row" }).click();
-    await page.getByText("1 cells written.").waitFor({ timeout: 30_000 });
+    await page.getByText("Written: 1 cell.").waitFor({ timeout: 30_000 });
     const cells = () =>
       page.evaluate(() =>
         window.bench.host.book.sheets[0]?.cells.map((row) => row.map((box) => box?.value ?? null)),

@@ -30,11 +30,11 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     await page.getByText(/=H99/).first().waitFor();
     await page.getByText("=H03 · Earth bar, Applied N·m: – → 38").waitFor({ state: "attached" });
     await page.getByRole("button", { name: /^Write \d+ cells on 1 row$/ }).click();
-    await page.getByText(/^\d+ cells written\.$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBe(38);
     const takeBack = page.getByRole("button", { name: /^Take back what came from Pasted block/ });
     await takeBack.click();
-    await page.getByText(/cells are as they were\.$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^As they were: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBeNull();
 
     // Again, and what was corrected is kept under a name for blocks of this shape.
@@ -52,7 +52,7 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     await page.getByLabel(/^What it took/).selectOption("reading");
     await page.getByLabel(/^Keep what is said here/).fill("Torque wrench");
     await write.click();
-    await page.getByText(/^\d+ cells written\.$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
 
     // Another reading for the same joint is held back until it is let in; the earlier goes to the history.
     await paste(39);
@@ -61,7 +61,7 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     expect(await nothing.isDisabled()).toBe(true);
     await page.getByLabel("Put them in the place of what is there").check();
     await write.click();
-    await page.getByText(/^\d+ cells written\.$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBe(39);
     const history = () =>
       page.evaluate(() =>
@@ -72,7 +72,7 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
       );
     expect(await history()).toContain(38);
     await takeBack.click();
-    await page.getByText(/cells are as they were\.$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^As they were: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBe(38);
     expect(await history()).not.toContain(38);
     await context.close();

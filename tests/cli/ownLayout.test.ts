@@ -126,6 +126,36 @@ test("titles in one's own words are recognised by map", async () => {
   expect((await map("--synonyms", at("words.json"))).out).toMatch(/Motstand row 1: contact/);
 });
 
+test("one temperature cell for several records is not written over by the export that comes second", async () => {
+  const rows = [
+    ["Panel", "Part", "Pole", "R (µΩ)", "Temperature (°C)"],
+    ["H01", "Q0", "L1", 31, null],
+    ["H01", "Q0", "L2", null, null],
+    ["H01", "Q0", "L3", null, null],
+  ];
+  const merges = [{ startRow: 1, endRow: 3, startCol: 4, endCol: 4 }];
+  writeFileSync(at("joined.xlsx"), await writeXlsx({ sheets: [{ name: "Poles", rows, merges }] }));
+  const head = "Panel,Part,Pole,R (µΩ),Temperature (°C)\n";
+  writeFileSync(at("first.csv"), `${head}H01,Q0,L2,32,18.5\n`);
+  writeFileSync(at("second.csv"), `${head}H01,Q0,L3,33,24\n`);
+  await run("map", at("joined.xlsx"), "-o", at("joined.json"), "--lineup", SAMPLE);
+  const both = await run(
+    ...[
+      "intake",
+      at("joined.xlsx"),
+      at("first.csv"),
+      at("second.csv"),
+      "-o",
+      at("joined-out.xlsx"),
+    ],
+    ...["--map", at("joined.json"), "--lineup", SAMPLE],
+  );
+  expect(both.out).toMatch(/"Conductor °C": 18.5 in the workbook, 24 in the export/);
+  const { sheets } = await readXlsx(readFileSync(at("joined-out.xlsx")));
+  expect(sheets[0]?.rows.slice(1).map((row) => row[3] ?? null)).toEqual([31, 32, null]);
+  expect(sheets[0]?.rows[1]?.[4]).toBe(18.5);
+}, 60_000);
+
 const sheetOf = async (book: string): Promise<Sheet> => {
   const { sheets } = await readXlsx(readFileSync(book), { readStyles: true });
   const found = sheets.find(({ name }) => name === "Messungen");

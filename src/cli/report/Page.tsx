@@ -5,6 +5,7 @@ import { isOpen } from "../../check/finding";
 import { countWords, matrix, standings } from "../../check/matrix";
 import { Elevation } from "../../pane/Elevation";
 import { STANDING } from "../../pane/standing";
+import { howMany } from "../../quantities/howMany";
 import { byWeight } from "../terminal";
 import { plotSvg } from "./plot";
 
@@ -225,8 +226,8 @@ function Since({ file, compared }: Earlier): ReactElement {
     <>
       <h2>Since {file}</h2>
       <p className="quiet">
-        {closed.length} findings closed, {fresh.length} new, {changed.length} changed, {same} as
-        they were; entries altered: {altered.length}.
+        {howMany(closed.length, "finding")} closed, {fresh.length} new, {changed.length} changed,{" "}
+        {same} as they were; entries altered: {altered.length}.
       </p>
       {rows.length > 0 && (
         <Wide name="Since the earlier revision">
