@@ -84,9 +84,11 @@ export function describeLineup(chrome: () => Browser, address: () => string): vo
     await page.getByRole("button", { name: "Add 1 panel", exact: true }).click();
     await page.getByRole("button", { name: "Show what Build will do" }).click();
     await page.getByText(/^set aside in Insulation, with their readings: =K02/).waitFor();
-    await page.getByText(/keep every reading \(1 cell is filled in\)/).waitFor();
+    await page.getByText(/keep every reading \(filled in: 1 cell\)/).waitFor();
     await page.getByRole("button", { name: "Build", exact: true }).click();
-    await page.getByText(/set aside with their readings\.$/).waitFor({ timeout: 90_000 });
+    await page
+      .getByText(/set aside with their readings, since the lineup no longer has them: \d+ rows?\.$/)
+      .waitFor({ timeout: 90_000 });
     expect(await page.evaluate(() => window.bench.grid.read("Insulation", "H17"))).toBe(9000);
     await context.close();
   }, 240_000);
