@@ -7,6 +7,9 @@ import { expect, test } from "vitest";
 
 const PAGE = "out/harbour-substation.html";
 
+/** What an A4 page leaves between margins of 12 mm, in CSS pixels. */
+const A4_INSIDE = 703;
+
 /** The page that a check writes: the demo's. */
 export function report(chrome: () => Browser): void {
   test("the report is one file, has drawing, matrix, pictures and findings, and axe finds nothing", async () => {
@@ -26,6 +29,33 @@ export function report(chrome: () => Browser): void {
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html.slice(0, 200)])).toEqual([]);
     await page.screenshot({ path: "out/screenshots/report.png" });
+    await context.close();
+  }, 120_000);
+
+  test("the printed report is whole on a portrait page, and its words are dark on white", async () => {
+    const context = await chrome().newContext({ viewport: { width: A4_INSIDE, height: 1000 } });
+    const page = await context.newPage();
+    await page.goto(pathToFileURL(resolve(PAGE)).href);
+    await page.emulateMedia({ media: "print" });
+    const cut = await page
+      .locator("table, svg, svg text")
+      .evaluateAll(
+        (all, width) =>
+          all
+            .filter((one) => one.getBoundingClientRect().right > width + 1)
+            .map((one) => one.textContent?.slice(0, 60)),
+        A4_INSIDE,
+      );
+    expect(cut).toEqual([]);
+    const looks = await page
+      .locator(".counts li, thead th")
+      .evaluateAll((all) =>
+        all.map((one) =>
+          [getComputedStyle(one).color, getComputedStyle(one).backgroundColor].join(),
+        ),
+      );
+    expect(new Set(looks)).toEqual(new Set(["rgb(27, 42, 51),rgb(255, 255, 255)"]));
+    await page.pdf({ path: "out/screenshots/report.pdf", format: "A4" });
     await context.close();
   }, 120_000);
 }

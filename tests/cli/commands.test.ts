@@ -112,6 +112,25 @@ test("check --html writes one page that asks for nothing from elsewhere", async 
   expect(page.match(/\b(src|href)="(?!#)[^"]*"|url\(|@import/g)).toBeNull();
   expect(page).toContain("never says that equipment is safe to energize");
   expect(page.match(/<svg/g)?.length).toBeGreaterThanOrEqual(4);
+  expect(page).toContain('<meta name="generator" content="Gearproof"/>');
+});
+
+test("the matrix of the page is parted into tables that a printed page holds, each with its panels", async () => {
+  await run("check", at("full.xlsx"), "--html", at("page.html"));
+  const tables = readFileSync(at("page.html"), "utf8")
+    .split("<table")
+    .filter((one) => one.includes(">Stands at<"));
+  expect(tables.length).toBeGreaterThan(1);
+  const heads = tables.map((one) =>
+    [...one.matchAll(/<th scope="col">([^<]*)</g)].map(([, title]) => title),
+  );
+  for (const titles of heads) {
+    expect(titles.length).toBeLessThanOrEqual(10);
+    expect([titles[0], titles.at(-1)]).toEqual(["Panel or section", "Stands at"]);
+  }
+  expect(new Set(heads.flat()).size).toBe(heads.flat().length - 2 * (heads.length - 1));
+  const panels = tables.map((one) => one.match(/<th scope="row">[^<]*/g));
+  for (const some of panels) expect(some).toEqual(panels[0]);
 });
 
 test("check --marked writes a copy with the findings marked, and nothing else changed", async () => {

@@ -5,6 +5,7 @@ import { isOpen } from "../../check/finding";
 import { countWords, matrix, standings } from "../../check/matrix";
 import { Elevation } from "../../pane/Elevation";
 import { STANDING } from "../../pane/standing";
+import { evenParts } from "../../quantities/evenParts";
 import { howMany } from "../../quantities/howMany";
 import { byWeight } from "../terminal";
 import { plotSvg } from "./plot";
@@ -18,13 +19,25 @@ p { margin: 4px 0; } .quiet { color: #4b5a63; }
 .counts { display: flex; flex-wrap: wrap; gap: 8px; margin: 12px 0; padding: 0; list-style: none; }
 .counts li { padding: 6px 14px; font-weight: bold; border: 1px solid #1b2a33; }
 table { border-collapse: collapse; width: 100%; } th, td { border: 1px solid #9aa7ae; padding: 5px 8px; text-align: left; vertical-align: top; }
+caption { text-align: left; padding: 10px 0 4px; color: #4b5a63; }
 thead th { background: #24404d; color: #fff; } tbody th { background: #f1f4f5; white-space: nowrap; }
 td.word { font-weight: bold; white-space: nowrap; } .scroll { overflow-x: auto; }
 figure { margin: 8px 0 18px; overflow-x: auto; } :is(figure, [role=img]) svg { width: 100%; min-width: 860px; height: auto; } td { min-width: 5em; } td.wide { min-width: 22em; } svg a { cursor: pointer; }
 a { color: #14506b; } a:focus-visible { outline: 3px solid #14506b; outline-offset: 2px; }
 tr:target { outline: 3px solid #14506b; }
-@media print { body { padding: 0; max-width: none; font-size: 11px; } h2 { break-after: avoid; } tr, figure, [role=img] { break-inside: avoid; } thead { display: table-header-group; } a { color: inherit; text-decoration: none; } }
+@page { margin: 12mm; }
+@media print {
+  body { padding: 0; max-width: none; font-size: 11px; } h2, h3, caption { break-after: avoid; }
+  tr, figure, .plot { break-inside: avoid; } thead { display: table-header-group; }
+  a { color: inherit; text-decoration: none; } .quiet, caption { color: #1b2a33; }
+  :is(figure, [role=img]) svg { min-width: 0 !important; } .scroll, figure { overflow: visible; }
+  .counts li, thead th { background: #fff !important; color: #1b2a33 !important; } thead th { border-bottom: 2px solid #1b2a33; }
+  th, td { padding: 4px 6px; } .matrix { font-size: 10px; } .matrix :is(th, td) { padding: 3px 4px; } td { min-width: 0; } td.wide { min-width: 16em; }
+}
 `;
+
+/** Records side by side in one table, and panels in one strip of the drawing, so that a portrait page holds them. */
+const [RECORDS_WIDE, PANELS_WIDE] = [8, 10];
 
 /** An earlier revision and what became of it. */
 export interface Earlier {
@@ -52,6 +65,7 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
       <head>
         <meta charSet="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="generator" content="Gearproof" />
         <title>{`Check of ${file}`}</title>
         {/* biome-ignore lint/security/noDangerouslySetInnerHtml: our own constant style sheet */}
         <style dangerouslySetInnerHTML={{ __html: STYLE }} />
@@ -82,40 +96,52 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
           </ul>
           <h2>Lineup</h2>
           <figure>
-            <Elevation
-              lineup={lineup}
-              least={72}
-              standingOf={standingOf}
-              hrefOf={(object) => `#${anchor(object)}`}
-            />
+            {evenParts(lineup.panels, PANELS_WIDE).map((panels) => (
+              <Elevation
+                key={panels[0]?.designation}
+                lineup={{ ...lineup, panels }}
+                least={72}
+                standingOf={standingOf}
+                hrefOf={(object) => `#${anchor(object)}`}
+              />
+            ))}
           </figure>
           <h2>Results by panel and record</h2>
-          <Wide name="Results by panel and record">
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Panel or section</th>
-                  {kinds.map(({ id, title }) => (
-                    <th key={id} scope="col">
-                      {title}
-                    </th>
-                  ))}
-                  <th scope="col">Stands at</th>
-                </tr>
-              </thead>
-              <tbody>
-                {objects.map((object) => (
-                  <tr key={object} id={anchor(object)}>
-                    <th scope="row">{object}</th>
-                    {kinds.map(({ id }) => (
-                      <td key={id}>{countWords(cell(object, id))}</td>
+          {evenParts(kinds, RECORDS_WIDE).map((some, part, parts) => {
+            const first = some[0]?.title ?? "none";
+            const last = some.at(-1)?.title ?? "none";
+            return (
+              <Wide key={first} name={`Results by panel and record, ${first} to ${last}`}>
+                <table className="matrix">
+                  <caption>
+                    {`${first} to ${last}, ${part + 1} of ${howMany(parts.length, "table")}`}
+                  </caption>
+                  <thead>
+                    <tr>
+                      <th scope="col">Panel or section</th>
+                      {some.map(({ id, title }) => (
+                        <th key={id} scope="col">
+                          {title}
+                        </th>
+                      ))}
+                      <th scope="col">Stands at</th>
+                    </tr>
+                  </thead>
+                  <tbody>
+                    {objects.map((object) => (
+                      <tr key={object} id={part === 0 ? anchor(object) : undefined}>
+                        <th scope="row">{object}</th>
+                        {some.map(({ id }) => (
+                          <td key={id}>{countWords(cell(object, id))}</td>
+                        ))}
+                        <td className="word">{STANDING[standingOf(object)].word}</td>
+                      </tr>
                     ))}
-                    <td className="word">{STANDING[standingOf(object)].word}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </Wide>
+                  </tbody>
+                </table>
+              </Wide>
+            );
+          })}
           <h2>Findings</h2>
           <p className="quiet">
             {(["stop", "query", "note"] as const)
@@ -172,7 +198,7 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
             if (!plot) return undefined;
             const svg = plotSvg(table, objects);
             return (
-              <section key={table.table.name}>
+              <section key={table.table.name} className="plot">
                 <h3>{table.kind.title}</h3>
                 {svg ? (
                   <Wide name={table.kind.title}>
