@@ -7,6 +7,7 @@ import { openBook } from "./file";
 import { finish, readMemory } from "./finish";
 import { type Mark, marksOn } from "./markAreas";
 import { isMarkRule, MARK_LOOK, markRule } from "./markLook";
+import { namePrints } from "./printNames";
 import { corners } from "./storedSheet";
 
 /**
@@ -34,7 +35,7 @@ export async function markFile(
   }
   const memory = readMemory(file);
   const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
-  return finish(await saveXlsx(workbook), memory, formulas);
+  return finish(await saveXlsx(namePrints(workbook)), memory, formulas);
 }
 
 export const isMark = ({ type, formula }: ConditionalRule): boolean =>

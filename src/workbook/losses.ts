@@ -1,6 +1,7 @@
 import { saveXlsx } from "hucre/xlsx";
 import { openBook } from "./file";
 import { inventoryOf, WHOLE_BOOK } from "./inventory";
+import { namePrints } from "./printNames";
 
 /** Something of a workbook that does not outlast saving it: where, what, and how many of them. */
 export interface Loss {
@@ -18,7 +19,7 @@ export interface Loss {
  * @throws {BookError} where the file is no workbook
  */
 export async function lossesOf(file: Uint8Array): Promise<Loss[]> {
-  const saved = inventoryOf(await saveXlsx(await openBook(file)));
+  const saved = inventoryOf(await saveXlsx(namePrints(await openBook(file))));
   return [...inventoryOf(file)].flatMap(([sheet, features]) => {
     const losses = [...features].flatMap(([feature, had]): Loss[] => {
       const left = saved.get(sheet)?.get(feature) ?? 0;
