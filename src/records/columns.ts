@@ -71,7 +71,7 @@ export const closing = (): Column[] => [
     id: "origin",
     header: "Origin",
     role: "note",
-    width: 16,
+    width: 26,
     help: "File and line that a reading was taken from.",
   },
 ];

@@ -119,7 +119,7 @@ const columns: readonly Column[] = [
     id: "polarization",
     header: "Polarization index",
     role: "computed",
-    width: 10,
+    width: 36,
     format: "0.00",
     help: "10 min over 1 min. It comes from windings and informs; it does not accept switchgear.",
     formula: (ref) =>

@@ -198,7 +198,7 @@ export const insulation: RecordKind = {
       id: "polarization",
       header: "PI",
       role: "computed",
-      width: 7,
+      width: 36,
       format: "0.00",
       help: "R 10 min over R 1 min. It informs; it does not accept switchgear.",
       formula: (ref) =>

@@ -26,7 +26,7 @@ export const sources = (
   id: "sources",
   header: "Sources of limits",
   role: "given",
-  width: 56,
+  width: 72,
   value: (row, lineup) =>
     named(row, lineup)
       .map(([limit, source]) => `${limit}: ${source}`)

@@ -10,16 +10,17 @@ const column = (id: string, header: string, width: number): Column => ({
   width,
 });
 
+/** As wide as a landscape page of A4 holds in print that can be read; what is longer goes on below. */
 export const FINDINGS_COLUMNS: readonly Column[] = [
-  column("weight", "Weight", 9),
-  column("rule", "Rule", 22),
-  column("sheet", "Sheet", 16),
-  column("address", "Cell", 8),
-  column("row", "Row", 34),
-  column("column", "Column", 18),
-  column("message", "Finding", 90),
-  column("found", "Found", 16),
-  column("expected", "Expected", 16),
-  column("source", "Source", 40),
-  column("concession", "Conceded", 40),
+  column("weight", "Weight", 7),
+  column("rule", "Rule", 15),
+  column("sheet", "Sheet", 13),
+  column("address", "Cell", 6),
+  column("row", "Row", 22),
+  column("column", "Column", 14),
+  column("message", "Finding", 48),
+  column("found", "Found", 12),
+  column("expected", "Expected", 12),
+  column("source", "Source", 30),
+  column("concession", "Conceded", 20),
 ];

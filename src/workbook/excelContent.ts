@@ -6,7 +6,8 @@ import { asInput } from "./excelCell";
 import { OBJECT_BYTES, rowChunks, type Step, sentBytes } from "./excelChunks";
 import { enteredFormula } from "./excelFormula";
 import { every } from "./excelLook";
-import { cautionText, HEADER_ROW, lastRow } from "./layout";
+import { headOf } from "./head";
+import { HEADER_ROW, lastRow } from "./layout";
 
 type Input = string | number | boolean | null;
 
@@ -22,14 +23,16 @@ export function contentSteps(
   const sheet = () => worksheets.getItem(planned.sheet);
   const rows = Math.max(planned.rows.length, 1);
   const end = lastRow(planned.rows.length);
-  const top = [planned.title, planned.purpose, cautionText(planned)];
+  const head = headOf(planned).map(({ text, from }) => ({ text, from }));
   let at = HEADER_ROW + 1;
   return [
     {
-      bytes: sentBytes([top, columns.map(({ header }) => header)]) + 5 * OBJECT_BYTES,
+      bytes: sentBytes([head, columns.map(({ header }) => header)]) + 7 * OBJECT_BYTES,
       queue: () => {
         const made = exists ? sheet() : worksheets.add(planned.sheet);
-        made.getRange("A1:A3").untrack().values = top.map((text) => [asInput(text)]);
+        head.forEach(({ text, from }, row) => {
+          made.getRange(a1(row, from)).untrack().values = [[asInput(text)]];
+        });
         made
           .getRange(`${a1(HEADER_ROW, 0)}:${a1(HEADER_ROW, columns.length - 1)}`)
           .untrack().values = [columns.map(({ header }) => asInput(header))];

@@ -3,13 +3,12 @@ import type { Column } from "../records/kind";
 import { a1, columnLetters } from "../sheets/address";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { OBJECT_BYTES, type Step } from "./excelChunks";
-import { HEADER_ROW, lastRow, TITLE_WIDTH } from "./layout";
-import { body, CAUTION, header, PURPOSE, resultRules, TITLE } from "./look";
+import { headOf } from "./head";
+import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "./layout";
+import { body, header, resultRules } from "./look";
+import { keysOf, pageOf, points, widthOf } from "./page";
 
 const INCH = 72;
-
-/** A width in characters, as Excel's interface measures it: points at 7 pixels a character. */
-const points = (characters: number): number => (characters * 7 + 5) * 0.75;
 
 /** How a sheet of the plan looks: widths, heights, fonts, fills, lines, number formats, page. */
 export function lookSteps(
@@ -19,7 +18,7 @@ export function lookSteps(
 ): Step[] {
   const { columns } = planned;
   const end = lastRow(rows);
-  const keys = columns.filter(({ role }) => role === "key").length;
+  const { paper, across, repeated } = pageOf(columns);
   const bodyArea = (at: number) => `${a1(HEADER_ROW + 1, at)}:${a1(end, at)}`;
   const step = (objects: number, queue: (sheet: Excel.Worksheet) => void): Step => ({
     bytes: objects * OBJECT_BYTES,
@@ -35,28 +34,22 @@ export function lookSteps(
       const table = sheet.tables.getItem(planned.table);
       table.style = "TableStyleLight1";
       table.showBandedRows = false;
-      applyStyle(sheet.getRange("A1").untrack().format, TITLE);
-      applyStyle(sheet.getRange("A2").untrack().format, PURPOSE);
-      applyStyle(
-        sheet.getRange("A3").untrack().format,
-        planned.cautions.length > 0 ? CAUTION : PURPOSE,
-      );
-      const last = Math.min(columns.length, TITLE_WIDTH) - 1;
-      for (const row of [1, 2])
-        sheet
-          .getRange(`${a1(row, 0)}:${a1(row, last)}`)
-          .untrack()
-          .merge(false);
-      heights(planned).forEach((height, row) => {
-        sheet.getRange(a1(row, 0)).untrack().format.rowHeight = height;
+      headOf(planned).forEach(({ style, from, to, height }, row) => {
+        const first = sheet.getRange(a1(row, from)).untrack();
+        applyStyle(first.format, style);
+        first.format.rowHeight = height;
+        if (from < to)
+          sheet
+            .getRange(`${a1(row, from)}:${a1(row, to)}`)
+            .untrack()
+            .merge(false);
       });
+      sheet.getRange(a1(HEADER_ROW, 0)).untrack().format.rowHeight = HEADER_HEIGHT;
     }),
-    ...[...grouped(columns, ({ width }) => String(width))].map(([width, at]) =>
+    ...[...grouped(columns, (column) => String(widthOf(column)))].map(([width, at]) =>
       step(3, (sheet) => {
         const addresses = at.map((column) => `${columnLetters(column)}:${columnLetters(column)}`);
-        sheet.getRanges(addresses.join(",")).untrack().format.columnWidth = points(
-          Number(width) + 2,
-        );
+        sheet.getRanges(addresses.join(",")).untrack().format.columnWidth = points(Number(width));
       }),
     ),
     ...styled(byStyle(columns, header, (at) => a1(HEADER_ROW, at))),
@@ -71,13 +64,13 @@ export function lookSteps(
         : [],
     ),
     step(12, (sheet) => {
-      sheet.freezePanes.freezeAt(`A1:${a1(HEADER_ROW, Math.max(keys, 1) - 1)}`);
+      sheet.freezePanes.freezeAt(`A1:${a1(HEADER_ROW, Math.max(keysOf(columns), 1) - 1)}`);
       const page = sheet.pageLayout;
       page.orientation = "Landscape";
-      page.paperSize = columns.length > TITLE_WIDTH ? "A3" : "A4";
-      page.zoom = { horizontalFitToPages: 1 };
+      page.paperSize = paper === "a3" ? "A3" : "A4";
+      page.zoom = { horizontalFitToPages: across };
       page.setPrintTitleRows(`$${HEADER_ROW + 1}:$${HEADER_ROW + 1}`);
-      page.setPrintArea(`A1:${a1(end, columns.length - 1)}`);
+      if (repeated > 0) page.setPrintTitleColumns(`$A:$${columnLetters(repeated - 1)}`);
       page.leftMargin = 0.4 * INCH;
       page.rightMargin = 0.4 * INCH;
       page.topMargin = 0.5 * INCH;
@@ -121,20 +114,6 @@ export function resultSteps(
 
 /** One value for every cell of a range: Excel takes it in place of a whole grid of them. */
 export const every = (value: string): string[][] => value as unknown as string[][];
-
-const heights = (planned: PlannedSheet): number[] => {
-  const width = planned.columns.slice(0, TITLE_WIDTH).reduce((sum, { width }) => sum + width, 0);
-  const lines = planned.cautions.reduce(
-    (sum, line) => sum + Math.ceil((line.length * 1.05) / width),
-    0,
-  );
-  return [
-    24,
-    15 * Math.max(1, Math.ceil((planned.purpose.length * 1.1) / width)) + 2,
-    lines === 0 ? 6 : 14 * lines + 4,
-    32,
-  ];
-};
 
 function grouped<T>(items: readonly T[], key: (item: T) => string): Map<string, number[]> {
   const groups = new Map<string, number[]>();

@@ -5,8 +5,10 @@ import { a1, columnLetters } from "../sheets/address";
 import type { CellWrite } from "../sheets/cell";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { fileValidation } from "./fileValidation";
-import { cautionText, HEADER_ROW, lastRow, TITLE_WIDTH } from "./layout";
-import { body, CAUTION, header, PURPOSE, resultRules, TITLE } from "./look";
+import { headOf } from "./head";
+import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "./layout";
+import { body, header, resultRules } from "./look";
+import { keysOf, pageOf, widthOf } from "./page";
 import { setCell } from "./setCell";
 
 /** A sheet of the plan, laid out: title, purpose, cautions, then the table. */
@@ -18,16 +20,10 @@ export function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): W
     rows: [],
     cells: new Map(),
   };
-  setCell(sheet, 0, 0, planned.title, undefined, TITLE);
-  setCell(sheet, 1, 0, planned.purpose, undefined, PURPOSE);
-  setCell(
-    sheet,
-    2,
-    0,
-    cautionText(planned) || null,
-    undefined,
-    planned.cautions.length > 0 ? CAUTION : PURPOSE,
-  );
+  const head = headOf(planned);
+  head.forEach(({ text, style, from }, row) => {
+    setCell(sheet, row, from, text || null, undefined, style);
+  });
   columns.forEach((column, at) => {
     setCell(sheet, HEADER_ROW, at, column.header, undefined, header(column));
   });
@@ -38,23 +34,18 @@ export function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): W
     });
   for (const { row, column, value, formula } of writes)
     setCell(sheet, HEADER_ROW + 1 + row, column, value, formula, styles[column]);
-  const width = columns.slice(0, TITLE_WIDTH).reduce((sum, column) => sum + column.width, 0);
-  const last = Math.min(columns.length, TITLE_WIDTH) - 1;
-  const lines = planned.cautions.reduce(
-    (sum, line) => sum + Math.ceil((line.length * 1.05) / width),
-    0,
-  );
   const end = lastRow(rows.length);
+  const page = pageOf(columns);
   const result = columns.findIndex(({ role }) => role === "result");
   return {
     ...sheet,
-    columns: columns.map((column) => ({ width: column.width + 2 })),
-    merges: [1, 2].map((row) => ({ startRow: row, endRow: row, startCol: 0, endCol: last })),
+    columns: columns.map((column) => ({ width: widthOf(column) })),
+    merges: head.flatMap(({ from, to }, row) =>
+      from < to ? [{ startRow: row, endRow: row, startCol: from, endCol: to }] : [],
+    ),
     rowDefs: new Map([
-      [0, { height: 24 }],
-      [1, { height: 15 * Math.max(1, Math.ceil((planned.purpose.length * 1.1) / width)) + 2 }],
-      [2, { height: lines === 0 ? 6 : 14 * lines + 4 }],
-      [HEADER_ROW, { height: 32 }],
+      ...head.map(({ height }, row) => [row, { height }] as const),
+      [HEADER_ROW, { height: HEADER_HEIGHT }],
     ]),
     tables: [
       {
@@ -72,16 +63,18 @@ export function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): W
       result < 0 ? [] : resultRules(`${a1(HEADER_ROW + 1, result)}:${a1(end, result)}`),
     freezePane: {
       rows: HEADER_ROW + 1,
-      columns: columns.filter(({ role }) => role === "key").length,
+      columns: keysOf(columns),
     },
     pageSetup: {
-      paperSize: columns.length > TITLE_WIDTH ? "a3" : "a4",
+      paperSize: page.paper,
       orientation: "landscape",
       fitToPage: true,
-      fitToWidth: 1,
+      fitToWidth: page.across,
       fitToHeight: 0,
       printTitlesRow: `$${HEADER_ROW + 1}:$${HEADER_ROW + 1}`,
-      printArea: `$A$1:$${columnLetters(columns.length - 1)}$${end + 1}`,
+      ...(page.repeated > 0
+        ? { printTitlesColumn: `$A:$${columnLetters(page.repeated - 1)}` }
+        : {}),
       margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 },
     },
     headerFooter: { oddFooter: "&L&A&C&F&RPage &P of &N" },

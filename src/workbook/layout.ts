@@ -2,6 +2,8 @@ import type { PlannedSheet } from "../sheets/plannedSheet";
 
 /** Sheet row of the table header, from 0: title, purpose and cautions stand above it. */
 export const HEADER_ROW = 3;
+/** Its height, in points. */
+export const HEADER_HEIGHT = 32;
 /** Columns that the title's lines are merged over. */
 export const TITLE_WIDTH = 12;
 /** Rows of the table of instruments that an instrument's Id may stand in. */

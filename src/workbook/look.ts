@@ -60,7 +60,13 @@ export const body = ({ role, format, unit, accepts }: Column): CellStyle => {
   return {
     font: type(9, INK, role === "result"),
     border: box,
-    alignment: { vertical: "center", horizontal: aligned ? "right" : "left", indent: 1 },
+    // Text goes on in a further line rather than be cut; a spreadsheet never parts a number.
+    alignment: {
+      vertical: "center",
+      horizontal: aligned ? "right" : "left",
+      indent: 1,
+      wrapText: true,
+    },
     ...(fill ? { fill: solid(fill) } : {}),
     // Names such as "=H01", "01" or "1E5" stay text, whoever types them anew.
     ...(format ? { numFmt: format } : role === "key" ? { numFmt: "@" } : {}),

@@ -7,6 +7,7 @@ import { snapshotOfBook } from "../../src/standin/calculate";
 import { renameSheet } from "../../src/standin/edits";
 import type { Host } from "../../src/standin/host";
 import { applyPlan, readExcel } from "../../src/workbook/excel";
+import { pageOf } from "../../src/workbook/page";
 import { filledPlan } from "../support/fill";
 import { longLineup, sampleLineup } from "../support/lineups";
 import { builtExcel, contents, entries, inExcel, newExcel, state } from "./excelSupport";
@@ -26,21 +27,26 @@ test("a sheet of the plan is laid out as in a file: title, cautions, header, fro
       0,
       "TableStyleLight1",
     ]);
+    const { across, repeated } = pageOf(kind.columns);
     expect(boxAt(sheet, 0, 0)?.value).toBe(kind.title);
-    expect(boxAt(sheet, 1, 0)?.value).toBe(kind.purpose);
-    for (const line of kind.cautions) expect(boxAt(sheet, 2, 0)?.value).toContain(line);
+    expect(boxAt(sheet, 1, repeated)?.value).toBe(kind.purpose);
+    for (const line of kind.cautions) expect(boxAt(sheet, 2, repeated)?.value).toContain(line);
     const keys = kind.columns.filter(({ role }) => role === "key").length;
     expect(sheet.frozen).toEqual({ top: 0, left: 0, bottom: 3, right: keys - 1 });
     expect(sheet.properties).toMatchObject({
       gridlines: false,
       "pageLayout.orientation": "Landscape",
       "pageLayout.printTitleRows": "$4:$4",
-      "pageLayout.zoom": { horizontalFitToPages: 1 },
+      "pageLayout.zoom": { horizontalFitToPages: across },
       "pageLayout.rightFooter": "Page &P of &N",
     });
+    expect(sheet.properties["pageLayout.printTitleColumns"]).toBe(
+      across > 1 ? `$A:${["$A", "$B", "$C", "$D"][repeated - 1]}` : undefined,
+    );
     expect(sheet.merges.map(({ top, bottom, left }) => [top, bottom, left])).toEqual([
-      [1, 1, 0],
-      [2, 2, 0],
+      ...(repeated > 1 ? [[0, 0, 0]] : []),
+      [1, 1, repeated],
+      [2, 2, repeated],
     ]);
     const asking = kind.columns.filter(
       ({ accepts, role }) => role === "entry" && accepts && accepts.type !== "text",

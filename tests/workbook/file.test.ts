@@ -6,6 +6,7 @@ import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { readBook, writeBook } from "../../src/workbook/file";
+import { pageOf } from "../../src/workbook/page";
 import { filledPlan } from "../support/fill";
 import { longLineup, sampleLineup } from "../support/lineups";
 import { random } from "../support/random";
@@ -39,10 +40,14 @@ test("record sheets: cautions at the head, frozen header, landscape, repeated he
   const workbook = await readXlsx(file, { readStyles: true });
   for (const kind of KINDS) {
     const sheet = workbook.sheets.find(({ name }) => name === kind.sheet);
-    expect(String(sheet?.rows[2]?.[0])).toContain(kind.cautions[0]);
+    const { across, repeated } = pageOf(kind.columns);
+    expect(String(sheet?.rows[2]?.[repeated])).toContain(kind.cautions[0]);
     expect(sheet?.freezePane?.rows).toBe(4);
     expect(sheet?.pageSetup?.orientation).toBe("landscape");
-    expect(sheet?.pageSetup?.printTitlesRow).toBe("$4:$4");
+    expect(sheet?.pageSetup).toMatchObject({ printTitlesRow: "$4:$4", fitToWidth: across });
+    expect(sheet?.pageSetup?.printTitlesColumn !== undefined).toBe(across > 1);
+    // Rows that are added to the table are printed too.
+    expect(sheet?.pageSetup?.printArea).toBeUndefined();
     expect(sheet?.headerFooter?.oddFooter).toContain("Page &P of &N");
     const entries = kind.columns.filter(
       ({ accepts, role }) => role === "entry" && accepts && accepts.type !== "text",

@@ -150,9 +150,9 @@ export function worksheetObject(book: Book, sheet: Sheet): HostObject {
               guard(sheet);
               sheet.properties["pageLayout.printTitleRows"] = address;
             },
-            setPrintArea: (address: string) => {
+            setPrintTitleColumns: (address: string) => {
               guard(sheet);
-              sheet.properties["pageLayout.printArea"] = address;
+              sheet.properties["pageLayout.printTitleColumns"] = address;
             },
           },
         }),

@@ -1,0 +1,73 @@
+import type { Column } from "../records/kind";
+
+/** How a sheet goes on paper. */
+export interface Page {
+  readonly paper: "a4" | "a3";
+  /** Pages that its columns are spread over. */
+  readonly across: number;
+  /** Columns at the left that stand on each page again. */
+  readonly repeated: number;
+}
+
+/** Points of paper in landscape, within margins of 0.4 inch. */
+const INSIDE = { a4: 784, a3: 1132 } as const;
+/** Least size of what is printed over what stands on the screen: letters of 9 points are then hardly less than 6. */
+const LEAST = 0.64;
+
+/** Columns at the left that say which row one is in. */
+export const keysOf = (columns: readonly Pick<Column, "role">[]): number => {
+  const other = columns.findIndex(({ role }) => role !== "key");
+  return other < 0 ? columns.length : other;
+};
+
+/** A column's width on the screen, in characters: what it holds and the room beside that. */
+export const widthOf = ({ width }: Pick<Column, "width">): number => width + 2;
+
+/** A width in characters, as Excel's interface measures it: points at 7 pixels a character. */
+export const points = (characters: number): number => (characters * 7 + 5) * 0.75;
+
+const sum = (columns: readonly Pick<Column, "width">[]) =>
+  columns.reduce((all, column) => all + points(widthOf(column)), 0);
+
+type Wide = Pick<Column, "role" | "width">;
+
+/** The column that each page begins with, besides those that stand on every page. */
+function begins(columns: readonly Wide[], room: number): number[] {
+  const again = sum(columns.slice(0, keysOf(columns)));
+  const found = [0];
+  let used = 0;
+  columns.forEach((column, at) => {
+    used += sum([column]);
+    if (used <= room || at === 0) return;
+    found.push(at);
+    used = again + sum([column]);
+  });
+  return found;
+}
+
+/** Size of what is printed over what stands on the screen, as spreadsheets choose it: in whole per cents, never enlarged. */
+function sizeOn(columns: readonly Wide[], { paper, across }: Page): number {
+  const least = 10;
+  for (let percent = 100; percent > least; percent--)
+    if (begins(columns, (INSIDE[paper] * 100) / percent).length <= across) return percent / 100;
+  return least / 100;
+}
+
+/** The smallest landscape paper, and the fewest pages side by side, that a sheet's columns can be read on. */
+export function pageOf(columns: readonly Wide[]): Page {
+  const repeated = keysOf(columns);
+  const widest: Page = { paper: "a3", across: 3, repeated };
+  const pages: readonly Page[] = [
+    { paper: "a4", across: 1, repeated: 0 },
+    { paper: "a3", across: 1, repeated: 0 },
+    { paper: "a3", across: 2, repeated },
+  ];
+  return pages.find((page) => sizeOn(columns, page) >= LEAST) ?? widest;
+}
+
+/** How many columns stand whole on the first of the pages side by side; programs differ a little in how wide a column is. */
+export function firstPage(columns: readonly Wide[]): number {
+  const page = pageOf(columns);
+  const room = (INSIDE[page.paper] / sizeOn(columns, page)) * 0.85;
+  return page.across === 1 ? columns.length : (begins(columns, room)[1] ?? columns.length);
+}
