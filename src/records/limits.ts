@@ -26,7 +26,7 @@ export const sources = (
   id: "sources",
   header: "Sources of limits",
   role: "given",
-  width: 72,
+  width: 64,
   value: (row, lineup) =>
     named(row, lineup)
       .map(([limit, source]) => `${limit}: ${source}`)
