@@ -2,7 +2,7 @@ import { serialDay } from "../../quantities/dates";
 import { isBlank } from "../../records/kind";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
-import { oncePerInstrument } from "../oncePerInstrument";
+import { oncePerEntry } from "../oncePerEntry";
 
 /** An instrument that was out of calibration on the day of the test, or whose calibration is not known. */
 export const instrumentLapsed: Rule = {
@@ -39,6 +39,6 @@ export const instrumentLapsed: Rule = {
           }
         : undefined;
     });
-    return oncePerInstrument(found.map(({ finding }) => finding));
+    return oncePerEntry(found.map(({ finding }) => finding));
   },
 };

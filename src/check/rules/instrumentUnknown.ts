@@ -1,7 +1,7 @@
 import { isBlank } from "../../records/kind";
 import { overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
-import { oncePerInstrument } from "../oncePerInstrument";
+import { oncePerEntry } from "../oncePerEntry";
 
 /** An instrument that the table of instruments does not list. */
 export const instrumentUnknown: Rule = {
@@ -14,7 +14,7 @@ export const instrumentUnknown: Rule = {
   quiet: "where the record names no instrument: that is said by another rule",
   reads: "table",
   find: (table, { instruments }) =>
-    oncePerInstrument(
+    oncePerEntry(
       overRows(table, (row, stored): Finding | undefined => {
         if (isBlank(stored.instrument)) return undefined;
         const id = String(stored.instrument).trim();

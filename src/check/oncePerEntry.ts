@@ -5,15 +5,15 @@ import type { Finding } from "./finding";
 const NAMED = 5;
 
 /**
- * The findings of a table of which each is of an instrument, which it found: one for each instrument, at
+ * The findings of a table of which each is of an entry, which it found: one for each entry of a column, at
  * its first row. A concession of it is of so many rows and no more.
  */
-export const oncePerInstrument = (found: readonly Finding[]): Finding[] => {
+export const oncePerEntry = (found: readonly Finding[]): Finding[] => {
   const groups = new Map<string, Finding[]>();
   for (const finding of found) {
-    const id = String(finding.found).toLowerCase();
-    const group = groups.get(id) ?? [];
-    groups.set(id, group);
+    const entry = `${finding.column}\u0000${String(finding.found).toLowerCase()}`;
+    const group = groups.get(entry) ?? [];
+    groups.set(entry, group);
     group.push(finding);
   }
   return [...groups.values()].flatMap(together);
