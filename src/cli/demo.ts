@@ -1,4 +1,4 @@
-import { readdirSync, rmSync } from "node:fs";
+import { mkdirSync, readdirSync, rmSync } from "node:fs";
 import { relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import { checkFile } from "./checkCommand";
@@ -14,6 +14,7 @@ const NAME = "harbour-substation";
 
 /** The whole job on the invented scenario: lineup, readings from exports, evaluation, findings, page. */
 export async function demo(folder: string): Promise<string> {
+  mkdirSync(folder, { recursive: true });
   const built = `${folder}/${NAME}-empty.xlsx`;
   const book = `${folder}/${NAME}.xlsx`;
   const page = `${folder}/${NAME}.html`;

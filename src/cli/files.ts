@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { BookError } from "../workbook/bookError";
 
@@ -38,12 +38,15 @@ export function readText(file: string): string {
 export function writeWhole(file: string, content: Uint8Array | string): void {
   const beside = join(dirname(file), `.${basename(file)}.${process.pid}.part`);
   try {
-    mkdirSync(dirname(file), { recursive: true });
     writeFileSync(beside, content);
     renameSync(beside, file);
   } catch (error) {
     rmSync(beside, { force: true });
-    throw new UsageError(`${file}: cannot be written (${(error as Error).message})`);
+    throw new UsageError(
+      existsSync(dirname(file))
+        ? `${file}: cannot be written (${(error as Error).message})`
+        : `${file}: cannot be written; there is no folder ${dirname(file)}`,
+    );
   }
 }
 

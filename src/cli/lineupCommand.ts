@@ -1,9 +1,12 @@
 import { existsSync } from "node:fs";
+import { isOtherLineup } from "../lineup/isOtherLineup";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { howMany } from "../quantities/howMany";
+import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { planFor } from "../sheets/plan";
-import { type Built, writeBook } from "../workbook/file";
+import { type Built, readBook, writeBook } from "../workbook/file";
+import { readMemory } from "../workbook/finish";
 import { named, readBytes, readText, UsageError } from "./files";
 import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
@@ -24,11 +27,28 @@ export async function buildBook(
 ): Promise<Built> {
   const lineup = loadLineup(lineupFile);
   const existing = existsSync(out) ? readBytes(out) : undefined;
-  if (existing) await refuseLoss(out, existing, acceptLoss);
+  if (existing) {
+    await refuseOther(lineup, lineupFile, out, existing);
+    await refuseLoss(out, existing, acceptLoss);
+  }
   const built = await named(out, () => writeBook(planFor(lineup), existing));
   saveBook(out, built.file);
   return built;
 }
+
+/** Nothing is built onto the records of another lineup. */
+async function refuseOther(lineup: Lineup, file: string, out: string, existing: Uint8Array) {
+  const before =
+    (await named(out, async () => readMemory(existing)?.lineup)) ??
+    lineupOfSheets(await named(out, () => readBook(existing)));
+  if (before && isOtherLineup(before, lineup))
+    throw new UsageError(
+      `${out}: holds the records of another lineup (${before.project.name}: ${listed(before)}) than ${file} describes (${lineup.project.name}: ${listed(lineup)}); give another name for a new workbook`,
+    );
+}
+
+const listed = ({ panels }: Lineup): string =>
+  `${howMany(panels.length, "panel")}, ${panels[0]?.designation ?? ""} to ${panels.at(-1)?.designation ?? ""}`;
 
 /** What a build did, in a few lines. */
 export function buildWords({ done }: Built, out: string): string {

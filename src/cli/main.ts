@@ -10,6 +10,7 @@ import { DELIMITER_WORDS, type IntakeOptions, takeBack, takeIn, takenWords } fro
 import { buildBook, buildWords } from "./lineupCommand";
 import { guessBook, guessedWords, type MapOptions } from "./mapCommand";
 import { progress } from "./progress";
+import { refuseOverwriting } from "./refuseOverwriting";
 import { runJobs } from "./runJobs";
 
 const say = (text: string): void => {
@@ -38,9 +39,11 @@ export async function main(argv: readonly string[]): Promise<number> {
     .argument("<lineup.json>")
     .requiredOption("-o, --out <book.xlsx>", "the workbook to write")
     .addOption(acceptLoss())
-    .action(async (file: string, { out, acceptLoss }: { out: string; acceptLoss: boolean }) =>
-      say(buildWords(await buildBook(file, out, acceptLoss), out)),
-    );
+    .action(async (file: string, { out, acceptLoss }: { out: string; acceptLoss: boolean }) => {
+      // Onto the workbook that is there it builds, and keeps what people put into it.
+      refuseOverwriting([out], [file], true);
+      say(buildWords(await buildBook(file, out, acceptLoss), out));
+    });
 
   program
     .command("intake")
@@ -54,6 +57,7 @@ export async function main(argv: readonly string[]): Promise<number> {
       false,
     )
     .option("--undo", "take the last intake back", false)
+    .addOption(overwrite())
     .addOption(acceptLoss())
     .addOption(
       new Option("--decimal <mark>", "the exports' decimal mark, where it cannot be told").choices([
@@ -89,8 +93,9 @@ export async function main(argv: readonly string[]): Promise<number> {
       async (
         book: string,
         exports: string[],
-        { out, undo, ...options }: { out: string; undo: boolean } & IntakeOptions,
+        { out, undo, ...options }: { out: string; undo: boolean } & IntakeOptions & Overwrite,
       ) => {
+        refuseOverwriting([out], given([book, ...exports], options), options.overwrite);
         if (undo) say([await takeBack(book, out, options), `Wrote ${out}`].join("\n"));
         else if (exports.length === 0)
           throw new UsageError("give at least one export to take in, or --undo");
@@ -112,9 +117,11 @@ export async function main(argv: readonly string[]): Promise<number> {
     .option(...COLUMNS)
     .option(...MEANS)
     .option(...SYNONYMS)
-    .action(async (book: string, { out, ...said }: { out: string } & MapOptions) =>
-      say(guessedWords(await guessBook(book, out, said), out)),
-    );
+    .addOption(overwrite())
+    .action(async (book: string, { out, ...said }: { out: string } & MapOptions & Overwrite) => {
+      refuseOverwriting([out], given([book], said), said.overwrite);
+      say(guessedWords(await guessBook(book, out, said), out));
+    });
 
   program
     .command("check")
@@ -130,6 +137,7 @@ export async function main(argv: readonly string[]): Promise<number> {
       "write a copy with the findings on a sheet (one for each workbook)",
     )
     .option("--against <old.xlsx>", "compare with an earlier revision of the workbook")
+    .addOption(overwrite())
     .addOption(acceptLoss())
     .action(async (books: string[], options: CheckOptions) => {
       code = await checkAll(books, options);
@@ -148,7 +156,11 @@ export async function main(argv: readonly string[]): Promise<number> {
   }
 }
 
-interface CheckOptions {
+interface Overwrite {
+  readonly overwrite: boolean;
+}
+
+interface CheckOptions extends Overwrite {
   readonly json: boolean;
   readonly html?: string;
   readonly marked?: string;
@@ -172,6 +184,24 @@ const MEANS = [
   'what names mean: "field: text=name, …; field: …", or a JSON file with, by field, an object of text and name',
 ] as const;
 
+/** For every command that writes files. */
+const overwrite = () =>
+  new Option("--overwrite", "write over files that are there already").default(false);
+
+/** The files that a command is given to read, those of its options among them. */
+const given = (
+  files: readonly string[],
+  {
+    map,
+    lineup,
+    columns,
+    means,
+    synonyms,
+    against,
+  }: { readonly [K in "map" | "lineup" | "columns" | "means" | "synonyms" | "against"]?: string },
+): readonly string[] =>
+  [...files, map, lineup, columns, means, synonyms, against].filter((file) => file !== undefined);
+
 /** For every command that saves a workbook. */
 const acceptLoss = () =>
   new Option(
@@ -185,8 +215,13 @@ async function checkAll(names: readonly string[], options: CheckOptions): Promis
   const several = books.length > 1;
   if (against !== undefined && several)
     throw new UsageError("--against compares one workbook with its earlier revision; give one");
-  const bar = progress(books.length);
   const out = (file: string | undefined, book: string) => file && perBook(file, book, several);
+  refuseOverwriting(
+    books.flatMap((book) => [html, marked, sheet].flatMap((file) => out(file, book) ?? [])),
+    given(books, options),
+    options.overwrite,
+  );
+  const bar = progress(books.length);
   const checked = await runJobs(
     books.map((book) => ({
       book,

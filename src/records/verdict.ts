@@ -93,8 +93,9 @@ export const exempting = (columns: readonly Column[], row: Row): WordColumn[] =>
 
 /**
  * The result of a row, from what its kind declares: `Fail` for a wrong word, `Not required` for one by
- * which the row does not apply, `Missing` without its readings, `Inconclusive` where a word is not
- * answered or the test was not made with enough, else the worst of what the row is accepted by.
+ * which the row does not apply, `Missing` without its readings, `Inconclusive` where the test was not made
+ * with enough, else the worst of what the row is accepted by and, for a word that is not answered,
+ * `Inconclusive`.
  */
 export function verdictBy(
   columns: readonly Column[],
@@ -111,27 +112,26 @@ export function verdictBy(
       const failed = accepted.map((comparison) =>
         all([...appliesBy(comparison, ref), `${comparedBy(comparison, ref)}="Fail"`]),
       );
+      const is = (id: string, word: string) => `${ref(id)}=${quoted(word)}`;
       const passed = [
         ...accepted.map((comparison) => isMetBy(comparison, ref)),
         ...(allMayFall ? [any(accepted.map((one) => all(appliesBy(one, ref))))] : []),
+        ...words.map(({ id, sound }) => any(sound.map((word) => is(id, word)))),
       ];
       const [only] = accepted;
+      const proof = passed.length > 0 ? `IF(${all(passed)},"Pass","Inconclusive")` : '"Pass"';
       const worst =
         only === undefined
-          ? '"Pass"'
-          : accepted.length === 1 && !allMayFall
+          ? proof
+          : passed.length === 1
             ? comparedBy(only, ref)
-            : `IF(${any(failed)},"Fail",IF(${all(passed)},"Pass","Inconclusive"))`;
-      const unproved = [
-        ...words.map(({ id, sound }) => all(sound.map((word) => `${ref(id)}<>${quoted(word)}`))),
-        ...enough.map((comparison) =>
-          all([...appliesBy(comparison, ref), `${comparedBy(comparison, ref)}<>"Pass"`]),
-        ),
-      ];
+            : `IF(${any(failed)},"Fail",${proof})`;
+      const unproved = enough.map((comparison) =>
+        all([...appliesBy(comparison, ref), `${comparedBy(comparison, ref)}<>"Pass"`]),
+      );
       const proved =
         unproved.length > 0 ? `IF(OR(${unproved.join(",")}),"Inconclusive",${worst})` : worst;
       const read = `IF(OR(${readings.map((id) => blank(ref(id))).join(",")}),"Missing",${proved})`;
-      const is = (id: string, word: string) => `${ref(id)}=${quoted(word)}`;
       const exempt = words.flatMap(({ id, exempt }) => (exempt ? [is(id, exempt)] : []));
       const asked = exempt.length > 0 ? `IF(OR(${exempt.join(",")}),"Not required",${read})` : read;
       const wrong = words.flatMap(({ id, words }) => words.map((word) => is(id, word)));
@@ -142,12 +142,12 @@ export function verdictBy(
       if (words.some(({ id, exempt }) => exempt && sameWord(row[id], exempt)))
         return "Not required";
       if (readings.some((id) => isBlank(row[id]))) return "Missing";
-      if (words.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
       if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
       const applying = accepted.filter((comparison) => applies(comparison, row));
       if (accepted.length > 0 && applying.length === 0) return "Inconclusive";
       const verdicts = applying.map((comparison) => compared(comparison, row));
       if (verdicts.includes("Fail")) return "Fail";
+      if (words.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
       return verdicts.every((verdict) => verdict === "Pass") ? "Pass" : "Inconclusive";
     },
   );

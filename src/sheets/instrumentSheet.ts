@@ -1,6 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { daySerial } from "../quantities/dates";
 import { type Column, isBlank, type Row } from "../records/kind";
+import { instrumentList } from "./instrumentList";
 import type { PlannedSheet } from "./plannedSheet";
 import { asRecordTable } from "./recordTable";
 import { type Snapshot, tablesOf } from "./snapshot";
@@ -54,15 +55,21 @@ export interface InstrumentRow {
   readonly due?: number;
 }
 
-/** The instruments that the workbook lists, or else its lineup, by Id in lower case; undefined where neither does. */
+/**
+ * The instruments that the workbook lists, in a table or on a sheet of somebody's own, or else its lineup,
+ * by Id in lower case; undefined where none does.
+ */
 export function instrumentsOf(snapshot: Snapshot): ReadonlyMap<string, InstrumentRow> | undefined {
   const table = tablesOf(snapshot).find(
     ({ name, headers }) =>
       name === INSTRUMENT_TABLE ||
       ["Id", "Serial number", "Due"].every((header) => headers.includes(header)),
   );
-  if (!table)
+  if (!table) {
+    const listed = snapshot.sheets.flatMap(({ cells }) => (cells ? instrumentList(cells) : []));
+    if (listed.length > 0) return new Map(listed.map(asListed));
     return snapshot.lineup && new Map(instrumentSheet(snapshot.lineup).rows.map(asListed));
+  }
   const { rows } = asRecordTable({ columns: INSTRUMENT_COLUMNS }, table);
   return new Map(rows.filter(({ id }) => !isBlank(id)).map(asListed));
 }

@@ -12,6 +12,7 @@ import {
   unescaped,
 } from "./memory";
 import { keepPivotCaches } from "./pivotCaches";
+import { withPrintNames } from "./printNames";
 
 const PART = /^customXml\/item(\d+)\.xml$/;
 
@@ -40,6 +41,7 @@ const RELATIONSHIP =
  * - cached results stay: it asks for a full recalculation on opening, which without the add-in would
  *   turn every worksheet function of ours into `#NAME?`; and LibreOffice keeps cached results only of
  *   files whose application it knows;
+ * - print areas and titles name their sheet as Excel reads it;
  * - pivot tables find their caches by the numbers that they know;
  * - our custom XML part stands in the package and is related to the workbook;
  * - tables carry the formulas of their computed columns, so that a row added in a spreadsheet gets them.
@@ -58,7 +60,9 @@ export function finish(
     const bytes = parts[name];
     if (bytes) parts[name] = strToU8(change(strFromU8(bytes)));
   };
-  edit("xl/workbook.xml", (text) => text.replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>'));
+  edit("xl/workbook.xml", (text) =>
+    withPrintNames(text).replace(/<calcPr [^>]*\/>/, '<calcPr calcId="191029"/>'),
+  );
   edit("docProps/app.xml", (text) =>
     text.replace(/<Application>[^<]*</, "<Application>Microsoft Excel<"),
   );

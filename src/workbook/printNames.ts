@@ -1,50 +1,34 @@
-import type { NamedRange, PageSetup } from "hucre";
+import { escaped, unescaped } from "./memory";
 
-/** The library's reader parts a sheet's name at its commas, and leaves its pieces among the areas. */
-const isArea = (text: string): boolean => /^[$A-Z\d]+(:[$A-Z\d]+)?$/i.test(text);
+const PRINT_NAME =
+  /(<definedName\b(?=[^>]*\bname="_xlnm\.Print_(?:Area|Titles)")[^>]*\blocalSheetId="(\d+)"[^>]*>)([^<]*)/g;
 
 /**
- * The names by which a workbook knows what of a sheet is printed and what is repeated on each page, as
- * the file library would make them of a page set-up, but with the sheet's name in quotes: without them
- * `Current transformers!$4:$4` is no reference, and Excel would repair the workbook.
+ * The print areas and titles of a workbook part with their sheet's name in apostrophes before each area,
+ * as formulas name a sheet (ECMA-376 Part 1, 18.17.2.2: a name with a blank, say, stands in apostrophes),
+ * and columns before rows. The file library writes the bare name, and before the first area alone.
  *
- * @example printNames({ name: "Panel's", pageSetup: { printTitlesRow: "$4:$4" } }) // [{ name: "_xlnm.Print_Titles", range: "'Panel''s'!$4:$4", scope: "Panel's" }]
+ * @param xml of `xl/workbook.xml`
+ * @example withPrintNames(xml) // …>'Control wiring'!$A$1:$V$49<…
  */
-export function printNames({
-  name: scope,
-  pageSetup: { printArea = "", printTitlesColumn = "", printTitlesRow = "" } = {},
-}: {
-  readonly name: string;
-  readonly pageSetup?: PageSetup;
-}): NamedRange[] {
-  const sheet = `'${scope.replaceAll("'", "''")}'`;
-  return (
-    [
-      ["_xlnm.Print_Area", printArea.split(",")],
-      ["_xlnm.Print_Titles", [printTitlesColumn, printTitlesRow]],
-    ] as const
-  ).flatMap(([name, areas]) => {
-    const range = areas
-      .filter(isArea)
-      .map((area) => `${sheet}!${area}`)
-      .join(",");
-    return range === "" ? [] : [{ name, range, scope }];
+export function withPrintNames(xml: string): string {
+  const names = Array.from(xml.matchAll(/<sheet\b[^>]*?\bname="([^"]*)"/g), ([, name = ""]) =>
+    unescaped(name),
+  );
+  return xml.replace(PRINT_NAME, (whole, tag: string, at: string, text: string) => {
+    const name = names[Number(at)];
+    if (name === undefined) return whole;
+    const quoted = `'${name.replaceAll("'", "''")}'!`;
+    const areas = unescaped(text)
+      .replaceAll(quoted, "")
+      .replaceAll(`${name}!`, "")
+      .split(",")
+      // Of a sheet's name with a comma the library reads a piece as an area.
+      .filter((area) => AREA.test(area))
+      .sort((one, other) => Number(isRows(one)) - Number(isRows(other)));
+    return `${tag}${escaped(areas.map((area) => `${quoted}${area}`).join(","))}`;
   });
 }
 
-interface Printed {
-  sheets: { readonly name: string; pageSetup?: PageSetup }[];
-  namedRanges?: NamedRange[];
-}
-
-/** Takes what is printed out of the page set-ups of a workbook that is about to be written, into its names. */
-export function namePrints<T extends Printed>(workbook: T): T {
-  const names = workbook.sheets.flatMap(printNames);
-  for (const sheet of workbook.sheets)
-    if (sheet.pageSetup) {
-      const { printArea, printTitlesRow, printTitlesColumn, ...rest } = sheet.pageSetup;
-      sheet.pageSetup = rest;
-    }
-  workbook.namedRanges = [...(workbook.namedRanges ?? []), ...names];
-  return workbook;
-}
+const AREA = /^\$?[A-Z]*\$?\d*(?::\$?[A-Z]*\$?\d*)?$/i;
+const isRows = (area: string): boolean => /^\$?\d+:\$?\d+$/.test(area);

@@ -1,15 +1,14 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { type RoundtripWorkbook, saveXlsx, type WriteOptions, writeXlsx } from "hucre/xlsx";
-import { namePrints } from "./printNames";
 import { type Laid, rowHeights } from "./rowHeights";
 
 /** A new workbook as a file. */
 export const writtenBook = async (book: WriteOptions): Promise<Uint8Array> =>
-  withHeights(await writeXlsx(namePrints(book)), book.sheets);
+  withHeights(await writeXlsx(book), book.sheets);
 
 /** A workbook that was opened, as a file again. */
 export const savedBook = async (book: RoundtripWorkbook): Promise<Uint8Array> =>
-  withHeights(await saveXlsx(namePrints(book)), book.sheets);
+  withHeights(await saveXlsx(book), book.sheets);
 
 /**
  * Rows whose text needs more than a line get a height that a spreadsheet may change: the file library

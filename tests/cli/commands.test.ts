@@ -34,6 +34,36 @@ beforeAll(async () => {
   taken = await run("intake", at("book.xlsx"), ...EXPORTS, "-o", at("full.xlsx"));
 });
 
+test("another project's lineup is not built onto it", async () => {
+  const other = JSON.parse(readFileSync(SAMPLE, "utf8"));
+  writeFileSync(
+    at("other.json"),
+    JSON.stringify({ ...other, project: { ...other.project, name: "Elsewhere", number: "X-1" } }),
+  );
+  const before = readFileSync(at("book.xlsx"));
+  const refused = await run("lineup", at("other.json"), "-o", at("book.xlsx"));
+  expect(refused).toMatchObject({
+    code: 2,
+    err: expect.stringMatching(
+      /holds the records of another lineup \(.*Elsewhere.*give another name/,
+    ),
+  });
+  expect(readFileSync(at("book.xlsx"))).toEqual(before);
+});
+
+test.each([
+  ["check", "--html", "full.xlsx"],
+  ["check", "--marked", "full.xlsx"],
+  ["map", "-o", "full.xlsx"],
+  ["map", "-o", "kept.json"],
+])("%s %s %s writes over nothing that is there", async (command, option, file) => {
+  writeFileSync(at("kept.json"), "corrected by hand");
+  const before = readFileSync(at(file));
+  const refused = await run(command, at("full.xlsx"), option, at(file));
+  expect(refused).toMatchObject({ code: 2, err: expect.stringContaining(at(file)) });
+  expect(readFileSync(at(file))).toEqual(before);
+});
+
 test("lineup builds a workbook and says what is in it", () => {
   expect(built).toMatchObject({ code: 0, err: "" });
   expect(built.out).toContain("Insulation (120 rows)");

@@ -40,6 +40,8 @@ test.each([
   [53.9, {}, "Fail"],
   [60, { marked: "No" }, "Fail"],
   [60, { rechecked: null }, "Inconclusive"],
+  [44, { rechecked: null }, "Fail"],
+  [44, { marked: null, rechecked: null }, "Fail"],
   ["60 N·m", {}, "Inconclusive"],
   [null, {}, "Missing"],
 ] as const)("60 N·m required, %s applied, %o: %s", (applied, other, verdict) => {

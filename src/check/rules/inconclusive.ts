@@ -10,6 +10,7 @@ import {
   said,
   where,
 } from "../context";
+import { misread } from "../misread";
 
 /** A reading that proves nothing either way, though its conditions are recorded. */
 export const inconclusive: Rule = {
@@ -19,16 +20,19 @@ export const inconclusive: Rule = {
     "a row that has its readings and conditions and still cannot be judged: a bound that does not reach the limit, too low a test voltage, too short a test, no limit",
   why: "It looks tested and is not.",
   satisfies: "a test that reaches the limit, or the limit that is missing",
-  quiet: "where a condition is not recorded: that is said by another rule",
+  quiet:
+    "where a condition is not recorded, or an entry cannot be read: that is said by other rules",
   reads: "row",
   rows: (table, context) => {
     const { columns, accepted, enough } = table.kind;
     const conditions = columns.filter(({ need }) => need === "condition");
     const words = wordColumns(columns);
+    const entries = columns.filter(({ role, unit }) => role === "entry" && unit);
     const reading = columns.find(({ need }) => need === "reading");
     return (row, stored, judged) => {
       if (verdictOf(judged) !== "Inconclusive") return undefined;
       if (blanks(conditions, stored, context.lineup)) return undefined;
+      if (entries.some(({ id, unit }) => misread(stored[id], unit) !== undefined)) return undefined;
       const unproved = [...enough, ...accepted].filter(
         (comparison) => applies(comparison, judged) && compared(comparison, judged) !== "Pass",
       );

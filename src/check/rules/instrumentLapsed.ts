@@ -2,6 +2,7 @@ import { serialDay } from "../../quantities/dates";
 import { isBlank } from "../../records/kind";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
+import { oncePerEntry } from "../oncePerEntry";
 
 /** An instrument that was out of calibration on the day of the test, or whose calibration is not known. */
 export const instrumentLapsed: Rule = {
@@ -38,30 +39,6 @@ export const instrumentLapsed: Rule = {
           }
         : undefined;
     });
-    const groups = new Map<string, Finding[]>();
-    for (const { finding } of found) {
-      const id = String(finding.found).toLowerCase();
-      const group = groups.get(id) ?? [];
-      groups.set(id, group);
-      group.push(finding);
-    }
-    return [...groups.values()].flatMap(together);
+    return oncePerEntry(found.map(({ finding }) => finding));
   },
-};
-
-/** Cells that a finding names one by one. */
-const NAMED = 5;
-
-/** One finding of an instrument, at its first row; a concession of it is of so many rows and no more. */
-const together = ([first, ...others]: readonly Finding[]): Finding[] => {
-  if (!first || others.length === 0) return first ? [first] : [];
-  const named = others.slice(0, NAMED).map(({ address }) => address);
-  const more = others.length - named.length;
-  return [
-    {
-      ...first,
-      found: `${first.found}, ${others.length + 1} rows`,
-      message: `${first.message} So it is on ${others.length} more ${others.length === 1 ? "row" : "rows"} of the table, at ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`,
-    },
-  ];
 };

@@ -1,5 +1,6 @@
-import { verdictOf } from "../../records/kind";
+import { type Column, verdictOf } from "../../records/kind";
 import { blanks, type Rule, rowName, where } from "../context";
+import type { Finding } from "../finding";
 
 /** A reading whose judgement needs a condition that was not recorded. */
 export const missingCondition: Rule = {
@@ -9,21 +10,42 @@ export const missingCondition: Rule = {
     "a reading without the condition that its judgement needs: temperature, test voltage, an answer",
   why: "The reading cannot be corrected or held against its limit.",
   satisfies: "the condition, as it was on the day",
-  quiet: "for rows without a reading, and conditions that the row or lineup does without",
+  quiet:
+    "for rows without a reading, and conditions that the row or lineup does without; what no line of a layout of somebody's own has is said once for its block",
   reads: "row",
   rows: (table, context) => {
     const conditions = table.kind.columns.filter(({ need }) => need === "condition");
-    return (row, stored, judged) => {
+    const { seen } = table.table;
+    const first = seen
+      ? table.judged.findIndex((row, at) => verdictOf(row) !== "Missing" && !table.aside.has(at))
+      : -1;
+    return (row, stored, judged): Finding[] | undefined => {
       if (verdictOf(judged) === "Missing") return undefined;
       const blank = blanks(conditions, stored, context.lineup);
-      return blank?.[0]
-        ? {
-            rule: "missing-condition",
-            weight: "query",
-            ...where(table, row, blank[0].id),
-            message: `${rowName(table, row)}: a reading without ${blank.map(({ header }) => `"${header}"`).join(", ")}; record it, or the reading cannot be judged in full.`,
-          }
-        : undefined;
+      if (!blank) return undefined;
+      // What a layout of somebody's own has no place for at all is said once.
+      const absent = seen ? blank.filter(({ id }) => !table.at.has(id)) : [];
+      const found = (columns: readonly Column[], whose: string): Finding[] =>
+        columns[0]
+          ? [
+              {
+                rule: "missing-condition",
+                weight: "query",
+                ...where(table, row, columns[0].id),
+                message: `${whose}: a reading without ${columns.map(({ header }) => `"${header}"`).join(", ")}; record it, or the reading cannot be judged in full.`,
+              },
+            ]
+          : [];
+      return [
+        ...found(
+          row === first ? absent : [],
+          `${rowName(table, row)}, and every other line of the block`,
+        ),
+        ...found(
+          blank.filter((column) => !absent.includes(column)),
+          rowName(table, row),
+        ),
+      ];
     };
   },
 };

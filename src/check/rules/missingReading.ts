@@ -1,4 +1,4 @@
-import { isBlank, verdictOf } from "../../records/kind";
+import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { isLeftOut } from "../../records/rowsOf";
 import { type Rule, rowName, where } from "../context";
 
@@ -9,21 +9,36 @@ export const missingReading: Rule = {
   finds: "a row that the lineup needs without its reading",
   why: "The test was not made, or not written down.",
   satisfies: "the reading",
-  quiet: "for record kinds that the project leaves out, and rows that do not apply",
+  quiet:
+    "for record kinds that the project leaves out, and rows that do not apply; what no line of a layout of somebody's own has a cell for is said once for its block",
   reads: "row",
   rows: (table, context) => {
     if (isLeftOut(context.lineup, table.kind)) return () => undefined;
     const readings = table.kind.columns.filter(({ need }) => need === "reading");
+    const { seen } = table.table;
+    const blankIn = (row: Row) => readings.filter(({ id }) => isBlank(row[id]));
+    /** What a layout of somebody's own has no place for at all is said once, at its first line. */
+    const absent = (row: Row) => seen && blankIn(row).every(({ id }) => !table.at.has(id));
+    const first = seen
+      ? table.judged.findIndex(
+          (judged, at) =>
+            verdictOf(judged) === "Missing" && !table.aside.has(at) && absent(table.rows[at] ?? {}),
+        )
+      : -1;
     return (row, stored, judged) => {
-      const column = readings.find(({ id }) => isBlank(stored[id])) ?? readings[0];
-      return verdictOf(judged) === "Missing"
-        ? {
-            rule: "missing-reading",
-            weight: "stop",
-            ...where(table, row, column?.id ?? "reading"),
-            message: `${rowName(table, row)}: no reading in "${column?.header}".`,
-          }
-        : undefined;
+      if (verdictOf(judged) !== "Missing") return undefined;
+      const blank = blankIn(stored);
+      const isAbsent = absent(stored) && blank.length > 0;
+      if (isAbsent && row !== first) return undefined;
+      const column = blank.find(({ id }) => !seen || table.at.has(id)) ?? blank[0] ?? readings[0];
+      return {
+        rule: "missing-reading",
+        weight: "stop",
+        ...where(table, row, column?.id ?? "reading"),
+        message: isAbsent
+          ? `${rowName(table, row)}, and every other line of the block: the sheet has no cell for ${blank.map(({ header }) => `"${header}"`).join(", ")}; put a column there, or leave these records out with the project's reason.`
+          : `${rowName(table, row)}: no reading in "${column?.header}".`,
+      };
     };
   },
 };

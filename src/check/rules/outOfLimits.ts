@@ -1,4 +1,4 @@
-import { verdictOf } from "../../records/kind";
+import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, wordColumns } from "../../records/verdict";
 import { headerOf, inUnit, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
@@ -11,12 +11,20 @@ export const outOfLimits: Rule = {
     "a limit that is not met, a test that broke down, a word that says that something is not right",
   why: "It is what the test was made to find.",
   satisfies: "the defect repaired and the test repeated; or a concession with its reason",
-  quiet: "where it cannot be judged: that is said by another rule",
+  quiet:
+    "where it cannot be judged: that is said by another rule; a row that lacks another reading is told of all the same",
   reads: "row",
   rows: (table) => {
     const words = wordColumns(table.kind.columns);
+    /** Nothing that is told of the test speaks against what was measured. */
+    const madeWell = (judged: Row) =>
+      table.kind.enough.every(
+        (one) =>
+          isBlank(judged[one.value]) || !applies(one, judged) || compared(one, judged) === "Pass",
+      );
     return (row, _stored, judged): Finding | Finding[] | undefined => {
-      if (verdictOf(judged) !== "Fail") return undefined;
+      const verdict = verdictOf(judged);
+      if (verdict !== "Fail" && !(verdict === "Missing" && madeWell(judged))) return undefined;
       const finding = (column: string) => ({
         rule: "out-of-limits",
         weight: "stop" as const,

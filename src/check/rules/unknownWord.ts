@@ -1,22 +1,25 @@
 import { isBlank } from "../../records/kind";
-import { overColumns, type Rule, rowName, where } from "../context";
+import { overColumns, overRows, type Rule, rowName, where } from "../context";
 import { isErrorValue } from "../errorValue";
+import type { Finding } from "../finding";
+import { oncePerEntry } from "../oncePerEntry";
 
 /** A word that is none of those that its column is answered by. */
 export const unknownWord: Rule = {
   id: "unknown-word",
   title: "A word that is no answer",
-  finds: "an entry that is none of the words its column is answered by",
+  finds:
+    "an entry that is none of the words its column is answered by: once for each such word of a column, at its first row",
   why: "The row cannot be judged by it, and two people read it in two ways.",
   satisfies: "one of the words of the list; what more there is to say goes into the remarks",
   quiet: "where only capital letters differ",
-  reads: "row",
-  rows: (table) => {
+  reads: "table",
+  find: (table) => {
     const lists = table.kind.columns.filter(
       ({ role, accepts }) => role === "entry" && accepts?.type === "list",
     );
-    return (row, stored) =>
-      overColumns(lists, ({ id, header, accepts }) => {
+    const found = overRows(table, (row, stored) =>
+      overColumns(lists, ({ id, header, accepts }): Finding | undefined => {
         const cell = stored[id];
         if (isBlank(cell) || accepts?.type !== "list" || isErrorValue(cell)) return undefined;
         const word = String(cell).toLowerCase();
@@ -30,6 +33,8 @@ export const unknownWord: Rule = {
               found: String(cell).slice(0, 80),
               expected: accepts.values.join(" / "),
             };
-      });
+      }),
+    );
+    return oncePerEntry(found.map(({ finding }) => finding));
   },
 };

@@ -1,8 +1,5 @@
-import { readReading } from "../../quantities/readReading";
-import { answer, refuse } from "../../quantities/result";
-import { isBlank } from "../../records/kind";
-import { dayOf, overColumns, type Rule, rowName, where } from "../context";
-import { isErrorValue } from "../errorValue";
+import { overColumns, type Rule, rowName, where } from "../context";
+import { misread } from "../misread";
 
 /** Text in a numeric entry that cannot be read as a reading, or in a date's place that is no date. */
 export const unreadable: Rule = {
@@ -19,25 +16,16 @@ export const unreadable: Rule = {
     );
     return (row, stored) =>
       overColumns(typed, ({ id, unit, header }) => {
-        const cell = stored[id];
-        if (typeof cell !== "string" || isBlank(cell) || isErrorValue(cell)) return undefined;
-        const read = unit ? readReading(cell, { unit }) : asDay(cell);
-        return read.ok
+        const reason = misread(stored[id], unit);
+        return reason === undefined
           ? undefined
           : {
               rule: "unreadable",
               weight: "query",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" cannot be read: ${read.reason}`,
-              found: cell.slice(0, 80),
+              message: `${rowName(table, row)}: "${header}" cannot be read: ${reason}`,
+              found: String(stored[id]).slice(0, 80),
             };
       });
   },
-};
-
-const asDay = (text: string) => {
-  const day = dayOf(text);
-  return day === undefined
-    ? refuse("wrong", `"${text.slice(0, 40)}" is text, not a date; type it as 2026-11-25.`)
-    : answer(day);
 };

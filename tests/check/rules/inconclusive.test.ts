@@ -53,5 +53,9 @@ keepsQuiet("inconclusive", [
     "a condition that is not recorded: said by another rule",
     (book) => book.set(INSULATION, 2, "Temperature °C", null),
   ],
+  [
+    "an entry that cannot be read: said by another rule",
+    (book) => book.set(INSULATION, 2, "R 1 min MΩ", "about five"),
+  ],
   ["a row that fails", (book) => book.set(INSULATION, 2, "R 1 min MΩ", 900)],
 ]);

@@ -10,6 +10,17 @@ finds("instrument-unknown", [
     weight: "query",
     says: /"X-9" is not in the table of instruments; list it/,
   },
+  {
+    name: "the same on three rows: once, at the first",
+    spoil: (book) => {
+      for (const row of [1, 2, 4]) book.set(CONTACT, row, "Instrument", "X-9");
+    },
+    table: CONTACT,
+    row: 1,
+    header: "Instrument",
+    weight: "query",
+    says: /"X-9" is not in the table of instruments.* So it is on 2 more rows of the table, at /,
+  },
 ]);
 
 keepsQuiet("instrument-unknown", [

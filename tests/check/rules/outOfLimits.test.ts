@@ -1,6 +1,27 @@
-import { CONTACT, finds, INSULATION, keepsQuiet, TORQUE, WITHSTAND } from "../support";
+import {
+  CONTACT,
+  finds,
+  INSULATION,
+  keepsQuiet,
+  soundlyEquipped,
+  TORQUE,
+  WITHSTAND,
+} from "../support";
 
 finds("out-of-limits", [
+  {
+    name: "a ratio out of its class in a row that lacks another reading",
+    spoil: (book) => {
+      book.set("GearCurrentTransformers", 0, "Rct Ω", null);
+      book.set("GearCurrentTransformers", 0, "Secondary A", 0.9);
+    },
+    table: "GearCurrentTransformers",
+    row: 0,
+    header: "Ratio error %",
+    weight: "stop",
+    says: /"Ratio error %" is .* %; /,
+    book: soundlyEquipped,
+  },
   {
     name: "a reading below its minimum",
     spoil: (book) => book.set(INSULATION, 2, "R 1 min MΩ", 900),

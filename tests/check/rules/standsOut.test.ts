@@ -10,6 +10,19 @@ finds("stands-out", [
     weight: "query",
     says: /% above the lowest of its three; more than 50 % asks for investigation/,
   },
+  {
+    name: "beside a pole in another unit, that one is asked about first",
+    spoil: (book) => {
+      book.set(CONTACT, 0, "R µΩ", 0.03);
+      book.set(CONTACT, 1, "R µΩ", 30);
+      book.set(CONTACT, 2, "R µΩ", null);
+    },
+    table: CONTACT,
+    row: 1,
+    header: "Above lowest",
+    weight: "query",
+    says: /is \d+ times the lowest of its three, 0\.0\d+ µΩ: one of the three is written in another unit/,
+  },
 ]);
 
 keepsQuiet("stands-out", [

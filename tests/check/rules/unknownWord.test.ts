@@ -10,6 +10,17 @@ finds("unknown-word", [
     weight: "query",
     says: /"Discharge" is "perhaps"; answer it by/,
   },
+  {
+    name: "the same word on three rows: once, at the first",
+    spoil: (book) => {
+      for (const row of [0, 1, 2]) book.set(WITHSTAND, row, "Discharge", "n/k");
+    },
+    table: WITHSTAND,
+    row: 0,
+    header: "Discharge",
+    weight: "query",
+    says: /"Discharge" is "n\/k"; answer it by .*\. So it is on 2 more rows of the table, at /,
+  },
 ]);
 
 keepsQuiet("unknown-word", [

@@ -1,0 +1,31 @@
+import { existsSync, realpathSync } from "node:fs";
+import { UsageError } from "./files";
+
+/**
+ * Sees to it that a command writes over no file unasked, before it does anything.
+ *
+ * @param outputs the files that it is to write
+ * @param inputs the files that it reads
+ * @param overwrite whether files that are there may be written over; what is read never
+ * @throws {UsageError} that names the file
+ */
+export function refuseOverwriting(
+  outputs: readonly string[],
+  inputs: readonly string[],
+  overwrite: boolean,
+): void {
+  const read = new Set(inputs.filter((file) => existsSync(file)).map((file) => realpathSync(file)));
+  for (const file of outputs.filter((file) => existsSync(file))) {
+    if (read.has(realpathSync(file)))
+      throw new UsageError(
+        `${file}: is read by this command, and is not written over; give another name for what is written`,
+      );
+    if (!overwrite)
+      throw new UsageError(
+        `${file}: is there already; give another name, or --overwrite to write over it`,
+      );
+  }
+  const twice = outputs.find((file, at) => outputs.indexOf(file) !== at);
+  if (twice !== undefined)
+    throw new UsageError(`${twice}: is to be written twice by this command; give two names`);
+}

@@ -1,0 +1,66 @@
+import { expect, test } from "vitest";
+import { check } from "../../src/check/check";
+import { guessMaps } from "../../src/intake/guessMaps";
+import type { CellValue } from "../../src/records/kind";
+import type { Snapshot } from "../../src/sheets/snapshot";
+import { sampleLineup } from "../support/lineups";
+import { TODAY } from "./support";
+
+/** An invented sheet of somebody's own, of which one column and two records are never there. */
+const lineup = sampleLineup();
+const ROWS: readonly (readonly CellValue[])[] = [
+  ["Panel", "Part", "Pole", "R (µΩ)", "Current (A)", "Date", "Tested by", "Instrument"],
+  ...["L1", "L2", "L3"].map((pole) => ["H01", "Q0", pole, 31, 200, 46_330, "A. Crew", "R-9"]),
+];
+
+const foundBy = (rows: readonly (readonly CellValue[])[]) => {
+  const snapshot: Snapshot = {
+    lineup,
+    sheets: [
+      {
+        name: "Poles",
+        tables: [],
+        cells: {
+          rowCount: rows.length,
+          columnCount: 8,
+          cell: (row, column) => rows[row]?.[column] ?? null,
+          formula: () => undefined,
+        },
+      },
+    ],
+  };
+  const maps = guessMaps(snapshot, lineup, () => {}).map(({ map }) => map);
+  const checked = check({ ...snapshot, maps }, TODAY);
+  if (!checked.ok) throw new Error(checked.reason);
+  return (rule: string) =>
+    checked.report.findings
+      .filter((one) => one.rule === rule && one.sheet === "Poles")
+      .map(({ address, message }) => `${address} ${message}`);
+};
+
+test("a condition that the layout has no column for is said once for its block", () => {
+  expect(foundBy(ROWS)("missing-condition")).toEqual([
+    expect.stringMatching(
+      /^D2 =H01 · Breaker Q0 · L1, and every other line of the block: a reading without "Conductor °C"/,
+    ),
+  ]);
+});
+
+test("records that no line is are said once for each part of a panel", () => {
+  const found = foundBy(ROWS)("missing-row");
+  expect(found.filter((one) => one.includes("=H02 · Breaker Q0"))).toEqual([
+    expect.stringMatching(
+      /^A1 =H02 · Breaker Q0: the lineup needs 3 records: L1, L2, L3, and no line/,
+    ),
+  ]);
+  expect(found.filter((one) => one.includes("=H01 · Breaker Q0"))).toEqual([]);
+});
+
+test("a reading that one line lacks is said at its cell", () => {
+  const rows = ROWS.map((row, at) =>
+    at === 2 ? row.map((cell) => (cell === 31 ? null : cell)) : row,
+  );
+  expect(foundBy(rows)("missing-reading")).toEqual([
+    'D3 =H01 · Breaker Q0 · L2: no reading in "R µΩ".',
+  ]);
+});
