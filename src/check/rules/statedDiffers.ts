@@ -4,6 +4,7 @@ import type { Stated } from "../../sheets/snapshot";
 import { headerOf, type JudgedTable, type Rule, rowName, said, shown, where } from "../context";
 import type { Finding } from "../finding";
 import { addressesFrom } from "../formulas/fromItsRow";
+import { decimals } from "../similar";
 import { spreadOf } from "../spreads";
 
 /** A value worked out with a factor of two figures departs from ours by no more than this (practice). */
@@ -22,12 +23,12 @@ export const statedDiffers: Rule = {
   id: "stated-differs",
   title: "What a sheet says itself",
   finds:
-    "in a layout of somebody's own, a result, limit, corrected value or spread of poles that differs from what the record comes to, and a formula unlike the others of its column",
+    "in a layout of somebody's own, a result, limit, corrected value, error or spread of poles that differs from what the record comes to, and a formula unlike the others of its column",
   why: "People read the sheet: a “pass” beside a failing reading, a softer limit or a wrong factor goes on from there.",
   satisfies:
     "the sheet's own formula or word put right; where the sheet is right, the lineup's criterion or correction",
   quiet:
-    "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for a spread that is rounded or reckoned in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
+    "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for an error as far as it is rounded, for a spread that is rounded or reckoned in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
   reads: "table",
   find: (table) => {
     const { stated } = table.table.seen ?? {};
@@ -47,7 +48,9 @@ export const statedDiffers: Rule = {
           ? results(table, id, cells)
           : SPREADS.has(id)
             ? spreads(table, id, cells)
-            : numbers(table, id, cells, limitOf(table, id));
+            : id === "error"
+              ? errors(table, id, cells)
+              : numbers(table, id, cells, limitOf(table, id));
       const told = new Set(found.map(({ address }) => address));
       return [
         ...found,
@@ -188,6 +191,24 @@ const spreads = (table: JudgedTable, id: string, cells: readonly Cell[]): Findin
     }),
   );
 };
+
+/** Errors of ratio, meter or relay that the row's own readings do not come to, beyond the last figure that is stated. */
+const errors = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] =>
+  cells.flatMap((cell): Finding[] => {
+    const { value, wanted } = cell;
+    if (typeof value !== "number" || typeof wanted !== "number") return [];
+    const rounding = 10 ** -decimals(value) / 2 + 1e-9;
+    if (Math.abs(value - wanted) <= Math.max(rounding, ROUNDING * Math.abs(wanted))) return [];
+    return [
+      {
+        ...placed(table, id, cell),
+        weight: "query",
+        message: `${rowName(table, cell.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; by the row's own readings it is ${said(Number(wanted.toPrecision(3)))}. Put right the sheet's formula, or the cells it takes.`,
+        found: said(value),
+        expected: said(Number(wanted.toPrecision(3))),
+      },
+    ];
+  });
 
 /** Cells whose formula, as it reads from its own row, is none of the most; or that hold none among formulas. */
 const unlikeOthers = (cells: readonly Cell[]): Map<Cell, string> => {
