@@ -7,13 +7,12 @@ import type { TableMap } from "../sheets/tableMap";
 import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
-import { plainWords } from "./fields";
 import { type ExportTable, type Guess, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
 import { agree, type Repeated } from "./settle";
 import { columnBlocks, sheetRows } from "./sheetRows";
-import { STATED, type StatedField, statedField } from "./statedColumns";
+import { STATED_NAMES, type StatedField, statedField } from "./statedColumns";
 import { LEFT_OUT } from "./titles";
 
 /** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
@@ -65,11 +64,6 @@ const guessOn = (
       [id, serial].map((text) => text.trim().toLowerCase()),
     ),
   );
-  const out = new Set(
-    Object.entries(columns ?? {}).flatMap(([title, field]) =>
-      field === LEFT_OUT ? [plainWords(title)] : [],
-    ),
-  );
   return columnBlocks(cells).flatMap((region) => {
     const readWith = (guess: Guess) =>
       readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
@@ -95,7 +89,8 @@ const guessOn = (
     const guessed = blockGuesses(read.value, found);
     const [first] = lost;
     if (guessed.length === 0 && first) say(name, ...first);
-    return guessed.map(({ kind, block, lines, last, facts }) => {
+    return guessed.map(({ kind, block: inspected, lines, last, facts }) => {
+      const block = withStated(inspected, kind);
       const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
       const down = block.columns.flatMap(({ title, below }) => (below ? [title] : []));
       return {
@@ -115,10 +110,9 @@ const guessOn = (
           ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
           ...(read.value.dates && { dateOrder: read.value.dates }),
           columns: Object.fromEntries([
-            ...statedOf(block, kind),
             ...block.columns.flatMap(({ title, field, says, alike }) =>
               field.value === undefined || title === ""
-                ? alike === undefined && !out.has(plainWords(title))
+                ? alike === undefined && !isLeftOut(field)
                   ? []
                   : [[title, LEFT_OUT]]
                 : [
@@ -153,19 +147,36 @@ const doubledBlocks = (
   );
 };
 
-/** The first limit, corrected value and result of a layout's own, by title. */
-const statedOf = ({ columns }: InspectedBlock, id: string): [string, string][] => {
+/** Whether the user has said that a column is left out. */
+const isLeftOut = ({ value, confidence }: InspectedBlock["columns"][number]["field"]) =>
+  value === undefined && confidence === "certain";
+
+/** The block with the first limit, corrected value, spread and result of a layout's own, by title. */
+const withStated = (block: InspectedBlock, id: string): InspectedBlock => {
+  const { columns } = block;
   const kind = KINDS.find((one) => one.id === id);
-  const titles = columns.flatMap(({ title, field }) =>
-    kind && title !== "" && field.value === undefined
-      ? [[title, statedField(kind, title)] as const]
-      : [],
+  const stated = columns.map(({ title, field }) =>
+    kind && title !== "" && field.value === undefined && !isLeftOut(field)
+      ? statedField(kind, title)
+      : undefined,
   );
-  return (Object.keys(STATED) as StatedField[]).flatMap((stated): [string, string][] => {
-    const [title] = titles.find(([, field]) => field === stated) ?? [];
-    const isSaid = columns.some(({ field }) => field.value === stated);
-    return title === undefined || isSaid ? [] : [[title, stated]];
-  });
+  const isSaid = (field: StatedField) => columns.some((column) => column.field.value === field);
+  return {
+    ...block,
+    columns: columns.map((column, at) => {
+      const field = stated[at];
+      return field === undefined || stated.indexOf(field) !== at || isSaid(field)
+        ? column
+        : {
+            ...column,
+            field: {
+              value: field,
+              evidence: `${STATED_NAMES[field]}, by the title; compared, never taken over`,
+              confidence: "likely",
+            },
+          };
+    }),
+  };
 };
 
 interface BlockGuess {

@@ -27,7 +27,7 @@ import { type DateOrder, dateOrder } from "./readDate";
 import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
-import { isStated } from "./statedColumns";
+import { isStated, STATED_NAMES } from "./statedColumns";
 import { type Synonyms, titleWords } from "./synonyms";
 import { type ExportColumn, LEFT_OUT } from "./titles";
 import { type RowWithUnits, unitsBeside } from "./unitsBeside";
@@ -634,7 +634,7 @@ const fieldSeen = (
   given: ReadonlySet<string>,
   words: ReturnType<typeof titleWords>,
 ): Seen<string | undefined> => {
-  if (given.has(plainWords(title))) return asSaid(field, nameOf(field) ?? LEFT_OUT);
+  if (given.has(plainWords(title))) return asSaid(field, nameOf(field));
   if (alike !== undefined)
     return {
       value: undefined,
@@ -662,7 +662,12 @@ const fieldSeen = (
 const isMeasured = (field: string) =>
   field === "reading" || (Object.hasOwn(FIELDS, field) && FIELDS[field]?.quantity !== undefined);
 
-const nameOf = (field = "") => (Object.hasOwn(FIELDS, field) ? FIELDS[field]?.name : quoted(field));
+const nameOf = (field: string | undefined): string =>
+  field === undefined
+    ? LEFT_OUT
+    : isStated(field)
+      ? STATED_NAMES[field]
+      : (Object.hasOwn(FIELDS, field) && FIELDS[field]?.name) || quoted(field);
 
 /** Titles and fields that would be right. */
 export const fieldNames = () =>

@@ -17,6 +17,14 @@ export const STATED = {
 
 export type StatedField = keyof typeof STATED;
 
+/** What each is, in words. */
+export const STATED_NAMES: Readonly<Record<StatedField, string>> = {
+  limit: "limit of the layout",
+  corrected: "corrected value of the layout",
+  spread: "spread of the layout",
+  result: "result of the layout",
+};
+
 export const isStated = (field: string): field is StatedField => Object.hasOwn(STATED, field);
 
 /** The limit that a reading of the kind is held against. */

@@ -807,3 +807,25 @@ test("lines that wait for their readings are no titles, whatever words stand in 
     [52_000, undefined, undefined, 48_000],
   ]);
 });
+
+test.each([
+  ["Panel", "panel or section, by the title", "object"],
+  ["R (µΩ)", "resistance, by the title", "resistance"],
+  ["Limit (µΩ)", "limit of the layout, by the title; compared, never taken over", "limit"],
+  ["Spread %", "spread of the layout, by the title; compared, never taken over", "spread"],
+  ["Result", "left out, as was said", "left out"],
+  ["Colour", "not recognised, and left out", undefined],
+])("what is told of the column %s is what the map has for it", (title, told, mapped) => {
+  const [guessed] = guessMaps(
+    book([
+      ["Panel", "Breaker", "Pole", "R (µΩ)", "Limit (µΩ)", "Spread %", "Result", "Colour"],
+      ["H01", "Q0", "L1", 31, 40, 2, "Pass", "red"],
+    ]),
+    lineup,
+    undefined,
+    { columns: { Result: "left out" } },
+  );
+  const column = guessed?.block.columns.find((one) => one.title === title);
+  expect(column?.field.evidence).toBe(told);
+  expect(guessed?.map.columns?.[title]).toBe(mapped);
+});
