@@ -7,13 +7,15 @@ import type { TableMap } from "../sheets/tableMap";
 import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
+import type { TextRow } from "./delimited";
+import { LEFT_OUT } from "./mappedTo";
 import { type ExportTable, type Guess, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
 import { agree, type Repeated } from "./settle";
 import { columnBlocks, sheetRows } from "./sheetRows";
 import { STATED_NAMES, type StatedField, statedField } from "./statedColumns";
-import { LEFT_OUT } from "./titles";
+import { titleKey, titleKeys } from "./titleKeys";
 
 /** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
 export interface GuessedMap {
@@ -35,10 +37,15 @@ export const guessMaps = (
   say: SayUnread = () => {},
   said: SaidOfMaps = {},
 ): GuessedMap[] => {
-  const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
-  return snapshot.sheets.flatMap((sheet) =>
-    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, snapshot.words, say, said),
+  return foreignSheets(snapshot).flatMap((sheet) =>
+    guessOn(sheet, lineup, snapshot.words, say, said),
   );
+};
+
+/** The sheets that have no record table of ours. */
+const foreignSheets = (snapshot: Snapshot): SheetSnapshot[] => {
+  const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
+  return snapshot.sheets.filter(({ name }) => !ours.has(name));
 };
 
 /** What is known of blocks before they are guessed at: by title what a column means, by field what a name means. */
@@ -75,7 +82,16 @@ const guessOn = (
     const arrivals = (table: ExportTable, say: Say) =>
       arrivalsByRow(table, tables, { panels: lineup.panels, means }, say);
     const held = readWith({ instruments, apart: new Set() });
-    if (!held.ok) return [];
+    if (!held.ok) {
+      const line = lineWith(sheetRows(cells, region), columns);
+      if (line !== undefined)
+        say(
+          name,
+          line,
+          "has a title that was said to be one, and no other that is recognised; say what the others mean as well.",
+        );
+      return [];
+    }
     const apart = doubledBlocks(
       held.value,
       arrivals(held.value, () => {}),
@@ -110,14 +126,14 @@ const guessOn = (
           ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
           ...(read.value.dates && { dateOrder: read.value.dates }),
           columns: Object.fromEntries([
-            ...block.columns.flatMap(({ title, field, says, alike }) =>
+            ...block.columns.flatMap(({ title, name, field, says, alike }) =>
               field.value === undefined || title === ""
-                ? alike === undefined && !isLeftOut(field)
+                ? alike === undefined && name === title && !isLeftOut(field)
                   ? []
-                  : [[title, LEFT_OUT]]
+                  : [[name, LEFT_OUT]]
                 : [
                     [
-                      title,
+                      name,
                       says
                         ? `${field.value} of ${[says.position, says.stage].filter(Boolean).join(" ")}`
                         : field.value,
@@ -133,6 +149,50 @@ const guessOn = (
     });
   });
 };
+
+/** The first line with one of the titles that were said. */
+const lineWith = (
+  rows: Iterable<TextRow>,
+  columns: SaidOfMaps["columns"] = {},
+): number | undefined => {
+  const keys = new Set(Object.keys(columns).map(titleKey));
+  for (const { line, cells } of rows)
+    if (titleKeys(cells).some((one) => one.some((key) => keys.has(key)))) return line;
+  return undefined;
+};
+
+/**
+ * The titles of every block on sheets that have no record table of ours, whether or not its lines find a
+ * row; where nothing is recognised, the texts of the lines with a title that was said.
+ */
+export const titlesOn = (
+  snapshot: Snapshot,
+  columns: Readonly<Record<string, string>>,
+): string[][] =>
+  foreignSheets(snapshot).flatMap(({ name, cells }) =>
+    !cells
+      ? []
+      : columnBlocks(cells).flatMap((region) => {
+          const read = readRows(
+            () => sheetRows(cells, region),
+            asSaid("", "the cells of a sheet"),
+            {
+              name,
+              guess: { instruments: new Set(), apart: new Set() },
+              mapping: columns,
+              synonyms: snapshot.words,
+            },
+          );
+          if (read.ok)
+            return read.value.inspection.blocks.map((block) =>
+              block.columns.map(({ title }) => title),
+            );
+          const line = lineWith(sheetRows(cells, region), columns);
+          return [...sheetRows(cells, region)].flatMap((row) =>
+            row.line === line ? [[...row.cells]] : [],
+          );
+        }),
+  );
 
 /** The titles' lines of blocks in which names held for the cells below bring two lines to one record that say otherwise. */
 const doubledBlocks = (

@@ -8,7 +8,7 @@ import { unitSize } from "../quantities/units";
 import { asInstrument } from "./asInstrument";
 import type { Decoded } from "./decode";
 import { delimited, type TextRow } from "./delimited";
-import { FIELDS, isField, plainWords } from "./fields";
+import { FIELDS, plainWords } from "./fields";
 import {
   type Block,
   firstHead,
@@ -22,6 +22,7 @@ import {
   wholeRow,
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
+import { LEFT_OUT, mappable, mappedTo } from "./mappedTo";
 import { namesBelow, namesHeld } from "./namesBelow";
 import { type DateOrder, dateOrder } from "./readDate";
 import { readStage } from "./readStage";
@@ -29,7 +30,8 @@ import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
 import { isStated, STATED_NAMES } from "./statedColumns";
 import { type Synonyms, titleWords } from "./synonyms";
-import { type ExportColumn, LEFT_OUT } from "./titles";
+import { numbered, titleKey, titleKeys } from "./titleKeys";
+import type { ExportColumn } from "./titles";
 import { type RowWithUnits, unitsBeside } from "./unitsBeside";
 
 export type { ExportRow } from "./long";
@@ -75,6 +77,8 @@ export interface InspectedBlock {
 
 export interface InspectedColumn {
   readonly title: string;
+  /** What it is called by: its title, with its number where others before it have the same (`R#2`). */
+  readonly name: string;
   readonly unit?: string;
   readonly field: Seen<string | undefined>;
   readonly says?: ExportColumn["says"];
@@ -194,9 +198,9 @@ export const readRows = (
 ): Result<ExportTable> => {
   const { name, mapping = {}, decimal, shape, synonyms } = options;
   const file = quoted(name, 80);
-  const unknown = Object.values(mapping).find((field) => !isMappedTo(field));
+  const unknown = Object.values(mapping).find((field) => mappedTo(field) === undefined);
   if (unknown !== undefined)
-    return refuse("wrong", `${quoted(unknown)} is no field to map a title to; ${fieldNames()}.`);
+    return refuse("wrong", `${quoted(unknown)} is no field to map a title to; ${mappable()}.`);
   const how = layoutOptions(options);
   const first = take(rows(), LOOK_ROWS);
   const widest = first.find(({ cells }) => cells.length > MOST_COLUMNS);
@@ -416,17 +420,15 @@ const layoutOptions = ({
   keep,
   ...said
 }: ExportOptions): LayoutOptions => ({
-  given: new Map(Object.entries(mapping).map(([title, field]) => [plainWords(title), field])),
+  given: new Map(
+    Object.entries(mapping).map(([title, field]) => [titleKey(title), mappedTo(field) ?? field]),
+  ),
   words: titleWords(synonyms),
   titles: said.titles,
   titleLines: said.titleLines,
   units: said.units,
   keep: keep && new Set(keep),
 });
-
-/** Whether a title can be mapped to a text: a field, `resistance of L1-E`, what a layout states, or left out. */
-export const isMappedTo = (field: string): boolean =>
-  field === LEFT_OUT || isStated(field) || isField(field.replace(/ of \S.*$/, ""));
 
 const take = <T>(items: Iterable<T>, most: number): T[] => {
   const taken: T[] = [];
@@ -546,9 +548,13 @@ const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] |
 
 const doubled = (columns: readonly ExportColumn[]): string | undefined => {
   const [one, other] = alike(columns) ?? [];
-  return one && other
-    ? `the columns ${quoted(one.title)} and ${quoted(other.title)} both read as ${nameOf(one.field)}; say by a mapping which of them it is.`
-    : undefined;
+  if (!one || !other) return undefined;
+  const name = numbered(columns.map(({ title }) => title))[columns.indexOf(other)] ?? "";
+  const how =
+    name === other.title
+      ? ""
+      : `; the second is called ${quoted(name)}, such as "${name}=left out"`;
+  return `the columns ${quoted(one.title)} and ${quoted(other.title)} both read as ${nameOf(one.field)}; say by a mapping which of them it is${how}.`;
 };
 
 const firstAlike = (columns: readonly ExportColumn[]): readonly ExportColumn[] => {
@@ -580,7 +586,10 @@ const inspected = (
   words: ReturnType<typeof titleWords>,
 ): InspectedBlock => {
   const likely = (value: number) => (value >= 3 ? "certain" : "likely");
-  const given = new Set(Object.keys(options.mapping ?? {}).map(plainWords));
+  const given = new Set(Object.keys(options.mapping ?? {}).map(titleKey));
+  const keys = titleKeys(head.columns.map(({ title }) => title));
+  const names = numbered(head.columns.map(({ title }) => title));
+  const isGiven = (at: number) => keys[at]?.some((key) => given.has(key)) ?? false;
   return {
     title,
     lines,
@@ -604,13 +613,14 @@ const inspected = (
       confidence: "certain",
     },
     columns: head.columns.map(
-      (column): InspectedColumn => ({
+      (column, at): InspectedColumn => ({
         title: column.title,
+        name: names[at] ?? column.title,
         unit: column.unit,
         says: column.says,
         alike: column.alike,
         below: column.below,
-        field: held(column, fieldSeen(column, given, words)),
+        field: held(column, fieldSeen(column, isGiven(at), words)),
       }),
     ),
   };
@@ -631,10 +641,10 @@ const held = (
 
 const fieldSeen = (
   { title, field, says, alike, listed }: ExportColumn,
-  given: ReadonlySet<string>,
+  given: boolean,
   words: ReturnType<typeof titleWords>,
 ): Seen<string | undefined> => {
-  if (given.has(plainWords(title))) return asSaid(field, nameOf(field));
+  if (given) return asSaid(field, nameOf(field));
   if (alike !== undefined)
     return {
       value: undefined,
@@ -670,7 +680,7 @@ const nameOf = (field: string | undefined): string =>
       : (Object.hasOwn(FIELDS, field) && FIELDS[field]?.name) || quoted(field);
 
 /** Titles and fields that would be right. */
-export const fieldNames = () =>
+const fieldNames = () =>
   `right would be titles such as ${Object.entries(FIELDS)
     .map(([field, { titles }]) => `${titles[0]} (${field})`)
     .join(", ")}`;
