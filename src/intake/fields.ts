@@ -44,6 +44,8 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
       "connection",
       "between",
       "measured between",
+      "test between",
+      "tested between",
       "test points",
       "position",
       "test connection",

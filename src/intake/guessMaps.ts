@@ -112,7 +112,7 @@ const guessOn = (
       return {
         block,
         confidence: share >= 0.9 ? ("likely" as const) : ("open" as const),
-        evidence: `${lines} of ${block.lines} lines find their row of ${kind}`,
+        evidence: `${lines} of ${block.lines} lines find their row of ${kind}${share >= 0.9 ? "" : firstLost(lost, block.titles.value, last)}`,
         map: {
           sheet: name,
           kind,
@@ -148,6 +148,16 @@ const guessOn = (
       };
     });
   });
+};
+
+/** The first line of a block that finds no row, and in a few words why. */
+const firstLost = (
+  lost: ReadonlyMap<number, string>,
+  titles: number,
+  last = Number.POSITIVE_INFINITY,
+): string => {
+  const [line, reason] = [...lost].find(([line]) => line > titles && line <= last) ?? [];
+  return line === undefined ? "" : `; row ${line}: ${reason?.split(/[.;] /, 1)[0]}`;
 };
 
 /** The first line with one of the titles that were said. */

@@ -62,6 +62,7 @@ export const titlesOf = (
   const ends = areSchemeLetters(
     last.map((title) => (splitTitle(title).name.split(" ").at(-1) ?? "").toUpperCase()),
   );
+  const measured = lettersWithUnit(last);
   const letters = (title: string) =>
     (schemed && /^[A-Z]$/i.test(title)) || (digits && /^[123]$/.test(title));
   let group = "";
@@ -78,9 +79,24 @@ export const titlesOf = (
       reading,
       keys: [...(keys[index] ?? []), plainWords(under)],
       letters,
+      measured,
       isPhase: (text) => namesPosition(text) || (ends && /^[A-Z]$/i.test(text)),
     });
   });
+};
+
+/** The three titles that are the letters of one scheme with the same unit. */
+const lettersWithUnit = (titles: readonly string[]): ReadonlySet<string> => {
+  const found = [...new Set(titles)].flatMap((title) => {
+    const { name, unit } = splitTitle(title);
+    return unit !== undefined && /^[A-Z]$/i.test(name) ? [{ title, name, unit }] : [];
+  });
+  const [first, ...others] = found;
+  return found.length === 3 &&
+    areSchemeLetters(found.map(({ name }) => name.toUpperCase())) &&
+    others.every(({ unit }) => unit === first?.unit)
+    ? new Set(found.map(({ title }) => title))
+    : new Set();
 };
 
 interface How {
@@ -88,6 +104,8 @@ interface How {
   /** What the user may call the column by, that first which counts first. */
   readonly keys: readonly string[];
   readonly letters: (title: string) => boolean;
+  /** Titles that are a letter of a phase with a unit, the same for all three: `R (µΩ)`, `Y (µΩ)`, `B (µΩ)`. */
+  readonly measured: ReadonlySet<string>;
   /** Whether a part of a title names a phase: one letter only where titles end with those of a scheme. */
   readonly isPhase: (text: string) => boolean;
 }
@@ -169,6 +187,10 @@ const together = (above: Understood, under: Understood): Understood => {
 const understood = (text: string, how: How): Understood => {
   const { words } = how.reading;
   if (how.letters(text)) return { says: { position: text } };
+  if (how.measured.has(text)) {
+    const { name, unit } = splitTitle(text);
+    return { unit, says: { position: name } };
+  }
   const plain = readTitle(text, undefined, words);
   if (plain.field !== undefined) return plain;
   const { name, unit } = splitTitle(text);

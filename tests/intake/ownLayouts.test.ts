@@ -277,7 +277,7 @@ test("lines under several headings of one table are counted together", () => {
   );
   expect(guessed).toMatchObject({
     confidence: "open",
-    evidence: "2 of 3 lines find their row of insulation",
+    evidence: '2 of 3 lines find their row of insulation; row 4: panel or section "X77" has no row',
   });
 });
 
@@ -828,4 +828,17 @@ test.each([
   const column = guessed?.block.columns.find((one) => one.title === title);
   expect(column?.field.evidence).toBe(told);
   expect(guessed?.map.columns?.[title]).toBe(mapped);
+});
+
+test("a block of which few lines find a row says why the first does not", () => {
+  const [guessed] = guessMaps(
+    book([
+      ["Panel", "Part", "Pole", "R (µΩ)"],
+      ["H01", "Q0", "L1", 31],
+      ["X77", "Q0", "L2", 31],
+    ]),
+    lineup,
+  );
+  expect(guessed?.confidence).toBe("open");
+  expect(guessed?.evidence).toMatch(/^1 of 2 lines .*; row 3: panel or section "X77" has no row/);
 });
