@@ -91,6 +91,11 @@ export const guessedWords = ({ guessed, unread }: Guessed, out: string): string 
   [
     ...guessed.flatMap(({ map, confidence, evidence, block }) => [
       `${map.sheet} row ${map.titles}: ${map.kind} (${confidence}: ${evidence})`,
+      ...(map.unit === undefined
+        ? []
+        : [
+            `  readings without a unit: in ${map.unit}, by the heading ${quoted(block.title ?? "")} (likely)`,
+          ]),
       ...block.columns
         .filter(({ title }) => title !== "")
         .map(({ name, field }) => `  "${name}": ${field.evidence} (${field.confidence})`),

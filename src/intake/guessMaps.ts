@@ -123,6 +123,7 @@ const guessOn = (
           titleLines: block.titleLines.value,
           units: block.units.value,
           shape: block.shape.value,
+          ...(block.unit && { unit: block.unit }),
           ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
           ...(read.value.dates && { dateOrder: read.value.dates }),
           columns: Object.fromEntries([

@@ -102,7 +102,10 @@ export const headAt = (
   const two =
     options.titleLines === 1 ||
     !second ||
-    !(options.titleLines === 2 || (countFilled(second.cells) > 1 && mayBeTitles(second.cells)))
+    !(
+      options.titleLines === 2 ||
+      (!isHeading(first) && countFilled(second.cells) > 1 && mayBeTitles(second.cells))
+    )
       ? undefined
       : headOf([first, second], third, options);
   const best =
@@ -113,6 +116,9 @@ export const headAt = (
       : (one ?? two);
   return best && best.recognised >= least ? best : undefined;
 };
+
+/** A text alone in the first column stands over the whole table, and groups no columns of it. */
+const isHeading = ({ cells }: TextRow): boolean => cells[0] !== "" && countFilled(cells) === 1;
 
 const lowerAlone = (
   second: TextRow | undefined,

@@ -4,11 +4,12 @@ import type { DecimalMark } from "../quantities/readNumber";
 import { readUnit } from "../quantities/readUnit";
 import { answer, type Result, refuse } from "../quantities/result";
 import { splitReading } from "../quantities/splitReading";
-import { unitSize } from "../quantities/units";
+import { type Unit, unitSize } from "../quantities/units";
 import { asInstrument } from "./asInstrument";
 import type { Decoded } from "./decode";
 import { delimited, type TextRow } from "./delimited";
 import { FIELDS, plainWords } from "./fields";
+import { type HeadingUnit, headingUnit, withHeadingUnit } from "./headingUnit";
 import {
   type Block,
   firstHead,
@@ -70,6 +71,8 @@ export interface InspectedBlock {
   readonly titleLines: Seen<1 | 2>;
   readonly units: Seen<boolean>;
   readonly shape: Seen<Shape>;
+  /** The unit of its readings, where a heading over it tells it and their titles do not. */
+  readonly unit?: Unit;
   /** As they stand in the file. */
   readonly columns: readonly InspectedColumn[];
   readonly lines: number;
@@ -146,6 +149,8 @@ export interface ExportOptions {
   /** Lines to be taken for readings that would be skipped. */
   readonly keep?: readonly number[];
   readonly synonyms?: Synonyms;
+  /** The unit of readings whose titles and cells tell none, as a heading would say it. */
+  readonly heading?: HeadingUnit;
   /** Whether phases of a wide table without a reading are rows too. */
   readonly blanks?: boolean;
   /** Titles of columns whose name is written once and holds for the blank cells below it. */
@@ -222,7 +227,7 @@ export const readRows = (
   /** The columns of each table as they stand in the file. */
   const tables: (readonly ExportColumn[])[] = [];
   let whole: (row: TextRow) => RowWithUnits = wholeRow;
-  const seen: { block: Block; lines: number; shape: Seen<Shape> }[] = [];
+  const seen: { block: Block; lines: number; shape: Seen<Shape>; unit?: Unit }[] = [];
   const skipped: Skipped[] = [];
   let skippedCount = 0;
   let refused: string | undefined;
@@ -262,9 +267,12 @@ export const readRows = (
   const enter = (found: Block) => {
     const staged = asStage(found.head.columns, found, first);
     const named = withNames(withInstrument(staged, found.head), found.head);
-    const head = { ...found.head, columns: named };
+    const heading = options.heading ?? headingUnit(found.title);
+    const measuredIn = (columns: readonly ExportColumn[]) =>
+      withHeadingUnit(asPoles(columns, found, first, heading), heading);
+    const head = { ...found.head, columns: measuredIn(named) };
     const block = { ...found, head };
-    const columns = asPoles(settled(head.columns, shape), block, first);
+    const columns = measuredIn(settled(named, shape));
     refused = doubled(columns);
     const long = longOf(columns, options.blanks);
     longs.push(long);
@@ -278,7 +286,13 @@ export const readRows = (
       columns: long.columns,
       shape: wide ? "wide" : "long",
     });
-    seen.push({ block, lines: 0, shape: shapeSeen(wide, shape) });
+    const isMeasuredIn = head.columns.some(({ unit }, at) => unit !== named[at]?.unit);
+    seen.push({
+      block,
+      lines: 0,
+      shape: shapeSeen(wide, shape),
+      ...(isMeasuredIn && { unit: heading?.unit }),
+    });
     measured = long.columns
       .filter(({ field, unit }) => unit !== undefined || isMeasured(field ?? ""))
       .map(({ index }) => index);
@@ -385,7 +399,10 @@ export const readRows = (
             : "certain",
       },
       dateOrder: order,
-      blocks: seen.map(({ block, lines, shape }) => inspected(block, lines, shape, options, words)),
+      blocks: seen.map((one) => ({
+        ...inspected(one.block, one.lines, one.shape, options, words),
+        ...(one.unit && { unit: one.unit }),
+      })),
       skipped,
       skippedCount,
     },
@@ -479,26 +496,27 @@ const settled = (columns: readonly ExportColumn[], shape: Shape | undefined) =>
 
 /**
  * Columns titled L1, L2, L3 without a unit: times of a breaker's poles, or what was read of a phase.
- * What stands in their cells tells.
+ * What stands in their cells tells, or else a heading over the table.
  */
 const asPoles = (
   columns: readonly ExportColumn[],
   { head }: Block,
   rows: readonly TextRow[],
+  heading: HeadingUnit | undefined,
 ): readonly ExportColumn[] => {
   const open = columns.filter(
     ({ field, unit, says }) => /^l[123]$/.test(field ?? "") && unit === undefined && !says,
   );
   const beside = unitsBeside(columns) ?? ((row: TextRow) => row);
   const from = rows.findIndex(({ line }) => line > head.line);
-  const quantities = new Set(
-    (from < 0 ? [] : rows.slice(from, from + 30)).map(beside).flatMap(({ cells }) =>
-      open.flatMap(({ index }) => {
-        const unit = readUnit(splitReading(cells[index] ?? "")?.unit ?? "");
-        return unit.ok ? unitSize(unit.value).quantity : [];
-      }),
-    ),
+  const inCells = (from < 0 ? [] : rows.slice(from, from + 30)).map(beside).flatMap(({ cells }) =>
+    open.flatMap(({ index }) => {
+      const unit = readUnit(splitReading(cells[index] ?? "")?.unit ?? "");
+      return unit.ok ? unit.value : [];
+    }),
   );
+  const units = inCells.length === 0 && heading ? [heading.unit] : inCells;
+  const quantities = new Set(units.map((unit) => unitSize(unit).quantity));
   return quantities.size === 0 || quantities.has("time")
     ? columns
     : columns.map((column) =>
@@ -516,14 +534,19 @@ const asStage = (
 ): readonly ExportColumn[] => {
   const test = columns.find(({ field }) => field === "test");
   if (!test || columns.some(({ field, says }) => field === "stage" || says?.stage)) return columns;
-  const from = rows.findIndex(({ line }) => line > head.line);
-  const written = (from < 0 ? [] : rows.slice(from, from + 30)).flatMap(
-    ({ cells }) => cells[test.index] || [],
-  );
+  const written = linesBelow(rows, head).flatMap(({ cells }) => cells[test.index] || []);
   const isStage = (text: string) => readStage(text.split(/\s/, 1)[0] ?? "") !== undefined;
   return written.length > 1 && written.slice(1).every(isStage)
     ? columns.map((column) => (column === test ? { ...column, field: "stage" } : column))
     : columns;
+};
+
+/** The first lines below the titles, up to a blank line or a heading. */
+const linesBelow = (rows: readonly TextRow[], { line }: Head): readonly TextRow[] => {
+  const from = rows.findIndex((row) => row.line > line);
+  const below = from < 0 ? [] : rows.slice(from, from + 30);
+  const end = below.findIndex(({ cells }) => cells.filter((cell) => cell !== "").length < 2);
+  return end < 0 ? below : below.slice(0, end);
 };
 
 const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>

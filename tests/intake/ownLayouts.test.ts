@@ -842,3 +842,48 @@ test("a block of which few lines find a row says why the first does not", () => 
   expect(guessed?.confidence).toBe("open");
   expect(guessed?.evidence).toMatch(/^1 of 2 lines .*; row 3: panel or section "X77" has no row/);
 });
+
+test.each([
+  ["1. Insulation resistance (MΩ), 5 kV DC", "MΩ", 520],
+  ["Insulation resistance [GΩ]", "GΩ", 520_000],
+  ["Insulation resistance (kV)", undefined, undefined],
+  ["Insulation resistance (MΩ or GΩ)", undefined, undefined],
+  ["Insulation resistance (MΩ), short tests (GΩ)", undefined, undefined],
+])(
+  "a heading %s over titles without a unit gives it, also where the map is read again",
+  (heading, unit, reading) => {
+    const { maps, tables } = read(
+      book([
+        ["Panel", "H01"],
+        [],
+        [heading],
+        ["Test", "L1-E", "L2-E", "L3-E", "Limit"],
+        ["Before HV", 520, 610, 480, 100],
+        ["After HV", 510, 600, 470, 100],
+        [],
+        ["2. Contact resistance (µΩ), 100 A"],
+        ["Part", "L1", "L2", "L3"],
+        ["Q0", 31, 32, 33],
+      ]),
+    );
+    const of = (id: string) => tables.find(({ kind }) => kind.id === id)?.rows ?? [];
+    expect(maps.find(({ kind }) => kind === "insulation")?.unit).toBe(unit);
+    expect(of("insulation")[0]?.reading).toBe(reading);
+    expect(of("contact").map((row) => row.reading)).toEqual([31, 32, 33]);
+  },
+);
+
+test.each([
+  ["a title with a unit", ["R (GΩ)"], 52, 52_000],
+  ["a column of units", ["R", "Unit"], 52, 52_000],
+  ["a cell with a unit", ["R"], "52 GΩ", 52_000],
+])("%s counts before the heading's unit", (_which, titles, value, reading) => {
+  const { tables } = read(
+    book([
+      ["Insulation resistance (MΩ)"],
+      ["Panel", "Part", "Combination", "Stage", ...titles],
+      ["H01", "Circuit", "L1-E", "before", value, ...(titles.length > 1 ? ["GΩ"] : [])],
+    ]),
+  );
+  expect(tables[0]?.rows[0]?.reading).toBe(reading);
+});
