@@ -228,7 +228,7 @@ const withStated = (block: InspectedBlock, id: string): InspectedBlock => {
   const kind = KINDS.find((one) => one.id === id);
   const stated = columns.map(({ title, field }) =>
     kind && title !== "" && field.value === undefined && !isLeftOut(field)
-      ? statedField(kind, title)
+      ? statedField(kind, title, block.unit)
       : undefined,
   );
   const isSaid = (field: StatedField) => columns.some((column) => column.field.value === field);

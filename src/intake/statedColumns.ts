@@ -1,4 +1,4 @@
-import { unitSize } from "../quantities/units";
+import { type Unit, unitSize } from "../quantities/units";
 import type { Column, RecordKind } from "../records/kind";
 import { plainWords } from "./fields";
 import { splitTitle } from "./readTitle";
@@ -48,11 +48,17 @@ export const statedColumn = ({ columns }: RecordKind, field: StatedField): Colum
 /**
  * What a title says that the layout states, where the kind has such a column of that quantity.
  *
+ * @param around the unit of the block, for a title that tells none
  * @example statedField(insulation, "Limit [MΩ]") // "limit"
  */
-export const statedField = (kind: RecordKind, title: string): StatedField | undefined => {
+export const statedField = (
+  kind: RecordKind,
+  title: string,
+  around?: Unit,
+): StatedField | undefined => {
   const { name, unit } = splitTitle(title);
   const words = plainWords(name);
+  const measure = unit ?? around;
   return (Object.keys(STATED) as StatedField[]).find((field) => {
     const column = statedColumn(kind, field);
     return (
@@ -62,7 +68,7 @@ export const statedField = (kind: RecordKind, title: string): StatedField | unde
         ? unit === undefined
         : column.unit === undefined
           ? unit === undefined || unit === "%"
-          : unit !== undefined && unitSize(unit).quantity === unitSize(column.unit).quantity)
+          : measure !== undefined && unitSize(measure).quantity === unitSize(column.unit).quantity)
     );
   });
 };

@@ -121,7 +121,7 @@ test("what is said of a file is remembered in the workbook for others of its sha
 test("names that no row has are asked", async () => {
   write("near.csv", `${HEAD}\n=H01;Q0;L1;31;;\nH2;Q0;L1;31;;\n`);
   const [taken] = await take("book.xlsx", "near.csv", "near.xlsx");
-  expect(taken && takenWords(taken)).toContain('object "H2" on 1 lines: "=H02" (0.95)');
+  expect(taken && takenWords(taken)).toContain('object "H2" on 1 line: "=H02" (0.95)');
 });
 
 test("UTF-16 and Windows-1252 are read as they are", async () => {

@@ -869,6 +869,8 @@ test.each([
     const of = (id: string) => tables.find(({ kind }) => kind.id === id)?.rows ?? [];
     expect(maps.find(({ kind }) => kind === "insulation")?.unit).toBe(unit);
     expect(of("insulation")[0]?.reading).toBe(reading);
+    const limit = tables.find(({ kind }) => kind.id === "insulation")?.table.seen?.stated?.(0);
+    expect(limit?.get("minimum")?.value).toBe(reading && (reading * 100) / 520);
     expect(of("contact").map((row) => row.reading)).toEqual([31, 32, 33]);
   },
 );
