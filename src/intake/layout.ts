@@ -235,7 +235,8 @@ export function* layout(
     }
     const { cells } = wholeRow(row);
     const filled = countFilled(cells);
-    if (!kept && filled > 1 && mayBeTitles(row.cells) && !isUnder(now.head, row.cells)) {
+    const plainly = kept || row.unclosed === true;
+    if (!plainly && filled > 1 && mayBeTitles(row.cells) && !isUnder(now.head, row.cells)) {
       const next = [row, all.peek(0), all.peek(1)].filter((one) => one !== undefined);
       const found = headAt(next, { ...options, titleLines: undefined, units: undefined });
       if (found && isConvincing(found, filled)) {
@@ -256,7 +257,7 @@ export function* layout(
         continue;
       }
     }
-    if (!kept && looksLikeFact(cells, filled, short, gap || pending.length > 0, options)) {
+    if (!plainly && looksLikeFact(cells, filled, short, gap || pending.length > 0, options)) {
       pending.push(row);
       continue;
     }
@@ -270,7 +271,7 @@ export function* layout(
       pending = [];
     }
     gap = false;
-    const sum = kept ? undefined : summaryIn(cells, now.head.columns, summary);
+    const sum = plainly ? undefined : summaryIn(cells, now.head.columns, summary);
     if (sum) yield { skipped: { line, reason: `${sum} of readings, none itself` } };
     else {
       if (said !== undefined && filled > 2 && plain.size < MOST_PLAIN && !mayBeTitles(cells))

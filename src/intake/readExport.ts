@@ -218,7 +218,7 @@ export const readRows = (
   if (!head || head.recognised < (options.titles === undefined ? 2 : 1))
     return refuse(
       "wrong",
-      `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; ${fieldNames()}.`,
+      `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; ${fieldNames()}.${unclosedIn(first)}`,
     );
 
   const words = titleWords(synonyms);
@@ -701,6 +701,12 @@ const nameOf = (field: string | undefined): string =>
     : isStated(field)
       ? STATED_NAMES[field]
       : (Object.hasOwn(FIELDS, field) && FIELDS[field]?.name) || quoted(field);
+
+/** Names the first line whose quotation mark does not close. */
+const unclosedIn = (rows: readonly TextRow[]): string => {
+  const row = rows.find(({ unclosed }) => unclosed);
+  return row ? ` A quotation mark on line ${row.line} opens a cell and none closes it.` : "";
+};
 
 /** Titles and fields that would be right. */
 const fieldNames = () =>

@@ -2,6 +2,7 @@ import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import { KINDS } from "../records/kinds";
 import { FIELDS, fieldOf, plainWords } from "./fields";
+import { lostInTitle } from "./lostUnit";
 import { type TitleWords, titleWords } from "./synonyms";
 
 export interface Title {
@@ -76,7 +77,9 @@ const titleIn = (title: string, given: string | undefined, other: TitleWords): T
     const quantity = FIELDS[meant]?.quantity;
     if (quantity === undefined || quantity === size) return { field: meant, unit: unit.value };
   }
-  return { field };
+  const lost = field === undefined ? lostInTitle(text) : undefined;
+  const meant = lost && named(lost.name);
+  return { field: FIELDS[meant ?? ""]?.quantity === undefined ? field : meant };
 };
 
 const ownName = (name: string, unit: Unit) => `${plainWords(name)} ${unit}`;

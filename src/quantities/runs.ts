@@ -1,5 +1,5 @@
-/** So many numbers and runs are named; of more the first and how many follow. */
-const MOST_NAMED = 8;
+/** So many numbers and runs are named; of more the first, and how many others there are. */
+const MOST_NAMED = 12;
 
 /**
  * Whole numbers in words, those that follow each other as a run.
@@ -15,9 +15,15 @@ export const runs = (numbers: readonly number[]): string => {
     else found.push([number, number]);
   }
   const named = found.flatMap(([from, to]) =>
-    to > from + 1 ? [`${from} to ${to}`] : from === to ? [`${from}`] : [`${from}`, `${to}`],
+    to > from + 1
+      ? [{ text: `${from} to ${to}`, count: to - from + 1 }]
+      : [...new Set([from, to])].map((one) => ({ text: `${one}`, count: 1 })),
   );
-  const shown = named.length > MOST_NAMED ? named.slice(0, MOST_NAMED) : named.slice(0, -1);
-  const last = named.length > MOST_NAMED ? "others" : (named.at(-1) ?? "");
-  return shown.length === 0 ? last : `${shown.join(", ")} and ${last}`;
+  const isLong = named.length > MOST_NAMED + 1;
+  const shown = isLong ? named.slice(0, MOST_NAMED) : named.slice(0, -1);
+  const left = numbers.length - shown.reduce((sum, { count }) => sum + count, 0);
+  const last = isLong ? `${left} others` : (named.at(-1)?.text ?? "");
+  return [...(shown.length > 0 ? [shown.map(({ text }) => text).join(", ")] : []), last].join(
+    " and ",
+  );
 };
