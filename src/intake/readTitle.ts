@@ -96,6 +96,8 @@ const OWN_HEADERS: ReadonlyMap<string, Title> = new Map(
 /** Other names of theirs that their unit makes sure (practice). */
 const OTHER_NAMES: Readonly<Record<string, readonly string[]>> = {
   "Applied N·m": ["Applied torque", "Torque applied", "Measured torque"],
+  "Injected A": ["Primary injected", "Injected primary"],
+  "Secondary A": ["Secondary measured", "Measured secondary"],
 };
 
 /** The same by their name in plain words and their unit. */

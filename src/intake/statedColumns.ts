@@ -6,7 +6,7 @@ import { splitTitle } from "./readTitle";
 /** What a layout of somebody's own may work out or judge itself, which is compared and never taken over. */
 export const STATED = {
   limit:
-    /^(?:limit|limit value|acceptance|acceptance limit|criterion|(?:min|max|minimum|maximum|least)(?: value)?|required|grenzwert|mindestwert|höchstwert|sollwert|limite|valeur (?:min|max)|par requerido|couple requis|límite|valor (?:mín|máx|mínimo|máximo))$/,
+    /^(?:limit|limit value|acceptance|acceptance limit|criterion|(?:min|max|minimum|maximum|least)(?: value)?|(?:required|specified)(?: torque| value)?|grenzwert|mindestwert|höchstwert|sollwert|limite|valeur (?:min|max)|par requerido|couple requis|límite|valor (?:mín|máx|mínimo|máximo))$/,
   corrected:
     /^(?:(?:r|ir|resistance)? ?corrected.*|(?:r|ir|resistance) (?:at )?20 ?(?:°c|c)?|(?:widerstand )?korrigiert.*|(?:résistance )?corrigée?.*|(?:resistencia )?corregida?.*)$/,
   spread:

@@ -13,6 +13,8 @@ test.each([
   ["Applied torque (N·m)", { field: "applied", unit: "N·m" }],
   ["Applied (kV)", { field: "voltage", unit: "kV" }],
   ["Applied torque", {}],
+  ["Primary injected (A)", { field: "primary", unit: "A" }],
+  ["Secondary measured (A)", { field: "secondary", unit: "A" }],
   ["Colour of the door", {}],
 ])("%s", (title, said) => {
   expect(readTitle(title)).toEqual(said);
