@@ -103,8 +103,12 @@ const guessOn = (
       if (!lost.has(line)) lost.set(line, reason);
     }).flat();
     const guessed = blockGuesses(read.value, found);
-    const [first] = lost;
-    if (guessed.length === 0 && first) say(name, ...first);
+    const known = new Set(guessed.map(({ block }) => block.titles.value));
+    const heads = [...new Set(read.value.inspection.blocks.map(({ titles }) => titles.value))];
+    heads.forEach((head, at) => {
+      const first = known.has(head) ? undefined : lostIn(lost, head, heads[at + 1]);
+      if (first) say(name, ...first);
+    });
     return guessed.map(({ kind, block: inspected, lines, last, facts }) => {
       const block = withStated(inspected, kind);
       const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
@@ -112,7 +116,7 @@ const guessOn = (
       return {
         block,
         confidence: share >= 0.9 ? ("likely" as const) : ("open" as const),
-        evidence: `${lines} of ${block.lines} lines find their row of ${kind}${share >= 0.9 ? "" : firstLost(lost, block.titles.value, last)}`,
+        evidence: `${lines} of ${block.lines} lines find their row of ${kind}${share >= 0.9 ? "" : firstLost(lost, block.titles.value, last && last + 1)}`,
         map: {
           sheet: name,
           kind,
@@ -151,14 +155,18 @@ const guessOn = (
   });
 };
 
-/** The first line of a block that finds no row, and in a few words why. */
-const firstLost = (
+/** The first line of a block that finds no row, and why; the block ends before the next titles. */
+const lostIn = (
   lost: ReadonlyMap<number, string>,
   titles: number,
-  last = Number.POSITIVE_INFINITY,
-): string => {
-  const [line, reason] = [...lost].find(([line]) => line > titles && line <= last) ?? [];
-  return line === undefined ? "" : `; row ${line}: ${reason?.split(/[.;] /, 1)[0]}`;
+  next = Number.POSITIVE_INFINITY,
+): [line: number, reason: string] | undefined =>
+  [...lost].find(([line]) => line > titles && line < next);
+
+/** The same in a few words. */
+const firstLost = (...where: Parameters<typeof lostIn>): string => {
+  const [line, reason = ""] = lostIn(...where) ?? [];
+  return line === undefined ? "" : `; row ${line}: ${reason.split(/[.;] /, 1)[0]}`;
 };
 
 /** The first line with one of the titles that were said. */

@@ -889,3 +889,21 @@ test.each([
   );
   expect(tables[0]?.rows[0]?.reading).toBe(reading);
 });
+
+test("a block none of whose lines finds a row is told also where another block of its sheet is read", () => {
+  const told: unknown[] = [];
+  const guessed = guessMaps(
+    book([
+      ["Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+      ["H01", "Circuit", "L1-E", "before", 52],
+      [],
+      ["Panel", "Breaker", "Pole", "R (µΩ)"],
+      ["X77", "Q0", "L1", 31],
+      ["X78", "Q0", "L1", 31],
+    ]),
+    lineup,
+    (...said) => told.push(said),
+  );
+  expect(guessed.map(({ map }) => map.kind)).toEqual(["insulation"]);
+  expect(told).toEqual([["Own", 5, expect.stringMatching(/^panel or section "X77" has no row/)]]);
+});
