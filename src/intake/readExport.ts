@@ -26,6 +26,7 @@ import { type ExportRow, type Long, longOf } from "./long";
 import { LEFT_OUT, mappable, mappedTo } from "./mappedTo";
 import { namesBelow, namesHeld } from "./namesBelow";
 import { type DateOrder, dateOrder } from "./readDate";
+import { namesPosition } from "./readPosition";
 import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
@@ -269,7 +270,10 @@ export const readRows = (
     const named = withNames(withInstrument(staged, found.head), found.head);
     const heading = options.heading ?? headingUnit(found.title);
     const measuredIn = (columns: readonly ExportColumn[]) =>
-      withHeadingUnit(asPoles(columns, found, first, heading), heading);
+      withHeadingUnit(
+        asPart(asPoles(columns, found, first, heading), found, first, how.given),
+        heading,
+      );
     const head = { ...found.head, columns: measuredIn(named) };
     const block = { ...found, head };
     const columns = measuredIn(settled(named, shape));
@@ -541,6 +545,29 @@ const asStage = (
     : columns;
 };
 
+/** A column titled as the phase or pole that names none, in a table whose titles name them, is the part. */
+const asPart = (
+  columns: readonly ExportColumn[],
+  { head }: Block,
+  rows: readonly TextRow[],
+  given: LayoutOptions["given"],
+): readonly ExportColumn[] => {
+  const over = columns.find(({ field, says }) => field === "position" && !says);
+  const across = columns.filter(({ says }) => says?.position);
+  if (
+    !over ||
+    across.length < 2 ||
+    given.has(titleKey(over.title)) ||
+    columns.some(({ field }) => field === "part")
+  )
+    return columns;
+  const written = linesBelow(rows, head).flatMap(({ cells }) => cells[over.index] || []);
+  const isPart = (text: string) => /\p{L}/u.test(text) && text.length > 1 && !namesPosition(text);
+  return written.length > 0 && written.every(isPart)
+    ? columns.map((column) => (column === over ? { ...column, field: "part" } : column))
+    : columns;
+};
+
 /** The first lines below the titles, up to a blank line or a heading. */
 const linesBelow = (rows: readonly TextRow[], { line }: Head): readonly TextRow[] => {
   const from = rows.findIndex((row) => row.line > line);
@@ -680,6 +707,12 @@ const fieldSeen = (
     return {
       value: field,
       evidence: `${nameOf(field)}: its every cell is an Id or serial number of the lineup's instruments`,
+      confidence: "likely",
+    };
+  if (field === "part" && readTitle(title, undefined, words).field === "position")
+    return {
+      value: field,
+      evidence: `${nameOf(field)}: its cells name no phase, and the titles beside it do`,
       confidence: "likely",
     };
   const english = readTitle(title, undefined, () => undefined).field === field;

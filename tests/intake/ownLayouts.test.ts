@@ -907,3 +907,20 @@ test("a block none of whose lines finds a row is told also where another block o
   expect(guessed.map(({ map }) => map.kind)).toEqual(["insulation"]);
   expect(told).toEqual([["Own", 5, expect.stringMatching(/^panel or section "X77" has no row/)]]);
 });
+
+test.each([
+  ["Q0", "part", 3],
+  ["Breaker Q0", "part", 3],
+  ["L1", "position", 0],
+])("under Pole beside L1, L2, L3 stands %s, which is the %s", (text, field, count) => {
+  const snapshot = book([
+    ["Panel", "Pole", "L1 (µΩ)", "L2 (µΩ)", "L3 (µΩ)"],
+    ["H01", text, 31, 32, 33],
+  ]);
+  const { maps, tables } = read(snapshot);
+  expect(guessMaps(snapshot, lineup).map(({ block }) => block.columns[1]?.field.evidence)).toEqual(
+    count === 0 ? [] : ["part: its cells name no phase, and the titles beside it do"],
+  );
+  expect(maps.map(({ columns }) => columns?.Pole)).toEqual(count === 0 ? [] : [field]);
+  expect(tables.flatMap(({ rows }) => rows)).toHaveLength(count);
+});
