@@ -173,8 +173,8 @@ test.each([
     'Panel;Part;L1 (µΩ);L2 (µΩ);L3 (µΩ)\n=H03;Q0;31;32;33\n=H05;"Q0;31;32;33\n',
     /^ {4}line 3: a quotation mark opens a cell and none closes it/m,
   ],
-])("an intake tells %s", async (_what, text, told) => {
+])("an intake tells %s", async (what, text, told) => {
   write("told.csv", text);
-  const [taken] = await take("book.xlsx", "told.csv", "told.xlsx");
+  const [taken] = await take("book.xlsx", "told.csv", `${what}.xlsx`);
   expect(taken && takenWords(taken)).toMatch(told);
 });

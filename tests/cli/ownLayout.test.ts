@@ -121,7 +121,7 @@ test.each([
   ["one of two blocks is found without", "Zwischen was=position", 0],
   ["a title of a block that is not found", "Gemessen (MΩ)=resistance", 0],
   ["a title that stands nowhere", "Zwischen was=position, Gemessen=resistance", 2],
-])("map, where %s", async (_how, columns, code) => {
+])("map, where %s", async (how, columns, code) => {
   const sheets = [
     {
       name: "IR",
@@ -139,7 +139,7 @@ test.each([
     },
   ];
   writeFileSync(at("said.xlsx"), await writeXlsx({ sheets }));
-  const to = ["-o", at("said-map.json"), "--lineup", SAMPLE];
+  const to = ["-o", at(`${how}.json`), "--lineup", SAMPLE];
   expect(await run("map", at("said.xlsx"), ...to, "--columns", columns)).toMatchObject({
     code,
     err:
