@@ -23,6 +23,7 @@ import { NOTHING_REMEMBERED } from "../sheets/remembered";
 import { type Snapshot, tablesOf } from "../sheets/snapshot";
 import { writeCells } from "../workbook/file";
 import { readRemembered } from "../workbook/finish";
+import { byReason } from "./byReason";
 import { today } from "./checkCommand";
 import { named, readBytes, UsageError } from "./files";
 import { readColumns, readMeans, withWords } from "./meanings";
@@ -282,10 +283,7 @@ export function takenWords({ file, table, placement, mapping }: Taken): string {
         ? [`  Shape: ${blocks[0]?.shape.evidence}`]
         : []),
     ...list("Not sure, say otherwise by an option", unsure),
-    ...list(
-      `Lines that are no readings (${skippedCount})`,
-      skipped.slice(0, 20).map(({ line, reason }) => `line ${line}: ${reason}`),
-    ),
+    ...list(`Lines that are no readings (${skippedCount})`, byReason(skipped).slice(0, 20)),
     ...list(
       "Columns not recognised and left out (say what they mean with --columns)",
       table.columns
@@ -311,7 +309,7 @@ export function takenWords({ file, table, placement, mapping }: Taken): string {
       : []),
     ...list(
       "Not placed",
-      unplaced.map(({ source, reason }) => `line ${source.line}: ${reason}`),
+      byReason(unplaced.map(({ source, reason }) => ({ line: source.line, reason }))),
     ),
   ].join("\n");
 }

@@ -1,6 +1,6 @@
-import { plainWords } from "../intake/fields";
-import { type GuessedMap, guessMaps } from "../intake/guessMaps";
-import { fieldNames, isMappedTo } from "../intake/readExport";
+import { type GuessedMap, guessMaps, titlesOn } from "../intake/guessMaps";
+import { mappable, mappedTo } from "../intake/mappedTo";
+import { titleKey, titleKeys } from "../intake/titleKeys";
 import { quoted } from "../quantities/quoted";
 import { lineupOfSheets } from "../sheets/lineupOfSheets";
 import { writeMapFile } from "../sheets/tableMap";
@@ -32,16 +32,18 @@ export async function guessBook(
 ): Promise<Guessed> {
   const columns = said.columns === undefined ? {} : readColumns(said.columns);
   const means = said.means === undefined ? undefined : readMeans(said.means);
-  const unknown = Object.values(columns).find((field) => !isMappedTo(field));
+  const unknown = Object.values(columns).find((field) => mappedTo(field) === undefined);
   if (unknown !== undefined)
-    throw new UsageError(`${quoted(unknown)} is no field to map a title to; ${fieldNames()}`);
+    throw new UsageError(`${quoted(unknown)} is no field to map a title to; ${mappable()}`);
   const { snapshot } = await openBookAs(book, { lineup });
   const known = snapshot.lineup ?? lineupOfSheets(snapshot);
   if (!known)
     throw new UsageError(`${book}: does not tell its lineup; give it with --lineup LINEUP.json`);
   const unread: string[] = [];
+  const worded = { ...snapshot, words: withWords(snapshot.words, said.synonyms) };
+  if (said.columns !== undefined) refuseUnknown(book, columns, titlesOn(worded, columns));
   const guessed = guessMaps(
-    { ...snapshot, words: withWords(snapshot.words, said.synonyms) },
+    worded,
     known,
     (sheet, line, reason) => unread.push(`${sheet} row ${line}: ${reason}`),
     { columns, means },
@@ -53,26 +55,50 @@ export async function guessBook(
         ...unread,
       ].join("\n  "),
     );
-  const titles = new Set(
-    guessed.flatMap(({ block }) => block.columns.map(({ title }) => plainWords(title))),
-  );
-  const missed = Object.keys(columns).filter((title) => !titles.has(plainWords(title)));
-  if (missed.length > 0)
-    throw new UsageError(
-      `${book}: has no column titled ${missed.map((title) => quoted(title)).join(", ")} in the blocks found; "gearproof map" without --columns lists their titles`,
-    );
   writeWhole(out, writeMapFile(guessed.map(({ map }) => map)));
   return { guessed, unread };
 }
+
+/** Refuses titles that no block has, and names those that there are. */
+function refuseUnknown(
+  book: string,
+  columns: Readonly<Record<string, string>>,
+  blocks: readonly (readonly string[])[],
+): void {
+  const keys = new Set(blocks.flatMap((titles) => titleKeys(titles).flat()));
+  const missed = Object.keys(columns).filter((title) => !isTitle(titleKey(title), keys));
+  if (missed.length === 0) return;
+  const there = [...new Set(blocks.flat())].filter((title) => title !== "");
+  const named = there.slice(0, TITLES_NAMED).map((title) => quoted(title, 40));
+  const more = there.length - named.length;
+  throw new UsageError(
+    `${book}: has no column titled ${missed.map((title) => quoted(title)).join(", ")}; ${
+      named.length === 0
+        ? "no row of titles is found"
+        : `right would be one of ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`
+    }`,
+  );
+}
+
+const TITLES_NAMED = 30;
+
+/** Of a title over two lines, the lower may be said alone. */
+const isTitle = (key: string, keys: ReadonlySet<string>): boolean =>
+  keys.has(key) || [...keys].some((one) => one.endsWith(` ${key}`));
 
 /** What was guessed, in lines for people. */
 export const guessedWords = ({ guessed, unread }: Guessed, out: string): string =>
   [
     ...guessed.flatMap(({ map, confidence, evidence, block }) => [
       `${map.sheet} row ${map.titles}: ${map.kind} (${confidence}: ${evidence})`,
+      ...(map.unit === undefined
+        ? []
+        : [
+            `  readings without a unit: in ${map.unit}, by the heading ${quoted(block.title ?? "")} (likely)`,
+          ]),
       ...block.columns
         .filter(({ title }) => title !== "")
-        .map(({ title, field }) => `  "${title}": ${field.evidence} (${field.confidence})`),
+        .map(({ name, field }) => `  "${name}": ${field.evidence} (${field.confidence})`),
     ]),
     ...unread.map((one) => `Left out: ${one}`),
     `Wrote ${out}; look through it and correct it before it is used.`,

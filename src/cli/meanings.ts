@@ -10,7 +10,7 @@ const meansSaid = z.partialRecord(
 );
 
 const COLUMNS_RIGHT =
-  'right would be a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"';
+  'right would be a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"';
 const MEANS_RIGHT =
   'right would be a JSON file with an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0"';
 

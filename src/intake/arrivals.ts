@@ -300,13 +300,18 @@ const remarked = (
 };
 
 /** A line with more cells than titles has been parted in the wrong places. */
-const isTorn = ({ cells }: ExportRow, { columns }: ExportBlock): Lost | undefined =>
-  cells.length > columns.length && cells.slice(columns.length).some((cell) => cell !== "")
+const isTorn = ({ cells, unclosed }: ExportRow, { columns }: ExportBlock): Lost | undefined =>
+  unclosed
     ? refuse(
         "wrong",
-        `has ${cells.length} cells under ${columns.length} titles; where a comma is decimal, the line needs another delimiter or quotation marks around the number.`,
+        "a quotation mark opens a cell and none closes it, so that the line cannot be parted; right would be one at the cell's end, or none.",
       )
-    : undefined;
+    : cells.length > columns.length && cells.slice(columns.length).some((cell) => cell !== "")
+      ? refuse(
+          "wrong",
+          `has ${cells.length} cells under ${columns.length} titles; where a comma is decimal, the line needs another delimiter or quotation marks around the number.`,
+        )
+      : undefined;
 
 /** `columnFor`, which answers the same question once. */
 const columnFinder = (): typeof columnFor => {

@@ -8,6 +8,8 @@ export interface TextRow {
   readonly text?: string;
   /** Where in the text a cell begins and ends; at its end for a cell that it does not have. */
   readonly span?: (cell: number) => readonly [from: number, to: number];
+  /** Set where a quotation mark opens a cell and none closes it, so that the line cannot be parted. */
+  readonly unclosed?: true;
   /** By cell, what is written in the cell above that it is joined to. */
   readonly joined?: ReadonlyMap<number, string>;
 }
@@ -61,11 +63,13 @@ export function* delimited(text: string, delimiter: string): Generator<TextRow> 
       from = end + 1;
       continue;
     }
-    const close = closing(text, from, end, mark);
+    const far = closing(text, from, end, mark);
+    const close = far > end && isTorn(text.slice(from, far), delimiter) ? end : far;
     const whole = text.slice(from, close);
+    const unclosed = isTorn(record, delimiter) && close === end ? { unclosed: true as const } : {};
     let row = line;
     for (const cells of parseCsv(whole.replace(/\r$/, ""), { delimiter })) {
-      yield { line: row, cells: cells.map((cell) => String(cell ?? "").trim()) };
+      yield { line: row, cells: cells.map((cell) => String(cell ?? "").trim()), ...unclosed };
       row += 1;
     }
     line += linesIn(whole, mark);
@@ -113,6 +117,36 @@ const closing = (text: string, from: number, end: number, mark: string): number 
     counted = last + 1;
     last = endOf(text, counted, mark);
   }
+};
+
+/** Whether a quotation mark opens a cell of a record and no other closes it, before a delimiter or the end of a line. */
+const isTorn = (record: string, delimiter: string): boolean => {
+  for (let at = 0; at < record.length; ) {
+    while (record[at] === " ") at += 1;
+    if (record[at] === '"') {
+      at = closingQuote(record, at + 1);
+      if (at < 0) return true;
+      if (record.includes("\n") && !isEnd(record, at + 1, delimiter)) return true;
+    }
+    const next = record.indexOf(delimiter, at);
+    if (next < 0) return false;
+    at = next + 1;
+  }
+  return false;
+};
+
+/** Where the next quotation mark stands that is not one of two. */
+const closingQuote = (record: string, from: number): number => {
+  let at = record.indexOf('"', from);
+  while (at >= 0 && record[at + 1] === '"') at = record.indexOf('"', at + 2);
+  return at;
+};
+
+const isEnd = (record: string, from: number, delimiter: string): boolean => {
+  let at = from;
+  while (record[at] === " ") at += 1;
+  const next = record[at];
+  return next === undefined || next === delimiter || next === "\n" || next === "\r";
 };
 
 const linesIn = (text: string, mark: string): number => {

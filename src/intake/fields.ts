@@ -44,6 +44,8 @@ export const FIELDS: Readonly<Record<string, FieldWords>> = {
       "connection",
       "between",
       "measured between",
+      "test between",
+      "tested between",
       "test points",
       "position",
       "test connection",
@@ -231,3 +233,19 @@ const COLUMN_IDS: ReadonlySet<string> = new Set(
 
 export const isField = (field: string): boolean =>
   Object.hasOwn(FIELDS, field) || COLUMN_IDS.has(field);
+
+/** Key columns of the records besides the panel, the part and the stage say where a reading was taken. */
+const POSITION_IDS: ReadonlySet<string> = new Set(
+  KINDS.flatMap(({ columns }) =>
+    columns.flatMap(({ id, role }) => (role === "key" && !(id in FIELDS) ? id : [])),
+  ),
+);
+
+/**
+ * The field that a user's word for it means: the field itself, the id of a column of the records, or a
+ * word that titles use for it.
+ *
+ * @example fieldMeant("combination") // "position"
+ */
+export const fieldMeant = (word: string): string | undefined =>
+  isField(word) ? word : POSITION_IDS.has(word) ? "position" : fieldOf(word);

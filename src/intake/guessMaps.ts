@@ -7,14 +7,15 @@ import type { TableMap } from "../sheets/tableMap";
 import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
-import { plainWords } from "./fields";
+import type { TextRow } from "./delimited";
+import { LEFT_OUT } from "./mappedTo";
 import { type ExportTable, type Guess, type InspectedBlock, readRows } from "./readExport";
 import type { RecordRows } from "./recordRows";
 import { asSaid, type Confidence } from "./seen";
 import { agree, type Repeated } from "./settle";
 import { columnBlocks, sheetRows } from "./sheetRows";
-import { STATED, type StatedField, statedField } from "./statedColumns";
-import { LEFT_OUT } from "./titles";
+import { STATED_NAMES, type StatedField, statedField } from "./statedColumns";
+import { titleKey, titleKeys } from "./titleKeys";
 
 /** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
 export interface GuessedMap {
@@ -36,10 +37,15 @@ export const guessMaps = (
   say: SayUnread = () => {},
   said: SaidOfMaps = {},
 ): GuessedMap[] => {
-  const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
-  return snapshot.sheets.flatMap((sheet) =>
-    ours.has(sheet.name) ? [] : guessOn(sheet, lineup, snapshot.words, say, said),
+  return foreignSheets(snapshot).flatMap((sheet) =>
+    guessOn(sheet, lineup, snapshot.words, say, said),
   );
+};
+
+/** The sheets that have no record table of ours. */
+const foreignSheets = (snapshot: Snapshot): SheetSnapshot[] => {
+  const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
+  return snapshot.sheets.filter(({ name }) => !ours.has(name));
 };
 
 /** What is known of blocks before they are guessed at: by title what a column means, by field what a name means. */
@@ -65,11 +71,6 @@ const guessOn = (
       [id, serial].map((text) => text.trim().toLowerCase()),
     ),
   );
-  const out = new Set(
-    Object.entries(columns ?? {}).flatMap(([title, field]) =>
-      field === LEFT_OUT ? [plainWords(title)] : [],
-    ),
-  );
   return columnBlocks(cells).flatMap((region) => {
     const readWith = (guess: Guess) =>
       readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
@@ -81,7 +82,16 @@ const guessOn = (
     const arrivals = (table: ExportTable, say: Say) =>
       arrivalsByRow(table, tables, { panels: lineup.panels, means }, say);
     const held = readWith({ instruments, apart: new Set() });
-    if (!held.ok) return [];
+    if (!held.ok) {
+      const line = lineWith(sheetRows(cells, region), columns);
+      if (line !== undefined)
+        say(
+          name,
+          line,
+          "has a title that was said to be one, and no other that is recognised; say what the others mean as well.",
+        );
+      return [];
+    }
     const apart = doubledBlocks(
       held.value,
       arrivals(held.value, () => {}),
@@ -93,15 +103,20 @@ const guessOn = (
       if (!lost.has(line)) lost.set(line, reason);
     }).flat();
     const guessed = blockGuesses(read.value, found);
-    const [first] = lost;
-    if (guessed.length === 0 && first) say(name, ...first);
-    return guessed.map(({ kind, block, lines, last, facts }) => {
+    const known = new Set(guessed.map(({ block }) => block.titles.value));
+    const heads = [...new Set(read.value.inspection.blocks.map(({ titles }) => titles.value))];
+    heads.forEach((head, at) => {
+      const first = known.has(head) ? undefined : lostIn(lost, head, heads[at + 1]);
+      if (first) say(name, ...first);
+    });
+    return guessed.map(({ kind, block: inspected, lines, last, facts }) => {
+      const block = withStated(inspected, kind);
       const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
       const down = block.columns.flatMap(({ title, below }) => (below ? [title] : []));
       return {
         block,
         confidence: share >= 0.9 ? ("likely" as const) : ("open" as const),
-        evidence: `${lines} of ${block.lines} lines find their row of ${kind}`,
+        evidence: `${lines} of ${block.lines} lines find their row of ${kind}${share >= 0.9 ? "" : firstLost(lost, block.titles.value, last && last + 1)}`,
         map: {
           sheet: name,
           kind,
@@ -112,18 +127,18 @@ const guessOn = (
           titleLines: block.titleLines.value,
           units: block.units.value,
           shape: block.shape.value,
+          ...(block.unit && { unit: block.unit }),
           ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
           ...(read.value.dates && { dateOrder: read.value.dates }),
           columns: Object.fromEntries([
-            ...statedOf(block, kind),
-            ...block.columns.flatMap(({ title, field, says, alike }) =>
+            ...block.columns.flatMap(({ title, name, field, says, alike }) =>
               field.value === undefined || title === ""
-                ? alike === undefined && !out.has(plainWords(title))
+                ? alike === undefined && name === title && !isLeftOut(field)
                   ? []
-                  : [[title, LEFT_OUT]]
+                  : [[name, LEFT_OUT]]
                 : [
                     [
-                      title,
+                      name,
                       says
                         ? `${field.value} of ${[says.position, says.stage].filter(Boolean).join(" ")}`
                         : field.value,
@@ -140,6 +155,64 @@ const guessOn = (
   });
 };
 
+/** The first line of a block that finds no row, and why; the block ends before the next titles. */
+const lostIn = (
+  lost: ReadonlyMap<number, string>,
+  titles: number,
+  next = Number.POSITIVE_INFINITY,
+): [line: number, reason: string] | undefined =>
+  [...lost].find(([line]) => line > titles && line < next);
+
+/** The same in a few words. */
+const firstLost = (...where: Parameters<typeof lostIn>): string => {
+  const [line, reason = ""] = lostIn(...where) ?? [];
+  return line === undefined ? "" : `; row ${line}: ${reason.split(/[.;] /, 1)[0]}`;
+};
+
+/** The first line with one of the titles that were said. */
+const lineWith = (
+  rows: Iterable<TextRow>,
+  columns: SaidOfMaps["columns"] = {},
+): number | undefined => {
+  const keys = new Set(Object.keys(columns).map(titleKey));
+  for (const { line, cells } of rows)
+    if (titleKeys(cells).some((one) => one.some((key) => keys.has(key)))) return line;
+  return undefined;
+};
+
+/**
+ * The titles of every block on sheets that have no record table of ours, whether or not its lines find a
+ * row; where nothing is recognised, the texts of the lines with a title that was said.
+ */
+export const titlesOn = (
+  snapshot: Snapshot,
+  columns: Readonly<Record<string, string>>,
+): string[][] =>
+  foreignSheets(snapshot).flatMap(({ name, cells }) =>
+    !cells
+      ? []
+      : columnBlocks(cells).flatMap((region) => {
+          const read = readRows(
+            () => sheetRows(cells, region),
+            asSaid("", "the cells of a sheet"),
+            {
+              name,
+              guess: { instruments: new Set(), apart: new Set() },
+              mapping: columns,
+              synonyms: snapshot.words,
+            },
+          );
+          if (read.ok)
+            return read.value.inspection.blocks.map((block) =>
+              block.columns.map(({ title }) => title),
+            );
+          const line = lineWith(sheetRows(cells, region), columns);
+          return [...sheetRows(cells, region)].flatMap((row) =>
+            row.line === line ? [[...row.cells]] : [],
+          );
+        }),
+  );
+
 /** The titles' lines of blocks in which names held for the cells below bring two lines to one record that say otherwise. */
 const doubledBlocks = (
   { blocks }: ExportTable,
@@ -153,19 +226,36 @@ const doubledBlocks = (
   );
 };
 
-/** The first limit, corrected value and result of a layout's own, by title. */
-const statedOf = ({ columns }: InspectedBlock, id: string): [string, string][] => {
+/** Whether the user has said that a column is left out. */
+const isLeftOut = ({ value, confidence }: InspectedBlock["columns"][number]["field"]) =>
+  value === undefined && confidence === "certain";
+
+/** The block with the first limit, corrected value, spread and result of a layout's own, by title. */
+const withStated = (block: InspectedBlock, id: string): InspectedBlock => {
+  const { columns } = block;
   const kind = KINDS.find((one) => one.id === id);
-  const titles = columns.flatMap(({ title, field }) =>
-    kind && title !== "" && field.value === undefined
-      ? [[title, statedField(kind, title)] as const]
-      : [],
+  const stated = columns.map(({ title, field }) =>
+    kind && title !== "" && field.value === undefined && !isLeftOut(field)
+      ? statedField(kind, title, block.unit)
+      : undefined,
   );
-  return (Object.keys(STATED) as StatedField[]).flatMap((stated): [string, string][] => {
-    const [title] = titles.find(([, field]) => field === stated) ?? [];
-    const isSaid = columns.some(({ field }) => field.value === stated);
-    return title === undefined || isSaid ? [] : [[title, stated]];
-  });
+  const isSaid = (field: StatedField) => columns.some((column) => column.field.value === field);
+  return {
+    ...block,
+    columns: columns.map((column, at) => {
+      const field = stated[at];
+      return field === undefined || stated.indexOf(field) !== at || isSaid(field)
+        ? column
+        : {
+            ...column,
+            field: {
+              value: field,
+              evidence: `${STATED_NAMES[field]}, by the title; compared, never taken over`,
+              confidence: "likely",
+            },
+          };
+    }),
+  };
 };
 
 interface BlockGuess {

@@ -102,7 +102,10 @@ export const headAt = (
   const two =
     options.titleLines === 1 ||
     !second ||
-    !(options.titleLines === 2 || (countFilled(second.cells) > 1 && mayBeTitles(second.cells)))
+    !(
+      options.titleLines === 2 ||
+      (!isHeading(first) && countFilled(second.cells) > 1 && mayBeTitles(second.cells))
+    )
       ? undefined
       : headOf([first, second], third, options);
   const best =
@@ -113,6 +116,9 @@ export const headAt = (
       : (one ?? two);
   return best && best.recognised >= least ? best : undefined;
 };
+
+/** A text alone in the first column stands over the whole table, and groups no columns of it. */
+const isHeading = ({ cells }: TextRow): boolean => cells[0] !== "" && countFilled(cells) === 1;
 
 const lowerAlone = (
   second: TextRow | undefined,
@@ -229,7 +235,8 @@ export function* layout(
     }
     const { cells } = wholeRow(row);
     const filled = countFilled(cells);
-    if (!kept && filled > 1 && mayBeTitles(row.cells) && !isUnder(now.head, row.cells)) {
+    const plainly = kept || row.unclosed === true;
+    if (!plainly && filled > 1 && mayBeTitles(row.cells) && !isUnder(now.head, row.cells)) {
       const next = [row, all.peek(0), all.peek(1)].filter((one) => one !== undefined);
       const found = headAt(next, { ...options, titleLines: undefined, units: undefined });
       if (found && isConvincing(found, filled)) {
@@ -250,7 +257,7 @@ export function* layout(
         continue;
       }
     }
-    if (!kept && looksLikeFact(cells, filled, short, gap || pending.length > 0, options)) {
+    if (!plainly && looksLikeFact(cells, filled, short, gap || pending.length > 0, options)) {
       pending.push(row);
       continue;
     }
@@ -264,7 +271,7 @@ export function* layout(
       pending = [];
     }
     gap = false;
-    const sum = kept ? undefined : summaryIn(cells, now.head.columns, summary);
+    const sum = plainly ? undefined : summaryIn(cells, now.head.columns, summary);
     if (sum) yield { skipped: { line, reason: `${sum} of readings, none itself` } };
     else {
       if (said !== undefined && filled > 2 && plain.size < MOST_PLAIN && !mayBeTitles(cells))

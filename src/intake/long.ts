@@ -60,14 +60,15 @@ export const longOf = (columns: readonly ExportColumn[], blanks = false): Long =
   const width = columns.length;
   return {
     columns: long,
-    rowsOf: function* ({ line, cells, units }) {
+    rowsOf: function* ({ line, cells, units, unclosed }) {
       const torn = cells.slice(width).filter((cell) => cell !== "");
       for (const { own, from, texts } of parts) {
-        if (!blanks && own.every((index) => (cells[index] ?? "") === "")) continue;
+        if (!blanks && !unclosed && own.every((index) => (cells[index] ?? "") === "")) continue;
         yield {
           line,
           from,
           units,
+          ...(unclosed && { unclosed }),
           cells: [
             ...from.map((index, at) =>
               index >= 0 ? (cells[index] ?? "") : (texts[at - shared.length] ?? ""),

@@ -232,8 +232,11 @@ export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable>
     left: (map.left ?? 1) - 1,
     right: (map.right ?? cells.columnCount) - 1,
   };
+  const unit = map.unit === undefined ? undefined : readUnit(map.unit);
+  if (unit && !unit.ok) return unit;
   return readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
     name: map.sheet,
+    heading: unit && { unit: unit.value, kind: KINDS.find(({ id }) => id === map.kind) },
     titles: map.titles,
     titleLines: map.titleLines,
     units: map.units,

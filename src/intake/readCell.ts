@@ -4,6 +4,7 @@ import type { CellValue, Column } from "../records/kind";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { cellValue } from "./cellValue";
 import type { columnFor } from "./columnFor";
+import { lostUnit } from "./lostUnit";
 import type { DateOrder } from "./readDate";
 import type { ExportTable } from "./readExport";
 import type { RecordRows } from "./recordRows";
@@ -62,6 +63,9 @@ export const readCell = (
   dates: DateOrder | undefined,
   wave: ArrivalOptions["wave"],
 ): Result<CellValue> => {
+  const lost =
+    unit === undefined && column.unit !== undefined && lostUnit(text, title, column.unit);
+  if (lost) return refuse("wrong", lost);
   const [, plain = text, after] = /^(.*\d.*?)\s*\b(AC|DC|rms)$/i.exec(text) ?? [];
   const said = (after ?? /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1])
     ?.toUpperCase()

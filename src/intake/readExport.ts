@@ -4,11 +4,12 @@ import type { DecimalMark } from "../quantities/readNumber";
 import { readUnit } from "../quantities/readUnit";
 import { answer, type Result, refuse } from "../quantities/result";
 import { splitReading } from "../quantities/splitReading";
-import { unitSize } from "../quantities/units";
+import { type Unit, unitSize } from "../quantities/units";
 import { asInstrument } from "./asInstrument";
 import type { Decoded } from "./decode";
 import { delimited, type TextRow } from "./delimited";
-import { FIELDS, isField, plainWords } from "./fields";
+import { FIELDS, plainWords } from "./fields";
+import { type HeadingUnit, headingUnit, withHeadingUnit } from "./headingUnit";
 import {
   type Block,
   firstHead,
@@ -22,14 +23,17 @@ import {
   wholeRow,
 } from "./layout";
 import { type ExportRow, type Long, longOf } from "./long";
+import { LEFT_OUT, mappable, mappedTo } from "./mappedTo";
 import { namesBelow, namesHeld } from "./namesBelow";
 import { type DateOrder, dateOrder } from "./readDate";
+import { namesPosition } from "./readPosition";
 import { readStage } from "./readStage";
 import { readTitle } from "./readTitle";
 import { asSaid, type Seen } from "./seen";
-import { isStated } from "./statedColumns";
+import { isStated, STATED_NAMES } from "./statedColumns";
 import { type Synonyms, titleWords } from "./synonyms";
-import { type ExportColumn, LEFT_OUT } from "./titles";
+import { numbered, titleKey, titleKeys } from "./titleKeys";
+import type { ExportColumn } from "./titles";
 import { type RowWithUnits, unitsBeside } from "./unitsBeside";
 
 export type { ExportRow } from "./long";
@@ -68,6 +72,8 @@ export interface InspectedBlock {
   readonly titleLines: Seen<1 | 2>;
   readonly units: Seen<boolean>;
   readonly shape: Seen<Shape>;
+  /** The unit of its readings, where a heading over it tells it and their titles do not. */
+  readonly unit?: Unit;
   /** As they stand in the file. */
   readonly columns: readonly InspectedColumn[];
   readonly lines: number;
@@ -75,6 +81,8 @@ export interface InspectedBlock {
 
 export interface InspectedColumn {
   readonly title: string;
+  /** What it is called by: its title, with its number where others before it have the same (`R#2`). */
+  readonly name: string;
   readonly unit?: string;
   readonly field: Seen<string | undefined>;
   readonly says?: ExportColumn["says"];
@@ -142,6 +150,8 @@ export interface ExportOptions {
   /** Lines to be taken for readings that would be skipped. */
   readonly keep?: readonly number[];
   readonly synonyms?: Synonyms;
+  /** The unit of readings whose titles and cells tell none, as a heading would say it. */
+  readonly heading?: HeadingUnit;
   /** Whether phases of a wide table without a reading are rows too. */
   readonly blanks?: boolean;
   /** Titles of columns whose name is written once and holds for the blank cells below it. */
@@ -194,9 +204,9 @@ export const readRows = (
 ): Result<ExportTable> => {
   const { name, mapping = {}, decimal, shape, synonyms } = options;
   const file = quoted(name, 80);
-  const unknown = Object.values(mapping).find((field) => !isMappedTo(field));
+  const unknown = Object.values(mapping).find((field) => mappedTo(field) === undefined);
   if (unknown !== undefined)
-    return refuse("wrong", `${quoted(unknown)} is no field to map a title to; ${fieldNames()}.`);
+    return refuse("wrong", `${quoted(unknown)} is no field to map a title to; ${mappable()}.`);
   const how = layoutOptions(options);
   const first = take(rows(), LOOK_ROWS);
   const widest = first.find(({ cells }) => cells.length > MOST_COLUMNS);
@@ -209,7 +219,7 @@ export const readRows = (
   if (!head || head.recognised < (options.titles === undefined ? 2 : 1))
     return refuse(
       "wrong",
-      `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; ${fieldNames()}.`,
+      `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; ${fieldNames()}.${unclosedIn(first)}`,
     );
 
   const words = titleWords(synonyms);
@@ -218,7 +228,7 @@ export const readRows = (
   /** The columns of each table as they stand in the file. */
   const tables: (readonly ExportColumn[])[] = [];
   let whole: (row: TextRow) => RowWithUnits = wholeRow;
-  const seen: { block: Block; lines: number; shape: Seen<Shape> }[] = [];
+  const seen: { block: Block; lines: number; shape: Seen<Shape>; unit?: Unit }[] = [];
   const skipped: Skipped[] = [];
   let skippedCount = 0;
   let refused: string | undefined;
@@ -258,9 +268,15 @@ export const readRows = (
   const enter = (found: Block) => {
     const staged = asStage(found.head.columns, found, first);
     const named = withNames(withInstrument(staged, found.head), found.head);
-    const head = { ...found.head, columns: named };
+    const heading = options.heading ?? headingUnit(found.title);
+    const measuredIn = (columns: readonly ExportColumn[]) =>
+      withHeadingUnit(
+        asPart(asPoles(columns, found, first, heading), found, first, how.given),
+        heading,
+      );
+    const head = { ...found.head, columns: measuredIn(named) };
     const block = { ...found, head };
-    const columns = asPoles(settled(head.columns, shape), block, first);
+    const columns = measuredIn(settled(named, shape));
     refused = doubled(columns);
     const long = longOf(columns, options.blanks);
     longs.push(long);
@@ -274,7 +290,13 @@ export const readRows = (
       columns: long.columns,
       shape: wide ? "wide" : "long",
     });
-    seen.push({ block, lines: 0, shape: shapeSeen(wide, shape) });
+    const isMeasuredIn = head.columns.some(({ unit }, at) => unit !== named[at]?.unit);
+    seen.push({
+      block,
+      lines: 0,
+      shape: shapeSeen(wide, shape),
+      ...(isMeasuredIn && { unit: heading?.unit }),
+    });
     measured = long.columns
       .filter(({ field, unit }) => unit !== undefined || isMeasured(field ?? ""))
       .map(({ index }) => index);
@@ -381,7 +403,10 @@ export const readRows = (
             : "certain",
       },
       dateOrder: order,
-      blocks: seen.map(({ block, lines, shape }) => inspected(block, lines, shape, options, words)),
+      blocks: seen.map((one) => ({
+        ...inspected(one.block, one.lines, one.shape, options, words),
+        ...(one.unit && { unit: one.unit }),
+      })),
       skipped,
       skippedCount,
     },
@@ -416,17 +441,15 @@ const layoutOptions = ({
   keep,
   ...said
 }: ExportOptions): LayoutOptions => ({
-  given: new Map(Object.entries(mapping).map(([title, field]) => [plainWords(title), field])),
+  given: new Map(
+    Object.entries(mapping).map(([title, field]) => [titleKey(title), mappedTo(field) ?? field]),
+  ),
   words: titleWords(synonyms),
   titles: said.titles,
   titleLines: said.titleLines,
   units: said.units,
   keep: keep && new Set(keep),
 });
-
-/** Whether a title can be mapped to a text: a field, `resistance of L1-E`, what a layout states, or left out. */
-export const isMappedTo = (field: string): boolean =>
-  field === LEFT_OUT || isStated(field) || isField(field.replace(/ of \S.*$/, ""));
 
 const take = <T>(items: Iterable<T>, most: number): T[] => {
   const taken: T[] = [];
@@ -477,26 +500,27 @@ const settled = (columns: readonly ExportColumn[], shape: Shape | undefined) =>
 
 /**
  * Columns titled L1, L2, L3 without a unit: times of a breaker's poles, or what was read of a phase.
- * What stands in their cells tells.
+ * What stands in their cells tells, or else a heading over the table.
  */
 const asPoles = (
   columns: readonly ExportColumn[],
   { head }: Block,
   rows: readonly TextRow[],
+  heading: HeadingUnit | undefined,
 ): readonly ExportColumn[] => {
   const open = columns.filter(
     ({ field, unit, says }) => /^l[123]$/.test(field ?? "") && unit === undefined && !says,
   );
   const beside = unitsBeside(columns) ?? ((row: TextRow) => row);
   const from = rows.findIndex(({ line }) => line > head.line);
-  const quantities = new Set(
-    (from < 0 ? [] : rows.slice(from, from + 30)).map(beside).flatMap(({ cells }) =>
-      open.flatMap(({ index }) => {
-        const unit = readUnit(splitReading(cells[index] ?? "")?.unit ?? "");
-        return unit.ok ? unitSize(unit.value).quantity : [];
-      }),
-    ),
+  const inCells = (from < 0 ? [] : rows.slice(from, from + 30)).map(beside).flatMap(({ cells }) =>
+    open.flatMap(({ index }) => {
+      const unit = readUnit(splitReading(cells[index] ?? "")?.unit ?? "");
+      return unit.ok ? unit.value : [];
+    }),
   );
+  const units = inCells.length === 0 && heading ? [heading.unit] : inCells;
+  const quantities = new Set(units.map((unit) => unitSize(unit).quantity));
   return quantities.size === 0 || quantities.has("time")
     ? columns
     : columns.map((column) =>
@@ -514,14 +538,42 @@ const asStage = (
 ): readonly ExportColumn[] => {
   const test = columns.find(({ field }) => field === "test");
   if (!test || columns.some(({ field, says }) => field === "stage" || says?.stage)) return columns;
-  const from = rows.findIndex(({ line }) => line > head.line);
-  const written = (from < 0 ? [] : rows.slice(from, from + 30)).flatMap(
-    ({ cells }) => cells[test.index] || [],
-  );
+  const written = linesBelow(rows, head).flatMap(({ cells }) => cells[test.index] || []);
   const isStage = (text: string) => readStage(text.split(/\s/, 1)[0] ?? "") !== undefined;
   return written.length > 1 && written.slice(1).every(isStage)
     ? columns.map((column) => (column === test ? { ...column, field: "stage" } : column))
     : columns;
+};
+
+/** A column titled as the phase or pole that names none, in a table whose titles name them, is the part. */
+const asPart = (
+  columns: readonly ExportColumn[],
+  { head }: Block,
+  rows: readonly TextRow[],
+  given: LayoutOptions["given"],
+): readonly ExportColumn[] => {
+  const over = columns.find(({ field, says }) => field === "position" && !says);
+  const across = columns.filter(({ says }) => says?.position);
+  if (
+    !over ||
+    across.length < 2 ||
+    given.has(titleKey(over.title)) ||
+    columns.some(({ field }) => field === "part")
+  )
+    return columns;
+  const written = linesBelow(rows, head).flatMap(({ cells }) => cells[over.index] || []);
+  const isPart = (text: string) => /\p{L}/u.test(text) && text.length > 1 && !namesPosition(text);
+  return written.length > 0 && written.every(isPart)
+    ? columns.map((column) => (column === over ? { ...column, field: "part" } : column))
+    : columns;
+};
+
+/** The first lines below the titles, up to a blank line or a heading. */
+const linesBelow = (rows: readonly TextRow[], { line }: Head): readonly TextRow[] => {
+  const from = rows.findIndex((row) => row.line > line);
+  const below = from < 0 ? [] : rows.slice(from, from + 30);
+  const end = below.findIndex(({ cells }) => cells.filter((cell) => cell !== "").length < 2);
+  return end < 0 ? below : below.slice(0, end);
 };
 
 const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
@@ -546,9 +598,13 @@ const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] |
 
 const doubled = (columns: readonly ExportColumn[]): string | undefined => {
   const [one, other] = alike(columns) ?? [];
-  return one && other
-    ? `the columns ${quoted(one.title)} and ${quoted(other.title)} both read as ${nameOf(one.field)}; say by a mapping which of them it is.`
-    : undefined;
+  if (!one || !other) return undefined;
+  const name = numbered(columns.map(({ title }) => title))[columns.indexOf(other)] ?? "";
+  const how =
+    name === other.title
+      ? ""
+      : `; the second is called ${quoted(name)}, such as "${name}=left out"`;
+  return `the columns ${quoted(one.title)} and ${quoted(other.title)} both read as ${nameOf(one.field)}; say by a mapping which of them it is${how}.`;
 };
 
 const firstAlike = (columns: readonly ExportColumn[]): readonly ExportColumn[] => {
@@ -580,7 +636,10 @@ const inspected = (
   words: ReturnType<typeof titleWords>,
 ): InspectedBlock => {
   const likely = (value: number) => (value >= 3 ? "certain" : "likely");
-  const given = new Set(Object.keys(options.mapping ?? {}).map(plainWords));
+  const given = new Set(Object.keys(options.mapping ?? {}).map(titleKey));
+  const keys = titleKeys(head.columns.map(({ title }) => title));
+  const names = numbered(head.columns.map(({ title }) => title));
+  const isGiven = (at: number) => keys[at]?.some((key) => given.has(key)) ?? false;
   return {
     title,
     lines,
@@ -604,13 +663,14 @@ const inspected = (
       confidence: "certain",
     },
     columns: head.columns.map(
-      (column): InspectedColumn => ({
+      (column, at): InspectedColumn => ({
         title: column.title,
+        name: names[at] ?? column.title,
         unit: column.unit,
         says: column.says,
         alike: column.alike,
         below: column.below,
-        field: held(column, fieldSeen(column, given, words)),
+        field: held(column, fieldSeen(column, isGiven(at), words)),
       }),
     ),
   };
@@ -631,10 +691,10 @@ const held = (
 
 const fieldSeen = (
   { title, field, says, alike, listed }: ExportColumn,
-  given: ReadonlySet<string>,
+  given: boolean,
   words: ReturnType<typeof titleWords>,
 ): Seen<string | undefined> => {
-  if (given.has(plainWords(title))) return asSaid(field, nameOf(field) ?? LEFT_OUT);
+  if (given) return asSaid(field, nameOf(field));
   if (alike !== undefined)
     return {
       value: undefined,
@@ -647,6 +707,12 @@ const fieldSeen = (
     return {
       value: field,
       evidence: `${nameOf(field)}: its every cell is an Id or serial number of the lineup's instruments`,
+      confidence: "likely",
+    };
+  if (field === "part" && readTitle(title, undefined, words).field === "position")
+    return {
+      value: field,
+      evidence: `${nameOf(field)}: its cells name no phase, and the titles beside it do`,
       confidence: "likely",
     };
   const english = readTitle(title, undefined, () => undefined).field === field;
@@ -662,10 +728,21 @@ const fieldSeen = (
 const isMeasured = (field: string) =>
   field === "reading" || (Object.hasOwn(FIELDS, field) && FIELDS[field]?.quantity !== undefined);
 
-const nameOf = (field = "") => (Object.hasOwn(FIELDS, field) ? FIELDS[field]?.name : quoted(field));
+const nameOf = (field: string | undefined): string =>
+  field === undefined
+    ? LEFT_OUT
+    : isStated(field)
+      ? STATED_NAMES[field]
+      : (Object.hasOwn(FIELDS, field) && FIELDS[field]?.name) || quoted(field);
+
+/** Names the first line whose quotation mark does not close. */
+const unclosedIn = (rows: readonly TextRow[]): string => {
+  const row = rows.find(({ unclosed }) => unclosed);
+  return row ? ` A quotation mark on line ${row.line} opens a cell and none closes it.` : "";
+};
 
 /** Titles and fields that would be right. */
-export const fieldNames = () =>
+const fieldNames = () =>
   `right would be titles such as ${Object.entries(FIELDS)
     .map(([field, { titles }]) => `${titles[0]} (${field})`)
     .join(", ")}`;

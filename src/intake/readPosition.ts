@@ -1,7 +1,10 @@
 import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
 
-/** How the three phases are lettered. The same letter can stand for another phase in another scheme. */
+/**
+ * How the three phases are lettered: R Y B after colours that were in use before (common practice). The
+ * same letter can stand for another phase in another scheme.
+ */
 const SCHEMES = ["RYB", "RST", "ABC", "UVW"] as const;
 
 const TOKEN = /EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G|L?[123]|[RYSTABCUVW]/y;
@@ -29,16 +32,22 @@ export const positionReader = (texts: Iterable<string>): ((text: string) => Resu
   return (text) => readPosition(text, schemes);
 };
 
+/** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
+const SHORT_WORDS = /^(?:CB|BB)$/i;
+
 /**
- * Whether a title names a phase, a pole or a combination. A digit alone may be anything, and a letter
- * alone is one only beside the others of its scheme.
+ * Whether a title names a phase, a pole or a combination. A digit alone may be anything, a letter alone is
+ * one only beside the others of its scheme, and letters of two schemes, as in CT or VT, are none.
  */
 export const namesPosition = (text: string): boolean => {
   const tokens = tokensOf(text)?.tokens ?? [];
   const phases = tokens.filter((token) => !EARTH.test(token));
+  const letters = tokens.filter(isLetter);
   return (
     phases.length > 0 &&
     tokens.length <= 2 &&
+    !SHORT_WORDS.test(text) &&
+    SCHEMES.some((scheme) => letters.every((letter) => scheme.includes(letter))) &&
     !/[()[\]/]/.test(text) &&
     !/^[\d\s.,-]+$/.test(text) &&
     !/^\p{L}$/u.test(text)

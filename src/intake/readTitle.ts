@@ -2,6 +2,7 @@ import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import { KINDS } from "../records/kinds";
 import { FIELDS, fieldOf, plainWords } from "./fields";
+import { lostInTitle } from "./lostUnit";
 import { type TitleWords, titleWords } from "./synonyms";
 
 export interface Title {
@@ -66,16 +67,19 @@ const titleIn = (title: string, given: string | undefined, other: TitleWords): T
     const [, name = "", written = ""] = form.exec(text) ?? [];
     const unit = readUnit(written.replace(WAVE, ""));
     const meant = given ?? named(name);
-    // A title of ours with its unit in brackets: "Conductor (°C)" is no conductor.
+    // A title of ours with its unit in brackets: "Conductor (°C)" is no conductor, "Applied (N·m)" no voltage.
     const ours = unit.ok && given === undefined && OWN_NAMES.get(ownName(name, unit.value));
-    if (ours && field === undefined && FIELDS[meant ?? ""]?.quantity === undefined) return ours;
+    const isOther = unit.ok && FIELDS[meant ?? ""]?.quantity !== unitSize(unit.value).quantity;
+    if (ours && field === undefined && isOther) return ours;
     if (!unit.ok || meant === undefined || (field !== undefined && given === undefined)) continue;
     const size = unitSize(unit.value).quantity;
     if (meant === "time" && size === "time") return { field: "duration", unit: unit.value };
     const quantity = FIELDS[meant]?.quantity;
     if (quantity === undefined || quantity === size) return { field: meant, unit: unit.value };
   }
-  return { field };
+  const lost = field === undefined ? lostInTitle(text) : undefined;
+  const meant = lost && named(lost.name);
+  return { field: FIELDS[meant ?? ""]?.quantity === undefined ? field : meant };
 };
 
 const ownName = (name: string, unit: Unit) => `${plainWords(name)} ${unit}`;
@@ -89,10 +93,19 @@ const OWN_HEADERS: ReadonlyMap<string, Title> = new Map(
   ),
 );
 
+/** Other names of theirs that their unit makes sure (practice). */
+const OTHER_NAMES: Readonly<Record<string, readonly string[]>> = {
+  "Applied N·m": ["Applied torque", "Torque applied", "Measured torque"],
+  "Injected A": ["Primary injected", "Injected primary"],
+  "Secondary A": ["Secondary measured", "Measured secondary"],
+};
+
 /** The same by their name in plain words and their unit. */
 const OWN_NAMES: ReadonlyMap<string, Title> = new Map(
   [...OWN_HEADERS].flatMap(([header, title]): [string, Title][] => {
     const { name, unit } = splitTitle(header);
-    return unit === undefined || name === "" ? [] : [[ownName(name, unit), title]];
+    return unit === undefined || name === ""
+      ? []
+      : [name, ...(OTHER_NAMES[header] ?? [])].map((one) => [ownName(one, unit), title]);
   }),
 );

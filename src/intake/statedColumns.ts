@@ -1,4 +1,4 @@
-import { unitSize } from "../quantities/units";
+import { type Unit, unitSize } from "../quantities/units";
 import type { Column, RecordKind } from "../records/kind";
 import { plainWords } from "./fields";
 import { splitTitle } from "./readTitle";
@@ -6,7 +6,7 @@ import { splitTitle } from "./readTitle";
 /** What a layout of somebody's own may work out or judge itself, which is compared and never taken over. */
 export const STATED = {
   limit:
-    /^(?:limit|limit value|acceptance|acceptance limit|criterion|(?:min|max|minimum|maximum|least)(?: value)?|required|grenzwert|mindestwert|höchstwert|sollwert|limite|valeur (?:min|max)|par requerido|couple requis|límite|valor (?:mín|máx|mínimo|máximo))$/,
+    /^(?:limit|limit value|acceptance|acceptance limit|criterion|(?:min|max|minimum|maximum|least)(?: value)?|(?:required|specified)(?: torque| value)?|grenzwert|mindestwert|höchstwert|sollwert|limite|valeur (?:min|max)|par requerido|couple requis|límite|valor (?:mín|máx|mínimo|máximo))$/,
   corrected:
     /^(?:(?:r|ir|resistance)? ?corrected.*|(?:r|ir|resistance) (?:at )?20 ?(?:°c|c)?|(?:widerstand )?korrigiert.*|(?:résistance )?corrigée?.*|(?:resistencia )?corregida?.*)$/,
   spread:
@@ -16,6 +16,14 @@ export const STATED = {
 } as const satisfies Record<string, RegExp>;
 
 export type StatedField = keyof typeof STATED;
+
+/** What each is, in words. */
+export const STATED_NAMES: Readonly<Record<StatedField, string>> = {
+  limit: "limit of the layout",
+  corrected: "corrected value of the layout",
+  spread: "spread of the layout",
+  result: "result of the layout",
+};
 
 export const isStated = (field: string): field is StatedField => Object.hasOwn(STATED, field);
 
@@ -40,11 +48,17 @@ export const statedColumn = ({ columns }: RecordKind, field: StatedField): Colum
 /**
  * What a title says that the layout states, where the kind has such a column of that quantity.
  *
+ * @param around the unit of the block, for a title that tells none
  * @example statedField(insulation, "Limit [MΩ]") // "limit"
  */
-export const statedField = (kind: RecordKind, title: string): StatedField | undefined => {
+export const statedField = (
+  kind: RecordKind,
+  title: string,
+  around?: Unit,
+): StatedField | undefined => {
   const { name, unit } = splitTitle(title);
   const words = plainWords(name);
+  const measure = unit ?? around;
   return (Object.keys(STATED) as StatedField[]).find((field) => {
     const column = statedColumn(kind, field);
     return (
@@ -54,7 +68,7 @@ export const statedField = (kind: RecordKind, title: string): StatedField | unde
         ? unit === undefined
         : column.unit === undefined
           ? unit === undefined || unit === "%"
-          : unit !== undefined && unitSize(unit).quantity === unitSize(column.unit).quantity)
+          : measure !== undefined && unitSize(measure).quantity === unitSize(column.unit).quantity)
     );
   });
 };

@@ -1,9 +1,11 @@
 import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import { plainWords } from "./fields";
+import { LEFT_OUT } from "./mappedTo";
 import { areSchemeLetters, namesPosition } from "./readPosition";
 import { readTitle, splitTitle } from "./readTitle";
 import type { TitleWords } from "./synonyms";
+import { titleKeys } from "./titleKeys";
 
 /** What a column's title says of every reading under it: its phase, pole or combination, and its stage. */
 export interface Says {
@@ -27,7 +29,7 @@ export interface ExportColumn {
   readonly alike?: string;
 }
 
-/** How titles are to be read: the fields that the user has named, by title in plain words, and further words. */
+/** How titles are to be read: the fields that the user has named, by what a title is called by (`titleKey`), and further words. */
 export interface TitleReading {
   readonly given: ReadonlyMap<string, string>;
   readonly words?: TitleWords;
@@ -35,9 +37,6 @@ export interface TitleReading {
 
 /** A field that the user names for a column, where one title stands for one phase: `resistance of L1-E`, `resistance of L1-E before`. */
 const OF = /^(.*\S) of (\S.*)$/;
-/** What a title is mapped to so that its column is left out. */
-export const LEFT_OUT = "left out";
-
 const STAGE = /(?<!\p{L})(before|after|pre|post|vor|nach|avant|après|antes|después)(?!\p{L})/iu;
 /** What a stage is before or after. */
 const WITHSTAND =
@@ -63,26 +62,50 @@ export const titlesOf = (
   const ends = areSchemeLetters(
     last.map((title) => (splitTitle(title).name.split(" ").at(-1) ?? "").toUpperCase()),
   );
+  const measured = lettersWithUnit(last);
   const letters = (title: string) =>
     (schemed && /^[A-Z]$/i.test(title)) || (digits && /^[123]$/.test(title));
   let group = "";
-  return Array.from({ length: Math.max(last.length, upper.length) }, (_, index) => {
+  const parts = Array.from({ length: Math.max(last.length, upper.length) }, (_, index) => {
     const [over = "", under = ""] = [upper[index], last[index]];
     if (over !== "") group = over;
     const above = under === "" ? over : group;
-    const title = [above, under].filter((text) => text !== "").join(" ");
+    return { above, under, title: [above, under].filter((text) => text !== "").join(" ") };
+  });
+  const keys = titleKeys(parts.map(({ title }) => title));
+  return parts.map(({ above, under, title }, index) => {
     const below = readUnit(bracketless(units[index] ?? ""));
     return columnOf(index, title, above, under, below.ok ? below.value : undefined, {
       reading,
+      keys: [...(keys[index] ?? []), plainWords(under)],
       letters,
+      measured,
       isPhase: (text) => namesPosition(text) || (ends && /^[A-Z]$/i.test(text)),
     });
   });
 };
 
+/** The three titles that are the letters of one scheme with the same unit. */
+const lettersWithUnit = (titles: readonly string[]): ReadonlySet<string> => {
+  const found = [...new Set(titles)].flatMap((title) => {
+    const { name, unit } = splitTitle(title);
+    return unit !== undefined && /^[A-Z]$/i.test(name) ? [{ title, name, unit }] : [];
+  });
+  const [first, ...others] = found;
+  return found.length === 3 &&
+    areSchemeLetters(found.map(({ name }) => name.toUpperCase())) &&
+    others.every(({ unit }) => unit === first?.unit)
+    ? new Set(found.map(({ title }) => title))
+    : new Set();
+};
+
 interface How {
   readonly reading: TitleReading;
+  /** What the user may call the column by, that first which counts first. */
+  readonly keys: readonly string[];
   readonly letters: (title: string) => boolean;
+  /** Titles that are a letter of a phase with a unit, the same for all three: `R (µΩ)`, `Y (µΩ)`, `B (µΩ)`. */
+  readonly measured: ReadonlySet<string>;
   /** Whether a part of a title names a phase: one letter only where titles end with those of a scheme. */
   readonly isPhase: (text: string) => boolean;
 }
@@ -96,7 +119,8 @@ const columnOf = (
   how: How,
 ): ExportColumn => {
   const { given } = how.reading;
-  const mapped = given.get(plainWords(title)) ?? given.get(plainWords(under));
+  const named = given.size === 0 ? undefined : how.keys.find((key) => given.has(key));
+  const mapped = named === undefined ? undefined : given.get(named);
   if (mapped === LEFT_OUT) return { index, title };
   if (mapped !== undefined) {
     const [, field = mapped, of = ""] = OF.exec(mapped) ?? [];
@@ -163,6 +187,10 @@ const together = (above: Understood, under: Understood): Understood => {
 const understood = (text: string, how: How): Understood => {
   const { words } = how.reading;
   if (how.letters(text)) return { says: { position: text } };
+  if (how.measured.has(text)) {
+    const { name, unit } = splitTitle(text);
+    return { unit, says: { position: name } };
+  }
   const plain = readTitle(text, undefined, words);
   if (plain.field !== undefined) return plain;
   const { name, unit } = splitTitle(text);

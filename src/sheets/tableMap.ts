@@ -22,6 +22,8 @@ export const tableMap = z.strictObject({
   titleLines: z.optional(z.union([z.literal(1), z.literal(2)])),
   units: z.optional(z.boolean()),
   shape: z.optional(z.enum(["long", "wide"])),
+  /** Unit of the readings whose titles and cells tell none, such as a heading over the block names: `MΩ`. */
+  unit: z.optional(text),
   decimal: z.optional(z.enum([".", ","])),
   dateOrder: z.optional(z.enum(DATE_ORDERS)),
   /** By title, what a column holds: a field, `resistance of L1-E`, `resistance of L1-E before`; what the layout states itself and is compared: `limit`, `corrected`, `spread`, `result`; or `left out`. */

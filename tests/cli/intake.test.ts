@@ -151,3 +151,30 @@ test("titles in one's own words are known in the workbook from then on", async (
     part: ["Onderdeel"],
   });
 });
+
+test.each([
+  [
+    "a unit whose sign was lost, once",
+    "Panel;Part;Pole;R (µ?)\n=H02;Q0;L1;31\n=H02;Q0;L2;32\n=H02;Q0;L3;33\n=H03;Q0;L1;31 µΩ\n",
+    /^ {4}lines 2 to 4: the unit "µ\?" in the title "R \(µ\?\)" has lost a sign/m,
+  ],
+  [
+    "a quotation mark that does not close, by its line",
+    `${HEAD}\n=H03;Q0;L1;31;;\n=H03;"Q0;L2;32;;\n=H03;Q0;L3;33;;\n`,
+    /^ {4}line 3: a quotation mark opens a cell and none closes it/m,
+  ],
+  [
+    "a quotation mark that does not close at a line's begin",
+    `${HEAD}\n=H03;Q0;L1;31;;\n"=H03;Q0;L2;32;;\n=H03;Q0;L3;33;;\n`,
+    /^ {4}line 3: a quotation mark opens a cell and none closes it/m,
+  ],
+  [
+    "the same of a line with a phase a column",
+    'Panel;Part;L1 (µΩ);L2 (µΩ);L3 (µΩ)\n=H03;Q0;31;32;33\n=H05;"Q0;31;32;33\n',
+    /^ {4}line 3: a quotation mark opens a cell and none closes it/m,
+  ],
+])("an intake tells %s", async (what, text, told) => {
+  write("told.csv", text);
+  const [taken] = await take("book.xlsx", "told.csv", `${what}.xlsx`);
+  expect(taken && takenWords(taken)).toMatch(told);
+});

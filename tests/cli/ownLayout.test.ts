@@ -103,14 +103,48 @@ test("what map guesses is put right by what columns and names mean, typed or in 
 }, 60_000);
 
 test.each([
-  [["--columns", "Feld=panle"], '"panle" is no field to map a title to; right would be titles'],
-  [["--columns", "Panel=object"], 'has no column titled "Panel" in the blocks found'],
+  [
+    ["--columns", "Feld=panle"],
+    '"panle" is no field to map a title to; right would be one of object (panel or section), circuit',
+  ],
+  [["--columns", "Panel=object"], 'has no column titled "Panel"; right would be one of "Feld", '],
   [["--columns", "Feld="], "right would be a JSON file with an object of column title and field"],
   [["--means", "panel: X==H01"], "right would be a JSON file with an object of field"],
 ])("map %s is refused with what would be right", async (more, right) => {
   const refused = await run("map", OWN, "-o", at("no.json"), "--lineup", SAMPLE, ...more);
   expect(refused).toMatchObject({ code: 2, err: expect.stringContaining(right) });
   expect(existsSync(at("no.json"))).toBe(false);
+});
+
+test.each([
+  ["position and reading said together", "Zwischen was=combination, Gemessen (MΩ)=resistance", 0],
+  ["one of two blocks is found without", "Zwischen was=position", 0],
+  ["a title of a block that is not found", "Gemessen (MΩ)=resistance", 0],
+  ["a title that stands nowhere", "Zwischen was=position, Gemessen=resistance", 2],
+])("map, where %s", async (how, columns, code) => {
+  const sheets = [
+    {
+      name: "IR",
+      rows: [
+        ["Panel", "Part", "Zwischen was", "Stage", "Gemessen (MΩ)"],
+        ["H01", "Circuit", "L1-E", "before", 52_000],
+      ],
+    },
+    {
+      name: "R",
+      rows: [
+        ["Panel", "Part", "Pole", "R (µΩ)"],
+        ["H01", "Q0", "L1", 31],
+      ],
+    },
+  ];
+  writeFileSync(at("said.xlsx"), await writeXlsx({ sheets }));
+  const to = ["-o", at(`${how}.json`), "--lineup", SAMPLE];
+  expect(await run("map", at("said.xlsx"), ...to, "--columns", columns)).toMatchObject({
+    code,
+    err:
+      code === 0 ? "" : expect.stringMatching(/no column titled "Gemessen"; .*"Gemessen \(MΩ\)"/),
+  });
 });
 
 test("titles in one's own words are recognised by map", async () => {

@@ -36,3 +36,15 @@ test("what the CSV library writes is read back", () => {
     ),
   );
 });
+
+test.each([
+  ["to the end of the file", 'a;"b\nc;d\ne;f\n', [1], 3],
+  ["with another that does not", 'a;"b\nc;d\ne;"f\ng;h\n', [1, 3], 4],
+  ["as a sign in a cell", 'a;12" pipe\nc;d\n', [], 2],
+  ["over two lines", 'a;"b\nc"\nd;e\n', [], 2],
+  ["beside one that does", 'a;"b";"c\nd;e\n', [1], 2],
+])("a quotation mark that does not close, %s, is of its line alone", (_how, text, torn, count) => {
+  const read = [...delimited(text, ";")];
+  expect(read.flatMap(({ line, unclosed }) => (unclosed ? [line] : []))).toEqual(torn);
+  expect(read).toHaveLength(count);
+});

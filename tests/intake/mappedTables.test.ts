@@ -52,7 +52,13 @@ test("blocks of a sheet are guessed, with how sure that is", () => {
     guessed.map(({ map, evidence }) => [map.kind, map.titles, map.titleLines, map.shape, evidence]),
   ).toEqual([
     ["insulation", 4, 2, "wide", "2 of 2 lines find their row of insulation"],
-    ["contact", 11, 1, "long", "1 of 3 lines find their row of contact"],
+    [
+      "contact",
+      11,
+      1,
+      "long",
+      '1 of 3 lines find their row of contact; row 13: "trip" is not a reading',
+    ],
   ]);
   expect(maps[0]?.columns).toEqual({
     Feld: "object",

@@ -277,7 +277,7 @@ test("lines under several headings of one table are counted together", () => {
   );
   expect(guessed).toMatchObject({
     confidence: "open",
-    evidence: "2 of 3 lines find their row of insulation",
+    evidence: '2 of 3 lines find their row of insulation; row 4: panel or section "X77" has no row',
   });
 });
 
@@ -806,4 +806,121 @@ test("lines that wait for their readings are no titles, whatever words stand in 
   expect(tables.map(({ rows }) => rows.map(({ reading }) => reading))).toEqual([
     [52_000, undefined, undefined, 48_000],
   ]);
+});
+
+test.each([
+  ["Panel", "panel or section, by the title", "object"],
+  ["R (µΩ)", "resistance, by the title", "resistance"],
+  ["Limit (µΩ)", "limit of the layout, by the title; compared, never taken over", "limit"],
+  ["Spread %", "spread of the layout, by the title; compared, never taken over", "spread"],
+  ["Result", "left out, as was said", "left out"],
+  ["Colour", "not recognised, and left out", undefined],
+])("what is told of the column %s is what the map has for it", (title, told, mapped) => {
+  const [guessed] = guessMaps(
+    book([
+      ["Panel", "Breaker", "Pole", "R (µΩ)", "Limit (µΩ)", "Spread %", "Result", "Colour"],
+      ["H01", "Q0", "L1", 31, 40, 2, "Pass", "red"],
+    ]),
+    lineup,
+    undefined,
+    { columns: { Result: "left out" } },
+  );
+  const column = guessed?.block.columns.find((one) => one.title === title);
+  expect(column?.field.evidence).toBe(told);
+  expect(guessed?.map.columns?.[title]).toBe(mapped);
+});
+
+test("a block of which few lines find a row says why the first does not", () => {
+  const [guessed] = guessMaps(
+    book([
+      ["Panel", "Part", "Pole", "R (µΩ)"],
+      ["H01", "Q0", "L1", 31],
+      ["X77", "Q0", "L2", 31],
+    ]),
+    lineup,
+  );
+  expect(guessed?.confidence).toBe("open");
+  expect(guessed?.evidence).toMatch(/^1 of 2 lines .*; row 3: panel or section "X77" has no row/);
+});
+
+test.each([
+  ["1. Insulation resistance (MΩ), 5 kV DC", "MΩ", 520],
+  ["Insulation resistance [GΩ]", "GΩ", 520_000],
+  ["Insulation resistance (kV)", undefined, undefined],
+  ["Insulation resistance (MΩ or GΩ)", undefined, undefined],
+  ["Insulation resistance (MΩ), short tests (GΩ)", undefined, undefined],
+])(
+  "a heading %s over titles without a unit gives it, also where the map is read again",
+  (heading, unit, reading) => {
+    const { maps, tables } = read(
+      book([
+        ["Panel", "H01"],
+        [],
+        [heading],
+        ["Test", "L1-E", "L2-E", "L3-E", "Limit"],
+        ["Before HV", 520, 610, 480, 100],
+        ["After HV", 510, 600, 470, 100],
+        [],
+        ["2. Contact resistance (µΩ), 100 A"],
+        ["Part", "L1", "L2", "L3"],
+        ["Q0", 31, 32, 33],
+      ]),
+    );
+    const of = (id: string) => tables.find(({ kind }) => kind.id === id)?.rows ?? [];
+    expect(maps.find(({ kind }) => kind === "insulation")?.unit).toBe(unit);
+    expect(of("insulation")[0]?.reading).toBe(reading);
+    const limit = tables.find(({ kind }) => kind.id === "insulation")?.table.seen?.stated?.(0);
+    expect(limit?.get("minimum")?.value).toBe(reading && (reading * 100) / 520);
+    expect(of("contact").map((row) => row.reading)).toEqual([31, 32, 33]);
+  },
+);
+
+test.each([
+  ["a title with a unit", ["R (GΩ)"], 52, 52_000],
+  ["a column of units", ["R", "Unit"], 52, 52_000],
+  ["a cell with a unit", ["R"], "52 GΩ", 52_000],
+])("%s counts before the heading's unit", (_which, titles, value, reading) => {
+  const { tables } = read(
+    book([
+      ["Insulation resistance (MΩ)"],
+      ["Panel", "Part", "Combination", "Stage", ...titles],
+      ["H01", "Circuit", "L1-E", "before", value, ...(titles.length > 1 ? ["GΩ"] : [])],
+    ]),
+  );
+  expect(tables[0]?.rows[0]?.reading).toBe(reading);
+});
+
+test("a block none of whose lines finds a row is told also where another block of its sheet is read", () => {
+  const told: unknown[] = [];
+  const guessed = guessMaps(
+    book([
+      ["Panel", "Part", "Combination", "Stage", "R (GΩ)"],
+      ["H01", "Circuit", "L1-E", "before", 52],
+      [],
+      ["Panel", "Breaker", "Pole", "R (µΩ)"],
+      ["X77", "Q0", "L1", 31],
+      ["X78", "Q0", "L1", 31],
+    ]),
+    lineup,
+    (...said) => told.push(said),
+  );
+  expect(guessed.map(({ map }) => map.kind)).toEqual(["insulation"]);
+  expect(told).toEqual([["Own", 5, expect.stringMatching(/^panel or section "X77" has no row/)]]);
+});
+
+test.each([
+  ["Q0", "part", 3],
+  ["Breaker Q0", "part", 3],
+  ["L1", "position", 0],
+])("under Pole beside L1, L2, L3 stands %s, which is the %s", (text, field, count) => {
+  const snapshot = book([
+    ["Panel", "Pole", "L1 (µΩ)", "L2 (µΩ)", "L3 (µΩ)"],
+    ["H01", text, 31, 32, 33],
+  ]);
+  const { maps, tables } = read(snapshot);
+  expect(guessMaps(snapshot, lineup).map(({ block }) => block.columns[1]?.field.evidence)).toEqual(
+    count === 0 ? [] : ["part: its cells name no phase, and the titles beside it do"],
+  );
+  expect(maps.map(({ columns }) => columns?.Pole)).toEqual(count === 0 ? [] : [field]);
+  expect(tables.flatMap(({ rows }) => rows)).toHaveLength(count);
 });

@@ -122,7 +122,7 @@ describe("titles and units", () => {
       ["resistance", "µΩ"],
     ]);
     expect(reasonOf("A,B\n1,2", { mapping: { A: "colour" } })).toMatch(
-      /^"colour" is no field to map a title to; right would be titles such as Panel|panel/,
+      /^"colour" is no field to map a title to; right would be one of object/,
     );
   });
 });

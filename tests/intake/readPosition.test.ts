@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { positionReader } from "../../src/intake/readPosition";
+import { namesPosition, positionReader } from "../../src/intake/readPosition";
 
 const read = (text: string, beside: readonly string[] = []) => {
   const result = positionReader([text, ...beside])(text);
@@ -55,4 +55,18 @@ test.each<[string, readonly string[], RegExp]>([
   ["L1".repeat(100000), [], /is no phase/],
 ])("%s is refused", (text, beside, reason) => {
   expect(read(text, beside)).toMatch(reason);
+});
+
+test.each([
+  ["R-Y", true],
+  ["RY", true],
+  ["BC", true],
+  ["C-B", true],
+  ["L1-E", true],
+  ["CB", false],
+  ["BB", false],
+  ["CT", false],
+  ["VT", false],
+])("a title %s names a phase or combination: %s", (title, is) => {
+  expect(namesPosition(title)).toBe(is);
 });

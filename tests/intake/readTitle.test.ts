@@ -8,6 +8,13 @@ test.each([
   ["Conductor °C", { field: "temperature", unit: "°C" }],
   ["Conductor (°C)", { field: "temperature", unit: "°C" }],
   ["Temperature (°C)", { field: "temperature", unit: "°C" }],
+  ["Test between", { field: "position" }],
+  ["Applied (N·m)", { field: "applied", unit: "N·m" }],
+  ["Applied torque (N·m)", { field: "applied", unit: "N·m" }],
+  ["Applied (kV)", { field: "voltage", unit: "kV" }],
+  ["Applied torque", {}],
+  ["Primary injected (A)", { field: "primary", unit: "A" }],
+  ["Secondary measured (A)", { field: "secondary", unit: "A" }],
   ["Colour of the door", {}],
 ])("%s", (title, said) => {
   expect(readTitle(title)).toEqual(said);

@@ -1,7 +1,7 @@
 import Stack from "@mui/material/Stack";
 import type { ReactElement } from "react";
 import { FIELDS } from "../../intake/fields";
-import { LEFT_OUT } from "../../intake/titles";
+import { LEFT_OUT } from "../../intake/mappedTo";
 import { KINDS } from "../../records/kinds";
 import { Choice } from "../Choice";
 import { messages } from "../messages";

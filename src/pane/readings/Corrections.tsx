@@ -26,7 +26,7 @@ export function Corrections({
   const { inspection } = table;
   const { decimal, dateOrder } = inspection;
   const columns = new Map(
-    inspection.blocks.flatMap((block) => block.columns.map((one) => [one.title, one] as const)),
+    inspection.blocks.flatMap((block) => block.columns.map((one) => [one.name, one] as const)),
   );
   const shape = inspection.blocks[0]?.shape;
   const titles = inspection.blocks[0]?.titles;

@@ -44,7 +44,7 @@ export function MappedBlock({
     const cells = snapshot.sheets.find(({ name }) => name === map.sheet)?.cells;
     const block = cells && readBlock(map, cells);
     return block?.ok
-      ? (block.value.inspection.blocks[0]?.columns ?? []).map(({ title, unit, field }) => ({
+      ? (block.value.inspection.blocks[0]?.columns ?? []).map(({ name: title, unit, field }) => ({
           title,
           ...(unit === undefined ? {} : { unit }),
           ...(field.value === undefined ? {} : { field: map.columns?.[title] ?? field.value }),

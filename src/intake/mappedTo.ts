@@ -1,0 +1,30 @@
+import { FIELDS, fieldMeant } from "./fields";
+import { isStated, STATED } from "./statedColumns";
+
+/** What a title is mapped to so that its column is left out. */
+export const LEFT_OUT = "left out";
+
+/**
+ * What a user maps a title to, in our own words for it: a field, `resistance of L1-E`, what a layout
+ * states, or left out. Undefined for what is none of these.
+ *
+ * @example mappedTo("combination") // "position"
+ */
+export const mappedTo = (said: string): string | undefined => {
+  const text = said.trim();
+  const plain = text.toLowerCase();
+  if (plain === LEFT_OUT || isStated(plain)) return plain;
+  const whole = fieldMeant(text);
+  if (whole !== undefined) return whole;
+  const [, head = "", of] = /^(.*\S) of (\S.*)$/.exec(text) ?? [];
+  const field = fieldMeant(head);
+  return field === undefined || of === undefined ? undefined : `${field} of ${of}`;
+};
+
+/** What a title can be mapped to, in words. */
+export const mappable = (): string =>
+  `right would be one of ${Object.entries(FIELDS)
+    .map(([field, { name }]) => (name === field ? field : `${field} (${name})`))
+    .join(
+      ", ",
+    )}; ${Object.keys(STATED).join(", ")}, which are compared; ${LEFT_OUT}; or a trade word for a field, such as "panel" or "combination"`;
