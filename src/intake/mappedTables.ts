@@ -354,7 +354,12 @@ const statedOf = (
           ? statedResult(one.text)
           : readCell(
               column.unit === undefined ? { ...one, unit: one.unit ?? "%" } : one,
-              { ...column, unit: column.unit ?? "%", accepts: { type: "reading" } },
+              // An error goes both ways; nothing else that is stated is below zero.
+              {
+                ...column,
+                unit: column.unit ?? "%",
+                accepts: { type: one.field === "error" ? "number" : "reading" },
+              },
               table,
               undefined,
               undefined,

@@ -11,6 +11,8 @@ export const STATED = {
     /^(?:(?:r|ir|resistance)? ?corrected.*|(?:r|ir|resistance) (?:at )?20 ?(?:°c|c)?|(?:widerstand )?korrigiert.*|(?:résistance )?corrigée?.*|(?:resistencia )?corregida?.*)$/,
   spread:
     /^(?:(?:pole |phase |max |maximum |greatest )?(?:spread|deviation|difference|discrepancy|unbalance)|(?:pol|max )?abweichung|streuung|spreizung|écart|dispersion|desviación|dispersión)$/,
+  error:
+    /^(?:(?:ratio |meter |current |time )?error|(?:ratio )?error of ratio|fehler|übersetzungsfehler|erreur|error de relación)$/,
   result:
     /^(?:result|verdict|assessment|pass|pass fail|ok|ok nok|in order|ergebnis|bewertung|beurteilung|résultat|resultado)$/,
 } as const satisfies Record<string, RegExp>;
@@ -22,6 +24,7 @@ export const STATED_NAMES: Readonly<Record<StatedField, string>> = {
   limit: "limit of the layout",
   corrected: "corrected value of the layout",
   spread: "spread of the layout",
+  error: "error of the layout",
   result: "result of the layout",
 };
 
@@ -34,7 +37,7 @@ const LIMITS = ["minimum", "maximum", "required"];
 const SPREADS = ["spread", "poleSpread"];
 
 /**
- * The column of a kind that a layout's own limit, corrected value, spread or result is compared with.
+ * The column of a kind that a layout's own limit, corrected value, spread, error or result is compared with.
  *
  * @example statedColumn(contact, "limit")?.id // "maximum"
  */

@@ -8,6 +8,9 @@ import { TODAY } from "./support";
 
 /** An invented sheet of somebody's own, of which one column and two records are never there. */
 const lineup = sampleLineup();
+const [core] = lineup.panels[0]?.currentTransformers ?? [];
+if (!core) throw new Error("the sample lineup's first panel has current transformers");
+const read = core.secondaryA * 1.0012;
 const ROWS: readonly (readonly CellValue[])[] = [
   ["Panel", "Part", "Pole", "R (µΩ)", "Current (A)", "Date", "Tested by", "Instrument"],
   ...["L1", "L2", "L3"].map((pole) => ["H01", "Q0", pole, 31, 200, 46_330, "A. Crew", "R-9"]),
@@ -62,5 +65,18 @@ test("a reading that one line lacks is said at its cell", () => {
   );
   expect(foundBy(rows)("missing-reading")).toEqual([
     'D3 =H01 · Breaker Q0 · L2: no reading in "R µΩ".',
+  ]);
+});
+
+test("an error of ratio that the row's own readings do not come to is said, as far as it is not rounding", () => {
+  // Sample lineup: =H01, core 1S1-1S2. Ratio error as IEC 61869-1 defines it (from memory): (K·Is − Ip) / Ip × 100.
+  const found = (stated: readonly number[]) =>
+    foundBy([
+      ["Panel", "Core", "Phase", "Primary injected (A)", "Secondary A", "Ratio error %"],
+      ...stated.map((error, at) => ["H01", core.name, `L${at + 1}`, core.primaryA, read, error]),
+    ])("stated-differs");
+  expect(found([0.1, 0.1, 0.12])).toEqual([]);
+  expect(found([0.1, -0.9, 0.1])).toEqual([
+    expect.stringMatching(/^F3 .*"Ratio error %" is -0\.9 on the sheet; .* it is 0\.12/),
   ]);
 });
