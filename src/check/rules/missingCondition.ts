@@ -1,4 +1,5 @@
 import { type Column, verdictOf } from "../../records/kind";
+import { blanksByPlace } from "../blanksByPlace";
 import { blanks, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
@@ -15,16 +16,12 @@ export const missingCondition: Rule = {
   reads: "row",
   rows: (table, context) => {
     const conditions = table.kind.columns.filter(({ need }) => need === "condition");
-    const { seen } = table.table;
-    const first = seen
-      ? table.judged.findIndex((row, at) => verdictOf(row) !== "Missing" && !table.aside.has(at))
-      : -1;
+    const byPlace = blanksByPlace(table);
     return (row, stored, judged): Finding[] | undefined => {
       if (verdictOf(judged) === "Missing") return undefined;
       const blank = blanks(conditions, stored, context.lineup);
       if (!blank) return undefined;
-      // What a layout of somebody's own has no place for at all is said once.
-      const absent = seen ? blank.filter(({ id }) => !table.at.has(id)) : [];
+      const { absent, lacking } = byPlace(row, blank);
       const found = (columns: readonly Column[], whose: string): Finding[] =>
         columns[0]
           ? [
@@ -37,14 +34,8 @@ export const missingCondition: Rule = {
             ]
           : [];
       return [
-        ...found(
-          row === first ? absent : [],
-          `${rowName(table, row)}, and every other line of the block`,
-        ),
-        ...found(
-          blank.filter((column) => !absent.includes(column)),
-          rowName(table, row),
-        ),
+        ...found(absent, `${rowName(table, row)}, and every other line of the block`),
+        ...found(lacking, rowName(table, row)),
       ];
     };
   },

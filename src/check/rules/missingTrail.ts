@@ -1,4 +1,5 @@
 import { type Column, verdictOf } from "../../records/kind";
+import { blanksByPlace } from "../blanksByPlace";
 import { blanks, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
@@ -14,16 +15,12 @@ export const missingTrail: Rule = {
   reads: "table",
   find: (table, context) => {
     const trail = table.kind.columns.filter(({ need }) => need === "trail");
-    const first = table.judged.findIndex(
-      (row, at) => verdictOf(row) !== "Missing" && !table.aside.has(at),
-    );
+    const byPlace = blanksByPlace(table);
     return overRows(table, (row, stored, judged) => {
       if (verdictOf(judged) === "Missing") return undefined;
       const blank = blanks(trail, stored, context.lineup);
       if (!blank) return undefined;
-      // What a layout of somebody's own has no place for at all is said once.
-      const absent = table.table.seen ? blank.filter(({ id }) => !table.at.has(id)) : [];
-      const lacking = blank.filter((column) => !absent.includes(column));
+      const { absent, lacking } = byPlace(row, blank);
       const found = (columns: readonly Column[], whose: string): Finding[] =>
         columns[0]
           ? [
@@ -37,7 +34,7 @@ export const missingTrail: Rule = {
           : [];
       return [
         ...found(
-          row === first ? absent : [],
+          absent,
           `${rowName(table, row)}, and every other line of the block: a reading without`,
         ),
         ...found(lacking, `${rowName(table, row)}: a reading without`),
