@@ -8,7 +8,7 @@ import { placeReadings } from "../intake/place";
 import type { Kept, PlacedCell, Placement } from "../intake/placement";
 import type { ExportOptions, ExportTable, Shape } from "../intake/readExport";
 import { type Known, readKnown } from "../intake/readKnown";
-import { sharing } from "../intake/sharedCells";
+import { withSharing } from "../intake/sharedCells";
 import { rememberIntake, undoIntake, withIntake, withoutIntake } from "../intake/undo";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import { howMany } from "../quantities/howMany";
@@ -171,9 +171,7 @@ export async function takeIn(
       ...table,
       rows: filled(
         table.rows,
-        placement.placed
-          .filter((cell) => cell.table.table === table.table)
-          .flatMap((cell) => [cell, ...sharing(cell).map((row) => ({ ...cell, row }))]),
+        withSharing(placement.placed.filter((cell) => cell.table.table === table.table)),
       ),
     }));
     return { file, table: read.table, placement, mapping: read.mapping?.name };

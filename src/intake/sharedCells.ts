@@ -32,7 +32,7 @@ export interface SharedCells {
  * for the three phases. It takes what all lines for these records say; what they say differently, none.
  */
 export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells => {
-  const claims = new Map<string, Claim[]>();
+  const claims = new Map<string, { readonly first: Claim; other?: Claim }>();
   const given = new Map<RecordRows, Map<number, ReadonlySet<string>>>();
   for (const { table, row, cells, line } of lines) {
     const seen = table.table?.seen;
@@ -44,26 +44,32 @@ export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells 
       if (cell === undefined) continue;
       const claim = { line, value: seen.written(row, table.at?.get(column) ?? 0, value) };
       const there = claims.get(cell);
-      if (there) there.push(claim);
-      else claims.set(cell, [claim]);
+      if (!there) claims.set(cell, { first: claim });
+      else if (!there.other && !sameCell(claim.value, there.first.value)) there.other = claim;
     }
   }
+  const without = new Map<string, number>();
   return {
     contradicted: (entry) => {
       const cell = cellOf(entry);
-      const [first, ...others] = (cell && claims.get(cell)) || [];
-      const other = first && others.find(({ value }) => !sameCell(value, first.value));
+      const { first, other } = (cell && claims.get(cell)) || {};
       return (
+        first &&
         other &&
         `${named(entry)} is one cell for several records, ${cell}, and lines ${first.line} and ${other.line} give it different values`
       );
     },
     ofOthers: (entry) => {
       const { table, column } = entry;
-      const without = sharing(entry).filter((row) => !given.get(table)?.get(row)?.has(column));
-      return without.length === 0
+      const cell = cellOf(entry);
+      if (cell === undefined) return undefined;
+      const count =
+        without.get(cell) ??
+        rowsWith(entry).filter((row) => !given.get(table)?.get(row)?.has(column)).length;
+      without.set(cell, count);
+      return count === 0
         ? undefined
-        : `${named(entry)} is one cell for several records, ${cellOf(entry)}, and the export has no value for ${without.length} of them`;
+        : `${named(entry)} is one cell for several records, ${cell}, and the export has no value for ${count} of them`;
     },
   };
 };
@@ -78,12 +84,25 @@ const cellOf = ({ table: { table, at }, row, column }: Entry): string | undefine
   return place && `${a1(place.row, place.column)} of the sheet ${quoted(table?.sheet ?? "")}`;
 };
 
-/** The other rows of a table that have a value in the same cell. */
-export const sharing = (entry: Entry): readonly number[] => {
-  const { table, row, column } = entry;
+/** Whether a cell holds a value of other rows of its table too. */
+export const isShared = (entry: Entry): boolean => rowsWith(entry).length > 1;
+
+/** Cells of records, and for each that several records share those of the others too. */
+export const withSharing = <T extends Entry>(cells: readonly T[]): T[] => {
+  const done = new Set<string>();
+  return cells.flatMap((cell) => {
+    const place = isShared(cell) ? cellOf(cell) : undefined;
+    if (place === undefined || done.has(place)) return [cell];
+    done.add(place);
+    return rowsWith(cell).map((row) => ({ ...cell, row }));
+  });
+};
+
+/** The rows of a table that have a value in the cell of an entry; none in a record table, where each has its own. */
+const rowsWith = (entry: Entry): readonly number[] => {
+  const { table, column } = entry;
   const cell = table.table?.seen && cellOf(entry);
-  const rows = cell ? rowsByCell(table)(column).get(cell) : undefined;
-  return rows?.filter((other) => other !== row) ?? [];
+  return (cell && rowsByCell(table)(column).get(cell)) || [];
 };
 
 /** The rows of a table that have a value in a cell, worked out once for each column. */

@@ -1,6 +1,6 @@
 import { type Column, isBlank } from "../records/kind";
 import type { RecordRows } from "./recordRows";
-import { sharing } from "./sharedCells";
+import { isShared } from "./sharedCells";
 
 /** What a record holds of the test whose reading is replaced, and the new reading does not bring. */
 export interface StaleCells {
@@ -40,11 +40,7 @@ export const staleCells = (
     typeof stored.date === "number" &&
     Math.floor(day) === Math.floor(stored.date);
   const why = (column: Column) =>
-    same
-      ? "same day"
-      : sharing({ table, row, column: column.id }).length > 0
-        ? "other rows"
-        : undefined;
+    same ? "same day" : isShared({ table, row, column: column.id }) ? "other rows" : undefined;
   return {
     gone: standing.filter((column) => why(column) === undefined),
     left: standing.flatMap((column) => {

@@ -1,5 +1,13 @@
 import { EncryptedFileError, HucreError, insertRows } from "hucre";
-import { openXlsx, type RoundtripWorkbook, rangeRef, readXlsx, type Sheet } from "hucre/xlsx";
+import {
+  openXlsx,
+  type RoundtripWorkbook,
+  rangeRef,
+  readXlsx,
+  type Sheet,
+  saveXlsx,
+  writeXlsx,
+} from "hucre/xlsx";
 import type { CellWrite } from "../sheets/cell";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { type Plan, planFor } from "../sheets/plan";
@@ -14,7 +22,6 @@ import { countFrom1900 } from "./fileValue";
 import { finish, readMemory, readRemembered } from "./finish";
 import { body, FONT } from "./look";
 import { type Part, readParts, storedSheets } from "./readPart";
-import { savedBook, writtenBook } from "./savedBook";
 import { setCell } from "./setCell";
 import { corners } from "./storedSheet";
 
@@ -94,19 +101,23 @@ export interface Built {
 export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Built> {
   if (!existing) {
     const done = reconcile(plan);
-    const file = await writtenBook({
-      sheets: done.create.map(({ planned, writes }) => newSheet(planned, writes)),
+    const sheets = done.create.map(({ planned, writes }) => newSheet(planned, writes));
+    const file = await writeXlsx({
+      sheets,
       properties: { title: `Test records, ${plan.lineup.project.name}`, creator: "Gearproof" },
       defaultFont: { name: FONT, size: 10 },
     });
-    return { file: finish(file, { lineup: plan.lineup }, columnFormulas(plan)), done };
+    return { file: finish(file, sheets, { lineup: plan.lineup }, columnFormulas(plan)), done };
   }
   const workbook = await openBook(existing);
   const done = reconcile(plan, { sheets: storedSheets(workbook).map(sheetSnapshot) });
   for (const change of done.change) applyChange(workbook, change, planned(plan, change));
   for (const { planned, writes } of done.create) addSheet(workbook, planned, writes);
-  const file = await savedBook(workbook);
-  return { file: finish(file, { lineup: plan.lineup }, columnFormulas(plan)), done };
+  const file = await saveXlsx(workbook);
+  return {
+    file: finish(file, workbook.sheets, { lineup: plan.lineup }, columnFormulas(plan)),
+    done,
+  };
 }
 
 const planned = (plan: Plan, { table }: TableChange) =>
@@ -134,7 +145,7 @@ export async function writeCells(
   for (const { planned, writes } of create) addSheet(workbook, planned, writes);
   const memory = readMemory(existing);
   const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
-  return finish(await savedBook(workbook), memory, formulas, remembered);
+  return finish(await saveXlsx(workbook), workbook.sheets, memory, formulas, remembered);
 }
 
 function addSheet(

@@ -1,4 +1,4 @@
-import type { Sheet } from "hucre/xlsx";
+import { type Sheet, saveXlsx } from "hucre/xlsx";
 import type { Report } from "../check/check";
 import { findingsSheet } from "../check/findingsSheet";
 import { writesOf } from "../sheets/appended";
@@ -9,7 +9,6 @@ import { BookError } from "./bookError";
 import { openBook } from "./file";
 import { newSheet } from "./fileSheet";
 import { finish, readMemory } from "./finish";
-import { savedBook } from "./savedBook";
 
 /** Puts a sheet of ours into a workbook in the place of the one it has from before; a sheet of another's stays. */
 export function putSheet(workbook: { sheets: Sheet[] }, planned: PlannedSheet): void {
@@ -38,5 +37,5 @@ export async function withFindings(
   putSheet(workbook, findingsSheet(report));
   const memory = readMemory(file);
   const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
-  return finish(await savedBook(workbook), memory, formulas);
+  return finish(await saveXlsx(workbook), workbook.sheets, memory, formulas);
 }

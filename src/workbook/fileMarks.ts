@@ -1,5 +1,5 @@
 import type { Sheet } from "hucre";
-import type { ConditionalRule } from "hucre/xlsx";
+import { type ConditionalRule, saveXlsx } from "hucre/xlsx";
 import type { Finding } from "../check/finding";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { planFor } from "../sheets/plan";
@@ -7,7 +7,6 @@ import { openBook } from "./file";
 import { finish, readMemory } from "./finish";
 import { type Mark, marksOn } from "./markAreas";
 import { isMarkRule, MARK_LOOK, markRule } from "./markLook";
-import { savedBook } from "./savedBook";
 import { corners } from "./storedSheet";
 
 /**
@@ -35,7 +34,7 @@ export async function markFile(
   }
   const memory = readMemory(file);
   const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
-  return finish(await savedBook(workbook), memory, formulas);
+  return finish(await saveXlsx(workbook), workbook.sheets, memory, formulas);
 }
 
 export const isMark = ({ type, formula }: ConditionalRule): boolean =>

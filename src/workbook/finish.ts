@@ -13,6 +13,7 @@ import {
 } from "./memory";
 import { keepPivotCaches } from "./pivotCaches";
 import { withPrintNames } from "./printNames";
+import { type Laid, rowHeights } from "./rowHeights";
 
 const PART = /^customXml\/item(\d+)\.xml$/;
 
@@ -42,15 +43,20 @@ const RELATIONSHIP =
  *   turn every worksheet function of ours into `#NAME?`; and LibreOffice keeps cached results only of
  *   files whose application it knows;
  * - print areas and titles name their sheet as Excel reads it;
+ * - rows whose text needs more than a line get a height that a spreadsheet may change: the library knows
+ *   only heights that a person set, and a row without any is shown one line high by programs that take
+ *   heights as they are;
  * - pivot tables find their caches by the numbers that they know;
  * - our custom XML part stands in the package and is related to the workbook;
  * - tables carry the formulas of their computed columns, so that a row added in a spreadsheet gets them.
  *
+ * @param sheets as the library wrote them, in their order
  * @param columnFormulas by table name, then header
  * @param remembered what shall be remembered of readings; what is there stays where not given
  */
 export function finish(
   file: Uint8Array,
+  sheets: readonly Laid[],
   memory: Memory | undefined,
   columnFormulas: ReadonlyMap<string, ReadonlyMap<string, string>>,
   remembered?: Remembered,
@@ -70,6 +76,10 @@ export function finish(
     if (/^xl\/tables\/table\d+\.xml$/.test(name))
       edit(name, (text) => withColumnFormulas(text, columnFormulas));
   keepPivotCaches(parts);
+  sheets.map(rowHeights).forEach((heights, at) => {
+    if (heights.size > 0)
+      edit(`xl/worksheets/sheet${at + 1}.xml`, (text) => withHeights(text, heights));
+  });
   if (memory) remember(parts, edit, NAMESPACE, "rIdGearproof", memoryXml(memory));
   if (remembered)
     remember(
@@ -81,6 +91,12 @@ export function finish(
     );
   return zipSync(parts, { level: 6, mtime: new Date("2026-01-01T00:00:00Z") });
 }
+
+const withHeights = (xml: string, heights: ReadonlyMap<number, number>): string =>
+  xml.replace(/<row r="(\d+)"(?![^>]*\bht=)/g, (row, number) => {
+    const height = heights.get(Number(number) - 1);
+    return height === undefined ? row : `${row} ht="${height}"`;
+  });
 
 function withColumnFormulas(
   xml: string,

@@ -1,6 +1,6 @@
+import { saveXlsx } from "hucre/xlsx";
 import { openBook } from "./file";
 import { inventoryOf, WHOLE_BOOK } from "./inventory";
-import { savedBook } from "./savedBook";
 
 /** Something of a workbook that does not outlast saving it: where, what, and how many of them. */
 export interface Loss {
@@ -18,7 +18,7 @@ export interface Loss {
  * @throws {BookError} where the file is no workbook
  */
 export async function lossesOf(file: Uint8Array): Promise<Loss[]> {
-  const saved = inventoryOf(await savedBook(await openBook(file)));
+  const saved = inventoryOf(await saveXlsx(await openBook(file)));
   return [...inventoryOf(file)].flatMap(([sheet, features]) => {
     const losses = [...features].flatMap(([feature, had]): Loss[] => {
       const left = saved.get(sheet)?.get(feature) ?? 0;

@@ -26,6 +26,7 @@ const saved = async (name: string, printArea: string, columns?: string) =>
         },
       ],
     }),
+    [],
     undefined,
     new Map(),
   );

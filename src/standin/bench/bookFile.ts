@@ -186,7 +186,7 @@ function looks(sheet: Sheet, cells: ReadonlyMap<string, Partial<Cell>>) {
 export async function fileOfBook(book: Book): Promise<Uint8Array> {
   const memory = book.parts.map(({ xml }) => readMemoryXml(xml)).find((one) => one !== undefined);
   const file = await writeXlsx({ sheets: book.sheets.map(fileSheet) });
-  return finish(file, memory, memory ? columnFormulas(planFor(memory.lineup)) : new Map());
+  return finish(file, [], memory, memory ? columnFormulas(planFor(memory.lineup)) : new Map());
 }
 
 function fileSheet(sheet: Sheet): WriteSheet {
