@@ -1,19 +1,19 @@
-import type { Verdict } from "../criteria/judge";
-import { type MapProblem, mappedTables, NOTHING_MAPPED } from "../intake/mappedTables";
+import { type MapProblem, mappedTables, NOTHING_MAPPED } from "../intake/ownLayout/mappedTables";
 import { verdictOf } from "../records/kind";
 import { isLeftOut } from "../records/rowsOf";
 import { a1 } from "../sheets/address";
-import { CONCESSION_TABLE } from "../sheets/concessionSheet";
-import { instrumentsOf } from "../sheets/instrumentSheet";
-import { lineupOfSheets } from "../sheets/lineupOfSheets";
+import { CONCESSION_TABLE } from "../sheets/ours/concessionSheet";
+import { instrumentsOf } from "../sheets/ours/instrumentSheet";
+import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import { asRecordTable, recordTables } from "../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
+import type { Verdict } from "../standards/judge";
+import { settle } from "./applyConcessions";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
 import { type Edit, judgeTable, rejudge } from "./judgeTable";
 import { RULES } from "./rules";
 import { type Found, findingsOf, rerunRule, runRule } from "./runRules";
-import { settle } from "./settle";
 
 /** How many rows came to each verdict. */
 export interface Counts {

@@ -1,7 +1,7 @@
 import { serialDay } from "../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
 import { cellAddress } from "../sheets/address";
-import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../sheets/concessionSheet";
+import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../sheets/ours/concessionSheet";
 import { asRecordTable } from "../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
 import { type Context, dayOf, type RuleWords } from "./context";

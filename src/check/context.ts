@@ -2,7 +2,7 @@ import type { Lineup } from "../lineup/lineup";
 import { daySerial } from "../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
 import { a1, cellAddress } from "../sheets/address";
-import type { InstrumentRow } from "../sheets/instrumentSheet";
+import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Finding } from "./finding";

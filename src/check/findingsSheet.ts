@@ -1,4 +1,4 @@
-import { FINDINGS_COLUMNS, FINDINGS_SHEET, FINDINGS_TABLE } from "../sheets/findingsTable";
+import { FINDINGS_COLUMNS, FINDINGS_SHEET, FINDINGS_TABLE } from "../sheets/ours/findingsTable";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import type { Report } from "./check";
 import type { Finding } from "./finding";

@@ -1,6 +1,6 @@
 import { bare, type Lineup } from "../lineup/lineup";
-import { onceFor } from "../quantities/onceFor";
-import { LINEUP } from "../records/columns";
+import { onceFor } from "../quantities/memoizeFor";
+import { LINEUP } from "../records/columns/common";
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
 import { rowsOf } from "../records/rowsOf";

@@ -1,5 +1,5 @@
 import { busSections } from "../lineup/busbar";
-import { LINEUP } from "../records/columns";
+import { LINEUP } from "../records/columns/common";
 import { verdictOf } from "../records/kind";
 import { COUNT_OF, type Counts, noCounts, type Report } from "./check";
 import type { Context } from "./context";

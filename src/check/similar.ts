@@ -1,4 +1,4 @@
-import { onceFor } from "../quantities/onceFor";
+import { onceFor } from "../quantities/memoizeFor";
 import { type Column, keyIds, type Row } from "../records/kind";
 import { exactly } from "../records/quantity";
 import type { JudgedTable } from "./context";

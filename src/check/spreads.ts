@@ -1,4 +1,4 @@
-import { onceFor } from "../quantities/onceFor";
+import { onceFor } from "../quantities/memoizeFor";
 import type { Row } from "../records/kind";
 import type { JudgedTable } from "./context";
 

@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { compareReports } from "../check/compare";
-import { markFile } from "../workbook/fileMarks";
+import { markFile } from "../xlsx/writeMarks";
 import { checkFile, type FileReport, fileReport } from "./checkCommand";
 import { readBytes, UsageError, writeWhole } from "./files";
 import { refuseLoss } from "./refuseLoss";
@@ -52,7 +52,7 @@ export async function runJob(job: Job): Promise<Checked> {
     if (compared) told.push(comparedWords(against ?? "", compared));
     if (html) {
       // The chart library and React load only when a page is asked for.
-      const { reportHtml } = await import("./report/html");
+      const { reportHtml } = await import("../report/html");
       const made = new Date().toISOString().slice(0, 10);
       const earlier = compared && { file: basename(against ?? ""), compared };
       writeWhole(html, reportHtml(basename(book), made, report, earlier));
@@ -63,7 +63,7 @@ export async function runJob(job: Job): Promise<Checked> {
       told.push(`Marked copy: ${marked}`);
     }
     if (sheet) {
-      const { withFindings } = await import("../workbook/fileFindings");
+      const { withFindings } = await import("../xlsx/writeFindings");
       saveBook(sheet, await withFindings(readBytes(book), report));
       told.push(`Copy with findings: ${sheet}`);
     }

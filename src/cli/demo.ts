@@ -1,12 +1,12 @@
 import { mkdirSync, readdirSync, rmSync } from "node:fs";
 import { relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { reportHtml } from "../report/html";
 import { checkFile } from "./checkCommand";
 import { writeWhole } from "./files";
 import { takeIn, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
 import { progress } from "./progress";
-import { reportHtml } from "./report/html";
 import { findingTable, matrixTable, summaryLine } from "./terminal";
 
 const SAMPLES = `${relative(".", fileURLToPath(new URL("../../sample-workbooks", import.meta.url)))}/`;

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { BookError } from "../workbook/bookError";
+import { BookError } from "../sheets/bookError";
 
 /** A file or its content cannot be used: the command ends with exit code 2. */
 export class UsageError extends Error {

@@ -1,28 +1,33 @@
 import { basename } from "node:path";
-import type { ArrivalOptions } from "../intake/arrivalOptions";
-import { decode, type Encoding } from "../intake/decode";
 import { historyRows } from "../intake/historyRows";
-import { mappedTables } from "../intake/mappedTables";
-import { fingerprintOf, withMapping } from "../intake/mappings";
-import { placeReadings } from "../intake/place";
-import type { Kept, PlacedCell, Placement } from "../intake/placement";
-import type { ExportOptions, ExportTable, Shape } from "../intake/readExport";
-import { type Known, readKnown } from "../intake/readKnown";
-import { withSharing } from "../intake/sharedCells";
+import { mappedTables } from "../intake/ownLayout/mappedTables";
+import type { ArrivalOptions } from "../intake/place/arrivalOptions";
+import type { Kept, PlacedCell, Placement } from "../intake/place/placement";
+import { placeReadings } from "../intake/place/placeReadings";
+import { withSharing } from "../intake/place/sharedCells";
+import { decode, type Encoding } from "../intake/table/decode";
+import { fingerprintOf, withMapping } from "../intake/table/exportMappings";
+import type { ExportOptions, ExportTable, Shape } from "../intake/table/readExport";
+import { type Known, readKnown } from "../intake/table/readRemembered";
 import { rememberIntake, undoIntake, withIntake, withoutIntake } from "../intake/undo";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import { howMany } from "../quantities/howMany";
 import type { CellValue } from "../records/kind";
 import type { ExportMapping } from "../sheets/exportMapping";
-import { HISTORY_TABLE, historyUnwrites, historyWrites, newHistory } from "../sheets/historySheet";
-import { instrumentsOf } from "../sheets/instrumentSheet";
-import { lineupOfSheets } from "../sheets/lineupOfSheets";
+import {
+  HISTORY_TABLE,
+  historyUnwrites,
+  historyWrites,
+  newHistory,
+} from "../sheets/ours/historySheet";
+import { instrumentsOf } from "../sheets/ours/instrumentSheet";
+import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import { type RecordTable, recordTables } from "../sheets/recordTable";
 import { filled, refill } from "../sheets/refill";
 import { NOTHING_REMEMBERED } from "../sheets/remembered";
 import { type Snapshot, tablesOf } from "../sheets/snapshot";
-import { writeCells } from "../workbook/file";
-import { readRemembered } from "../workbook/finish";
+import { readRemembered } from "../xlsx/correctPackage";
+import { writeCells } from "../xlsx/file";
 import { byReason } from "./byReason";
 import { today } from "./checkCommand";
 import { named, readBytes, UsageError } from "./files";

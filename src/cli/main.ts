@@ -1,6 +1,6 @@
 import { Command, CommanderError, Option } from "commander";
 import { type Finding, isOpen } from "../check/finding";
-import { ENCODINGS } from "../intake/decode";
+import { ENCODINGS } from "../intake/table/decode";
 import { DATE_ORDERS } from "../quantities/dates";
 import { howMany } from "../quantities/howMany";
 import { booksIn } from "./booksIn";

@@ -1,8 +1,8 @@
-import { type GuessedMap, guessMaps, titlesOn } from "../intake/guessMaps";
-import { mappable, mappedTo } from "../intake/mappedTo";
-import { titleKey, titleKeys } from "../intake/titleKeys";
+import { type GuessedMap, guessMaps, titlesOn } from "../intake/ownLayout/guessMaps";
+import { mappable, mappedTo } from "../intake/words/mappedTo";
+import { titleKey, titleKeys } from "../intake/words/titleKeys";
 import { quoted } from "../quantities/quoted";
-import { lineupOfSheets } from "../sheets/lineupOfSheets";
+import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import { writeMapFile } from "../sheets/tableMap";
 import { UsageError, writeWhole } from "./files";
 import { readColumns, readMeans, withWords } from "./meanings";

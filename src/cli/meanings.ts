@@ -1,6 +1,6 @@
 import * as z from "zod";
-import type { ArrivalOptions } from "../intake/arrivalOptions";
-import { joinedWords, readSynonyms, type Synonyms } from "../intake/synonyms";
+import type { ArrivalOptions } from "../intake/place/arrivalOptions";
+import { joinedWords, readSynonyms, type Synonyms } from "../intake/words/synonyms";
 import { readText, UsageError } from "./files";
 
 const columnsSaid = z.record(z.string(), z.string());

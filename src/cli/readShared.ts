@@ -1,9 +1,9 @@
 import "./unpackAtOnce";
 import { Worker } from "node:worker_threads";
+import { BookError } from "../sheets/bookError";
 import type { Snapshot } from "../sheets/snapshot";
-import { BookError } from "../workbook/bookError";
-import { readBook } from "../workbook/file";
-import { type PartsReader, readPart } from "../workbook/readPart";
+import { readBook } from "../xlsx/file";
+import { type PartsReader, readPart } from "../xlsx/readPart";
 import { drop, queueOf, workOff } from "./queue";
 import type { Reading } from "./readWorker";
 import { isOutOfRoom, roomOf } from "./room";

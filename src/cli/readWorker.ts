@@ -1,7 +1,7 @@
 import "./unpackAtOnce";
 import { parentPort, workerData } from "node:worker_threads";
-import { buffersOf } from "../workbook/grid";
-import { type Part, readPart } from "../workbook/readPart";
+import { buffersOf } from "../xlsx/grid";
+import { type Part, readPart } from "../xlsx/readPart";
 import { type Queue, workOff } from "./queue";
 
 /** What a reader of a workbook is given. */

@@ -1,4 +1,4 @@
-import { lossesOf, lossWords } from "../workbook/losses";
+import { lossesOf, lossWords } from "../xlsx/losses";
 import { named, UsageError } from "./files";
 
 /**

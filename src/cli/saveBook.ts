@@ -1,5 +1,5 @@
 import { extname } from "node:path";
-import { endingOf } from "../workbook/endingOf";
+import { endingOf } from "../xlsx/endingOf";
 import { UsageError, writeWhole } from "./files";
 
 const WHAT: Readonly<Record<string, string>> = {

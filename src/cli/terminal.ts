@@ -1,4 +1,5 @@
 import Table from "cli-table3";
+import { byWeight } from "../check/byWeight";
 import type { Report } from "../check/check";
 import type { Compared } from "../check/compare";
 import { type Finding, isOpen } from "../check/finding";
@@ -39,11 +40,6 @@ export function matrixTable(report: Report): string {
       : []),
   ].join("\n");
 }
-
-const ORDER = { stop: 0, query: 1, note: 2 };
-
-export const byWeight = (findings: readonly Finding[]): Finding[] =>
-  [...findings].sort((one, other) => ORDER[one.weight] - ORDER[other.weight]);
 
 /** Findings that are never cut short. */
 const WHOLE: ReadonlySet<string> = new Set(["out-of-limits", "dew-point"]);

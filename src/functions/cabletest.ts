@@ -1,4 +1,4 @@
-import { cableTest, usualCableWave } from "../criteria/cableTest";
+import { cableTest, usualCableWave } from "../standards/cableTest";
 import { figure } from "./figure";
 import { basisOf, optional, quantity, word } from "./inputs";
 import { spill } from "./spill";

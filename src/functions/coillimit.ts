@@ -1,5 +1,5 @@
-import { coilRange } from "../criteria/coilRange";
 import { answer } from "../quantities/result";
+import { coilRange } from "../standards/coilRange";
 import { basisOf, optional, quantity, word } from "./inputs";
 import { spill } from "./spill";
 

@@ -1,5 +1,5 @@
-import { CT_QUANTITIES, ctLimit } from "../criteria/ctLimit";
-import { CT_CLASSES } from "../criteria/transformerClasses";
+import { CT_QUANTITIES, ctLimit } from "../standards/ctLimit";
+import { CT_CLASSES } from "../standards/transformerClasses";
 import { figure } from "./figure";
 import { optional, quantity as percentOf, word } from "./inputs";
 import { spill } from "./spill";

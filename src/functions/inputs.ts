@@ -1,9 +1,9 @@
-import { BASES, type Basis } from "../criteria/criterion";
 import type { Bounded } from "../quantities/bounded";
 import { readPlain } from "../quantities/readPlain";
 import { readReading } from "../quantities/readReading";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Unit } from "../quantities/units";
+import { BASES, type Basis } from "../standards/criterion";
 import type { Cell } from "./excel";
 
 /** One argument of a worksheet function: its name as a sentence begins, its cells, how one is read. */

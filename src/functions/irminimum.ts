@@ -1,4 +1,4 @@
-import { insulationMinimum } from "../criteria/insulationMinimum";
+import { insulationMinimum } from "../standards/insulationMinimum";
 import { figure } from "./figure";
 import { basisOf, optional, quantity } from "./inputs";
 import { spill } from "./spill";

@@ -1,4 +1,4 @@
-import { insulationTestVoltage } from "../criteria/insulationTestVoltage";
+import { insulationTestVoltage } from "../standards/insulationTestVoltage";
 import { figure } from "./figure";
 import { basisOf, optional, quantity } from "./inputs";
 import { spill } from "./spill";

@@ -1,6 +1,6 @@
-import { judge as judgeValue, SENSES } from "../criteria/judge";
 import { readBounded } from "../quantities/bounded";
 import { answer } from "../quantities/result";
+import { judge as judgeValue, SENSES } from "../standards/judge";
 import { optional, pure, word } from "./inputs";
 import { spill } from "./spill";
 

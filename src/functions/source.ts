@@ -1,5 +1,5 @@
-import { BASES, sourceText } from "../criteria/criterion";
 import { answer, refuse } from "../quantities/result";
+import { BASES, sourceText } from "../standards/criterion";
 import { basisOf, optional } from "./inputs";
 import { sources } from "./sources";
 import { spill } from "./spill";

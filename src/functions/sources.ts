@@ -1,14 +1,14 @@
-import { iecCableSource, vlfCableSource } from "../criteria/cableTable";
-import { ansiCoilSource, iecCoilSource } from "../criteria/coilTable";
-import { contactSpread } from "../criteria/contactSpread";
-import type { Basis, Source } from "../criteria/criterion";
-import { dewLimit } from "../criteria/dewLimit";
-import { insulationSource } from "../criteria/insulationTable";
-import { testVoltageHabit } from "../criteria/insulationTestVoltage";
-import { poleSpreadSource } from "../criteria/poleSpread";
-import { ctSource, vtSource } from "../criteria/transformerClasses";
-import { iecSource, netaSources } from "../criteria/withstandTables";
-import { controlWithstand, siteSources } from "../criteria/withstandVoltage";
+import { iecCableSource, vlfCableSource } from "../standards/cableTable";
+import { ansiCoilSource, iecCoilSource } from "../standards/coilTable";
+import { contactSpread } from "../standards/contactSpread";
+import type { Basis, Source } from "../standards/criterion";
+import { dewLimit } from "../standards/dewLimit";
+import { insulationSource } from "../standards/insulationTable";
+import { testVoltageHabit } from "../standards/insulationTestVoltage";
+import { poleSpreadSource } from "../standards/poleSpread";
+import { ctSource, vtSource } from "../standards/transformerClasses";
+import { iecSource, netaSources } from "../standards/withstandTables";
+import { controlWithstand, siteSources } from "../standards/withstandVoltage";
 
 const from = (
   document: string,

@@ -1,5 +1,5 @@
-import { VT_CLASSES } from "../criteria/transformerClasses";
-import { VT_QUANTITIES, vtLimit } from "../criteria/vtLimit";
+import { VT_CLASSES } from "../standards/transformerClasses";
+import { VT_QUANTITIES, vtLimit } from "../standards/vtLimit";
 import { figure } from "./figure";
 import { optional, quantity as percentOf, word } from "./inputs";
 import { spill } from "./spill";

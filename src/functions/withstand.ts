@@ -1,4 +1,4 @@
-import { withstandVoltage } from "../criteria/withstandVoltage";
+import { withstandVoltage } from "../standards/withstandVoltage";
 import { figure } from "./figure";
 import { basisOf, optional, quantity, word } from "./inputs";
 import { spill } from "./spill";

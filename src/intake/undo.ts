@@ -1,11 +1,11 @@
 import { keyIds, rowKey } from "../records/kind";
 import { sameCell } from "../sheets/cell";
-import type { HistoryRow } from "../sheets/historySheet";
 import type { LastIntake } from "../sheets/lastIntake";
+import type { HistoryRow } from "../sheets/ours/historySheet";
 import type { Remembered } from "../sheets/remembered";
 import { historyPlace } from "./historyRows";
-import type { PlacedCell } from "./placement";
-import type { RecordRows } from "./recordRows";
+import type { PlacedCell } from "./place/placement";
+import type { RecordRows } from "./place/recordRows";
 
 /** A table as far as taking back needs it: its name, and its rows by column id. */
 export interface NamedRows extends RecordRows {

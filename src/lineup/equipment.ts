@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
-import { CABLE_WAVES } from "../criteria/cableTest";
 import { type BoltGrade, type BoltSize, bolts, proofStress } from "../engineering/bolts";
 import { type Curve, curves } from "../engineering/curves";
+import { CABLE_WAVES } from "../standards/cableTest";
 
 /** Name of a part, or any other one line of text that is not blank. */
 export const name = z

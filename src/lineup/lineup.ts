@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { BASES } from "../criteria/criterion";
+import { BASES } from "../standards/criterion";
 import {
   breaker,
   cable,

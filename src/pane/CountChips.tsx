@@ -1,9 +1,9 @@
 import Box from "@mui/material/Box";
 import type { ReactElement } from "react";
 import type { Counts } from "../check/check";
+import { messages } from "../messages/en/pane";
+import { STANDING } from "../report/standing";
 import { useLocale } from "./locale";
-import { messages } from "./messages";
-import { STANDING } from "./standing";
 
 /** How many rows came to each result, worst first; results that none came to are left out. */
 export function CountChips({

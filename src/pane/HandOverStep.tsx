@@ -5,10 +5,10 @@ import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import { isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
+import { messages } from "../messages/en/pane";
 import { isBlank } from "../records/kind";
 import { CountChips } from "./CountChips";
 import { useLocale } from "./locale";
-import { messages } from "./messages";
 import type { StepProps } from "./shared";
 
 const text = messages.handOver;

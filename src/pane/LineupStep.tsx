@@ -3,8 +3,8 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, startTransition, useState } from "react";
 import type { Lineup } from "../lineup/lineup";
+import { messages } from "../messages/en/pane";
 import { FileButton } from "./FileButton";
-import { messages } from "./messages";
 import type { RowChoice } from "./rowChoice";
 import type { StepProps } from "./shared";
 

@@ -17,9 +17,9 @@ import {
   useRef,
   useState,
 } from "react";
+import { messages } from "../messages/en/pane";
 import type { Host } from "./host";
 import { LineupStep } from "./LineupStep";
-import { messages } from "./messages";
 import type { RowChoice } from "./rowChoice";
 import { useBook } from "./useBook";
 import { useWork } from "./useWork";

@@ -9,11 +9,11 @@ import { type ReactElement, useCallback, useMemo, useState } from "react";
 import type { Report } from "../check/check";
 import { countWords, type Matrix, matrix, standing, standings } from "../check/matrix";
 import { nextSteps } from "../check/next";
+import { messages } from "../messages/en/pane";
+import { Elevation } from "../report/Elevation";
+import { STANDING } from "../report/standing";
 import { CountChips } from "./CountChips";
-import { Elevation } from "./Elevation";
-import { messages } from "./messages";
 import type { RowChoice } from "./rowChoice";
-import { STANDING } from "./standing";
 
 const text = messages.state;
 /** Least width of a panel in the drawing, px. */

@@ -1,12 +1,12 @@
 import type { Finding } from "../check/finding";
-import type { PlacedCell } from "../intake/placement";
+import type { Filled } from "../intake/place/filled";
+import type { PlacedCell } from "../intake/place/placement";
 import type { Changes } from "../sheets/changes";
 import type { SheetRows, TableRows } from "../sheets/editedRows";
 import type { Plan } from "../sheets/plan";
 import type { Reconciled } from "../sheets/reconcile";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
-import type { Filled } from "../workbook/filled";
 
 /** How a long piece of work is watched and stopped. */
 export interface Watch {

@@ -11,39 +11,39 @@ import { themeFor } from "./theme";
 // Each way into the workbook comes with its first use.
 const excel: Host = {
   read: async (watch, everySheet) => {
-    const { readExcel } = await import("../workbook/excelRead");
+    const { readExcel } = await import("../excel/readSheets");
     return Excel.run((context) => readExcel(context, { ...watch, everySheet }));
   },
   reread: async (snapshot, rows) => {
-    const { rereadRows } = await import("../workbook/excelRead");
+    const { rereadRows } = await import("../excel/readSheets");
     return Excel.run((context) => rereadRows(context, snapshot, rows));
   },
   listen: async (told) => {
-    const { listen } = await import("../workbook/excelEvents");
+    const { listen } = await import("../excel/watchEdits");
     return Excel.run((context) => listen(context, told));
   },
   build: async (plan, watch) => {
-    const { applyPlan } = await import("../workbook/excelBuild");
+    const { applyPlan } = await import("../excel/buildSheets");
     return Excel.run((context) => applyPlan(context, plan, watch));
   },
   fill: async (cells, watch) => {
-    const { applyFills } = await import("../workbook/excelFill");
+    const { applyFills } = await import("../excel/fillCells");
     return Excel.run((context) => applyFills(context, cells, watch));
   },
   mark: async (findings, watch) => {
-    const { markFindings } = await import("../workbook/excelMarks");
+    const { markFindings } = await import("../excel/writeMarks");
     return Excel.run((context) => markFindings(context, findings, watch));
   },
   clearMarks: async (watch) => {
-    const { clearMarks } = await import("../workbook/excelMarks");
+    const { clearMarks } = await import("../excel/writeMarks");
     return Excel.run((context) => clearMarks(context, watch));
   },
   change: async (changes, watch) => {
-    const { applyChanges } = await import("../workbook/excelChange");
+    const { applyChanges } = await import("../excel/changeSheets");
     return Excel.run((context) => applyChanges(context, changes, watch));
   },
   goTo: async (sheet, address) => {
-    const { goTo } = await import("../workbook/excelGo");
+    const { goTo } = await import("../excel/goToCell");
     return Excel.run((context) => goTo(context, sheet, address));
   },
 };

@@ -1,4 +1,4 @@
-import { messages } from "./messages";
+import { messages } from "../messages/en/pane";
 
 /**
  * Starts with the shared runtime. The worksheet functions are registered by their own script before

@@ -1,6 +1,6 @@
 import { useCallback, useRef, useState } from "react";
+import { messages } from "../messages/en/pane";
 import type { Watch } from "./host";
-import { messages } from "./messages";
 
 /** One piece of work at a time, with its progress, a way to stop it, what came of it and what went wrong. */
 export function useWork() {

@@ -1,5 +1,5 @@
-import type { Sense, Verdict } from "../criteria/judge";
 import type { Lineup } from "../lineup/lineup";
+import type { Sense, Verdict } from "../standards/judge";
 import {
   type CellValue,
   type Column,

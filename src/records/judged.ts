@@ -1,6 +1,6 @@
-import { judge, type Sense, type Verdict } from "../criteria/judge";
 import { readBounded } from "../quantities/bounded";
 import { readPlain } from "../quantities/readPlain";
+import { judge, type Sense, type Verdict } from "../standards/judge";
 import type { CellValue } from "./kind";
 
 /** The verdict on a computed cell against its limit's cell, as the worksheet function JUDGE gives it; what neither can read is inconclusive. */

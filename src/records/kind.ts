@@ -1,7 +1,7 @@
-import type { Sense, Verdict } from "../criteria/judge";
 import type { Lineup } from "../lineup/lineup";
 import type { OwnLimit } from "../lineup/ownCriterion";
 import type { Unit } from "../quantities/units";
+import type { Sense, Verdict } from "../standards/judge";
 
 /** What a cell holds. Dates are serial day numbers, as spreadsheets keep them (1900 system). */
 export type CellValue = string | number | boolean | null;

@@ -1,7 +1,7 @@
-import { type Criterion, sourceText } from "../criteria/criterion";
 import type { Lineup } from "../lineup/lineup";
 import { type OwnLimit, ownSourceText } from "../lineup/ownCriterion";
 import type { Result } from "../quantities/result";
+import { type Criterion, sourceText } from "../standards/criterion";
 import type { CellValue, Column, Row } from "./kind";
 
 /** The figure of a criterion as a cell; blank where the basis gives none. */

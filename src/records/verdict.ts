@@ -1,5 +1,5 @@
-import type { Verdict } from "../criteria/judge";
-import { blank, gear, quoted, result } from "./columns";
+import type { Verdict } from "../standards/judge";
+import { blank, gear, quoted, result } from "./columns/common";
 import { judged } from "./judged";
 import {
   type CellValue,

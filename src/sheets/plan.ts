@@ -1,15 +1,15 @@
 import type { Lineup } from "../lineup/lineup";
 import { KINDS } from "../records/kinds";
 import { rowsOf } from "../records/rowsOf";
-import { concessionSheet } from "./concessionSheet";
-import { coverSheet } from "./coverSheet";
-import { criteriaSheet } from "./criteriaSheet";
-import { equipmentSheet } from "./equipmentSheet";
-import { historySheet } from "./historySheet";
-import { instrumentSheet } from "./instrumentSheet";
-import { panelSheet } from "./panelSheet";
+import { concessionSheet } from "./ours/concessionSheet";
+import { coverSheet } from "./ours/coverSheet";
+import { criteriaSheet } from "./ours/criteriaSheet";
+import { equipmentSheet } from "./ours/equipmentSheet";
+import { historySheet } from "./ours/historySheet";
+import { instrumentSheet } from "./ours/instrumentSheet";
+import { panelSheet } from "./ours/panelSheet";
+import { settingsSheet } from "./ours/settingsSheet";
 import type { PlannedSheet } from "./plannedSheet";
-import { settingsSheet } from "./settingsSheet";
 
 /** Everything that the record workbook of a lineup holds. */
 export interface Plan {

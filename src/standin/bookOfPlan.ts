@@ -1,6 +1,6 @@
+import { memoryXml } from "../memory/memory";
 import type { Plan } from "../sheets/plan";
 import { reconcile } from "../sheets/reconcile";
-import { memoryXml } from "../workbook/memory";
 import { addSheet, type Book, newBook, newId, putBox } from "./book";
 import { shown } from "./entered";
 

@@ -1,7 +1,7 @@
+import { readMemoryXml } from "../memory/memory";
 import { evaluate } from "../records/evaluate";
 import { recordTables } from "../sheets/recordTable";
 import type { SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
-import { readMemoryXml } from "../workbook/memory";
 import { type Book, bodyRows, boxAt, type Sheet } from "./book";
 
 /** What a workbook of the stand-in holds, read straight from it. */

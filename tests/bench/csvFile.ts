@@ -1,5 +1,5 @@
 import { createWriteStream } from "node:fs";
-import { contact } from "../../src/records/contact";
+import { contact } from "../../src/records/kinds/contact";
 import { longLineup } from "../support/lineups";
 
 /** Panels of the invented lineup whose contacts the export of the bench tells again and again. */

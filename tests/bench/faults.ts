@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
-import { rulesText } from "../../src/cli/reference/rulesText";
 import { cleanBooks, type FamilyResult, faultRun } from "../support/faultRun";
+import { rulesText } from "../tools/reference/rulesText";
 
 /**
  * `npm run bench:faults [each]`: puts so many single faults of every family (100) into clean generated

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, statSync, writeFileSync } from "nod
 import { join } from "node:path";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
-import { writeBook } from "../../src/workbook/file";
+import { writeBook } from "../../src/xlsx/file";
 import { filledPlan, SOUND } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { joinBooks, type Part } from "./joinedBook";
@@ -23,7 +23,7 @@ const rowsOfPanels = (panels: number) => {
 const PART = 10_000;
 
 /** What makes the workbooks: one made before the last change to it holds formulas of before, which the check finds. */
-const MAKERS = ["src/records", "src/sheets", "src/workbook"];
+const MAKERS = ["src/records", "src/sheets", "src/xlsx", "src/look"];
 
 const isOfNow = (file: string): boolean =>
   existsSync(file) &&

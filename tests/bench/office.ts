@@ -1,7 +1,7 @@
 import Table from "cli-table3";
-import { readExcel } from "../../src/workbook/excel";
-import { buildJob, type Cost, checkJob, fillJob, markJob, recordRows } from "../workbook/excelJobs";
-import { inExcel } from "../workbook/excelSupport";
+import { readExcel } from "../../src/excel/workbook";
+import { buildJob, type Cost, checkJob, fillJob, markJob, recordRows } from "../excel/excelJobs";
+import { inExcel } from "../excel/excelSupport";
 
 /**
  * `npm run bench:office`: round trips between the add-in and Excel, and their bytes, counted by the

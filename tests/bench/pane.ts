@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { serve } from "../../src/standin/bench/serve";
-import { writeBook } from "../../src/workbook/file";
+import { writeBook } from "../../src/xlsx/file";
 import { browser } from "../browser/browser";
 import { filledPlan, SOUND } from "../support/fill";
 import { longLineup } from "../support/lineups";

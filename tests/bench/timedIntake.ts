@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
-import { decode } from "../../src/intake/decode";
-import { placeReadings } from "../../src/intake/place";
-import { readExport } from "../../src/intake/readExport";
-import { contact } from "../../src/records/contact";
+import { placeReadings } from "../../src/intake/place/placeReadings";
+import { decode } from "../../src/intake/table/decode";
+import { readExport } from "../../src/intake/table/readExport";
+import { contact } from "../../src/records/kinds/contact";
 import { longLineup } from "../support/lineups";
 import { PANELS } from "./csvFile";
 import { report } from "./report";

@@ -10,7 +10,7 @@ import { check } from "../../src/check/check";
 import type { Grid } from "../../src/standin/bench/grid";
 import { serve } from "../../src/standin/bench/serve";
 import type { Host } from "../../src/standin/host";
-import { readBook } from "../../src/workbook/file";
+import { readBook } from "../../src/xlsx/file";
 import { sampleLineup } from "../support/lineups";
 import { acceptFinding } from "./acceptFinding";
 import { browser } from "./browser";

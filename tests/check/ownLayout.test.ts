@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { check } from "../../src/check/check";
-import { guessMaps } from "../../src/intake/guessMaps";
+import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
 import type { CellValue } from "../../src/records/kind";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { sampleLineup } from "../support/lineups";

@@ -6,8 +6,8 @@ import { type IntakeOptions, takeBack, takeIn, takenWords } from "../../src/cli/
 import { buildBook } from "../../src/cli/lineupCommand";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
-import { readBook, writeCells } from "../../src/workbook/file";
-import { readRemembered } from "../../src/workbook/finish";
+import { readRemembered } from "../../src/xlsx/correctPackage";
+import { readBook, writeCells } from "../../src/xlsx/file";
 import { SAMPLE } from "../support/lineups";
 
 const folder = mkdtempSync(join(tmpdir(), "gearproof-intake-"));

@@ -11,8 +11,8 @@ import { SAMPLE } from "../support/lineups";
 
 const folder = mkdtempSync(join(tmpdir(), "gearproof-own-"));
 const at = (name: string) => join(folder, name);
-/** Made by tests/workbook/fixtures/make.py with openpyxl; invented. */
-const fixture = (name: string) => `tests/workbook/fixtures/${name}.xlsx`;
+/** Made by tests/xlsx/fixtures/make.py with openpyxl; invented. */
+const fixture = (name: string) => `tests/xlsx/fixtures/${name}.xlsx`;
 const OWN = fixture("own-layout");
 
 const run = (...args: string[]) =>

@@ -2,7 +2,7 @@ import { writeXlsx } from "hucre/xlsx";
 import { beforeAll, expect, test } from "vitest";
 import { readShared } from "../../src/cli/readShared";
 import type { SheetCells, Snapshot } from "../../src/sheets/snapshot";
-import { readBook } from "../../src/workbook/file";
+import { readBook } from "../../src/xlsx/file";
 import { random } from "../support/random";
 
 const ROWS = 18_000;

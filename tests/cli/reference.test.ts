@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { REFERENCE_WORDS } from "../../src/check/rules";
-import { callFormula } from "../../src/cli/reference/callFormula";
-import { criteriaTables } from "../../src/cli/reference/criteriaTables";
-import { type Declaration, declarations } from "../../src/cli/reference/declarations";
-import { referenceText } from "../../src/cli/reference/referenceText";
-import { faultsOf, rulesText } from "../../src/cli/reference/rulesText";
 import { functions } from "../../src/functions/catalogue";
+import { callFormula } from "../tools/reference/callFormula";
+import { criteriaTables } from "../tools/reference/criteriaTables";
+import { type Declaration, declarations } from "../tools/reference/declarations";
+import { referenceText } from "../tools/reference/referenceText";
+import { faultsOf, rulesText } from "../tools/reference/rulesText";
 
 let declared: Declaration[];
 beforeAll(async () => {

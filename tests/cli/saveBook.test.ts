@@ -5,7 +5,7 @@ import { writeXlsx } from "hucre/xlsx";
 import { expect, test } from "vitest";
 import { perBook } from "../../src/cli/checkCommand";
 import { saveBook } from "../../src/cli/saveBook";
-import { RICH } from "../workbook/richBooks";
+import { RICH } from "../xlsx/richBooks";
 
 const at = (name: string) => join(mkdtempSync(join(tmpdir(), "gearproof-save-")), name);
 const plain = () => writeXlsx({ sheets: [{ name: "Own", rows: [["Panel"]] }] });

@@ -120,7 +120,7 @@ describe("JUDGE", () => {
 });
 
 describe("values through the worksheet", () => {
-  // Each value has its published check in tests/engineering or tests/criteria.
+  // Each value has its published check in tests/engineering or tests/standards.
   it.each<[string, unknown[], unknown]>([
     ["IRMINIMUM", [12, "NETA"], 5000],
     ["IRTESTVOLTAGE", [12, "neta"], 2500],

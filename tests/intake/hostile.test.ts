@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { decode } from "../../src/intake/decode";
-import { placeReadings } from "../../src/intake/place";
-import { readExport } from "../../src/intake/readExport";
+import { placeReadings } from "../../src/intake/place/placeReadings";
+import { decode } from "../../src/intake/table/decode";
+import { readExport } from "../../src/intake/table/readExport";
 import type { RecordKind } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { refill } from "../../src/sheets/refill";
-import { readBook, writeBook, writeCells } from "../../src/workbook/file";
+import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { sampleLineup } from "../support/lineups";
 
 const lineup = sampleLineup();

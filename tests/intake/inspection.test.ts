@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type ExportOptions, readExport } from "../../src/intake/readExport";
+import { type ExportOptions, readExport } from "../../src/intake/table/readExport";
 
 const read = (lines: readonly string[], options: Partial<ExportOptions> = {}) => {
   const result = readExport(lines.join("\n"), { name: "export.csv", ...options });

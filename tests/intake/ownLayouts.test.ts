@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { guessMaps } from "../../src/intake/guessMaps";
-import { mappedTables } from "../../src/intake/mappedTables";
-import { placeReadings } from "../../src/intake/place";
-import { readExport } from "../../src/intake/readExport";
+import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
+import { mappedTables } from "../../src/intake/ownLayout/mappedTables";
+import { placeReadings } from "../../src/intake/place/placeReadings";
+import { readExport } from "../../src/intake/table/readExport";
 import type { CellValue } from "../../src/records/kind";
-import { protection } from "../../src/records/protection";
+import { protection } from "../../src/records/kinds/protection";
 import { rowsOf } from "../../src/records/rowsOf";
 import type { SheetCells, Snapshot } from "../../src/sheets/snapshot";
 import { equipped, sampleLineup } from "../support/lineups";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { placeReadings } from "../../src/intake/place";
-import { readExport } from "../../src/intake/readExport";
+import { placeReadings } from "../../src/intake/place/placeReadings";
+import { readExport } from "../../src/intake/table/readExport";
 import { evaluate } from "../../src/records/evaluate";
 import { keyIds, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";

@@ -1,19 +1,19 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { historyRows } from "../../src/intake/historyRows";
-import { placeReadings } from "../../src/intake/place";
-import { readExport } from "../../src/intake/readExport";
+import { placeReadings } from "../../src/intake/place/placeReadings";
+import { readExport } from "../../src/intake/table/readExport";
 import { rememberIntake, undoIntake } from "../../src/intake/undo";
 import { type CellValue, isBlank, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import type { CellWrite } from "../../src/sheets/cell";
+import type { LastIntake } from "../../src/sheets/lastIntake";
 import {
   HISTORY_COLUMNS,
   HISTORY_TABLE,
   historyUnwrites,
   historyWrites,
-} from "../../src/sheets/historySheet";
-import type { LastIntake } from "../../src/sheets/lastIntake";
+} from "../../src/sheets/ours/historySheet";
 import type { TableSnapshot } from "../../src/sheets/snapshot";
 import { longLineup } from "../support/lineups";
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { readBook, writeBook } from "../../src/workbook/file";
-import { markFile } from "../../src/workbook/fileMarks";
+import { readBook, writeBook } from "../../src/xlsx/file";
+import { markFile } from "../../src/xlsx/writeMarks";
 import { readJson } from "./outside";
 import {
   faultyPlan,

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { busJoints } from "../../src/lineup/busbar";
 import type { Panel } from "../../src/lineup/lineup";
-import { contact } from "../../src/records/contact";
+import { contact } from "../../src/records/kinds/contact";
 import { longLineup, sampleLineup } from "../support/lineups";
 
 /** A lineup of panels as `section type`, named by where they stand; a feeder where no type is said. */

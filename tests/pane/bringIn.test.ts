@@ -1,13 +1,14 @@
 import { describe, expect, test } from "vitest";
+import { applyChanges } from "../../src/excel/workbook";
 import { historyPlace } from "../../src/intake/historyRows";
-import { mappedTables } from "../../src/intake/mappedTables";
-import { placeReadings } from "../../src/intake/place";
-import { readExport } from "../../src/intake/readExport";
+import { mappedTables } from "../../src/intake/ownLayout/mappedTables";
+import { placeReadings } from "../../src/intake/place/placeReadings";
+import { readExport } from "../../src/intake/table/readExport";
 import { RECORD_KINDS } from "../../src/lineup/recordKinds";
 import { bringIn, takeBack } from "../../src/pane/readings/bringIn";
 import { type CellValue, isBlank } from "../../src/records/kind";
 import { sameCell } from "../../src/sheets/cell";
-import { HISTORY_TABLE } from "../../src/sheets/historySheet";
+import { HISTORY_TABLE } from "../../src/sheets/ours/historySheet";
 import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
 import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
@@ -15,10 +16,9 @@ import { addSheet, newBook, putBox } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";
 import type { Fault, Host } from "../../src/standin/host";
 import { standIn } from "../../src/standin/host";
-import { applyChanges } from "../../src/workbook/excel";
+import { builtExcel, copied, inExcel } from "../excel/excelSupport";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
-import { builtExcel, copied, inExcel } from "../workbook/excelSupport";
 import { standInHost, WATCH } from "./standInHost";
 
 /** Few sheets, since every batch is broken several times over. */

@@ -1,7 +1,7 @@
+import { applyChanges, applyFills, readExcel, rereadRows } from "../../src/excel/workbook";
 import type { Host as PaneHost, Watch } from "../../src/pane/host";
 import type { Host } from "../../src/standin/host";
-import { applyChanges, applyFills, readExcel, rereadRows } from "../../src/workbook/excel";
-import { inExcel } from "../workbook/excelSupport";
+import { inExcel } from "../excel/excelSupport";
 
 export const WATCH: Watch = { progress: () => {}, signal: new AbortController().signal };
 

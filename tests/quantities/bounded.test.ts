@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { judge, SENSES } from "../../src/criteria/judge";
 import { bounded, readBounded } from "../../src/quantities/bounded";
 import { readPlain } from "../../src/quantities/readPlain";
+import { judge, SENSES } from "../../src/standards/judge";
 
 const sides = ["above", "below"] as const;
 const read = (cell: unknown) => {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { evaluate } from "../../src/records/evaluate";
 import { evidenceOf } from "../../src/records/evidence";
-import { insulation } from "../../src/records/insulation";
+import { insulation } from "../../src/records/kinds/insulation";
 import { longLineup } from "../support/lineups";
 
 const lineup = longLineup(1);

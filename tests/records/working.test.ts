@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
-import { contact } from "../../src/records/contact";
-import { earthing } from "../../src/records/earthing";
 import { evaluate } from "../../src/records/evaluate";
 import { figure } from "../../src/records/figure";
-import { insulation } from "../../src/records/insulation";
 import { KINDS } from "../../src/records/kinds";
-import { torque } from "../../src/records/torque";
-import { withstand } from "../../src/records/withstand";
+import { contact } from "../../src/records/kinds/contact";
+import { earthing } from "../../src/records/kinds/earthing";
+import { insulation } from "../../src/records/kinds/insulation";
+import { torque } from "../../src/records/kinds/torque";
+import { withstand } from "../../src/records/kinds/withstand";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { rowOf, workingOf } from "../support/rowOf";

@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
+import { readExcel } from "../../src/excel/workbook";
 import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { bookOfPlan } from "../../src/standin/bookOfPlan";
 import { calculateRecords, snapshotOfBook } from "../../src/standin/calculate";
 import { typeInto } from "../../src/standin/edits";
-import { readExcel } from "../../src/workbook/excel";
+import { bigExcel, builtExcel, contents, inExcel } from "../excel/excelSupport";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
-import { bigExcel, builtExcel, contents, inExcel } from "../workbook/excelSupport";
 
 test("made from a plan directly, a workbook reads as the one that the adapter builds", async () => {
   const plan = filledPlan(longLineup(3), 1);

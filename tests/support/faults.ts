@@ -20,7 +20,7 @@ import {
   CONCESSION_COLUMNS,
   CONCESSION_SHEET,
   CONCESSION_TABLE,
-} from "../../src/sheets/concessionSheet";
+} from "../../src/sheets/ours/concessionSheet";
 import { asRecordTable } from "../../src/sheets/recordTable";
 import {
   addressOf,

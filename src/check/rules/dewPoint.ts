@@ -1,4 +1,4 @@
-import { dewLimit } from "../../criteria/dewLimit";
+import { dewLimit } from "../../standards/dewLimit";
 import { type Rule, rowName, said, where } from "../context";
 
 const PRACTICE = dewLimit.value;

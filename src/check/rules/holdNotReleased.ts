@@ -1,8 +1,8 @@
 import { type Lineup, sameName } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
-import { LINEUP } from "../../records/columns";
-import { inspection } from "../../records/inspection";
+import { LINEUP } from "../../records/columns/common";
 import { type Row, verdictOf } from "../../records/kind";
+import { inspection } from "../../records/kinds/inspection";
 import { isLeftOut } from "../../records/rowsOf";
 import { type Context, dayOf, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";

@@ -1,5 +1,5 @@
-import { sourceText } from "../../criteria/criterion";
-import { withstandTolerance } from "../../criteria/withstandTolerance";
+import { sourceText } from "../../standards/criterion";
+import { withstandTolerance } from "../../standards/withstandTolerance";
 import { type Rule, rowName, said, where } from "../context";
 
 /** A withstand test above the required voltage by more than the tolerance: it strained the insulation more than was agreed. */

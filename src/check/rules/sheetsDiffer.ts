@@ -1,5 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
-import { equipmentOf } from "../../sheets/equipmentSheet";
+import { equipmentOf } from "../../sheets/ours/equipmentSheet";
 import type { Context, Rule } from "../context";
 import type { Finding } from "../finding";
 

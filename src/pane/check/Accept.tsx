@@ -2,8 +2,8 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import { type ReactElement, useState } from "react";
 import type { Concession } from "../../check/finding";
+import { messages } from "../../messages/en/pane";
 import { Entry } from "../Entry";
-import { messages } from "../messages";
 
 const text = messages.check;
 const FIELDS = [

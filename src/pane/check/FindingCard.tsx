@@ -4,8 +4,8 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { Concession, Finding } from "../../check/finding";
+import { messages } from "../../messages/en/pane";
 import { useLocale } from "../locale";
-import { messages } from "../messages";
 import { Accept } from "./Accept";
 
 const text = messages.check;

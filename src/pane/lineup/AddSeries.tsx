@@ -5,7 +5,7 @@ import type { ReactElement } from "react";
 import { FormProvider, useForm, useWatch } from "react-hook-form";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
 import { series } from "../../lineup/series";
-import { messages } from "../messages";
+import { messages } from "../../messages/en/pane";
 import { Fields } from "./Fields";
 import type { Field } from "./fields";
 

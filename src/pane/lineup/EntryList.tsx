@@ -3,7 +3,7 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import { type ReactElement, useState } from "react";
 import { get, useFieldArray, useFormContext } from "react-hook-form";
-import { messages } from "../messages";
+import { messages } from "../../messages/en/pane";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
 import type { ListFields } from "./fields";

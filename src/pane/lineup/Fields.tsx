@@ -5,9 +5,9 @@ import InputLabel from "@mui/material/InputLabel";
 import NativeSelect from "@mui/material/NativeSelect";
 import { type ReactElement, useId, useState } from "react";
 import { useController } from "react-hook-form";
+import { messages } from "../../messages/en/pane";
 import { readReading } from "../../quantities/readReading";
 import { type Locale, useLocale } from "../locale";
-import { messages } from "../messages";
 import type { Field } from "./fields";
 
 /** Fields of a form below each other, each with what is wrong with it. */

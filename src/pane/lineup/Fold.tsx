@@ -3,7 +3,7 @@ import ButtonBase from "@mui/material/ButtonBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, type ReactNode, useId } from "react";
-import { messages } from "../messages";
+import { messages } from "../../messages/en/pane";
 
 /** A part of the form under its title; it opens and closes. Closed parts are not made. */
 export function Fold({

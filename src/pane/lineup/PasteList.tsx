@@ -3,8 +3,8 @@ import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useId, useMemo, useState } from "react";
-import { readPanelList } from "../../intake/readPanelList";
-import { messages } from "../messages";
+import { readPanelList } from "../../intake/table/readPanelList";
+import { messages } from "../../messages/en/pane";
 
 const text = messages.lineup;
 

@@ -1,12 +1,12 @@
 import Box from "@mui/material/Box";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo } from "react";
+import { messages } from "../../messages/en/pane";
 import { isBlank } from "../../records/kind";
 import type { Plan } from "../../sheets/plan";
 import { reconcile } from "../../sheets/reconcile";
 import { recordTables } from "../../sheets/recordTable";
 import type { Snapshot } from "../../sheets/snapshot";
-import { messages } from "../messages";
 
 const text = messages.lineup;
 /** So many rows set aside are named. */

@@ -1,5 +1,3 @@
-import { CABLE_WAVES } from "../../criteria/cableTest";
-import { BASES } from "../../criteria/criterion";
 import { bolts, proofStress } from "../../engineering/bolts";
 import { curves } from "../../engineering/curves";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
@@ -7,6 +5,8 @@ import { OWN_QUANTITIES } from "../../lineup/lineup";
 import { RECORD_KINDS } from "../../lineup/recordKinds";
 import { ITEM_KINDS, POINT_TYPES } from "../../lineup/settings";
 import { KINDS } from "../../records/kinds";
+import { CABLE_WAVES } from "../../standards/cableTest";
+import { BASES } from "../../standards/criterion";
 
 /** One field of a form: where it stands in the lineup, and what it holds. */
 export interface Field {

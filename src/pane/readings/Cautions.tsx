@@ -1,8 +1,8 @@
 import Box from "@mui/material/Box";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
+import { messages } from "../../messages/en/pane";
 import type { RecordKind } from "../../records/kind";
-import { messages } from "../messages";
 
 /** What can hurt someone in this test, and who decides. */
 export function Cautions({ kind }: { kind: RecordKind }): ReactElement | undefined {

@@ -1,10 +1,10 @@
 import Stack from "@mui/material/Stack";
 import type { ReactElement } from "react";
-import { FIELDS } from "../../intake/fields";
-import { LEFT_OUT } from "../../intake/mappedTo";
+import { FIELDS } from "../../intake/words/fields";
+import { LEFT_OUT } from "../../intake/words/mappedTo";
+import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
 import { Choice } from "../Choice";
-import { messages } from "../messages";
 
 /** What a column can hold: fields of exports, and columns of records by their headers. */
 const HEADERS = new Map(

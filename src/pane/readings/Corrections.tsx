@@ -2,12 +2,12 @@ import Box from "@mui/material/Box";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
-import { ENCODINGS } from "../../intake/decode";
-import type { ExportTable } from "../../intake/readExport";
-import type { Seen } from "../../intake/seen";
+import { ENCODINGS } from "../../intake/table/decode";
+import type { Seen } from "../../intake/table/evidence";
+import type { ExportTable } from "../../intake/table/readExport";
+import { messages } from "../../messages/en/pane";
 import { Choice } from "../Choice";
 import { Entry } from "../Entry";
-import { messages } from "../messages";
 import { ColumnChoices } from "./ColumnChoices";
 import type { Said } from "./said";
 

@@ -5,14 +5,14 @@ import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, Suspense, startTransition, useState } from "react";
 import type { JudgedTable } from "../../check/context";
 import type { Lineup } from "../../lineup/lineup";
+import { messages } from "../../messages/en/pane";
 import { type EvidenceLine, evidenceOf } from "../../records/evidence";
 import { isBlank, verdictOf } from "../../records/kind";
+import { picturesOf } from "../../report/pictures";
+import { STANDING } from "../../report/standing";
 import { type Locale, shownCell, useLocale } from "../locale";
-import { messages } from "../messages";
-import { picturesOf } from "../plots/pictures";
-import { STANDING } from "../standing";
 
-const Picture = lazy(() => import("../plots/Picture"));
+const Picture = lazy(() => import("./Picture"));
 const text = messages.readings;
 const PARTS = ["given", "entry", "worked", "limit", "judged"] as const;
 

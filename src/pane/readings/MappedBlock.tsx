@@ -3,14 +3,14 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
-import { mappedTables, readBlock } from "../../intake/mappedTables";
+import { mappedTables, readBlock } from "../../intake/ownLayout/mappedTables";
 import type { Lineup } from "../../lineup/lineup";
+import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
 import { a1 } from "../../sheets/address";
 import type { Snapshot } from "../../sheets/snapshot";
 import type { TableMap } from "../../sheets/tableMap";
 import { Choice } from "../Choice";
-import { messages } from "../messages";
 import { ColumnChoices } from "./ColumnChoices";
 
 const text = messages.layouts;

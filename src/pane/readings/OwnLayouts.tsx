@@ -2,9 +2,10 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
-import { guessMaps } from "../../intake/guessMaps";
-import { joinedWords, readSynonyms } from "../../intake/synonyms";
+import { guessMaps } from "../../intake/ownLayout/guessMaps";
+import { joinedWords, readSynonyms } from "../../intake/words/synonyms";
 import type { Lineup } from "../../lineup/lineup";
+import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
 import { type Remembered, rememberedOf } from "../../sheets/remembered";
 import type { Snapshot } from "../../sheets/snapshot";
@@ -12,7 +13,6 @@ import { readMapFile, type TableMap, writeMapFile } from "../../sheets/tableMap"
 import { FileButton } from "../FileButton";
 import { Fold } from "../lineup/Fold";
 import { saveFile } from "../lineup/saveFile";
-import { messages } from "../messages";
 import type { StepProps } from "../shared";
 import { MappedBlock } from "./MappedBlock";
 

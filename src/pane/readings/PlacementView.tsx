@@ -3,11 +3,11 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
-import type { PlacedCell, Placement, Suggestion } from "../../intake/placement";
+import type { PlacedCell, Placement, Suggestion } from "../../intake/place/placement";
+import { messages } from "../../messages/en/pane";
 import { type CellValue, keyIds, rowKey } from "../../records/kind";
 import type { RecordTable } from "../../sheets/recordTable";
 import { shownCell, useLocale } from "../locale";
-import { messages } from "../messages";
 import type { Said } from "./said";
 
 const text = messages.readings;

@@ -1,5 +1,5 @@
 import { historyPlace, historyRows } from "../../intake/historyRows";
-import type { PlacedCell, Placement } from "../../intake/placement";
+import type { PlacedCell, Placement } from "../../intake/place/placement";
 import {
   historyWithout,
   rememberIntake,
@@ -7,13 +7,13 @@ import {
   withIntake,
   withoutIntake,
 } from "../../intake/undo";
+import type { LastIntake } from "../../sheets/lastIntake";
 import {
   HISTORY_TABLE,
   historyUnwrites,
   historyWrites,
   newHistory,
-} from "../../sheets/historySheet";
-import type { LastIntake } from "../../sheets/lastIntake";
+} from "../../sheets/ours/historySheet";
 import type { RecordTable } from "../../sheets/recordTable";
 import { type Remembered, rememberedOf } from "../../sheets/remembered";
 import { type Snapshot, tablesOf } from "../../sheets/snapshot";

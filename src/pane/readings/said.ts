@@ -1,7 +1,7 @@
-import type { Encoding } from "../../intake/decode";
-import { withMapping } from "../../intake/mappings";
-import type { Asked } from "../../intake/placement";
-import type { ExportOptions } from "../../intake/readExport";
+import type { Asked } from "../../intake/place/placement";
+import type { Encoding } from "../../intake/table/decode";
+import { withMapping } from "../../intake/table/exportMappings";
+import type { ExportOptions } from "../../intake/table/readExport";
 import type { ExportMapping } from "../../sheets/exportMapping";
 
 /** What the user has said about an export; whatever is not said is found by inspection. */

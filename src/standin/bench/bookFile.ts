@@ -1,14 +1,14 @@
 import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
+import { storedFormula } from "../../excel/storedFormula";
+import { memoryXml, readMemoryXml } from "../../memory/memory";
 import { toSerial } from "../../quantities/dates";
 import type { CellValue } from "../../records/kind";
 import { type Area, areaAddress, readArea } from "../../sheets/area";
+import { BookError } from "../../sheets/bookError";
 import { columnFormulas } from "../../sheets/columnFormulas";
 import { planFor } from "../../sheets/plan";
-import { BookError } from "../../workbook/bookError";
-import { storedFormula } from "../../workbook/excelFormula";
-import { finish, readMemory } from "../../workbook/finish";
-import { memoryXml, readMemoryXml } from "../../workbook/memory";
+import { finish, readMemory } from "../../xlsx/correctPackage";
 import { addSheet, type Book, newBook, newId, putBox, type Sheet, tableAt } from "../book";
 import { shown } from "../entered";
 import { type GridStyle, gridSizes, gridStyles } from "./gridLook";

@@ -1,7 +1,7 @@
 import { readLineup } from "../../lineup/readLineup";
 import type { Area } from "../../sheets/area";
+import { BookError } from "../../sheets/bookError";
 import { planFor } from "../../sheets/plan";
-import { BookError } from "../../workbook/bookError";
 import { addSheet, type Book, newBook } from "../book";
 import { bookOfPlan } from "../bookOfPlan";
 import { standIn } from "../host";

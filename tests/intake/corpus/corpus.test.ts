@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { decode } from "../../../src/intake/decode";
-import { delimited } from "../../../src/intake/delimited";
-import { guessMaps } from "../../../src/intake/guessMaps";
-import { mappedTables } from "../../../src/intake/mappedTables";
-import { placeReadings } from "../../../src/intake/place";
-import { readExport } from "../../../src/intake/readExport";
+import { guessMaps } from "../../../src/intake/ownLayout/guessMaps";
+import { mappedTables } from "../../../src/intake/ownLayout/mappedTables";
+import { placeReadings } from "../../../src/intake/place/placeReadings";
+import { decode } from "../../../src/intake/table/decode";
+import { delimited } from "../../../src/intake/table/delimited";
+import { readExport } from "../../../src/intake/table/readExport";
 import {
   type CellValue,
   keyIds,

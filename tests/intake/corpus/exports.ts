@@ -1,8 +1,8 @@
 import type { Lineup } from "../../../src/lineup/lineup";
-import { contact } from "../../../src/records/contact";
-import { insulation } from "../../../src/records/insulation";
 import { keyIds, type RecordKind, type Row, rowKey } from "../../../src/records/kind";
-import { withstand } from "../../../src/records/withstand";
+import { contact } from "../../../src/records/kinds/contact";
+import { insulation } from "../../../src/records/kinds/insulation";
+import { withstand } from "../../../src/records/kinds/withstand";
 import { pick, random, shown, spread } from "../../support/random";
 
 /**

@@ -1,8 +1,8 @@
 import { beforeAll, expect, test } from "vitest";
-import { guessMaps } from "../../../src/intake/guessMaps";
-import { mappedTables } from "../../../src/intake/mappedTables";
+import { guessMaps } from "../../../src/intake/ownLayout/guessMaps";
+import { mappedTables } from "../../../src/intake/ownLayout/mappedTables";
 import { keyIds, rowKey } from "../../../src/records/kind";
-import { readBook } from "../../../src/workbook/file";
+import { readBook } from "../../../src/xlsx/file";
 import { sampleLineup } from "../../support/lineups";
 import { madeBook } from "./layouts";
 

@@ -1,7 +1,5 @@
 import { type WriteSheet, writeXlsx } from "hucre/xlsx";
 import type { Lineup } from "../../../src/lineup/lineup";
-import { contact } from "../../../src/records/contact";
-import { insulation } from "../../../src/records/insulation";
 import {
   type CellValue,
   keyIds,
@@ -9,6 +7,8 @@ import {
   type Row,
   rowKey,
 } from "../../../src/records/kind";
+import { contact } from "../../../src/records/kinds/contact";
+import { insulation } from "../../../src/records/kinds/insulation";
 import { pick, random } from "../../support/random";
 import type { Truth } from "./exports";
 

@@ -1,0 +1,124 @@
+import { memoryXml, NAMESPACE, REMEMBERED_NAMESPACE, rememberedXml } from "../memory/memory";
+import { BookError } from "../sheets/bookError";
+import { sameCell } from "../sheets/cell";
+import type { Changes } from "../sheets/changes";
+import type { PlannedSheet } from "../sheets/plannedSheet";
+import { lookSteps } from "./applyLook";
+import { asCell } from "./cellValues";
+import { inBatches, OBJECT_BYTES, type Step, sentBytes, type Watched } from "./chunks";
+import { inWords } from "./errorWords";
+import { sameName } from "./prepareSheets";
+import { contentSteps, entrySteps } from "./writeContent";
+
+/**
+ * Writes rows into tables of ours, puts sheets of ours into the workbook, and keeps what it is to
+ * remember. Rows alone take one round trip; sheets and memory one more, which asks what is there.
+ *
+ * @throws {BookError} where a sheet of the user's is in the way, or what is to be written over is not
+ * what was read: nothing is changed then
+ */
+export const applyChanges = (
+  context: Excel.RequestContext,
+  { create = [], renew = [], change = [], remembered, lineup }: Changes,
+  watched: Watched = {},
+): Promise<void> =>
+  inWords("Writing into the workbook", async () => {
+    const { workbook } = context;
+    const { most } = watched;
+    const texts = [
+      ...(lineup ? [{ namespace: NAMESPACE, xml: memoryXml({ lineup }) }] : []),
+      ...(remembered ? [{ namespace: REMEMBERED_NAMESPACE, xml: rememberedXml(remembered) }] : []),
+    ].map((text) => ({ ...text, parts: workbook.customXmlParts.getByNamespace(text.namespace) }));
+    for (const { parts } of texts) parts.load("items/id");
+    const made = [...create, ...renew];
+    if (made.length > 0) workbook.tables.load("items/name,items/worksheet/name");
+    if (made.length > 0) workbook.worksheets.load("items/name");
+    if (texts.length + made.length > 0) {
+      const asked = change.map((one) => ask(context, one));
+      await context.sync();
+      for (const one of asked) refuseWhatChanged(one);
+    }
+    for (const { planned } of create) refuseWhatIsThere(context, planned);
+
+    const steps = [
+      ...made.flatMap(({ planned, writes }): Step[] => [
+        ...replaced(context, planned),
+        ...contentSteps(workbook.worksheets, planned, writes, false, most),
+        ...lookSteps(
+          () => workbook.worksheets.getItem(planned.sheet),
+          planned,
+          planned.rows.length,
+        ),
+      ]),
+      ...change.flatMap((one) =>
+        entrySteps(() => workbook.tables.getItem(one.table.name), one, most),
+      ),
+      ...texts.map(
+        ({ xml, parts }): Step => ({
+          bytes: sentBytes(xml) + OBJECT_BYTES,
+          queue: () => {
+            const [part] = parts.items;
+            if (part) part.setXml(xml);
+            else workbook.customXmlParts.add(xml);
+          },
+        }),
+      ),
+    ];
+    await inBatches(context, steps, watched);
+  });
+
+/** What stands where rows of a table are to be written over. */
+function ask(context: Excel.RequestContext, change: Change) {
+  const { table, writes } = change;
+  const body = context.workbook.tables.getItem(table.name).getDataBodyRange().untrack();
+  body.load("rowCount");
+  const rows = writes.flatMap(({ row }) => (row < table.rowCount ? [row] : []));
+  const first = rows.reduce((least, row) => Math.min(least, row), table.rowCount);
+  const height = rows.reduce((most, row) => Math.max(most, row), first) - first + 1;
+  const there = body
+    .getCell(first, 0)
+    .untrack()
+    .getResizedRange(height - 1, table.headers.length - 1)
+    .untrack();
+  if (rows.length > 0) there.load("values");
+  return { change, body, first, there };
+}
+
+type Change = NonNullable<Changes["change"]>[number];
+
+function refuseWhatChanged({ change, body, first, there }: ReturnType<typeof ask>): void {
+  const { table, writes } = change;
+  const isAsRead = writes.every(
+    ({ row, column }) =>
+      row >= table.rowCount ||
+      sameCell(asCell(there.values[row - first]?.[column]), table.cell(row, column)),
+  );
+  if (body.rowCount !== table.rowCount || !isAsRead)
+    throw new BookError(
+      `The table ${table.name} was changed since it was read; read the workbook again and do this once more. Nothing was changed.`,
+    );
+}
+
+function refuseWhatIsThere(
+  { workbook }: Excel.RequestContext,
+  { table, sheet }: PlannedSheet,
+): void {
+  if (workbook.tables.items.some(({ name }) => sameName(name, table)))
+    throw new BookError(
+      `The workbook has got the sheet "${sheet}" since it was read; read it again and do this once more. Nothing was changed.`,
+    );
+}
+
+/** Takes a sheet of ours away before a new one of its name comes. */
+function replaced({ workbook }: Excel.RequestContext, { sheet, table }: PlannedSheet): Step[] {
+  const there = workbook.worksheets.items.find(({ name }) => sameName(name, sheet));
+  if (!there) return [];
+  const isOurs = workbook.tables.items.some(
+    ({ name, worksheet }) => name === table && worksheet.name === there.name,
+  );
+  if (!isOurs)
+    throw new BookError(
+      `The workbook has a sheet "${there.name}" of its own, where the table ${table} should go; rename that sheet and try again. Nothing was changed.`,
+    );
+  return [{ bytes: OBJECT_BYTES, queue: () => there.delete() }];
+}

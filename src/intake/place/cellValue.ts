@@ -1,0 +1,133 @@
+import { convert } from "../../quantities/convert";
+import { quoted } from "../../quantities/quoted";
+import type { DecimalMark } from "../../quantities/readNumber";
+import { readReading } from "../../quantities/readReading";
+import { answer, type Result, refuse } from "../../quantities/result";
+import { splitReading } from "../../quantities/splitReading";
+import type { Unit } from "../../quantities/units";
+import { writeReading } from "../../quantities/writeReading";
+import type { CellValue, Column } from "../../records/kind";
+import { type DateOrder, readDate } from "../words/readDate";
+
+/** How the export writes its cells. */
+export interface Writing {
+  /** The unit of the export's column, where its title or row of units names one. */
+  readonly unit?: Unit;
+  readonly decimal?: DecimalMark;
+  readonly dates?: DateOrder;
+}
+
+/** Longest text that is taken over: a name or a remark, not a document. */
+const LONGEST = 250;
+
+/**
+ * The cell that an export's text becomes in a column of the records: a number in the column's unit
+ * where it is exact, canonical text such as "> 2 TΩ" where it is a bound, a serial day, or text.
+ *
+ * A number without a unit, in its cell or its column, is refused: nothing is guessed.
+ *
+ * @example cellValue("5,2", insulationReading, { unit: "GΩ", decimal: "," }) // 5200
+ */
+export const cellValue = (text: string, column: Column, writing: Writing): Result<CellValue> => {
+  switch (column.accepts?.type) {
+    case "number":
+    case "reading":
+      return measured(text, column, writing);
+    case "date":
+      return readDate(text, writing.dates);
+    case "list":
+      return listed(text, column.accepts.values);
+    default:
+      return plainText(text);
+  }
+};
+
+const measured = (
+  text: string,
+  { header, unit: target, accepts }: Column,
+  { unit, decimal }: Writing,
+): Result<CellValue> => {
+  if (target === undefined) return unitless(text, header, unit, decimal);
+  if (unit === undefined && splitReading(text)?.number && splitReading(text)?.unit === "")
+    return refuse(
+      "wrong",
+      `${quoted(text)} has no unit for ${header}; write it in the title, such as "${header.replace(` ${target}`, "")} (${target})", or in the cell.`,
+    );
+  const reading = readReading(text, { unit: unit ?? target, decimal });
+  if (!reading.ok) return reading;
+  const value = convert(reading.value.value, reading.value.unit, target);
+  if (!value.ok) return value;
+  const exact = reading.value.bound === "exact";
+  if (accepts?.type === "number") {
+    const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = accepts;
+    if (!exact)
+      return refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
+    if (value.value < least || value.value > most)
+      return refuse(
+        "range",
+        `${quoted(text)} is ${value.value} ${target}; ${header} takes ${least} to ${most} ${target}.`,
+      );
+  } else if (value.value < 0)
+    return refuse("range", `${quoted(text)} is negative; ${header} takes zero or more.`);
+  return answer(
+    exact ? value.value : writeReading({ ...reading.value, value: value.value, unit: target }),
+  );
+};
+
+/** A number for a column that has no unit of its own: a count, or a value in the unit that its row names. */
+const unitless = (
+  text: string,
+  header: string,
+  unit: Unit | undefined,
+  decimal: DecimalMark | undefined,
+): Result<CellValue> => {
+  const written = splitReading(text)?.unit || unit;
+  if (written)
+    return refuse(
+      "wrong",
+      `${header} has no unit to bring ${quoted(text)} to; right would be a plain number, in the unit that its row names where it names one, under a title without a unit.`,
+    );
+  const read = readReading(text, { unit: "%", decimal });
+  if (!read.ok) return read;
+  return read.value.bound === "exact"
+    ? answer(read.value.value)
+    : refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
+};
+
+/** Also in German, French and Spanish (from memory). */
+const OTHER_WORDS: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(
+    ["n", "none", "nil", "nein", "kein", "keine", "non"].map((no) => [no, "no"]),
+  ),
+  ...Object.fromEntries(["y", "ja", "oui", "sí", "si"].map((yes) => [yes, "yes"])),
+};
+
+const listed = (text: string, values: readonly string[]): Result<CellValue> => {
+  const word = text.trim().toLowerCase();
+  const meant = Object.hasOwn(OTHER_WORDS, word) ? OTHER_WORDS[word] : word;
+  const found = values.find((value) => value.toLowerCase() === meant);
+  return found === undefined
+    ? refuse(
+        "wrong",
+        `${quoted(text)} is none of ${values.map((value) => `"${value}"`).join(", ")}.`,
+      )
+    : answer(found);
+};
+
+/** Text as one line. What a spreadsheet would take for a formula or command is refused. */
+const plainText = (text: string): Result<CellValue> => {
+  const line = text.replace(/[\p{Cc}\p{Cf}\s]+/gu, " ").trim();
+  if (line === "")
+    return refuse("none", `${quoted(text)} holds nothing that can be seen, and is not taken over.`);
+  if (/^[=+\-@|]/.test(line.normalize("NFKC")))
+    return refuse(
+      "wrong",
+      `${quoted(text)} begins like a formula and is not taken over; write it without the sign in front.`,
+    );
+  return line.length > LONGEST
+    ? refuse(
+        "wrong",
+        `${quoted(text)} has ${line.length} characters; at most ${LONGEST} are taken over.`,
+      )
+    : answer(line);
+};

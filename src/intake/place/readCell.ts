@@ -1,0 +1,87 @@
+import { quoted } from "../../quantities/quoted";
+import { answer, type Result, refuse } from "../../quantities/result";
+import type { CellValue, Column } from "../../records/kind";
+import type { ExportTable } from "../table/readExport";
+import type { Written } from "../table/writtenFacts";
+import type { columnFor } from "../words/columnFor";
+import { lostUnit } from "../words/lostUnit";
+import type { DateOrder } from "../words/readDate";
+import type { ArrivalOptions } from "./arrivalOptions";
+import { cellValue } from "./cellValue";
+import type { RecordRows } from "./recordRows";
+
+/** What a line has for each column of the record kind, also those that the table lacks. */
+export const byColumn = (
+  { kind }: RecordRows,
+  written: ReadonlyMap<string, Written>,
+  find: typeof columnFor,
+): ReadonlyMap<Column, Written[]> => {
+  const found = new Map<Column, Written[]>();
+  for (const one of written.values()) {
+    const column = find(kind, one.field);
+    if (column === undefined) continue;
+    const sofar = found.get(column);
+    if (sofar) sofar.push(one);
+    else found.set(column, [one]);
+  }
+  return found;
+};
+
+/** The one text for a column. An instrument may be named by its Id and its serial number at once. */
+export const onlyOne = (
+  column: Column,
+  candidates: readonly Written[],
+  instruments: NonNullable<ArrivalOptions["instruments"]>,
+): Result<Written> => {
+  const [first, ...others] = candidates;
+  if (first === undefined) return refuse("none", `nothing is given for ${column.header}.`);
+  if (column.id === "instrument") {
+    const same = (one: string, other: string) =>
+      one.trim().toLowerCase() === other.trim().toLowerCase();
+    const known = candidates.flatMap(({ text }) =>
+      instruments.filter(({ id, serial }) => same(text, id) || same(text, serial)),
+    )[0];
+    const named = candidates.find(({ field }) => field === "instrument") ?? first;
+    return answer(known ? { ...named, text: known.id } : named);
+  }
+  const air = column.header.startsWith("Air") ? "air" : "temperature";
+  const nearer = candidates.find(({ field }) => field === air);
+  if (column.id === "temperature" && nearer) return answer(nearer);
+  const other = others.find(({ text }) => text !== first.text);
+  return other === undefined
+    ? answer(first)
+    : refuse(
+        "wrong",
+        `${quoted(first.title)} and ${quoted(other.title)} both give ${column.header}, ${quoted(first.text)} and ${quoted(other.text)}; right would be one of them.`,
+      );
+};
+
+export const readCell = (
+  { text, title, unit }: Written,
+  column: Column,
+  { decimal }: Pick<ExportTable, "decimal">,
+  dates: DateOrder | undefined,
+  wave: ArrivalOptions["wave"],
+): Result<CellValue> => {
+  const lost =
+    unit === undefined && column.unit !== undefined && lostUnit(text, title, column.unit);
+  if (lost) return refuse("wrong", lost);
+  const [, plain = text, after] = /^(.*\d.*?)\s*\b(AC|DC|rms)$/i.exec(text) ?? [];
+  const said = (after ?? /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1])
+    ?.toUpperCase()
+    .replace("RMS", "AC");
+  if (wave && said && said !== wave && column.need === "reading" && column.unit === "kV")
+    return refuse(
+      "wrong",
+      `${quoted(after ? text : title)} is of ${said}; the withstand test of this lineup is ${wave}.`,
+    );
+  const isOf = column.header.endsWith(" DC") ? "DC" : column.need === "reading" ? wave : undefined;
+  const value = cellValue(after && said === isOf ? plain : text, column, {
+    unit: unit ?? (column.unitIn === undefined ? undefined : column.unit),
+    decimal: decimal.mark,
+    dates,
+  });
+  return value.ok || decimal.mark !== undefined || !/[.,]/.test(text) || column.unit === undefined
+    ? value
+    : refuse(value.kind, `${value.reason} (The file: ${decimal.evidence}.)`);
+};

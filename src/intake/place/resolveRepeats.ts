@@ -1,0 +1,81 @@
+import { keyIds, rowKey } from "../../records/kind";
+import type { Arrival, Say } from "./arrival";
+import { isSameCell } from "./isSameCell";
+import type { RecordRows } from "./recordRows";
+
+/** What the lines for one row come to: their cells together, and the lines that gave them. */
+export interface Settled<T extends RecordRows> extends Arrival<T> {
+  readonly lines: readonly number[];
+  /** Earlier lines for the same row that say something else. */
+  readonly earlier: readonly Repeated<T>[];
+}
+
+/** A line, and those that say the same; of these it is the latest. */
+export interface Repeated<T extends RecordRows> extends Arrival<T> {
+  readonly lines: readonly number[];
+}
+
+/**
+ * Brings the lines for one row together. Lines that give a column different values are in conflict:
+ * the latest is taken where each has a date and time and one is the latest, else none.
+ *
+ * @param say is told of each line that is not taken, and why
+ */
+export const settle = <T extends RecordRows>(
+  arrivals: readonly Repeated<T>[],
+  say: Say,
+): Settled<T> | undefined => {
+  const [first] = arrivals;
+  if (first === undefined) return undefined;
+  if (agree(arrivals)) {
+    const cells = [...new Map(arrivals.flatMap((arrival) => arrival.cells))];
+    return { ...latestOf(arrivals), cells, lines: linesOf(arrivals), earlier: [] };
+  }
+
+  const lines = linesOf(arrivals);
+  const { kind, rows } = first.table;
+  const name = rowKey(rows[first.row] ?? {}, keyIds(kind));
+  const latest = latestOf(arrivals);
+  const open = arrivals.some(
+    (one) => one.when === undefined || (one !== latest && one.when === latest.when),
+  );
+  if (open) {
+    for (const line of lines)
+      say(
+        line,
+        `lines ${listed(lines)} give different values for ${name}; none of them is taken, since no date and time tell which is later. Right would be one line.`,
+      );
+    return undefined;
+  }
+  const earlier = arrivals.filter((arrival) => arrival !== latest);
+  for (const line of linesOf(earlier))
+    say(
+      line,
+      `line ${latest.line} gives other values for ${name} and is later; line ${latest.line} is taken.`,
+    );
+  return { ...latest, earlier };
+};
+
+const linesOf = (arrivals: readonly Repeated<RecordRows>[]) =>
+  arrivals.flatMap(({ lines }) => lines).sort((one, other) => one - other);
+
+const listed = (lines: readonly number[]) =>
+  lines.length <= 8
+    ? lines.join(" and ")
+    : `${lines.slice(0, 4).join(", ")} … ${lines.slice(-2).join(", ")}`;
+
+const latestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): Repeated<T> =>
+  arrivals.reduce((one, other) => ((other.when ?? 0) > (one.when ?? 0) ? other : one));
+
+/** Whether lines give each column one value. */
+export const agree = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): boolean => {
+  const [first, ...others] = arrivals;
+  const sofar = new Map(first?.cells);
+  for (const { cells, table } of others)
+    for (const [id, value] of cells) {
+      const before = sofar.get(id);
+      if (before !== undefined && !isSameCell(before, value, table.kind, id)) return false;
+      sofar.set(id, value);
+    }
+  return true;
+};

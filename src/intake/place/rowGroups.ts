@@ -1,0 +1,66 @@
+import type { CellValue } from "../../records/kind";
+import type { Arrival } from "./arrival";
+import type { RecordRows } from "./recordRows";
+import type { Repeated } from "./resolveRepeats";
+
+/** A line, and those that say the same, while they are gathered. */
+export type Gathered<T extends RecordRows> = {
+  -readonly [Part in keyof Arrival<T>]: Arrival<T>[Part];
+} & { readonly lines: number[] };
+
+/** The lines of one row, by what they read first, so that few must be compared. */
+type OfRow<T extends RecordRows> = Map<CellValue | undefined, Gathered<T>[]>;
+
+/** Gathers lines by the row that they belong to. Those that say the same are kept once, as the latest of them. */
+export const rowGroups = <T extends RecordRows>() => {
+  const groups = new Map<T, Map<number, OfRow<T>>>();
+  return {
+    /** Adds a line, and gives what it is kept as. */
+    add(arrival: Arrival<T>): Gathered<T> {
+      const rows = at(groups, arrival.table, () => new Map<number, OfRow<T>>());
+      const ofRow = at(rows, arrival.row, (): OfRow<T> => new Map());
+      const alike = at(ofRow, readingOf(arrival), (): Gathered<T>[] => []);
+      for (const one of alike)
+        if (saysTheSame(one, arrival)) {
+          one.lines.push(arrival.line);
+          return (arrival.when ?? 0) > (one.when ?? 0) ? Object.assign(one, arrival) : one;
+        }
+      const one = { ...arrival, lines: [arrival.line] };
+      alike.push(one);
+      return one;
+    },
+    all: (): readonly (readonly Repeated<T>[])[] =>
+      [...groups.values()].flatMap((rows) =>
+        [...rows.values()].map((ofRow) => [...ofRow.values()].flat()),
+      ),
+  };
+};
+
+const at = <K, V>(map: Map<K, V>, key: K, make: () => V): V => {
+  const before = map.get(key);
+  if (before !== undefined) return before;
+  const made = make();
+  map.set(key, made);
+  return made;
+};
+
+const readingOf = ({ table, cells }: Arrival<RecordRows>): CellValue | undefined => {
+  const { columns } = table.kind;
+  for (const [id, value] of cells)
+    if (columns.some((column) => column.id === id && column.need === "reading")) return value;
+  return undefined;
+};
+
+/** Whether two lines say the same; where both tell day and time, they may be of different times. */
+const saysTheSame = (one: Arrival<RecordRows>, other: Arrival<RecordRows>): boolean => {
+  const timed = one.when !== undefined && other.when !== undefined;
+  if (one.cells.length !== other.cells.length || (!timed && one.when !== other.when)) return false;
+  if (one.cells === other.cells) return true;
+  for (let at = 0; at < other.cells.length; at++) {
+    const [mine, theirs] = [one.cells[at], other.cells[at]];
+    if (mine === theirs) continue;
+    if (mine?.[0] !== theirs?.[0]) return false;
+    if (mine?.[1] !== theirs?.[1] && !(timed && mine?.[0] === "date")) return false;
+  }
+  return true;
+};

@@ -1,0 +1,124 @@
+import { onceFor } from "../../quantities/memoizeFor";
+import { quoted } from "../../quantities/quoted";
+import type { CellValue } from "../../records/kind";
+import { a1 } from "../../sheets/address";
+import { sameCell } from "../../sheets/cell";
+import type { RecordRows } from "./recordRows";
+import type { Settled } from "./resolveRepeats";
+
+/** A value for one cell of a record, by column id. */
+interface Entry {
+  readonly table: RecordRows;
+  readonly row: number;
+  readonly column: string;
+}
+
+/** What a line gives for a cell, as the layout has it. */
+interface Claim {
+  readonly line: number;
+  readonly value: CellValue;
+}
+
+/** What the lines of an export give for cells of somebody's own layout that several records share. */
+export interface SharedCells {
+  /** Why a cell takes nothing: lines give it different values. */
+  readonly contradicted: (entry: Entry) => string | undefined;
+  /** Why what a cell holds is not replaced: it is of records too that no line of the export is of. */
+  readonly ofOthers: (entry: Entry) => string | undefined;
+}
+
+/**
+ * In somebody's own layout one cell can hold what is true of several records, such as one temperature
+ * for the three phases. It takes what all lines for these records say; what they say differently, none.
+ */
+export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells => {
+  const claims = new Map<string, { readonly first: Claim; other?: Claim }>();
+  const given = new Map<RecordRows, Map<number, ReadonlySet<string>>>();
+  for (const { table, row, cells, line } of lines) {
+    const seen = table.table?.seen;
+    if (!seen) continue;
+    const rows = given.get(table) ?? new Map<number, ReadonlySet<string>>();
+    given.set(table, rows.set(row, new Set(cells.map(([column]) => column))));
+    for (const [column, value] of cells) {
+      const cell = cellOf({ table, row, column });
+      if (cell === undefined) continue;
+      const claim = { line, value: seen.written(row, table.at?.get(column) ?? 0, value) };
+      const there = claims.get(cell);
+      if (!there) claims.set(cell, { first: claim });
+      else if (!there.other && !sameCell(claim.value, there.first.value)) there.other = claim;
+    }
+  }
+  const without = new Map<string, number>();
+  return {
+    contradicted: (entry) => {
+      const cell = cellOf(entry);
+      const { first, other } = (cell && claims.get(cell)) || {};
+      return (
+        first &&
+        other &&
+        `${named(entry)} is one cell for several records, ${cell}, and lines ${first.line} and ${other.line} give it different values`
+      );
+    },
+    ofOthers: (entry) => {
+      const { table, column } = entry;
+      const cell = cellOf(entry);
+      if (cell === undefined) return undefined;
+      const count =
+        without.get(cell) ??
+        rowsWith(entry).filter((row) => !given.get(table)?.get(row)?.has(column)).length;
+      without.set(cell, count);
+      return count === 0
+        ? undefined
+        : `${named(entry)} is one cell for several records, ${cell}, and the export has no value for ${count} of them`;
+    },
+  };
+};
+
+const named = ({ table, column }: Entry): string =>
+  quoted(table.kind.columns.find(({ id }) => id === column)?.header ?? column);
+
+/** The cell of somebody's own layout that holds a value; record tables have a cell for each. */
+const cellOf = ({ table: { table, at }, row, column }: Entry): string | undefined => {
+  const position = at?.get(column);
+  const place = position === undefined ? undefined : table?.seen?.holds(row, position);
+  return place && `${a1(place.row, place.column)} of the sheet ${quoted(table?.sheet ?? "")}`;
+};
+
+/** Whether a cell holds a value of other rows of its table too. */
+export const isShared = (entry: Entry): boolean => rowsWith(entry).length > 1;
+
+/** Cells of records, and for each that several records share those of the others too. */
+export const withSharing = <T extends Entry>(cells: readonly T[]): T[] => {
+  const done = new Set<string>();
+  return cells.flatMap((cell) => {
+    const place = isShared(cell) ? cellOf(cell) : undefined;
+    if (place === undefined || done.has(place)) return [cell];
+    done.add(place);
+    return rowsWith(cell).map((row) => ({ ...cell, row }));
+  });
+};
+
+/** The rows of a table that have a value in the cell of an entry; none in a record table, where each has its own. */
+const rowsWith = (entry: Entry): readonly number[] => {
+  const { table, column } = entry;
+  const cell = table.table?.seen && cellOf(entry);
+  return (cell && rowsByCell(table)(column).get(cell)) || [];
+};
+
+/** The rows of a table that have a value in a cell, worked out once for each column. */
+const rowsByCell = onceFor((table: RecordRows) => {
+  const known = new Map<string, ReadonlyMap<string, readonly number[]>>();
+  return (column: string) => {
+    const before = known.get(column);
+    if (before) return before;
+    const found = new Map<string, number[]>();
+    for (const row of table.rows.keys()) {
+      const cell = cellOf({ table, row, column });
+      const rows = cell === undefined ? undefined : found.get(cell);
+      if (rows) rows.push(row);
+      else if (cell !== undefined) found.set(cell, [row]);
+    }
+    known.set(column, found);
+    return found;
+  };
+});

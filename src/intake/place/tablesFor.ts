@@ -1,0 +1,84 @@
+import { quoted } from "../../quantities/quoted";
+import { readUnit } from "../../quantities/readUnit";
+import { type Answer, answer, type Result, refuse } from "../../quantities/result";
+import { splitReading } from "../../quantities/splitReading";
+import { unitSize } from "../../quantities/units";
+import type { Column, RecordKind } from "../../records/kind";
+import type { ExportBlock } from "../table/readExport";
+import type { Written } from "../table/writtenFacts";
+import { columnFor } from "../words/columnFor";
+import { kindOfTest } from "../words/kindOfTest";
+import type { RecordRows } from "./recordRows";
+import { type Lost, lost } from "./rowFinder";
+
+/** The record tables that a line can belong to, by the test it names and by what it has read. */
+export const tablesFor = <T extends RecordRows>(
+  tables: readonly T[],
+  written: ReadonlyMap<string, Written>,
+  test: string,
+  exported: ExportBlock,
+): Answer<readonly T[]> | Lost => {
+  const ids = tables.map(({ kind }) => kind.id);
+  const named = test === "" ? undefined : kindOfTest(test, ids);
+  if (test !== "" && named === undefined)
+    return lost(
+      "test",
+      test,
+      tables.map(({ kind }) => kind.sheet),
+      `test ${quoted(test)} is none of the record tables here, which are ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
+    );
+  const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind.id === named);
+  const among = ofTest.filter(({ kind }) => hasReading(kind, written));
+  return among.length > 0 ? answer(among) : noReading(ofTest, written, exported);
+};
+
+/** Why a line has no reading for any of these tables. */
+const noReading = (
+  tables: readonly RecordRows[],
+  written: ReadonlyMap<string, Written>,
+  { columns }: ExportBlock,
+): Result<never> => {
+  const readings = tables.flatMap(({ kind }) =>
+    kind.columns.flatMap(({ need, header }) => (need === "reading" ? header : [])),
+  );
+  const wanted = [...new Set(readings)].join(", ");
+  const sources = columns.filter(({ field }) =>
+    tables.some(({ kind }) => field && columnFor(kind, field)?.need === "reading"),
+  );
+  if (sources.length === 0)
+    return refuse(
+      "none",
+      `there is no column with a reading; right would be one for ${wanted}, with its unit.`,
+    );
+  const given = sources.flatMap(({ field }) => written.get(field ?? "") ?? [])[0];
+  return given === undefined
+    ? refuse(
+        "none",
+        `has no reading: blank under ${sources.map(({ title }) => quoted(title)).join(" and ")}.`,
+      )
+    : refuse(
+        "wrong",
+        `${quoted(given.text)} under ${quoted(given.title)} is of another quantity than ${wanted}.`,
+      );
+};
+
+/** Whether a line has a reading of the kind's quantity, and no resistance that the kind cannot take. */
+const hasReading = (kind: RecordKind, written: ReadonlyMap<string, Written>): boolean =>
+  (!written.has("resistance") ||
+    columnFor(kind, "resistance") !== undefined ||
+    // Worked out from the readings, a resistance stands beside them.
+    kind.columns.some(({ id }) => id === "resistance")) &&
+  [...written.values()].some((one) => {
+    const column = columnFor(kind, one.field);
+    return column?.need === "reading" && isOfQuantity(one, column);
+  });
+
+const isOfQuantity = ({ text, unit }: Written, column: Column): boolean => {
+  const own = readUnit(splitReading(text)?.unit ?? "", unit ?? column.unit);
+  const known = own.ok ? own.value : unit;
+  return (
+    known === undefined ||
+    column.unit === undefined ||
+    unitSize(known).quantity === unitSize(column.unit).quantity
+  );
+};

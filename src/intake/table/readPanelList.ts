@@ -1,0 +1,111 @@
+import { parseCsv } from "hucre/csv";
+import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
+import { bare } from "../../lineup/lineup";
+import { quoted } from "../../quantities/quoted";
+import { readReading } from "../../quantities/readReading";
+
+/** A panel as a list gives it; what the list does not say is left out. */
+export interface ListedPanel {
+  readonly designation: string;
+  readonly name?: string;
+  readonly type: (typeof PANEL_TYPES)[number];
+  readonly section: string;
+  readonly breaker?: { readonly medium: (typeof BREAKER_MEDIA)[number]; readonly ratedA: number };
+}
+
+/** The panels of a list, and for each line that is none, why and what would be right. */
+export interface PanelList {
+  readonly panels: readonly ListedPanel[];
+  readonly problems: readonly { readonly line: number; readonly message: string }[];
+}
+
+const TITLES = {
+  designation: ["panel", "designation", "cubicle", "panel no", "no", "tag"],
+  name: ["name", "circuit", "description", "service", "feeder name"],
+  type: ["type", "panel type", "duty", "function"],
+  section: ["section", "bus section", "bus", "busbar"],
+  medium: ["breaker", "medium", "breaker type", "interrupter"],
+  ratedA: ["rated a", "rated current", "rating", "current", "in a", "a"],
+} as const;
+type Field = keyof typeof TITLES;
+const ORDER = Object.keys(TITLES) as Field[];
+
+/** Words that drawings use for a panel's type, besides ours. */
+const TYPE_WORDS: readonly (readonly [word: string, type: ListedPanel["type"]])[] = [
+  ...PANEL_TYPES.map((type) => [type, type] as const),
+  ["incoming", "incomer"],
+  ["outgoing", "feeder"],
+  ["coupler", "bus coupler"],
+  ["bus section", "bus coupler"],
+  ["bus tie", "bus coupler"],
+  ["bus riser", "riser"],
+  ["transformer", "transformer feeder"],
+  ["motor", "motor feeder"],
+  ["measurement", "metering"],
+  ["vt", "metering"],
+];
+
+/**
+ * Reads panels from a pasted list or drawing schedule: tab, semicolon or comma between its columns, with
+ * titles, or without them in the order designation, name, type, section, breaker medium, rated current.
+ * A panel without a type is a feeder; one without a section stands on that of the line before.
+ *
+ * @example readPanelList("Panel\tType\tSection\n=H01\tIncomer\tBus A").panels // [{ designation: "=H01", type: "incomer", section: "Bus A" }]
+ */
+export function readPanelList(text: string): PanelList {
+  const delimiter = ["\t", ";", ","].find((mark) => text.includes(mark)) ?? "\t";
+  const lines = parseCsv(text, { delimiter })
+    .map((cells, at) => ({ line: at + 1, cells: cells.map((cell) => String(cell ?? "").trim()) }))
+    .filter(({ cells }) => cells.some((cell) => cell !== ""));
+  const titles = (lines[0]?.cells ?? []).map(fieldOf);
+  const titled = titles.filter((field) => field !== undefined).length >= 2;
+  const fields = titled ? titles : ORDER;
+  const panels: ListedPanel[] = [];
+  const problems: { line: number; message: string }[] = [];
+  if (titled && !titles.includes("designation"))
+    return {
+      panels: [],
+      problems: [
+        {
+          line: 1,
+          message: 'no column is titled "Panel"; right would be a title for it, such as Panel',
+        },
+      ],
+    };
+  for (const { line, cells } of titled ? lines.slice(1) : lines) {
+    const at = (field: Field) => cells[fields.indexOf(field)] ?? "";
+    const read = panelOf(at, panels.at(-1)?.section ?? "Bus A");
+    if (typeof read === "string") problems.push({ line, message: read });
+    else panels.push(read);
+  }
+  return { panels, problems };
+}
+
+function panelOf(at: (field: Field) => string, section: string): ListedPanel | string {
+  const designation = at("designation");
+  if (designation === "") return "no designation; right would be one such as =H01";
+  const type = at("type") === "" ? "feeder" : typeOf(at("type"));
+  if (type === undefined)
+    return `${quoted(at("type"))} is no type of panel; right would be one of ${PANEL_TYPES.join(", ")}`;
+  const medium = BREAKER_MEDIA.find((one) => bare(at("medium")).includes(bare(one)));
+  if (medium === undefined && !["", "-", "none", "no"].includes(at("medium").toLowerCase()))
+    return `${quoted(at("medium"))} is no breaker's medium; right would be ${BREAKER_MEDIA.join(" or ")}, or nothing for a panel without a breaker`;
+  const current = readReading(at("ratedA"), { unit: "A" });
+  if (medium !== undefined && !current.ok) return `rated current of the breaker: ${current.reason}`;
+  return {
+    designation,
+    ...(at("name") === "" ? {} : { name: at("name") }),
+    type,
+    section: at("section") || section,
+    ...(medium !== undefined && current.ok
+      ? { breaker: { medium, ratedA: current.value.value } }
+      : {}),
+  };
+}
+
+const fieldOf = (title: string): Field | undefined =>
+  ORDER.find((field) => TITLES[field].some((word) => bare(word) === bare(title)));
+
+const typeOf = (text: string) =>
+  TYPE_WORDS.find(([word]) => bare(word) === bare(text))?.[1] ??
+  TYPE_WORDS.find(([word]) => bare(text).includes(bare(word)))?.[1];

@@ -1,0 +1,82 @@
+import type { ExportColumn, Says } from "../words/titles";
+import type { RowWithUnits } from "./unitsBeside";
+
+/** A line of a table, or the part of it that one phase, pole or combination has. */
+export interface ExportRow extends RowWithUnits {
+  /** For a line of a wide table: which cell of it each cell here was, −1 for what its title says. */
+  readonly from?: readonly number[];
+}
+
+/** A table with one reading a row: its columns, and what makes the rows of a line. */
+export interface Long {
+  readonly columns: readonly ExportColumn[];
+  /** The rows of a line; none where each line is one already. */
+  readonly rowsOf?: (row: RowWithUnits) => Iterable<ExportRow>;
+}
+
+const SAYS = ["position", "stage"] as const;
+
+/**
+ * A wide table, with a column for each phase, pole or combination, as one with a row for each. A line's
+ * cells that stand under no phase go with every one of its rows; a phase without a reading gives none.
+ *
+ * @param blanks true to keep the rows of phases without a reading
+ * @example longOf(columns).rowsOf?.({ line: 2, cells: ["=H01", "31", "32"] }) // a row for L1 and one for L2
+ */
+export const longOf = (columns: readonly ExportColumn[], blanks = false): Long => {
+  const groups = new Map<string, { says: Says; columns: ExportColumn[] }>();
+  for (const column of columns) {
+    if (!column.says) continue;
+    const key = JSON.stringify([column.says.position, column.says.stage]);
+    const group = groups.get(key);
+    if (group) group.columns.push(column);
+    else groups.set(key, { says: column.says, columns: [column] });
+  }
+  if (groups.size === 0) return { columns };
+
+  const shared = columns.filter(({ says }) => !says);
+  const said = SAYS.filter((field) => [...groups.values()].some(({ says }) => says[field]));
+  const measures: { field?: string; unit?: ExportColumn["unit"]; title: string }[] = [];
+  for (const { field, unit, title } of columns.filter(({ says }) => says))
+    if (!measures.some((one) => one.field === field && one.unit === unit))
+      measures.push({ field, unit, title });
+  const long: ExportColumn[] = [
+    ...shared.map((column, index) => ({ ...column, index })),
+    ...said.map((field, at) => ({ index: shared.length + at, title: field, field })),
+    ...measures.map((measure, at) => ({ ...measure, index: shared.length + said.length + at })),
+  ];
+  const parts = [...groups.values()].map(({ says, columns }) => ({
+    own: columns.map(({ index }) => index),
+    from: [
+      ...shared.map(({ index }) => index),
+      ...said.map(() => -1),
+      ...measures.map(
+        ({ field, unit }) =>
+          columns.find((column) => column.field === field && column.unit === unit)?.index ?? -1,
+      ),
+    ],
+    texts: said.map((field) => says[field] ?? ""),
+  }));
+  const width = columns.length;
+  return {
+    columns: long,
+    rowsOf: function* ({ line, cells, units, unclosed }) {
+      const torn = cells.slice(width).filter((cell) => cell !== "");
+      for (const { own, from, texts } of parts) {
+        if (!blanks && !unclosed && own.every((index) => (cells[index] ?? "") === "")) continue;
+        yield {
+          line,
+          from,
+          units,
+          ...(unclosed && { unclosed }),
+          cells: [
+            ...from.map((index, at) =>
+              index >= 0 ? (cells[index] ?? "") : (texts[at - shared.length] ?? ""),
+            ),
+            ...torn,
+          ],
+        };
+      }
+    },
+  };
+};

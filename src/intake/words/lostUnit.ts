@@ -1,0 +1,31 @@
+import { splitReading } from "../../quantities/splitReading";
+
+/** A question mark stands for a sign that an encoding did not have: `G?` for GΩ, `?C` for °C. */
+const LOST = /^(?=.*\?)[\p{L}?%·/]{1,6}$/u;
+const IN_TITLE = /^(.+?)\s*[([]\s*([^()[\]]+?)\s*[)\]]$/;
+
+/**
+ * The name of a title and the unit in its brackets, where signs of the unit were lost.
+ *
+ * @example lostInTitle("R 1 min (G?)") // { name: "R 1 min", unit: "G?" }
+ */
+export const lostInTitle = (title: string): { name: string; unit: string } | undefined => {
+  const [, name = "", unit = ""] = IN_TITLE.exec(title.slice(0, 200).trim()) ?? [];
+  return LOST.test(unit) ? { name, unit } : undefined;
+};
+
+/**
+ * Why a reading's unit cannot be read, where signs of it were lost in its cell or in its title; the same
+ * for every cell.
+ *
+ * @param right a unit that would be right
+ * @example lostUnit("52.5 G?", "R", "MΩ") // 'the unit "G?" has lost a sign, …'
+ */
+export const lostUnit = (text: string, title: string, right: string): string | undefined => {
+  const own = splitReading(text)?.unit ?? "";
+  const said = (unit: string, where: string) =>
+    `the unit "${unit}"${where} has lost a sign and cannot be read; right would be one such as ${right}, from a file exported as UTF-8.`;
+  if (own !== "") return LOST.test(own) ? said(own, "") : undefined;
+  const lost = lostInTitle(title);
+  return lost && said(lost.unit, ` in the title "${title}"`);
+};

@@ -1,0 +1,164 @@
+import { type DateOrder, daySerial, serialDay } from "../../quantities/dates";
+import { quoted } from "../../quantities/quoted";
+import { answer, type Result, refuse } from "../../quantities/result";
+import type { Seen } from "../table/evidence";
+
+/** Names of months by their first letters, without accents: English, German, French, Spanish. */
+const MONTHS: readonly RegExp[] = [
+  /^(?:jan|ene)/,
+  /^fe[bv]/,
+  /^(?:mar|mrz|maerz)/,
+  /^(?:apr|avr|abr)/,
+  /^ma[iy]/,
+  /^(?:jun|juin)/,
+  /^(?:jul|juil)/,
+  /^(?:aug|aou|ago)/,
+  /^sep/,
+  /^o[ck]t/,
+  /^nov/,
+  /^d[ei][cz]/,
+];
+const ISO = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ,].*)?$/;
+const NUMBERS = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d\d)(?:[ ,T].*)?$/;
+const DAY_NAMED = /^(\d{1,2})\.?[ -]*(\p{L}{3,10})[ .,-]*(\d{4}|\d\d)(?:[ ,T].*)?$/u;
+const MONTH_NAMED = /^(\p{L}{3,10})\.?[ -]+(\d{1,2})(?:st|nd|rd|th)?[ ,-]+(\d{4})(?:[ ,T].*)?$/u;
+/** Days that a spreadsheet writes as numbers: 1982 to 2099, so that no reading passes for one. */
+const SERIAL = /^(\d{5})(?:[.,](\d+))?$/;
+const [FIRST_SERIAL, LAST_SERIAL] = [30_000, 73_050];
+
+export type { DateOrder } from "../../quantities/dates";
+
+/**
+ * Whether dates such as 03/11/2026 have the day or the month first, from those that can be read one way
+ * only.
+ *
+ * @param place where the text at an index stands, for the sentence
+ */
+export const dateOrder = (
+  texts: Iterable<string>,
+  place: (index: number) => string = (index) => `line ${index + 1}`,
+): Seen<DateOrder | undefined> => {
+  const proofs: { [order in DateOrder]?: string } = {};
+  let open: string | undefined;
+  let index = -1;
+  let last: string | undefined;
+  for (const text of texts) {
+    index += 1;
+    if (text === last) continue;
+    last = text;
+    const order = orderIn(text.trim().slice(0, 40));
+    if (order === "open") open ??= `${quoted(text)} on ${place(index)}`;
+    else if (order) proofs[order] ??= `${quoted(text)} on ${place(index)}`;
+  }
+  const { "day-first": day, "month-first": month } = proofs;
+  if (day && month)
+    return {
+      value: undefined,
+      evidence: `no one order of day and month, because ${day} has the day first and ${month} the month`,
+      confidence: "open",
+    };
+  if (day ?? month)
+    return {
+      value: day ? "day-first" : "month-first",
+      evidence: `${day ? "day" : "month"} first, because ${day ?? month} can be read no other way`,
+      confidence: "certain",
+    };
+  return open
+    ? {
+        value: undefined,
+        evidence: `order of day and month unknown, because ${open} could be read either way and nothing else settles it`,
+        confidence: "open",
+      }
+    : {
+        value: undefined,
+        evidence: "no date that could be read two ways",
+        confidence: "certain",
+      };
+};
+
+/** The order that a date proves; "open" where it could be read either way, undefined where the question does not arise. */
+const orderIn = (text: string): DateOrder | "open" | undefined => {
+  const [, one, mark, two, year = ""] = NUMBERS.exec(text) ?? [];
+  if (one === undefined || mark === "." || one === two || mayBeYearFirst(one, mark, year))
+    return undefined;
+  const [first, second] = [Number(one), Number(two)];
+  if (first > 12) return second > 12 ? undefined : "day-first";
+  return second > 12 ? "month-first" : "open";
+};
+
+/** 26-11-03: the year could stand first. */
+const mayBeYearFirst = (one: string, mark: string | undefined, year: string) =>
+  mark === "-" && year.length === 2 && Number(one) >= 20 && Number(year) <= 31;
+
+/**
+ * A calendar day as a spreadsheet's serial number: `2026-11-03`, `03.11.2026`, `3-Nov-26`,
+ * `November 3, 2026`, or the serial number itself. What stands after it, such as the time, is passed
+ * over. With points the day comes first; a year of two digits is of this century.
+ *
+ * @param order of day and month, where the file shows it or the user has said it
+ * @example readDate("2026-11-03") // 46329
+ */
+export const readDate = (text: string, order?: DateOrder): Result<number> => {
+  const written = text.trim().slice(0, 40);
+  const iso = ISO.exec(written);
+  if (iso) return dayOf(text, iso[1], iso[2], iso[3]);
+  const serial = SERIAL.exec(written);
+  if (serial) return serialOf(text, Number(serial[1]));
+  const named = DAY_NAMED.exec(written);
+  if (named) return dayOf(text, named[3], monthOf(named[2]), named[1]);
+  const american = MONTH_NAMED.exec(written);
+  if (american) return dayOf(text, american[3], monthOf(american[1]), american[2]);
+
+  const [, one = "", mark, two, year] = NUMBERS.exec(written) ?? [];
+  if (year === undefined) return wrong(text);
+  if (order === undefined && mayBeYearFirst(one, mark, year))
+    return refuse("wrong", `${quoted(text)} could have the year first; ${RIGHT}`);
+  const shown = orderIn(written);
+  const known = mark === "." ? "day-first" : shown === "open" ? order : (shown ?? order);
+  if (known === undefined && one !== two)
+    return refuse("wrong", `${quoted(text)} could have the day or the month first; ${RIGHT}`);
+  return known === "month-first" ? dayOf(text, year, one, two) : dayOf(text, year, two, one);
+};
+
+const monthOf = (name = ""): string => {
+  const plain = name.toLowerCase().normalize("NFD").replace(/\p{M}/gu, "");
+  return String(MONTHS.findIndex((month) => month.test(plain)) + 1);
+};
+
+const serialOf = (text: string, serial: number): Result<number> =>
+  serial >= FIRST_SERIAL && serial <= LAST_SERIAL ? answer(serial) : wrong(text);
+
+const dayOf = (text: string, year = "", month = "", day = ""): Result<number> => {
+  const whole = year.length === 2 ? `20${year}` : year;
+  const iso = `${whole}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
+  const serial = daySerial(iso);
+  return Number.isFinite(serial) && serialDay(serial) === iso ? answer(serial) : wrong(text);
+};
+
+const RIGHT = "write it as 2026-11-25.";
+const wrong = (text: string) => refuse("wrong", `${quoted(text)} is not a date; ${RIGHT}`);
+
+const TIME =
+  /(?:^|[T ,])(\d{1,2}):(\d\d)(?::(\d\d)(?:[.,]\d+)?)?(?: ?([AP])\.?M\.?)?(?:Z|[+-]\d\d:?\d\d)?$/i;
+/** A day's fraction, as a spreadsheet keeps a time: alone, or after a serial day. */
+const FRACTION = /^(?:\d{5}|0)?[.,](\d+)$/;
+
+/**
+ * The time of day in a text such as `09:14`, `2:14:30 PM` or `2026-11-03T09:14:30Z`, as a fraction of a
+ * day. The offset to universal time is passed over: what counts is the clock on site.
+ *
+ * @example readTime("6:00 PM") // 0.75
+ */
+export const readTime = (text: string): number | undefined => {
+  const written = text.trim().slice(-40);
+  const [, hour, minute, second, half] = TIME.exec(written) ?? [];
+  if (minute === undefined) {
+    const fraction = FRACTION.exec(written)?.[1];
+    return fraction === undefined ? undefined : Number(`0.${fraction}`);
+  }
+  const [hours, minutes, seconds] = [Number(hour), Number(minute), Number(second ?? 0)];
+  if (minutes > 59 || seconds > 59 || hours > (half ? 12 : 23) || (half && hours === 0))
+    return undefined;
+  const noon = half === undefined ? hours : (hours % 12) + (/p/i.test(half) ? 12 : 0);
+  return (noon * 3600 + minutes * 60 + seconds) / 86400;
+};

@@ -1,0 +1,125 @@
+import { quoted } from "../../quantities/quoted";
+import { answer, type Result, refuse } from "../../quantities/result";
+
+/**
+ * How the three phases are lettered: R Y B after colours that were in use before (common practice). The
+ * same letter can stand for another phase in another scheme.
+ */
+const SCHEMES = ["RYB", "RST", "ABC", "UVW"] as const;
+
+const TOKEN = /EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G|L?[123]|[RYSTABCUVW]/y;
+const EARTH = /^(?:EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G)$/;
+const FILLERS =
+  /\b(?:PHASES?|PH|POLES?|BETWEEN|TO|AND|VS|VERSUS|AGAINST|CONTACTS?|GAP|LEITER|POL|PÔLES?|PHASEN|GEGEN|UND|ZWISCHEN|FASES?|POLOS?|ENTRE|ET|Y(?= (?:L?[123]|PE)\b))\b/g;
+const OPEN = /\b(?:OPEN|ACROSS|OFFEN|OUVERT|ABIERTO)\b/g;
+const RIGHT = 'right would be, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
+
+/**
+ * Makes the reader of an export's phases, poles and combinations: `R-E`, `A to earth`, `L12`,
+ * `across pole 2`, `L1-L1'` become `L1-E`, `L1-E`, `L1-L2`, `L2 open`, `L1 open`.
+ *
+ * Which letters the export uses tells the scheme: `B` is L2 beside A and C, L3 beside R and Y. A
+ * letter that two possible schemes read differently is refused.
+ *
+ * @param texts every position of the export, by which the scheme is known
+ * @example positionReader(["R-E", "Y-E", "B-E"])("B-E") // "L3-E"
+ */
+export const positionReader = (texts: Iterable<string>): ((text: string) => Result<string>) => {
+  const letters = new Set<string>();
+  for (const text of new Set(texts))
+    for (const token of tokensOf(text)?.tokens ?? []) if (isLetter(token)) letters.add(token);
+  const schemes = SCHEMES.filter((scheme) => [...letters].every((one) => scheme.includes(one)));
+  return (text) => readPosition(text, schemes);
+};
+
+/** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
+const SHORT_WORDS = /^(?:CB|BB)$/i;
+
+/**
+ * Whether a title names a phase, a pole or a combination. A digit alone may be anything, a letter alone is
+ * one only beside the others of its scheme, and letters of two schemes, as in CT or VT, are none.
+ */
+export const namesPosition = (text: string): boolean => {
+  const tokens = tokensOf(text)?.tokens ?? [];
+  const phases = tokens.filter((token) => !EARTH.test(token));
+  const letters = tokens.filter(isLetter);
+  return (
+    phases.length > 0 &&
+    tokens.length <= 2 &&
+    !SHORT_WORDS.test(text) &&
+    SCHEMES.some((scheme) => letters.every((letter) => scheme.includes(letter))) &&
+    !/[()[\]/]/.test(text) &&
+    !/^[\d\s.,-]+$/.test(text) &&
+    !/^\p{L}$/u.test(text)
+  );
+};
+
+/** Whether texts are the three letters of one scheme, and so the phases. */
+export const areSchemeLetters = (texts: readonly string[]): boolean =>
+  SCHEMES.some((scheme) => [...scheme].every((letter) => texts.includes(letter)));
+
+const readPosition = (text: string, schemes: readonly string[]): Result<string> => {
+  const parts = tokensOf(text);
+  if (!parts) return refuse("wrong", `${quoted(text)} is no phase, pole or combination; ${RIGHT}.`);
+  const lettered = parts.tokens.some(isLetter);
+  if (lettered && schemes.length === 0)
+    return refuse(
+      "wrong",
+      `${quoted(text)}: the file mixes phase letters of more than one kind (R Y B, R S T, A B C, U V W); use L1, L2, L3.`,
+    );
+  const meanings = [
+    ...new Set(
+      (lettered ? schemes : [""]).map((scheme) => combine(parts.tokens, parts.open, scheme)),
+    ),
+  ];
+  const [meaning] = meanings;
+  if (meanings.length > 1)
+    return refuse(
+      "wrong",
+      `${quoted(text)} could be ${meanings.join(" or ")}, since the file does not show which letters it uses; use L1, L2, L3.`,
+    );
+  return meaning
+    ? answer(meaning)
+    : refuse("wrong", `${quoted(text)} is no phase, pole or combination; ${RIGHT}.`);
+};
+
+const isLetter = (token: string) => /^[RYSTABCUVW]$/.test(token);
+
+/** The earth and phase marks of a text in order; undefined where anything else stands in it. */
+const tokensOf = (text: string): { tokens: string[]; open: boolean } | undefined => {
+  if (text.length > 40) return undefined;
+  const upper = text.normalize("NFKC").toUpperCase();
+  const open = new RegExp(OPEN).test(upper);
+  const rest = upper
+    .replace(OPEN, " ")
+    .replace(FILLERS, " ")
+    .replace(/[\s\p{P}+]/gu, "");
+  const tokens: string[] = [];
+  const token = new RegExp(TOKEN);
+  while (token.lastIndex < rest.length) {
+    const [found] = token.exec(rest) ?? [];
+    if (found === undefined) return undefined;
+    tokens.push(found);
+  }
+  // "R L1" is the resistance of L1, and no phase R against L1.
+  if (tokens.some(isLetter) && tokens.some((one) => /\d/.test(one))) return undefined;
+  return tokens.length > 0 ? { tokens, open } : undefined;
+};
+
+/** One phase, one phase to earth, two phases, or one phase across its open pole; undefined for what is none. */
+const combine = (tokens: readonly string[], open: boolean, scheme: string): string | undefined => {
+  const earths = tokens.filter((token) => EARTH.test(token)).length;
+  const phases = tokens
+    .filter((token) => !EARTH.test(token))
+    .map((token) => (/\d/.test(token) ? Number(token.at(-1)) : scheme.indexOf(token) + 1));
+  const [first = 0, second] = phases;
+  if (tokens.length > 2 || first === 0 || second === 0) return undefined;
+  if (second === undefined) {
+    if (earths === 0) return open ? `L${first} open` : `L${first}`;
+    return open ? undefined : `L${first}-E`;
+  }
+  if (first === second) return `L${first} open`;
+  if (open) return undefined;
+  const [low, high] = first < second ? [first, second] : [second, first];
+  return low === 1 && high === 3 ? "L3-L1" : `L${low}-L${high}`;
+};

@@ -1,0 +1,111 @@
+import { readUnit } from "../../quantities/readUnit";
+import { type Unit, unitSize } from "../../quantities/units";
+import { KINDS } from "../../records/kinds";
+import { FIELDS, fieldOf, plainWords } from "./fields";
+import { lostInTitle } from "./lostUnit";
+import { type TitleWords, titleWords } from "./synonyms";
+
+export interface Title {
+  readonly field?: string;
+  readonly unit?: Unit;
+}
+
+/** A title's name and unit: `R (MΩ)`, `R [GΩ]`, `R/MΩ`, `R in MΩ`, `R, MΩ`, `R MΩ`. */
+const WITH_UNIT = [
+  /^(.+?)\s*[([]\s*([^()[\]]+?)\s*[)\]]$/,
+  /^(.+?)\s*\/\s*([^/]+)$/,
+  /^(.+?)\s+in\s+(\S+)$/,
+  /^(.+?)[\s,_]+([^\s_]+(?:\s(?:AC|DC|r\.?m\.?s\.?))?)$/i,
+];
+const SHIPPED = titleWords();
+const WAVE = /\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i;
+
+/** The name of a title and the unit that it ends with; the unit is left where it is none that is known. */
+export const splitTitle = (title: string): { readonly name: string; readonly unit?: Unit } => {
+  const text = tidy(title);
+  for (const form of WITH_UNIT) {
+    const [, name = "", written = ""] = form.exec(text) ?? [];
+    const unit = readUnit(written.replace(WAVE, ""));
+    if (unit.ok) return { name, unit: unit.value };
+  }
+  const alone = readUnit(text.replace(/^[([]|[)\]]$/g, ""));
+  return alone.ok && !/^[a-z]$/i.test(text) ? { name: "", unit: alone.value } : { name: text };
+};
+
+const tidy = (title: string) => title.slice(0, 200).trim().replace(/\s+/g, " ");
+
+/**
+ * What a column's title says: the field, by its trade word, and the unit, if it carries one.
+ *
+ * @param given the field that the user has named for this title, which then counts alone
+ * @param other words for fields besides the trade's English ones
+ * @example readTitle("Insulation resistance [GΩ]") // { field: "resistance", unit: "GΩ" }
+ */
+export const readTitle = (title: string, given?: string, other: TitleWords = SHIPPED): Title => {
+  if (given !== undefined) return titleIn(title, given, other);
+  // The same few titles are looked at again for every delimiter and on every page.
+  const known = READ.get(other) ?? new Map<string, Title>();
+  READ.set(other, known);
+  const before = known.get(title);
+  if (before) return before;
+  const read = titleIn(title, undefined, other);
+  if (known.size > MOST_READ) known.clear();
+  if (title.length < 200) known.set(title, read);
+  return read;
+};
+
+const MOST_READ = 5000;
+const READ = new WeakMap<TitleWords, Map<string, Title>>();
+
+const titleIn = (title: string, given: string | undefined, other: TitleWords): Title => {
+  const text = tidy(title);
+  const named = (name: string) => fieldOf(name) ?? other(name);
+  const own = OWN_HEADERS.get(text);
+  const field = given ?? own?.field ?? named(text);
+  if (own && given === undefined) return own;
+  for (const form of WITH_UNIT) {
+    const [, name = "", written = ""] = form.exec(text) ?? [];
+    const unit = readUnit(written.replace(WAVE, ""));
+    const meant = given ?? named(name);
+    // A title of ours with its unit in brackets: "Conductor (°C)" is no conductor, "Applied (N·m)" no voltage.
+    const ours = unit.ok && given === undefined && OWN_NAMES.get(ownName(name, unit.value));
+    const isOther = unit.ok && FIELDS[meant ?? ""]?.quantity !== unitSize(unit.value).quantity;
+    if (ours && field === undefined && isOther) return ours;
+    if (!unit.ok || meant === undefined || (field !== undefined && given === undefined)) continue;
+    const size = unitSize(unit.value).quantity;
+    if (meant === "time" && size === "time") return { field: "duration", unit: unit.value };
+    const quantity = FIELDS[meant]?.quantity;
+    if (quantity === undefined || quantity === size) return { field: meant, unit: unit.value };
+  }
+  const lost = field === undefined ? lostInTitle(text) : undefined;
+  const meant = lost && named(lost.name);
+  return { field: FIELDS[meant ?? ""]?.quantity === undefined ? field : meant };
+};
+
+const ownName = (name: string, unit: Unit) => `${plainWords(name)} ${unit}`;
+
+/** The headers of our own record tables, whose unit is the column's. */
+const OWN_HEADERS: ReadonlyMap<string, Title> = new Map(
+  KINDS.flatMap(({ columns }) =>
+    columns
+      .filter(({ role, unit }) => role === "entry" && unit !== undefined)
+      .map(({ id, header, unit }): [string, Title] => [header, { field: id, unit }]),
+  ),
+);
+
+/** Other names of theirs that their unit makes sure (practice). */
+const OTHER_NAMES: Readonly<Record<string, readonly string[]>> = {
+  "Applied N·m": ["Applied torque", "Torque applied", "Measured torque"],
+  "Injected A": ["Primary injected", "Injected primary"],
+  "Secondary A": ["Secondary measured", "Measured secondary"],
+};
+
+/** The same by their name in plain words and their unit. */
+const OWN_NAMES: ReadonlyMap<string, Title> = new Map(
+  [...OWN_HEADERS].flatMap(([header, title]): [string, Title][] => {
+    const { name, unit } = splitTitle(header);
+    return unit === undefined || name === ""
+      ? []
+      : [name, ...(OTHER_NAMES[header] ?? [])].map((one) => [ownName(one, unit), title]);
+  }),
+);

@@ -1,0 +1,87 @@
+import * as z from "zod/mini";
+import { quoted } from "../../quantities/quoted";
+import { answer, type Result, refuse } from "../../quantities/result";
+import { isField, plainWords } from "./fields";
+import de from "./synonyms/de.json";
+import es from "./synonyms/es.json";
+import fr from "./synonyms/fr.json";
+
+/** Words that titles use for a field: field -> words. */
+export type Synonyms = Readonly<Record<string, readonly string[]>>;
+
+/** German, French and Spanish titles of the common columns (from memory). */
+const SHIPPED: readonly Synonyms[] = [de, fr, es];
+
+/**
+ * The words of both, each once.
+ *
+ * @example joinedWords({ object: ["Veld"] }, { object: ["Kast"] }) // { object: ["Veld", "Kast"] }
+ */
+export const joinedWords = (one: Synonyms = {}, other: Synonyms = {}): Synonyms =>
+  Object.fromEntries(
+    [...new Set([...Object.keys(one), ...Object.keys(other)])].map((field) => [
+      field,
+      [...new Set([...(one[field] ?? []), ...(other[field] ?? [])])],
+    ]),
+  );
+
+/** Tells the field that a title without its unit names, where it is known. */
+export type TitleWords = (title: string) => string | undefined;
+
+/**
+ * The reader of titles in other languages and in a user's own words.
+ *
+ * @param own the user's words, which come before the shipped ones
+ * @example titleWords({ object: ["Schakelveld"] })("schakelveld") // "object"
+ */
+export const titleWords = (own?: Synonyms): TitleWords => {
+  if (own === undefined) return shipped;
+  const fields = fieldsBy([own]);
+  return (title) => fields.get(plainWords(title)) ?? shipped(title);
+};
+
+const fieldsBy = (all: readonly Synonyms[]): ReadonlyMap<string, string> => {
+  const fields = new Map<string, string>();
+  for (const synonyms of all)
+    for (const [field, words] of Object.entries(synonyms))
+      for (const word of words) {
+        const plain = plainWords(word);
+        if (!fields.has(plain)) fields.set(plain, field);
+      }
+  return fields;
+};
+
+const SHIPPED_FIELDS = fieldsBy(SHIPPED);
+const shipped: TitleWords = (title) => SHIPPED_FIELDS.get(plainWords(title));
+
+/** What a synonym file holds. */
+export const synonymFile = z.record(
+  z.string(),
+  z.array(z.string().check(z.minLength(1), z.maxLength(80))).check(z.maxLength(200)),
+);
+
+/**
+ * A synonym file: a JSON object of field and list of words.
+ *
+ * @example readSynonyms('{"object": ["Schakelveld"]}') // { object: ["Schakelveld"] }
+ */
+export const readSynonyms = (json: string): Result<Synonyms> => {
+  try {
+    const read = synonymFile.safeParse(JSON.parse(json));
+    const unknown = read.success
+      ? Object.keys(read.data).find((field) => !isField(field))
+      : undefined;
+    if (read.success && unknown === undefined) return answer(read.data);
+    return refuse(
+      "wrong",
+      unknown === undefined
+        ? 'is not an object of field and list of words; right would be, for example, {"object": ["Schakelveld"]}.'
+        : `${quoted(unknown)} is no field; right would be a field such as object, position or reading.`,
+    );
+  } catch {
+    return refuse(
+      "wrong",
+      'is not JSON; right would be, for example, {"object": ["Schakelveld"]}.',
+    );
+  }
+};

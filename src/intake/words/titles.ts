@@ -1,0 +1,237 @@
+import { readUnit } from "../../quantities/readUnit";
+import { type Unit, unitSize } from "../../quantities/units";
+import { plainWords } from "./fields";
+import { LEFT_OUT } from "./mappedTo";
+import { areSchemeLetters, namesPosition } from "./readPosition";
+import { readTitle, splitTitle } from "./readTitle";
+import type { TitleWords } from "./synonyms";
+import { titleKeys } from "./titleKeys";
+
+/** What a column's title says of every reading under it: its phase, pole or combination, and its stage. */
+export interface Says {
+  readonly position?: string;
+  readonly stage?: string;
+}
+
+export interface ExportColumn {
+  readonly index: number;
+  readonly title: string;
+  readonly unit?: Unit;
+  /** What the column holds: a name of `FIELDS` or the id of a record column; none where it is not recognised. */
+  readonly field?: string;
+  /** Set for a column of a wide table, whose title says more than the field. */
+  readonly says?: Says;
+  /** Set where its name is written once and holds for the blank cells below it. */
+  readonly below?: true;
+  /** Set where its cells, and not its title, say that it is the instrument. */
+  readonly listed?: true;
+  /** Title of the column before it that reads alike, for which it was left out. */
+  readonly alike?: string;
+}
+
+/** How titles are to be read: the fields that the user has named, by what a title is called by (`titleKey`), and further words. */
+export interface TitleReading {
+  readonly given: ReadonlyMap<string, string>;
+  readonly words?: TitleWords;
+}
+
+/** A field that the user names for a column, where one title stands for one phase: `resistance of L1-E`, `resistance of L1-E before`. */
+const OF = /^(.*\S) of (\S.*)$/;
+const STAGE = /(?<!\p{L})(before|after|pre|post|vor|nach|avant|après|antes|después)(?!\p{L})/iu;
+/** What a stage is before or after. */
+const WITHSTAND =
+  /(?<!\p{L})(?:the |der |l['’]|el )?(?:(?:hv|high voltage|hi-?pot|withstand|dielectric|power frequency) ?(?:withstand )?(?:test)?|spannungsprüfung|prüfung|essai (?:diélectrique|de tenue)|ensayo (?:dieléctrico|de tensión))(?!\p{L})/giu;
+/** The times of a breaker's poles lie across a row, so that a phase is there the name of a column. */
+const POLE_TIME = /^l[123]$/;
+
+/**
+ * The columns under one row of titles, or two of which the upper groups the lower.
+ *
+ * @param lines the rows of titles, and `units` the row of units under them, if there is one
+ * @example titlesOf([["Panel", "R (µΩ)", ""], ["", "L1", "L2"]], [], { given: new Map() })[2] // field "resistance", says L2
+ */
+export const titlesOf = (
+  lines: readonly (readonly string[])[],
+  units: readonly string[],
+  reading: TitleReading,
+): ExportColumn[] => {
+  const last = lines.at(-1) ?? [];
+  const upper = lines.length > 1 ? (lines[0] ?? []) : [];
+  const digits = ["1", "2", "3"].every((pole) => last.includes(pole));
+  const schemed = areSchemeLetters(last.map((title) => title.toUpperCase()));
+  const ends = areSchemeLetters(
+    last.map((title) => (splitTitle(title).name.split(" ").at(-1) ?? "").toUpperCase()),
+  );
+  const measured = lettersWithUnit(last);
+  const letters = (title: string) =>
+    (schemed && /^[A-Z]$/i.test(title)) || (digits && /^[123]$/.test(title));
+  let group = "";
+  const parts = Array.from({ length: Math.max(last.length, upper.length) }, (_, index) => {
+    const [over = "", under = ""] = [upper[index], last[index]];
+    if (over !== "") group = over;
+    const above = under === "" ? over : group;
+    return { above, under, title: [above, under].filter((text) => text !== "").join(" ") };
+  });
+  const keys = titleKeys(parts.map(({ title }) => title));
+  return parts.map(({ above, under, title }, index) => {
+    const below = readUnit(bracketless(units[index] ?? ""));
+    return columnOf(index, title, above, under, below.ok ? below.value : undefined, {
+      reading,
+      keys: [...(keys[index] ?? []), plainWords(under)],
+      letters,
+      measured,
+      isPhase: (text) => namesPosition(text) || (ends && /^[A-Z]$/i.test(text)),
+    });
+  });
+};
+
+/** The three titles that are the letters of one scheme with the same unit. */
+const lettersWithUnit = (titles: readonly string[]): ReadonlySet<string> => {
+  const found = [...new Set(titles)].flatMap((title) => {
+    const { name, unit } = splitTitle(title);
+    return unit !== undefined && /^[A-Z]$/i.test(name) ? [{ title, name, unit }] : [];
+  });
+  const [first, ...others] = found;
+  return found.length === 3 &&
+    areSchemeLetters(found.map(({ name }) => name.toUpperCase())) &&
+    others.every(({ unit }) => unit === first?.unit)
+    ? new Set(found.map(({ title }) => title))
+    : new Set();
+};
+
+interface How {
+  readonly reading: TitleReading;
+  /** What the user may call the column by, that first which counts first. */
+  readonly keys: readonly string[];
+  readonly letters: (title: string) => boolean;
+  /** Titles that are a letter of a phase with a unit, the same for all three: `R (µΩ)`, `Y (µΩ)`, `B (µΩ)`. */
+  readonly measured: ReadonlySet<string>;
+  /** Whether a part of a title names a phase: one letter only where titles end with those of a scheme. */
+  readonly isPhase: (text: string) => boolean;
+}
+
+const columnOf = (
+  index: number,
+  title: string,
+  above: string,
+  under: string,
+  below: Unit | undefined,
+  how: How,
+): ExportColumn => {
+  const { given } = how.reading;
+  const named = given.size === 0 ? undefined : how.keys.find((key) => given.has(key));
+  const mapped = named === undefined ? undefined : given.get(named);
+  if (mapped === LEFT_OUT) return { index, title };
+  if (mapped !== undefined) {
+    const [, field = mapped, of = ""] = OF.exec(mapped) ?? [];
+    const stage = STAGE.exec(of)?.[1];
+    const position = of.replace(stage ?? "", "").trim();
+    const says = { ...(position && { position }), ...(stage && { stage }) };
+    const unit =
+      readTitle(title, field).unit ??
+      splitTitle(title).unit ??
+      understood(under, how).unit ??
+      understood(above, how).unit;
+    return { index, title, field, unit: unit ?? below, ...(of && { says }) };
+  }
+  const plain = readTitle(title, undefined, how.reading.words);
+  const { field, unit, says }: Understood =
+    above === "" || under === ""
+      ? understood(title, how)
+      : plain.field !== undefined
+        ? plain
+        : together(understood(above, how), understood(under, how));
+  const measure = (field === undefined && says === undefined ? undefined : unit) ?? below;
+  // A phase as the name of a column is a pole's time, or else where something was measured.
+  if (
+    field !== undefined &&
+    POLE_TIME.test(field) &&
+    (above !== "" || measure !== undefined) &&
+    !(measure && unitSize(measure).quantity === "time")
+  )
+    return {
+      index,
+      title,
+      field: fieldAbove(above, under, how),
+      unit: measure,
+      says: { position: field.toUpperCase() },
+    };
+  return {
+    index,
+    title,
+    field: field ?? (says ? "reading" : undefined),
+    unit: measure,
+    ...(says && { says }),
+  };
+};
+
+const fieldAbove = (above: string, under: string, how: How): string =>
+  under === "" ? "reading" : (understood(above, how).field ?? "reading");
+
+interface Understood {
+  readonly field?: string;
+  readonly unit?: Unit;
+  readonly says?: Says;
+}
+
+const together = (above: Understood, under: Understood): Understood => {
+  const says = { ...above.says, ...under.says };
+  return {
+    field: under.field ?? above.field,
+    unit: under.unit ?? above.unit,
+    ...(Object.keys(says).length > 0 && { says }),
+  };
+};
+
+/** What one title says: a field with its unit, and besides, where it has them, a phase and a stage. */
+const understood = (text: string, how: How): Understood => {
+  const { words } = how.reading;
+  if (how.letters(text)) return { says: { position: text } };
+  if (how.measured.has(text)) {
+    const { name, unit } = splitTitle(text);
+    return { unit, says: { position: name } };
+  }
+  const plain = readTitle(text, undefined, words);
+  if (plain.field !== undefined) return plain;
+  const { name, unit } = splitTitle(text);
+  const stage = STAGE.exec(name)?.[1];
+  const bare = stage === undefined ? name : name.replace(STAGE, " ").replace(/\s+/g, " ").trim();
+  const rest = (stage === undefined ? bare : bare.replace(WITHSTAND, " "))
+    .replace(/\s+/g, " ")
+    .replace(/^[\s–-]+|[\s–-]+$/g, "");
+  const staged = stage === undefined ? {} : { stage };
+  if (rest === "") return stage === undefined ? { unit } : { unit, says: staged };
+  if (namesPosition(rest)) return { unit, says: { ...staged, position: rest } };
+  const field = readTitle(rest, undefined, words).field;
+  if (field !== undefined && stage !== undefined) return { field, unit, says: staged };
+  const parts = rest.split(" ");
+  for (let at = 1; at < parts.length; at++) {
+    const [head, tail] = [parts.slice(0, at).join(" "), parts.slice(at).join(" ")];
+    for (const [position, other] of [
+      [tail, head],
+      [head, tail],
+    ] as const) {
+      if (!how.isPhase(position)) continue;
+      const one = readTitle(other, undefined, words);
+      const inner = splitTitle(other);
+      const named = one.field ?? readTitle(inner.name, undefined, words).field;
+      if (named !== undefined)
+        return {
+          field: named,
+          unit: unit ?? one.unit ?? inner.unit,
+          says: { ...staged, position },
+        };
+    }
+  }
+  return { unit };
+};
+
+export const bracketless = (text: string) => text.replace(/^[([]|[)\]]$/g, "");
+
+/** A row under the titles in which every filled cell is a unit. */
+export const isUnitRow = (cells: readonly string[]): boolean => {
+  const filled = cells.filter((cell) => cell !== "" && cell !== "-");
+  return (
+    filled.length > 0 && filled.every((cell) => cell.length < 12 && readUnit(bracketless(cell)).ok)
+  );
+};

@@ -1,0 +1,81 @@
+import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
+import * as z from "zod/mini";
+import { synonymFile } from "../intake/words/synonyms";
+import type { Lineup } from "../lineup/lineup";
+import { readLineup } from "../lineup/readLineup";
+import { exportMapping } from "../sheets/exportMapping";
+import { lastIntake } from "../sheets/lastIntake";
+import type { Remembered } from "../sheets/remembered";
+import { tableMap } from "../sheets/tableMap";
+
+/** Namespace of our custom XML part, by which it is found again in any workbook. */
+export const NAMESPACE = "urn:gearproof:memory:1";
+
+/** What a workbook remembers for us, beyond its cells. */
+export interface Memory {
+  readonly lineup: Lineup;
+}
+
+/** The custom XML part that holds a memory. */
+export const memoryXml = ({ lineup }: Memory): string =>
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${NAMESPACE}">${escaped(JSON.stringify(lineup))}</gearproof>`;
+
+/** The memory that a custom XML part holds; undefined where it is not ours or cannot be understood. */
+export function readMemoryXml(xml: string): Memory | undefined {
+  if (!xml.includes(NAMESPACE)) return undefined;
+  const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
+  const lineup = json === undefined ? undefined : readLineup(unescaped(json));
+  return lineup?.ok ? { lineup: lineup.value } : undefined;
+}
+
+/** Namespace of a second part of ours, for what is remembered of readings; a workbook may lack it. */
+export const REMEMBERED_NAMESPACE = "urn:gearproof:remembered:1";
+
+// What a later version remembers besides is passed over, and a part of it that is spoilt costs no other.
+const rememberedParts = z.object({
+  mappings: z._default(z.catch(z.array(exportMapping), []), []),
+  maps: z._default(z.catch(z.array(tableMap), []), []),
+  last: z.catch(z.optional(lastIntake), undefined),
+  before: z.catch(z.optional(lastIntake), undefined),
+  words: z.catch(z.optional(synonymFile), undefined),
+});
+
+/** The custom XML part that holds what is remembered. */
+export const rememberedXml = (remembered: Remembered): string =>
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${REMEMBERED_NAMESPACE}">${packed(JSON.stringify(remembered))}</gearproof>`;
+
+/** Text from this length on is deflated: Excel on the web takes and gives no more than 5 MB at once. */
+const LONG = 100_000;
+const DEFLATED = "deflate:";
+
+const packed = (json: string): string =>
+  json.length < LONG
+    ? escaped(json)
+    : `${DEFLATED}${btoa(strFromU8(deflateSync(strToU8(json)), true))}`;
+
+const unpacked = (text: string): string =>
+  text.startsWith(DEFLATED)
+    ? strFromU8(inflateSync(strToU8(atob(text.slice(DEFLATED.length)), true)))
+    : unescaped(text);
+
+/** What a custom XML part remembers; undefined where it is not ours or cannot be understood. */
+export function readRememberedXml(xml: string): Remembered | undefined {
+  if (!xml.includes(REMEMBERED_NAMESPACE)) return undefined;
+  const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
+  try {
+    return json === undefined ? undefined : rememberedParts.parse(JSON.parse(unpacked(json)));
+  } catch {
+    return undefined;
+  }
+}
+
+export const escaped = (text: string): string =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+
+export const unescaped = (text: string): string =>
+  text
+    .replaceAll("&lt;", "<")
+    .replaceAll("&gt;", ">")
+    .replaceAll("&quot;", '"')
+    .replaceAll("&apos;", "'")
+    .replaceAll("&amp;", "&");

@@ -1,0 +1,57 @@
+import { type Lineup, type Panel, sameName } from "../../lineup/lineup";
+import type { CheckItem } from "../../lineup/settings";
+import type { Column, Row } from "../kind";
+import { verdictBy } from "../verdict";
+import { answered, closing, NOT_APPLICABLE, NOT_OK, OK, signed } from "./common";
+
+/** An item that is checked by habit, and the panels that have it; all where nothing is said. */
+export interface UsualItem {
+  readonly item: string;
+  readonly of?: (panel: Panel) => boolean;
+}
+
+/** What the project asks for of one record kind, beside what is usual. */
+export const ownItems = ({ checkItems }: Lineup, kind: CheckItem["kind"]): CheckItem[] =>
+  checkItems.filter((one) => one.kind === kind);
+
+/** Whether an item of the project's own is for this panel. */
+export const isFor = (
+  { applies, types }: CheckItem,
+  { designation, section, type }: Panel,
+): boolean =>
+  applies || types
+    ? (applies?.some((name) => sameName(name, designation) || sameName(name, section)) ?? false) ||
+      (types?.includes(type) ?? false)
+    : true;
+
+/** Where an item comes from, beside it. */
+const PRACTICE = "common practice";
+
+/** Rows of a panel: the usual items, then the project's own, which stand in for a usual one of that name. */
+export const itemRows = (panel: Panel, usual: readonly UsualItem[], own: readonly CheckItem[]) => {
+  const ours = own.filter((one) => isFor(one, panel));
+  return [
+    ...usual
+      .filter(({ of }) => of?.(panel) ?? true)
+      .filter(({ item }) => !ours.some((one) => sameName(one.item, item)))
+      .map(({ item }): Row => ({ object: panel.designation, part: item, document: PRACTICE })),
+    ...ours.map(({ item, document }): Row => ({ object: panel.designation, part: item, document })),
+  ];
+};
+
+/** Columns of a list of items, each answered by a word. */
+export const itemColumns = (object: string, item: string, help: string): Column[] => {
+  const columns: Column[] = [
+    { id: "object", header: object, role: "key", width: 15 },
+    { id: "part", header: item, role: "key", width: 46 },
+    { id: "document", header: "Asked for by", role: "given", width: 30 },
+    answered("state", "State", [OK, NOT_OK, NOT_APPLICABLE], {
+      width: 14,
+      need: "reading",
+      exempt: NOT_APPLICABLE,
+      help: `${help} Not applicable: say why in the remarks.`,
+    }),
+    ...signed(),
+  ];
+  return [...columns, verdictBy(columns, [], []), ...closing()];
+};

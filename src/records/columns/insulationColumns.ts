@@ -1,0 +1,101 @@
+import type { Lineup, OwnQuantity } from "../../lineup/lineup";
+import { ownCriterion } from "../../lineup/ownCriterion";
+import { bounded } from "../../quantities/bounded";
+import type { Criterion } from "../../standards/criterion";
+import { type Column, type Comparison, isBlank, type Row } from "../kind";
+import { sourceOf } from "../limits";
+import { onPaper } from "../onPaper";
+import { quantity } from "../quantity";
+import { blank, gear } from "./common";
+
+const NOT_READ = "not read";
+
+/** A limit of a row: the maker's or project's own criterion, else the standard's or practice's. */
+export interface Limit {
+  readonly own: OwnQuantity;
+  readonly standard: (lineup: Lineup) => Criterion;
+}
+
+export const ownLimit = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
+  ownCriterion(lineup, quantity, String(row.object));
+
+/** Source of a limit in one line. */
+export const limitSource = ({ own, standard }: Limit, row: Row, lineup: Lineup): string =>
+  sourceOf(ownLimit(own)(row, lineup) ?? standard(lineup));
+
+export const insulationAccepted: Comparison = {
+  value: "insulation",
+  limit: "minimum",
+  unit: "MΩ",
+  sense: "least",
+};
+
+export const insulationEnough: Comparison = {
+  value: "testVoltage",
+  limit: "testVoltageLeast",
+  unit: "V",
+  sense: "least",
+};
+
+/** Insulation resistance among the tests of one row: test voltage, reading, least value; not corrected to a temperature. */
+export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: string): Column[] => [
+  {
+    id: "testVoltage",
+    header: "Test V DC",
+    role: "entry",
+    width: 9,
+    unit: "V",
+    accepts: { type: "number", least: 1, most: 15000 },
+    need: "condition",
+  },
+  {
+    id: "testVoltageLeast",
+    header: "Least test V",
+    role: "limit",
+    width: 9,
+    unit: "V",
+    own: ownLimit(testVoltage.own),
+    formula: (_ref, lineup) => String(testVoltage.standard(lineup).value),
+    value: (_row, lineup) => testVoltage.standard(lineup).value,
+  },
+  {
+    id: "insulationRead",
+    header: "Insulation MΩ",
+    role: "entry",
+    width: 12,
+    unit: "MΩ",
+    accepts: { type: "reading" },
+    need: "reading",
+    help,
+  },
+  {
+    id: "insulation",
+    header: "R MΩ",
+    role: "computed",
+    width: 10,
+    unit: "MΩ",
+    format: "#,##0.##",
+    formula: (ref) =>
+      `IF(${blank(ref("insulationRead"))},"",IFERROR(${gear("IRCORRECT", ref("insulationRead"), 20, '"none"', 20)},"${NOT_READ}"))`,
+    value: (row) => {
+      if (isBlank(row.insulationRead)) return null;
+      const read = quantity(row.insulationRead, "MΩ");
+      return read && read.value >= 0 ? bounded(read) : NOT_READ;
+    },
+    working: ({ insulationRead, insulation }) =>
+      isBlank(insulation) || insulation === NOT_READ
+        ? ""
+        : `${onPaper(insulationRead)} = ${onPaper(insulation)} MΩ`,
+  },
+  {
+    id: "minimum",
+    header: "Minimum MΩ",
+    role: "limit",
+    width: 9,
+    unit: "MΩ",
+    format: "0.0##",
+    own: ownLimit(minimum.own),
+    formula: (_ref, lineup) => String(minimum.standard(lineup).value),
+    value: (_row, lineup) => minimum.standard(lineup).value,
+  },
+];

@@ -1,0 +1,207 @@
+import type { Lineup, OwnQuantity, Panel } from "../../lineup/lineup";
+import { ownCriterion } from "../../lineup/ownCriterion";
+import { bounded } from "../../quantities/bounded";
+import { controlMinimum, controlSeconds, controlTestVoltage } from "../../standards/controlWiring";
+import { withstandTolerance } from "../../standards/withstandTolerance";
+import { withstandVoltage } from "../../standards/withstandVoltage";
+import { answered, blank, closing, gear, NOT_OK, OK, quoted, trail } from "../columns/common";
+import { figure } from "../figure";
+import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
+import { limitOf, sourceOf, sources } from "../limits";
+import { quantity } from "../quantity";
+import { verdictBy } from "../verdict";
+
+const own = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
+  ownCriterion(lineup, quantity, String(row.object));
+const ownMinimum = own("control wiring insulation MΩ");
+const ownTestVoltage = own("control wiring test voltage V");
+const ownWithstand = own("control wiring withstand kV");
+const ownSeconds = own("control wiring withstand duration s");
+
+const minimum = ({ ratings }: Lineup) => controlMinimum(ratings.controlV ?? 0);
+const standard = (row: Row, { basis }: Lineup) =>
+  withstandVoltage(Number(row.ratedkV), { basis, place: "site", wave: "AC", part: "control" });
+
+const NOT_READ = "not read";
+
+const accepted: readonly Comparison[] = [
+  { value: "insulation", limit: "minimum", unit: "MΩ", sense: "least" },
+];
+const enough: readonly Comparison[] = [
+  { value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" },
+  {
+    value: "applied",
+    limit: "required",
+    unit: "kV",
+    sense: "least",
+    tolerance: withstandTolerance(1).value,
+  },
+  { value: "duration", limit: "durationLeast", unit: "s", sense: "least" },
+];
+
+const columns: readonly Column[] = [
+  { id: "object", header: "Panel", role: "key", width: 13 },
+  { id: "part", header: "Control circuit", role: "key", width: 20 },
+  { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
+  answered("continuity", "Continuity", [OK, NOT_OK], {
+    help: "Each conductor from terminal to terminal, first of all, with everything isolated.",
+  }),
+  answered("ferrules", "Ferrules as drawn", [OK, NOT_OK], {
+    help: "Each end numbered as on the latest approved schematic.",
+  }),
+  {
+    id: "testVoltage",
+    header: "Test V DC",
+    role: "entry",
+    width: 9,
+    unit: "V",
+    accepts: { type: "number", least: 1, most: 5000 },
+    need: "condition",
+    help: "500 V, or 1000 V where every device left connected allows it.",
+  },
+  {
+    id: "testVoltageLeast",
+    header: "Least test V",
+    role: "limit",
+    width: 9,
+    unit: "V",
+    own: ownTestVoltage,
+    formula: () => String(controlTestVoltage.value),
+    value: () => controlTestVoltage.value,
+  },
+  {
+    id: "reading",
+    header: "R 1 min MΩ",
+    role: "entry",
+    width: 13,
+    unit: "MΩ",
+    accepts: { type: "reading" },
+    need: "reading",
+    help: 'All conductors of the circuit together to earth: a number in MΩ, or as written: "> 2 GΩ".',
+  },
+  {
+    id: "insulation",
+    header: "R MΩ",
+    role: "computed",
+    width: 10,
+    unit: "MΩ",
+    format: "#,##0.##",
+    formula: (ref) =>
+      `IF(${blank(ref("reading"))},"",IFERROR(${gear("IRCORRECT", ref("reading"), 20, '"none"', 20)},"${NOT_READ}"))`,
+    value: (row) => {
+      if (isBlank(row.reading)) return null;
+      const read = quantity(row.reading, "MΩ");
+      return read && read.value >= 0 ? bounded(read) : NOT_READ;
+    },
+    working: ({ reading, insulation }) =>
+      typeof reading === "string" && !isBlank(insulation) && insulation !== NOT_READ
+        ? `"${reading.trim()}" is ${figure(insulation)} MΩ`
+        : "",
+  },
+  {
+    id: "minimum",
+    header: "Minimum MΩ",
+    role: "limit",
+    width: 9,
+    unit: "MΩ",
+    format: "0.0##",
+    own: ownMinimum,
+    formula: (_ref, lineup) => String(minimum(lineup).value),
+    value: (_row, lineup) => minimum(lineup).value,
+  },
+  {
+    id: "required",
+    header: "Required kV",
+    role: "limit",
+    width: 9,
+    unit: "kV",
+    format: "0.0##",
+    own: ownWithstand,
+    formula: (ref, { basis }) =>
+      `IFERROR(${gear("WITHSTAND", ref("ratedkV"), quoted(basis), '"site"', '"AC"', '"control"')},"")`,
+    value: (row, lineup) => limitOf(standard(row, lineup)),
+  },
+  {
+    id: "durationLeast",
+    header: "Required s",
+    role: "limit",
+    width: 9,
+    unit: "s",
+    own: ownSeconds,
+    formula: (_ref, { basis }) => String(controlSeconds[basis].value),
+    value: (_row, { basis }) => controlSeconds[basis].value,
+  },
+  sources((row, lineup) => [
+    ["minimum", sourceOf(ownMinimum(row, lineup) ?? minimum(lineup))],
+    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? controlTestVoltage)],
+    ["voltage", sourceOf(ownWithstand(row, lineup) ?? standard(row, lineup))],
+    ["duration", sourceOf(ownSeconds(row, lineup) ?? controlSeconds[lineup.basis])],
+  ]),
+  {
+    id: "applied",
+    header: "Applied kV",
+    role: "entry",
+    width: 9,
+    unit: "kV",
+    accepts: { type: "number", least: 0, most: 5 },
+    need: "reading",
+    help: "r.m.s., power frequency, after the insulation was found good.",
+  },
+  {
+    id: "duration",
+    header: "Duration s",
+    role: "entry",
+    width: 9,
+    unit: "s",
+    accepts: { type: "number", least: 0, most: 600 },
+    need: "condition",
+  },
+  {
+    id: "discharge",
+    header: "Discharge",
+    role: "entry",
+    width: 9,
+    accepts: { type: "list", values: ["No", "Yes"], right: "No" },
+    need: "condition",
+    help: "Did a disruptive discharge occur?",
+  },
+  ...trail(),
+];
+
+/** The control circuits that a panel has by what stands in it. */
+const circuits = ({ type, breaker, currentTransformers, voltageTransformers }: Panel): string[] => [
+  ...(breaker ? ["Closing", "Tripping", "Spring charging"] : []),
+  "Heating and lighting",
+  ...(currentTransformers.length > 0 ? ["Current circuits"] : []),
+  ...(voltageTransformers.length > 0 || type === "metering" ? ["Voltage circuits"] : []),
+];
+
+/** Continuity, ferrules, insulation and withstand of control wiring, circuit by circuit. */
+export const controlWiring: RecordKind = {
+  id: "control",
+  title: "Insulation and withstand, control wiring",
+  sheet: "Control wiring",
+  table: "GearControl",
+  purpose:
+    "Continuity and ferrules of each control circuit; then, its conductors joined, against earth: insulation resistance first, then the power-frequency withstand test of auxiliary circuits. Nothing is corrected to a temperature.",
+  cautions: [
+    "Isolate the supplies of every circuit, also those from other panels, and prove dead, under the site's permit system.",
+    "Relays, meters, motors, converters and surge suppressors are disconnected or bridged as their makers say; earths of current and voltage transformers are lifted for the test and put back, and their putting back is recorded.",
+    "Short-circuit current transformers' secondaries before a circuit is opened.",
+    "The test voltage reaches every place that the circuit reaches: warn there too. Discharge afterwards. Local code and licensed practice come first.",
+  ],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
+  rows: (lineup) =>
+    lineup.panels.flatMap((panel) =>
+      circuits(panel).map(
+        (part): Row => ({
+          object: panel.designation,
+          part,
+          ratedkV: lineup.ratings.voltagekV,
+        }),
+      ),
+    ),
+  accepted,
+  enough,
+  plot: { value: "insulation", limit: "minimum", unit: "MΩ", log: true },
+};

@@ -1,0 +1,80 @@
+import { answered, blank, closing, LINEUP, NOT_OK, OK, signed } from "../columns/common";
+import { type Column, isBlank, type RecordKind, type Row } from "../kind";
+import { verdictBy } from "../verdict";
+
+/** A revision as a spreadsheet compares it: without case and spare spaces. */
+const plain = (cell: Row[string] | undefined) =>
+  String(cell ?? "")
+    .replace(/^ +| +$/g, "")
+    .replace(/ +/g, " ")
+    .toLowerCase();
+
+const columns: readonly Column[] = [
+  { id: "object", header: "For", role: "key", width: 10 },
+  { id: "part", header: "Document", role: "key", width: 26 },
+  { id: "title", header: "Title", role: "given", width: 34 },
+  {
+    id: "approved",
+    header: "Latest approved revision",
+    role: "limit",
+    width: 12,
+    help: "By the lineup's description; where that gives none, type it here from the register of documents.",
+    value: (row, { project }) => approved(row, project) ?? row.approved ?? null,
+  },
+  {
+    id: "found",
+    header: "Revision on site",
+    role: "entry",
+    width: 11,
+    accepts: { type: "text" },
+    need: "reading",
+    help: "As printed on the copy that the work is done from.",
+  },
+  answered("current", "Is the latest", [OK, NOT_OK], {
+    role: "computed",
+    need: undefined,
+    formula: (ref) =>
+      `IF(OR(${blank(ref("found"))},${blank(ref("approved"))}),"",IF(TRIM(${ref("found")})=TRIM(${ref("approved")}),"${OK}","${NOT_OK}"))`,
+    value: ({ found, approved }) =>
+      isBlank(found) || isBlank(approved) ? null : plain(found) === plain(approved) ? OK : NOT_OK,
+    working: ({ found, approved, current }) =>
+      isBlank(current)
+        ? ""
+        : `on site ${found}, approved ${approved}: ${current === OK ? "the same" : "another"}`,
+  }),
+  ...signed(),
+];
+
+/** The approved revision that the lineup's description gives for a row. */
+const approved = (
+  { part }: Row,
+  { drawings, specification, specificationRevision }: Project,
+): string | undefined =>
+  drawings.find(({ number }) => number === part)?.revision ??
+  (part === specification ? specificationRevision : undefined);
+
+type Project = Parameters<RecordKind["rows"]>[0]["project"];
+
+/** Drawings and specification: is the work done from the latest approved revision? */
+export const documents: RecordKind = {
+  id: "documents",
+  title: "Drawings and specification",
+  sheet: "Documents",
+  table: "GearDocuments",
+  purpose:
+    "Each document that the work is done from, at its latest approved revision. Add a row for any further one.",
+  cautions: [
+    "Work from a superseded drawing is done again: withdraw old copies, and have changes on site approved before they are built.",
+  ],
+  columns: [...columns, verdictBy(columns, [], []), ...closing()],
+  rows: ({ project: { drawings, specification } }) => [
+    ...(specification
+      ? [{ object: LINEUP, part: specification, title: "Specification of the project" }]
+      : []),
+    ...drawings.map(
+      ({ number, title }): Row => ({ object: LINEUP, part: number, title: title ?? null }),
+    ),
+  ],
+  accepted: [],
+  enough: [],
+};

@@ -1,0 +1,89 @@
+import type { Lineup, Panel } from "../../lineup/lineup";
+import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
+import { LINEUP } from "../columns/common";
+import type { RecordKind, Row } from "../kind";
+
+const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
+const hasSpring = ({ breaker }: Panel) => breaker !== undefined && !breaker.device;
+const hasFuses = ({ breaker }: Panel) => breaker?.device === "fused contactor";
+const hasGas = ({ breaker }: Panel) => breaker?.gas !== undefined;
+const hasCable = ({ type, cables, breaker }: Panel) =>
+  breaker !== undefined &&
+  (cables.length > 0 || ["incomer", "feeder", "transformer feeder", "motor feeder"].includes(type));
+const hasVoltage = ({ type, voltageTransformers }: Panel) =>
+  voltageTransformers.length > 0 || type === "metering";
+
+/** What a panel is tried for, by what stands in it: common practice, no source. */
+const USUAL: readonly UsualItem[] = [
+  { item: "Closes and opens locally", of: hasBreaker },
+  { item: "Closes and opens remotely", of: hasBreaker },
+  { item: "Selector switch: local shuts out remote, and remote local", of: hasBreaker },
+  { item: "Mechanical trip opens", of: hasSpring },
+  { item: "Anti-pumping: one closing to a command held during a trip", of: hasSpring },
+  { item: "Spring charges after closing; failure of it is shown", of: hasSpring },
+  {
+    item: "A blown fuse opens the contactor and is shown; one phase out is not run on",
+    of: hasFuses,
+  },
+  { item: "Trip circuit supervision shows a broken circuit, open and closed", of: hasBreaker },
+  { item: "Does not close in between positions, nor move while closed", of: hasBreaker },
+  { item: "Earthing switch: closes only with the breaker out", of: hasCable },
+  { item: "Breaker goes in only with the earthing switch open", of: hasCable },
+  { item: "Indications: open, closed, tripped, positions; here and remote", of: hasBreaker },
+  { item: "Operation counter counts", of: hasBreaker },
+  { item: "Gas alarm is given, and lockout blocks operation", of: hasGas },
+  { item: "Voltage transformers: fuse failure is shown", of: hasVoltage },
+  {
+    item: "Meters and transducers show what is fed in, also remotely",
+    of: ({ meters }) => meters.length > 0,
+  },
+  { item: "Alarms reach their places" },
+  { item: "Loss of control supply is shown" },
+  { item: "Heating and lighting work" },
+];
+
+/** Each relay of a panel trips what it is drawn to trip. */
+const relays = ({ protection }: Panel): UsualItem[] =>
+  [...new Set(protection.map(({ relay }) => relay))].map((relay) => ({
+    item: `Relay ${relay} trips its breaker and is shown`,
+  }));
+
+/** What holds between panels: incomers that may not feed side by side, with the couplers between them. */
+const between = ({ panels }: Lineup): Row[] => {
+  const named = (type: Panel["type"]) =>
+    panels.filter((panel) => panel.type === type).map(({ designation }) => designation);
+  const [incomers, couplers] = [named("incomer"), named("bus coupler")];
+  const closed = [...incomers, ...couplers].join(", ");
+  return incomers.length > 1
+    ? [
+        `Interlock of ${closed}: supplies are not paralleled but as drawn`,
+        `Transfer between ${incomers.join(", ")}: as drawn, by hand and by itself`,
+      ].map((part): Row => ({ object: LINEUP, part, document: "common practice" }))
+    : [];
+};
+
+/** Each panel tried out, function by function, and what holds between panels. */
+export const functionTest: RecordKind = {
+  id: "function",
+  title: "Function tests",
+  sheet: "Function",
+  table: "GearFunction",
+  purpose:
+    "Operation, interlocks, indications and alarms of each panel against the schematic, and the interlocks between panels. What a panel does not have is not applicable, and the remarks say why.",
+  cautions: [
+    "With the main circuit isolated, proved dead and earthed, under the site's permit system; breakers are in their test position.",
+    "Breakers and springs move without warning: warn, keep clear, and say aloud what is about to be operated.",
+    "Block trips and transfers that reach other gear, and record what was blocked and put back.",
+    "An interlock is tried by trying to defeat it only as far as the maker allows. Local code and licensed practice come first.",
+  ],
+  columns: itemColumns("Panel or lineup", "Function", "As tried, against the schematic."),
+  rows: (lineup) => {
+    const own = ownItems(lineup, "function");
+    return [
+      ...lineup.panels.flatMap((panel) => itemRows(panel, [...USUAL, ...relays(panel)], own)),
+      ...between(lineup),
+    ];
+  },
+  accepted: [],
+  enough: [],
+};

@@ -1,0 +1,213 @@
+import { type GasReference, gasPressure } from "../../engineering/gasPressure";
+import type { Lineup } from "../../lineup/lineup";
+import { ownCriterion } from "../../lineup/ownCriterion";
+import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
+import { gasContact } from "../../standards/gasContact";
+import { gasFilling } from "../../standards/gasFilling";
+import { gasLeak } from "../../standards/gasLeak";
+import { answered, blank, closing, gear, trail } from "../columns/common";
+import { figure } from "../figure";
+import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
+import { sourceOf, sources, TO_TYPE } from "../limits";
+import { exactly } from "../quantity";
+import { verdictBy } from "../verdict";
+
+const NOT_CORRECTED = "not corrected";
+
+type Gas = NonNullable<Breaker["gas"]>;
+const plate = (pick: (gas: Gas) => number) => (row: Row, lineup: Lineup) =>
+  plateLimit(lineup, String(row.object), ({ gas }) => gas && pick(gas));
+const filling = plate(({ fillingMPa }) => fillingMPa);
+const alarm = plate(({ alarmMPa }) => alarmMPa);
+const lockout = plate(({ lockoutMPa }) => lockoutMPa);
+
+const isGauge = (row: Row) => String(row.reference ?? "").toLowerCase() !== "absolute";
+
+/** Worst first, so that a finding names the lowest pressure that is not reached. */
+const accepted: readonly Comparison[] = [
+  { value: "corrected", limit: "lockout", unit: "MPa", sense: "least" },
+  { value: "corrected", limit: "alarm", unit: "MPa", sense: "least" },
+  {
+    value: "corrected",
+    limit: "filling",
+    unit: "MPa",
+    sense: "least",
+    tolerance: gasFilling.value,
+  },
+  ...(["alarm", "lockout"] as const).flatMap((point) =>
+    (["least", "most"] as const).map(
+      (sense): Comparison => ({
+        value: `${point}At`,
+        limit: point,
+        unit: "MPa",
+        sense,
+        tolerance: gasContact.value,
+      }),
+    ),
+  ),
+  { value: "leak", limit: "leakMost", unit: "%", sense: "most", when: "leak" },
+];
+
+const ownLeak = (row: Row, lineup: Lineup) =>
+  ownCriterion(lineup, "SF6 leak rate % a year", String(row.object));
+
+const contactPoint = (id: string, header: string, what: string): Column => ({
+  id,
+  header,
+  role: "entry",
+  width: 10,
+  unit: "MPa",
+  format: "0.00#",
+  accepts: { type: "number", least: 0, most: 2 },
+  need: "condition",
+  help: `Falling pressure, brought to 20 °C, at which the ${what} contact of the monitor worked; by the maker's test valve or a calibrated rig.`,
+});
+
+const limit = (id: string, header: string, own: NonNullable<Column["own"]>): Column => ({
+  id,
+  header,
+  role: "limit",
+  width: 9,
+  unit: "MPa",
+  format: "0.00#",
+  own,
+  help: "At 20 °C, by the plate.",
+  value: (row) => row[id] ?? null,
+});
+
+const columns: readonly Column[] = [
+  { id: "object", header: "Panel", role: "key", width: 13 },
+  { id: "part", header: "Gas compartment", role: "key", width: 16 },
+  {
+    id: "reference",
+    header: "Pressures are",
+    role: "given",
+    width: 9,
+    help: "Gauge (above the atmosphere) or absolute, as on the plate; the reading likewise.",
+  },
+  {
+    id: "reading",
+    header: "Pressure MPa",
+    role: "entry",
+    width: 10,
+    unit: "MPa",
+    accepts: { type: "reading" },
+    need: "reading",
+    help: 'A number in MPa, or as written: "6.5 bar". A monitor that is compensated shows it as at 20 °C: then write 20 as gas temperature and 101.3 as barometer.',
+  },
+  {
+    id: "temperature",
+    header: "Gas °C",
+    role: "entry",
+    width: 8,
+    unit: "°C",
+    accepts: { type: "number", least: -50, most: 80 },
+    need: "condition",
+    help: "Of the gas: let the breaker stand until it has the temperature of its surroundings.",
+  },
+  {
+    id: "pressure",
+    header: "Barometer kPa",
+    role: "entry",
+    width: 10,
+    unit: "kPa",
+    accepts: { type: "number", least: 50, most: 110 },
+    need: "condition",
+    needed: isGauge,
+    help: "On site, not reduced to sea level; a gauge reads above it.",
+  },
+  {
+    id: "corrected",
+    header: "At 20 °C MPa",
+    role: "computed",
+    width: 9,
+    unit: "MPa",
+    format: "0.000",
+    formula: (ref) =>
+      `IF(OR(${blank(ref("reading"))},${blank(ref("temperature"))}),"",IF(${ref("reference")}="absolute",IFERROR(${gear("GASPRESSURE", ref("reading"), ref("temperature"), 20, '"absolute"')},"${NOT_CORRECTED}"),IF(${blank(ref("pressure"))},"",IFERROR(${gear("GASPRESSURE", ref("reading"), ref("temperature"), 20, '"gauge"', ref("pressure"))},"${NOT_CORRECTED}"))))`,
+    value: (row) => {
+      const gauge = isGauge(row);
+      if (isBlank(row.reading) || isBlank(row.temperature)) return null;
+      if (gauge && isBlank(row.pressure)) return null;
+      const pressure = exactly(row.reading, "MPa");
+      const temperature = exactly(row.temperature, "°C");
+      const barometer = gauge ? exactly(row.pressure, "kPa") : undefined;
+      if (pressure === undefined || temperature === undefined) return NOT_CORRECTED;
+      if (gauge && barometer === undefined) return NOT_CORRECTED;
+      const reference: GasReference = gauge ? "gauge" : "absolute";
+      const brought = gasPressure({ pressure, temperature, to: 20, reference, barometer });
+      return brought.ok ? brought.value : NOT_CORRECTED;
+    },
+    working: ({ reading, temperature, pressure, corrected, reference }) =>
+      typeof corrected === "number"
+        ? `${figure(reading)} MPa ${reference} at ${figure(temperature)} °C${isBlank(pressure) ? "" : ` and ${figure(pressure)} kPa`}, density kept, is ${figure(corrected)} MPa at 20 °C`
+        : "",
+  },
+  limit("filling", "Filling MPa", filling),
+  limit("alarm", "Alarm MPa", alarm),
+  limit("lockout", "Lockout MPa", lockout),
+  contactPoint("alarmAt", "Alarm came at MPa", "alarm"),
+  contactPoint("lockoutAt", "Lockout came at MPa", "lockout"),
+  answered("tight", "Leak search", ["No leak found", "Leak found"], {
+    width: 13,
+    help: "With a detector at every joint, valve and pipe, as the maker says.",
+  }),
+  {
+    id: "leak",
+    header: "Leak rate % a year",
+    role: "entry",
+    width: 9,
+    unit: "%",
+    accepts: { type: "number", least: 0, most: 100 },
+    help: "Where it was measured, by accumulation under a hood or by the fall of pressure over a long time; may stay blank.",
+  },
+  {
+    id: "leakMost",
+    header: "Most % a year",
+    role: "limit",
+    width: 9,
+    unit: "%",
+    own: ownLeak,
+    formula: () => String(gasLeak.value),
+    value: () => gasLeak.value,
+  },
+  sources((row, lineup) => [
+    ["contact points", sourceOf(gasContact)],
+    ["leak rate", sourceOf(ownLeak(row, lineup) ?? gasLeak)],
+    ["filling, alarm, lockout", sourceOf(filling(row, lineup)) || TO_TYPE],
+    [`filling less ${gasFilling.value * 100} %`, sourceOf(gasFilling)],
+  ]),
+  ...trail(),
+];
+
+/** Pressure of the SF6 of each breaker, brought to 20 °C. */
+export const gas: RecordKind = {
+  id: "gas",
+  title: "SF6 pressure of breakers",
+  sheet: "Gas",
+  table: "GearGas",
+  purpose:
+    "Gas pressure and temperature, brought to 20 °C at constant density, against the plate's filling, alarm and lockout pressures; the monitor's contacts at their points; tightness. Below filling, gas is added; below lockout, the breaker is not to be operated.",
+  cautions: [
+    "SF6 is heavier than air and displaces it: ventilate, and test the air of pits and cable cellars before entry.",
+    "Gas that has seen an arc is poisonous: handle it, and what is left of it, as the maker and the local code say.",
+    "SF6 is not to be let out: fill, take samples and recover with closed gear, by people certified for it where the law asks for that.",
+    "Do not operate a breaker below its lockout pressure. The maker's instruction comes first.",
+  ],
+  columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
+  rows: (lineup) =>
+    lineup.panels.flatMap(({ designation, breaker }): Row[] =>
+      breaker?.gas
+        ? [
+            {
+              object: designation,
+              part: deviceName(breaker),
+              reference: breaker.gas.pressure,
+            },
+          ]
+        : [],
+    ),
+  accepted,
+  enough: [],
+  plot: { value: "corrected", limit: "filling", unit: "MPa", log: false },
+};

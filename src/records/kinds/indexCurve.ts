@@ -1,0 +1,189 @@
+import { absorptionRatio, polarizationIndex } from "../../engineering/ratios";
+import { busSections } from "../../lineup/busbar";
+import type { Lineup, OwnQuantity } from "../../lineup/lineup";
+import { ownCriterion } from "../../lineup/ownCriterion";
+import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
+import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import { ownLimit } from "../columns/insulationColumns";
+import { ratio } from "../columns/insulationRatio";
+import {
+  type CellValue,
+  type Column,
+  type Comparison,
+  NOT_APPLICABLE,
+  type RecordKind,
+  type Row,
+} from "../kind";
+import { limitOf, sourceOf, sources } from "../limits";
+import { onPaper, workedOut } from "../onPaper";
+import { verdictBy } from "../verdict";
+
+const INDEX: OwnQuantity = "polarization index";
+const RATIO: OwnQuantity = "absorption ratio";
+const ownTestVoltage = ownLimit("insulation test voltage V");
+
+/** The project asks for a curve of what it sets a least index or ratio for; nothing else needs one. */
+const isAsked = (lineup: Lineup, object: string) =>
+  [INDEX, RATIO].some((quantity) => ownCriterion(lineup, quantity, object));
+
+const standardTestVoltage = (row: Row, { basis }: Lineup) =>
+  insulationTestVoltage(Number(row.ratedkV), basis);
+
+const accepted: readonly Comparison[] = [
+  { value: "polarization", limit: "indexLeast", sense: "least", excusable: true },
+  { value: "absorption", limit: "ratioLeast", sense: "least", excusable: true },
+];
+const enough: readonly Comparison[] = [
+  { value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" },
+];
+
+const after = (id: string, time: string, need?: "reading"): Column => ({
+  id,
+  header: `After ${time} MΩ`,
+  role: "entry",
+  width: 11,
+  unit: "MΩ",
+  accepts: { type: "reading" },
+  ...(need ? { need } : { help: "For the curve; may stay blank." }),
+});
+
+const least = (id: string, header: string, quantity: OwnQuantity): Column => ({
+  id,
+  header,
+  role: "limit",
+  width: 9,
+  own: ownLimit(quantity),
+  help: "The project's own; n/a where it sets none.",
+  value: (): CellValue => NOT_APPLICABLE,
+});
+
+const columns: readonly Column[] = [
+  { id: "object", header: "Panel or section", role: "key", width: 15 },
+  { id: "part", header: "Part", role: "key", width: 13 },
+  { id: "combination", header: "Combination", role: "key", width: 11 },
+  { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
+  {
+    id: "testVoltage",
+    header: "Test V DC",
+    role: "entry",
+    width: 9,
+    unit: "V",
+    accepts: { type: "number", least: 1, most: 15000 },
+    need: "condition",
+    help: "Held steady over the whole ten minutes.",
+  },
+  {
+    id: "testVoltageLeast",
+    header: "Least test V",
+    role: "limit",
+    width: 9,
+    unit: "V",
+    own: ownTestVoltage,
+    formula: (ref, lineup) =>
+      `IFERROR(${gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis))},"")`,
+    value: (row, lineup) => limitOf(standardTestVoltage(row, lineup)),
+  },
+  after("s15", "15 s"),
+  after("s30", "30 s", "reading"),
+  after("s45", "45 s"),
+  after("min1", "1 min", "reading"),
+  after("min2", "2 min"),
+  after("min3", "3 min"),
+  after("min5", "5 min"),
+  after("min10", "10 min", "reading"),
+  {
+    id: "temperature",
+    header: "Temperature °C",
+    role: "entry",
+    width: 12,
+    unit: "°C",
+    accepts: { type: "number", least: -40, most: 120 },
+    need: "condition",
+    help: "Of the insulation. A ratio of two readings of one test is not corrected.",
+  },
+  {
+    id: "absorption",
+    header: "Absorption ratio",
+    role: "computed",
+    width: 10,
+    format: "0.00",
+    help: "1 min over 30 s. It comes from windings and informs; it does not accept switchgear.",
+    formula: (ref) =>
+      `IF(OR(${blank(ref("s30"))},${blank(ref("min1"))}),"",IFERROR(${gear("ABSORPTION", ref("s30"), ref("min1"))},"n/a"))`,
+    value: ratio(absorptionRatio, "s30", "min1"),
+    working: ({ s30, min1, absorption }) =>
+      workedOut(absorption, `${onPaper(min1)} MΩ ÷ ${onPaper(s30)} MΩ`),
+  },
+  least("ratioLeast", "Least ratio", RATIO),
+  {
+    id: "polarization",
+    header: "Polarization index",
+    role: "computed",
+    width: 36,
+    format: "0.00",
+    help: "10 min over 1 min. It comes from windings and informs; it does not accept switchgear.",
+    formula: (ref) =>
+      `IF(OR(${blank(ref("min1"))},${blank(ref("min10"))}),"",IFERROR(${gear("POLARIZATION", ref("min1"), ref("min10"))},"n/a"))`,
+    value: ratio(polarizationIndex, "min1", "min10"),
+    working: ({ min1, min10, polarization }) =>
+      workedOut(polarization, `${onPaper(min10)} MΩ ÷ ${onPaper(min1)} MΩ`),
+  },
+  least("indexLeast", "Least index", INDEX),
+  sources((row, lineup) => [
+    ["index", sourceOf(ownLimit(INDEX)(row, lineup)) || "none set"],
+    ["ratio", sourceOf(ownLimit(RATIO)(row, lineup)) || "none set"],
+    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(row, lineup))],
+  ]),
+  ...trail(),
+];
+
+/** Insulation resistance over ten minutes, where the project sets a least index or ratio. */
+export const indexCurve: RecordKind = {
+  id: "indexCurve",
+  title: "Insulation over time",
+  sheet: "Insulation over time",
+  table: "GearIndexCurve",
+  purpose:
+    "Insulation resistance over ten minutes at a steady voltage, with the absorption ratio and the polarization index. Both come from windings: on switchgear they inform and do not accept; here they are judged by the project's own criterion alone, and a reading too high for an index to mean anything stays inconclusive.",
+  cautions: [
+    "Isolate, prove dead and earth before connecting; remove earths only for the test, under the site's permit system.",
+    "The test voltage is on every part connected for ten minutes: barrier, warn and watch.",
+    "Discharge and earth for at least four times the test's duration before touching: after ten minutes the insulation holds far more charge than after one (common practice; the maker's or local rule comes first).",
+    "Disconnect or short what the test would damage. Local code and licensed practice come first.",
+  ],
+  curve: {
+    points: [
+      [15, "s15"],
+      [30, "s30"],
+      [45, "s45"],
+      [60, "min1"],
+      [120, "min2"],
+      [180, "min3"],
+      [300, "min5"],
+      [600, "min10"],
+    ],
+    along: "Time, s",
+    upward: "Insulation resistance, MΩ",
+    unit: "MΩ",
+  },
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
+  rows: (lineup) => {
+    const rows = (object: string, part: string): Row[] =>
+      isAsked(lineup, object)
+        ? PHASES.map((phase) => ({
+            object,
+            part,
+            combination: `${phase}-E`,
+            ratedkV: lineup.ratings.voltagekV,
+          }))
+        : [];
+    return [
+      ...busSections(lineup).flatMap((section) => rows(section, "Busbar")),
+      ...lineup.panels.flatMap(({ designation, breaker }) =>
+        breaker ? rows(designation, "Circuit") : [],
+      ),
+    ];
+  },
+  accepted,
+  enough,
+};

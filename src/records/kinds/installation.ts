@@ -1,0 +1,54 @@
+import type { Panel } from "../../lineup/lineup";
+import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
+import type { RecordKind } from "../kind";
+
+const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
+const hasCable = ({ type, cables }: Panel) =>
+  cables.length > 0 || ["incomer", "feeder", "transformer feeder", "motor feeder"].includes(type);
+
+/** What is seen to in a panel before it is tested: common practice, no source. */
+const USUAL: readonly UsualItem[] = [
+  { item: "Transport braces, packing and desiccant taken out" },
+  { item: "Anchored to the foundation" },
+  { item: "Levelled, and joined to its neighbours without strain" },
+  { item: "Busbar supports, barriers and covers fitted" },
+  { item: "Pressure relief path free" },
+  { item: "Doors, locks and handles work" },
+  { item: "Shutters close by themselves and can be locked", of: hasBreaker },
+  { item: "Breaker goes in and out freely; contacts engage in full", of: hasBreaker },
+  { item: "Mechanical interlocks and coding fitted", of: hasBreaker },
+  {
+    item: "Fuses: type, rating and striker's direction as on the drawing",
+    of: ({ breaker }) => breaker?.device === "fused contactor",
+  },
+  { item: "Earthing switch moves freely, latches and shows its position", of: hasCable },
+  { item: "Cables supported, glanded and sealed; cable compartment closed", of: hasCable },
+  { item: "Instrument transformers as on the drawing: place, ratio, orientation", of: hasBreaker },
+  { item: "Wiring between panels connected; ferrules as on the drawing" },
+  { item: "Labels and warning signs as on the drawing" },
+  { item: "Heaters and lighting fitted" },
+  { item: "Tools, spare and loose parts out" },
+  { item: "Clean and dry" },
+];
+
+/** Each panel as it stands: what is seen to before the first test. */
+export const installation: RecordKind = {
+  id: "installation",
+  title: "Installation of panels",
+  sheet: "Installation",
+  table: "GearInstallation",
+  purpose:
+    "Each panel looked at, item by item, against drawing and erection manual. What a panel does not have is not applicable, and the remarks say why.",
+  cautions: [
+    "Isolate, prove dead and earth under the site's permit system before a compartment is opened; neighbouring panels may be alive.",
+    "Springs are discharged and supplies of mechanisms locked off before hands go in; shutters and trucks crush.",
+    "The maker's erection manual and the approved drawing come before this list.",
+  ],
+  columns: itemColumns("Panel", "Check item", "As seen, by drawing and erection manual."),
+  rows: (lineup) => {
+    const own = ownItems(lineup, "installation");
+    return lineup.panels.flatMap((panel) => itemRows(panel, USUAL, own));
+  },
+  accepted: [],
+  enough: [],
+};

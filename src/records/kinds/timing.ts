@@ -1,0 +1,227 @@
+import type { Lineup } from "../../lineup/lineup";
+import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
+import { poleSpread } from "../../standards/poleSpread";
+import { timingVoltage } from "../../standards/timingVoltage";
+import { blank, closing, PHASES, trail } from "../columns/common";
+import { figure } from "../figure";
+import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
+import { limitOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { verdictBy } from "../verdict";
+
+const OPERATIONS = ["closing", "opening"] as const;
+const NOT_COMPUTED = "not computed";
+
+const isClosing = (row: Row) => row.operation === "closing";
+const plate =
+  (pick: (breaker: Breaker, row: Row) => number | undefined) => (row: Row, lineup: Lineup) =>
+    plateLimit(lineup, String(row.object), (breaker) => pick(breaker, row));
+const windowOf = (breaker: Breaker, row: Row) =>
+  isClosing(row) ? breaker.closingMs : breaker.openingMs;
+const least = plate((breaker, row) => windowOf(breaker, row)?.least);
+const most = plate((breaker, row) => windowOf(breaker, row)?.most);
+const spread = plate(({ poleSpreadMs }) => poleSpreadMs);
+
+const standardSpread = (row: Row, { ratings }: Lineup) =>
+  poleSpread(isClosing(row) ? "closing" : "opening", ratings.frequencyHz);
+const spreadOf = (operation: "closing" | "opening", { ratings }: Lineup) => {
+  const found = poleSpread(operation, ratings.frequencyHz);
+  return found.ok ? found.value.value : '""';
+};
+
+const accepted: readonly Comparison[] = [
+  { value: "slowest", limit: "most", unit: "ms", sense: "most" },
+  { value: "fastest", limit: "least", unit: "ms", sense: "least" },
+  { value: "poleSpread", limit: "spreadMost", unit: "ms", sense: "most" },
+];
+const enough: readonly Comparison[] = [
+  { value: "controlOff", limit: "controlTolerance", unit: "%", sense: "within" },
+];
+
+const window = (id: string, header: string, own: NonNullable<Column["own"]>): Column => ({
+  id,
+  header,
+  role: "limit",
+  width: 8,
+  unit: "ms",
+  own,
+  help: "Where the lineup gives none, type the maker's value here.",
+  value: (row) => row[id] ?? null,
+});
+
+const POLES = PHASES.map((phase) => phase.toLowerCase());
+
+const time = (id: string, header: string): Column => ({
+  id,
+  header: `${header} ms`,
+  role: "entry",
+  width: 8,
+  unit: "ms",
+  accepts: { type: "number", least: 0, most: 2000 },
+  need: "reading",
+  help: "From the coil's command to contact touch on closing, to contact parting on opening; all three poles of one operation.",
+});
+
+/** The times of the three poles; undefined until all three are there, and more than nothing. */
+const timesOf = (row: Row): number[] | undefined => {
+  const times = POLES.map((id) => row[id]);
+  return times.every((one): one is number => typeof one === "number" && one > 0)
+    ? times
+    : undefined;
+};
+
+/** A column worked out from the times of all three poles. */
+const ofPoles = (
+  id: string,
+  header: string,
+  formula: (poles: string) => string,
+  value: (times: readonly number[]) => number,
+  working: (row: Row) => string,
+): Column => ({
+  id,
+  header,
+  role: "computed",
+  width: 9,
+  unit: "ms",
+  format: "0.0##",
+  help: "Worked out once all three poles are there.",
+  formula: (ref) => {
+    const poles = POLES.map(ref);
+    return `IF(AND(${poles.map((pole) => `ISNUMBER(${pole}),N(${pole})>0`).join(",")}),${formula(poles.join(","))},"")`;
+  },
+  value: (row) => {
+    const times = timesOf(row);
+    return times ? value(times) : null;
+  },
+  working: (row) => (timesOf(row) ? working(row) : ""),
+});
+
+const named = (row: Row) => PHASES.map((phase, at) => `${phase} ${figure(row[POLES[at] ?? ""])}`);
+
+const windowSource = (limit: Column["own"], row: Row, lineup: Lineup) =>
+  sourceOf(limit?.(row, lineup)) || TO_TYPE;
+
+const columns: readonly Column[] = [
+  { id: "object", header: "Panel", role: "key", width: 13 },
+  { id: "part", header: "Part", role: "key", width: 19 },
+  { id: "operation", header: "Operation", role: "given", width: 9 },
+  { id: "ratedV", header: "Rated control V", role: "given", width: 9, unit: "V" },
+  {
+    id: "controlV",
+    header: "Control V",
+    role: "entry",
+    width: 9,
+    unit: "V",
+    accepts: { type: "number", least: 0, most: 500 },
+    need: "condition",
+    help: "At the coil's terminals while it draws its current.",
+  },
+  {
+    id: "controlOff",
+    header: "Control V off %",
+    role: "computed",
+    width: 9,
+    unit: "%",
+    format: "0.0",
+    formula: (ref) =>
+      `IF(OR(${blank(ref("controlV"))},${blank(ref("ratedV"))}),"",IF(AND(ISNUMBER(${ref("controlV")}),N(${ref("ratedV")})>0),(${ref("controlV")}/${ref("ratedV")}-1)*100,"${NOT_COMPUTED}"))`,
+    value: ({ controlV, ratedV }) => {
+      if (isBlank(controlV) || isBlank(ratedV)) return null;
+      return typeof controlV === "number" && typeof ratedV === "number" && ratedV > 0
+        ? (controlV / ratedV - 1) * 100
+        : NOT_COMPUTED;
+    },
+    working: ({ controlV, ratedV, controlOff }) =>
+      typeof controlOff === "number"
+        ? `(${figure(controlV)} V ÷ ${figure(ratedV)} V − 1) × 100 = ${figure(controlOff)} %`
+        : "",
+  },
+  {
+    id: "controlTolerance",
+    header: "Allowed ± %",
+    role: "limit",
+    width: 8,
+    unit: "%",
+    formula: () => String(timingVoltage.value),
+    value: () => timingVoltage.value,
+  },
+  time("l1", "L1"),
+  time("l2", "L2"),
+  time("l3", "L3"),
+  ofPoles(
+    "fastest",
+    "Fastest ms",
+    (poles) => `MIN(${poles})`,
+    (times) => Math.min(...times),
+    (row) => `least of ${named(row).join(", ")} = ${figure(row.fastest)} ms`,
+  ),
+  ofPoles(
+    "slowest",
+    "Slowest ms",
+    (poles) => `MAX(${poles})`,
+    (times) => Math.max(...times),
+    (row) => `most of ${named(row).join(", ")} = ${figure(row.slowest)} ms`,
+  ),
+  window("least", "Least ms", least),
+  window("most", "Most ms", most),
+  ofPoles(
+    "poleSpread",
+    "Pole spread ms",
+    (poles) => `MAX(${poles})-MIN(${poles})`,
+    (times) => Math.max(...times) - Math.min(...times),
+    (row) =>
+      `slowest ${figure(row.slowest)} − fastest ${figure(row.fastest)} = ${figure(row.poleSpread)} ms`,
+  ),
+  {
+    id: "spreadMost",
+    header: "Most spread ms",
+    role: "limit",
+    width: 9,
+    unit: "ms",
+    format: "0.0##",
+    own: spread,
+    formula: (ref, lineup) =>
+      `IF(${ref("operation")}="closing",${spreadOf("closing", lineup)},${spreadOf("opening", lineup)})`,
+    value: (row, lineup) => limitOf(standardSpread(row, lineup)),
+  },
+  sources((row, lineup) => [
+    ["least", windowSource(least, row, lineup)],
+    ["most", windowSource(most, row, lineup)],
+    ["spread", sourceOf(spread(row, lineup) ?? standardSpread(row, lineup))],
+    ["control V", sourceOf(timingVoltage)],
+  ]),
+  ...trail(),
+];
+
+/** Operating times of each breaker pole on closing and opening, and how far the poles lie apart. */
+export const timing: RecordKind = {
+  id: "timing",
+  title: "Operating times of breakers",
+  sheet: "Timing",
+  table: "GearTiming",
+  purpose:
+    "Closing and opening time of each pole at rated control voltage against the maker's window, and the time between the poles: three poles of one operation in a row.",
+  cautions: [
+    "Isolate, prove dead and earth under the site's permit system; the breaker is in its test position or out of its panel, with every other supply of it locked off.",
+    "A charged spring moves without warning: keep hands and tools out, and discharge it (close, open) before work on the mechanism.",
+    "Do not operate the breaker more often or faster than its maker allows; let coils cool.",
+    "Block inter-tripping and whatever else its auxiliary contacts would start. The maker's instruction and licensed practice come first.",
+  ],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
+  rows: (lineup) =>
+    lineup.panels.flatMap(({ designation, breaker }) =>
+      // Of a contactor's poles no standard of breakers says how far apart they may lie.
+      breaker && !(breaker.device && breaker.poleSpreadMs === undefined)
+        ? OPERATIONS.map(
+            (operation): Row => ({
+              object: designation,
+              part: `${deviceName(breaker)} ${operation}`,
+              operation,
+              ratedV: lineup.ratings.controlV ?? null,
+            }),
+          )
+        : [],
+    ),
+  accepted,
+  enough,
+  plot: { value: "poleSpread", limit: "spreadMost", unit: "ms", log: false },
+};

@@ -1,0 +1,50 @@
+import type { SheetCells, SheetSnapshot, TableSnapshot } from "../sheets/snapshot";
+import { cellIn } from "./grid";
+import { formulasOf } from "./readFormulas";
+import type { StoredSheet, StoredTable } from "./storedSheet";
+
+/** A sheet as the check, the intake and the builder see it. */
+export function sheetSnapshot(sheet: StoredSheet): SheetSnapshot {
+  const { name, hidden, merges, notes } = sheet;
+  const { starts } = sheet.cells;
+  const rowCount = starts.length - 1;
+  const cells: SheetCells = {
+    rowCount,
+    columnCount: starts.reduce(
+      (most, start, row) => Math.max(most, start - (starts[row - 1] ?? start)),
+      0,
+    ),
+    cell: cellIn(sheet.cells),
+    formula: formulasOf(sheet.formulas),
+    hidden: hiddenRows(sheet, 0, rowCount - 1),
+    merges,
+    note: (row, column) => notes.get(`${row},${column}`),
+  };
+  return {
+    name,
+    hidden,
+    tables: sheet.tables.map((table) => tableSnapshot(table, sheet, cells)),
+    cells,
+  };
+}
+
+const tableSnapshot = (
+  table: StoredTable,
+  sheet: StoredSheet,
+  { cell, formula }: SheetCells,
+): TableSnapshot => {
+  const { top, left, rowCount } = table;
+  return {
+    ...table,
+    sheet: sheet.name,
+    hidden: hiddenRows(sheet, top + 1, top + rowCount),
+    cell: (row, column) => cell(top + 1 + row, left + column),
+    formula: (row, column) => formula(top + 1 + row, left + column),
+  };
+};
+
+/** Rows from the first to the last that are hidden or filtered away, counted from the first; undefined where all are shown. */
+function hiddenRows({ hiddenRows }: StoredSheet, first: number, last: number) {
+  const hidden = hiddenRows.filter((row) => row >= first && row <= last).map((row) => row - first);
+  return hidden.length > 0 ? new Set(hidden) : undefined;
+}

@@ -1,0 +1,78 @@
+import { expect, test } from "vitest";
+import { readExcel } from "../../src/excel/workbook";
+import { addSheet, newId, putBox } from "../../src/standin/book";
+import { buildJob, type Cost, checkJob, cost, fillJob, markJob, repeatedRows } from "./excelJobs";
+import { inExcel } from "./excelSupport";
+
+const MOST = 4_000_000;
+/** The fewest batches that so many bytes fit into, at what a batch is filled up to, and a few round trips before. */
+const bounded = ({ batches, up, down, greatest }: Cost, before: number) => {
+  expect(greatest).toBeLessThan(MOST);
+  expect(batches).toBeLessThanOrEqual(before + Math.ceil((1.25 * Math.max(up, down)) / 3_300_000));
+};
+
+test("building: 5 panels take three batches, 200 as many more as their bytes need, and building again writes nothing", async () => {
+  const few = await buildJob(5);
+  const many = await buildJob(200);
+  expect(few.first.cost.batches).toBe(3);
+  bounded(many.first.cost, 2);
+  bounded(many.again.cost, 3);
+  expect(many.again.value.change.every(({ writes }) => writes.length === 0)).toBe(true);
+});
+
+test("reading 100,000 rows takes as many batches as its bytes need, none over 4 MB", async () => {
+  const host = repeatedRows(100_000);
+  const read = await cost(host, (context) => readExcel(context));
+  const rows = read.value.sheets.flatMap(({ tables }) => tables).map(({ rowCount }) => rowCount);
+  expect(Math.max(...rows)).toBe(100_000);
+  bounded(read.cost, 2);
+});
+
+test("reading many small tables takes no more batches than reading one", async () => {
+  const host = repeatedRows(200);
+  const one = await checkJob(host);
+  for (let index = 0; index < 100; index++) {
+    const sheet = addSheet(host.book, `Own ${index}`);
+    for (const row of [0, 1, 2, 3]) putBox(host.book, sheet, row, 0, { value: `text ${row}` });
+    sheet.tables.push({
+      id: newId(host.book),
+      name: `Own${index}`,
+      area: { top: 0, left: 0, bottom: 3, right: 0 },
+      showTotals: false,
+      properties: {},
+    });
+  }
+  const hundred = await checkJob(host);
+  expect(hundred.cost.batches).toBe(one.cost.batches);
+});
+
+test("marking: 5,000 rows take as many batches as 50, and few formats", async () => {
+  const host = repeatedRows(12_000);
+  const few = await markJob(host, 50);
+  const many = await markJob(host, 5_000);
+  expect(many.marked.value.cells).toBe(5_000);
+  expect(many.marked.cost.batches).toBe(few.marked.cost.batches);
+  expect(many.marked.value.formats).toBeLessThan(40);
+  bounded(many.marked.cost, 3);
+  bounded(many.cleared.cost, 4);
+});
+
+test("an edit of one cell costs one batch where it was just read, else one to look and one to write", async () => {
+  const host = repeatedRows(12_000);
+  const snapshot = await inExcel(host, (context) => readExcel(context));
+  const fresh = await fillJob(host, snapshot, 1, { fresh: true });
+  expect([fresh.cost.batches, fresh.value.written.length]).toEqual([1, 1]);
+  expect(fresh.cost.up).toBeLessThan(5_000);
+  const again = await inExcel(host, (context) => readExcel(context));
+  const looked = await fillJob(host, again, 2);
+  expect([looked.cost.batches, looked.value.written.length]).toEqual([2, 1]);
+});
+
+test("placing 5,000 readings takes one batch to look and one to write", async () => {
+  const host = repeatedRows(12_000);
+  const snapshot = await inExcel(host, (context) => readExcel(context));
+  const filled = await fillJob(host, snapshot, 5_000);
+  expect(filled.value.written).toHaveLength(5_000);
+  expect(filled.cost.batches).toBe(2);
+  expect(filled.cost.greatest).toBeLessThan(MOST);
+});

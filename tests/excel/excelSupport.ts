@@ -1,0 +1,115 @@
+import { applyPlan } from "../../src/excel/workbook";
+import type { PlacedCell } from "../../src/intake/place/placement";
+import type { CellValue } from "../../src/records/kind";
+import type { Plan } from "../../src/sheets/plan";
+import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
+import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
+import { addSheet, type Book, newBook } from "../../src/standin/book";
+import { bookOfPlan } from "../../src/standin/bookOfPlan";
+import { calculateRecords } from "../../src/standin/calculate";
+import { type Host, standIn } from "../../src/standin/host";
+import { loadClient } from "../../src/standin/loadClientInNode";
+
+const client = loadClient();
+
+/** Runs work through the genuine client. */
+export const inExcel = <T>(host: Host, work: (context: Excel.RequestContext) => Promise<T>) =>
+  client.run(host, work);
+
+/** Excel with a new workbook: one blank sheet. */
+export function newExcel(): Host {
+  const book = newBook();
+  addSheet(book, "Sheet1");
+  return standIn(book, calculateRecords);
+}
+
+/** Excel with the workbook of a plan, built through the adapter. */
+export async function builtExcel(plan: Plan): Promise<Host> {
+  const host = newExcel();
+  await inExcel(host, (context) => applyPlan(context, plan));
+  host.reset();
+  return host;
+}
+
+/** Excel with a big workbook made directly. */
+export const bigExcel = (plan: Plan): Host => standIn(bookOfPlan(plan), calculateRecords);
+
+/** Excel with a copy of a workbook. */
+export const copied = ({ book }: Host): Host => standIn(structuredClone(book), calculateRecords);
+
+/** What the tables of a snapshot hold, blank text and no value alike. */
+export const contents = (snapshot: Snapshot) =>
+  tablesOf(snapshot).map(({ name, sheet, top, left, headers, rowCount, cell, formula }) => ({
+    name,
+    sheet,
+    top,
+    left,
+    headers,
+    cells: Array.from({ length: rowCount }, (_, row) =>
+      headers.map((_, column) => [
+        cell(row, column) === "" ? null : cell(row, column),
+        formula(row, column),
+      ]),
+    ),
+  }));
+
+/** Every entry of the record tables, by table. */
+export const entries = (snapshot: Snapshot) =>
+  Object.fromEntries(
+    recordTables(snapshot).map(({ kind, table, rows }) => [
+      table.name,
+      rows.map((row) =>
+        kind.columns.filter(({ role }) => role === "entry").map(({ id }) => row[id] ?? null),
+      ),
+    ]),
+  );
+
+/** Everything that a workbook of the stand-in holds, without ids, to be compared. */
+export const state = (book: Book) => {
+  const { sheets, parts, names, properties } = structuredClone(book);
+  return {
+    names,
+    properties,
+    parts: parts.map(({ xml }) => xml).sort(),
+    sheets: sheets.map((sheet) => ({
+      name: sheet.name,
+      cells: sheet.cells.map((row) =>
+        row.map((box) => box && [box.value === "" ? null : box.value, box.formula]),
+      ),
+      looks: Object.fromEntries(
+        sheet.looks
+          .map(({ area, property, value }): [string, unknown] => [
+            `${property} ${JSON.stringify(area)}`,
+            value,
+          ])
+          .sort(([one], [other]) => one.localeCompare(other)),
+      ),
+      tables: sheet.tables.map(({ id: _, ...table }) => table),
+      formats: sheet.formats.map(({ id: _, ...format }) => format),
+      validations: sheet.validations.map((validation) => JSON.stringify(validation)).sort(),
+      merges: sheet.merges.map((area) => JSON.stringify(area)).sort(),
+      hiddenRows: [...sheet.hiddenRows],
+      filter: sheet.filter,
+      frozen: sheet.frozen,
+      properties: sheet.properties,
+    })),
+  };
+};
+
+/** Cells of one record table to be filled: row, column id, value. */
+export function placed(
+  snapshot: Snapshot,
+  table: string,
+  cells: readonly (readonly [row: number, column: string, value: CellValue])[],
+): PlacedCell<RecordTable>[] {
+  const found = recordTables(snapshot).find((one) => one.table.name === table);
+  if (!found) throw new Error(`no record table ${table}`);
+  return cells.map(([row, column, value]) => ({
+    table: found,
+    row,
+    column,
+    value,
+    old: found.rows[row]?.[column] ?? null,
+    source: { file: "invented.csv", line: row + 1 },
+  }));
+}

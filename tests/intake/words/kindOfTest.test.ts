@@ -1,0 +1,19 @@
+import { expect, test } from "vitest";
+import { kindOfTest } from "../../../src/intake/words/kindOfTest";
+
+const IDS = ["contact", "insulation", "withstand"];
+
+test.each([
+  ["Insulation resistance", "insulation"],
+  ["Insulation after withstand", "insulation"],
+  ["IR", "insulation"],
+  ["Hi-pot", "withstand"],
+  ["HV test", "withstand"],
+  ["Power frequency withstand", "withstand"],
+  ["Contact resistance, d.c.", "contact"],
+  ["Joints", "contact"],
+  ["Partial discharge", undefined],
+  ["first", undefined],
+])("%s", (text, kind) => {
+  expect(kindOfTest(text, IDS)).toBe(kind);
+});

@@ -1,0 +1,78 @@
+import { expect, test } from "vitest";
+import { evaluate } from "../../../src/records/evaluate";
+import type { Row } from "../../../src/records/kind";
+import { contact } from "../../../src/records/kinds/contact";
+import { longLineup, sampleLineup } from "../../support/lineups";
+import { rowOf, workingOf } from "../../support/rowOf";
+
+/** Breakers of 50 µΩ at most, tests at 50 A or more (basis IEC) or 100 A (NETA). */
+const lineup = longLineup(2, { basis: "IEC" });
+const pole = (entries: Row) =>
+  rowOf(contact, lineup, { testCurrent: 100, temperature: 20, ...entries }, "Breaker Q0");
+
+test("rows: three poles of each breaker, three phases of each joint between neighbours", () => {
+  const rows = contact.rows(sampleLineup());
+  const breakers = rows.filter(({ part }) => part === "Breaker Q0");
+  expect(breakers).toHaveLength(8 * 3);
+  expect(breakers.slice(0, 3).map(({ pole }) => pole)).toEqual(["L1", "L2", "L3"]);
+  expect(rows.filter(({ part }) => String(part).startsWith("Joint to")).length % 3).toBe(0);
+});
+
+// IEC 60028 (memory): R20 of copper = R · (234.5 + 20) / (234.5 + θ).
+test.each([
+  [20, 42],
+  [0, (42 * 254.5) / 234.5],
+  [45, (42 * 254.5) / 279.5],
+])("42 µΩ at %s °C is %s µΩ at 20 °C", (temperature, expected) => {
+  const row = pole({ reading: 42, temperature });
+  expect(row.corrected).toBeCloseTo(expected, 9);
+  expect(workingOf(contact, "corrected", row, lineup)).toContain("× (234.5 + 20) ÷ (234.5 +");
+});
+
+test.each([
+  [{ reading: 50 }, "Pass"],
+  [{ reading: 50.1 }, "Fail"],
+  [{ reading: "0.05 mΩ" }, "Pass"],
+  [{ reading: "< 60" }, "Inconclusive"],
+  [{ reading: null }, "Missing"],
+  [{ reading: 40, temperature: null }, "Inconclusive"],
+  [{ reading: 40, testCurrent: null }, "Inconclusive"],
+  // IEC 62271-1, 7.4.4 (memory): any current from 50 A to the rated one.
+  [{ reading: 40, testCurrent: 50 }, "Pass"],
+  [{ reading: 40, testCurrent: 49 }, "Inconclusive"],
+  [{ reading: "tight" }, "Inconclusive"],
+] as const)("%j against 50 µΩ of the maker's: %s", (entries, verdict) => {
+  expect(pole(entries).result).toBe(verdict);
+});
+
+test("poles are compared among their own breaker's; what stands out is no failure by itself", () => {
+  const rows = contact
+    .rows(lineup)
+    .filter(({ part }) => part === "Breaker Q0")
+    .map((row, at) => ({
+      ...row,
+      testCurrent: 100,
+      temperature: 20,
+      reading: [20, 25, 32][at % 3],
+    }));
+  const computed = evaluate(contact, rows as Row[], lineup);
+  expect(computed.map(({ spread }) => Number(spread).toFixed(2))).toEqual([
+    "0.00",
+    "0.25",
+    "0.60",
+    "0.00",
+    "0.25",
+    "0.60",
+  ]);
+  expect(computed.map(({ result }) => result)).toEqual(Array(6).fill("Pass"));
+});
+
+test("a joint that neither maker nor project judges waits for its limit", () => {
+  const joint = { testCurrent: 100, temperature: 20, reading: 8 };
+  const row = rowOf(contact, lineup, joint, "Joint to =K0002");
+  expect(row).toMatchObject({
+    result: "Inconclusive",
+    sources: expect.stringContaining("maximum: none given: type the value here"),
+  });
+  expect(rowOf(contact, lineup, { ...joint, maximum: 10 }, "Joint to =K0002").result).toBe("Pass");
+});

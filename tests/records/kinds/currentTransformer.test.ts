@@ -1,0 +1,134 @@
+import { expect, test } from "vitest";
+import type { Lineup } from "../../../src/lineup/lineup";
+import { evaluate } from "../../../src/records/evaluate";
+import type { Row } from "../../../src/records/kind";
+import { currentTransformer } from "../../../src/records/kinds/currentTransformer";
+import { equipped, longLineup } from "../../support/lineups";
+
+type Core = ReturnType<typeof equipped>["panels"][number]["currentTransformers"][number];
+
+/** One panel with one core by this plate. */
+const withCore = (plate: Partial<Core>) => {
+  const lineup = longLineup(1);
+  const core: Core = { name: "1S", primaryA: 400, secondaryA: 5, accuracy: "0.5", ...plate };
+  return {
+    ...lineup,
+    panels: lineup.panels.map((panel) => ({ ...panel, currentTransformers: [core] })),
+  };
+};
+
+const GOOD: Row = {
+  primary: 400,
+  secondary: 4.98,
+  polarity: "As marked",
+  winding: 1.21,
+  temperature: 20,
+  testVoltage: 500,
+  insulationRead: "> 2 GΩ",
+  burden: 5,
+};
+const judged = (plate: Partial<Core>, entries: Row = {}) => {
+  const lineup = withCore(plate);
+  const rows = currentTransformer.rows(lineup).map((row) => ({ ...row, ...GOOD, ...entries }));
+  return evaluate(currentTransformer, rows, lineup)[0] as Row;
+};
+const working = (id: string, row: Row) =>
+  currentTransformer.columns.find((column) => column.id === id)?.working?.(row, withCore({}));
+
+test("a row for each core and phase", () => {
+  const rows = currentTransformer.rows(equipped(longLineup(1)));
+  expect(rows.map(({ part, phase, accuracy }) => `${part} ${phase} ${accuracy}`)).toEqual(
+    ["1S1-1S2", "2S1-2S2", "3S1-3S2"].flatMap((core, at) =>
+      ["L1", "L2", "L3"].map((phase) => `${core} ${phase} ${["0.5", "5P", "PX"][at]}`),
+    ),
+  );
+});
+
+// Limits of class 0.5: IEC 61869-2 (read in a published handbook and an article).
+test.each([
+  [400, 4.98, 100, -0.4, 0.5, "Pass"],
+  [400, 4.97, 100, -0.6, 0.5, "Fail"],
+  [80, 0.995, 20, -0.5, 0.75, "Pass"],
+  [20, 0.2475, 5, -1, 1.5, "Pass"],
+  [8, 0.1, 2, 0, null, "Inconclusive"],
+])(
+  "%d A gives %d A: %d %% of rated, error %d %%, allowed %s: %s",
+  (primary, secondary, percent, error, most, result) => {
+    const row = judged({}, { primary, secondary });
+    expect(row.percent).toBeCloseTo(percent, 9);
+    expect(row.error).toBeCloseTo(error, 9);
+    expect(row).toMatchObject({ errorMost: most, result });
+  },
+);
+
+// Class 5P: ±1 % at rated current alone (IEC 61869-2, read).
+test.each([
+  [400, 4.96, 1, "Pass"],
+  [368, 4.56, 1, "Pass"],
+  [400, 4.94, 1, "Fail"],
+  [100, 1.25, null, "Inconclusive"],
+])("5P20, %d A gives %d A: allowed %s, %s", (primary, secondary, errorMost, result) => {
+  expect(judged({ accuracy: "5P20" }, { primary, secondary })).toMatchObject({ errorMost, result });
+});
+
+test("class PX gives no limit of ratio error: the row is judged by the rest, an unknown class is not", () => {
+  expect(judged({ accuracy: "PX" }, { secondary: 4.9 })).toMatchObject({
+    errorMost: "n/a",
+    result: "Pass",
+  });
+  expect(judged({ accuracy: "PX", windingOhm: 1.4 }).result).toBe("Fail");
+  expect(judged({ accuracy: "0.7" })).toMatchObject({ errorMost: null, result: "Inconclusive" });
+});
+
+test("copper, a published example (read): 1.21 Ω at 20 °C is 1.472 Ω at 75 °C", () => {
+  const row = judged({ windingOhm: 1.48 });
+  expect(row.winding75).toBeCloseTo(1.472, 2);
+  expect(row.result).toBe("Pass");
+  expect(judged({ windingOhm: 1.46 }).result).toBe("Fail");
+  expect(judged({ windingOhm: 1.48 }, { temperature: null }).result).toBe("Inconclusive");
+  expect(judged({}, { temperature: null })).toMatchObject({ windingMost: "n/a", result: "Pass" });
+  expect(working("winding75", row)).toBe("1.21 Ω × (234.5 + 75) ÷ (234.5 + 20) = 1.47149 Ω");
+});
+
+test.each([
+  [{ polarity: "Reversed" }, "Fail"],
+  [{ polarity: null }, "Inconclusive"],
+  [{ secondary: null }, "Missing"],
+  [{ winding: null }, "Missing"],
+  [{ insulationRead: null }, "Missing"],
+  [{ insulationRead: 0.5 }, "Fail"],
+  [{ insulationRead: "> 0.5 MΩ" }, "Inconclusive"],
+  [{ testVoltage: 250 }, "Inconclusive"],
+  [{ primary: "400 A" }, "Inconclusive"],
+] as const)("%o: %s", (entries, result) => {
+  expect(judged({}, entries).result).toBe(result);
+});
+
+test("the connected burden against the plate's", () => {
+  expect(judged({ burdenVA: 5 }).result).toBe("Pass");
+  expect(judged({ burdenVA: 4 }).result).toBe("Fail");
+  expect(judged({ burdenVA: 5 }, { burden: null }).result).toBe("Inconclusive");
+});
+
+test("the ratio error on paper", () => {
+  expect(working("error", judged({}))).toBe("(400/5 × 4.98 A − 400 A) ÷ 400 A × 100 = -0.4 %");
+});
+
+test("a class that is not known here is judged by the project's own limit, a known one never is", () => {
+  const criteria: Lineup["criteria"] = [
+    {
+      from: "project",
+      quantity: "current transformer ratio error %",
+      value: 1,
+      document: "invented",
+    },
+  ];
+  const of = (accuracy: string, secondary: number) => {
+    const lineup = { ...withCore({ accuracy }), criteria };
+    const rows = currentTransformer.rows(lineup).map((row) => ({ ...row, ...GOOD, secondary }));
+    return evaluate(currentTransformer, rows, lineup)[0];
+  };
+  expect(of("C100", 4.96)).toMatchObject({ errorMost: 1, result: "Pass" });
+  expect(of("C100", 4.94)).toMatchObject({ errorMost: 1, result: "Fail" });
+  expect(of("0.5", 4.97)).toMatchObject({ errorMost: 0.5, result: "Fail" });
+});

@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { evaluate } from "../../../src/records/evaluate";
+import type { Row } from "../../../src/records/kind";
+import { earthing } from "../../../src/records/kinds/earthing";
+import { longLineup, sampleLineup } from "../../support/lineups";
+
+const lineup = longLineup(1);
+const row = (entries: Row, of = lineup) =>
+  evaluate(earthing, [{ object: "=K0001", part: "Door", ...entries }], of)[0];
+
+test("rows: enclosure and door of every panel, the frame where there is a breaker, each section's earth bar", () => {
+  const rows = earthing.rows(sampleLineup());
+  const of = (object: string) =>
+    rows.filter((row) => row.object === object).map(({ part }) => part);
+  expect(of("=H01")).toEqual(["Enclosure", "Door", "Breaker Q0 frame"]);
+  expect(of("=H04")).toEqual(["Enclosure", "Door"]);
+  expect(of("Bus B")).toEqual(["Earth bar"]);
+  expect(rows).toHaveLength(10 * 2 + 8 + 2);
+});
+
+// 3 V at 30 A (IEC 62271-200, memory); R = U / I.
+test.each([
+  [30, 2.9, "Pass"],
+  [30, 3, "Pass"],
+  [30, 3.1, "Fail"],
+  [100, 9.9, "Pass"],
+  [30, "150 mV", "Pass"],
+  [10, 0.05, "Inconclusive"],
+  [null, 0.05, "Inconclusive"],
+  [30, "< 1 mV", "Inconclusive"],
+  [30, -0.1, "Inconclusive"],
+  [30, null, "Missing"],
+] as const)("%s A, drop %s: %s", (testCurrent, reading, verdict) => {
+  expect(row({ testCurrent, reading })?.result).toBe(verdict);
+});
+
+test("the project's own maximum comes first, and is named", () => {
+  const own = longLineup(1, {
+    criteria: [
+      { from: "project", quantity: "earthing resistance mΩ", value: 1, document: "invented" },
+    ],
+  });
+  const judged = row({ testCurrent: 30, reading: 0.06 }, own);
+  expect([judged?.resistance, judged?.maximum, judged?.result]).toEqual([2, 1, "Fail"]);
+  expect(judged?.sources).toContain("maximum: invented (project)");
+  expect(String(row({})?.sources)).toContain("3 V at 30 A: IEC 62271-200:2021");
+});

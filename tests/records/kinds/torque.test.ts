@@ -1,0 +1,56 @@
+import { expect, test } from "vitest";
+import { evaluate } from "../../../src/records/evaluate";
+import type { Row } from "../../../src/records/kind";
+import { torque } from "../../../src/records/kinds/torque";
+import { longLineup } from "../../support/lineups";
+
+const lineup = longLineup(1);
+const DONE = { marked: "Yes", rechecked: "Yes" };
+const row = (entries: Row, of = lineup) =>
+  evaluate(
+    torque,
+    [{ object: "=K0001", part: "Busbar", bolt: "M12", grade: "8.8", ...entries }],
+    of,
+  )[0];
+
+test("a row for each group of joints of a panel; panels without joints give none", () => {
+  const [panel] = lineup.panels;
+  if (!panel) throw new Error("no panel");
+  expect(torque.rows({ ...lineup, panels: [{ ...panel, joints: [] }] })).toEqual([]);
+  expect(torque.rows(lineup).map(({ part }) => part)).toEqual(panel.joints.map(({ name }) => name));
+});
+
+test("the maker's torque comes first; without it the computed one, inside gear makers' range for M12 (50 to 70 N·m, read), said to be a fallback", () => {
+  const own = row({ makersNm: 60, document: "invented sheet" });
+  expect([own?.required, String(own?.sources)]).toEqual([
+    60,
+    expect.stringContaining("required: invented sheet (maker)"),
+  ]);
+  const computed = row({ makersNm: null });
+  expect(computed?.required).toBeGreaterThan(50);
+  expect(computed?.required).toBeLessThan(70);
+  expect(computed?.sources).toContain("NOT the maker's");
+});
+
+// ± 10 %: common practice.
+test.each([
+  [60, {}, "Pass"],
+  [66, {}, "Pass"],
+  [66.1, {}, "Fail"],
+  [53.9, {}, "Fail"],
+  [60, { marked: "No" }, "Fail"],
+  [60, { rechecked: null }, "Inconclusive"],
+  [44, { rechecked: null }, "Fail"],
+  [44, { marked: null, rechecked: null }, "Fail"],
+  ["60 N·m", {}, "Inconclusive"],
+  [null, {}, "Missing"],
+] as const)("60 N·m required, %s applied, %o: %s", (applied, other, verdict) => {
+  expect(row({ makersNm: 60, applied, ...DONE, ...other })?.result).toBe(verdict);
+});
+
+test("the project's own tolerance comes first", () => {
+  const own = longLineup(1, {
+    criteria: [{ from: "project", quantity: "torque tolerance %", value: 4, document: "invented" }],
+  });
+  expect(row({ makersNm: 60, applied: 63, ...DONE }, own)?.result).toBe("Fail");
+});

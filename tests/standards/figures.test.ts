@@ -1,0 +1,37 @@
+import { expect, it } from "vitest";
+import { contactSpread } from "../../src/standards/contactSpread";
+import { contactTestCurrent } from "../../src/standards/contactTestCurrent";
+import { sourceText } from "../../src/standards/criterion";
+import { dewLimit } from "../../src/standards/dewLimit";
+import { earthContinuity } from "../../src/standards/earthContinuity";
+import { timeTolerance } from "../../src/standards/timeTolerance";
+import { withstandTolerance } from "../../src/standards/withstandTolerance";
+
+it.each([
+  // A breaker maker's bulletin (read).
+  ["spread of contact resistance", contactSpread, 0.5, "read"],
+  // practice
+  ["margin above the dew point, K", dewLimit, 3, "practice"],
+  // IEC 62271-200 (memory).
+  ["earthing test current, A", earthContinuity.current, 30, "memory"],
+  ["earthing drop, V", earthContinuity.drop, 3, "memory"],
+  // IEC 60694, clause 6.4.1, and ANSI C37.09, both read in quotation.
+  ["contact test current, IEC, A", contactTestCurrent("IEC"), 50, "read"],
+  ["contact test current, NETA, A", contactTestCurrent("NETA"), 100, "read"],
+  // IEC 60060-1 (memory).
+  ["voltage tolerance, 60 s", withstandTolerance(60), 0.01, "memory"],
+  ["voltage tolerance, 15 min", withstandTolerance(900), 0.03, "memory"],
+  // practice: 5 % or 40 ms, whichever is greater.
+  ["operating time of 0.3 s", timeTolerance(0.3), 0.04, "practice"],
+  ["operating time of 2 s", timeTolerance(2), 0.1, "practice"],
+] as const)("%s", (_, criterion, value, certainty) => {
+  expect(criterion.value).toBe(value);
+  expect(criterion.source.certainty).toBe(certainty);
+});
+
+it("writes a source in one line, with its certainty", () => {
+  expect(
+    sourceText({ document: "IEC 62271-1", edition: "2017", place: "table 1", certainty: "memory" }),
+  ).toBe("IEC 62271-1:2017, table 1 (memory)");
+  expect(sourceText(dewLimit.source)).toBe("Common practice, surface above dew point (practice)");
+});

@@ -1,0 +1,46 @@
+import type { RuleWords } from "../../../src/check/context";
+import { REFERENCE_WORDS } from "../../../src/check/rules";
+
+const OPENING = `# Rules of the check
+
+Written by \`npm run docs\` from the rules themselves; do not edit it. The table at the end is written by \`npm run bench:faults\`.
+
+The check evaluates records. It never says that equipment is safe to energize: that is decided by licensed people under the local code, the site's permit system and the maker's instructions.
+
+A finding weighs \`stop\` (the record does not prove what it must), \`query\` (somebody has to answer before it does) or \`note\` (worth knowing). A project may weigh a rule otherwise in its lineup, never take it away:
+
+\`\`\`json
+{ "ruleWeights": { "off-group": "query" } }
+\`\`\`
+
+A finding that somebody accepts goes onto the sheet Concessions, with the reason, a name and a date; it stays listed and is no longer open.
+`;
+
+const FAULTS = "## Faults put in and found";
+
+/** The reference of the rules, with the table of faults that stood in it. */
+export const rulesText = (faults: string): string =>
+  [
+    OPENING,
+    ...REFERENCE_WORDS.map(ruleText),
+    FAULTS,
+    "",
+    faults.trim() || "Not measured yet.",
+    "",
+  ].join("\n");
+
+const ruleText = ({ id, title, finds, why, satisfies, quiet }: RuleWords): string =>
+  [
+    `## ${title}`,
+    "",
+    `\`${id}\``,
+    "",
+    `- Finds ${finds}.`,
+    `- Why: ${why}`,
+    `- Satisfied by ${satisfies}.`,
+    `- Quiet ${quiet}.`,
+    "",
+  ].join("\n");
+
+/** What stands under the heading of the faults in a reference that is there. */
+export const faultsOf = (text: string): string => text.split(`${FAULTS}\n`)[1]?.trim() ?? "";

@@ -1,0 +1,88 @@
+import { strFromU8, unzipSync } from "fflate";
+import { expect, test } from "vitest";
+import { planFor } from "../../src/sheets/plan";
+import { tablesOf } from "../../src/sheets/snapshot";
+import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
+import { type Laid, linesIn, rowHeights } from "../../src/xlsx/rowHeights";
+import { sampleLineup } from "../support/lineups";
+
+test.each([
+  ["", 10, 1],
+  ["Pass", 10, 1],
+  ["maximum: data sheet", 14, 2],
+  ["one\ntwo\nthree", 30, 3],
+  // A word longer than the column is parted where the column ends.
+  ["x".repeat(40), 18, 2],
+  ["12345678901234567890 x", 18, 2],
+])("%j in a column of %i characters: %i", (text, width, lines) => {
+  expect(linesIn(text, width)).toBe(lines);
+});
+
+const cells = (value: string, wrapText: boolean) =>
+  new Map([["5,1", { value, type: "string" as const, style: { alignment: { wrapText } } }]]);
+const sheet = {
+  columns: [{ width: 10 }, { width: 20 }],
+  tables: [{ name: "GearTorque", range: "A4:B9", columns: [] }],
+};
+const long = "a source of a limit that needs two lines";
+
+test.each<[string, Laid, boolean]>([
+  ["text that goes on in further lines", { ...sheet, cells: cells(long, true) }, true],
+  ["text that does not", { ...sheet, cells: cells(long, false) }, false],
+  [
+    "a row with a height of its own",
+    {
+      ...sheet,
+      cells: cells(long, true),
+      rowDefs: new Map([[5, { height: 15 }]]),
+    },
+    false,
+  ],
+  [
+    "a table of somebody's",
+    {
+      ...sheet,
+      cells: cells(long, true),
+      tables: [{ name: "Own", range: "A4:B9", columns: [] }],
+    },
+    false,
+  ],
+  [
+    "a row below the table",
+    {
+      ...sheet,
+      cells: cells(long, true),
+      tables: [{ name: "GearTorque", range: "A4:B5", columns: [] }],
+    },
+    false,
+  ],
+])("%s", (_what, laid, higher) => {
+  expect([...rowHeights(laid).keys()]).toEqual(higher ? [5] : []);
+});
+
+test("rows with long sources of limits are high enough for them, new and saved again, and grow with what is typed", async () => {
+  const { file } = await writeBook(planFor(sampleLineup()));
+  const snapshot = await readBook(file);
+  const at = snapshot.sheets.findIndex(({ name }) => name === "Withstand") + 1;
+  const table = tablesOf(snapshot).find(({ name }) => name === "GearWithstand");
+  if (!table) throw new Error("no table");
+  const remarks = table.headers.indexOf("Remarks");
+  const typed = await writeCells(file, [
+    { table, writes: [{ row: 0, column: remarks, value: "repeated after drying. ".repeat(20) }] },
+  ]);
+  const rows = (bytes: Uint8Array) =>
+    [
+      ...strFromU8(unzipSync(bytes)[`xl/worksheets/sheet${at}.xml`] ?? new Uint8Array()).matchAll(
+        /<row r="(\d+)"([^>]*)>/g,
+      ),
+    ].filter(([, row]) => Number(row) > 4);
+  const heightOf = (row: RegExpMatchArray | undefined) =>
+    Number(/ ht="([\d.]+)"/.exec(row?.[2] ?? "")?.[1]);
+  for (const bytes of [file, typed])
+    for (const row of rows(bytes)) {
+      expect(heightOf(row)).toBeGreaterThanOrEqual(28);
+      // A spreadsheet may change it: nobody set it.
+      expect(row[2]).not.toContain("customHeight");
+    }
+  expect(heightOf(rows(typed)[0])).toBeGreaterThan(heightOf(rows(file)[0]) + 12);
+});
