@@ -18,10 +18,13 @@ export const positive = z.number().check(z.positive("must be more than zero"));
 /** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
 export const day = z.iso.date("must be a date as 2026-11-25");
 
+/** `main` and `tie` are what an incomer and a bus coupler are called in American practice. */
 export const PANEL_TYPES = [
   "incomer",
+  "main",
   "feeder",
   "bus coupler",
+  "tie",
   "riser",
   "metering",
   "transformer feeder",
@@ -47,11 +50,23 @@ export const breaker = z.strictObject({
   /** Operating times that the maker gives, ms. */
   closingMs: z.optional(window),
   openingMs: z.optional(window),
-  /** Greatest time between the poles that the maker allows, ms. */
+  /** Greatest time between the poles that the maker allows, ms; for one operation alone where it differs. */
   poleSpreadMs: z.optional(positive),
+  closingSpreadMs: z.optional(positive),
+  openingSpreadMs: z.optional(positive),
   /** Voltages at the coil that it must work between, V. */
   closingV: z.optional(window),
   openingV: z.optional(window),
+  /** A second opening release with a circuit of its own. */
+  secondTripCoil: z.optional(z.boolean()),
+  /** Undervoltage release: it has to pick up by the one, and to drop out between the others, V. */
+  undervoltageV: z.optional(
+    z.strictObject({
+      pickupMost: z.optional(positive),
+      dropoutLeast: z.optional(positive),
+      dropoutMost: z.optional(positive),
+    }),
+  ),
   /** Longest time that the motor takes to charge the spring, s. */
   chargingS: z.optional(positive),
   /** SF6: pressures at 20 °C, MPa, as the maker's plate gives them. */
@@ -84,6 +99,8 @@ export const currentCore = z.strictObject({
   accuracyLimitFactor: z.optional(positive),
   /** For class PX and the like: least knee-point voltage, V; greatest winding resistance at 75 °C, Ω. */
   kneeV: z.optional(positive),
+  /** Greatest exciting current at the knee-point voltage, A. */
+  excitingA: z.optional(positive),
   windingOhm: z.optional(positive),
 });
 
@@ -102,8 +119,9 @@ export const meter = z.strictObject({
   quantity: name,
   fullScale: positive,
   unit: name,
-  /** Error allowed, % of full scale. */
+  /** Error allowed, in percent of what `accuracyOf` says; of full scale where nothing is said. */
   accuracy: positive,
+  accuracyOf: z.optional(z.enum(["full scale", "reading"])),
   points: z._default(
     z.array(positive.check(z.maximum(120, "is a percentage of full scale"))).check(z.minLength(1)),
     [25, 50, 100],
@@ -123,11 +141,17 @@ export const protectionElement = z.strictObject({
   unit: name,
   curve: z.enum(CURVES),
   /** Time multiplier or dial; for a definite time, the delay in s. */
-  setting: positive,
-  /** Multiples of pick-up that the operating time is tested at. */
+  setting: z.number().check(z.nonnegative("must not be below zero")),
+  /** Slope of a differential element, % of the restraining current. */
+  slopePercent: z.optional(positive),
+  /** Settings order with its revision. */
+  document: z.optional(name),
+  /** Multiples of pick-up that the operating time is tested at; below 1 for what operates below its setting. */
   multiples: z._default(
     z
-      .array(z.number().check(z.gt(1, "must be above 1"), z.maximum(20, "must be at most 20")))
+      .array(
+        z.number().check(z.positive("must be more than zero"), z.maximum(20, "must be at most 20")),
+      )
       .check(z.minLength(1)),
     [2, 5, 10],
   ),
@@ -139,8 +163,12 @@ export const protectionElement = z.strictObject({
 
 export const cable = z.strictObject({
   designation: name,
-  /** Rated voltage U of the cable system, phase to phase, kV. */
+  /** Rated voltage U of the cable, or the highest voltage U_m of its system, phase to phase, kV. */
   ratedkV: positive,
+  /** Its rated voltage to earth U0, kV, as on its sheath. */
+  u0kV: z.optional(positive),
+  /** Whether it is new, or in service and tested for maintenance. */
+  purpose: z.optional(z.enum(["acceptance", "maintenance"])),
   /** Wave of the withstand test; without it the one that the basis gives a value for first. */
   wave: z.optional(z.enum(CABLE_WAVES)),
 });
@@ -161,4 +189,6 @@ export const instrument = z.strictObject({
   serial: name,
   calibrated: day,
   due: day,
+  /** Greatest error of a reading, %. */
+  accuracyPercent: z.optional(positive),
 });

@@ -47,7 +47,10 @@ const ownCriterion = z.strictObject({
     "contact test current A",
     "joint resistance µΩ",
     "earthing resistance mΩ",
+    "torque N·m",
     "torque tolerance %",
+    "ground bus resistance µΩ",
+    "accuracy limit factor",
     "control wiring insulation MΩ",
     "control wiring test voltage V",
     "control wiring withstand kV",
@@ -102,6 +105,11 @@ export const lineupSchema = z.strictObject({
     shortTimekA: z.optional(positive),
     shortTimeS: z.optional(positive),
     controlV: z.optional(positive),
+    /** Whether the control supply is AC or DC. */
+    controlKind: z.optional(z.enum(["AC", "DC"])),
+    /** Rated insulation level on the plate, kV: power frequency, one minute, and lightning impulse. */
+    powerFrequencykV: z.optional(positive),
+    impulsekV: z.optional(positive),
     altitudeM: z._default(z.number().check(z.minimum(-400), z.maximum(6000)), 0),
   }),
   insulation: z._default(
@@ -118,6 +126,8 @@ export const lineupSchema = z.strictObject({
       seconds: z._default(positive, 60),
       /** Shortest path in air between live parts or to earth, m. Given: the test voltage is corrected to the air of the day (IEC 60060-1). */
       gapM: z.optional(positive.check(z.maximum(2))),
+      /** Whether solid, vacuum or gas insulation lies in parallel with the air. */
+      parallelInternal: z.optional(z.boolean()),
     }),
     { wave: "AC", seconds: 60 },
   ),
@@ -125,6 +135,10 @@ export const lineupSchema = z.strictObject({
   leaveOut: z._default(z.array(leftOut), []),
   inspectionPoints: z._default(z.array(inspectionPoint), [...USUAL_POINTS]),
   checkItems: z._default(z.array(checkItem), []),
+  /** What the phases are called, in their order. */
+  phases: z._default(z.tuple([name, name, name]), ["L1", "L2", "L3"]),
+  /** Whether a reading is accepted as it stands, or only where its uncertainty leaves no doubt. */
+  decisionRule: z._default(z.enum(["simple", "guarded"]), "simple"),
   /** Weights that the project gives to rules of the check, by the rule's name. */
   ruleWeights: z.optional(z.record(name, z.enum(RULE_WEIGHTS))),
   panels: z.array(panel).check(z.minLength(1, "must have at least one panel")),

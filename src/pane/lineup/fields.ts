@@ -51,7 +51,10 @@ export const RATINGS: readonly Field[] = [
   number("ratings.busbarA", "Busbar current, A"),
   number("ratings.shortTimekA", "Short-time current, kA"),
   number("ratings.shortTimeS", "Short time, s"),
+  number("ratings.powerFrequencykV", "Plate: power-frequency withstand, kV"),
+  number("ratings.impulsekV", "Plate: impulse withstand, kV"),
   number("ratings.controlV", "Control voltage, V"),
+  one("ratings.controlKind", "Control supply", ["DC", "AC"]),
   number("ratings.altitudeM", "Altitude, m"),
 ];
 

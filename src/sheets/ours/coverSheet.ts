@@ -1,5 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
-import type { Column, Row } from "../../records/kind";
+import type { CellValue, Column, Row } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import type { PlannedSheet } from "../plannedSheet";
 
@@ -25,13 +25,21 @@ export const COVER_ITEMS = [
   ["Busbar current A", "ratings.busbarA"],
   ["Short-time current kA", "ratings.shortTimekA"],
   ["Short time s", "ratings.shortTimeS"],
-  ["Control voltage V DC", "ratings.controlV"],
+  ["Control voltage V", "ratings.controlV"],
+  ["Control supply", "ratings.controlKind"],
+  ["Rated power-frequency withstand kV", "ratings.powerFrequencykV"],
+  ["Rated impulse withstand kV", "ratings.impulsekV"],
   ["Altitude m", "ratings.altitudeM"],
   ["Insulation: correction", "insulation.correction"],
   ["Insulation: base temperature °C", "insulation.baseC"],
   ["Withstand: wave", "withstand.wave"],
   ["Withstand: duration s", "withstand.seconds"],
   ["Withstand: path in air m (corrected to the air)", "withstand.gapM"],
+  ["Withstand: internal insulation in parallel", "withstand.parallelInternal"],
+  ["Phase 1", "phases.0"],
+  ["Phase 2", "phases.1"],
+  ["Phase 3", "phases.2"],
+  ["Decision rule", "decisionRule"],
 ] as const;
 
 const titleOf = (id: string) => KINDS.find((kind) => kind.id === id)?.title ?? id;
@@ -46,7 +54,9 @@ export function coverSheet(lineup: Lineup): PlannedSheet {
         (found, key) => (found as Record<string, unknown> | undefined)?.[key],
         lineup,
       );
-    return typeof value === "string" || typeof value === "number" ? [{ item, value }] : [];
+    return ["string", "number", "boolean"].includes(typeof value)
+      ? [{ item, value: value as CellValue }]
+      : [];
   });
   return {
     sheet: "Cover",

@@ -1,7 +1,7 @@
 import type { CellValue } from "../../records/kind";
 import type { Path } from "./equipmentWords";
 
-/** One number or text of a nested whole, and where it stands. */
+/** One number, word or text of a nested whole, and where it stands. */
 export interface Fact {
   readonly path: Path;
   readonly value: CellValue;
@@ -16,7 +16,9 @@ export function factsOf(whole: unknown, path: Path = []): Fact[] {
   if (Array.isArray(whole)) return whole.flatMap((part, at) => factsOf(part, [...path, at]));
   if (typeof whole === "object" && whole !== null)
     return Object.entries(whole).flatMap(([key, part]) => factsOf(part, [...path, key]));
-  return typeof whole === "number" || typeof whole === "string" ? [{ path, value: whole }] : [];
+  return ["number", "string", "boolean"].includes(typeof whole)
+    ? [{ path, value: whole as CellValue }]
+    : [];
 }
 
 /**
