@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { load } from "./bundled.mjs";
+import { load } from "./bundle.mjs";
 
 const { main } = await load("src/cli/main.ts");
 process.exitCode = await main(process.argv);

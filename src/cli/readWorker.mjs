@@ -1,4 +1,4 @@
 // Starts the worker where the command line runs from its sources; in the bundle it has this name itself.
-import { load } from "./bundled.mjs";
+import { load } from "./bundle.mjs";
 
 await load("src/cli/readWorker.ts");

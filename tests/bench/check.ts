@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { statSync } from "node:fs";
-import { bundled } from "../../src/cli/bundled.mjs";
+import { bundle } from "../../src/cli/bundle.mjs";
 import { python } from "../judge/outside";
 import { longBook } from "./longBook";
 
@@ -33,7 +33,7 @@ const node = (script: string, file: string, ...flags: string[]) =>
   run(process.execPath, [
     "--max-old-space-size=14000",
     ...flags,
-    bundled(`tests/bench/${script}`),
+    bundle(`tests/bench/${script}`),
     file,
   ]);
 

@@ -1,2 +1,2 @@
-export function bundled(entry: string): string;
+export function bundle(entry: string, folder?: string): string;
 export function load(entry: string): Promise<Record<string, unknown>>;

@@ -4,22 +4,23 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { buildSync } from "esbuild";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const PLACE = ".cache/cli";
+const CACHE = ".cache/cli";
 const WORKERS = ["src/cli/checkWorker.ts", "src/cli/readWorker.ts"];
 
 /**
- * Puts a program and the workers of the command line together from their TypeScript sources, as deep in
- * the project as these: a tenth of a second, where loading each source by itself takes more than one.
+ * Bundles a program and the workers of the command line from their TypeScript sources into a folder two
+ * levels below the project's: a tenth of a second, where loading each source by itself takes more than one.
  *
  * @param {string} entry source of the program, from the project's folder
+ * @param {string} [folder] where the bundle goes, from the project's folder
  * @returns {string} the file of the program
  */
-export function bundled(entry) {
+export function bundle(entry, folder = CACHE) {
   const sources = new Set([...WORKERS, entry]);
   const { outputFiles } = buildSync({
     absWorkingDir: ROOT,
     entryPoints: [...sources].map((source) => ({ in: source, out: basename(source, ".ts") })),
-    outdir: PLACE,
+    outdir: folder,
     outExtension: { ".js": ".mjs" },
     bundle: true,
     splitting: true,
@@ -29,15 +30,15 @@ export function bundled(entry) {
     logLevel: "error",
     write: false,
   });
-  mkdirSync(`${ROOT}/${PLACE}`, { recursive: true });
+  mkdirSync(`${ROOT}/${folder}`, { recursive: true });
   for (const { path, contents } of outputFiles) {
-    // Beside it first, then into its place: another command may be loading it.
-    const beside = `${path}.${process.pid}.part`;
-    writeFileSync(beside, contents);
-    renameSync(beside, path);
+    // Written beside its place and renamed into it: another command may be loading the file.
+    const part = `${path}.${process.pid}.part`;
+    writeFileSync(part, contents);
+    renameSync(part, path);
   }
-  return `${ROOT}/${PLACE}/${basename(entry, ".ts")}.mjs`;
+  return `${ROOT}/${folder}/${basename(entry, ".ts")}.mjs`;
 }
 
-/** Loads a module of the command line, put together from its sources. */
-export const load = async (entry) => import(pathToFileURL(bundled(entry)).href);
+/** Loads a module of the command line, bundled from its sources. */
+export const load = async (entry) => import(pathToFileURL(bundle(entry)).href);
