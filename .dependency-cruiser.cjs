@@ -42,6 +42,13 @@ module.exports = {
       },
     },
     {
+      name: "check-knows-no-intake",
+      comment: "a host opens the workbook (intake/openBook.ts) and hands the check what that gives",
+      severity: "error",
+      from: { path: "^src/check/" },
+      to: { path: "^src/intake/" },
+    },
+    {
       name: "functions-are-thin",
       comment: "worksheet functions must start first and stay small: only the trade's own layers",
       severity: "error",

@@ -6,7 +6,10 @@ import type { Finding } from "./finding";
  * Findings with their concessions, as the project weighs them: its settings may change a rule's weight,
  * never take the rule away.
  */
-export function settle(findings: readonly Finding[], context: Context): readonly Finding[] {
+export function applyConcessions(
+  findings: readonly Finding[],
+  context: Context,
+): readonly Finding[] {
   const conceded = withConcessions(findings, context);
   const weights = context.lineup.ruleWeights;
   return weights

@@ -17,7 +17,7 @@ export interface BlanksByPlace {
 export const blanksByPlace = (
   table: JudgedTable,
 ): ((row: number, blank: readonly Column[]) => BlanksByPlace) => {
-  if (!table.table.seen) return (_row, lacking) => ({ absent: [], lacking });
+  if (!table.table.ownLayout) return (_row, lacking) => ({ absent: [], lacking });
   const first = table.judged.findIndex(
     (row, at) => verdictOf(row) !== "Missing" && !table.aside.has(at),
   );

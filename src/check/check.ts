@@ -1,14 +1,9 @@
-import { type MapProblem, mappedTables, NOTHING_MAPPED } from "../intake/ownLayout/mappedTables";
 import { verdictOf } from "../records/kind";
 import { isLeftOut } from "../records/rowsOf";
 import { a1 } from "../sheets/address";
-import { CONCESSION_TABLE } from "../sheets/ours/concessionSheet";
-import { instrumentsOf } from "../sheets/ours/instrumentSheet";
-import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
-import { asRecordTable, recordTables } from "../sheets/recordTable";
-import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
+import type { LayoutProblem, RecordBook } from "../sheets/recordBook";
 import type { Verdict } from "../standards/judge";
-import { settle } from "./applyConcessions";
+import { applyConcessions } from "./applyConcessions";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
 import { type Edit, judgeTable, rejudge } from "./judgeTable";
@@ -58,19 +53,16 @@ export interface Uncheckable {
 
 /**
  * Computes every record of a workbook again from its entries and lists what is missing, out, does not
- * add up or is out of order. The snapshot stays as it is.
+ * add up or is out of order. The workbook stays as it is.
  *
  * @param today the day of the check, as a serial day number
  */
 export function check(
-  snapshot: Snapshot,
+  book: RecordBook,
   today: number,
 ): { readonly ok: true; readonly report: Report } | Uncheckable {
-  const told = lineupOfSheets(snapshot);
-  const lineup = snapshot.lineup ?? told;
-  const mapped = lineup ? mappedTables(snapshot, lineup) : NOTHING_MAPPED;
-  const tables = [...recordTables(snapshot), ...mapped.tables];
-  if (tables.length === 0 && mapped.problems.length === 0)
+  const { snapshot, told, lineup, tables, instruments, problems } = book;
+  if (tables.length === 0 && problems.length === 0)
     return {
       ok: false,
       reason:
@@ -83,6 +75,7 @@ export function check(
         "does not tell its lineup (cover and panels are missing or changed), so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json -o BOOK.xlsx)",
     };
   const context: Context = {
+    book,
     snapshot,
     lineup,
     told,
@@ -92,9 +85,9 @@ export function check(
         ({ kind, judged }) =>
           !isLeftOut(lineup, kind) || judged.some((row) => verdictOf(row) !== "Missing"),
       ),
-    instruments: instrumentsOf(snapshot),
+    instruments,
     today,
-    unmapped: inSheetOrder(mapped.problems.map(unmapped), snapshot),
+    unmapped: unmappedIn(book),
   };
   return {
     ok: true,
@@ -105,19 +98,19 @@ export function check(
   };
 }
 
-/** A line of somebody's own layout that could not be taken for a record, or not whole. */
-const unmapped = ({ sheet, row, column, message }: MapProblem): Finding => ({
-  rule: "unmapped",
-  weight: "query",
-  sheet,
-  address: a1(row, column),
-  message,
-});
-
-const inSheetOrder = (findings: readonly Finding[], { sheets }: Snapshot): readonly Finding[] => {
-  const at = new Map(sheets.map(({ name }, index) => [name, index]));
-  const place = ({ sheet }: Finding) => at.get(sheet) ?? -1;
-  return [...findings].sort((one, other) => place(one) - place(other));
+/** The lines of own layouts that could not be taken for a record, or not whole, in the order of the sheets. */
+const unmappedIn = ({ snapshot, problems }: RecordBook): readonly Finding[] => {
+  const order = new Map(snapshot.sheets.map(({ name }, index) => [name, index]));
+  const place = ({ sheet }: LayoutProblem) => order.get(sheet) ?? -1;
+  return [...problems]
+    .sort((one, other) => place(one) - place(other))
+    .map(({ sheet, row, column, message }) => ({
+      rule: "unmapped",
+      weight: "query",
+      sheet,
+      address: a1(row, column),
+      message,
+    }));
 };
 
 /** Counts the verdicts of the rows that are judged. */
@@ -131,79 +124,44 @@ function countsOf({ tables }: Context): Counts {
 
 const reportOf = (context: Context, found: readonly Found[]): Report => ({
   counts: countsOf(context),
-  findings: settle([...found.flatMap(findingsOf), ...(context.unmapped ?? [])], context),
+  findings: applyConcessions([...found.flatMap(findingsOf), ...(context.unmapped ?? [])], context),
   context,
   found,
 });
 
-const isConcessions = ({ name }: TableSnapshot) => name === CONCESSION_TABLE;
-
-/** Whether a sheet was hidden or shown. */
-const isShownOtherwise = (before: Snapshot, after: Snapshot) =>
-  after.sheets.some(({ hidden = false }, at) => hidden !== (before.sheets[at]?.hidden ?? false));
-
 /**
- * The check after an edit: only what the edit reaches is computed and looked for again. Blocks in
- * somebody's own layout are mapped again where the cells of their sheet are other objects than before.
+ * The check after an edit: only what the edit reaches is computed and looked for again. A book with
+ * another frame than the one that was checked is checked whole.
  *
- * @param snapshot the workbook now; its unchanged tables and cells are the very same objects as before
+ * @param book the workbook as `reopenBook` gives it
  */
-export function recheck(before: Report, snapshot: Snapshot): ReturnType<typeof check> {
-  const { context } = before;
-  const { lineup } = context;
-  const now = new Map(tablesOf(snapshot).map((table) => [table.name, table]));
-  const own = context.tables.filter(({ table }) => !table.seen);
-  const records = new Set(own.map(({ table }) => table));
-  const others = tablesOf(context.snapshot).filter((table) => !records.has(table));
-  const touched = touchedSheets(context.snapshot, snapshot);
-  const maps = (snapshot.maps ?? []).filter(({ sheet }) => touched.has(sheet));
-  const mapped = maps.length > 0 ? mappedTables(snapshot, lineup, maps) : NOTHING_MAPPED;
-  const remapped = new Map(mapped.tables.map((table) => [table.table.name, table]));
-  const seen = context.tables.filter(({ table }) => table.seen && touched.has(table.sheet));
+export function recheck({ context, found }: Report, book: RecordBook): ReturnType<typeof check> {
+  const edited = book.tables.filter((table, index) => table !== context.book.tables[index]);
+  const checked = new Set(context.tables.map(({ table }) => table.name));
   if (
-    // How own layouts are read, or which records they are seen to hold.
-    snapshot.maps !== context.snapshot.maps ||
-    remapped.size !== seen.length ||
-    seen.some(({ table }) => !remapped.has(table.name)) ||
-    // The lineup and the instruments are read from these.
-    others.some(
-      (table) => now.get(table.name) !== table && !(isConcessions(table) && now.has(table.name)),
-    ) ||
-    // A table that came or went.
-    now.size !== records.size + others.length ||
-    [...records].some(({ name }) => !now.has(name)) ||
-    isShownOtherwise(context.snapshot, snapshot)
+    book.frame !== context.book.frame ||
+    // A table of a kind that the lineup leaves out counts once something is recorded in it.
+    edited.some(({ table }) => !checked.has(table.name))
   )
-    return check(snapshot, context.today);
-  const rejudged = context.tables.map((one): { table: JudgedTable; edit: Edit } => {
-    const { name, seen } = one.table;
-    const fresh = seen ? remapped.get(name) : recordTableNow(one, now.get(name));
-    return fresh === undefined ? { table: one, edit: "nothing" } : rejudge(one, fresh, lineup);
+    return check(book, context.today);
+  const byName = new Map(edited.map((table) => [table.table.name, table]));
+  const rejudged = context.tables.map((judged): { table: JudgedTable; edit: Edit } => {
+    const now = byName.get(judged.table.name);
+    return now ? rejudge(judged, now, context.lineup) : { table: judged, edit: "nothing" };
   });
-  const untouched = (context.unmapped ?? []).filter(({ sheet }) => !touched.has(sheet));
   const after = {
     ...context,
-    snapshot,
+    book,
+    snapshot: book.snapshot,
     tables: rejudged.map(({ table }) => table),
-    unmapped: inSheetOrder([...untouched, ...mapped.problems.map(unmapped)], snapshot),
+    unmapped: unmappedIn(book),
   };
   const edits = rejudged.map(({ edit }) => edit);
   return {
     ok: true,
     report: reportOf(
       after,
-      before.found.map((found) => rerunRule(found, after, edits)),
+      found.map((rule) => rerunRule(rule, after, edits)),
     ),
   };
 }
-
-/** The sheets whose cells were read again. */
-const touchedSheets = (before: Snapshot, after: Snapshot): ReadonlySet<string> => {
-  const known = new Map(before.sheets.map(({ name, cells }) => [name, cells]));
-  return new Set(
-    after.sheets.flatMap(({ name, cells }) => (cells === known.get(name) ? [] : name)),
-  );
-};
-
-const recordTableNow = ({ kind, table }: JudgedTable, now: TableSnapshot | undefined) =>
-  now === undefined || now === table ? undefined : asRecordTable(kind, now);

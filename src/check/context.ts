@@ -3,6 +3,7 @@ import { daySerial } from "../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
 import { a1, cellAddress } from "../sheets/address";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
+import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Finding } from "./finding";
@@ -22,6 +23,8 @@ export interface JudgedTable extends RecordTable {
 
 /** What every rule works from. */
 export interface Context {
+  /** The workbook as it was opened. */
+  readonly book: RecordBook;
   /** The workbook as it was read. */
   readonly snapshot: Snapshot;
   /** The lineup that the records are judged by. */
@@ -79,7 +82,7 @@ export type Rule = RuleWords &
 /** Where a finding stands: the record, its panel, and the cell of a column. */
 export function where(table: JudgedTable, row: number, column: string) {
   // A layout of somebody's own names what it has no column for by the reading that it comes from.
-  const at = table.at.get(column) ?? (table.table.seen ? -1 : 0);
+  const at = table.at.get(column) ?? (table.table.ownLayout ? -1 : 0);
   return {
     record: table.kind.id,
     panel: String(table.rows[row]?.object ?? ""),

@@ -1,5 +1,5 @@
 import { bare, type Lineup } from "../lineup/lineup";
-import { onceFor } from "../quantities/memoizeFor";
+import { memoizeFor } from "../quantities/memoizeFor";
 import { LINEUP } from "../records/columns/common";
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
@@ -65,7 +65,7 @@ function asideOf(
 }
 
 /** The names of panels and sections, and of the lineup itself, as they are written, with what is compared of each. */
-const namesOf = onceFor(({ panels }: Lineup): ReadonlyMap<string, string> => {
+const namesOf = memoizeFor(({ panels }: Lineup): ReadonlyMap<string, string> => {
   const names = [LINEUP, ...panels.flatMap(({ designation, section }) => [designation, section])];
   return new Map([...new Set(names)].map((name) => [name, bare(name)]));
 });
@@ -144,10 +144,10 @@ function editedRows(
         ([id, column]) =>
           row[id] !== was[id] ||
           table.formula(index, column) !== before.table.formula(index, column) ||
-          (table.seen !== undefined && isElsewhere(before.table, table, index, column)),
+          (table.ownLayout !== undefined && isElsewhere(before.table, table, index, column)),
       ) ||
       // A map may say of every row what no cell of it does.
-      (table.seen && kind.columns.some(({ id }) => row[id] !== was[id]))
+      (table.ownLayout && kind.columns.some(({ id }) => row[id] !== was[id]))
     )
       edited.add(index);
   }
@@ -161,7 +161,7 @@ const isElsewhere = (
   row: number,
   column: number,
 ): boolean => {
-  const [was, is] = [before, table].map(({ seen }) => seen?.place(row, column));
+  const [was, is] = [before, table].map(({ ownLayout }) => ownLayout?.place(row, column));
   return was?.row !== is?.row || was?.column !== is?.column;
 };
 

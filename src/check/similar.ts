@@ -1,4 +1,4 @@
-import { onceFor } from "../quantities/memoizeFor";
+import { memoizeFor } from "../quantities/memoizeFor";
 import { type Column, keyIds, type Row } from "../records/kind";
 import { exactly } from "../records/quantity";
 import type { JudgedTable } from "./context";
@@ -42,10 +42,10 @@ export const similarReadings = (table: JudgedTable, column: Column): readonly Si
 };
 
 /** By column, since two rules ask for the same. */
-const similarIn = onceFor((_table: JudgedTable) => new Map<string, readonly Similar[]>());
+const similarIn = memoizeFor((_table: JudgedTable) => new Map<string, readonly Similar[]>());
 
 /** The group of each row: its names without their numbers, and its ratings. */
-export const groupNames = onceFor((table: JudgedTable): readonly string[] => {
+export const groupNames = memoizeFor((table: JudgedTable): readonly string[] => {
   const givens = table.kind.columns.filter(
     ({ id, role }) => role === "given" && id !== "sources" && id !== "document",
   );

@@ -1,4 +1,4 @@
-import { onceFor } from "../quantities/memoizeFor";
+import { memoizeFor } from "../quantities/memoizeFor";
 import type { Row } from "../records/kind";
 import type { JudgedTable } from "./context";
 
@@ -34,7 +34,7 @@ export const spreadOf = (table: JudgedTable, row: number): Spread | undefined =>
 const groupName = ({ object, part }: Row) => `${object}\u0000${part}`;
 
 /** The rows of each device. */
-const groupsOf = onceFor(({ judged }: JudgedTable) => {
+const groupsOf = memoizeFor(({ judged }: JudgedTable) => {
   const groups = new Map<string, Row[]>();
   for (const row of judged) {
     const group = groups.get(groupName(row)) ?? [];

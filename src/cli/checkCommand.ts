@@ -1,6 +1,7 @@
 import { basename, extname } from "node:path";
 import { check, type Report } from "../check/check";
 import type { Compared } from "../check/compare";
+import { openBook } from "../intake/openBook";
 import { toSerial } from "../quantities/dates";
 import { UsageError } from "./files";
 import { type BookOptions, openBookAs } from "./openBookAs";
@@ -20,7 +21,7 @@ export async function checkFile(
 ): Promise<Report> {
   const { snapshot } = await openBookAs(file, said);
   judging();
-  const checked = check(snapshot, day);
+  const checked = check(openBook(snapshot), day);
   if (!checked.ok) throw new UsageError(`${file}: ${checked.reason}`);
   return checked.report;
 }

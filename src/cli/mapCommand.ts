@@ -2,8 +2,8 @@ import { type GuessedMap, guessMaps, titlesOn } from "../intake/ownLayout/guessM
 import { mappable, mappedTo } from "../intake/words/mappedTo";
 import { titleKey, titleKeys } from "../intake/words/titleKeys";
 import { quoted } from "../quantities/quoted";
+import { writeMapFile } from "../sheets/layoutMap";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
-import { writeMapFile } from "../sheets/tableMap";
 import { UsageError, writeWhole } from "./files";
 import { readColumns, readMeans, withWords } from "./meanings";
 import { openBookAs } from "./openBookAs";

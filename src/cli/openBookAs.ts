@@ -1,6 +1,6 @@
 import { availableParallelism } from "node:os";
+import { type LayoutMap, readMapFile } from "../sheets/layoutMap";
 import type { Snapshot } from "../sheets/snapshot";
-import { readMapFile, type TableMap } from "../sheets/tableMap";
 import { named, readBytes, readText, UsageError } from "./files";
 import { loadLineup } from "./lineupCommand";
 import { readShared } from "./readShared";
@@ -15,7 +15,7 @@ export interface BookOptions {
   readonly spare?: number;
 }
 
-export function loadMaps(file: string): readonly TableMap[] {
+export function loadMaps(file: string): readonly LayoutMap[] {
   const read = readMapFile(readText(file));
   if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
   return read.value;

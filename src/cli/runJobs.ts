@@ -35,7 +35,7 @@ export async function runJobs(
   );
   let open = jobs.length;
   let finish = () => {};
-  const settle = (at: number, checked: Checked) => {
+  const applyConcessions = (at: number, checked: Checked) => {
     answers[at] = checked;
     done(checked);
     if (--open === 0) finish();
@@ -45,11 +45,13 @@ export async function runJobs(
     for (const worker of workers)
       worker
         .on("error", (error) => failed(tooLarge(error)))
-        .on("message", ({ at, checked }) => settle(at, checked));
+        .on("message", ({ at, checked }) => applyConcessions(at, checked));
     if (open === 0) finish();
   });
   const here =
-    count === 0 ? workOff(queue, async (job, at) => settle(at, await runJob(job))) : undefined;
+    count === 0
+      ? workOff(queue, async (job, at) => applyConcessions(at, await runJob(job)))
+      : undefined;
   try {
     await Promise.all([here, elsewhere]);
   } finally {

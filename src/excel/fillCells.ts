@@ -6,7 +6,7 @@ import type { RecordTable } from "../sheets/recordTable";
 import { asBefore, asCell, asInput } from "./cellValues";
 import { OBJECT_BYTES, packed, sentBytes, type Watched } from "./chunks";
 import { inWords } from "./errorWords";
-import { fillSeen } from "./fillOwnLayout";
+import { fillOwnLayout } from "./fillOwnLayout";
 
 type Placed = Filled["written"][number];
 
@@ -47,17 +47,17 @@ export const applyFills = (
   options: FillOptions = {},
 ): Promise<Filled> =>
   inWords("Writing the readings", async () => {
-    const isSeen = ({ table }: Placed) => table.table.seen !== undefined;
-    const own = cells.filter((cell) => !isSeen(cell));
+    const isInOwnLayout = ({ table }: Placed) => table.table.ownLayout !== undefined;
+    const own = cells.filter((cell) => !isInOwnLayout(cell));
     const first = options.fresh
       ? { ready: own, same: [], heldBack: [] }
       : await lookedAt(context, own, options);
     const { written, heldBack } = await writtenTo(context, first.ready, options);
-    const seen = await fillSeen(context, cells.filter(isSeen), options);
+    const inLayouts = await fillOwnLayout(context, cells.filter(isInOwnLayout), options);
     return {
-      written: [...written, ...seen.written],
-      same: [...first.same, ...seen.same],
-      heldBack: [...first.heldBack, ...heldBack, ...seen.heldBack],
+      written: [...written, ...inLayouts.written],
+      same: [...first.same, ...inLayouts.same],
+      heldBack: [...first.heldBack, ...heldBack, ...inLayouts.heldBack],
     };
   });
 

@@ -21,7 +21,7 @@ interface Target {
  * written only while it holds what it held when it was read; what slips in between is put back. A value
  * that the layout has no cell for is held back.
  */
-export async function fillSeen(
+export async function fillOwnLayout(
   context: Excel.RequestContext,
   cells: readonly Placed[],
   { signal, most }: Watched,
@@ -67,7 +67,7 @@ export async function fillSeen(
 function targetOf(cell: Placed): Target | undefined {
   const { table, at } = cell.table;
   const column = at.get(cell.column);
-  const found = column === undefined ? undefined : table.seen?.holds(cell.row, column);
+  const found = column === undefined ? undefined : table.ownLayout?.holds(cell.row, column);
   return (
     found && {
       cell,
@@ -75,7 +75,7 @@ function targetOf(cell: Placed): Target | undefined {
       row: found.row,
       column: found.column,
       held: found.value,
-      wanted: table.seen?.written(cell.row, column ?? 0, cell.value) ?? null,
+      wanted: table.ownLayout?.written(cell.row, column ?? 0, cell.value) ?? null,
       bytes: 4 * OBJECT_BYTES,
     }
   );

@@ -5,8 +5,8 @@ import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../lineup/readLineup";
 import { exportMapping } from "../sheets/exportMapping";
 import { lastIntake } from "../sheets/lastIntake";
+import { layoutMap } from "../sheets/layoutMap";
 import type { Remembered } from "../sheets/remembered";
-import { tableMap } from "../sheets/tableMap";
 
 /** Namespace of our custom XML part, by which it is found again in any workbook. */
 export const NAMESPACE = "urn:gearproof:memory:1";
@@ -34,7 +34,7 @@ export const REMEMBERED_NAMESPACE = "urn:gearproof:remembered:1";
 // What a later version remembers besides is passed over, and a part of it that is spoilt costs no other.
 const rememberedParts = z.object({
   mappings: z._default(z.catch(z.array(exportMapping), []), []),
-  maps: z._default(z.catch(z.array(tableMap), []), []),
+  maps: z._default(z.catch(z.array(layoutMap), []), []),
   last: z.catch(z.optional(lastIntake), undefined),
   before: z.catch(z.optional(lastIntake), undefined),
   words: z.catch(z.optional(synonymFile), undefined),

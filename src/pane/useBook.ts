@@ -43,9 +43,9 @@ export function useBook(host: Host, quiet: () => boolean) {
 
   const read = useCallback(
     async (watch: Watch) => {
-      const [{ check }, snapshot] = await Promise.all([engine(), host.read(watch)]);
+      const [{ check, openBook }, snapshot] = await Promise.all([engine(), host.read(watch)]);
       setStale(false);
-      const next = bookOf(snapshot, check(snapshot, today()));
+      const next = bookOf(snapshot, check(openBook(snapshot), today()));
       keep(next);
       return next;
     },
@@ -57,7 +57,7 @@ export function useBook(host: Host, quiet: () => boolean) {
     async (rows: readonly Rows[]): Promise<Book | undefined> => {
       const before = current.current;
       if (!before) return undefined;
-      const { changedRows, check, recheck } = await engine();
+      const { changedRows, check, openBook, recheck, reopenBook } = await engine();
       const snapshot = await host.reread(before.snapshot, rows);
       if (!snapshot) {
         setStale(true);
@@ -65,7 +65,9 @@ export function useBook(host: Host, quiet: () => boolean) {
       }
       const next = bookOf(
         snapshot,
-        before.report ? recheck(before.report, snapshot) : check(snapshot, today()),
+        before.report
+          ? recheck(before.report, reopenBook(before.report.context.book, snapshot))
+          : check(openBook(snapshot), today()),
       );
       keep(next);
       const further =
@@ -149,7 +151,7 @@ function furtherRows(
   const tables = rows.flatMap((one) => ("table" in one ? one : []));
   return after.context.tables.flatMap((table) => {
     const known = before.context.tables.find((one) => one.table.name === table.table.name);
-    if (!known || known === table || table.table.seen) return [];
+    if (!known || known === table || table.table.ownLayout) return [];
     const done = new Set(tables.find((one) => one.table.name === table.table.name)?.rows ?? []);
     const further = changedRows(known, table).filter((row) => !done.has(row));
     return further.length > 0 ? [{ table: table.table, rows: further }] : [];

@@ -2,7 +2,7 @@
  * A function of a thing that does not change, worked out once for each: what is asked of the same
  * thing again and again is asked once.
  */
-export const onceFor = <Of extends object, T>(make: (of: Of) => T): ((of: Of) => T) => {
+export const memoizeFor = <Of extends object, T>(make: (of: Of) => T): ((of: Of) => T) => {
   const known = new WeakMap<Of, { readonly value: T }>();
   return (of) => {
     const before = known.get(of);

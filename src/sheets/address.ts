@@ -11,10 +11,10 @@ export const a1 = (row: number, column: number): string => `${columnLetters(colu
 
 /** A1 address of a cell of a table's body. */
 export function cellAddress(table: TableSnapshot, row: number, column: number): string {
-  const place = table.seen ? table.seen.place(row, column) : undefined;
+  const place = table.ownLayout ? table.ownLayout.place(row, column) : undefined;
   return place
     ? a1(place.row, place.column)
-    : table.seen
+    : table.ownLayout
       ? a1(table.top, table.left)
       : a1(table.top + 1 + row, table.left + column);
 }

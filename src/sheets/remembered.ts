@@ -1,6 +1,6 @@
 import type { ExportMapping } from "./exportMapping";
 import type { LastIntake } from "./lastIntake";
-import type { TableMap } from "./tableMap";
+import type { LayoutMap } from "./layoutMap";
 
 /** What a workbook remembers of the readings that were brought into it. */
 export interface Remembered {
@@ -10,7 +10,7 @@ export interface Remembered {
   /** The intake before the last, which is not lost with one that was cut short. */
   readonly before?: LastIntake;
   /** How blocks in somebody's own layout are read as records. */
-  readonly maps: readonly TableMap[];
+  readonly maps: readonly LayoutMap[];
   /** Words that titles use here for a field, beside those that are known: field -> words. */
   readonly words?: Readonly<Record<string, readonly string[]>>;
 }

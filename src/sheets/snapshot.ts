@@ -17,7 +17,7 @@ export interface TableSnapshot {
   /** The formula of a cell, without the equals sign; undefined where it holds a plain value. */
   readonly formula: (row: number, column: number) => string | undefined;
   /** Set for a table that is only seen as one: a block of a sheet in somebody's own layout. */
-  readonly seen?: Seen;
+  readonly ownLayout?: OwnLayout;
 }
 
 /** A limit, corrected value, spread or result that a layout states itself: in the unit of the kind's column, a share in per cent, at its own cell. */
@@ -29,7 +29,7 @@ export interface Stated {
 }
 
 /** Where a table that is only seen as one keeps its cells, and how a value is written there. */
-export interface Seen {
+export interface OwnLayout {
   /** Sheet row and column, from 0, by which a cell of the table's body is named. */
   readonly place: (row: number, column: number) => { row: number; column: number } | undefined;
   /** The layout's own cell of a value and what it holds as written; undefined where the layout has none. */

@@ -1,4 +1,4 @@
-import { onceFor } from "../quantities/memoizeFor";
+import { memoizeFor } from "../quantities/memoizeFor";
 
 /**
  * How sure we are of a figure:
@@ -29,7 +29,7 @@ export const BASES = ["IEC", "NETA"] as const;
 export type Basis = (typeof BASES)[number];
 
 /** `NETA ATS-2025, table 100.1 (read)`: a source in one line, certainty always said. */
-export const sourceText = onceFor(
+export const sourceText = memoizeFor(
   ({ document, edition, place, certainty, note }: Source): string =>
     `${[edition ? `${document}${/^(IEC|ISO)/.test(document) ? ":" : "-"}${edition}` : document, place].filter(Boolean).join(", ")} (${certainty}${note ? `; ${note}` : ""})`,
 );

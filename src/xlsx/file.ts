@@ -16,7 +16,7 @@ import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
 import type { Remembered } from "../sheets/remembered";
-import type { Seen, Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { OwnLayout, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { countFrom1900 } from "./cellValues";
 import { finish, readMemory, readRemembered } from "./correctPackage";
 import { newSheet } from "./newSheet";
@@ -166,8 +166,8 @@ function applyChange(
   planned: PlannedSheet | undefined,
 ) {
   const sheet = workbook.sheets.find(({ name }) => name === table.sheet);
-  if (table.seen) {
-    if (sheet) writeSeen(sheet, table.seen, writes);
+  if (table.ownLayout) {
+    if (sheet) writeOwnLayout(sheet, table.ownLayout, writes);
     return;
   }
   const definition = sheet?.tables?.find(
@@ -195,7 +195,7 @@ function applyChange(
 }
 
 /** Writes into somebody's own layout: values alone, each in its cell's own look. */
-function writeSeen(sheet: Sheet, { holds, written }: Seen, writes: readonly CellWrite[]) {
+function writeOwnLayout(sheet: Sheet, { holds, written }: OwnLayout, writes: readonly CellWrite[]) {
   sheet.cells ??= new Map();
   for (const { row, column, value } of writes) {
     const at = holds(row, column);

@@ -1,5 +1,5 @@
-import { check, recheck } from "../../src/check/check";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
+import { check, recheck } from "../support/checkBook";
 import { faultBook } from "../support/faultBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { longLineup } from "../support/lineups";

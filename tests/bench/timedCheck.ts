@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
-import { check } from "../../src/check/check";
 import { readShared } from "../../src/cli/readShared";
+import { check } from "../support/checkBook";
 import { report } from "./report";
 
 const bytes = readFileSync(process.argv[2] ?? "");

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { planFor } from "../../src/sheets/plan";
 import { reconcile } from "../../src/sheets/reconcile";
+import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";

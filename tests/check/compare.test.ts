@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { compareReports } from "../../src/check/compare";
+import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";

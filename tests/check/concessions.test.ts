@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { concede } from "../../src/check/concede";
 import { type Finding, isOpen } from "../../src/check/finding";
 import { standings } from "../../src/check/matrix";
 import { CONCESSION_COLUMNS } from "../../src/sheets/ours/concessionSheet";
 import type { Snapshot } from "../../src/sheets/snapshot";
+import { check } from "../support/checkBook";
 import {
   type FaultBook,
   faultBook,

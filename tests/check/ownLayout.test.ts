@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
 import type { CellValue } from "../../src/records/kind";
 import type { Snapshot } from "../../src/sheets/snapshot";
+import { check } from "../support/checkBook";
 import { sampleLineup } from "../support/lineups";
 import { TODAY } from "./support";
 

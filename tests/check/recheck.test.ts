@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { changedRows } from "../../src/check/changedRows";
-import { check, type Report, recheck } from "../../src/check/check";
+import type { Report } from "../../src/check/check";
 import { nextSteps } from "../../src/check/next";
 import { planFor } from "../../src/sheets/plan";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
+import { check, recheck } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";

@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
-import { check, type Report } from "../../src/check/check";
+import type { Report } from "../../src/check/check";
 import type { Finding } from "../../src/check/finding";
 import type { CellValue } from "../../src/records/kind";
 import { keyIds } from "../../src/records/kind";
 import { recordTables } from "../../src/sheets/recordTable";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
+import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { equipped, longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";

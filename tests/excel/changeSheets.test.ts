@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { concede } from "../../src/check/concede";
 import { isOpen } from "../../src/check/finding";
 import { applyChanges, readExcel } from "../../src/excel/workbook";
@@ -7,6 +6,7 @@ import { appended } from "../../src/sheets/appended";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../src/sheets/ours/concessionSheet";
 import { planFor } from "../../src/sheets/plan";
 import { tablesOf } from "../../src/sheets/snapshot";
+import { check } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { builtExcel, inExcel } from "./excelSupport";
 

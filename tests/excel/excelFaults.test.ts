@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import {
   applyFills,
   applyPlan,
@@ -13,6 +12,7 @@ import { type Plan, planFor } from "../../src/sheets/plan";
 import type { Book } from "../../src/standin/book";
 import { snapshotOfBook } from "../../src/standin/calculate";
 import type { Fault, Host } from "../../src/standin/host";
+import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { builtExcel, copied, entries, inExcel, newExcel, placed, state } from "./excelSupport";

@@ -1,4 +1,3 @@
-import { check } from "../../src/check/check";
 import type { Finding, Weight } from "../../src/check/finding";
 import {
   applyFills,
@@ -12,6 +11,7 @@ import { planFor } from "../../src/sheets/plan";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { type Box, bodyRows, tableNamed } from "../../src/standin/book";
 import type { Host } from "../../src/standin/host";
+import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { bigExcel, inExcel, newExcel, placed } from "./excelSupport";

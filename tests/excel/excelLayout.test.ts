@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { findingsSheet } from "../../src/check/findingsSheet";
 import { applyChanges, applyFills, readExcel } from "../../src/excel/workbook";
 import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
@@ -11,6 +10,7 @@ import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import { addSheet, newBook, putBox } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";
 import { standIn } from "../../src/standin/host";
+import { check } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { inExcel } from "./excelSupport";
 

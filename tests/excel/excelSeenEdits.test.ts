@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { check, type Report, recheck } from "../../src/check/check";
+import type { Report } from "../../src/check/check";
 import { applyChanges, readExcel, rereadRows } from "../../src/excel/workbook";
 import type { CellValue } from "../../src/records/kind";
 import { a1 } from "../../src/sheets/address";
@@ -9,6 +9,7 @@ import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { addSheet, boxAt, newBook, newId, putBox } from "../../src/standin/book";
 import { type Host, standIn } from "../../src/standin/host";
+import { check, recheck } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { inExcel } from "./excelSupport";
 

@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import type { Finding } from "../../src/check/finding";
 import { clearMarks, markFindings, readExcel } from "../../src/excel/workbook";
 import type { Area } from "../../src/sheets/area";
@@ -7,6 +6,7 @@ import { planFor } from "../../src/sheets/plan";
 import { type Book, newId, putBox, type Sheet, sheetNamed } from "../../src/standin/book";
 import { deleteRows, insertRows, renameSheet, sortTable } from "../../src/standin/edits";
 import type { Host } from "../../src/standin/host";
+import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { builtExcel, inExcel, state } from "./excelSupport";

@@ -71,7 +71,7 @@ test("a panel, a part and a condition joined over several rows hold for each of 
   ]);
   const temperature = tables[0]?.at.get("temperature") ?? -1;
   // What holds for three rows is written once, in the first cell of those joined.
-  expect(tables[0]?.table.seen?.place(2, temperature)).toEqual({ row: 1, column: 5 });
+  expect(tables[0]?.table.ownLayout?.place(2, temperature)).toEqual({ row: 1, column: 5 });
   expect(problems).toEqual([]);
 });
 
@@ -516,7 +516,7 @@ test.each([
   ]);
   // What is placed there goes into the row's unit.
   const at = tables[0]?.at.get("reading") ?? -1;
-  expect(tables[0]?.table.seen?.written(3, at, 61_000)).toBe(61);
+  expect(tables[0]?.table.ownLayout?.written(3, at, 61_000)).toBe(61);
 });
 
 test("a column of units after three phases is for each of them, and not for what has another quantity", () => {
@@ -869,7 +869,7 @@ test.each([
     const of = (id: string) => tables.find(({ kind }) => kind.id === id)?.rows ?? [];
     expect(maps.find(({ kind }) => kind === "insulation")?.unit).toBe(unit);
     expect(of("insulation")[0]?.reading).toBe(reading);
-    const limit = tables.find(({ kind }) => kind.id === "insulation")?.table.seen?.stated?.(0);
+    const limit = tables.find(({ kind }) => kind.id === "insulation")?.table.ownLayout?.stated?.(0);
     expect(limit?.get("minimum")?.value).toBe(reading && (reading * 100) / 520);
     expect(of("contact").map((row) => row.reading)).toEqual([31, 32, 33]);
   },

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { writeCsv } from "hucre/csv";
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { placeReadings } from "../../src/intake/place/placeReadings";
 import { readExport } from "../../src/intake/table/readExport";
 import type { Row } from "../../src/records/kind";
 import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { refill } from "../../src/sheets/refill";
+import { check } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
 

@@ -7,9 +7,9 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
-import { check } from "../../src/check/check";
 import { KINDS } from "../../src/records/kinds";
 import { readBook, writeBook } from "../../src/xlsx/file";
+import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { sampleLineup } from "../support/lineups";
 import { type Columns, differences } from "./agree";

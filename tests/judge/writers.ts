@@ -1,8 +1,8 @@
 import { execFileSync } from "node:child_process";
-import { check } from "../../src/check/check";
 import type { CellValue } from "../../src/records/kind";
 import { readArea } from "../../src/sheets/area";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
+import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { python } from "./outside";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { picturesOf } from "../../src/report/pictures";
+import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { equipped, longLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import { readLineup } from "../../src/lineup/readLineup";
 import { evaluate } from "../../src/records/evaluate";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
 import { planFor } from "../../src/sheets/plan";
 import { reconcile } from "../../src/sheets/reconcile";
+import { check } from "../support/checkBook";
 import { memoryBook } from "../support/memoryBook";
 
 /** Lineups of other shapes, all invented: what each needs, and the limits that its ratings bring. */

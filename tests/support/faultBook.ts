@@ -1,4 +1,4 @@
-import { check, type Report, recheck } from "../../src/check/check";
+import type { Report } from "../../src/check/check";
 import { evaluate } from "../../src/records/evaluate";
 import type { CellValue, RecordKind } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
@@ -7,6 +7,7 @@ import type { Plan } from "../../src/sheets/plan";
 import { reconcile } from "../../src/sheets/reconcile";
 import { asRecordTable } from "../../src/sheets/recordTable";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
+import { check, recheck } from "./checkBook";
 
 interface Cell {
   readonly value: CellValue;

@@ -1,4 +1,3 @@
-import { check } from "../../src/check/check";
 import { concede } from "../../src/check/concede";
 import type { Finding } from "../../src/check/finding";
 import { measured } from "../../src/check/similar";
@@ -22,6 +21,7 @@ import {
   CONCESSION_TABLE,
 } from "../../src/sheets/ours/concessionSheet";
 import { asRecordTable } from "../../src/sheets/recordTable";
+import { check } from "./checkBook";
 import {
   addressOf,
   type FaultBook,

@@ -1,6 +1,5 @@
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, test } from "vitest";
-import { check } from "../../src/check/check";
 import type { Finding } from "../../src/check/finding";
 import {
   applyFills,
@@ -22,6 +21,7 @@ import { typeInto } from "../../src/standin/edits";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { isMark, markFile } from "../../src/xlsx/writeMarks";
 import { contents, entries, inExcel, newExcel, placed } from "../excel/excelSupport";
+import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup, sampleLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";

@@ -12,7 +12,7 @@ export const missingColumn: Rule = {
   reads: "table",
   find: ({ kind, table, at }) =>
     kind.columns
-      .filter(({ id }) => !table.seen && !at.has(id))
+      .filter(({ id }) => !table.ownLayout && !at.has(id))
       .map(
         ({ header, role }): Finding => ({
           rule: "missing-column",

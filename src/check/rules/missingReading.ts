@@ -15,11 +15,11 @@ export const missingReading: Rule = {
   rows: (table, context) => {
     if (isLeftOut(context.lineup, table.kind)) return () => undefined;
     const readings = table.kind.columns.filter(({ need }) => need === "reading");
-    const { seen } = table.table;
+    const { ownLayout } = table.table;
     const blankIn = (row: Row) => readings.filter(({ id }) => isBlank(row[id]));
     /** What a layout of somebody's own has no place for at all is said once, at its first line. */
-    const absent = (row: Row) => seen && blankIn(row).every(({ id }) => !table.at.has(id));
-    const first = seen
+    const absent = (row: Row) => ownLayout && blankIn(row).every(({ id }) => !table.at.has(id));
+    const first = ownLayout
       ? table.judged.findIndex(
           (judged, at) =>
             verdictOf(judged) === "Missing" && !table.aside.has(at) && absent(table.rows[at] ?? {}),
@@ -30,7 +30,8 @@ export const missingReading: Rule = {
       const blank = blankIn(stored);
       const isAbsent = absent(stored) && blank.length > 0;
       if (isAbsent && row !== first) return undefined;
-      const column = blank.find(({ id }) => !seen || table.at.has(id)) ?? blank[0] ?? readings[0];
+      const column =
+        blank.find(({ id }) => !ownLayout || table.at.has(id)) ?? blank[0] ?? readings[0];
       return {
         rule: "missing-reading",
         weight: "stop",

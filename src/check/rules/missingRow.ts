@@ -43,7 +43,7 @@ export const missingRow: Rule = {
         sheet: first.table.sheet,
         address: a1(first.table.top, first.table.left),
       };
-      if (!first.table.seen)
+      if (!first.table.ownLayout)
         return lacking.map(([key, row]) => ({
           ...at,
           panel: String(row.object),

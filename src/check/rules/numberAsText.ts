@@ -27,11 +27,11 @@ export const numberAsText: Rule = {
     };
     /** In somebody's own layout, a number under a title that names no unit. */
     const isBare = (row: number, id: string) =>
-      typeof table.table.seen?.holds(row, table.at.get(id) ?? -1)?.value === "number";
+      typeof table.table.ownLayout?.holds(row, table.at.get(id) ?? -1)?.value === "number";
     const bare = new Map(
       numeric.map(({ id }) => [
         id,
-        table.table.seen
+        table.table.ownLayout
           ? table.rows.findIndex(
               (stored, row) => isText(stored, id) && isBare(row, id) && !table.aside.has(row),
             )

@@ -83,7 +83,7 @@ export const sheetsDiffer: Rule = {
 
 /** Whether every record is read by a map, and none of these sheets is there. */
 const isOwn = (tables: Context["tables"], { sheets }: Context["snapshot"]) =>
-  tables.every(({ table }) => table.seen) &&
+  tables.every(({ table }) => table.ownLayout) &&
   !TOLD.some(([, told]) => sheets.some(({ name, tables }) => name === told && tables.length > 0));
 
 /** Equal whatever the order in which an object's parts were written; what is empty is as good as not there. */

@@ -31,7 +31,7 @@ export const statedDiffers: Rule = {
     "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for an error as far as it is rounded, for a spread that is rounded or reckoned in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
   reads: "table",
   find: (table) => {
-    const { stated } = table.table.seen ?? {};
+    const { stated } = table.table.ownLayout ?? {};
     if (stated === undefined) return [];
     const columns = new Map<string, Cell[]>();
     for (const at of table.rows.keys())

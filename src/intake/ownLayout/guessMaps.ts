@@ -1,16 +1,16 @@
 import type { Lineup } from "../../lineup/lineup";
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
+import type { LayoutMap } from "../../sheets/layoutMap";
 import { recordTables } from "../../sheets/recordTable";
 import type { SheetSnapshot, Snapshot } from "../../sheets/snapshot";
-import type { TableMap } from "../../sheets/tableMap";
 import type { Say } from "../place/arrival";
 import type { ArrivalOptions } from "../place/arrivalOptions";
 import { arrivalsByRow } from "../place/arrivals";
 import type { RecordRows } from "../place/recordRows";
 import { agree, type Repeated } from "../place/resolveRepeats";
 import type { TextRow } from "../table/delimited";
-import { asSaid, type Confidence } from "../table/evidence";
+import { asAnswered, type Confidence } from "../table/evidence";
 import { type ExportTable, type Guess, type InspectedBlock, readRows } from "../table/readExport";
 import { LEFT_OUT } from "../words/mappedTo";
 import { STATED_NAMES, type StatedField, statedField } from "../words/statedColumns";
@@ -19,7 +19,7 @@ import { columnBlocks, sheetRows } from "./sheetRows";
 
 /** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
 export interface GuessedMap {
-  readonly map: TableMap;
+  readonly map: LayoutMap;
   readonly confidence: Confidence;
   readonly evidence: string;
   readonly block: InspectedBlock;
@@ -73,7 +73,7 @@ const guessOn = (
   );
   return columnBlocks(cells).flatMap((region) => {
     const readWith = (guess: Guess) =>
-      readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
+      readRows(() => sheetRows(cells, region), asAnswered("", "the cells of a sheet"), {
         name,
         guess,
         mapping: columns,
@@ -148,8 +148,8 @@ const guessOn = (
           ]),
           ...(down.length > 0 && { down }),
           facts,
-          ...(means && { means: means as TableMap["means"] }),
-        } satisfies TableMap,
+          ...(means && { means: means as LayoutMap["means"] }),
+        } satisfies LayoutMap,
       };
     });
   });
@@ -194,7 +194,7 @@ export const titlesOn = (
       : columnBlocks(cells).flatMap((region) => {
           const read = readRows(
             () => sheetRows(cells, region),
-            asSaid("", "the cells of a sheet"),
+            asAnswered("", "the cells of a sheet"),
             {
               name,
               guess: { instruments: new Set(), apart: new Set() },

@@ -9,9 +9,10 @@ import { type CellValue, keyIds, type RecordKind, type Row, rowKey } from "../..
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
 import { a1 } from "../../sheets/address";
+import type { LayoutMap } from "../../sheets/layoutMap";
+import type { LayoutProblem } from "../../sheets/recordBook";
 import type { RecordTable } from "../../sheets/recordTable";
 import type { SheetCells, Snapshot, Stated, TableSnapshot } from "../../sheets/snapshot";
-import type { TableMap } from "../../sheets/tableMap";
 import { takesCell } from "../../sheets/takesCell";
 import type { ArrivalOptions } from "../place/arrivalOptions";
 import { inRowUnit } from "../place/inRowUnit";
@@ -19,7 +20,7 @@ import { isSameCell } from "../place/isSameCell";
 import { meaning } from "../place/meaning";
 import { byColumn, onlyOne, readCell } from "../place/readCell";
 import { type Lost, rowFinder } from "../place/rowFinder";
-import { asSaid } from "../table/evidence";
+import { asAnswered } from "../table/evidence";
 import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "../table/readExport";
 import { withoutComment } from "../table/splitComment";
 import { type Written, writtenBy } from "../table/writtenFacts";
@@ -28,18 +29,10 @@ import { partNamed } from "../words/partNamed";
 import { isStated, statedColumn, statedResult } from "../words/statedColumns";
 import { joinedTo, sheetRows } from "./sheetRows";
 
-/** A cell of a mapped block that is not understood, rows and columns from 0, and what would be right. */
-export interface MapProblem {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly message: string;
-}
-
 /** The record tables that maps make of a workbook's sheets, and what of them is not understood. */
 export interface Mapped {
   readonly tables: readonly RecordTable[];
-  readonly problems: readonly MapProblem[];
+  readonly problems: readonly LayoutProblem[];
 }
 
 export const NOTHING_MAPPED: Mapped = { tables: [], problems: [] };
@@ -54,7 +47,7 @@ export const NOTHING_MAPPED: Mapped = { tables: [], problems: [] };
 export const mappedTables = (
   snapshot: Snapshot,
   lineup: Lineup,
-  maps: readonly TableMap[] = snapshot.maps ?? [],
+  maps: readonly LayoutMap[] = snapshot.maps ?? [],
 ): Mapped => {
   const all = maps.map((map) => mapped(map, snapshot, lineup));
   return {
@@ -79,7 +72,7 @@ interface Place {
 }
 
 /** A block as its map says; where names held for the cells below would double a record, none is held. */
-const mapped = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
+const mapped = (map: LayoutMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
   const held = recordsOf(map, snapshot, lineup);
   const second = map.down && secondOf(held);
   if (!map.down || !second) return held;
@@ -107,14 +100,14 @@ const secondOf = ({ tables }: Mapped) => {
     const names = rows.map((row) => rowKey(row, keyIds(kind)));
     const sofar = new Set<string>();
     const at = names.findIndex((name) => sofar.size === sofar.add(name).size);
-    const place = table.seen?.place(at, -1);
+    const place = table.ownLayout?.place(at, -1);
     if (place) return { ...place, name: names[at] };
   }
   return undefined;
 };
 
-const recordsOf = (map: TableMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
-  const problems: MapProblem[] = [];
+const recordsOf = (map: LayoutMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
+  const problems: LayoutProblem[] = [];
   const left = (map.left ?? 1) - 1;
   const problem = (row: number, column: number, message: string) =>
     problems.push({ sheet: map.sheet, row, column, message });
@@ -196,7 +189,7 @@ const besideReadings = (
   { columns }: RecordKind,
   entries: readonly Entry[],
   cells: SheetCells,
-): Omit<MapProblem, "sheet">[] => {
+): Omit<LayoutProblem, "sheet">[] => {
   const readings = columns.filter(({ role, need }) => role === "entry" && need === "reading");
   const places = entries.flatMap(({ places, values }) =>
     readings.flatMap(({ id }) => (values.has(id) ? (places.get(id) ?? []) : [])),
@@ -225,7 +218,7 @@ const besideReadings = (
 const FORMULAS_NAMED = 6;
 
 /** A map's block, read as an export is. */
-export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable> => {
+export const readBlock = (map: LayoutMap, cells: SheetCells): Result<ExportTable> => {
   const region = {
     top: map.titles - 1,
     bottom: (map.last ?? cells.rowCount) - 1,
@@ -234,7 +227,7 @@ export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable>
   };
   const unit = map.unit === undefined ? undefined : readUnit(map.unit);
   if (unit && !unit.ok) return unit;
-  return readRows(() => sheetRows(cells, region), asSaid("", "the cells of a sheet"), {
+  return readRows(() => sheetRows(cells, region), asAnswered("", "the cells of a sheet"), {
     name: map.sheet,
     heading: unit && { unit: unit.value, kind: KINDS.find(({ id }) => id === map.kind) },
     titles: map.titles,
@@ -249,7 +242,7 @@ export const readBlock = (map: TableMap, cells: SheetCells): Result<ExportTable>
   });
 };
 
-const factsOf = ({ facts = {} }: TableMap, block: ExportBlock) =>
+const factsOf = ({ facts = {} }: LayoutMap, block: ExportBlock) =>
   writtenBy({ ...block, header: facts, columns: [] })({ line: 0, cells: [] });
 
 const entryOf = (
@@ -383,7 +376,7 @@ const agree = (one: Entry, other: Entry, kind: RecordKind): boolean => {
 };
 
 const tableOf = (
-  map: TableMap,
+  map: LayoutMap,
   kind: RecordKind,
   entries: readonly Entry[],
   cells: SheetCells,
@@ -410,7 +403,7 @@ const tableOf = (
       const at = place(row, column);
       return at && cells.formula(at.row, at.column);
     },
-    seen: {
+    ownLayout: {
       place: (row, column) => {
         // What has no cell of its own, such as a result, is named by the reading that it comes from.
         const places = entries[row]?.places;

@@ -1,7 +1,7 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { Column, RecordKind } from "../../records/kind";
-import { MOST_PLAIN } from "../table/layout";
+import { MAX_PLAIN } from "../table/layout";
 import type { ExportBlock, ExportRow, ExportTable } from "../table/readExport";
 import { withoutComment } from "../table/splitComment";
 import { columnFor } from "../words/columnFor";
@@ -13,7 +13,7 @@ import { cellValue } from "./cellValue";
 import { inRowUnit } from "./inRowUnit";
 import { type Entry, type Known, type Line, lineReader, type ReadCell } from "./lineReader";
 import { meaning } from "./meaning";
-import { once } from "./memoizeText";
+import { memoizeText } from "./memoizeText";
 import { byColumn, onlyOne, readCell } from "./readCell";
 import type { RecordRows } from "./recordRows";
 import type { Repeated } from "./resolveRepeats";
@@ -36,11 +36,11 @@ export const arrivalsByRow = <T extends RecordRows>(
   const meant = meaning(options);
   const find = placeFinder(rowFinder(tables, table.positions));
   const cellsOf = cellReader(table, options);
-  const dayOf = once((text) => {
+  const dayOf = memoizeText((text) => {
     const date = readDate(text, table.dates);
     return date.ok ? date.value : undefined;
   });
-  const timeOf = once(readTime);
+  const timeOf = memoizeText(readTime);
   const groups = rowGroups<T>();
   /** Lines of the table of which everything was taken, and what they are kept as: long exports say them again and again. */
   const taken = new Map<number, { readonly first: Arrival<T>; readonly as: Gathered<T> }>();
@@ -91,7 +91,7 @@ export const arrivalsByRow = <T extends RecordRows>(
     const { value: place } = found;
     const first = { table: place.table, row: place.row, line: row.line, cells, day, when };
     const as = groups.add(first);
-    if (said === before && taken.size < MOST_PLAIN) taken.set(row.line, { first, as });
+    if (said === before && taken.size < MAX_PLAIN) taken.set(row.line, { first, as });
   }
   return groups.all();
 };
@@ -161,7 +161,7 @@ const isMarked = (parts: readonly Known[], marks: readonly string[]): boolean =>
 
 /** The search for rows, which answers the same question once. */
 const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFinder<T>>) => {
-  let left = MOST_REMEMBERED;
+  let left = MAX_REMEMBERED;
   return (
     { shape, parts }: Line<Among<T>>,
     { tables, rows }: Extract<Among<T>, { ok: true }>,
@@ -200,7 +200,7 @@ const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFinder<T>>
   }
 };
 
-const MOST_REMEMBERED = 200_000;
+const MAX_REMEMBERED = 200_000;
 
 /** A column of the records, and which parts of a line give something for it. */
 interface Taken {

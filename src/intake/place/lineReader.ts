@@ -52,7 +52,7 @@ interface Sourced<Found> extends LineShape<Found> {
 }
 
 /** So many texts of a column are known at once, every second of a day among them, and none that is longer. */
-const MOST_KNOWN = 100_000;
+const MAX_KNOWN = 100_000;
 const LONGEST_KNOWN = 100;
 
 /**
@@ -107,7 +107,7 @@ export const lineReader = <Found>(
     const { field, title, unit, index, known } = recognised[at] as (typeof recognised)[number];
     let part = known.get(text);
     if (part === undefined) {
-      const kept = known.size < MOST_KNOWN && text.length <= LONGEST_KNOWN;
+      const kept = known.size < MAX_KNOWN && text.length <= LONGEST_KNOWN;
       part = knownOf({ field, title, text, unit, index }, meant, kept);
       if (kept) known.set(text, part);
     }

@@ -1,19 +1,19 @@
 /** So many texts are remembered, every second of a day among them, and none that is longer. */
-const MOST = 100_000;
+const MAX_TEXTS = 100_000;
 const LONGEST = 100;
 
 /**
  * A reader of short texts that reads the same text once.
  *
- * @example once(readStage)("before") // as readStage("before"), and the second time from memory
+ * @example memoizeText(readStage)("before") // as readStage("before"), and the second time from memory
  */
-export const once = <T>(read: (text: string) => T): ((text: string) => T) => {
+export const memoizeText = <T>(read: (text: string) => T): ((text: string) => T) => {
   const known = new Map<string, T>();
   return (text) => {
     const before = known.get(text);
     if (before !== undefined || known.has(text)) return before as T;
     const value = read(text);
-    if (known.size < MOST && text.length <= LONGEST) known.set(text, value);
+    if (known.size < MAX_TEXTS && text.length <= LONGEST) known.set(text, value);
     return value;
   };
 };

@@ -9,7 +9,7 @@ import { arrivalsByRow } from "./arrivals";
 import { isSameCell } from "./isSameCell";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
 import { hasCell, type RecordRows } from "./recordRows";
-import { type Repeated, type Settled, settle } from "./resolveRepeats";
+import { type Repeated, resolveRepeats, type Settled } from "./resolveRepeats";
 import { sharedCells } from "./sharedCells";
 import { staleCells } from "./staleCells";
 
@@ -53,7 +53,7 @@ export const placeReadings = <T extends RecordRows>(
   };
 
   const lines = arrivalsByRow(exported, tables, options, say).flatMap(
-    (group) => settle(group, say) ?? [],
+    (group) => resolveRepeats(group, say) ?? [],
   );
   const shared = sharedCells(lines);
   for (const line of lines) {
@@ -153,12 +153,12 @@ const noCell = (cells: readonly PlacedCell<RecordRows>[], isWholeLine: boolean):
 /** What is to be known of a reading that goes as text into a cell of somebody's own layout which formulas there take. */
 const textUnderFormula = (cell: PlacedCell<RecordRows>): string | undefined => {
   const { table, row, column, value } = cell;
-  const { seen, sheet = "" } = table.table ?? {};
+  const { ownLayout, sheet = "" } = table.table ?? {};
   const at = table.at?.get(column);
-  if (!seen || at === undefined || !isReading(cell)) return undefined;
-  const written = seen.written(row, at, value);
-  const there = seen.holds(row, at);
-  const [first, ...others] = seen.takenBy?.(row, at) ?? [];
+  if (!ownLayout || at === undefined || !isReading(cell)) return undefined;
+  const written = ownLayout.written(row, at, value);
+  const there = ownLayout.holds(row, at);
+  const [first, ...others] = ownLayout.takenBy?.(row, at) ?? [];
   if (typeof written !== "string" || !there || !first) return undefined;
   const also = others.map((one) => a1(one.row, one.column));
   return `${quoted(written)} goes into ${a1(there.row, there.column)} of the sheet ${quoted(sheet)} as text, and the formula at ${a1(first.row, first.column)} (${`=${first.formula}`.slice(0, 80)})${also.length > 0 ? `, as those at ${also.join(", ")},` : ""} takes that cell: with text, arithmetic gives #VALUE!, a comparison takes it for more than any number, so that it can say "pass", and sums and averages leave it out. Judge this row by hand or by the check, and not by ${also.length > 0 ? "these cells" : "that cell"}.`;

@@ -21,7 +21,7 @@ export interface Repeated<T extends RecordRows> extends Arrival<T> {
  *
  * @param say is told of each line that is not taken, and why
  */
-export const settle = <T extends RecordRows>(
+export const resolveRepeats = <T extends RecordRows>(
   arrivals: readonly Repeated<T>[],
   say: Say,
 ): Settled<T> | undefined => {

@@ -30,7 +30,7 @@ export const lost = (
     .map((name) => ({ name, score: Math.round(100 * similar(written, name)) / 100 }))
     .filter(({ name, score }) => name !== "" && score >= LEAST_ALIKE)
     .sort((one, other) => other.score - one.score)
-    .slice(0, MOST_SUGGESTED);
+    .slice(0, MAX_SUGGESTED);
   const asked = { field, written };
   return {
     ...refuse("none", reason),
@@ -40,8 +40,8 @@ export const lost = (
 };
 
 const LEAST_ALIKE = 0.4;
-const MOST_SUGGESTED = 5;
-const MOST_ASKED = 200;
+const MAX_SUGGESTED = 5;
+const MAX_ASKED = 200;
 
 export interface FoundRow<T extends RecordRows> {
   readonly table: T;
@@ -83,7 +83,7 @@ export const rowFinder = <T extends RecordRows>(
   }
 
   // The nearest of many names takes a while to find; after so many unknown names none is looked for.
-  let left = MOST_ASKED;
+  let left = MAX_ASKED;
   const known = new Map<readonly T[], readonly string[]>();
   const namesAmong = (among: readonly T[]): readonly string[] => {
     left -= 1;

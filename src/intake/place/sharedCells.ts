@@ -1,4 +1,4 @@
-import { onceFor } from "../../quantities/memoizeFor";
+import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import type { CellValue } from "../../records/kind";
 import { a1 } from "../../sheets/address";
@@ -35,14 +35,14 @@ export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells 
   const claims = new Map<string, { readonly first: Claim; other?: Claim }>();
   const given = new Map<RecordRows, Map<number, ReadonlySet<string>>>();
   for (const { table, row, cells, line } of lines) {
-    const seen = table.table?.seen;
-    if (!seen) continue;
+    const layout = table.table?.ownLayout;
+    if (!layout) continue;
     const rows = given.get(table) ?? new Map<number, ReadonlySet<string>>();
     given.set(table, rows.set(row, new Set(cells.map(([column]) => column))));
     for (const [column, value] of cells) {
       const cell = cellOf({ table, row, column });
       if (cell === undefined) continue;
-      const claim = { line, value: seen.written(row, table.at?.get(column) ?? 0, value) };
+      const claim = { line, value: layout.written(row, table.at?.get(column) ?? 0, value) };
       const there = claims.get(cell);
       if (!there) claims.set(cell, { first: claim });
       else if (!there.other && !sameCell(claim.value, there.first.value)) there.other = claim;
@@ -80,7 +80,7 @@ const named = ({ table, column }: Entry): string =>
 /** The cell of somebody's own layout that holds a value; record tables have a cell for each. */
 const cellOf = ({ table: { table, at }, row, column }: Entry): string | undefined => {
   const position = at?.get(column);
-  const place = position === undefined ? undefined : table?.seen?.holds(row, position);
+  const place = position === undefined ? undefined : table?.ownLayout?.holds(row, position);
   return place && `${a1(place.row, place.column)} of the sheet ${quoted(table?.sheet ?? "")}`;
 };
 
@@ -101,12 +101,12 @@ export const withSharing = <T extends Entry>(cells: readonly T[]): T[] => {
 /** The rows of a table that have a value in the cell of an entry; none in a record table, where each has its own. */
 const rowsWith = (entry: Entry): readonly number[] => {
   const { table, column } = entry;
-  const cell = table.table?.seen && cellOf(entry);
+  const cell = table.table?.ownLayout && cellOf(entry);
   return (cell && rowsByCell(table)(column).get(cell)) || [];
 };
 
 /** The rows of a table that have a value in a cell, worked out once for each column. */
-const rowsByCell = onceFor((table: RecordRows) => {
+const rowsByCell = memoizeFor((table: RecordRows) => {
   const known = new Map<string, ReadonlyMap<string, readonly number[]>>();
   return (column: string) => {
     const before = known.get(column);

@@ -1,5 +1,5 @@
 import { answer, type Result, refuse } from "../../quantities/result";
-import { asSaid, type Seen } from "./evidence";
+import { asAnswered, type Evidence } from "./evidence";
 
 export const ENCODINGS = ["utf-8", "utf-16le", "utf-16be", "windows-1252"] as const;
 export type Encoding = (typeof ENCODINGS)[number];
@@ -7,7 +7,7 @@ export type Encoding = (typeof ENCODINGS)[number];
 /** A file's text, and how its bytes were read. */
 export interface Decoded {
   readonly text: string;
-  readonly encoding: Seen<Encoding>;
+  readonly encoding: Evidence<Encoding>;
 }
 
 const NAMES: Readonly<Record<Encoding, string>> = {
@@ -33,7 +33,7 @@ export const decode = (bytes: Uint8Array, said?: Encoding): Result<Decoded> => {
       "wrong",
       "is a workbook or an archive; export it as delimited text (CSV or tab-separated).",
     );
-  if (said) return answer({ text: textOf(bytes, said), encoding: asSaid(said, NAMES[said]) });
+  if (said) return answer({ text: textOf(bytes, said), encoding: asAnswered(said, NAMES[said]) });
   const seen = marked(bytes) ?? striped(bytes);
   if (seen) return answer({ text: textOf(bytes, seen.value), encoding: seen });
   if (isPlain(bytes))
@@ -80,7 +80,7 @@ const fallback = (bytes: Uint8Array): Result<Decoded> => {
       });
 };
 
-const marked = ([first, second, third]: Uint8Array): Seen<Encoding> | undefined => {
+const marked = ([first, second, third]: Uint8Array): Evidence<Encoding> | undefined => {
   const value: Encoding | undefined =
     first === 0xef && second === 0xbb && third === 0xbf
       ? "utf-8"
@@ -99,7 +99,7 @@ const marked = ([first, second, third]: Uint8Array): Seen<Encoding> | undefined 
 };
 
 /** UTF-16 without a mark: of what people write, nearly every second byte is NUL, on one side only. */
-const striped = (bytes: Uint8Array): Seen<Encoding> | undefined => {
+const striped = (bytes: Uint8Array): Evidence<Encoding> | undefined => {
   const look = bytes.subarray(0, LOOK);
   if (look.length < 4) return undefined;
   const nuls = [0, 0];

@@ -7,14 +7,14 @@
 export type Confidence = "certain" | "likely" | "open";
 
 /** Something that an inspection found, how it is known, in a sentence, and how surely. */
-export interface Seen<T> {
+export interface Evidence<T> {
   readonly value: T;
   readonly evidence: string;
   readonly confidence: Confidence;
 }
 
 /** What the user has said about it, which then counts alone. */
-export const asSaid = <T>(value: T, what: string): Seen<T> => ({
+export const asAnswered = <T>(value: T, what: string): Evidence<T> => ({
   value,
   evidence: `${what}, as was said`,
   confidence: "certain",

@@ -1,4 +1,4 @@
-import { once } from "../place/memoizeText";
+import { memoizeText } from "../place/memoizeText";
 import { plainWords } from "../words/fields";
 import { namesPosition } from "../words/readPosition";
 import { readStage } from "../words/readStage";
@@ -61,9 +61,9 @@ export interface LayoutOptions extends TitleReading {
 /** The first titles stand within so many rows. */
 export const LOOK_ROWS = 120;
 /** So many lines are remembered, to know them when they come again. */
-export const MOST_PLAIN = 50_000;
+export const MAX_PLAIN = 50_000;
 /** More columns than a spreadsheet has are no table. */
-export const MOST_COLUMNS = 16_384;
+export const MAX_COLUMNS = 16_384;
 
 /** Fields that say where a reading belongs, so that a row of them between readings begins something new. */
 const PLACING = new Set(["object", "circuit", "section", "part", "position", "stage", "test"]);
@@ -212,7 +212,7 @@ export function* layout(
   yield { block: now };
   for (let at = 0; at < head.lines + (head.units ? 1 : 0); at++) all.next();
 
-  const summary = once(isSummary);
+  const summary = memoizeText(isSummary);
   const titles = new Map([[head, headText(head)]]);
   const short = head.columns.length < 3;
   let pending: TextRow[] = [];
@@ -274,7 +274,7 @@ export function* layout(
     const sum = plainly ? undefined : summaryIn(cells, now.head.columns, summary);
     if (sum) yield { skipped: { line, reason: `${sum} of readings, none itself` } };
     else {
-      if (said !== undefined && filled > 2 && plain.size < MOST_PLAIN && !mayBeTitles(cells))
+      if (said !== undefined && filled > 2 && plain.size < MAX_PLAIN && !mayBeTitles(cells))
         plain.set(said, line);
       yield { row: wholeRow(row) };
     }

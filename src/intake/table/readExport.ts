@@ -18,7 +18,7 @@ import type { ExportColumn } from "../words/titles";
 import { asInstrument } from "./asInstrument";
 import type { Decoded } from "./decode";
 import { delimited, type TextRow } from "./delimited";
-import { asSaid, type Seen } from "./evidence";
+import { asAnswered, type Evidence } from "./evidence";
 import { type HeadingUnit, headingUnit, withHeadingUnit } from "./headingUnit";
 import {
   type Block,
@@ -27,14 +27,14 @@ import {
   type LayoutOptions,
   LOOK_ROWS,
   layout,
-  MOST_COLUMNS,
+  MAX_COLUMNS,
   type Part,
   type Skipped,
   wholeRow,
 } from "./layout";
 import { namesBelow, namesHeld } from "./namesBelow";
 import { type RowWithUnits, unitsBeside } from "./unitsBeside";
-import { type ExportRow, type Long, longOf } from "./unpivot";
+import { type ExportRow, type Unpivoted, unpivot } from "./unpivot";
 
 export type { ExportColumn } from "../words/titles";
 export type { ExportRow } from "./unpivot";
@@ -56,9 +56,9 @@ export interface ExportBlock {
 /** What an inspection found in a file, each with its evidence and how sure it is. */
 export interface Inspection {
   readonly encoding?: Decoded["encoding"];
-  readonly delimiter: Seen<string>;
-  readonly decimal: Seen<DecimalMark | undefined>;
-  readonly dateOrder: Seen<DateOrder | undefined>;
+  readonly delimiter: Evidence<string>;
+  readonly decimal: Evidence<DecimalMark | undefined>;
+  readonly dateOrder: Evidence<DateOrder | undefined>;
   readonly blocks: readonly InspectedBlock[];
   /** Lines that are no readings, and what they are taken for: the first thousand of them. */
   readonly skipped: readonly Skipped[];
@@ -68,10 +68,10 @@ export interface Inspection {
 export interface InspectedBlock {
   readonly title?: string;
   /** Line of the titles. */
-  readonly titles: Seen<number>;
-  readonly titleLines: Seen<1 | 2>;
-  readonly units: Seen<boolean>;
-  readonly shape: Seen<Shape>;
+  readonly titles: Evidence<number>;
+  readonly titleLines: Evidence<1 | 2>;
+  readonly units: Evidence<boolean>;
+  readonly shape: Evidence<Shape>;
   /** The unit of its readings, where a heading over it tells it and their titles do not. */
   readonly unit?: Unit;
   /** As they stand in the file. */
@@ -84,7 +84,7 @@ export interface InspectedColumn {
   /** What it is called by: its title, with its number where others before it have the same (`R#2`). */
   readonly name: string;
   readonly unit?: string;
-  readonly field: Seen<string | undefined>;
+  readonly field: Evidence<string | undefined>;
   readonly says?: ExportColumn["says"];
   readonly alike?: string;
   readonly below?: true;
@@ -173,7 +173,7 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
 const LOOK_CHARACTERS = 100_000;
 const SKIPPED_TOLD = 1000;
 /** No export names more phases and combinations than this; what is over tells nothing new. */
-const MOST_POSITIONS = 5000;
+const MAX_POSITIONS = 5000;
 
 /**
  * Reads an instrument's export: finds the delimiter, the tables with the facts above them, their titles
@@ -199,7 +199,7 @@ export const readExport = (text: string, options: ExportOptions): Result<ExportT
  */
 export const readRows = (
   rows: () => Iterable<TextRow>,
-  delimiter: Seen<string>,
+  delimiter: Evidence<string>,
   options: ExportOptions,
 ): Result<ExportTable> => {
   const { name, mapping = {}, decimal, shape, synonyms } = options;
@@ -209,11 +209,11 @@ export const readRows = (
     return refuse("wrong", `${quoted(unknown)} is no field to map a title to; ${mappable()}.`);
   const how = layoutOptions(options);
   const first = take(rows(), LOOK_ROWS);
-  const widest = first.find(({ cells }) => cells.length > MOST_COLUMNS);
+  const widest = first.find(({ cells }) => cells.length > MAX_COLUMNS);
   if (widest)
     return refuse(
       "wrong",
-      `${file} has ${widest.cells.length} columns on line ${widest.line}; at most ${MOST_COLUMNS} are read, as many as a spreadsheet has.`,
+      `${file} has ${widest.cells.length} columns on line ${widest.line}; at most ${MAX_COLUMNS} are read, as many as a spreadsheet has.`,
     );
   const head = firstHead(first, how);
   if (!head || head.recognised < (options.titles === undefined ? 2 : 1))
@@ -224,11 +224,11 @@ export const readRows = (
 
   const words = titleWords(synonyms);
   const blocks: ExportBlock[] = [];
-  const longs: Long[] = [];
+  const longs: Unpivoted[] = [];
   /** The columns of each table as they stand in the file. */
   const tables: (readonly ExportColumn[])[] = [];
   let whole: (row: TextRow) => RowWithUnits = wholeRow;
-  const seen: { block: Block; lines: number; shape: Seen<Shape>; unit?: Unit }[] = [];
+  const seen: { block: Block; lines: number; shape: Evidence<Shape>; unit?: Unit }[] = [];
   const skipped: Skipped[] = [];
   let skippedCount = 0;
   let refused: string | undefined;
@@ -278,7 +278,7 @@ export const readRows = (
     const block = { ...found, head };
     const columns = measuredIn(settled(named, shape));
     refused = doubled(columns);
-    const long = longOf(columns, options.blanks);
+    const long = unpivot(columns, options.blanks);
     longs.push(long);
     tables.push(columns);
     whole = wholeLine(columns);
@@ -313,7 +313,7 @@ export const readRows = (
   };
   const note = ({ cells }: TextRow) => {
     if (date >= 0) noteDay(cells[date] ?? "");
-    if (position >= 0 && positions.size < MOST_POSITIONS) positions.add(cells[position] ?? "");
+    if (position >= 0 && positions.size < MAX_POSITIONS) positions.add(cells[position] ?? "");
     for (const index of measured) {
       const text = cells[index];
       if (text !== undefined && text !== "") marks.note(text, here);
@@ -330,7 +330,7 @@ export const readRows = (
       likes.push(part.like ?? 0);
       // What is said again word for word tells nothing new.
       if (part.like !== undefined) continue;
-      const long = longs.at(-1) as Long;
+      const long = longs.at(-1) as Unpivoted;
       const row = whole(part.row);
       if (long.rowsOf) for (const part of long.rowsOf(row)) note(part);
       else note(row);
@@ -355,7 +355,7 @@ export const readRows = (
       if (row.line < (runs[at] ?? 0)) continue;
       reading += 1;
       const block = blocks[of] as ExportBlock;
-      const { rowsOf } = longs[of] as Long;
+      const { rowsOf } = longs[of] as Unpivoted;
       const whole = (lines[of] ?? wholeRow)(row);
       if (rowsOf) for (const part of rowsOf(whole)) yield { block, row: part };
       else yield { block, row: whole, like: likes[reading] || undefined };
@@ -366,7 +366,7 @@ export const readRows = (
     : found;
   const written = [...days];
   const order = options.dateOrder
-    ? asSaid(options.dateOrder, `${options.dateOrder === "day-first" ? "day" : "month"} first`)
+    ? asAnswered(options.dateOrder, `${options.dateOrder === "day-first" ? "day" : "month"} first`)
     : dateOrder(
         written.map(([day]) => day),
         (index) => `line ${written[index]?.[1]}`,
@@ -475,11 +475,11 @@ const findDelimiter = (
   text: string,
   { delimiter }: ExportOptions,
   how: LayoutOptions,
-): Seen<string> => {
-  if (delimiter !== undefined) return asSaid(delimiter, nameOfDelimiter(delimiter));
+): Evidence<string> => {
+  if (delimiter !== undefined) return asAnswered(delimiter, nameOfDelimiter(delimiter));
   const scores = DELIMITERS.map((mark) => {
     const rows = take(delimited(text, mark), LOOK_ROWS);
-    const wide = rows.some(({ cells }) => cells.length > MOST_COLUMNS);
+    const wide = rows.some(({ cells }) => cells.length > MAX_COLUMNS);
     const recognised = wide ? 0 : (firstHead(rows, how)?.recognised ?? 0);
     return { mark, recognised, columns: Math.max(0, ...rows.map(({ cells }) => cells.length)) };
   }).sort((one, other) => other.recognised - one.recognised || other.columns - one.columns);
@@ -576,9 +576,9 @@ const linesBelow = (rows: readonly TextRow[], { line }: Head): readonly TextRow[
   return end < 0 ? below : below.slice(0, end);
 };
 
-const shapeSeen = (wide: boolean, said: Shape | undefined): Seen<Shape> =>
+const shapeSeen = (wide: boolean, said: Shape | undefined): Evidence<Shape> =>
   said
-    ? asSaid(said, said)
+    ? asAnswered(said, said)
     : wide
       ? { value: "wide", evidence: "wide, because titles name phases", confidence: "likely" }
       : { value: "long", evidence: "long: one reading a line", confidence: "certain" };
@@ -631,7 +631,7 @@ const distinct = (blocks: readonly ExportBlock[]): ExportColumn[] => [
 const inspected = (
   { title, head, facts: _facts }: Block,
   lines: number,
-  shape: Seen<Shape>,
+  shape: Evidence<Shape>,
   options: ExportOptions,
   words: ReturnType<typeof titleWords>,
 ): InspectedBlock => {
@@ -679,8 +679,8 @@ const inspected = (
 /** With a word where the name is written once. */
 const held = (
   { below }: ExportColumn,
-  field: Seen<string | undefined>,
-): Seen<string | undefined> =>
+  field: Evidence<string | undefined>,
+): Evidence<string | undefined> =>
   below
     ? {
         ...field,
@@ -693,8 +693,8 @@ const fieldSeen = (
   { title, field, says, alike, listed }: ExportColumn,
   given: boolean,
   words: ReturnType<typeof titleWords>,
-): Seen<string | undefined> => {
-  if (given) return asSaid(field, nameOf(field));
+): Evidence<string | undefined> => {
+  if (given) return asAnswered(field, nameOf(field));
   if (alike !== undefined)
     return {
       value: undefined,

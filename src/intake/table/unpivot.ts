@@ -8,7 +8,7 @@ export interface ExportRow extends RowWithUnits {
 }
 
 /** A table with one reading a row: its columns, and what makes the rows of a line. */
-export interface Long {
+export interface Unpivoted {
   readonly columns: readonly ExportColumn[];
   /** The rows of a line; none where each line is one already. */
   readonly rowsOf?: (row: RowWithUnits) => Iterable<ExportRow>;
@@ -21,9 +21,9 @@ const SAYS = ["position", "stage"] as const;
  * cells that stand under no phase go with every one of its rows; a phase without a reading gives none.
  *
  * @param blanks true to keep the rows of phases without a reading
- * @example longOf(columns).rowsOf?.({ line: 2, cells: ["=H01", "31", "32"] }) // a row for L1 and one for L2
+ * @example unpivot(columns).rowsOf?.({ line: 2, cells: ["=H01", "31", "32"] }) // a row for L1 and one for L2
  */
-export const longOf = (columns: readonly ExportColumn[], blanks = false): Long => {
+export const unpivot = (columns: readonly ExportColumn[], blanks = false): Unpivoted => {
   const groups = new Map<string, { says: Says; columns: ExportColumn[] }>();
   for (const column of columns) {
     if (!column.says) continue;

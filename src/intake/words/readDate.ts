@@ -1,7 +1,7 @@
 import { type DateOrder, daySerial, serialDay } from "../../quantities/dates";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
-import type { Seen } from "../table/evidence";
+import type { Evidence } from "../table/evidence";
 
 /** Names of months by their first letters, without accents: English, German, French, Spanish. */
 const MONTHS: readonly RegExp[] = [
@@ -37,7 +37,7 @@ export type { DateOrder } from "../../quantities/dates";
 export const dateOrder = (
   texts: Iterable<string>,
   place: (index: number) => string = (index) => `line ${index + 1}`,
-): Seen<DateOrder | undefined> => {
+): Evidence<DateOrder | undefined> => {
   const proofs: { [order in DateOrder]?: string } = {};
   let open: string | undefined;
   let index = -1;

@@ -49,12 +49,12 @@ export const readTitle = (title: string, given?: string, other: TitleWords = SHI
   const before = known.get(title);
   if (before) return before;
   const read = titleIn(title, undefined, other);
-  if (known.size > MOST_READ) known.clear();
+  if (known.size > MAX_READ) known.clear();
   if (title.length < 200) known.set(title, read);
   return read;
 };
 
-const MOST_READ = 5000;
+const MAX_READ = 5000;
 const READ = new WeakMap<TitleWords, Map<string, Title>>();
 
 const titleIn = (title: string, given: string | undefined, other: TitleWords): Title => {

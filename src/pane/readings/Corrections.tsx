@@ -3,7 +3,7 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import { ENCODINGS } from "../../intake/table/decode";
-import type { Seen } from "../../intake/table/evidence";
+import type { Evidence } from "../../intake/table/evidence";
 import type { ExportTable } from "../../intake/table/readExport";
 import { messages } from "../../messages/en/pane";
 import { Choice } from "../Choice";
@@ -30,7 +30,7 @@ export function Corrections({
   );
   const shape = inspection.blocks[0]?.shape;
   const titles = inspection.blocks[0]?.titles;
-  const seen: readonly (Seen<unknown> | undefined)[] = [
+  const seen: readonly (Evidence<unknown> | undefined)[] = [
     inspection.encoding,
     inspection.delimiter,
     decimal,

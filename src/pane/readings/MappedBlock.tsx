@@ -8,8 +8,8 @@ import type { Lineup } from "../../lineup/lineup";
 import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
 import { a1 } from "../../sheets/address";
+import type { LayoutMap } from "../../sheets/layoutMap";
 import type { Snapshot } from "../../sheets/snapshot";
-import type { TableMap } from "../../sheets/tableMap";
 import { Choice } from "../Choice";
 import { ColumnChoices } from "./ColumnChoices";
 
@@ -26,12 +26,12 @@ export function MappedBlock({
   keep,
   drop,
 }: {
-  map: TableMap;
+  map: LayoutMap;
   /** With the cells of the block's sheet. */
   snapshot: Snapshot;
   lineup: Lineup;
   busy: boolean;
-  keep: (map: TableMap) => void;
+  keep: (map: LayoutMap) => void;
   /** Called so that the block is read as records no longer. */
   drop: (() => void) | undefined;
 }): ReactElement {

@@ -7,9 +7,9 @@ import { joinedWords, readSynonyms } from "../../intake/words/synonyms";
 import type { Lineup } from "../../lineup/lineup";
 import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
+import { type LayoutMap, readMapFile, writeMapFile } from "../../sheets/layoutMap";
 import { type Remembered, rememberedOf } from "../../sheets/remembered";
 import type { Snapshot } from "../../sheets/snapshot";
-import { readMapFile, type TableMap, writeMapFile } from "../../sheets/tableMap";
 import { FileButton } from "../FileButton";
 import { Fold } from "../lineup/Fold";
 import { saveFile } from "../lineup/saveFile";
@@ -19,15 +19,15 @@ import { MappedBlock } from "./MappedBlock";
 const text = messages.layouts;
 
 /** Which block of the workbook a map is of. */
-const blockOf = ({ sheet, titles, left = 1 }: TableMap) => JSON.stringify([sheet, titles, left]);
-const titleOf = ({ sheet, titles, kind }: TableMap) =>
+const blockOf = ({ sheet, titles, left = 1 }: LayoutMap) => JSON.stringify([sheet, titles, left]);
+const titleOf = ({ sheet, titles, kind }: LayoutMap) =>
   text.title(sheet, titles, KINDS.find(({ id }) => id === kind)?.title ?? kind);
 
 /** Blocks of sheets in somebody's own layout that are read as records: found, put right, kept, taken away. */
 export default function OwnLayouts({ host, book, work, read }: StepProps): ReactElement {
   const [open, setOpen] = useState<string>();
   /** The workbook with the cells of all its sheets, and what they seem to hold. */
-  const [seen, setSeen] = useState<{ snapshot: Snapshot; guessed: readonly TableMap[] }>();
+  const [seen, setSeen] = useState<{ snapshot: Snapshot; guessed: readonly LayoutMap[] }>();
   const lineup: Lineup | undefined = book?.report?.context.lineup ?? book?.snapshot.lineup;
   if (!book || !lineup) return <Typography>{text.noLineup}</Typography>;
   const { maps = [] } = book.snapshot;
@@ -47,7 +47,7 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
       await read(watch);
       work.setTold(told);
     });
-  const keep = (next: readonly TableMap[], told: string) => remember({ maps: next }, told);
+  const keep = (next: readonly LayoutMap[], told: string) => remember({ maps: next }, told);
   const openFile = (file: File) =>
     work.run(async () => {
       const found = readMapFile(await file.text());
@@ -61,8 +61,8 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
       const words = joinedWords(found.value, book.snapshot.words);
       await remember({ words }, text.wordsTaken(file.name));
     });
-  const others = (map: TableMap) => maps.filter((one) => blockOf(one) !== blockOf(map));
-  const block = (map: TableMap, snapshot: Snapshot, stands: boolean) => (
+  const others = (map: LayoutMap) => maps.filter((one) => blockOf(one) !== blockOf(map));
+  const block = (map: LayoutMap, snapshot: Snapshot, stands: boolean) => (
     <Fold
       key={blockOf(map)}
       title={titleOf(map)}

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { check } from "../../../src/check/check";
+import { check } from "../../support/checkBook";
 import type { MemoryBook } from "../../support/memoryBook";
 import { keepsQuiet, ofRule, sound, TODAY, WITHSTAND } from "../support";
 

@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
-import { check } from "../../../src/check/check";
 import { guessMaps } from "../../../src/intake/ownLayout/guessMaps";
 import { mappedTables } from "../../../src/intake/ownLayout/mappedTables";
 import { placeReadings } from "../../../src/intake/place/placeReadings";
 import { readExport } from "../../../src/intake/table/readExport";
 import type { CellValue } from "../../../src/records/kind";
+import { readMapFile, writeMapFile } from "../../../src/sheets/layoutMap";
 import { refill } from "../../../src/sheets/refill";
 import type { SheetSnapshot, Snapshot } from "../../../src/sheets/snapshot";
-import { readMapFile, writeMapFile } from "../../../src/sheets/tableMap";
+import { check } from "../../support/checkBook";
 import { sampleLineup } from "../../support/lineups";
 
 const lineup = sampleLineup();
@@ -105,7 +105,7 @@ test("each phase of a line is a record, read in the layout's units, at its own c
     ["=H02", "L3-E", "before", 55_000, 20, 46329],
   ]);
   const at = insulation?.at.get("reading") ?? -1;
-  expect([0, 1, 2, 5].map((row) => insulation?.table.seen?.place(row, at))).toEqual([
+  expect([0, 1, 2, 5].map((row) => insulation?.table.ownLayout?.place(row, at))).toEqual([
     { row: 5, column: 3 },
     { row: 5, column: 4 },
     { row: 5, column: 5 },
@@ -160,8 +160,8 @@ test("readings are placed into them, in the layout's unit", () => {
   const [insulation] = tables;
   if (!insulation) throw new Error("no table");
   const writes = refill(insulation, placed, lineup).map(({ row, column, value }) => [
-    insulation.table.seen?.place(row, column),
-    insulation.table.seen?.written(row, column, value),
+    insulation.table.ownLayout?.place(row, column),
+    insulation.table.ownLayout?.written(row, column, value),
   ]);
   expect(writes).toEqual([[{ row: 6, column: 4 }, 47.3]]);
 });

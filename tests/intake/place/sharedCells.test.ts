@@ -3,7 +3,7 @@ import { placeReadings } from "../../../src/intake/place/placeReadings";
 import { readExport } from "../../../src/intake/table/readExport";
 import type { RecordKind, Row } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
-import type { Seen } from "../../../src/sheets/snapshot";
+import type { OwnLayout } from "../../../src/sheets/snapshot";
 import { sampleLineup } from "../../support/lineups";
 
 /** Records of an invented own layout: readings below one another, one temperature for each three of them. */
@@ -19,7 +19,7 @@ const layout = (rows: readonly Row[]) => {
     row: 7 + (column === 1 ? 3 * Math.floor(row / 3) : row),
     column,
   });
-  const seen: Seen = {
+  const ownLayout: OwnLayout = {
     place,
     holds: (row, column) => ({
       ...place(row, column),
@@ -27,7 +27,7 @@ const layout = (rows: readonly Row[]) => {
     }),
     written: (_row, _column, value) => value,
   };
-  return { kind: insulation, at, table: { name: "Own", sheet: "Site", seen }, rows };
+  return { kind: insulation, at, table: { name: "Own", sheet: "Site", ownLayout }, rows };
 };
 
 const place = (

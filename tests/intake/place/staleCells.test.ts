@@ -5,7 +5,7 @@ import { readExport } from "../../../src/intake/table/readExport";
 import { evaluate } from "../../../src/records/evaluate";
 import { type RecordKind, type Row, verdictOf } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
-import type { Seen } from "../../../src/sheets/snapshot";
+import type { OwnLayout } from "../../../src/sheets/snapshot";
 import { sampleLineup } from "../../support/lineups";
 
 const lineup = sampleLineup();
@@ -95,12 +95,12 @@ test("in an own layout, a temperature that stands for several records stays with
     ["humidity", 2],
   ]);
   const place = (row: number, column: number) => ({ row: column === 1 ? 7 : 7 + row, column });
-  const seen: Seen = {
+  const ownLayout: OwnLayout = {
     place,
     holds: (row, column) => ({ ...place(row, column), value: null }),
     written: (_row, _column, value) => value,
   };
-  const table = { kind: insulation, at, table: { name: "Own", seen }, rows };
+  const table = { kind: insulation, at, table: { name: "Own", ownLayout }, rows };
   const { gone, left } = staleCells(table, 0, new Set(["reading"]), 46_335);
   expect(gone.map(({ id }) => id)).toEqual(["humidity"]);
   expect(left.map(({ column, why }) => [column.id, why])).toEqual([["temperature", "other rows"]]);

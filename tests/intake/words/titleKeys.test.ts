@@ -64,5 +64,5 @@ test("a guessed map keeps two columns with one title apart", () => {
   const { tables, problems } = mappedTables(snapshot, lineup, maps);
   expect(problems).toEqual([]);
   expect(tables[0]?.rows[0]?.reading).toBe(31);
-  expect(tables[0]?.table.seen?.stated?.(0).get("maximum")?.value).toBe(40);
+  expect(tables[0]?.table.ownLayout?.stated?.(0).get("maximum")?.value).toBe(40);
 });

@@ -9,7 +9,7 @@ const row = z.int().check(z.minimum(1), z.maximum(1_048_576));
  * How a block of a sheet that Gearproof did not make is read as the records of one kind: where it stands,
  * and what its columns mean. What is not said is found by inspection, as in an export.
  */
-export const tableMap = z.strictObject({
+export const layoutMap = z.strictObject({
   sheet: text,
   /** Id of the record kind. */
   kind: text,
@@ -35,14 +35,14 @@ export const tableMap = z.strictObject({
   /** By field, what a text of the sheet means: `{ "object": { "Bay 1": "=H01" } }`. */
   means: z.optional(z.record(z.string(), z.record(z.string(), text))),
 });
-export type TableMap = z.infer<typeof tableMap>;
+export type LayoutMap = z.infer<typeof layoutMap>;
 
 const mapFile = z.strictObject({
-  maps: z.array(tableMap).check(z.minLength(1), z.maxLength(1000)),
+  maps: z.array(layoutMap).check(z.minLength(1), z.maxLength(1000)),
 });
 
 /** The text of a map file. */
-export const writeMapFile = (maps: readonly TableMap[]): string =>
+export const writeMapFile = (maps: readonly LayoutMap[]): string =>
   `${JSON.stringify({ maps }, null, 2)}\n`;
 
 /**
@@ -50,7 +50,7 @@ export const writeMapFile = (maps: readonly TableMap[]): string =>
  *
  * @example readMapFile('{"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4}]}')
  */
-export function readMapFile(json: string): Result<readonly TableMap[]> {
+export function readMapFile(json: string): Result<readonly LayoutMap[]> {
   let whole: unknown;
   try {
     whole = JSON.parse(json);

@@ -1,0 +1,10 @@
+import * as core from "../../src/check/check";
+import { openBook, reopenBook } from "../../src/intake/openBook";
+import type { Snapshot } from "../../src/sheets/snapshot";
+
+/** The check of a workbook as it was read, which both hosts open first. */
+export const check = (snapshot: Snapshot, today: number) => core.check(openBook(snapshot), today);
+
+/** The check after an edit. */
+export const recheck = (before: core.Report, snapshot: Snapshot) =>
+  core.recheck(before, reopenBook(before.context.book, snapshot));
