@@ -1,5 +1,5 @@
 import { answer, type Result, refuse } from "./result";
-import { type Unit, unitSize } from "./units";
+import { type Unit, type UnitSize, unitSize } from "./units";
 
 /**
  * Brings a value from one unit to another of the same quantity.
@@ -29,9 +29,19 @@ export const convertText = (number: string, from: Unit, to: Unit): Result<number
     );
   const [digits = "", exponent = "0"] = number.split("e");
   const shifted = Number(`${digits}e${Number(exponent) + source.exponent - target.exponent}`);
-  const value = (from === to ? shifted : (shifted * (source.times ?? 1)) / (target.times ?? 1)) + 0;
+  const value = (from === to ? shifted : scaled(shifted, source, target)) + 0;
   const lost = !Number.isFinite(value) || (value === 0 && /[1-9]/.test(digits));
   return lost
     ? refuse("range", `${number} ${from} is beyond what can be kept as a number in ${to}.`)
     : answer(value);
+};
+
+/** Figures that a factor which is no power of ten leaves to be trusted. */
+const FIGURES = 14;
+
+const scaled = (value: number, { times = 1, plus = 0 }: UnitSize, target: UnitSize): number => {
+  const { times: other = 1, plus: less = 0 } = target;
+  return times === other && plus === less
+    ? value
+    : Number((((value + plus) * times) / other - less).toPrecision(FIGURES));
 };

@@ -1,11 +1,12 @@
 import { convertText } from "./convert";
+import { decimalInches } from "./decimalInches";
 import { quoted } from "./quoted";
 import type { Reading } from "./reading";
 import { type DecimalMark, type NumberText, readNumber } from "./readNumber";
 import { readUnit } from "./readUnit";
 import { answer, type Result, refuse } from "./result";
 import { splitReading } from "./splitReading";
-import type { Unit } from "./units";
+import { type Unit, unitSize } from "./units";
 
 /** A whole number, or one with a point whose fraction cannot be a thousands group. */
 const PLAIN = /^-?(?:\d{1,15}(?:\.(?:\d\d?|\d{4,9}))?|0\.\d{3})$/;
@@ -36,7 +37,7 @@ export const readReading = (text: string, { unit, decimal }: ReadingOptions): Re
   if (text.trim() === "")
     return refuse("none", `No reading is written here; write one such as "12.5 ${unit}".`);
 
-  const parts = splitReading(text);
+  const parts = splitReading(unitSize(unit).quantity === "length" ? decimalInches(text) : text);
   const number = parts && readNumber(parts.number, parts.exponent !== "");
   if (parts?.over && parts.number === "")
     return refuse(

@@ -65,7 +65,37 @@ const BASES: Readonly<Record<string, string>> = {
   nm: "N·m",
   va: "VA",
   hz: "Hz",
+  ft: "ft",
+  foot: "ft",
+  feet: "ft",
+  in: "in",
+  inch: "in",
+  inches: "in",
+  '"': "in",
+  mil: "mil",
+  mils: "mil",
+  thou: "mil",
+  lb: "lb",
+  lbs: "lb",
+  pound: "lb",
+  pounds: "lb",
+  t: "t",
+  tonne: "t",
+  tonnes: "t",
+  psi: "psi",
+  psig: "psi",
+  psia: "psi",
+  inhg: "inHg",
+  mmhg: "mmHg",
+  f: "°F",
+  "°f": "°F",
+  degf: "°F",
+  fahrenheit: "°F",
 };
+
+/** Torque in feet or inches and pounds, whichever comes first: ft·lb, lbf·ft, in-lbs, pound-feet. */
+const POUND_FOOT =
+  /^(?:(?:lbf?s?|pounds?)·?(ft|foot|feet|in|inch|inches)|(ft|foot|feet|in|inch)·?(?:lbf?s?|pounds?))$/;
 
 const PREFIXED =
   /^(tera|giga?|mega?|kilo|milli|micro|nano|[tgkhmµu])?(ω|ohms?|volts?|v|amp(?:ere)?s?|a|pa|bar|m|s)$/i;
@@ -118,12 +148,18 @@ const spelled = (text: string, expected: Unit | undefined): Unit | undefined => 
   const bare = expected?.endsWith("Ω") ? BARE.exec(text)?.[1] : undefined;
   if (bare !== undefined) return unitOf(bare, "Ω");
   if (text === "S" || text === "M") return undefined;
-  const alone = own(BASES, text.toLowerCase());
+  const alone = own(BASES, text.toLowerCase()) ?? poundFoot(text.toLowerCase());
   if (alone !== undefined) return unitOf("", alone);
   const [, prefix = "", base = ""] = PREFIXED.exec(text) ?? [];
   if (base !== "") return unitOf(prefix, own(BASES, base.toLowerCase()) ?? "");
   const nano = text.startsWith("n") ? NANO.exec(text)?.[1] : undefined;
   return nano === undefined ? undefined : unitOf("n", own(BASES, nano.toLowerCase()) ?? "");
+};
+
+const poundFoot = (text: string): string | undefined => {
+  const [whole, last, first] = POUND_FOOT.exec(text.replace(/[*⋅•]/g, "·")) ?? [];
+  if (whole === undefined) return undefined;
+  return (last ?? first ?? "").startsWith("in") ? "lbf·in" : "lbf·ft";
 };
 
 const unitOf = (prefix: string, base: string): Unit | undefined => {

@@ -1,11 +1,15 @@
-/** One unit: its quantity, its power of ten to the SI unit, and for the minute what it is `times` the SI unit. */
+/**
+ * One unit: its quantity, its power of ten to the SI unit, and what it is `times` the SI unit where that is no
+ * power of ten; of a temperature also what is added to it first.
+ */
 export interface UnitSize {
   readonly quantity: string;
   readonly exponent: number;
   readonly times?: number;
+  readonly plus?: number;
 }
 
-/** Units of measurement that readings come in. */
+/** Units of measurement that readings come in; inches, pounds and feet by the international yard and pound (1959), inHg at 0 °C. */
 export const UNITS = {
   TΩ: { quantity: "resistance", exponent: 12 },
   GΩ: { quantity: "resistance", exponent: 9 },
@@ -29,15 +33,26 @@ export const UNITS = {
   hPa: { quantity: "pressure", exponent: 2 },
   mbar: { quantity: "pressure", exponent: 2 },
   Pa: { quantity: "pressure", exponent: 0 },
+  psi: { quantity: "pressure", exponent: 0, times: 6894.757293168 },
+  inHg: { quantity: "pressure", exponent: 0, times: 3386.389 },
+  mmHg: { quantity: "pressure", exponent: 0, times: 133.322387415 },
   min: { quantity: "time", exponent: 0, times: 60 },
   s: { quantity: "time", exponent: 0 },
   ms: { quantity: "time", exponent: -3 },
   m: { quantity: "length", exponent: 0 },
   mm: { quantity: "length", exponent: -3 },
+  ft: { quantity: "length", exponent: 0, times: 0.3048 },
+  in: { quantity: "length", exponent: 0, times: 0.0254 },
+  mil: { quantity: "length", exponent: 0, times: 0.0000254 },
   kg: { quantity: "mass", exponent: 0 },
+  t: { quantity: "mass", exponent: 3 },
+  lb: { quantity: "mass", exponent: 0, times: 0.45359237 },
   "°C": { quantity: "temperature", exponent: 0 },
+  "°F": { quantity: "temperature", exponent: 0, times: 5 / 9, plus: -32 },
   "%": { quantity: "share", exponent: 0 },
   N·m: { quantity: "torque", exponent: 0 },
+  lbf·ft: { quantity: "torque", exponent: 0, times: 1.3558179483314004 },
+  lbf·in: { quantity: "torque", exponent: 0, times: 0.1129848290276167 },
   VA: { quantity: "apparent power", exponent: 0 },
   Hz: { quantity: "frequency", exponent: 0 },
 } as const satisfies Record<string, UnitSize>;

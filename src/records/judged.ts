@@ -1,15 +1,23 @@
 import { readBounded } from "../quantities/bounded";
 import { readPlain } from "../quantities/readPlain";
+import type { Unit } from "../quantities/units";
 import { judge, type Sense, type Verdict } from "../standards/judge";
 import type { CellValue } from "./kind";
+import { quantity } from "./quantity";
 
-/** The verdict on a computed cell against its limit's cell, as the worksheet function JUDGE gives it; what neither can read is inconclusive. */
+/**
+ * The verdict on a cell against its limit's cell, as the worksheet function JUDGE gives it: with a unit, text
+ * is read as written on site. What cannot be read is inconclusive.
+ */
 export function judged(
   value: CellValue | undefined,
   limit: CellValue | undefined,
   sense: Sense,
   tolerance?: number,
+  unit?: Unit,
 ): Verdict {
-  const [found, bar] = [readBounded(value), readPlain(limit)];
-  return found.ok && bar.ok ? judge(found.value, bar.value, sense, tolerance) : "Inconclusive";
+  const plain = readBounded(value);
+  const found = plain.ok ? plain.value : unit && quantity(value, unit);
+  const bar = readPlain(limit);
+  return found && bar.ok ? judge(found, bar.value, sense, tolerance) : "Inconclusive";
 }

@@ -31,7 +31,8 @@ export interface Reference {
 /**
  * What an entry column accepts, or what a computed one answers. Of a list, `right` is the word that a
  * sound row holds and `also` others that are as good; by the word `exempt` the row does not apply and
- * is not required.
+ * is not required, unless the column `always` of its row says that it always does. Where the column
+ * `asked` is blank, the word is not asked for.
  */
 export type Accepts =
   | { readonly type: "number"; readonly least?: number; readonly most?: number }
@@ -43,8 +44,25 @@ export type Accepts =
       readonly right?: string;
       readonly also?: readonly string[];
       readonly exempt?: string;
+      readonly always?: string;
+      readonly asked?: string;
     }
   | { readonly type: "text" };
+
+/** A quantity that a maker or project can set a limit of its own for, by the name that a lineup gives it. */
+export interface OwnQuantity {
+  /** Name with its unit: `joint resistance µΩ`. */
+  readonly name: string;
+  /** The rows that it is for; without it, all. */
+  readonly of?: (row: Row) => boolean;
+}
+
+/** Finds the limit of the maker's or project's own for a row. */
+export interface Own {
+  (row: Row, lineup: Lineup): OwnLimit | undefined;
+  /** What it looks for among the lineup's criteria. */
+  readonly quantities?: readonly OwnQuantity[];
+}
 
 export interface Column {
   readonly id: string;
@@ -66,8 +84,10 @@ export interface Column {
   readonly need?: "reading" | "condition" | "trail";
   /** False where this row or lineup does without the entry. */
   readonly needed?: (row: Row, lineup: Lineup) => boolean;
+  /** Id of the limit that the entry is compared with: where that says `n/a`, the row does without the entry. */
+  readonly unless?: string;
   /** For a limit: the maker's or project's own criterion, which then stands as a value in place of the formula. */
-  readonly own?: (row: Row, lineup: Lineup) => OwnLimit | undefined;
+  readonly own?: Own;
   /** The worksheet formula in the file's form, without the equals sign. */
   readonly formula?: (ref: Reference, lineup: Lineup) => string;
   /** What a formula over the whole column works from, made once for the table. */
@@ -91,6 +111,13 @@ export interface Comparison {
   /** Fraction of the limit granted in the value's favour. */
   readonly tolerance?: number;
   /**
+   * Id of a second limit, on the lenient side, that the value must miss as well to fail: between the two
+   * it is inconclusive. Where its cell is blank, the one limit decides.
+   */
+  readonly lenient?: string;
+  /** True where missing it fails the row even if the test was not made with enough, as a wrong ratio does at any current. */
+  readonly outright?: true;
+  /**
    * True where the row's limit may say `n/a`: the class, plate or project gives none, and the row is
    * judged by the rest. A blank limit excuses nothing.
    */
@@ -110,6 +137,14 @@ export interface Before {
 }
 /** What a limit says that its row has no need of. */
 export const NOT_APPLICABLE = "n/a";
+
+/** Whether a row has need of an entry. */
+export const isNeeded = ({ needed, unless }: Column, row: Row, lineup: Lineup): boolean =>
+  !(unless !== undefined && isNotApplicable(row[unless])) && (needed?.(row, lineup) ?? true);
+
+/** Whether a limit says that its row has no need of it; a spreadsheet compares text without regard to case. */
+export const isNotApplicable = (cell: CellValue | undefined): boolean =>
+  typeof cell === "string" && cell.toLowerCase() === NOT_APPLICABLE;
 
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
 export interface RecordKind {

@@ -6,18 +6,47 @@ import {
   type Column,
   type Comparison,
   isBlank,
+  isNotApplicable,
   NOT_APPLICABLE,
   type Reference,
   type Row,
 } from "./kind";
 
 /** The verdict of one comparison of a computed row; inconclusive where either side is not there. */
-export const compared = ({ value, limit, sense, tolerance }: Comparison, row: Row): Verdict =>
-  isBlank(row[value]) ? "Inconclusive" : judged(row[value], row[limit], sense, tolerance);
+export const compared = (comparison: Comparison, row: Row): Verdict => {
+  const { value, limit, lenient, sense, tolerance, unit } = comparison;
+  if (isBlank(row[value])) return "Inconclusive";
+  const against = (id: string) => judged(row[value], row[id], sense, tolerance, unit);
+  const verdict = against(limit);
+  return verdict !== "Fail" || lenient === undefined || isBlank(row[lenient])
+    ? verdict
+    : against(lenient) === "Fail"
+      ? "Fail"
+      : "Inconclusive";
+};
 
-// Both sides are asked for here: how a host hands a blank cell to a custom function is its own affair.
-const comparedBy = ({ value, limit, sense, tolerance = 0 }: Comparison, ref: Reference): string =>
-  `IF(${any([blank(ref(value)), blank(ref(limit))])},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), ref(limit), quoted(sense), ...(tolerance ? [tolerance] : []))},"Inconclusive"))`;
+/** The formulas of one kind's comparisons, by the columns that they look at. */
+const comparisonsIn = (columns: readonly Column[]) => {
+  const typed = new Set(columns.filter(({ role }) => role === "entry").map(({ id }) => id));
+  // Both sides are asked for here: how a host hands a blank cell to a custom function is its own affair.
+  const against = (comparison: Comparison, limit: string, ref: Reference): string => {
+    const { value, sense, tolerance = 0, unit } = comparison;
+    const asWritten = unit !== undefined && typed.has(value);
+    const more = asWritten ? [tolerance, quoted(unit)] : tolerance ? [tolerance] : [];
+    return `IF(${any([blank(ref(value)), blank(limit)])},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), limit, quoted(sense), ...more)},"Inconclusive"))`;
+  };
+  const byLimit = (comparison: Comparison, ref: Reference) =>
+    against(comparison, ref(comparison.limit), ref);
+  /** The test that a comparison fails: by the more lenient of its limits as well, where it has two. */
+  const failsBy = (comparison: Comparison, ref: Reference): string => {
+    const { limit, lenient } = comparison;
+    const byFirst = `${byLimit(comparison, ref)}="Fail"`;
+    if (lenient === undefined) return byFirst;
+    const other = `IF(${blank(ref(lenient))},${ref(limit)},${ref(lenient)})`;
+    return all([byFirst, `${against(comparison, other, ref)}="Fail"`]);
+  };
+  return { byLimit, failsBy };
+};
 
 /** Whether a comparison has anything to compare in this row. */
 export const applies = ({ when, limit, excusable }: Comparison, row: Row): boolean =>
@@ -39,9 +68,6 @@ const appliesBy = ({ when, limit, excusable }: Comparison, ref: Reference): stri
 const isMet = (comparison: Comparison, row: Row): boolean =>
   !applies(comparison, row) || compared(comparison, row) === "Pass";
 
-const isMetBy = (comparison: Comparison, ref: Reference): string =>
-  any([...fallsAwayBy(comparison, ref), `${comparedBy(comparison, ref)}="Pass"`]);
-
 /** A column that is answered by a word, of which one or more are right. */
 export interface WordColumn {
   readonly id: string;
@@ -54,6 +80,9 @@ export interface WordColumn {
   /** Words that a sound row may hold. */
   readonly sound: readonly string[];
   readonly exempt?: string;
+  /** Ids of the columns that say whether the word is asked for, and whether its row always applies. */
+  readonly asked?: string;
+  readonly always?: string;
   /** Whether a cell holds a word of the list that says that something is not right. */
   readonly wrong: (cell: CellValue | undefined) => boolean;
   /** Whether a cell holds a word that a sound row may hold. */
@@ -64,7 +93,7 @@ export interface WordColumn {
 export const wordColumns = (columns: readonly Column[]): WordColumn[] =>
   columns.flatMap(({ id, header, role, accepts }) => {
     if (accepts?.type !== "list" || accepts.right === undefined) return [];
-    const { right, also = [], exempt, values } = accepts;
+    const { right, also = [], exempt, asked, always, values } = accepts;
     const sound = [right, ...also];
     const words = values.filter((word) => word !== exempt && !sound.includes(word));
     return [
@@ -76,6 +105,8 @@ export const wordColumns = (columns: readonly Column[]): WordColumn[] =>
         words,
         sound,
         exempt,
+        asked,
+        always,
         wrong: (cell) => words.some((word) => sameWord(cell, word)),
         answered: (cell) => sound.some((word) => sameWord(cell, word)),
       },
@@ -85,17 +116,32 @@ export const wordColumns = (columns: readonly Column[]): WordColumn[] =>
 const sameWord = (cell: CellValue | undefined, word: string) =>
   typeof cell === "string" && cell.toLowerCase() === word.toLowerCase();
 
+/** Whether a word is asked for in this row. */
+export const isAsked = ({ asked }: WordColumn, row: Row): boolean =>
+  asked === undefined || !isBlank(row[asked]);
+
 /** The columns by a word of which the row does not apply. */
 export const exempting = (columns: readonly Column[], row: Row): WordColumn[] =>
-  wordColumns(columns).filter(
-    ({ id, exempt }) => exempt !== undefined && sameWord(row[id], exempt),
-  );
+  wordColumns(columns).filter((word) => isExempt(word, row));
+
+const isExempt = ({ id, exempt, always }: WordColumn, row: Row): boolean =>
+  exempt !== undefined &&
+  sameWord(row[id], exempt) &&
+  (always === undefined || isBlank(row[always]));
+
+/** The readings without which a row is missing something. */
+export const readingsOf = (columns: readonly Column[]): Column[] =>
+  columns.filter(({ need }) => need === "reading");
+
+/** Whether a reading is there, or its limit says that the row does without it. */
+const isThere = ({ id, unless }: Column, row: Row): boolean =>
+  !isBlank(row[id]) || (unless !== undefined && isNotApplicable(row[unless]));
 
 /**
  * The result of a row, from what its kind declares: `Fail` for a wrong word, `Not required` for one by
- * which the row does not apply, `Missing` without its readings, `Inconclusive` where the test was not made
- * with enough, else the worst of what the row is accepted by and, for a word that is not answered,
- * `Inconclusive`.
+ * which the row does not apply, `Missing` without its readings, `Fail` where a comparison fails outright,
+ * `Inconclusive` where the test was not made with enough, else the worst of what the row is accepted by and,
+ * for a word that is not answered, `Inconclusive`.
  */
 export function verdictBy(
   columns: readonly Column[],
@@ -103,56 +149,97 @@ export function verdictBy(
   enough: readonly Comparison[],
 ): Column {
   const words = wordColumns(columns);
-  const readings = columns.filter(({ need }) => need === "reading").map(({ id }) => id);
-  /** Whether a row may be left with nothing to accept it by. */
-  const allMayFall =
-    accepted.length > 0 && accepted.every(({ when, excusable }) => when !== undefined || excusable);
+  const readings = readingsOf(columns);
   return result(
-    (ref) => {
-      const failed = accepted.map((comparison) =>
-        all([...appliesBy(comparison, ref), `${comparedBy(comparison, ref)}="Fail"`]),
-      );
-      const is = (id: string, word: string) => `${ref(id)}=${quoted(word)}`;
-      const passed = [
-        ...accepted.map((comparison) => isMetBy(comparison, ref)),
-        ...(allMayFall ? [any(accepted.map((one) => all(appliesBy(one, ref))))] : []),
-        ...words.map(({ id, sound }) => any(sound.map((word) => is(id, word)))),
-      ];
-      const [only] = accepted;
-      const proof = passed.length > 0 ? `IF(${all(passed)},"Pass","Inconclusive")` : '"Pass"';
-      const worst =
-        only === undefined
-          ? proof
-          : passed.length === 1
-            ? comparedBy(only, ref)
-            : `IF(${any(failed)},"Fail",${proof})`;
-      const unproved = enough.map((comparison) =>
-        all([...appliesBy(comparison, ref), `${comparedBy(comparison, ref)}<>"Pass"`]),
-      );
-      const proved =
-        unproved.length > 0 ? `IF(OR(${unproved.join(",")}),"Inconclusive",${worst})` : worst;
-      const read = `IF(OR(${readings.map((id) => blank(ref(id))).join(",")}),"Missing",${proved})`;
-      const exempt = words.flatMap(({ id, exempt }) => (exempt ? [is(id, exempt)] : []));
-      const asked = exempt.length > 0 ? `IF(OR(${exempt.join(",")}),"Not required",${read})` : read;
-      const wrong = words.flatMap(({ id, words }) => words.map((word) => is(id, word)));
-      return wrong.length > 0 ? `IF(OR(${wrong.join(",")}),"Fail",${asked})` : asked;
-    },
+    (ref) => formulaOf({ columns, words, readings, accepted, enough }, ref),
     (row) => {
-      if (words.some(({ id, wrong }) => wrong(row[id]))) return "Fail";
-      if (words.some(({ id, exempt }) => exempt && sameWord(row[id], exempt)))
-        return "Not required";
-      if (readings.some((id) => isBlank(row[id]))) return "Missing";
-      if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
+      const asked = words.filter((word) => isAsked(word, row));
+      if (asked.some(({ id, wrong }) => wrong(row[id]))) return "Fail";
+      if (words.some((word) => isExempt(word, row))) return "Not required";
+      if (!readings.every((column) => isThere(column, row))) return "Missing";
       const applying = accepted.filter((comparison) => applies(comparison, row));
-      if (accepted.length > 0 && applying.length === 0) return "Inconclusive";
       const verdicts = applying.map((comparison) => compared(comparison, row));
+      if (applying.some(({ outright }, at) => outright && verdicts[at] === "Fail")) return "Fail";
+      if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
+      if (accepted.length > 0 && applying.length === 0) return "Inconclusive";
       if (verdicts.includes("Fail")) return "Fail";
-      if (words.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
+      if (asked.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
       return verdicts.every((verdict) => verdict === "Pass") ? "Pass" : "Inconclusive";
     },
   );
 }
 
+interface Judging {
+  readonly columns: readonly Column[];
+  readonly words: readonly WordColumn[];
+  readonly readings: readonly Column[];
+  readonly accepted: readonly Comparison[];
+  readonly enough: readonly Comparison[];
+}
+
+/** The same as the formula of a cell, from the last question asked to the first. */
+function formulaOf(kind: Judging, ref: Reference): string {
+  const { words, readings } = kind;
+  const is = (id: string, word: string) => `${ref(id)}=${quoted(word)}`;
+  const read = readings.map(({ id, unless }) =>
+    unless === undefined
+      ? blank(ref(id))
+      : all([blank(ref(id)), `${ref(unless)}<>${quoted(NOT_APPLICABLE)}`]),
+  );
+  const missing = ifAny(read, '"Missing"', measuredBy(kind, ref));
+  const exempt = words.flatMap(({ id, exempt, always }) =>
+    exempt === undefined
+      ? []
+      : [all([is(id, exempt), ...(always === undefined ? [] : [blank(ref(always))])])],
+  );
+  const wrong = words.flatMap(({ id, words, asked }) =>
+    words.map((word) =>
+      all([is(id, word), ...(asked === undefined ? [] : [`TRIM(${ref(asked)})<>""`])]),
+    ),
+  );
+  return ifAny(wrong, '"Fail"', ifAny(exempt, '"Not required"', missing));
+}
+
+/** What a row's measured values and words come to, once its readings are there. */
+function measuredBy({ columns, words, accepted, enough }: Judging, ref: Reference): string {
+  const { byLimit, failsBy } = comparisonsIn(columns);
+  const fails = (comparison: Comparison) =>
+    all([...appliesBy(comparison, ref), failsBy(comparison, ref)]);
+  const isMetBy = (comparison: Comparison) =>
+    any([...fallsAwayBy(comparison, ref), `${byLimit(comparison, ref)}="Pass"`]);
+  /** Whether a row may be left with nothing to accept it by. */
+  const allMayFall =
+    accepted.length > 0 && accepted.every(({ when, excusable }) => when !== undefined || excusable);
+  const passed = [
+    ...accepted.map(isMetBy),
+    ...(allMayFall ? [any(accepted.map((one) => all(appliesBy(one, ref))))] : []),
+    ...words.map(({ id, sound, asked }) =>
+      any([
+        ...(asked === undefined ? [] : [blank(ref(asked))]),
+        ...sound.map((word) => `${ref(id)}=${quoted(word)}`),
+      ]),
+    ),
+  ];
+  const [only] = accepted;
+  const proof = passed.length > 0 ? `IF(${all(passed)},"Pass","Inconclusive")` : '"Pass"';
+  const worst =
+    only === undefined
+      ? proof
+      : passed.length === 1 && only.lenient === undefined
+        ? byLimit(only, ref)
+        : ifAny(accepted.filter(({ outright }) => !outright).map(fails), '"Fail"', proof);
+  const unproved = enough.map((comparison) =>
+    all([...appliesBy(comparison, ref), `${byLimit(comparison, ref)}<>"Pass"`]),
+  );
+  return ifAny(
+    accepted.filter(({ outright }) => outright).map(fails),
+    '"Fail"',
+    ifAny(unproved, '"Inconclusive"', worst),
+  );
+}
+
+const ifAny = (tests: readonly string[], then: string, otherwise: string): string =>
+  tests.length > 0 ? `IF(${any(tests)},${then},${otherwise})` : otherwise;
 const joined = (name: string) => (tests: readonly string[]) =>
   tests.length === 1 ? String(tests[0]) : `${name}(${tests.join(",")})`;
 const all = joined("AND");

@@ -30,11 +30,18 @@ test.each<[string, Unit]>([
   ["KPA", "kPa"],
   ["secs", "s"],
   ["minutes", "min"],
+  ["°F", "°F"],
+  ["deg F", "°F"],
+  ["psig", "psi"],
+  ["ft-lb", "lbf·ft"],
+  ["lbf·ft", "lbf·ft"],
+  ["in-lbs", "lbf·in"],
+  ["inches", "in"],
 ])("%s is %s", (text, unit) => {
   expect(readUnit(text)).toEqual({ ok: true, value: unit });
 });
 
-test.each(["", "M", "S", "NA", "MV", "MA", "°F", "ohm·m", "MΩ/km", "toString"])(
+test.each(["", "M", "S", "NA", "MV", "MA", "°R", "ohm·m", "MΩ/km", "toString"])(
   "%j is no unit",
   (text) => {
     expect(readUnit(text)).toMatchObject({ ok: false, kind: "wrong" });
