@@ -51,8 +51,8 @@ export const UNITS = {
   "°F": { quantity: "temperature", exponent: 0, times: 5 / 9, plus: -32 },
   "%": { quantity: "share", exponent: 0 },
   N·m: { quantity: "torque", exponent: 0 },
-  lbf·ft: { quantity: "torque", exponent: 0, times: 1.3558179483314004 },
-  lbf·in: { quantity: "torque", exponent: 0, times: 0.1129848290276167 },
+  lbf·ft: { quantity: "torque", exponent: 0, times: 1.3558179483314 },
+  lbf·in: { quantity: "torque", exponent: 0, times: 0.11298482902762 },
   VA: { quantity: "apparent power", exponent: 0 },
   Hz: { quantity: "frequency", exponent: 0 },
 } as const satisfies Record<string, UnitSize>;

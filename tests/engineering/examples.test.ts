@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 
 /** Every `@example call // outcome` in the docstrings of these folders, run. */
-const FOLDERS = ["engineering", "criteria"];
+const FOLDERS = ["engineering", "standards"];
 
 const examples = FOLDERS.flatMap((folder) =>
   readdirSync(`src/${folder}`).flatMap((file) =>

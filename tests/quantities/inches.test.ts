@@ -20,7 +20,7 @@ test.each<[string, Unit, number]>([
   ["72.5 psig", "kPa", 499.86990375468],
   ["29.92 inHg", "kPa", 101.32075888],
   ["48 lbf·ft", "N·m", 65.079261519907],
-  ["20 in-lb", "N·m", 2.2596965805523],
+  ["20 in-lb", "N·m", 2.2596965805524],
 ])("%s is %s %d", (text, unit, value) => {
   expect(readReading(text, { unit })).toMatchObject({ ok: true, value: { value, unit } });
 });
