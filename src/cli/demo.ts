@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import { reportHtml } from "../report/html";
 import { checkFile } from "./checkCommand";
 import { writeWhole } from "./files";
-import { takeIn, takenWords } from "./intakeCommand";
+import { intakeBook, takenWords } from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
 import { progress } from "./progress";
 import { findingTable, matrixTable, summaryLine } from "./terminal";
@@ -27,7 +27,7 @@ export async function demo(folder: string): Promise<string> {
   rmSync(built, { force: true });
   const made = await buildBook(`${SAMPLES}${NAME}.lineup.json`, built);
   bar.step("placing the exports' readings");
-  const taken = await takeIn(built, exports, book, { replace: false });
+  const taken = await intakeBook(built, exports, book, { replace: false });
   bar.step("checking");
   const report = await checkFile(book);
   bar.step("writing the page");

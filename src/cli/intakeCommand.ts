@@ -1,50 +1,32 @@
 import { basename } from "node:path";
-import { historyRows } from "../intake/historyRows";
-import { mappedTables } from "../intake/ownLayout/mappedTables";
-import type { ArrivalOptions } from "../intake/place/arrivalOptions";
-import type { Kept, PlacedCell, Placement } from "../intake/place/placement";
-import { placeReadings } from "../intake/place/placeReadings";
-import { withSharing } from "../intake/place/sharedCells";
-import { decode, type Encoding } from "../intake/table/decode";
-import { fingerprintOf, withMapping } from "../intake/table/exportMappings";
-import type { ExportOptions, ExportTable, Shape } from "../intake/table/readExport";
-import { type Known, readKnown } from "../intake/table/readRemembered";
-import { rememberIntake, undoIntake, withIntake, withoutIntake } from "../intake/undo";
+import { openBook } from "../intake/openBook";
+import type { PlacedCell } from "../intake/place/placement";
+import type { Encoding } from "../intake/table/decode";
+import type { Shape } from "../intake/table/readExport";
+import { takeBack } from "../intake/takeBack";
+import {
+  type ExportSource,
+  historyRemoval,
+  type TakenExport,
+  takeIn,
+  withResults,
+} from "../intake/takeIn";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import { howMany } from "../quantities/howMany";
 import type { CellValue } from "../records/kind";
-import type { ExportMapping } from "../sheets/exportMapping";
-import {
-  HISTORY_TABLE,
-  historyUnwrites,
-  historyWrites,
-  newHistory,
-} from "../sheets/ours/historySheet";
-import { instrumentsOf } from "../sheets/ours/instrumentSheet";
-import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
-import { type RecordTable, recordTables } from "../sheets/recordTable";
-import { filled, refill } from "../sheets/refill";
-import { NOTHING_REMEMBERED } from "../sheets/remembered";
-import { type Snapshot, tablesOf } from "../sheets/snapshot";
-import { readRemembered } from "../xlsx/correctPackage";
+import type { RecordTable } from "../sheets/recordTable";
 import { writeCells } from "../xlsx/file";
 import { byReason } from "./byReason";
 import { today } from "./checkCommand";
 import { named, readBytes, UsageError } from "./files";
-import { readColumns, readMeans, withWords } from "./meanings";
+import { readColumns, readMeans, readWords } from "./meanings";
 import { type BookOptions, openBookAs } from "./openBookAs";
 import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
 
-type Placed = Placement<RecordTable>;
-
-/** One export with what became of it. */
-export interface Taken {
+/** A file as it was given. */
+interface ExportFile extends ExportSource {
   readonly file: string;
-  readonly table: ExportTable;
-  readonly placement: Placed;
-  /** The mapping that was remembered for files of this shape. */
-  readonly mapping?: string;
 }
 
 const MARKS = { point: ".", comma: "," } as const;
@@ -73,185 +55,69 @@ export interface IntakeOptions {
   readonly acceptLoss?: boolean;
 }
 
-/** Reads an export as it is said to be; what is not said, as a remembered mapping has it. */
-function readFile(
-  file: string,
-  said: Omit<ExportOptions, "name">,
-  encoding: Encoding | undefined,
-  mappings: readonly ExportMapping[],
-): Known {
-  const decoded = decode(readBytes(file), encoding);
-  if (!decoded.ok) throw new UsageError(`${file}: ${decoded.reason}`);
-  const options = { ...said, name: basename(file), encoding: decoded.value.encoding };
-  const read = readKnown(decoded.value.text, options, mappings);
-  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
-  return read.value;
-}
-
-/** What is needed of a workbook to bring readings into it. */
+/** The bytes of a workbook, and what they hold as records. */
 async function openForIntake(book: string, said: BookOptions = {}) {
   const { bytes, snapshot } = await openBookAs(book, said);
-  const lineup = snapshot.lineup ?? lineupOfSheets(snapshot);
-  const tables = [
-    ...recordTables(snapshot),
-    ...(lineup ? mappedTables(snapshot, lineup).tables : []),
-  ];
-  if (tables.length === 0 || !lineup)
+  const records = openBook(snapshot);
+  if (records.tables.length === 0 || !records.lineup)
     throw new UsageError(
       `${book}: has no record tables to place readings in; build them first (gearproof lineup LINEUP.json -o ${book})`,
     );
-  return {
-    bytes,
-    snapshot,
-    lineup,
-    tables,
-    remembered: {
-      ...(readRemembered(bytes) ?? NOTHING_REMEMBERED),
-      maps: snapshot.maps ?? [],
-    },
-  };
+  return { bytes, records };
 }
 
-const historyOf = (snapshot: Snapshot) =>
-  tablesOf(snapshot).find(({ name }) => name === HISTORY_TABLE);
-
 /** Places the readings of exports into a workbook and writes it anew; the input stays as it is. */
-export async function takeIn(
+export async function intakeBook(
   book: string,
   exports: readonly string[],
   out: string,
   options: IntakeOptions,
-): Promise<Taken[]> {
-  const { replace, decimal, dateOrder, delimiter, shape, remember } = options;
-  const mapping = options.columns === undefined ? undefined : readColumns(options.columns);
-  const means = options.means === undefined ? undefined : readMeans(options.means);
-  const {
-    bytes,
-    snapshot,
-    lineup,
-    tables: originals,
-    remembered,
-  } = await openForIntake(book, options);
-  const words = withWords(remembered.words, options.synonyms);
-  const instruments = [...(instrumentsOf(snapshot)?.values() ?? [])];
-  let tables: readonly RecordTable[] = originals;
-  let mappings = remembered.mappings;
-  const cells: PlacedCell<RecordTable>[] = [];
-  const kept: Kept<RecordTable>[] = [];
-  const taken = exports.map((file): Taken => {
-    const read = readFile(
-      file,
-      {
-        mapping,
-        decimal: decimal && MARKS[decimal],
-        dateOrder,
-        delimiter: delimiter && DELIMITER_WORDS[delimiter],
-        shape,
-        synonyms: words,
-      },
-      options.encoding,
-      mappings,
-    );
-    const meant = { ...read.mapping?.means, ...means } as ArrivalOptions["means"];
-    const placement = placeReadings(read.table, tables, {
-      replace,
-      instruments,
-      wave: lineup.withstand.wave,
-      panels: lineup.panels,
-      means: meant,
-    });
-    if (remember !== undefined)
-      mappings = withMapping(mappings, {
-        name: remember,
-        fingerprint: fingerprintOf(read.table),
-        columns: { ...read.mapping?.columns, ...mapping },
-        decimal: (decimal && MARKS[decimal]) ?? read.mapping?.decimal,
-        dateOrder: dateOrder ?? read.mapping?.dateOrder,
-        shape: shape ?? read.mapping?.shape,
-        means: meant as ExportMapping["means"],
-      });
-    for (const one of placement.placed) cells.push(one);
-    for (const one of placement.kept) kept.push(one);
-    tables = tables.map((table) => ({
-      ...table,
-      rows: filled(
-        table.rows,
-        withSharing(placement.placed.filter((cell) => cell.table.table === table.table)),
-      ),
-    }));
-    return { file, table: read.table, placement, mapping: read.mapping?.name };
-  });
-  if (
-    taken.every(
-      ({ placement: { placed, same, kept } }) => placed.length + same.length + kept.length === 0,
-    )
-  )
+): Promise<readonly TakenExport<ExportFile>[]> {
+  const { columns, means, synonyms, decimal, delimiter, remember, ...answers } = options;
+  const answered = {
+    ...answers,
+    columns: columns === undefined ? undefined : readColumns(columns),
+    means: means === undefined ? undefined : readMeans(means),
+    words: synonyms === undefined ? undefined : readWords(synonyms),
+    decimal: decimal && MARKS[decimal],
+    delimiter: delimiter && DELIMITER_WORDS[delimiter],
+    rememberAs: remember,
+  };
+  const { bytes, records } = await openForIntake(book, options);
+  const files = exports.map(
+    (file): ExportFile => ({ file, name: basename(file), content: readBytes(file) }),
+  );
+  const intake = takeIn(records, files, answered, today());
+  if (!intake.ok) throw new UsageError(`${intake.source.file}: ${intake.reason}`);
+  const { taken, cells, before } = intake;
+  if (taken.every(({ placement: { placed, same, kept } }) => [placed, same, kept].every(isEmpty)))
     throw new UsageError(
       `${taken.map(takenWords).join("\n")}\nNothing could be placed, so ${out} was not written.`,
     );
-  const day = today();
-  const table = historyOf(snapshot);
-  const history = historyWrites(historyRows(kept, day), table);
-  const changes = [
-    ...changesOf(originals, cells, lineup),
-    ...(table ? [{ table, ...history }] : []),
-  ];
-  const create = table || history.rows.length === 0 ? [] : [newHistory(history)];
-  const files = exports.map((file) => basename(file));
   await refuseLoss(book, bytes, options.acceptLoss);
-  saveBook(
-    out,
-    await named(book, () =>
-      writeCells(bytes, changes, {
-        create,
-        remembered: withIntake(
-          { ...remembered, mappings, ...(words && { words }) },
-          rememberIntake(cells, [...history.rows], files, day),
-          originals,
-        ),
-      }),
-    ),
-  );
+  const changes = [...withResults(records, cells), ...(before.change ?? [])];
+  saveBook(out, await named(book, () => writeCells(bytes, changes, before)));
   return taken;
 }
 
-const changesOf = (
-  tables: readonly RecordTable[],
-  cells: readonly PlacedCell<RecordTable>[],
-  lineup: Parameters<typeof refill>[2],
-) =>
-  tables.map((table) => ({
-    table: table.table,
-    writes: refill(
-      table,
-      cells.filter((cell) => cell.table.table.name === table.table.name),
-      lineup,
-    ),
-  }));
+const isEmpty = (list: readonly unknown[]) => list.length === 0;
 
 /** Takes the last intake back and writes the workbook anew; gives in words what came of it. */
-export async function takeBack(
+export async function undoBook(
   book: string,
   out: string,
   said: BookOptions & Pick<IntakeOptions, "acceptLoss"> = {},
 ): Promise<string> {
-  const { bytes, snapshot, lineup, tables, remembered } = await openForIntake(book, said);
-  const { last } = remembered;
-  if (!last)
+  const { bytes, records } = await openForIntake(book, said);
+  const back = takeBack(records);
+  if (!back)
     throw new UsageError(
       `${book}: remembers no intake that could be taken back; only the last two can, each once`,
     );
+  const { last, cells, refused, history, remembered } = back;
   await refuseLoss(book, bytes, said.acceptLoss);
-  const { cells, refused, history: entries } = undoIntake(last, tables);
-  const history = historyOf(snapshot);
-  const changes = [
-    ...changesOf(tables, cells, lineup),
-    ...(history ? [{ table: history, writes: historyUnwrites(entries, history) }] : []),
-  ];
-  saveBook(
-    out,
-    await named(book, () => writeCells(bytes, changes, { remembered: withoutIntake(remembered) })),
-  );
+  const changes = [...withResults(records, cells), ...historyRemoval(records.snapshot, history)];
+  saveBook(out, await named(book, () => writeCells(bytes, changes, { remembered })));
   return [
     `Took back the intake of ${serialDay(last.on)} (${last.files.join(", ")}): ${howMany(cells.length, "cell")} as they were before.`,
     ...(refused.length > 0 ? ["  Changed since, and left as they are:"] : []),
@@ -260,7 +126,12 @@ export async function takeBack(
 }
 
 /** What became of an export, in lines for people. */
-export function takenWords({ file, table, placement, mapping }: Taken): string {
+export function takenWords({
+  source: { file },
+  table,
+  placement,
+  mapping,
+}: TakenExport<ExportFile>): string {
   const { placed, same, conflicts, unplaced, suggested, kept } = placement;
   const { encoding, delimiter, dateOrder, blocks, skipped, skippedCount } = table.inspection;
   const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
@@ -273,7 +144,7 @@ export function takenWords({ file, table, placement, mapping }: Taken): string {
   return [
     `${file}: ${howMany(lines, "line")}; ${howMany(placed.length, "cell")} placed on ${howMany(rows, "row")}, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
     `  Decimal mark: ${table.decimal.evidence}`,
-    ...(mapping === undefined ? [] : [`  Read by the mapping "${mapping}" of this workbook`]),
+    ...(mapping === undefined ? [] : [`  Read by the mapping "${mapping.name}" of this workbook`]),
     ...(blocks.length > 1
       ? list(
           `${blocks.length} tables`,

@@ -6,7 +6,13 @@ import { howMany } from "../quantities/howMany";
 import { booksIn } from "./booksIn";
 import { type FileReport, perBook, today } from "./checkCommand";
 import { UsageError } from "./files";
-import { DELIMITER_WORDS, type IntakeOptions, takeBack, takeIn, takenWords } from "./intakeCommand";
+import {
+  DELIMITER_WORDS,
+  type IntakeOptions,
+  intakeBook,
+  takenWords,
+  undoBook,
+} from "./intakeCommand";
 import { buildBook, buildWords } from "./lineupCommand";
 import { guessBook, guessedWords, type MapOptions } from "./mapCommand";
 import { progress } from "./progress";
@@ -96,11 +102,11 @@ export async function main(argv: readonly string[]): Promise<number> {
         { out, undo, ...options }: { out: string; undo: boolean } & IntakeOptions & Overwrite,
       ) => {
         refuseOverwriting([out], given([book, ...exports], options), options.overwrite);
-        if (undo) say([await takeBack(book, out, options), `Wrote ${out}`].join("\n"));
+        if (undo) say([await undoBook(book, out, options), `Wrote ${out}`].join("\n"));
         else if (exports.length === 0)
           throw new UsageError("give at least one export to take in, or --undo");
         else {
-          const taken = await takeIn(book, exports, out, options);
+          const taken = await intakeBook(book, exports, out, options);
           say([...taken.map(takenWords), `Wrote ${out}`].join("\n"));
         }
       },

@@ -41,16 +41,18 @@ export const readMeans = (said: string): NonNullable<ArrivalOptions["means"]> =>
     MEANS_RIGHT,
   );
 
+/** The words for titles that a synonym file has. */
+export const readWords = (file: string): Synonyms => {
+  const read = readSynonyms(readText(file));
+  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+  return read.value;
+};
+
 /** The words for titles that a workbook knows, with those of a synonym file before them. */
 export const withWords = (
   known: Synonyms | undefined,
   file: string | undefined,
-): Synonyms | undefined => {
-  if (file === undefined) return known;
-  const read = readSynonyms(readText(file));
-  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
-  return joinedWords(read.value, known);
-};
+): Synonyms | undefined => (file === undefined ? known : joinedWords(readWords(file), known));
 
 /** Pairs with an equals sign between: the last of a title and its field, the first of a text and its name, since names such as =H01 begin with one. */
 const pairs = (said: string, sign: "first" | "last"): Record<string, string> | undefined => {

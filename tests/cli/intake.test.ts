@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
-import { type IntakeOptions, takeBack, takeIn, takenWords } from "../../src/cli/intakeCommand";
+import { type IntakeOptions, intakeBook, takenWords, undoBook } from "../../src/cli/intakeCommand";
 import { buildBook } from "../../src/cli/lineupCommand";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
@@ -19,7 +19,7 @@ const write = (name: string, text: string | Uint8Array) => {
 const HEAD = "Panel;Part;Pole;R (µΩ);Date;Time";
 
 const take = (from: string, file: string, to: string, options: Partial<IntakeOptions> = {}) =>
-  takeIn(at(from), [at(file)], at(to), { replace: false, ...options });
+  intakeBook(at(from), [at(file)], at(to), { replace: false, ...options });
 const contact = async (book: string) => {
   const tables = recordTables(await readBook(readFileSync(at(book))));
   return tables.find(({ kind }) => kind.id === "contact")?.rows ?? [];
@@ -65,7 +65,7 @@ test("what a reading that was typed over since had replaced stays in the history
   const column = found.at.get("reading") ?? -1;
   const writes = [{ row: 0, column, value: 28 }];
   writeFileSync(at("typed.xlsx"), await writeCells(book, [{ table: found.table, writes }]));
-  expect(await takeBack(at("typed.xlsx"), at("typed-back.xlsx"))).toContain("holds 28 now");
+  expect(await undoBook(at("typed.xlsx"), at("typed-back.xlsx"))).toContain("holds 28 now");
   expect((await contact("typed-back.xlsx"))[0]).toMatchObject({ reading: 28, date: 46328 });
   expect((await history("typed-back.xlsx")).map(([, , column, value]) => [column, value])).toEqual([
     ["R µΩ", 33],
@@ -83,15 +83,15 @@ test("--replace moves what stood to the history; --undo takes the last two intak
     ["R µΩ", 31],
     ["Date", 46328],
   ]);
-  expect(await takeBack(at("two.xlsx"), at("back.xlsx"))).toMatch(
+  expect(await undoBook(at("two.xlsx"), at("back.xlsx"))).toMatch(
     /Took back the intake of .*two\.csv/,
   );
   expect(await contact("back.xlsx")).toEqual(await contact("one.xlsx"));
   expect(await history("back.xlsx")).toEqual(await history("one.xlsx"));
-  expect(await takeBack(at("back.xlsx"), at("first.xlsx"))).toMatch(/intake of .*one\.csv/);
+  expect(await undoBook(at("back.xlsx"), at("first.xlsx"))).toMatch(/intake of .*one\.csv/);
   expect(await contact("first.xlsx")).toEqual(await contact("book.xlsx"));
   expect(await history("first.xlsx")).toEqual([]);
-  await expect(takeBack(at("first.xlsx"), at("more.xlsx"))).rejects.toThrow(/remembers no intake/);
+  await expect(undoBook(at("first.xlsx"), at("more.xlsx"))).rejects.toThrow(/remembers no intake/);
 });
 
 test("what is said of a file is remembered in the workbook for others of its shape", async () => {

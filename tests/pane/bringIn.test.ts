@@ -1,17 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { applyChanges } from "../../src/excel/workbook";
 import { historyPlace } from "../../src/intake/historyRows";
-import { mappedTables } from "../../src/intake/ownLayout/mappedTables";
-import { placeReadings } from "../../src/intake/place/placeReadings";
-import { readExport } from "../../src/intake/table/readExport";
+import { openBook } from "../../src/intake/openBook";
+import { takeIn } from "../../src/intake/takeIn";
 import { RECORD_KINDS } from "../../src/lineup/recordKinds";
-import { bringIn, takeBack } from "../../src/pane/readings/bringIn";
+import { bringBack, bringIn } from "../../src/pane/readings/bringIn";
 import { type CellValue, isBlank } from "../../src/records/kind";
 import { sameCell } from "../../src/sheets/cell";
 import { HISTORY_TABLE } from "../../src/sheets/ours/historySheet";
-import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
+import type { RecordBook } from "../../src/sheets/recordBook";
 import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
-import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
+import { tablesOf } from "../../src/sheets/snapshot";
 import { addSheet, newBook, putBox } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";
 import type { Fault, Host } from "../../src/standin/host";
@@ -46,56 +45,40 @@ const exported = (first: number, day: string) =>
 const A = { name: "a.csv", text: exported(31, "2026-11-20") };
 const B = { name: "b.csv", text: exported(41, "2026-11-24") };
 
-interface Known {
-  readonly snapshot: Snapshot;
-  readonly tables: readonly RecordTable[];
-}
+const TODAY = 46_351;
 
-const read = async (host: Host): Promise<Known> => {
-  const snapshot = await standInHost(host).read(WATCH);
-  return {
-    snapshot,
-    tables: [...recordTables(snapshot), ...mappedTables(snapshot, lineup).tables],
-  };
-};
-const placementOf = ({ tables }: Known, { name, text }: typeof A) => {
-  const found = readExport(text, { name });
-  if (!found.ok) throw new Error(found.reason);
-  return placeReadings(found.value, tables, { replace: true });
+const read = async (host: Host): Promise<RecordBook> =>
+  openBook(await standInHost(host).read(WATCH));
+const intakeOf = (known: RecordBook, { name, text }: typeof A) => {
+  const intake = takeIn(known, [{ name, content: text }], { replace: true }, TODAY);
+  if (!intake.ok) throw new Error(intake.reason);
+  return intake;
 };
 /** Brings an export in as it is to come into what is known of the workbook. */
-const bring = (host: Host, known: Known, file: typeof A, most?: number) =>
-  bringIn(
-    standInHost(host, most),
-    known.snapshot,
-    known.tables,
-    file.name,
-    placementOf(known, file),
-    [],
-    WATCH,
-  );
+const bring = (host: Host, known: RecordBook, file: typeof A, most?: number) =>
+  bringIn(standInHost(host, most), known, intakeOf(known, file), WATCH);
 const back = async (host: Host, most?: number) => {
-  const { snapshot, tables } = await read(host);
-  if (!snapshot.last) throw new Error("no intake is remembered");
-  return takeBack(standInHost(host, most), snapshot, tables, snapshot.last, WATCH);
+  const known = await read(host);
+  if (!known.remembered.last) throw new Error("no intake is remembered");
+  return bringBack(standInHost(host, most), known, WATCH);
 };
 
-const readings = ({ tables }: Known) =>
+const readings = ({ tables }: RecordBook) =>
   tables
     .filter(({ kind }) => kind.id === "contact")
     .map(({ rows }) => rows.map(({ reading, date }) => [reading, date]));
-const historyOf = ({ snapshot }: Known): CellValue[][] => {
+const historyOf = ({ snapshot }: RecordBook): CellValue[][] => {
   const table = tablesOf(snapshot).find(({ name }) => name === HISTORY_TABLE);
   return Array.from({ length: table?.rowCount ?? 0 }, (_, row) =>
     [0, 1, 2, 3].map((column) => table?.cell(row, column) ?? null),
   ).filter((row) => row.some((cell) => !isBlank(cell)));
 };
-const files = ({ snapshot }: Known) => [snapshot.last?.files[0], snapshot.before?.files[0]];
+const files = ({ snapshot }: RecordBook) => [snapshot.last?.files[0], snapshot.before?.files[0]];
 
 /** Each reading that an intake was to take the place of stands on its record or in the history. */
-const expectNothingLost = (start: Known, file: typeof A, now: Known, name: string) => {
+const expectNothingLost = (start: RecordBook, file: typeof A, now: RecordBook, name: string) => {
   const history = historyOf(now);
-  for (const { table, row, column, old } of placementOf(start, file).placed) {
+  for (const { table, row, column, old } of intakeOf(start, file).cells) {
     // Where a reading came from is told by the history beside it.
     if (isBlank(old) || column === "origin") continue;
     const held = now.tables.find((one) => one.table.name === table.table.name)?.rows[row]?.[column];
@@ -155,7 +138,7 @@ describe.each([
   test("an intake cut short in any batch loses no reading and is taken back whole", async () => {
     const start = await make();
     const before = await read(start);
-    expect(placementOf(before, B).kept.length).toBeGreaterThan(4);
+    expect(intakeOf(before, B).history.length).toBeGreaterThan(4);
     const clean = copied(start);
     await bring(clean, before, B, SMALL);
     const count = clean.batches.length;
@@ -271,7 +254,7 @@ test("an intake that is held back whole leaves the memory of the one before it, 
   const known = await read(host);
   const { snapshot } = known;
   host.reset();
-  const { placed } = placementOf(known, B);
+  const { cells: placed } = intakeOf(known, B);
   host.between = (batch) => {
     if (batch !== 3) return;
     for (const { table, row, column } of placed)
@@ -322,10 +305,7 @@ test("an intake that is stopped between memory and readings can be taken back, a
     if (batch === 2) stop.abort();
   };
   const error = await failing(() =>
-    bringIn(standInHost(host), known.snapshot, known.tables, B.name, placementOf(known, B), [], {
-      ...WATCH,
-      signal: stop.signal,
-    }),
+    bringIn(standInHost(host), known, intakeOf(known, B), { ...WATCH, signal: stop.signal }),
   );
   host.between = undefined;
   expect(error).toMatchObject({ name: "AbortError" });

@@ -5,23 +5,23 @@ import type { ReactElement } from "react";
 import { ENCODINGS } from "../../intake/table/decode";
 import type { Evidence } from "../../intake/table/evidence";
 import type { ExportTable } from "../../intake/table/readExport";
+import type { IntakeAnswers } from "../../intake/takeIn";
 import { messages } from "../../messages/en/pane";
 import { Choice } from "../Choice";
 import { Entry } from "../Entry";
 import { ColumnChoices } from "./ColumnChoices";
-import type { Said } from "./said";
 
 const text = messages.readings;
 
 /** What was found by inspection, each with its evidence, to be put right where it is not. */
 export function Corrections({
   table,
-  said,
-  say,
+  answers,
+  answer,
 }: {
   table: ExportTable;
-  said: Said;
-  say: (next: Said) => void;
+  answers: IntakeAnswers;
+  answer: (next: IntakeAnswers) => void;
 }): ReactElement {
   const { inspection } = table;
   const { decimal, dateOrder } = inspection;
@@ -30,7 +30,7 @@ export function Corrections({
   );
   const shape = inspection.blocks[0]?.shape;
   const titles = inspection.blocks[0]?.titles;
-  const seen: readonly (Evidence<unknown> | undefined)[] = [
+  const evidence: readonly (Evidence<unknown> | undefined)[] = [
     inspection.encoding,
     inspection.delimiter,
     decimal,
@@ -38,23 +38,23 @@ export function Corrections({
     titles,
     shape,
   ];
-  const open = seen.some((one) => one?.confidence === "open");
+  const open = evidence.some((one) => one?.confidence === "open");
   const offered = <T extends string>(names: Readonly<Record<T, string>>) => [
     { value: "", label: text.byInspection },
     ...Object.entries<string>(names).map(([value, label]) => ({ value, label })),
   ];
   const choose =
-    <K extends keyof Said>(key: K) =>
+    <K extends keyof IntakeAnswers>(key: K) =>
     (value: string) => {
-      const { [key]: _, ...others } = said;
-      say((value === "" ? others : { ...others, [key]: value }) as Said);
+      const { [key]: _, ...others } = answers;
+      answer((value === "" ? others : { ...others, [key]: value }) as IntakeAnswers);
     };
   return (
     <Stack spacing={1} sx={{ my: 1 }}>
       <Box component="details" open={open}>
         <summary>{text.asRead}</summary>
         <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 0.5 }}>
-          {seen.map(
+          {evidence.map(
             (one) =>
               one && (
                 <li key={one.evidence}>
@@ -73,7 +73,7 @@ export function Corrections({
         <Stack spacing={1}>
           <Choice
             label={text.encoding}
-            value={said.encoding ?? ""}
+            value={answers.encoding ?? ""}
             choices={[
               { value: "", label: text.byInspection },
               ...ENCODINGS.map((value) => ({ value, label: value })),
@@ -82,36 +82,36 @@ export function Corrections({
           />
           <Choice
             label={text.delimiter}
-            value={said.delimiter ?? ""}
+            value={answers.delimiter ?? ""}
             choices={offered(text.delimiters)}
             onChoose={choose("delimiter")}
           />
           <Choice
             label={text.shape}
-            value={said.shape ?? ""}
+            value={answers.shape ?? ""}
             choices={offered(text.shapes)}
             onChoose={choose("shape")}
           />
           <Choice
             label={text.decimal}
-            value={said.decimal ?? ""}
+            value={answers.decimal ?? ""}
             choices={offered({ ".": text.point, ",": text.comma })}
             onChoose={choose("decimal")}
           />
           <Choice
             label={text.dateOrder}
-            value={said.dateOrder ?? ""}
+            value={answers.dateOrder ?? ""}
             choices={offered({ "day-first": text.dayFirst, "month-first": text.monthFirst })}
             onChoose={choose("dateOrder")}
           />
           <Entry
             label={text.titles}
             type="number"
-            value={String(said.titles ?? titles?.value ?? "")}
+            value={String(answers.titles ?? titles?.value ?? "")}
             onEnter={(value) => {
-              const { titles: _, ...others } = said;
+              const { titles: _, ...others } = answers;
               const line = Math.trunc(Number(value));
-              say(line >= 1 ? { ...others, titles: line } : others);
+              answer(line >= 1 ? { ...others, titles: line } : others);
             }}
           />
         </Stack>
@@ -124,13 +124,15 @@ export function Corrections({
             ...(unit === undefined ? {} : { unit }),
             ...(field.value === undefined ? {} : { field: field.value }),
           }))}
-          choose={(title, field) => say({ ...said, columns: { ...said.columns, [title]: field } })}
+          choose={(title, field) =>
+            answer({ ...answers, columns: { ...answers.columns, [title]: field } })
+          }
         />
       </Box>
       <Entry
         label={text.keepAs}
-        value={said.keepAs}
-        onEnter={(keepAs) => say({ ...said, keepAs })}
+        value={answers.rememberAs ?? ""}
+        onEnter={(rememberAs) => answer({ ...answers, rememberAs })}
       />
     </Stack>
   );

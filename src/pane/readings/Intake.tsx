@@ -4,82 +4,46 @@ import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type DragEvent, type ReactElement, useId, useMemo, useState } from "react";
-import type { ArrivalOptions } from "../../intake/place/arrivalOptions";
-import type { Placement } from "../../intake/place/placement";
-import { placeReadings } from "../../intake/place/placeReadings";
-import { decode } from "../../intake/table/decode";
-import { fingerprintOf } from "../../intake/table/exportMappings";
-import { type Known, readKnown } from "../../intake/table/readRemembered";
+import {
+  type ExportSource,
+  type IntakeAnswers,
+  type Intake as Intaken,
+  NO_ANSWERS,
+  takeIn,
+} from "../../intake/takeIn";
 import { messages } from "../../messages/en/pane";
-import type { Result } from "../../quantities/result";
-import type { LastIntake } from "../../sheets/lastIntake";
-import type { RecordTable } from "../../sheets/recordTable";
-import { NOTHING_REMEMBERED } from "../../sheets/remembered";
 import { FileButton } from "../FileButton";
 import { useLocale } from "../locale";
 import type { StepProps } from "../shared";
-import { bringIn, takeBack } from "./bringIn";
+import { today } from "../today";
+import { bringBack, bringIn } from "./bringIn";
 import { Corrections } from "./Corrections";
 import { PlacementView } from "./PlacementView";
-import { keptMappings, NOTHING_SAID, readingOptions, type Said } from "./said";
 
 const text = messages.readings;
-
-interface Source {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-}
-
-const ENCODER = new TextEncoder();
 
 /** The way in for exports and pasted blocks: reads one, shows what would come where, and writes it when told to. */
 export function Intake({ host, book, work, read }: StepProps): ReactElement | undefined {
   const locale = useLocale();
-  const [source, setSource] = useState<Source>();
-  const [said, setSaid] = useState<Said>(NOTHING_SAID);
+  const [source, setSource] = useState<ExportSource>();
+  const [answers, setAnswers] = useState(NO_ANSWERS);
   const [pasting, setPasting] = useState(false);
-  const report = book?.report;
-  const mappings = book?.snapshot.mappings ?? NOTHING_REMEMBERED.mappings;
-  const words = book?.snapshot.words;
-  const last = book?.snapshot.last;
+  const records = book?.report?.context.book;
+  const intake = useMemo(
+    () => (source && records ? takeIn(records, [source], answers, today()) : undefined),
+    [source, records, answers],
+  );
+  if (!records) return undefined;
+  const { last } = records.remembered;
 
-  const found = useMemo((): Result<Known> | undefined => {
-    if (!source) return undefined;
-    const decoded = decode(source.bytes, said.encoding);
-    return decoded.ok
-      ? readKnown(
-          decoded.value.text,
-          {
-            ...readingOptions(said, source.name),
-            encoding: decoded.value.encoding,
-            synonyms: words,
-          },
-          mappings,
-        )
-      : decoded;
-  }, [source, said, mappings, words]);
-  const placement = useMemo(() => {
-    if (!found?.ok || !report) return undefined;
-    const { table, mapping } = found.value;
-    return placeReadings<RecordTable>(table, report.context.tables, {
-      replace: said.replace,
-      instruments: [...(report.context.instruments?.values() ?? [])],
-      wave: report.context.lineup.withstand.wave,
-      panels: report.context.lineup.panels,
-      means: { ...mapping?.means, ...said.means } as ArrivalOptions["means"],
-    });
-  }, [found, report, said]);
-  if (!book || !report) return undefined;
-  const { snapshot } = book;
-
-  const take = (next: Source | undefined) => {
-    setSaid(NOTHING_SAID);
+  const take = (next: ExportSource | undefined) => {
+    setAnswers(NO_ANSWERS);
     setSource(next);
     setPasting(false);
   };
   const open = (file: File) =>
     work.run(async () =>
-      take({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }),
+      take({ name: file.name, content: new Uint8Array(await file.arrayBuffer()) }),
     );
   const drop = (event: DragEvent) => {
     const [file] = event.dataTransfer.files;
@@ -87,20 +51,18 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
     event.preventDefault();
     void open(file);
   };
-  const write = (name: string, { table, mapping }: Known, placed: Placement<RecordTable>) =>
+  const write = (taken: Intaken) =>
     work.run(async (watch) => {
-      const kept = keptMappings(mappings, said, fingerprintOf(table), mapping);
-      const { tables } = report.context;
-      const bring = () => bringIn(host, snapshot, tables, name, placed, kept, watch);
-      const { written, heldBack } = await readAfter(read, bring);
+      const { written, heldBack } = await readAfter(read, () =>
+        bringIn(host, records, taken, watch),
+      );
       take(undefined);
       await read(watch);
       work.setTold(text.written(written, heldBack));
     });
-  const undo = (intake: LastIntake) =>
+  const undo = () =>
     work.run(async (watch) => {
-      const back = () => takeBack(host, snapshot, report.context.tables, intake, watch);
-      const { written, stay } = await readAfter(read, back);
+      const { written, stay } = await readAfter(read, () => bringBack(host, records, watch));
       await read(watch);
       work.setTold(text.takenBack(written, stay));
     });
@@ -131,47 +93,70 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
       <Typography variant="body2" color="text.secondary">
         {text.bringHelp}
       </Typography>
-      {pasting && (
-        <Pasted done={(pasted) => take({ name: text.pasted, bytes: ENCODER.encode(pasted) })} />
-      )}
-      {found && !found.ok && (
+      {pasting && <Pasted done={(pasted) => take({ name: text.pasted, content: pasted })} />}
+      {intake && !intake.ok && (
         <Typography color="error" sx={{ overflowWrap: "anywhere" }}>
-          {text.unreadable(source?.name ?? "", found.reason)}
+          {text.unreadable(intake.source.name, intake.reason)}
         </Typography>
       )}
-      {source && found?.ok && (
-        <Box
-          component="section"
-          aria-label={source.name}
-          sx={{ border: 1, borderColor: "divider", p: 1 }}
-        >
-          <Typography variant="h3">
-            {text.taken(source.name, found.value.table.rows.length)}
-          </Typography>
-          {found.value.mapping && (
-            <Typography variant="body2">{text.readBy(found.value.mapping.name)}</Typography>
-          )}
-          <Corrections table={found.value.table} said={said} say={setSaid} />
-          {placement && (
-            <PlacementView
-              placement={placement}
-              said={said}
-              say={setSaid}
-              busy={work.busy}
-              write={() => write(source.name, found.value, placement)}
-            />
-          )}
-          <Button fullWidth onClick={() => take(undefined)}>
-            {text.cancel}
-          </Button>
-        </Box>
+      {intake?.ok && (
+        <TakenView
+          intake={intake}
+          answers={answers}
+          answer={setAnswers}
+          busy={work.busy}
+          write={() => write(intake)}
+          cancel={() => take(undefined)}
+        />
       )}
       {last && !source && (
-        <Button variant="outlined" disabled={work.busy} onClick={() => undo(last)}>
+        <Button variant="outlined" disabled={work.busy} onClick={undo}>
           {text.takeBack(last.files.join(", "), locale.day(last.on))}
         </Button>
       )}
     </Stack>
+  );
+}
+
+/** One export: how it was read, what would come where, and the buttons that write it or cancel. */
+function TakenView({
+  intake,
+  answers,
+  answer,
+  busy,
+  write,
+  cancel,
+}: {
+  intake: Intaken;
+  answers: IntakeAnswers;
+  answer: (next: IntakeAnswers) => void;
+  busy: boolean;
+  write: () => void;
+  cancel: () => void;
+}): ReactElement | undefined {
+  const [taken] = intake.taken;
+  if (!taken) return undefined;
+  const { source, table, placement, mapping } = taken;
+  return (
+    <Box
+      component="section"
+      aria-label={source.name}
+      sx={{ border: 1, borderColor: "divider", p: 1 }}
+    >
+      <Typography variant="h3">{text.taken(source.name, table.rows.length)}</Typography>
+      {mapping && <Typography variant="body2">{text.readBy(mapping.name)}</Typography>}
+      <Corrections table={table} answers={answers} answer={answer} />
+      <PlacementView
+        placement={placement}
+        answers={answers}
+        answer={answer}
+        busy={busy}
+        write={write}
+      />
+      <Button fullWidth onClick={cancel}>
+        {text.cancel}
+      </Button>
+    </Box>
   );
 }
 

@@ -4,11 +4,11 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { PlacedCell, Placement, Suggestion } from "../../intake/place/placement";
+import type { IntakeAnswers } from "../../intake/takeIn";
 import { messages } from "../../messages/en/pane";
 import { type CellValue, keyIds, rowKey } from "../../records/kind";
 import type { RecordTable } from "../../sheets/recordTable";
 import { shownCell, useLocale } from "../locale";
-import type { Said } from "./said";
 
 const text = messages.readings;
 type Cell = PlacedCell<RecordTable>;
@@ -18,14 +18,14 @@ const SHOWN = 40;
 /** What would be written, what is held back or not placed and why, and what has to be confirmed first. */
 export function PlacementView({
   placement: { placed, same, conflicts, unplaced, suggested, kept },
-  said,
-  say,
+  answers,
+  answer,
   busy,
   write,
 }: {
   placement: Placement<RecordTable>;
-  said: Said;
-  say: (next: Said) => void;
+  answers: IntakeAnswers;
+  answer: (next: IntakeAnswers) => void;
   busy: boolean;
   write: () => void;
 }): ReactElement {
@@ -57,9 +57,9 @@ export function PlacementView({
     },
   ];
   const confirm = ({ field, written }: Suggestion, meant: string) =>
-    say({
-      ...said,
-      means: { ...said.means, [field]: { ...said.means[field], [written]: meant } },
+    answer({
+      ...answers,
+      means: { ...answers.means, [field]: { ...answers.means?.[field], [written]: meant } },
     });
   return (
     <Stack spacing={1}>
@@ -95,14 +95,14 @@ export function PlacementView({
           </Box>
         ) : undefined,
       )}
-      {(conflicts.length > 0 || said.replace) && (
+      {(conflicts.length > 0 || answers.replace) && (
         <>
           <label style={{ display: "flex", gap: 8, alignItems: "center", minHeight: 44 }}>
             <input
               type="checkbox"
-              checked={said.replace}
+              checked={answers.replace}
               style={{ width: 22, height: 22, flexShrink: 0 }}
-              onChange={({ target }) => say({ ...said, replace: target.checked })}
+              onChange={({ target }) => answer({ ...answers, replace: target.checked })}
             />
             {text.replace}
           </label>
