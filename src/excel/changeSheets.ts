@@ -23,49 +23,74 @@ export const applyChanges = (
   watched: Watched = {},
 ): Promise<void> =>
   inWords("Writing into the workbook", async () => {
-    const { workbook } = context;
-    const { most } = watched;
-    const texts = [
-      ...(lineup ? [{ namespace: NAMESPACE, xml: memoryXml({ lineup }) }] : []),
-      ...(remembered ? [{ namespace: REMEMBERED_NAMESPACE, xml: rememberedXml(remembered) }] : []),
-    ].map((text) => ({ ...text, parts: workbook.customXmlParts.getByNamespace(text.namespace) }));
-    for (const { parts } of texts) parts.load("items/id");
     const made = [...create, ...renew];
-    if (made.length > 0) workbook.tables.load("items/name,items/worksheet/name");
-    if (made.length > 0) workbook.worksheets.load("items/name");
+    const texts = memoryTexts(context, lineup, remembered);
+    if (made.length > 0) {
+      context.workbook.tables.load("items/name,items/worksheet/name");
+      context.workbook.worksheets.load("items/name");
+    }
     if (texts.length + made.length > 0) {
-      const asked = change.map((one) => ask(context, one));
+      const asked = change.map((table) => ask(context, table));
       await context.sync();
-      for (const one of asked) refuseWhatChanged(one);
+      for (const answer of asked) refuseWhatChanged(answer);
     }
     for (const { planned } of create) refuseWhatIsThere(context, planned);
 
+    const { tables } = context.workbook;
     const steps = [
-      ...made.flatMap(({ planned, writes }): Step[] => [
-        ...replaced(context, planned),
-        ...contentSteps(workbook.worksheets, planned, writes, false, most),
-        ...lookSteps(
-          () => workbook.worksheets.getItem(planned.sheet),
-          planned,
-          planned.rows.length,
-        ),
-      ]),
-      ...change.flatMap((one) =>
-        entrySteps(() => workbook.tables.getItem(one.table.name), one, most),
+      ...made.flatMap((sheet) => newSheetSteps(context, sheet, watched.most)),
+      ...change.flatMap((entries) =>
+        entrySteps(() => tables.getItem(entries.table.name), entries, watched.most),
       ),
-      ...texts.map(
-        ({ xml, parts }): Step => ({
-          bytes: sentBytes(xml) + OBJECT_BYTES,
-          queue: () => {
-            const [part] = parts.items;
-            if (part) part.setXml(xml);
-            else workbook.customXmlParts.add(xml);
-          },
-        }),
-      ),
+      ...texts.map((text) => memoryStep(context, text)),
     ];
     await inBatches(context, steps, watched);
   });
+
+/** A custom XML part of ours that is to be written, with the parts that are there in its place. */
+interface MemoryText {
+  readonly xml: string;
+  readonly parts: Excel.CustomXmlPartScopedCollection;
+}
+
+/** What is to be remembered; asks which parts of ours the workbook has. */
+function memoryTexts(
+  { workbook }: Excel.RequestContext,
+  lineup: Changes["lineup"],
+  remembered: Changes["remembered"],
+): MemoryText[] {
+  const texts = [
+    ...(lineup ? [{ namespace: NAMESPACE, xml: memoryXml({ lineup }) }] : []),
+    ...(remembered ? [{ namespace: REMEMBERED_NAMESPACE, xml: rememberedXml(remembered) }] : []),
+  ];
+  return texts.map(({ namespace, xml }) => {
+    const parts = workbook.customXmlParts.getByNamespace(namespace);
+    parts.load("items/id");
+    return { xml, parts };
+  });
+}
+
+const memoryStep = ({ workbook }: Excel.RequestContext, { xml, parts }: MemoryText): Step => ({
+  bytes: sentBytes(xml) + OBJECT_BYTES,
+  queue: () => {
+    const [part] = parts.items;
+    if (part) part.setXml(xml);
+    else workbook.customXmlParts.add(xml);
+  },
+});
+
+const newSheetSteps = (
+  context: Excel.RequestContext,
+  { planned, writes }: NonNullable<Changes["create"]>[number],
+  most: Watched["most"],
+): Step[] => {
+  const { worksheets } = context.workbook;
+  return [
+    ...replaced(context, planned),
+    ...contentSteps(worksheets, planned, writes, false, most),
+    ...lookSteps(() => worksheets.getItem(planned.sheet), planned, planned.rows.length),
+  ];
+};
 
 /** What stands where rows of a table are to be written over. */
 function ask(context: Excel.RequestContext, change: Change) {

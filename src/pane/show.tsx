@@ -15,7 +15,7 @@ const excel: Host = {
     return Excel.run((context) => readExcel(context, { ...watch, everySheet }));
   },
   reread: async (snapshot, rows) => {
-    const { rereadRows } = await import("../excel/readSheets");
+    const { rereadRows } = await import("../excel/rereadRows");
     return Excel.run((context) => rereadRows(context, snapshot, rows));
   },
   listen: async (told) => {

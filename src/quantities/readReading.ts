@@ -39,39 +39,26 @@ export const readReading = (text: string, { unit, decimal }: ReadingOptions): Re
 
   const parts = splitReading(unitSize(unit).quantity === "length" ? decimalInches(text) : text);
   const number = parts && readNumber(parts.number, parts.exponent !== "");
-  if (parts?.over && parts.number === "")
-    return refuse(
-      "wrong",
-      `${quoted(text)} is over range but does not say of which range; write the instrument's range too, such as "> 2000 ${unit}".`,
-    );
-  if (!parts || !number)
-    return refuse(
-      "wrong",
-      `${quoted(text)} is not a reading; write a number and its unit, such as "12.5 ${unit}" or "> 12.5 ${unit}".`,
-    );
-  if (parts.over && parts.bound === "<")
-    return refuse(
-      "wrong",
-      `${quoted(text)} says both over range and less than; write one of them.`,
-    );
-
-  const plain = settle(text, number, decimal);
+  if (!parts || !number || (parts.over && (parts.number === "" || parts.bound === "<")))
+    return refuse("wrong", `${quoted(text)} ${whyNot(parts, unit)}`);
+  const plain = byDecimalMark(text, number, decimal);
   if (!plain.ok) return plain;
   const written = parts.unit === "" ? answer(unit) : readUnit(parts.unit, unit);
   if (!written.ok) return written;
-  const value = convertText(
-    `${parts.sign}${plain.value}${parts.exponent && `e${parts.exponent}`}`,
-    written.value,
-    unit,
-  );
-  return value.ok
-    ? answer({
-        value: value.value,
-        unit,
-        bound: BOUNDS[parts.bound || (parts.over ? ">" : "")],
-        text,
-      })
-    : refuse(value.kind, `${quoted(text)}: ${value.reason}`);
+  const exponent = parts.exponent && `e${parts.exponent}`;
+  const value = convertText(`${parts.sign}${plain.value}${exponent}`, written.value, unit);
+  if (!value.ok) return refuse(value.kind, `${quoted(text)}: ${value.reason}`);
+  const bound = BOUNDS[parts.bound || (parts.over ? ">" : "")];
+  return answer({ value: value.value, unit, bound, text });
+};
+
+/** Why a text is no reading, and what to write. */
+const whyNot = (parts: ReturnType<typeof splitReading>, unit: Unit): string => {
+  if (parts?.over && parts.number === "")
+    return `is over range but does not say of which range; write the instrument's range too, such as "> 2000 ${unit}".`;
+  if (parts?.over && parts.bound === "<")
+    return "says both over range and less than; write one of them.";
+  return `is not a reading; write a number and its unit, such as "12.5 ${unit}" or "> 12.5 ${unit}".`;
 };
 
 const BOUNDS = { ">": "above", "<": "below", "": "exact" } as const;
@@ -79,7 +66,7 @@ const BOUNDS = { ">": "above", "<": "below", "": "exact" } as const;
 const MARK_NAMES = { ".": "point", ",": "comma" } as const;
 
 /** Brings the number's own decimal mark and that of its column together, or says why they cannot be. */
-const settle = (
+const byDecimalMark = (
   text: string,
   { plain, mark, ambiguous }: NumberText,
   decimal: DecimalMark | undefined,

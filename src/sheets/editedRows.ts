@@ -1,4 +1,4 @@
-import { overlap, readAreas } from "./area";
+import { type Area, overlap, readAreas } from "./area";
 import type { SheetCells, Snapshot, TableSnapshot } from "./snapshot";
 
 /** Rows of one table, as numbers from 0 within its body. */
@@ -31,39 +31,55 @@ export function editedRows(
   const sheet = snapshot.sheets.find(({ id }) => id === sheetId);
   const areas = readAreas(address);
   if (!sheet || !areas) return undefined;
-  const found: (TableRows | SheetRows)[] = [];
-  for (const table of sheet.tables) {
-    const right = table.left + table.headers.length - 1;
-    const first = table.top + 1;
-    const last = table.top + table.rowCount;
-    const header = { top: table.top, left: table.left, bottom: table.top, right: right + 1 };
-    // A cell typed beside or below a table makes it grow.
-    const below = { top: last + 1, left: table.left, bottom: last + 1, right };
-    const beside = { top: first, left: right + 1, bottom: last, right: right + 1 };
-    const rows = new Set<number>();
-    for (const area of areas) {
-      if ([header, below, beside].some((edge) => overlap(area, edge))) return undefined;
-      if (!overlap(area, { top: first, left: table.left, bottom: last, right })) continue;
-      for (let row = Math.max(area.top, first); row <= Math.min(area.bottom, last); row++)
-        rows.add(row - first);
-    }
-    if (rows.size > 0) found.push({ table, rows: [...rows] });
-  }
-  for (const { cells, id } of snapshot.sheets) {
-    if (!cells) continue;
-    const rows = new Set(formulaRows(cells));
-    for (const area of id === sheetId ? areas : []) {
-      if (area.bottom >= cells.rowCount || area.right >= cells.columnCount) return undefined;
-      for (let row = area.top; row <= area.bottom; row++) rows.add(row);
-    }
-    if (rows.size > MOST_ROWS) return undefined;
-    if (rows.size > 0) found.push({ cells, rows: [...rows] });
-  }
-  return found;
+  const edited: (TableRows | SheetRows | undefined)[] = [
+    ...sheet.tables.map((table) => editedInTable(table, areas)),
+    ...snapshot.sheets.flatMap(({ cells, id }) =>
+      cells ? [editedInSheet(cells, id === sheetId ? areas : [])] : [],
+    ),
+  ];
+  return edited.every((part) => part !== undefined)
+    ? edited.filter(({ rows }) => rows.length > 0)
+    : undefined;
 }
 
+/** The rows of a table in some areas; undefined where its headers or its extent may have changed. */
+function editedInTable(table: TableSnapshot, areas: readonly Area[]): TableRows | undefined {
+  const { top, left, headers, rowCount } = table;
+  const right = left + headers.length - 1;
+  const [first, last] = [top + 1, top + rowCount];
+  const edges = [
+    { top, left, bottom: top, right: right + 1 },
+    // A cell typed beside or below a table makes it grow.
+    { top: last + 1, left, bottom: last + 1, right },
+    { top: first, left: right + 1, bottom: last, right: right + 1 },
+  ];
+  if (areas.some((area) => edges.some((edge) => overlap(area, edge)))) return undefined;
+  const body = { top: first, left, bottom: last, right };
+  const rows = areas
+    .filter((area) => overlap(area, body))
+    .flatMap((area) =>
+      rowsBetween(Math.max(area.top, first) - first, Math.min(area.bottom, last) - first),
+    );
+  return { table, rows: [...new Set(rows)] };
+}
+
+/** The rows of a sheet in some areas, and those with formulas; undefined where the sheet has grown, or for too many. */
+function editedInSheet(cells: SheetCells, areas: readonly Area[]): SheetRows | undefined {
+  const { rowCount, columnCount } = cells;
+  if (areas.some(({ bottom, right }) => bottom >= rowCount || right >= columnCount))
+    return undefined;
+  const rows = new Set([
+    ...formulaRows(cells),
+    ...areas.flatMap(({ top, bottom }) => rowsBetween(top, bottom)),
+  ]);
+  return rows.size > MAX_ROWS ? undefined : { cells, rows: [...rows] };
+}
+
+const rowsBetween = (first: number, last: number): number[] =>
+  Array.from({ length: Math.max(0, last - first + 1) }, (_, at) => first + at);
+
 /** More rows of a sheet than these are read with the whole workbook, in pieces. */
-const MOST_ROWS = 2_000;
+const MAX_ROWS = 2_000;
 
 const known = new WeakMap<SheetCells, readonly number[]>();
 

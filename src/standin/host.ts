@@ -28,8 +28,8 @@ export interface Fault {
 }
 
 /** Excel on the web refuses requests and answers above this many bytes, and reads of more cells. */
-export const MOST_BYTES = 5_000_000;
-export const MOST_CELLS = 5_000_000;
+export const MAX_BYTES = 5_000_000;
+export const MAX_CELLS = 5_000_000;
 
 /** A running stand-in for Excel: a workbook, and the session that a request context is made over. */
 export interface Host {
@@ -67,6 +67,11 @@ const EVENTS = 65536;
 const EVENT: Readonly<Record<EventName, number>> = { changed: 10, selectionChanged: 14 };
 
 const bytes = (text: string): number => new TextEncoder().encode(text).length;
+
+const refused = (ErrorCode: string, ErrorMessage: string) => ({
+  down: 0,
+  told: { ErrorCode, ErrorMessage, Headers: {}, Body: null },
+});
 
 /**
  * @param calculate works out the formulas after a batch that changed cells
@@ -112,29 +117,31 @@ export function standIn(book: Book, calculate: (book: Book) => void = () => {}):
     const request = JSON.stringify(body);
     const up = bytes(request);
     const number = batches.length + 1;
-    const done = (down: number, error?: string) => {
-      batches.push({ up, down, actions: body.Actions.length, ...(error ? { error } : {}) });
-    };
-    const refused = (code: string, message: string) => {
-      done(0, code);
-      return { ErrorCode: code, ErrorMessage: message, Headers: {}, Body: null };
-    };
     host.between?.(number);
-    if (up > MOST_BYTES)
+    const fault = host.fault?.batch === number ? host.fault : undefined;
+    const answer = answered(body, request, up, fault);
+    const { ErrorCode, Body } = answer.told;
+    const error = ErrorCode || Body?.Error?.Code;
+    batches.push({
+      up,
+      down: answer.down,
+      actions: body.Actions.length,
+      ...(error ? { error } : {}),
+    });
+    return answer.told;
+  };
+
+  /** What the host answers to a batch, and how many bytes the answer has. */
+  const answered = (body: Request, request: string, up: number, fault: Fault | undefined) => {
+    if (up > MAX_BYTES)
       return refused("RequestPayloadSizeLimitExceeded", `the request has ${up} bytes`);
     if (host.editing)
       return refused("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
-    const fault = host.fault?.batch === number ? host.fault : undefined;
     const error = new HostError(fault?.code ?? "GeneralException", "a failure put in by the test");
     if (fault?.when === "before") return refused(error.code, error.message);
-    const answer: Answer = run(
-      workbookObject(book),
-      JSON.parse(request) as Request,
-      references,
-      fault?.when === "midway"
-        ? { index: Math.floor(body.Actions.length * (fault.share ?? 0.5)), error }
-        : undefined,
-    );
+    const index = Math.floor(body.Actions.length * (fault?.share ?? 0.5));
+    const stopAt = fault?.when === "midway" ? { index, error } : undefined;
+    const answer = run(workbookObject(book), JSON.parse(request) as Request, references, stopAt);
     if (book.dirty) {
       calculate(book);
       book.dirty = false;
@@ -142,10 +149,10 @@ export function standIn(book: Book, calculate: (book: Book) => void = () => {}):
     if (fault?.when === "after") return refused(error.code, error.message);
     const text = JSON.stringify(answer);
     const down = bytes(text);
-    if (down > MOST_BYTES)
+    if (down > MAX_BYTES)
       return refused("ResponsePayloadSizeLimitExceeded", `the answer has ${down} bytes`);
-    done(down, answer.Error?.Code);
-    return { ErrorCode: "", ErrorMessage: "", Headers: {}, Body: JSON.parse(text) as Answer };
+    const Body = JSON.parse(text) as Answer;
+    return { down, told: { ErrorCode: "", ErrorMessage: "", Headers: {}, Body } };
   };
 
   return host;

@@ -36,14 +36,19 @@ const from1904 = (days: number) => (days < NO_DAY ? days : days + OF_1904);
 export function countFrom1900(workbook: Workbook) {
   if (workbook.dateSystem !== "1904") return;
   for (const { rows, cells } of workbook.sheets) {
-    for (const row of rows)
-      for (const [at, value] of row.entries())
-        if (value instanceof Date) row[at] = plain(value, "1904");
-    for (const cell of cells?.values() ?? []) {
-      if (cell.value instanceof Date) cell.value = plain(cell.value, "1904");
-      if (cell.formulaResult instanceof Date)
-        cell.formulaResult = plain(cell.formulaResult, "1904");
-    }
+    for (const row of rows) inDaysOf1900(row, [...row.keys()]);
+    for (const cell of cells?.values() ?? []) inDaysOf1900(cell, ["value", "formulaResult"]);
   }
   workbook.dateSystem = "1900";
+}
+
+/** Puts the serial day of the 1900 system in the place of each day of the 1904 system. */
+function inDaysOf1900<K extends PropertyKey>(
+  holder: { [key in K]?: LibraryValue },
+  keys: readonly K[],
+) {
+  for (const key of keys) {
+    const value = holder[key];
+    if (value instanceof Date) holder[key] = plain(value, "1904");
+  }
 }

@@ -1,4 +1,4 @@
-import { unescaped } from "../memory/memory";
+import { SaxesParser } from "saxes";
 
 /** An element of XML: its name without prefix, its attributes, and the elements in it; of text, whether there is any. */
 export interface XmlElement {
@@ -11,54 +11,50 @@ export interface XmlElement {
   readonly hasText: boolean;
 }
 
-const TAG =
-  /<!--[\s\S]*?-->|<!\[CDATA\[[\s\S]*?\]\]>|<[?!][^>]*>|<(\/?)(?:[\w.-]+:)?([\w.-]+)((?:\s+[\w:.-]+\s*=\s*(?:"[^"]*"|'[^']*'))*)\s*(\/?)>/g;
-const ATTRIBUTE = /([\w:.-]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g;
-
 interface Open extends XmlElement {
   readonly children: Open[];
   empty: boolean;
   hasText: boolean;
 }
 
+const withoutPrefix = (name: string) => name.slice(name.indexOf(":") + 1);
+
 /**
- * The elements of XML as a spreadsheet writes it; tags that do not close end with what they stand in.
+ * The elements of XML; of XML that is damaged those before the damage.
  *
  * @example elementsOf('<a x="1"><b/></a>')[0]?.children[0]?.name // "b"
  */
 export const elementsOf = (xml: string): readonly XmlElement[] => {
   const top: Open[] = [];
   const open: Open[] = [];
-  let end = 0;
-  for (const tag of xml.matchAll(TAG)) {
-    const [whole, closing, name, attributes = "", alone] = tag;
-    const around = open.at(-1);
-    if (around && xml.slice(end, tag.index).trim() !== "") around.hasText = true;
-    end = tag.index + whole.length;
-    if (name === undefined) {
-      if (around && whole.startsWith("<![CDATA[")) around.hasText = true;
-      continue;
-    }
-    if (closing) {
-      const at = open.findLastIndex((one) => one.name === name);
-      for (const one of open.splice(at >= 0 ? at : open.length))
-        one.empty = one.attributes.size === 0 && one.children.length === 0 && !one.hasText;
-      continue;
-    }
+  const parser = new SaxesParser();
+  let damaged = false;
+  parser.on("error", () => {
+    damaged = true;
+  });
+  parser.on("opentag", ({ name, attributes }) => {
+    if (damaged) return;
     const element: Open = {
-      name,
-      attributes: new Map(
-        Array.from(attributes.matchAll(ATTRIBUTE), ([, key = "", double, single]) => [
-          key,
-          unescaped(double ?? single ?? ""),
-        ]),
-      ),
+      name: withoutPrefix(name),
+      attributes: new Map(Object.entries(attributes)),
       children: [],
-      empty: alone !== "" && attributes === "",
+      empty: false,
       hasText: false,
     };
     (open.at(-1)?.children ?? top).push(element);
-    if (!alone) open.push(element);
-  }
+    open.push(element);
+  });
+  const text = (said: string) => {
+    const around = open.at(-1);
+    if (around && said.trim() !== "") around.hasText = true;
+  };
+  parser.on("text", text);
+  parser.on("cdata", text);
+  parser.on("closetag", () => {
+    const element = open.pop();
+    if (element)
+      element.empty = element.attributes.size + element.children.length === 0 && !element.hasText;
+  });
+  parser.write(xml).close();
   return top;
 };

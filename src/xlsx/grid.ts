@@ -17,7 +17,7 @@ export interface Grid {
 
 const NUMBER = 0xffff_ffff;
 /** So many texts are known at once; a sheet has few that are written again and again. */
-const MOST = 100_000;
+const MAX_KNOWN = 100_000;
 
 /**
  * Packs rows of cells; a row or cell that is not there is blank.
@@ -34,30 +34,33 @@ export function gridOf<Cell>(
   const count = starts[rows.length] ?? 0;
   const codes = new Uint32Array(count);
   const numbers = new Float64Array(count);
-  const values: CellValue[] = [null];
-  const known = new Map<string | boolean, number>();
+  const { values, codeOf } = valueCodes();
   let at = 0;
-  for (const row of rows) {
-    if (!row) continue;
-    for (let column = 0; column < row.length; column++, at++) {
-      const value = of(row[column]);
-      if (value === null) continue;
+  for (const row of rows)
+    for (let column = 0; column < (row?.length ?? 0); column++, at++) {
+      const value = of(row?.[column]);
       if (typeof value === "number") {
         codes[at] = NUMBER;
         numbers[at] = value;
-        continue;
-      }
-      let code = known.get(value);
-      if (code === undefined) {
-        // A text put together and taken apart again is a copy, no window on the file that it was read from.
-        const own = typeof value === "string" ? ` ${value}`.slice(1) : value;
-        code = values.push(own) - 1;
-        if (known.size < MOST) known.set(own, code);
-      }
-      codes[at] = code;
+      } else if (value !== null) codes[at] = codeOf(value);
     }
-  }
   return { starts, codes, numbers, values };
+}
+
+/** Texts and truth values with a code for each, as a rule each once; blank has the code 0. */
+function valueCodes() {
+  const values: CellValue[] = [null];
+  const known = new Map<string | boolean, number>();
+  const codeOf = (value: string | boolean): number => {
+    const before = known.get(value);
+    if (before !== undefined) return before;
+    // A text put together and taken apart again is a copy, no window on the file that it was read from.
+    const own = typeof value === "string" ? ` ${value}`.slice(1) : value;
+    const code = values.push(own) - 1;
+    if (known.size < MAX_KNOWN) known.set(own, code);
+    return code;
+  };
+  return { values, codeOf };
 }
 
 /** The cell of a grid at a row and column from 0; blank beyond its end. */

@@ -17,31 +17,44 @@ export const inventoryOf = (file: Uint8Array): Inventory => {
     filter: ({ name }) => !/\.(?:bin|png|jpe?g|gif|emf)$/i.test(name),
   });
   const text = (name: string) => strFromU8(parts[name] ?? new Uint8Array());
-  const book = elementsOf(text("xl/workbook.xml"))[0];
+  const book = elementsOf(text("xl/workbook.xml"))[0]?.children ?? [];
   const related = relationsOf(text, "xl/workbook.xml");
-  const inventory = new Map<string, Map<string, number>>();
-  const whole = counter();
-  for (const child of book?.children ?? []) if (!PLAIN_BOOK.has(child.name)) whole.element(child);
-  for (const { type } of related) if (!SHEETS.has(type)) whole.add(`part ${type}`, 1);
-  const styles = elementsOf(text("xl/styles.xml"))[0];
-  for (const child of styles?.children ?? []) if (STYLES.has(child.name)) whole.element(child);
-  whole.add("richText", /<si>(?:(?!<\/si>)[\s\S])*?<r>/.test(text("xl/sharedStrings.xml")) ? 1 : 0);
-  inventory.set(WHOLE_BOOK, whole.counts);
+  const sheets = book.find(({ name }) => name === "sheets")?.children ?? [];
+  return new Map([
+    [WHOLE_BOOK, countsOfBook(text, book, related)],
+    ...sheets.flatMap(({ attributes }): [string, ReadonlyMap<string, number>][] => {
+      const target = related.find(({ id }) => id === attributes.get("r:id"));
+      return target ? [[attributes.get("name") ?? "", countsOfSheet(text, target.part)]] : [];
+    }),
+  ]);
+};
 
-  for (const sheet of book?.children.find(({ name }) => name === "sheets")?.children ?? []) {
-    const target = related.find(({ id }) => id === sheet.attributes.get("r:id"));
-    if (!target) continue;
-    const found = counter();
-    const xml = text(target.part);
-    const [before = xml, after = ""] = parted(xml);
-    for (const child of elementsOf(`${before}${after}`)[0]?.children ?? [])
-      if (!PLAIN_SHEET.has(child.name)) found.element(child);
-    for (const kind of ["array", "dataTable"])
-      found.add(`${kind} formula`, xml.split(`t="${kind}"`).length - 1);
-    inRelated(text, target.part, found, new Set());
-    inventory.set(sheet.attributes.get("name") ?? "", found.counts);
-  }
-  return inventory;
+type PartText = (name: string) => string;
+
+const countsOfBook = (
+  text: PartText,
+  book: readonly XmlElement[],
+  related: readonly Related[],
+): ReadonlyMap<string, number> => {
+  const { counts, add, element } = counter();
+  for (const child of book) if (!PLAIN_BOOK.has(child.name)) element(child);
+  for (const { type } of related) if (!SHEETS.has(type)) add(`part ${type}`, 1);
+  for (const child of elementsOf(text("xl/styles.xml"))[0]?.children ?? [])
+    if (STYLES.has(child.name)) element(child);
+  add("richText", /<si>(?:(?!<\/si>)[\s\S])*?<r>/.test(text("xl/sharedStrings.xml")) ? 1 : 0);
+  return counts;
+};
+
+const countsOfSheet = (text: PartText, part: string): ReadonlyMap<string, number> => {
+  const found = counter();
+  const xml = text(part);
+  const [before = xml, after = ""] = parted(xml);
+  for (const child of elementsOf(`${before}${after}`)[0]?.children ?? [])
+    if (!PLAIN_SHEET.has(child.name)) found.element(child);
+  for (const kind of ["array", "dataTable"])
+    found.add(`${kind} formula`, xml.split(`t="${kind}"`).length - 1);
+  inRelated(text, part, found, new Set());
+  return found.counts;
 };
 
 /** What every sheet has, what says nothing of its own, and what may be told in fewer or more elements. */
@@ -98,26 +111,33 @@ const counter = () => {
       details(feature, inner);
     }
   };
-  /** An element counts its children, or itself where it has none but says something; an extension what it contains. */
-  const element = (one: XmlElement): void => {
-    if (one.name === "extLst") for (const inner of one.children) element(inner);
-    else if (one.name === "ext")
-      for (const inner of one.children) {
-        element(inner);
-        details(inner.name, inner);
-      }
-    else if (one.name === "AlternateContent")
-      for (const choice of one.children.slice(0, 1))
-        for (const inner of choice.children) element(inner);
-    else if (!saysNothing(one)) {
-      const own = one.children.filter((child) => child.name !== "extLst" && !saysNothing(child));
-      add(one.name, Math.max(1, own.length));
-      // An extension within, such as that of a rule.
-      for (const inner of own)
-        for (const deeper of inner.children) if (deeper.name === "extLst") element(deeper);
+  const extended = ({ children }: XmlElement): void => {
+    for (const inner of children) {
+      element(inner);
+      details(inner.name, inner);
     }
   };
+  /** An element counts its children, or itself where it has none but says something; an extension what it contains. */
+  const element = (one: XmlElement): void => {
+    const deeper = EXTENDING[one.name];
+    if (one.name === "ext") extended(one);
+    else if (deeper) deeper(one).forEach(element);
+    else if (!saysNothing(one)) said(one);
+  };
+  const said = (one: XmlElement): void => {
+    const own = one.children.filter((child) => child.name !== "extLst" && !saysNothing(child));
+    add(one.name, Math.max(1, own.length));
+    // An extension within, such as that of a rule.
+    for (const deeper of own.flatMap(({ children }) => children))
+      if (deeper.name === "extLst") element(deeper);
+  };
   return { counts, add, element };
+};
+
+/** Elements that only hold others, and which of these count. */
+const EXTENDING: Readonly<Record<string, (one: XmlElement) => readonly XmlElement[]>> = {
+  extLst: ({ children }) => children,
+  AlternateContent: ({ children }) => children[0]?.children ?? [],
 };
 
 interface Related {
@@ -148,7 +168,7 @@ const resolved = (folder: string, target: string): string => {
 
 /** The parts that a part is related to, and theirs: how many of each sort, and what lies in drawings and comments. */
 const inRelated = (
-  text: (name: string) => string,
+  text: PartText,
   part: string,
   found: ReturnType<typeof counter>,
   seen: Set<string>,
@@ -156,25 +176,38 @@ const inRelated = (
   for (const { type, part: other } of relationsOf(text, part)) {
     if (seen.has(other)) continue;
     seen.add(other);
-    if (type === "comments" || type === "threadedComment") {
-      const root = elementsOf(text(other))[0];
-      const list = root?.children.find(({ name }) => name === "commentList") ?? root;
-      found.add(type, list?.children.length ?? 0);
-    } else if (type === "vmlDrawing") {
-      // The frames of comments are made anew with them; other shapes are controls and pictures.
-      const shapes = text(other)
-        .split(/<v:shape[ >]/)
-        .slice(1);
-      found.add("control", shapes.filter((one) => !one.includes('ObjectType="Note"')).length);
-    } else if (type === "drawing") {
-      for (const anchor of elementsOf(text(other))[0]?.children ?? [])
-        for (const shape of anchor.children.flatMap((one) =>
-          one.name === "AlternateContent" ? (one.children[0]?.children ?? []) : one,
-        ))
-          if (SHAPES.has(shape.name)) found.add(`drawing ${shape.name}${framed(shape)}`, 1);
-    } else if (!LEAVES.has(type)) found.add(`part ${type}`, 1);
+    const count = WITHIN[type];
+    if (count) for (const [feature, many] of count(text(other), type)) found.add(feature, many);
+    else if (!LEAVES.has(type)) found.add(`part ${type}`, 1);
     if (!LEAVES.has(type)) inRelated(text, other, found, seen);
   }
+};
+
+type CountWithin = (xml: string, type: string) => [feature: string, count: number][];
+
+const comments: CountWithin = (xml, type) => {
+  const root = elementsOf(xml)[0];
+  const list = root?.children.find(({ name }) => name === "commentList") ?? root;
+  return [[type, list?.children.length ?? 0]];
+};
+
+/** What lies in a part, by its sort. */
+const WITHIN: Readonly<Record<string, CountWithin>> = {
+  comments,
+  threadedComment: comments,
+  // The frames of comments are made anew with them; other shapes are controls and pictures.
+  vmlDrawing: (xml) => {
+    const shapes = xml.split(/<v:shape[ >]/).slice(1);
+    return [["control", shapes.filter((shape) => !shape.includes('ObjectType="Note"')).length]];
+  },
+  drawing: (xml) =>
+    (elementsOf(xml)[0]?.children ?? [])
+      .flatMap(({ children }) => children)
+      .flatMap((shape) =>
+        shape.name === "AlternateContent" ? (shape.children[0]?.children ?? []) : shape,
+      )
+      .filter(({ name }) => SHAPES.has(name))
+      .map((shape) => [`drawing ${shape.name}${framed(shape)}`, 1]),
 };
 
 /** What a frame holds, such as a chart or a slicer, by the last word of its namespace. */

@@ -1,6 +1,6 @@
 import { fromCol, toCol, tokenize } from "@borgar/fx/xlsx";
 import type { Sheet } from "hucre/xlsx";
-import { type Area, readArea } from "../sheets/area";
+import { type Area, cellCount, readArea } from "../sheets/area";
 import { cellIn, type Grid, gridOf } from "./grid";
 
 type FormulaAt = (row: number, column: number) => string | undefined;
@@ -23,23 +23,18 @@ export function storedFormulas({ cells }: Sheet): StoredFormulas {
   const written: (string | number)[][] = [];
   const shared = new Map<number, { formula: string; row: number; column: number }>();
   const arrays: (Area & { formula: string })[] = [];
-  for (const [at, { formula, formulaType, formulaSharedIndex, formulaRef }] of cells ?? []) {
+  for (const [key, cell] of cells ?? []) {
+    const { formula, formulaType, formulaSharedIndex: index, formulaRef } = cell;
     if (formula === undefined) continue;
-    const comma = at.indexOf(",");
-    const [row, column] = [Number(at.slice(0, comma)), Number(at.slice(comma + 1))];
+    const comma = key.indexOf(",");
+    const [row, column] = [Number(key.slice(0, comma)), Number(key.slice(comma + 1))];
     written[row] ??= [];
-    const ofRow = written[row];
-    if (formula === "" && formulaSharedIndex !== undefined) {
-      ofRow[column] = formulaSharedIndex;
-      continue;
-    }
-    ofRow[column] = formula;
+    written[row][column] = formula === "" && index !== undefined ? index : formula;
     if (formula === "") continue;
-    if (formulaType === "shared" && formulaSharedIndex !== undefined)
-      shared.set(formulaSharedIndex, { formula, row, column });
+    if (formulaType === "shared" && index !== undefined)
+      shared.set(index, { formula, row, column });
     const area = formulaType === "array" && formulaRef ? readArea(formulaRef) : undefined;
-    if (area && (area.top < area.bottom || area.left < area.right))
-      arrays.push({ ...area, formula });
+    if (area && cellCount(area) > 1) arrays.push({ ...area, formula });
   }
   return { written: gridOf(written, (formula) => formula ?? null), shared, arrays };
 }
@@ -76,28 +71,23 @@ const PART = /(\$?)([A-Za-z]+)|(\$?)(\d+)/g;
 
 /** Writes a formula out for other cells than its own: what no dollar sign holds moves with the cell. */
 function filled(formula: string, row: number, column: number): FormulaAt {
-  const pieces = tokenize(formula, { withLocation: false, mergeRefs: true }).map(
-    ({ type, value }) => {
-      const at = value.lastIndexOf("!") + 1;
-      return REFERENCES.has(type)
-        ? (down: number, across: number) =>
-            value.slice(0, at) +
-            value
-              .slice(at)
-              .replace(PART, (text, columnHeld, letters, rowHeld, digits) =>
-                letters
-                  ? columnHeld
-                    ? text
-                    : toCol(fromCol(letters) + across)
-                  : rowHeld
-                    ? text
-                    : String(Number(digits) + down),
-              )
-        : value;
-    },
-  );
+  const tokens = tokenize(formula, { withLocation: false, mergeRefs: true });
   return (toRow, toColumn) =>
-    pieces
-      .map((piece) => (typeof piece === "string" ? piece : piece(toRow - row, toColumn - column)))
+    tokens
+      .map(({ type, value }) =>
+        REFERENCES.has(type) ? moved(value, toRow - row, toColumn - column) : value,
+      )
       .join("");
+}
+
+/** A reference so many rows and columns on. */
+function moved(reference: string, down: number, across: number): string {
+  const sheetEnd = reference.lastIndexOf("!") + 1;
+  const cells = reference
+    .slice(sheetEnd)
+    .replace(PART, (text, columnHeld, letters, rowHeld, digits) => {
+      if (columnHeld || rowHeld) return text;
+      return letters ? toCol(fromCol(letters) + across) : String(Number(digits) + down);
+    });
+  return reference.slice(0, sheetEnd) + cells;
 }

@@ -20,6 +20,12 @@ test("attributes as they are meant; an element that says nothing is empty", () =
   expect(a?.children.map(({ empty }) => empty)).toEqual([true, true, false]);
 });
 
-test("tags that do not close end with what they stand in", () => {
-  expect(names("<a><b><c></a><d/>")).toEqual([["a", ["b", "c"]], "d"]);
+test("a name with a character reference is the name that is meant", () => {
+  expect(elementsOf('<sheet name="Pr&#252;fung &#x26; Co"/>')[0]?.attributes.get("name")).toBe(
+    "Prüfung & Co",
+  );
+});
+
+test("of damaged XML the elements before the damage", () => {
+  expect(names("<a><b><c></a><d/>")).toEqual([["a", ["b", "c"]]]);
 });

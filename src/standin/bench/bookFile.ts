@@ -1,15 +1,15 @@
-import type { Cell, CellStyle, WriteSheet } from "hucre/xlsx";
+import type { Cell, CellStyle, Sheet as ReadSheet, WriteSheet } from "hucre/xlsx";
 import { readXlsx, writeXlsx } from "hucre/xlsx";
 import { storedFormula } from "../../excel/storedFormula";
 import { memoryXml, readMemoryXml } from "../../memory/memory";
 import { toSerial } from "../../quantities/dates";
 import type { CellValue } from "../../records/kind";
-import { type Area, areaAddress, readArea } from "../../sheets/area";
+import { areaAddress, readArea } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
 import { columnFormulas } from "../../sheets/columnFormulas";
 import { planFor } from "../../sheets/plan";
 import { finish, readMemory } from "../../xlsx/correctPackage";
-import { addSheet, type Book, newBook, newId, putBox, type Sheet, tableAt } from "../book";
+import { addSheet, type Book, boxAt, newBook, newId, putBox, type Sheet, tableAt } from "../book";
 import { shown } from "../entered";
 import { type GridStyle, gridSizes, gridStyles } from "./gridLook";
 
@@ -29,90 +29,103 @@ export async function bookOfFile(file: Uint8Array): Promise<Book> {
   const book = newBook();
   for (const source of workbook.sheets) {
     const sheet = addSheet(book, source.name);
-    for (const { name, displayName, range, showTotalRow } of source.tables ?? []) {
-      const area = range ? readArea(range) : undefined;
-      if (area)
-        sheet.tables.push({
-          id: newId(book),
-          name: displayName ?? name,
-          area,
-          showTotals: showTotalRow ?? false,
-          properties: {},
-        });
-    }
-    source.rows.forEach((row, at) => {
-      row.forEach((value, column) => {
-        const formula = source.cells?.get(`${at},${column}`)?.formula;
-        const plain: CellValue = value instanceof Date ? toSerial(value) : value;
-        if (plain === null && formula === undefined) return;
-        putBox(book, sheet, at, column, {
-          value: plain ?? "",
-          ...(formula === undefined
-            ? {}
-            : { formula: shown(formula, tableAt(sheet, at, column)?.name) }),
-        });
-      });
-    });
-    looks(sheet, source.cells ?? new Map());
-    source.columns?.forEach(({ width }, column) => {
-      if (width)
-        sheet.looks.push({
-          area: { top: 0, left: column, bottom: 1_048_575, right: column },
-          property: "columnWidth",
-          value: (width * 7 + 5) * 0.75,
-        });
-    });
-    for (const [row, { height }] of source.rowDefs ?? [])
-      if (height)
-        sheet.looks.push({
-          area: { top: row, left: 0, bottom: row, right: 16_383 },
-          property: "rowHeight",
-          value: height,
-        });
+    for (const take of [takeTables, takeCells, takeLooks, takeNotes, takeFormats])
+      take(book, sheet, source);
     sheet.merges = (source.merges ?? []).map(({ startRow, startCol, endRow, endCol }) => ({
       top: startRow,
       left: startCol,
       bottom: endRow,
       right: endCol,
     }));
-    for (const [key, { comment }] of source.cells ?? []) {
-      const [row = 0, column = 0] = key.split(",").map(Number);
-      if (comment)
-        sheet.notes.push({
-          id: newId(book),
-          area: { top: row, left: column, bottom: row, right: column },
-          content: comment.text,
-        });
-    }
-    const frozen = source.freezePane;
-    if (frozen?.rows || frozen?.columns)
-      sheet.frozen = {
-        top: 0,
-        left: 0,
-        bottom: (frozen.rows ?? 0) - 1,
-        right: (frozen.columns ?? 0) - 1,
-      };
-    for (const rule of [...(source.conditionalRules ?? [])].sort(
-      (a, b) => a.priority - b.priority,
-    )) {
-      const area = readArea(rule.range);
-      if (area && rule.type === "cellIs" && typeof rule.formula === "string")
-        sheet.formats.push({
-          id: newId(book),
-          areas: [area],
-          type: "CellValue",
-          stopIfTrue: false,
-          properties: {
-            rule: { formula1: `=${rule.formula}`, operator: "EqualTo" },
-            ...colours(rule.style),
-          },
-        });
-    }
+    const { rows = 0, columns = 0 } = source.freezePane ?? {};
+    if (rows || columns) sheet.frozen = { top: 0, left: 0, bottom: rows - 1, right: columns - 1 };
   }
   const memory = readMemory(file);
   if (memory) book.parts.push({ id: newId(book), xml: memoryXml(memory) });
   book.dirty = false;
   return book;
+}
+
+function takeTables(book: Book, sheet: Sheet, { tables = [] }: ReadSheet) {
+  for (const { name, displayName, range, showTotalRow } of tables) {
+    const area = range ? readArea(range) : undefined;
+    if (area)
+      sheet.tables.push({
+        id: newId(book),
+        name: displayName ?? name,
+        area,
+        showTotals: showTotalRow ?? false,
+        properties: {},
+      });
+  }
+}
+
+function takeCells(book: Book, sheet: Sheet, { rows, cells }: ReadSheet) {
+  for (const [row, values] of rows.entries())
+    for (const [column, value] of values.entries()) {
+      const formula = cells?.get(`${row},${column}`)?.formula;
+      const plain: CellValue = value instanceof Date ? toSerial(value) : value;
+      if (plain === null && formula === undefined) continue;
+      const shownFormula =
+        formula === undefined ? {} : { formula: shown(formula, tableAt(sheet, row, column)?.name) };
+      putBox(book, sheet, row, column, { value: plain ?? "", ...shownFormula });
+    }
+}
+
+const LAST_ROW = 1_048_575;
+const LAST_COLUMN = 16_383;
+
+function takeLooks(_book: Book, sheet: Sheet, { cells, columns = [], rowDefs }: ReadSheet) {
+  looks(sheet, cells ?? new Map());
+  for (const [column, { width }] of columns.entries())
+    if (width)
+      sheet.looks.push({
+        area: { top: 0, left: column, bottom: LAST_ROW, right: column },
+        property: "columnWidth",
+        value: (width * 7 + 5) * 0.75,
+      });
+  for (const [row, { height }] of rowDefs ?? [])
+    if (height)
+      sheet.looks.push({
+        area: { top: row, left: 0, bottom: row, right: LAST_COLUMN },
+        property: "rowHeight",
+        value: height,
+      });
+}
+
+/** Row and column of a key of the file library's cells. */
+const placeOf = (key: string) => {
+  const [row = 0, column = 0] = key.split(",").map(Number);
+  return { row, column };
+};
+
+function takeNotes(book: Book, sheet: Sheet, { cells = new Map() }: ReadSheet) {
+  for (const [key, { comment }] of cells) {
+    const { row, column } = placeOf(key);
+    if (comment)
+      sheet.notes.push({
+        id: newId(book),
+        area: { top: row, left: column, bottom: row, right: column },
+        content: comment.text,
+      });
+  }
+}
+
+function takeFormats(book: Book, sheet: Sheet, { conditionalRules = [] }: ReadSheet) {
+  for (const rule of [...conditionalRules].sort((a, b) => a.priority - b.priority)) {
+    const area = readArea(rule.range);
+    if (area && rule.type === "cellIs" && typeof rule.formula === "string")
+      sheet.formats.push({
+        id: newId(book),
+        areas: [area],
+        type: "CellValue",
+        stopIfTrue: false,
+        properties: {
+          rule: { formula1: `=${rule.formula}`, operator: "EqualTo" },
+          ...colours(rule.style),
+        },
+      });
+  }
 }
 
 const colour = (rgb: string | undefined) => (rgb ? `#${rgb.slice(-6)}` : undefined);
@@ -150,36 +163,37 @@ const properties = (style: CellStyle): [string, unknown][] =>
     ] as [string, unknown][]
   ).filter(([, value]) => value !== undefined);
 
+interface Styled {
+  readonly row: number;
+  readonly style: CellStyle;
+  readonly text: string;
+}
+
 /** Cells of one column that look alike and follow each other become one look. */
 function looks(sheet: Sheet, cells: ReadonlyMap<string, Partial<Cell>>) {
-  const columns = new Map<number, { row: number; style: CellStyle; text: string }[]>();
+  const columns = new Map<number, Styled[]>();
   for (const [key, { style }] of cells) {
     if (!style) continue;
-    const [row = 0, column = 0] = key.split(",").map(Number);
+    const { row, column } = placeOf(key);
     const line = columns.get(column) ?? [];
     line.push({ row, style, text: JSON.stringify(style) });
     columns.set(column, line);
   }
-  for (const [column, line] of columns) {
-    line.sort((one, other) => one.row - other.row);
-    for (let from = 0; from < line.length; ) {
-      let to = from;
-      while (
-        line[to + 1]?.text === line[from]?.text &&
-        line[to + 1]?.row === (line[to]?.row ?? 0) + 1
-      )
-        to++;
-      const area: Area = {
-        top: line[from]?.row ?? 0,
-        left: column,
-        bottom: line[to]?.row ?? 0,
-        right: column,
-      };
-      for (const [property, value] of properties(line[from]?.style ?? {}))
-        sheet.looks.push({ area, property, value });
-      from = to + 1;
-    }
+  for (const [column, line] of columns)
+    for (const { top, bottom, style } of alikeInLine(line))
+      for (const [property, value] of properties(style))
+        sheet.looks.push({ area: { top, left: column, bottom, right: column }, property, value });
+}
+
+/** Rows of a column that follow each other and look alike, from the first to the last. */
+function alikeInLine(line: Styled[]): { top: number; bottom: number; style: CellStyle }[] {
+  const stretches: { top: number; bottom: number; style: CellStyle; text: string }[] = [];
+  for (const { row, style, text } of line.sort((a, b) => a.row - b.row)) {
+    const last = stretches.at(-1);
+    if (last?.text === text && last.bottom === row - 1) last.bottom = row;
+    else stretches.push({ top: row, bottom: row, style, text });
   }
+  return stretches;
 }
 
 /** The stand-in's workbook as an .xlsx file, formulas in the form that a file stores, our memory with it. */
@@ -192,38 +206,15 @@ export async function fileOfBook(book: Book): Promise<Uint8Array> {
 function fileSheet(sheet: Sheet): WriteSheet {
   const styles = gridStyles({ ...sheet, formats: [] });
   const { columns } = gridSizes(sheet);
-  const cells = new Map<string, Partial<Cell>>();
-  const rows: CellValue[][] = [];
   const height = Math.max(sheet.cells.length, ...[...styles.keys()].map((row) => row + 1));
   const width = Math.max(1, ...sheet.cells.map((row) => row?.length ?? 0));
-  for (let row = 0; row < height; row++) {
-    const line: CellValue[] = [];
-    for (let column = 0; column < width; column++) {
-      const box = sheet.cells[row]?.[column];
-      const look = styles.get(row)?.get(column);
-      line.push(box?.value ?? null);
-      const style = look && cellStyle(look);
-      if (box?.formula !== undefined)
-        cells.set(`${row},${column}`, {
-          type: "formula",
-          value: box.value ?? "",
-          formula: storedFormula(box.formula, tableAt(sheet, row, column)?.name ?? ""),
-          formulaResult: box.value ?? "",
-          ...(style ? { style } : {}),
-        });
-      else if (style) cells.set(`${row},${column}`, { value: box?.value ?? null, style });
-    }
-    rows.push(line);
-  }
-  for (const { area, content } of sheet.notes) {
-    const key = `${area.top},${area.left}`;
-    cells.set(key, { ...cells.get(key), comment: { text: content } });
-  }
-  const frozen = sheet.frozen;
+  const { frozen } = sheet;
   return {
     name: sheet.name,
-    rows,
-    cells,
+    rows: Array.from({ length: height }, (_, row) =>
+      Array.from({ length: width }, (_, column) => boxAt(sheet, row, column)?.value ?? null),
+    ),
+    cells: fileCells(sheet, styles, height, width),
     columns: Array.from({ length: width }, (_, column) => ({
       width: ((columns[column]?.w ?? 69) - 5) / 7,
     })),
@@ -238,12 +229,50 @@ function fileSheet(sheet: Sheet): WriteSheet {
       range: areaAddress(area),
       showTotalRow: showTotals,
       columns: Array.from({ length: area.right - area.left + 1 }, (_, at) => ({
-        name: String(sheet.cells[area.top]?.[area.left + at]?.value ?? ""),
+        name: String(boxAt(sheet, area.top, area.left + at)?.value ?? ""),
       })),
       style: "TableStyleLight1",
       showRowStripes: false,
     })),
     ...(frozen ? { freezePane: { rows: frozen.bottom + 1, columns: frozen.right + 1 } } : {}),
+  };
+}
+
+/** The cells of which a file says more than a value: their formula, style or note. */
+function fileCells(
+  sheet: Sheet,
+  styles: ReturnType<typeof gridStyles>,
+  height: number,
+  width: number,
+): Map<string, Partial<Cell>> {
+  const cells = new Map<string, Partial<Cell>>();
+  for (let row = 0; row < height; row++)
+    for (let column = 0; column < width; column++) {
+      const cell = fileCell(sheet, row, column, styles.get(row)?.get(column));
+      if (cell) cells.set(`${row},${column}`, cell);
+    }
+  for (const { area, content } of sheet.notes) {
+    const key = `${area.top},${area.left}`;
+    cells.set(key, { ...cells.get(key), comment: { text: content } });
+  }
+  return cells;
+}
+
+function fileCell(
+  sheet: Sheet,
+  row: number,
+  column: number,
+  look: GridStyle | undefined,
+): Partial<Cell> | undefined {
+  const { value = null, formula } = boxAt(sheet, row, column) ?? {};
+  const style = look && { style: cellStyle(look) };
+  if (formula === undefined) return style && { value, ...style };
+  return {
+    type: "formula",
+    value: value ?? "",
+    formula: storedFormula(formula, tableAt(sheet, row, column)?.name ?? ""),
+    formulaResult: value ?? "",
+    ...style,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Area } from "../../sheets/area";
 import { boxAt, type Format, type Sheet } from "../book";
 
 /** How the grid draws a cell, in the words of its library. */
@@ -29,32 +30,41 @@ const DRAWN: Record<string, (value: unknown) => Partial<GridStyle>> = {
   numberFormat: (value) => (value === "General" ? {} : { n: { pattern: String(value) } }),
 };
 
-const MOST_ROWS = 5000;
+const MAX_ROWS = 5000;
 
 /** The styles of a sheet's cells by row and column: looks in the order they were given, then conditional formats. */
 export function gridStyles(sheet: Sheet): Map<number, Map<number, GridStyle>> {
   const styles = new Map<number, Map<number, GridStyle>>();
-  const bottom = Math.min(Math.max(sheet.cells.length, 40), MOST_ROWS);
-  const merge = (row: number, column: number, style: Partial<GridStyle>) => {
+  const end = {
+    row: Math.min(Math.max(sheet.cells.length, 40), MAX_ROWS),
+    column: Math.max(1, ...sheet.cells.map((row) => row?.length ?? 0)),
+  };
+  const draw = (row: number, column: number, style: Partial<GridStyle>) => {
     const line = styles.get(row) ?? new Map<number, GridStyle>();
     line.set(column, { ...line.get(column), ...style });
     styles.set(row, line);
   };
-  const width = Math.max(1, ...sheet.cells.map((row) => row?.length ?? 0));
   for (const { area, property, value } of sheet.looks) {
-    const drawn = DRAWN[property]?.(value);
-    if (!drawn) continue;
-    for (let row = area.top; row <= Math.min(area.bottom, bottom); row++)
-      for (let column = area.left; column <= Math.min(area.right, width); column++)
-        merge(row, column, drawn);
+    const style = DRAWN[property]?.(value);
+    if (style) overCells(area, end, (row, column) => draw(row, column, style));
   }
   // The first format has priority, so it is drawn last.
   for (const format of [...sheet.formats].reverse())
     for (const area of format.areas)
-      for (let row = area.top; row <= Math.min(area.bottom, bottom); row++)
-        for (let column = area.left; column <= Math.min(area.right, width); column++)
-          if (applies(format, sheet, row, column)) merge(row, column, look(format));
+      overCells(area, end, (row, column) => {
+        if (applies(format, sheet, row, column)) draw(row, column, look(format));
+      });
   return styles;
+}
+
+/** Visits the cells of an area up to a last row and column. */
+export function overCells(
+  { top, left, bottom, right }: Area,
+  end: { readonly row: number; readonly column: number },
+  visit: (row: number, column: number) => void,
+) {
+  for (let row = top; row <= Math.min(bottom, end.row); row++)
+    for (let column = left; column <= Math.min(right, end.column); column++) visit(row, column);
 }
 
 const look = ({ properties }: Format): Partial<GridStyle> => ({
@@ -87,7 +97,7 @@ export function gridSizes(sheet: Sheet): {
       for (let column = area.left; column <= Math.min(area.right, 200); column++)
         columns[column] = { w: Math.round((Number(value) * 4) / 3) };
     if (property === "rowHeight")
-      for (let row = area.top; row <= Math.min(area.bottom, MOST_ROWS); row++)
+      for (let row = area.top; row <= Math.min(area.bottom, MAX_ROWS); row++)
         rows[row] = { h: Math.round((Number(value) * 4) / 3) };
   }
   return { columns, rows };

@@ -6,61 +6,13 @@ import { conditionalFormats } from "./conditionalFormats";
 import { dataValidation } from "./dataValidation";
 import { formatObject, guard, locked } from "./format";
 
-const MOST_CELLS = 5_000_000;
+const MAX_CELLS = 5_000_000;
 /** More merged areas the published reference says are not given of one range. */
-const MOST_MERGES = 512;
+const MAX_MERGES = 512;
 
 /** One rectangle of cells. */
 export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
-  const height = area.bottom - area.top + 1;
-  const width = area.right - area.left + 1;
-  const part = (row: number, column: number, rows: number, columns: number) => {
-    const made = {
-      top: area.top + row,
-      left: area.left + column,
-      bottom: area.top + row + rows - 1,
-      right: area.left + column + columns - 1,
-    };
-    if (row < 0 || column < 0 || rows < 1 || columns < 1)
-      throw badArgument("the range would be outside the sheet");
-    return rangeObject(book, sheet, made);
-  };
-  const grid = (read: (row: number, column: number) => unknown) => () => {
-    if (cellCount(area) > MOST_CELLS)
-      throw new HostError("ResponsePayloadSizeLimitExceeded", "the range has too many cells");
-    return Array.from({ length: height }, (_, row) =>
-      Array.from({ length: width }, (_, column) => read(area.top + row, area.left + column)),
-    );
-  };
-  const fill =
-    (name: string, write: (row: number, column: number, value: unknown) => void) =>
-    (value: unknown) => {
-      if (value === null) throw badArgument(`${name} is null`);
-      if (
-        Array.isArray(value) &&
-        (value.length !== height ||
-          value.some((row) => !Array.isArray(row) || row.length !== width))
-      )
-        throw badArgument(
-          `The number of rows or columns in the input array doesn't match the size or dimensions of the range (${name}).`,
-        );
-      for (let row = 0; row < height; row++)
-        for (let column = 0; column < width; column++) {
-          const one = Array.isArray(value) ? (value[row] as unknown[])[column] : value;
-          if (one !== null) write(area.top + row, area.left + column, one);
-        }
-    };
-  const put = (row: number, column: number, value: unknown) => {
-    if (sheet.merges.some((merge) => insideMerge(merge, row, column))) return;
-    putBox(book, sheet, row, column, entered(value, tableAt(sheet, row, column)?.name));
-  };
-  const content = (name: string) => {
-    const write = fill(name, put);
-    return (value: unknown) => {
-      if (sheet.protected && locked(sheet, area) !== false) throw denied(`the sheet ${sheet.name}`);
-      write(value);
-    };
-  };
+  const { height, width } = sizeOf(area);
   return hostObject({
     type: "Range",
     get: {
@@ -69,8 +21,8 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
       columnIndex: () => area.left,
       rowCount: () => height,
       columnCount: () => width,
-      values: grid((row, column) => boxAt(sheet, row, column)?.value ?? ""),
-      formulas: grid((row, column) => {
+      values: grid(area, (row, column) => boxAt(sheet, row, column)?.value ?? ""),
+      formulas: grid(area, (row, column) => {
         const box = boxAt(sheet, row, column);
         return box?.formula === undefined ? (box?.value ?? "") : `=${box.formula}`;
       }),
@@ -78,68 +30,125 @@ export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
         const hidden = rowsOf(area).filter((row) => sheet.hiddenRows.has(row)).length;
         return hidden === 0 ? false : hidden === height ? true : null;
       },
-      numberFormat: grid((row, column) => lookAt(sheet, row, column, "numberFormat") ?? "General"),
+      numberFormat: grid(
+        area,
+        (row, column) => lookAt(sheet, row, column, "numberFormat") ?? "General",
+      ),
     },
     set: {
-      values: content("values"),
-      formulas: content("formulas"),
-      numberFormat: (value) => {
-        guard(sheet);
-        if (!Array.isArray(value)) {
-          sheet.looks.push({ area, property: "numberFormat", value });
-          return;
-        }
-        fill("numberFormat", (row, column, one) =>
-          sheet.looks.push({
-            area: { top: row, left: column, bottom: row, right: column },
-            property: "numberFormat",
-            value: one,
-          }),
-        )(value);
-      },
+      values: (value) => setContent(book, sheet, area, "values", value),
+      formulas: (value) => setContent(book, sheet, area, "formulas", value),
+      numberFormat: (value) => setNumberFormat(sheet, area, value),
     },
     go: {
       format: () => formatObject(sheet, [area]),
       conditionalFormats: () => conditionalFormats(book, sheet, [area]),
       dataValidation: () => dataValidation(sheet, [area]),
     },
-    call: {
-      getCell: (row: number, column: number) => part(row, column, 1, 1),
-      getResizedRange: (rows: number, columns: number) =>
-        part(0, 0, height + rows, width + columns),
-      getBoundingRect: (other: HostObject) =>
-        rangeObject(book, sheet, bounding(area, areaOf(other))),
-      // The client asks this before it cuts a large grid into pieces.
-      _ValidateArraySize: (rows: number, columns: number) => {
-        if (rows !== height || columns !== width) throw badArgument("the grid has another size");
-      },
-      getRow: (row: number) => part(row, 0, 1, width),
-      getSpecialCellsOrNullObject: (type: string) => {
-        if (type !== "Visible") throw badArgument("the stand-in knows visible cells alone");
-        const shown = rowsOf(area).filter((row) => !sheet.hiddenRows.has(row));
-        return shown.length === 0
-          ? null
-          : areasObject(
-              book,
-              sheet,
-              shown.map((row) => ({ ...area, top: row, bottom: row })),
-            );
-      },
-      getMergedAreasOrNullObject: () => {
-        const inside = sheet.merges.filter((merge) => overlap(merge, area));
-        if (inside.length > MOST_MERGES)
-          throw new HostError("GeneralException", "the range has more than 512 merged areas");
-        return inside.length === 0 ? null : areasObject(book, sheet, inside);
-      },
-      select: () => {
-        book.active = { sheet: sheet.name, area };
-      },
-      merge: () => {
-        guard(sheet);
-        sheet.merges = [...sheet.merges.filter((one) => one.top !== area.top), { ...area }];
-      },
-    },
+    call: rangeCalls(book, sheet, area),
   });
+}
+
+const sizeOf = ({ top, left, bottom, right }: Area) => ({
+  height: bottom - top + 1,
+  width: right - left + 1,
+});
+
+/** What a range's methods do. */
+const rangeCalls = (book: Book, sheet: Sheet, area: Area): HostObject["call"] => {
+  const { height, width } = sizeOf(area);
+  const part = (row: number, column: number, rows: number, columns: number) => {
+    if (row < 0 || column < 0 || rows < 1 || columns < 1)
+      throw badArgument("the range would be outside the sheet");
+    const [top, left] = [area.top + row, area.left + column];
+    return rangeObject(book, sheet, {
+      top,
+      left,
+      bottom: top + rows - 1,
+      right: left + columns - 1,
+    });
+  };
+  return {
+    getCell: (row: number, column: number) => part(row, column, 1, 1),
+    getResizedRange: (rows: number, columns: number) => part(0, 0, height + rows, width + columns),
+    getBoundingRect: (other: HostObject) => rangeObject(book, sheet, bounding(area, areaOf(other))),
+    // The client asks this before it cuts a large grid into pieces.
+    _ValidateArraySize: (rows: number, columns: number) => {
+      if (rows !== height || columns !== width) throw badArgument("the grid has another size");
+    },
+    getRow: (row: number) => part(row, 0, 1, width),
+    getSpecialCellsOrNullObject: (type: string) => {
+      if (type !== "Visible") throw badArgument("the stand-in knows visible cells alone");
+      const shown = rowsOf(area).filter((row) => !sheet.hiddenRows.has(row));
+      const areas = shown.map((row) => ({ ...area, top: row, bottom: row }));
+      return areas.length === 0 ? null : areasObject(book, sheet, areas);
+    },
+    getMergedAreasOrNullObject: () => {
+      const inside = sheet.merges.filter((merge) => overlap(merge, area));
+      if (inside.length > MAX_MERGES)
+        throw new HostError("GeneralException", "the range has more than 512 merged areas");
+      return inside.length === 0 ? null : areasObject(book, sheet, inside);
+    },
+    select: () => {
+      book.active = { sheet: sheet.name, area };
+    },
+    merge: () => {
+      guard(sheet);
+      sheet.merges = [...sheet.merges.filter(({ top }) => top !== area.top), { ...area }];
+    },
+  };
+};
+
+/** Reads every cell of an area, as rows of columns. */
+const grid = (area: Area, read: (row: number, column: number) => unknown) => () => {
+  if (cellCount(area) > MAX_CELLS)
+    throw new HostError("ResponsePayloadSizeLimitExceeded", "the range has too many cells");
+  const { height, width } = sizeOf(area);
+  return Array.from({ length: height }, (_, row) =>
+    Array.from({ length: width }, (_, column) => read(area.top + row, area.left + column)),
+  );
+};
+
+/** Writes a value to every cell of an area, or a grid of that size; a null in it leaves its cell alone. */
+function fill(
+  area: Area,
+  name: string,
+  value: unknown,
+  write: (row: number, column: number, value: unknown) => void,
+): void {
+  if (value === null) throw badArgument(`${name} is null`);
+  const { height, width } = sizeOf(area);
+  if (Array.isArray(value) && !isOfSize(value, height, width))
+    throw badArgument(
+      `The number of rows or columns in the input array doesn't match the size or dimensions of the range (${name}).`,
+    );
+  for (let row = 0; row < height; row++)
+    for (let column = 0; column < width; column++) {
+      const cell = Array.isArray(value) ? value[row][column] : value;
+      if (cell !== null) write(area.top + row, area.left + column, cell);
+    }
+}
+
+const isOfSize = (rows: readonly unknown[], height: number, width: number): boolean =>
+  rows.length === height && rows.every((row) => Array.isArray(row) && row.length === width);
+
+function setContent(book: Book, sheet: Sheet, area: Area, name: string, value: unknown): void {
+  if (sheet.protected && locked(sheet, area) !== false) throw denied(`the sheet ${sheet.name}`);
+  fill(area, name, value, (row, column, cell) => {
+    if (sheet.merges.some((merge) => insideMerge(merge, row, column))) return;
+    putBox(book, sheet, row, column, entered(cell, tableAt(sheet, row, column)?.name));
+  });
+}
+
+function setNumberFormat(sheet: Sheet, area: Area, value: unknown): void {
+  guard(sheet);
+  const look = (of: Area, format: unknown) =>
+    sheet.looks.push({ area: of, property: "numberFormat", value: format });
+  if (Array.isArray(value))
+    fill(area, "numberFormat", value, (row, column, format) =>
+      look({ top: row, left: column, bottom: row, right: column }, format),
+    );
+  else look(area, value);
 }
 
 const rowsOf = ({ top, bottom }: Area) =>

@@ -1,0 +1,108 @@
+import { sentBytes } from "./chunks";
+
+/** A block of cells while it is being read: a table's body, or a sheet as far as it is used. */
+export interface Block {
+  /** As messages name it. */
+  readonly title: string;
+  readonly range: () => Excel.Range;
+  /** Sheet row and column of its first cell, from 0. */
+  readonly first: number;
+  readonly left: number;
+  readonly rowCount: number;
+  readonly columnCount: number;
+  /** Bytes that a row is expected to take in an answer: the first one's, then the most seen on average. */
+  rowBytes: number;
+  readonly values: unknown[][];
+  readonly formulas: unknown[][];
+}
+
+export interface TableBlock extends Block {
+  readonly name: string;
+  readonly sheet: string;
+  readonly headers: readonly string[];
+  /** Rows of the body that are hidden or filtered away, from 0. */
+  readonly hidden: ReadonlySet<number>;
+}
+
+/** Where each table stands, its headers, and its first row as a sample of its bytes. */
+export async function outlineTables(
+  context: Excel.RequestContext,
+  tables: readonly Excel.Table[],
+): Promise<TableBlock[]> {
+  const asked = tables.map((item) => {
+    const body = item.getDataBodyRange().untrack();
+    body.load("rowIndex,columnIndex,rowCount,columnCount,rowHidden");
+    const sample = body.getRow(0).untrack();
+    sample.load("values,formulas");
+    const columns = item.columns;
+    columns.load("items/name");
+    return { item, body, sample, columns };
+  });
+  await context.sync();
+  const hidden = await hiddenRows(context, asked);
+  return asked.map(({ item, body, sample, columns }) => ({
+    title: `The table ${item.name}`,
+    name: item.name,
+    sheet: item.worksheet.name,
+    headers: columns.items.map(({ name }) => name),
+    range: () => item.getDataBodyRange(),
+    hidden: hidden.get(body) ?? new Set(),
+    ...blockOf(body, sample),
+  }));
+}
+
+/** The rows that are not shown of those bodies that have some: one round trip, where there are any. */
+async function hiddenRows(
+  context: Excel.RequestContext,
+  tables: readonly { readonly item: Excel.Table; readonly body: Excel.Range }[],
+): Promise<Map<Excel.Range, ReadonlySet<number>>> {
+  // Excel says null where some rows are hidden and others are not.
+  const asked = tables
+    .filter(({ body }) => body.rowHidden !== false)
+    .map(({ item, body }) => {
+      const range = item.getDataBodyRange().untrack();
+      const { areas } = range.getSpecialCellsOrNullObject("Visible");
+      areas.load("items/rowIndex,items/rowCount");
+      return { body, areas };
+    });
+  if (asked.length > 0) await context.sync();
+  return new Map(
+    asked.map(({ body, areas }) => {
+      const hidden = new Set(Array.from({ length: body.rowCount }, (_, row) => row));
+      if (!areas.isNullObject)
+        for (const { rowIndex, rowCount } of areas.items)
+          for (let row = 0; row < rowCount; row++) hidden.delete(rowIndex - body.rowIndex + row);
+      return [body, hidden];
+    }),
+  );
+}
+
+/** How far each sheet is used: one round trip. */
+export async function outlineSheets(
+  context: Excel.RequestContext,
+  sheets: readonly Excel.Worksheet[],
+): Promise<[sheet: string, Block][]> {
+  const asked = sheets.map((sheet) => {
+    const range = () => sheet.getUsedRange(true);
+    const body = range().untrack();
+    body.load("rowIndex,columnIndex,rowCount,columnCount");
+    const sample = body.getRow(0).untrack();
+    sample.load("values,formulas");
+    return { sheet, range, body, sample };
+  });
+  await context.sync();
+  return asked.map(({ sheet, range, body, sample }) => [
+    sheet.name,
+    { title: `The sheet "${sheet.name}"`, range, ...blockOf(body, sample) },
+  ]);
+}
+
+const blockOf = (body: Excel.Range, sample: Excel.Range) => ({
+  first: body.rowIndex,
+  left: body.columnIndex,
+  rowCount: body.rowCount,
+  columnCount: body.columnCount,
+  rowBytes: sentBytes([sample.values, sample.formulas]) + body.columnCount * 8,
+  values: [],
+  formulas: [],
+});
