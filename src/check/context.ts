@@ -120,19 +120,18 @@ export function overRows(
   rule: RowRule,
   some?: readonly number[],
 ): { readonly row: number; readonly finding: Finding }[] {
-  const found: { row: number; finding: Finding }[] = [];
+  const told: { row: number; finding: Finding }[] = [];
   const { rows, judged, aside } = table;
-  const count = some?.length ?? rows.length;
-  for (let at = 0; at < count; at++) {
-    const row = some ? (some[at] ?? -1) : at;
-    const stored = rows[row];
-    const computed = judged[row];
-    if (!stored || !computed || (aside.size > 0 && aside.has(row))) continue;
-    const findings = rule(row, stored, computed);
-    if (Array.isArray(findings)) for (const finding of findings) found.push({ row, finding });
-    else if (findings) found.push({ row, finding: findings });
-  }
-  return found;
+  const visit = (row: number) => {
+    const [stored, computed] = [rows[row], judged[row]];
+    if (!stored || !computed || aside.has(row)) return;
+    const findings = rule(row, stored, computed) ?? [];
+    if (Array.isArray(findings)) for (const finding of findings) told.push({ row, finding });
+    else told.push({ row, finding: findings });
+  };
+  if (some) some.forEach(visit);
+  else for (let row = 0; row < rows.length; row++) visit(row);
+  return told;
 }
 
 /** Runs a rule over the rows of one kind's tables. */

@@ -20,15 +20,15 @@ export function differences(
     (column) => column.role === role && table.at.has(column.id),
   );
   return (row, stored, judged) => {
-    const planned = table.given.get(table.keys[row] ?? "");
+    const planned = table.given.get(table.keys[row] ?? "") ?? stored;
     return overColumns(ours, (column) => {
       const { id, value, formula } = column;
       if (formula && !isStored(table, row, id)) return undefined;
-      const found = stored[id] ?? null;
-      const wanted = (value ? judged[id] : planned ? planned[id] : stored[id]) ?? null;
-      return agrees(found, wanted) || isErrorValue(found)
+      const held = stored[id] ?? null;
+      const wanted = (value ? judged : planned)[id] ?? null;
+      return agrees(held, wanted) || isErrorValue(held)
         ? undefined
-        : finding(row, column, found, wanted, judged);
+        : finding(row, column, held, wanted, judged);
     });
   };
 }

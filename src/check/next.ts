@@ -1,4 +1,4 @@
-import { isBlank, type RecordKind, verdictOf } from "../records/kind";
+import { isBlank, type RecordKind, type Row, verdictOf } from "../records/kind";
 import { KINDS } from "../records/kinds";
 import type { Context } from "./context";
 
@@ -14,55 +14,61 @@ export interface NextStep {
   readonly blockedBy: readonly { readonly kind: RecordKind; readonly open: number }[];
 }
 
+/** Rows of one record kind at one panel or section, of one stage. */
+interface Group {
+  readonly kind: RecordKind;
+  readonly object: string;
+  readonly stage: string;
+  missing: number;
+}
+
+const keyOf = (kind: string, object: string, stage = "") => [kind, object, stage].join("\u0000");
+
 /** The rows still to be read, in the order of the work, each with what must come before and has not passed. */
 export function nextSteps({ tables }: Context): NextStep[] {
+  /** How many rows have not passed: of a kind at an object, in all and by stage. */
   const open = new Map<string, number>();
-  const rows = (kind: string, object: string, of = "") => `${kind}\u0000${object}\u0000${of}`;
-  const missing = new Map<
-    string,
-    { kind: RecordKind; object: string; stage: string; count: number }
-  >();
-  const stageOf = (row: Readonly<Record<string, unknown>>) => String(row.stage ?? "");
+  const groups = new Map<string, Group>();
   for (const { kind, judged, aside } of tables)
-    for (const [index, row] of judged.entries()) {
-      if (aside.has(index)) continue;
-      const object = String(row.object ?? "");
-      const verdict = verdictOf(row);
-      if (isBlank(row.object) || verdict === "Not required") continue;
-      if (verdict !== "Pass")
-        for (const stage of new Set(["", stageOf(row)])) {
-          const key = rows(kind.id, object, stage);
-          open.set(key, (open.get(key) ?? 0) + 1);
-        }
-      if (verdict === "Missing") {
-        const key = rows(kind.id, object, stageOf(row));
-        const sofar = missing.get(key);
-        missing.set(key, {
-          kind,
-          object,
-          stage: stageOf(row),
-          count: (sofar?.count ?? 0) + 1,
-        });
-      }
-    }
+    for (const [index, row] of judged.entries())
+      if (!aside.has(index) && !isBlank(row.object)) countRow(kind, row, open, groups);
   const place = new Map(KINDS.map((kind, at) => [kind.id, at]));
-  return [...missing.values()]
-    .map(({ kind, object, stage: own, count }) => ({
-      kind,
-      object,
-      stage: own,
-      missing: count,
-      blockedBy: (kind.after ?? [])
-        .filter(({ stage }) => stage === undefined || stage === own)
-        .flatMap(({ kind: id, of }) => {
-          const before = KINDS.find((one) => one.id === id);
-          const count = open.get(rows(id, object, of ?? "")) ?? 0;
-          return before && count > 0 ? [{ kind: before, open: count }] : [];
-        }),
-    }))
+  return [...groups.values()]
+    .map((group) => ({ ...group, blockedBy: blocking(group, open) }))
     .sort(
-      (one, other) =>
-        (one.blockedBy.length > 0 ? 1 : 0) - (other.blockedBy.length > 0 ? 1 : 0) ||
-        (place.get(one.kind.id) ?? 0) - (place.get(other.kind.id) ?? 0),
+      (a, b) =>
+        Number(a.blockedBy.length > 0) - Number(b.blockedBy.length > 0) ||
+        (place.get(a.kind.id) ?? 0) - (place.get(b.kind.id) ?? 0),
     );
 }
+
+function countRow(
+  kind: RecordKind,
+  row: Row,
+  open: Map<string, number>,
+  groups: Map<string, Group>,
+): void {
+  const verdict = verdictOf(row);
+  if (verdict === "Pass" || verdict === "Not required") return;
+  const object = String(row.object);
+  const stage = String(row.stage ?? "");
+  for (const part of new Set(["", stage])) {
+    const key = keyOf(kind.id, object, part);
+    open.set(key, (open.get(key) ?? 0) + 1);
+  }
+  if (verdict !== "Missing") return;
+  const key = keyOf(kind.id, object, stage);
+  const group = groups.get(key) ?? { kind, object, stage, missing: 0 };
+  group.missing += 1;
+  groups.set(key, group);
+}
+
+/** The kinds that come before a group's and have rows that have not passed. */
+const blocking = ({ kind, object, stage }: Group, open: ReadonlyMap<string, number>) =>
+  (kind.after ?? [])
+    .filter((before) => before.stage === undefined || before.stage === stage)
+    .flatMap((before) => {
+      const earlier = KINDS.find(({ id }) => id === before.kind);
+      const count = open.get(keyOf(before.kind, object, before.of)) ?? 0;
+      return earlier && count > 0 ? [{ kind: earlier, open: count }] : [];
+    });

@@ -1,63 +1,81 @@
 import { said } from "../context";
 import type { Canonical, Ref } from "./canonical";
 
+/** How the columns and numbers of a formula of the user's own depart from ours. */
+interface Departure {
+  readonly own: Canonical;
+  readonly ours: Canonical;
+  /** Columns of ours that it does not take, and others that it takes. */
+  readonly lost: readonly string[];
+  readonly extra: readonly string[];
+  readonly newNumbers: readonly number[];
+  readonly lostNumbers: readonly number[];
+}
+
 /** What makes a formula of the user's own differ from ours, in words, each a predicate of the cell. */
 export function difference(
   own: Canonical,
   ours: Canonical,
   rowName: (offset: number) => string,
 ): string[] {
-  const away = own.refs.filter((ref) => ref.to === "cell" && !ref.fixed && ref.offset !== 0);
-  const fixed = own.refs.filter((ref) => ref.to === "cell" && ref.fixed);
   const [mine, theirs] = [headers(ours.refs), headers(own.refs)];
-  const lost = mine.filter((header) => !theirs.includes(header));
-  const extra = theirs.filter((header) => !mine.includes(header));
-  const newNumbers = unique(own.numbers.filter((one) => !ours.numbers.includes(one)));
-  const lostNumbers = ours.numbers.filter((one) => !own.numbers.includes(one));
+  const departure: Departure = {
+    own,
+    ours,
+    lost: mine.filter((header) => !theirs.includes(header)),
+    extra: theirs.filter((header) => !mine.includes(header)),
+    newNumbers: unique(own.numbers.filter((number) => !ours.numbers.includes(number))),
+    lostNumbers: ours.numbers.filter((number) => !own.numbers.includes(number)),
+  };
   const sameShape = own.text.length > 0 && shape(own) === shape(ours);
-  const named = (list: readonly string[]) => list.map((header) => `"${header}"`).join(", ");
   return [
-    ...unique(
-      away.map((ref) =>
-        ref.to === "cell" ? `takes "${ref.header}" of another row (${rowName(ref.offset)})` : "",
-      ),
-    ),
-    ...unique(
-      fixed.map((ref) =>
-        ref.to === "cell"
-          ? `takes "${ref.header}" from the one cell ${ref.text} on every row, held by a dollar sign`
-          : "",
-      ),
-    ),
-    ...unique(
-      own.refs.map((ref) =>
-        ref.to === "elsewhere" && ref.moves
-          ? `takes ${ref.text} from outside the row, which goes down with each row that the formula is filled to, as no dollar sign holds it`
-          : "",
-      ),
-    ).filter((text) => text !== ""),
-    ...(lost.length > 0 && extra.length > 0
-      ? [`takes ${named(extra)} in place of ${named(lost)}`]
-      : lost.length > 0 && newNumbers.length > 0
-        ? [`holds the fixed number ${newNumbers.map(said).join(", ")} in place of ${named(lost)}`]
-        : lost.length > 0 && own.refs.length > 0
-          ? [`does not take ${named(lost)}`]
-          : []),
-    ...(own.refs.length === 0
-      ? [
-          ours.refs.length === 0
-            ? `holds ${said(newNumbers[0])} fixed, in place of ${said(lostNumbers[0])}`
-            : `takes nothing from its row${newNumbers.length > 0 ? `: ${newNumbers.map(said).join(", ")} is fixed` : ""}`,
-        ]
-      : []),
-    ...(sameShape && newNumbers.length > 0 && lost.length === 0
-      ? [
-          `holds ${newNumbers.map(said).join(", ")} where ours holds ${lostNumbers.map(said).join(", ")}`,
-        ]
-      : []),
+    ...unique(own.refs.flatMap((ref) => misplaced(ref, rowName))),
+    ...otherColumns(departure),
+    ...nothingTaken(departure),
+    ...(sameShape ? otherNumbers(departure) : []),
     ...(sameShape ? turned(own, ours) : []),
   ];
 }
+
+const named = (list: readonly string[]) => list.map((header) => `"${header}"`).join(", ");
+const numbered = (list: readonly number[]) => list.map(said).join(", ");
+
+/** A reference that does not go to the cell's own row. */
+const misplaced = (ref: Ref, rowName: (offset: number) => string): string[] => {
+  if (ref.to === "elsewhere")
+    return ref.moves
+      ? [
+          `takes ${ref.text} from outside the row, which goes down with each row that the formula is filled to, as no dollar sign holds it`,
+        ]
+      : [];
+  if (ref.to !== "cell") return [];
+  if (ref.fixed)
+    return [
+      `takes "${ref.header}" from the one cell ${ref.text} on every row, held by a dollar sign`,
+    ];
+  return ref.offset === 0 ? [] : [`takes "${ref.header}" of another row (${rowName(ref.offset)})`];
+};
+
+const otherColumns = ({ own, lost, extra, newNumbers }: Departure): string[] => {
+  if (lost.length === 0) return [];
+  if (extra.length > 0) return [`takes ${named(extra)} in place of ${named(lost)}`];
+  if (newNumbers.length > 0)
+    return [`holds the fixed number ${numbered(newNumbers)} in place of ${named(lost)}`];
+  return own.refs.length > 0 ? [`does not take ${named(lost)}`] : [];
+};
+
+const nothingTaken = ({ own, ours, newNumbers, lostNumbers }: Departure): string[] => {
+  if (own.refs.length > 0) return [];
+  if (ours.refs.length === 0)
+    return [`holds ${said(newNumbers[0])} fixed, in place of ${said(lostNumbers[0])}`];
+  const fixed = newNumbers.length > 0 ? `: ${numbered(newNumbers)} is fixed` : "";
+  return [`takes nothing from its row${fixed}`];
+};
+
+const otherNumbers = ({ lost, newNumbers, lostNumbers }: Departure): string[] =>
+  newNumbers.length > 0 && lost.length === 0
+    ? [`holds ${numbered(newNumbers)} where ours holds ${numbered(lostNumbers)}`]
+    : [];
 
 /** Numbers and functions in a formula of the user's own that ours does without, where the rest tells no more. */
 export function additions(own: Canonical, ours: Canonical): string[] {

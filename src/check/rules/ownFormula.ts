@@ -45,23 +45,22 @@ function ofColumn(table: JudgedTable, { lineup }: Context, column: Column): Find
   const ref = tableReference(table.table.name, table.kind.columns);
   const ours = column.formula?.(ref, lineup);
   if (ours === undefined) return [];
-  const groups = new Map<string, Own[]>();
   const read = reader(table.table);
-  let rows = 0;
-  for (const row of table.rows.keys()) {
-    const formula = table.table.formula(row, at);
-    if (formula === undefined || table.aside.has(row)) continue;
-    rows++;
+  const formulas = [...table.rows.keys()].flatMap((row) => {
+    const formula = table.aside.has(row) ? undefined : table.table.formula(row, at);
+    return formula === undefined ? [] : [{ row, formula }];
+  });
+  const groups = new Map<string, Own[]>();
+  for (const { row, formula } of formulas) {
     if (formula === ours) continue;
     if (cellFormula(column, table.judged[row] ?? {}, ref, lineup) === undefined) continue;
     const [own, mine] = [read(formula, row), read(ours, row)];
     if (own.text === mine.text) continue;
-    const group = groups.get(own.text);
-    const found = { row, own, ours: mine, formula };
-    if (group) group.push(found);
-    else groups.set(own.text, [found]);
+    const group = groups.get(own.text) ?? [];
+    group.push({ row, own, ours: mine, formula });
+    groups.set(own.text, group);
   }
-  return [...groups.values()].flatMap((group) => ofGroup(table, column, group, rows));
+  return [...groups.values()].flatMap((group) => ofGroup(table, column, group, formulas.length));
 }
 
 /** Reads each formula once, however many rows it is filled down over. */
@@ -83,23 +82,25 @@ function ofGroup(
   group: readonly Own[],
   rows: number,
 ): Finding[] {
-  const shares = group.length * 2 > rows && rows > 1;
+  const isMost = group.length * 2 > rows && rows > 1;
   const named = group.length <= FEW ? group : group.slice(0, 1);
+  const differs = group.some(
+    ({ row }) => !agrees(table.rows[row]?.[column.id], table.judged[row]?.[column.id]),
+  );
+  const alone =
+    isMost || rows === group.length ? "" : " It is unlike its neighbours in the column.";
+  const further = group.length - named.length;
+  const more = further > 0 ? ` So do ${further} more rows of the column.` : "";
   return named.map(({ row, own, ours, formula }): Finding => {
     const told = difference(own, ours, (offset) => table.keys[row + offset] ?? "beyond the table");
-    const differs = group.some(
-      (one) => !agrees(table.rows[one.row]?.[column.id], table.judged[one.row]?.[column.id]),
-    );
     // A whole column of one's own that agrees may calculate in its own way.
-    const causes = told.length > 0 || (shares && !differs) ? told : additions(own, ours);
-    const more = group.length - named.length;
-    const alone =
-      !shares && rows > group.length ? " It is unlike its neighbours in the column." : "";
+    const causes = told.length > 0 || (isMost && !differs) ? told : additions(own, ours);
+    const why = causes.length > 0 ? `, which ${causes.join(", and ")}` : "";
     return {
       rule: "own-formula",
       weight: differs || causes.length > 0 ? "query" : "note",
       ...where(table, row, column.id),
-      message: `${rowName(table, row)}: "${column.header}" has a formula of its own${causes.length > 0 ? `, which ${causes.join(", and ")}` : ""}.${alone}${more > 0 ? ` So do ${more} more rows of the column.` : ""} It ${differs ? "does not come" : "comes"} to what the record computes (${shown(table.judged[row]?.[column.id])}).`,
+      message: `${rowName(table, row)}: "${column.header}" has a formula of its own${why}.${alone}${more} It ${differs ? "does not come" : "comes"} to what the record computes (${shown(table.judged[row]?.[column.id])}).`,
       found: `=${formula}`.slice(0, 200),
     };
   });

@@ -24,40 +24,86 @@ export const sameRun: Rule = {
   find: (table) => {
     const columns = measured(table);
     if (columns.length === 0) return [];
-    const groups = groupNames(table);
-    const chances = columns.map((column) => chancesIn(table, groups, column));
-    const found: Finding[] = [];
-    const said = new Set<number>();
+    const reckoning = reckoningOf(table, columns);
+    const told = new Set<number>();
     // One number alone tells no copy from chance.
-    for (const blocks of [partsOf(table), columns.length > 1 ? rowsOf(table) : []]) {
-      const pairs = (blocks.length * (blocks.length - 1)) / 2;
-      const seen = new Map<number, (readonly number[])[]>();
-      for (const rows of blocks) {
-        let [mark, count, expected] = [0, 0, pairs];
-        for (const row of rows)
-          for (let at = 0; at < columns.length; at++) {
-            const value = table.rows[row]?.[columns[at]?.id ?? ""];
-            if (isBlank(value)) continue;
-            mark = 3 * mark + (typeof value === "number" ? value : 1);
-            count += 1;
-            expected *= chances[at]?.get(groups[row] ?? "") ?? 1;
-          }
-        if (count < 2 || rows.some((row) => said.has(row))) continue;
-        const alike = seen.get(mark) ?? [];
-        const first = alike.find((one) => readsTheSame(table, columns, one, rows));
-        if (!first) seen.set(mark, [...alike, rows]);
-        if (!first || expected >= SELDOM) continue;
-        for (const row of rows) said.add(row);
-        found.push(finding(table, columns, rows, first, count, expected));
-      }
-    }
-    return found;
+    return [partsOf(table), columns.length > 1 ? rowsOf(table) : []].flatMap((blocks) =>
+      copiesAmong(blocks, reckoning, told).map((copy) => finding(reckoning, copy)),
+    );
   },
 };
 
+/** The readings of a table, and how likely two of them are the same by chance. */
+interface Reckoning {
+  readonly table: JudgedTable;
+  readonly columns: readonly Column[];
+  /** Of each row's readings in a column the chance that two are the same. */
+  readonly chance: (row: number, column: number) => number;
+}
+
+function reckoningOf(table: JudgedTable, columns: readonly Column[]): Reckoning {
+  const groups = groupNames(table);
+  const chances = columns.map((column) => chancesIn(table, groups, column));
+  return {
+    table,
+    columns,
+    chance: (row, column) => chances[column]?.get(groups[row] ?? "") ?? 1,
+  };
+}
+
+/** Rows that read as those before them do, and how many such copies chance would make. */
+interface Copy extends Counted {
+  readonly rows: readonly number[];
+  readonly first: readonly number[];
+}
+
+/** The blocks of rows that read as an earlier one; their rows are added to those that are told. */
+function copiesAmong(
+  blocks: readonly (readonly number[])[],
+  reckoning: Reckoning,
+  told: Set<number>,
+): Copy[] {
+  const pairs = (blocks.length * (blocks.length - 1)) / 2;
+  const sameMark = new Map<number, (readonly number[])[]>();
+  return blocks.flatMap((rows): Copy[] => {
+    const counted = countReadings(rows, reckoning, pairs);
+    if (counted.count < 2 || rows.some((row) => told.has(row))) return [];
+    const alike = sameMark.get(counted.mark) ?? [];
+    const first = alike.find((earlier) => readsTheSame(reckoning, earlier, rows));
+    if (!first) sameMark.set(counted.mark, [...alike, rows]);
+    if (!first || counted.expected >= SELDOM) return [];
+    for (const row of rows) told.add(row);
+    return [{ ...counted, rows, first }];
+  });
+}
+
+interface Counted {
+  /** Rows that read the same have the same mark. */
+  readonly mark: number;
+  readonly count: number;
+  /** How many such likenesses chance would make in the table. */
+  readonly expected: number;
+}
+
+function countReadings(
+  rows: readonly number[],
+  { table, columns, chance }: Reckoning,
+  pairs: number,
+): Counted {
+  let [mark, count, expected] = [0, 0, pairs];
+  for (const row of rows)
+    for (const [column, { id }] of columns.entries()) {
+      const value = table.rows[row]?.[id];
+      if (isBlank(value)) continue;
+      mark = 3 * mark + (typeof value === "number" ? value : 1);
+      count += 1;
+      expected *= chance(row, column);
+    }
+  return { mark, count, expected };
+}
+
 const readsTheSame = (
-  { rows }: JudgedTable,
-  columns: readonly Column[],
+  { table: { rows }, columns }: Reckoning,
   some: readonly number[],
   others: readonly number[],
 ): boolean =>
@@ -66,14 +112,7 @@ const readsTheSame = (
     columns.every(({ id }) => (rows[row]?.[id] ?? null) === (rows[others[at] ?? -1]?.[id] ?? null)),
   );
 
-function finding(
-  table: JudgedTable,
-  columns: readonly Column[],
-  rows: readonly number[],
-  first: readonly number[],
-  count: number,
-  expected: number,
-): Finding {
+function finding({ table, columns }: Reckoning, { rows, first, count, expected }: Copy): Finding {
   const [row = 0] = rows;
   const [earlier = 0] = first;
   const column = columns.find(({ id }) => !isBlank(table.rows[row]?.[id]))?.id ?? "";

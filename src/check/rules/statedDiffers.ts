@@ -42,24 +42,20 @@ export const statedDiffers: Rule = {
           cells.push({ ...cell, at, wanted: table.judged[at]?.[id] });
         }
     return [...columns].flatMap(([id, cells]) => {
-      const unlike = unlikeOthers(cells);
-      const found =
-        id === "result"
-          ? results(table, id, cells)
-          : SPREADS.has(id)
-            ? spreads(table, id, cells)
-            : id === "error"
-              ? errors(table, id, cells)
-              : numbers(table, id, cells, limitOf(table, id));
-      const told = new Set(found.map(({ address }) => address));
-      return [
-        ...found,
-        ...[...unlike].flatMap(([cell, most]) =>
-          told.has(placeOf(cell)) ? [] : [unlikeFinding(table, id, cell, most)],
-        ),
-      ];
+      const findings = departures(table, id, cells);
+      const told = new Set(findings.map(({ address }) => address));
+      const unlike = [...unlikeOthers(cells)].filter(([cell]) => !told.has(placeOf(cell)));
+      return [...findings, ...unlike.map(([cell, most]) => unlikeFinding(table, id, cell, most))];
     });
   },
+};
+
+/** What the cells of a column state and the record does not come to. */
+const departures = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] => {
+  if (id === "result") return results(table, id, cells);
+  if (SPREADS.has(id)) return spreads(table, id, cells);
+  if (id === "error") return errors(table, id, cells);
+  return numbers(table, id, cells, limitOf(table, id));
 };
 
 const placed = (table: JudgedTable, id: string, { at, row, column }: Cell) => ({
@@ -134,31 +130,42 @@ const numbers = (
   }
   // Cells that depart each in its own way have one cause, such as rows that were moved.
   const told = groups.size > SEVERAL && !isLimit ? [[...groups.values()].flat()] : groups.values();
-  return [...told].flatMap((group): Finding[] => {
-    const [first] = group;
-    if (!first) return [];
-    const [value, wanted] = [Number(first.value), Number(first.wanted)];
-    const isSofter = softer === "least" ? value < wanted : softer === "most" && value > wanted;
-    const judged: Row = table.judged[first.at] ?? {};
-    return [
-      {
-        ...placed(table, id, first),
-        weight: isSofter ? "stop" : isLimit ? "note" : "query",
-        message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; ${
-          isLimit
-            ? `its criterion gives ${shown(wanted)}, ${isSofter ? "which is stricter" : "and that is what it is judged by"}`
-            : `from the row's own reading it is ${shown(wanted)}, and the sheet has ${said(Number((value / wanted).toPrecision(3)))} times that`
-        }.${alsoAt(first, group)} ${
-          isLimit
-            ? "Put the criterion's limit there; a limit of the project's own belongs into the lineup, with its document."
-            : "Put right the factor or the cells it takes; another correction belongs into the lineup."
-        }`,
-        found: said(value),
-        expected: said(wanted),
-        source: isLimit ? String(judged.sources ?? "") : undefined,
-      },
-    ];
-  });
+  return [...told].map((group) =>
+    isLimit ? otherLimit(table, id, group, softer) : otherValue(table, id, group),
+  );
+};
+
+const otherLimit = (
+  table: JudgedTable,
+  id: string,
+  group: readonly Cell[],
+  softer: "most" | "least" | undefined,
+): Finding => {
+  const [first] = group as [Cell];
+  const [value, wanted] = [Number(first.value), Number(first.wanted)];
+  const isSofter = softer === "least" ? value < wanted : softer === "most" && value > wanted;
+  const judged: Row = table.judged[first.at] ?? {};
+  return {
+    ...placed(table, id, first),
+    weight: isSofter ? "stop" : "note",
+    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; its criterion gives ${shown(wanted)}, ${isSofter ? "which is stricter" : "and that is what it is judged by"}.${alsoAt(first, group)} Put the criterion's limit there; a limit of the project's own belongs into the lineup, with its document.`,
+    found: said(value),
+    expected: said(wanted),
+    source: String(judged.sources ?? ""),
+  };
+};
+
+const otherValue = (table: JudgedTable, id: string, group: readonly Cell[]): Finding => {
+  const [first] = group as [Cell];
+  const [value, wanted] = [Number(first.value), Number(first.wanted)];
+  const times = said(Number((value / wanted).toPrecision(3)));
+  return {
+    ...placed(table, id, first),
+    weight: "query",
+    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; from the row's own reading it is ${shown(wanted)}, and the sheet has ${times} times that.${alsoAt(first, group)} Put right the factor or the cells it takes; another correction belongs into the lineup.`,
+    found: said(value),
+    expected: said(wanted),
+  };
 };
 
 const SPREADS: ReadonlySet<string> = new Set(["spread", "poleSpread"]);
