@@ -1,8 +1,8 @@
 import { existsSync } from "node:fs";
 import { isOtherLineup } from "../lineup/isOtherLineup";
 import type { Lineup } from "../lineup/lineup";
-import { readLineup } from "../lineup/readLineup";
 import { howMany } from "../quantities/howMany";
+import { readLineup } from "../records/readLineup";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import { planFor } from "../sheets/plan";
 import { readMemory } from "../xlsx/correctPackage";

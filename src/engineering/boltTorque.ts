@@ -6,13 +6,13 @@ import { outside } from "./outside";
 /**
  * Tightening torque of a bolt, T = K · F · d, with a preload F of a share of the proof load A_s · S_p.
  *
- * A fallback only: the manufacturer's torque always comes first. A_s and S_p: ISO 898-1 (read); K
+ * A fallback only: the manufacturer's torque always comes first. A_s and S_p: ISO 898-1 and SAE J429 (`bolts.ts`); K
  * about 0.2 dry, 0.15 lubricated (practice). The share of 0.56 keeps dry 8.8 bolts from M8 to M16
  * inside gear makers' published ranges for busbar joints (17 to 21, 35 to 42, 50 to 70, 135 to
  * 170 N·m, read).
  *
- * @param size M8 to M24
- * @param grade 8.8, 10.9 or 12.9
+ * @param size M6 to M30, or 1/4 to 1 in UNC
+ * @param grade property class 4.6 to 12.9, or SAE 1 to SAE 8
  * @param friction nut factor K, 0.05 to 0.5
  * @param utilization share of the proof load, 0.1 to 0.9
  * @returns N·m; `wrong` for an unknown size or grade, `range` outside
@@ -27,9 +27,10 @@ export const boltTorque = (
   if (!Object.hasOwn(bolts, size))
     return refuse("wrong", `Bolt size must be one of ${Object.keys(bolts).join(", ")}.`);
   if (!Object.hasOwn(proofStress, grade))
-    return refuse("wrong", "Bolt grade must be one of 8.8, 10.9, 12.9.");
+    return refuse("wrong", `Bolt grade must be one of ${Object.keys(proofStress).join(", ")}.`);
   const { diameter, area } = bolts[size];
-  const proofLoad = area * proofStress[grade][diameter > 16 ? "large" : "small"];
+  const { upTo, small, large } = proofStress[grade];
+  const proofLoad = area * (diameter > upTo ? large : small);
   return (
     outside("Nut factor", friction, 0.05, 0.5, "") ??
     outside("Share of the proof load", utilization, 0.1, 0.9, "") ??

@@ -21,6 +21,7 @@ import { kneepoint } from "./kneepoint";
 import { limitfactor } from "./limitfactor";
 import { megohms } from "./megohms";
 import { polarization } from "./polarization";
+import { quantity } from "./quantity";
 import { ratioerror } from "./ratioerror";
 import { source } from "./source";
 import { spread } from "./spread";
@@ -53,6 +54,7 @@ export const functions: Readonly<Record<string, (...args: never[]) => unknown>> 
   LIMITFACTOR: limitfactor,
   MEGOHMS: megohms,
   POLARIZATION: polarization,
+  QUANTITY: quantity,
   RATIOERROR: ratioerror,
   SOURCE: source,
   SPREAD: spread,

@@ -104,6 +104,7 @@ export const sources: Readonly<
   LIMITFACTOR: [LIMIT_FACTOR],
   MEGOHMS: [OWN],
   POLARIZATION: [RATIOS],
+  QUANTITY: [OWN],
   RATIOERROR: [from("IEC 61869-1", "2007", "ratio error", "memory")],
   SOURCE: [OWN],
   SPREAD: [contactSpread.source],

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { type BoltGrade, type BoltSize, bolts, proofStress } from "../engineering/bolts";
+import { type BoltSize, boltNamed, bolts, gradeNamed } from "../engineering/bolts";
 import { type Curve, curves } from "../engineering/curves";
 import { CABLE_WAVES } from "../standards/cableTest";
 
@@ -130,7 +130,6 @@ export const meter = z.strictObject({
 
 const CURVES = ["definite", ...(Object.keys(curves) as Curve[])] as const;
 const BOLTS = Object.keys(bolts) as BoltSize[];
-const GRADES = Object.keys(proofStress) as BoltGrade[];
 
 /** One element of a protection relay, as set. */
 export const protectionElement = z.strictObject({
@@ -176,10 +175,13 @@ export const cable = z.strictObject({
 /** Bolted joints of one sort in a panel. */
 export const jointGroup = z.strictObject({
   name,
-  bolt: z.enum(BOLTS),
-  grade: z._default(z.enum(GRADES), "8.8"),
-  /** The maker's torque, N·m; without it the computed one serves as a fallback. */
+  /** Size with coarse thread: M12, or 1/2 in inches. */
+  bolt: z.pipe(z.pipe(z.string(), z.transform(boltNamed)), z.enum(BOLTS)),
+  /** Property class or grade: 8.8, A2-70, SAE 5, silicon bronze … */
+  grade: z._default(z.pipe(name, z.transform(gradeNamed)), "8.8"),
+  /** The maker's torque, in N·m or lbf·ft; without it and without the project's nothing is accepted. */
   torqueNm: z.optional(positive),
+  torqueLbfFt: z.optional(positive),
   document: z.optional(name),
 });
 

@@ -38,48 +38,12 @@ const panel = z.strictObject({
  */
 const ownCriterion = z.strictObject({
   from: z.enum(["maker", "project"]),
-  quantity: z.enum([
-    "insulation minimum MΩ",
-    "insulation test voltage V",
-    "withstand kV",
-    "withstand duration s",
-    "contact resistance µΩ",
-    "contact test current A",
-    "joint resistance µΩ",
-    "earthing resistance mΩ",
-    "torque N·m",
-    "torque tolerance %",
-    "ground bus resistance µΩ",
-    "accuracy limit factor",
-    "control wiring insulation MΩ",
-    "control wiring test voltage V",
-    "control wiring withstand kV",
-    "control wiring withstand duration s",
-    "polarization index",
-    "absorption ratio",
-    "current transformer ratio error %",
-    "transformer insulation MΩ",
-    "transformer test voltage V",
-    "cable insulation MΩ",
-    "cable test voltage V",
-    "cable sheath MΩ",
-    "cable withstand kV",
-    "cable withstand min",
-    "clearance in front mm",
-    "clearance behind mm",
-    "clearance at the sides mm",
-    "clearance above mm",
-    "level over 1 m mm",
-    "alignment of fronts mm",
-    "SF6 leak rate % a year",
-  ]),
+  /** Its name with its unit, as the record kinds declare it: `joint resistance µΩ`. */
+  quantity: name,
   value: positive,
   document: name,
   applies: z.optional(z.array(name).check(z.minLength(1))),
 });
-
-/** What a project or maker can set a criterion of its own for. */
-export const OWN_QUANTITIES = ownCriterion.shape.quantity.options;
 
 /** A lineup as it is described in a `*.lineup.json` file. */
 export const lineupSchema = z.strictObject({
@@ -149,7 +113,6 @@ export type Lineup = z.output<typeof lineupSchema>;
 export type Panel = Lineup["panels"][number];
 export type Instrument = Lineup["instruments"][number];
 export type OwnCriterion = Lineup["criteria"][number];
-export type OwnQuantity = OwnCriterion["quantity"];
 
 /** Names are the same when only case, spaces and punctuation differ. */
 export const sameName = (one: string, other: string): boolean => bare(one) === bare(other);

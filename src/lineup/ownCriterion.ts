@@ -1,5 +1,6 @@
-import { type Lineup, type OwnCriterion, type OwnQuantity, sameName } from "./lineup";
+import { type Lineup, type OwnCriterion, sameName } from "./lineup";
 import { panelOf } from "./panelOf";
+import { asQuantity } from "./quantityName";
 
 /** A limit of the maker's or project's own, and the document it stands in. */
 export type OwnLimit = Pick<OwnCriterion, "from" | "value" | "document">;
@@ -9,11 +10,12 @@ export type OwnLimit = Pick<OwnCriterion, "from" | "value" | "document">;
  * which case the standard's applies. Of one giver, a criterion made for the panel comes before one
  * made for its section or for all.
  *
+ * @param quantity its name with its unit; a criterion given in another unit is brought to it
  * @param object name of the panel or section
  */
 export function ownCriterion(
   lineup: Lineup,
-  quantity: OwnQuantity,
+  quantity: string,
   object: string,
 ): OwnCriterion | undefined {
   const ranked = rankedFor(lineup, quantity);
@@ -26,16 +28,19 @@ export function ownCriterion(
   );
 }
 
-const known = new WeakMap<Lineup, Map<OwnQuantity, readonly OwnCriterion[]>>();
+const known = new WeakMap<Lineup, Map<string, readonly OwnCriterion[]>>();
 
 /** The criteria of a quantity, the one that comes first in front. */
-function rankedFor(lineup: Lineup, quantity: OwnQuantity): readonly OwnCriterion[] {
-  const ofLineup = known.get(lineup) ?? new Map<OwnQuantity, readonly OwnCriterion[]>();
+function rankedFor(lineup: Lineup, quantity: string): readonly OwnCriterion[] {
+  const ofLineup = known.get(lineup) ?? new Map<string, readonly OwnCriterion[]>();
   known.set(lineup, ofLineup);
   const ranked =
     ofLineup.get(quantity) ??
     lineup.criteria
-      .filter((criterion) => criterion.quantity === quantity)
+      .flatMap((criterion) => {
+        const value = asQuantity(criterion.value, criterion.quantity, quantity);
+        return value === undefined ? [] : [{ ...criterion, quantity, value }];
+      })
       .sort((one, other) => rank(one) - rank(other));
   ofLineup.set(quantity, ranked);
   return ranked;

@@ -2,7 +2,7 @@ import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
 import * as z from "zod/mini";
 import { synonymFile } from "../intake/words/synonyms";
 import type { Lineup } from "../lineup/lineup";
-import { readLineup } from "../lineup/readLineup";
+import { readLineup } from "../records/readLineup";
 import { exportMapping } from "../sheets/exportMapping";
 import { lastIntake } from "../sheets/lastIntake";
 import { layoutMap } from "../sheets/layoutMap";

@@ -24,7 +24,7 @@ export function LineupStep({
 
   const open = (file: File) =>
     work.run(async () => {
-      const { readLineup } = await import("../lineup/readLineup");
+      const { readLineup } = await import("../records/readLineup");
       const read = readLineup(await file.text());
       if (read.ok) {
         setDraft(read.value);

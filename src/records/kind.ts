@@ -127,6 +127,10 @@ export interface Comparison {
    * falls away. A row of which nothing is left to accept it by is inconclusive.
    */
   readonly when?: string;
+  /** Id of a limit in whose place it stands: where that cell is not blank, the comparison falls away. */
+  readonly insteadOf?: string;
+  /** True where missing it asks for an explanation and is no failure by itself, as of a value that stands out from its like. */
+  readonly asks?: true;
 }
 
 /** What must have passed before: a kind, or its rows of one stage; for rows of one stage, or for all. */

@@ -49,3 +49,6 @@ export const KINDS: readonly RecordKind[] = [
   cable,
   functionTest,
 ];
+
+/** Ids of the record kinds, in the order of the work, by which a lineup names them. */
+export const RECORD_KINDS: readonly string[] = KINDS.map(({ id }) => id);

@@ -1,8 +1,44 @@
 import type { Lineup } from "../lineup/lineup";
-import { type OwnLimit, ownSourceText } from "../lineup/ownCriterion";
+import { type OwnLimit, ownCriterion, ownSourceText } from "../lineup/ownCriterion";
 import type { Result } from "../quantities/result";
 import { type Criterion, sourceText } from "../standards/criterion";
-import type { CellValue, Column, Row } from "./kind";
+import type { CellValue, Column, Own, OwnQuantity, Row } from "./kind";
+
+/** Looks for the maker's or project's own limit among the lineup's criteria, by one of these names. */
+export const ownOf = (...names: readonly (string | OwnQuantity)[]): Own => {
+  const quantities = names.map((one) => (typeof one === "string" ? { name: one } : one));
+  return Object.assign(
+    (row: Row, lineup: Lineup): OwnLimit | undefined =>
+      firstOf(quantities, ({ name, of }) =>
+        (of?.(row) ?? true) ? ownCriterion(lineup, name, String(row.object)) : undefined,
+      ),
+    { quantities },
+  );
+};
+
+/** A limit that is given in percent, as the fraction that its column holds. */
+export const asFraction = (own: Own): Own =>
+  Object.assign(
+    (row: Row, lineup: Lineup) => {
+      const found = own(row, lineup);
+      return found && { ...found, value: found.value / 100 };
+    },
+    { quantities: own.quantities },
+  );
+
+/** What a plate says, else the lineup's criteria. */
+export const plateOr = (plate: Own, own: Own): Own =>
+  Object.assign((row: Row, lineup: Lineup) => plate(row, lineup) ?? own(row, lineup), {
+    quantities: own.quantities,
+  });
+
+function firstOf<T, U>(all: readonly T[], find: (one: T) => U | undefined): U | undefined {
+  for (const one of all) {
+    const found = find(one);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
 
 /** The figure of a criterion as a cell; blank where the basis gives none. */
 export const limitOf = (found: Result<Criterion>): CellValue =>

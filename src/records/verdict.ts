@@ -14,10 +14,11 @@ import {
 
 /** The verdict of one comparison of a computed row; inconclusive where either side is not there. */
 export const compared = (comparison: Comparison, row: Row): Verdict => {
-  const { value, limit, lenient, sense, tolerance, unit } = comparison;
+  const { value, limit, lenient, sense, tolerance, unit, asks } = comparison;
   if (isBlank(row[value])) return "Inconclusive";
   const against = (id: string) => judged(row[value], row[id], sense, tolerance, unit);
   const verdict = against(limit);
+  if (asks && verdict === "Fail") return "Inconclusive";
   return verdict !== "Fail" || lenient === undefined || isBlank(row[lenient])
     ? verdict
     : against(lenient) === "Fail"
@@ -49,21 +50,32 @@ const comparisonsIn = (columns: readonly Column[]) => {
 };
 
 /** Whether a comparison has anything to compare in this row. */
-export const applies = ({ when, limit, excusable }: Comparison, row: Row): boolean =>
+export const applies = ({ when, limit, excusable, insteadOf }: Comparison, row: Row): boolean =>
   !(when !== undefined && isBlank(row[when])) &&
+  !(insteadOf !== undefined && !isBlank(row[insteadOf])) &&
   !(excusable === true && sameWord(row[limit], NOT_APPLICABLE));
 
 /** The formula's tests of which one being true makes the comparison fall away. */
-const fallsAwayBy = ({ when, limit, excusable }: Comparison, ref: Reference): string[] => [
-  ...(when === undefined ? [] : [blank(ref(when))]),
-  ...(excusable ? [`${ref(limit)}=${quoted(NOT_APPLICABLE)}`] : []),
-];
+const fallsAwayBy = (comparison: Comparison, ref: Reference): string[] => {
+  const { when, limit, excusable, insteadOf } = comparison;
+  return [
+    ...(when === undefined ? [] : [blank(ref(when))]),
+    ...(insteadOf === undefined ? [] : [isFilled(ref(insteadOf))]),
+    ...(excusable ? [`${ref(limit)}=${quoted(NOT_APPLICABLE)}`] : []),
+  ];
+};
 
 /** The formula's tests that all have to be true for the comparison to count. */
-const appliesBy = ({ when, limit, excusable }: Comparison, ref: Reference): string[] => [
-  ...(when === undefined ? [] : [`TRIM(${ref(when)})<>""`]),
-  ...(excusable ? [`${ref(limit)}<>${quoted(NOT_APPLICABLE)}`] : []),
-];
+const appliesBy = (comparison: Comparison, ref: Reference): string[] => {
+  const { when, limit, excusable, insteadOf } = comparison;
+  return [
+    ...(when === undefined ? [] : [isFilled(ref(when))]),
+    ...(insteadOf === undefined ? [] : [blank(ref(insteadOf))]),
+    ...(excusable ? [`${ref(limit)}<>${quoted(NOT_APPLICABLE)}`] : []),
+  ];
+};
+
+const isFilled = (cell: string): string => `TRIM(${cell})<>""`;
 
 const isMet = (comparison: Comparison, row: Row): boolean =>
   !applies(comparison, row) || compared(comparison, row) === "Pass";
@@ -194,7 +206,7 @@ function formulaOf(kind: Judging, ref: Reference): string {
   );
   const wrong = words.flatMap(({ id, words, asked }) =>
     words.map((word) =>
-      all([is(id, word), ...(asked === undefined ? [] : [`TRIM(${ref(asked)})<>""`])]),
+      all([is(id, word), ...(asked === undefined ? [] : [isFilled(ref(asked))])]),
     ),
   );
   return ifAny(wrong, '"Fail"', ifAny(exempt, '"Not required"', missing));
@@ -209,7 +221,11 @@ function measuredBy({ columns, words, accepted, enough }: Judging, ref: Referenc
     any([...fallsAwayBy(comparison, ref), `${byLimit(comparison, ref)}="Pass"`]);
   /** Whether a row may be left with nothing to accept it by. */
   const allMayFall =
-    accepted.length > 0 && accepted.every(({ when, excusable }) => when !== undefined || excusable);
+    accepted.length > 0 &&
+    accepted.every(
+      ({ when, excusable, insteadOf }) =>
+        when !== undefined || insteadOf !== undefined || excusable === true,
+    );
   const passed = [
     ...accepted.map(isMetBy),
     ...(allMayFall ? [any(accepted.map((one) => all(appliesBy(one, ref))))] : []),
@@ -225,9 +241,13 @@ function measuredBy({ columns, words, accepted, enough }: Judging, ref: Referenc
   const worst =
     only === undefined
       ? proof
-      : passed.length === 1 && only.lenient === undefined
+      : passed.length === 1 && only.lenient === undefined && !only.asks
         ? byLimit(only, ref)
-        : ifAny(accepted.filter(({ outright }) => !outright).map(fails), '"Fail"', proof);
+        : ifAny(
+            accepted.filter(({ outright, asks }) => !outright && !asks).map(fails),
+            '"Fail"',
+            proof,
+          );
   const unproved = enough.map((comparison) =>
     all([...appliesBy(comparison, ref), `${byLimit(comparison, ref)}<>"Pass"`]),
   );

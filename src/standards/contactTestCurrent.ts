@@ -24,6 +24,25 @@ const LEAST: Record<Basis, Criterion> = {
 };
 
 /**
+ * Least direct current for a four-wire measurement of a bolted bus joint, A: as for contacts under IEC; NETA
+ * asks for a low-resistance ohmmeter and prescribes no current, such meters have 10 A (practice).
+ *
+ * @example jointTestCurrent("NETA").value // 10
+ */
+export const jointTestCurrent = (basis: Basis): Criterion =>
+  basis === "IEC"
+    ? LEAST.IEC
+    : {
+        value: 10,
+        source: {
+          document: "Common practice",
+          edition: "",
+          place: "low-resistance ohmmeter on bolted joints, 10 A",
+          certainty: "practice",
+        },
+      };
+
+/**
  * Least direct current for a four-wire measurement of contact resistance, A.
  *
  * @example contactTestCurrent("IEC").value // 50

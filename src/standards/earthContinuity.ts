@@ -17,3 +17,19 @@ export const earthContinuity: Readonly<Record<"current" | "drop", Criterion>> = 
   current: { value: 30, source },
   drop: { value: 3, source },
 };
+
+/**
+ * Point-to-point resistance of grounding above which NETA asks for an investigation, mΩ: 0.5 Ω, no test current
+ * prescribed (ANSI/NETA ATS, grounding systems, memory).
+ *
+ * @example groundContinuity.value // 500
+ */
+export const groundContinuity: Criterion = {
+  value: 500,
+  source: {
+    document: "ANSI/NETA ATS",
+    edition: "2025",
+    place: "grounding systems, point-to-point resistance 0.5 Ω",
+    certainty: "memory",
+  },
+};

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { type BoltSize, bolts, proofStress } from "../../src/engineering/bolts";
 import { boltTorque } from "../../src/engineering/boltTorque";
 
@@ -51,8 +51,19 @@ describe("boltTorque", () => {
 
   it("knows its sizes and grades, and refuses odd factors", () => {
     expect(boltTorque("M13" as "M12", "8.8")).toMatchObject({ kind: "wrong" });
-    expect(boltTorque("M12", "4.6" as "8.8")).toMatchObject({ kind: "wrong" });
+    expect(boltTorque("M12", "A2-70" as "8.8")).toMatchObject({ kind: "wrong" });
     expect(boltTorque("M12", "8.8", 0)).toMatchObject({ kind: "range" });
     expect(boltTorque("M12", "8.8", 0.2, 1.2)).toMatchObject({ kind: "range" });
   });
+});
+
+// Stress areas, in², as four published tables print them: 1/2-13 0.1419, 5/8-11 0.226, 3/4-10 0.334; proof loads of SAE
+// J429, psi, as a fastener maker's table prints them: grade 5 to 1 in 85,000, grade 2 to 3/4 in 55,000.
+test.each([
+  ["1/2", "SAE 5", (0.2 * 0.56 * 0.1419 * 85_000 * 0.5) / 12],
+  ["5/8", "SAE 2", (0.2 * 0.56 * 0.226 * 55_000 * 0.625) / 12],
+  ["3/4", "SAE 8", (0.2 * 0.56 * 0.3345 * 120_000 * 0.75) / 12],
+] as const)("%s %s: %d lbf·ft", (size, grade, poundFeet) => {
+  const found = boltTorque(size, grade);
+  expect(found.ok && found.value / 1.355818 / poundFeet).toBeCloseTo(1, 2);
 });

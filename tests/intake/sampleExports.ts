@@ -5,7 +5,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Lineup } from "../../src/lineup/lineup";
-import { readLineup } from "../../src/lineup/readLineup";
 import { evaluate } from "../../src/records/evaluate";
 import { keyIds, type RecordKind, type Row } from "../../src/records/kind";
 import { cable } from "../../src/records/kinds/cable";
@@ -31,6 +30,7 @@ import { timing } from "../../src/records/kinds/timing";
 import { torque } from "../../src/records/kinds/torque";
 import { voltageTransformer } from "../../src/records/kinds/voltageTransformer";
 import { withstand } from "../../src/records/kinds/withstand";
+import { readLineup } from "../../src/records/readLineup";
 
 const folder = new URL("../../sample-workbooks/", import.meta.url);
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { readLineup } from "../../src/lineup/readLineup";
 import { USUAL_POINTS } from "../../src/lineup/settings";
+import { readLineup } from "../../src/records/readLineup";
 import { SAMPLE } from "../support/lineups";
 
 const read = (settings: object) =>

@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
-import { RECORD_KINDS } from "../../src/lineup/recordKinds";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
 import { longLineup } from "../support/lineups";
 
-test("a lineup can name every record kind, in the order of the work", () => {
-  expect(KINDS.map(({ id }) => id)).toEqual(RECORD_KINDS);
+test("no two kinds share an id, a sheet or a table", () => {
+  for (const name of ["id", "sheet", "table"] as const)
+    expect(new Set(KINDS.map((kind) => kind[name])).size).toBe(KINDS.length);
 });
 
 test("a kind left out needs no rows; the others keep theirs", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { readLineup } from "../../src/lineup/readLineup";
 import { evaluate } from "../../src/records/evaluate";
 import { KINDS } from "../../src/records/kinds";
+import { readLineup } from "../../src/records/readLineup";
 import { rowsOf } from "../../src/records/rowsOf";
 import { planFor } from "../../src/sheets/plan";
 import { reconcile } from "../../src/sheets/reconcile";

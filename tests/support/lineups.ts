@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { type Lineup, lineupSchema } from "../../src/lineup/lineup";
-import { readLineup } from "../../src/lineup/readLineup";
+import { readLineup } from "../../src/records/readLineup";
 
 export const SAMPLE = "sample-workbooks/harbour-substation.lineup.json";
 

@@ -1,8 +1,8 @@
 import type { Lineup } from "../../src/lineup/lineup";
-import { checkLineup } from "../../src/lineup/readLineup";
 import { evaluate } from "../../src/records/evaluate";
 import { type CellValue, type RecordKind, type Row, verdictOf } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
+import { checkLineup } from "../../src/records/readLineup";
 import { rowsOf } from "../../src/records/rowsOf";
 
 /** Cells of a row by column id, as a person types them; days as ISO dates. */

@@ -1,7 +1,7 @@
 import type { FieldErrors, FieldValues, Resolver } from "react-hook-form";
 import { set } from "react-hook-form";
-import { checkLineup } from "../../lineup/readLineup";
 import { USUAL_POINTS } from "../../lineup/settings";
+import { checkLineup } from "../../records/readLineup";
 
 /** What a lineup starts as. */
 export const NEW_LINEUP: FieldValues = {

@@ -1,10 +1,9 @@
 import { bolts, proofStress } from "../../engineering/bolts";
 import { curves } from "../../engineering/curves";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
-import { OWN_QUANTITIES } from "../../lineup/lineup";
-import { RECORD_KINDS } from "../../lineup/recordKinds";
 import { ITEM_KINDS, POINT_TYPES } from "../../lineup/settings";
-import { KINDS } from "../../records/kinds";
+import { KINDS, RECORD_KINDS } from "../../records/kinds";
+import { OWN_QUANTITIES } from "../../records/ownQuantities";
 import { CABLE_WAVES } from "../../standards/cableTest";
 import { BASES } from "../../standards/criterion";
 

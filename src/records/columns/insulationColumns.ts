@@ -1,9 +1,8 @@
-import type { Lineup, OwnQuantity } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
+import type { Lineup } from "../../lineup/lineup";
 import { bounded } from "../../quantities/bounded";
 import type { Criterion } from "../../standards/criterion";
 import { type Column, type Comparison, isBlank, type Row } from "../kind";
-import { sourceOf } from "../limits";
+import { ownOf, sourceOf } from "../limits";
 import { onPaper } from "../onPaper";
 import { quantity } from "../quantity";
 import { blank, gear } from "./common";
@@ -12,16 +11,13 @@ const NOT_READ = "not read";
 
 /** A limit of a row: the maker's or project's own criterion, else the standard's or practice's. */
 export interface Limit {
-  readonly own: OwnQuantity;
+  readonly own: string;
   readonly standard: (lineup: Lineup) => Criterion;
 }
 
-export const ownLimit = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, quantity, String(row.object));
-
 /** Source of a limit in one line. */
 export const limitSource = ({ own, standard }: Limit, row: Row, lineup: Lineup): string =>
-  sourceOf(ownLimit(own)(row, lineup) ?? standard(lineup));
+  sourceOf(ownOf(own)(row, lineup) ?? standard(lineup));
 
 export const insulationAccepted: Comparison = {
   value: "insulation",
@@ -54,7 +50,7 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     role: "limit",
     width: 9,
     unit: "V",
-    own: ownLimit(testVoltage.own),
+    own: ownOf(testVoltage.own),
     formula: (_ref, lineup) => String(testVoltage.standard(lineup).value),
     value: (_row, lineup) => testVoltage.standard(lineup).value,
   },
@@ -94,7 +90,7 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     width: 9,
     unit: "MΩ",
     format: "0.0##",
-    own: ownLimit(minimum.own),
+    own: ownOf(minimum.own),
     formula: (_ref, lineup) => String(minimum.standard(lineup).value),
     value: (_row, lineup) => minimum.standard(lineup).value,
   },

@@ -12,7 +12,6 @@ import {
   insulationEnough,
   type Limit,
   limitSource,
-  ownLimit,
 } from "../columns/insulationColumns";
 import {
   type Column,
@@ -22,7 +21,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, sourceOf, sources } from "../limits";
+import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { onPaper } from "../onPaper";
 import { quantity } from "../quantity";
 import { verdictBy } from "../verdict";
@@ -31,9 +30,9 @@ const NOT_READ = "not read";
 
 const minimum: Limit = { own: "cable insulation MΩ", standard: () => cableMinimum };
 const testVoltage: Limit = { own: "cable test voltage V", standard: () => cableTestVoltage };
-const ownSheath = ownLimit("cable sheath MΩ");
-const ownkV = ownLimit("cable withstand kV");
-const ownMinutes = ownLimit("cable withstand min");
+const ownSheath = ownOf("cable sheath MΩ");
+const ownkV = ownOf("cable withstand kV");
+const ownMinutes = ownOf("cable withstand min");
 
 const waveOf = (row: Row): CableWave | undefined =>
   CABLE_WAVES.find((wave) => wave === String(row.wave ?? "").toUpperCase());

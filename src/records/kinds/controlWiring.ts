@@ -1,5 +1,4 @@
-import type { Lineup, OwnQuantity, Panel } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
+import type { Lineup, Panel } from "../../lineup/lineup";
 import { bounded } from "../../quantities/bounded";
 import { controlMinimum, controlSeconds, controlTestVoltage } from "../../standards/controlWiring";
 import { withstandTolerance } from "../../standards/withstandTolerance";
@@ -7,16 +6,14 @@ import { withstandVoltage } from "../../standards/withstandVoltage";
 import { answered, blank, closing, gear, NOT_OK, OK, quoted, trail } from "../columns/common";
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { limitOf, sourceOf, sources } from "../limits";
+import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { quantity } from "../quantity";
 import { verdictBy } from "../verdict";
 
-const own = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, quantity, String(row.object));
-const ownMinimum = own("control wiring insulation MΩ");
-const ownTestVoltage = own("control wiring test voltage V");
-const ownWithstand = own("control wiring withstand kV");
-const ownSeconds = own("control wiring withstand duration s");
+const ownMinimum = ownOf("control wiring insulation MΩ");
+const ownTestVoltage = ownOf("control wiring test voltage V");
+const ownWithstand = ownOf("control wiring withstand kV");
+const ownSeconds = ownOf("control wiring withstand duration s");
 
 const minimum = ({ ratings }: Lineup) => controlMinimum(ratings.controlV ?? 0);
 const standard = (row: Row, { basis }: Lineup) =>

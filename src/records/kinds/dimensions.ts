@@ -1,16 +1,23 @@
-import type { Lineup, OwnQuantity } from "../../lineup/lineup";
-import { type OwnLimit, ownCriterion } from "../../lineup/ownCriterion";
+import type { Lineup } from "../../lineup/lineup";
+import type { OwnLimit } from "../../lineup/ownCriterion";
 import { panelOf } from "../../lineup/panelOf";
 import { isFor, ownItems } from "../columns/checkItems";
 import { closing, LINEUP, trail } from "../columns/common";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { sourceOf, sources } from "../limits";
+import {
+  type Column,
+  type Comparison,
+  isBlank,
+  type Own,
+  type RecordKind,
+  type Row,
+} from "../kind";
+import { ownOf, sourceOf, sources } from "../limits";
 import { verdictBy } from "../verdict";
 
 /** What is measured of a lineup as it stands, and the criterion that limits it: common practice. */
 const USUAL: readonly {
   readonly item: string;
-  readonly quantity: OwnQuantity;
+  readonly quantity: string;
   readonly end: "least" | "most";
   readonly each: "lineup" | "panel";
 }[] = [
@@ -35,14 +42,27 @@ const USUAL: readonly {
 type End = "least" | "most";
 
 /** A limit that the lineup gives: with an item of the project's own, or as a criterion. */
-const givenLimit = (end: End) => (row: Row, lineup: Lineup) => {
+const givenLimit = (end: End): Own =>
+  Object.assign((row: Row, lineup: Lineup) => drawn(end, row, lineup) ?? usual[end](row, lineup), {
+    quantities: usual[end].quantities,
+  });
+
+/** The criteria for what is usually measured. */
+const usualLimit = (end: End): Own =>
+  ownOf(
+    ...USUAL.filter((one) => one.end === end).map(({ item, quantity }) => ({
+      name: quantity,
+      of: ({ part }: Row) => part === item,
+    })),
+  );
+const usual = { least: usualLimit("least"), most: usualLimit("most") };
+
+const drawn = (end: End, row: Row, lineup: Lineup): OwnLimit | undefined => {
   const panel = panelOf(lineup, String(row.object));
   const own = ownItems(lineup, "dimensions").find(
     (one) => one.item === row.part && panel && isFor(one, panel),
   );
-  if (own) return limitOf(own[end], own.document);
-  const usual = USUAL.find(({ item }) => item === row.part);
-  return usual?.end === end ? ownCriterion(lineup, usual.quantity, String(row.object)) : undefined;
+  return own && limitOf(own[end], own.document);
 };
 const limitOf = (value: number | undefined, document: string): OwnLimit | undefined =>
   value === undefined ? undefined : { from: "project", value, document };

@@ -1,14 +1,22 @@
 import { earthResistance } from "../../engineering/earthResistance";
 import { busSections } from "../../lineup/busbar";
 import type { Lineup } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
 import { deviceName } from "../../lineup/plate";
-import { earthContinuity } from "../../standards/earthContinuity";
+import { contactSpread } from "../../standards/contactSpread";
+import type { Criterion } from "../../standards/criterion";
+import { earthContinuity, groundContinuity } from "../../standards/earthContinuity";
 import { tidy } from "../../standards/tidy";
 import { blank, closing, gear, trail } from "../columns/common";
 import { figure } from "../figure";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { sourceOf, sources } from "../limits";
+import {
+  type Column,
+  type Comparison,
+  isBlank,
+  NOT_APPLICABLE,
+  type RecordKind,
+  type Row,
+} from "../kind";
+import { asFraction, ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
 
@@ -17,14 +25,40 @@ const { current, drop } = earthContinuity;
 const MOST = tidy((drop.value / current.value) * 1000);
 const NOT_COMPUTED = "not computed";
 
-const ownLimit = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "earthing resistance mΩ", String(row.object));
+const EARTH_BAR = "Earth bar";
+const isBar = (row: Row) => row.part === EARTH_BAR;
+
+const ownLimit = ownOf({ name: "ground bus resistance mΩ", of: isBar }, "earthing resistance mΩ");
+const ownCurrent = ownOf("earthing test current A");
+const ownSpread = asFraction(ownOf({ name: "ground bus spread %", of: isBar }));
+
+/** The criterion of the basis: for what is earthed through hinges, contacts and frames, not for the bar itself. */
+const standard = (row: Row, { basis }: Lineup) =>
+  isBar(row) ? undefined : basis === "IEC" ? dropAsResistance : groundContinuity;
+const dropAsResistance: Criterion = { value: MOST, source: drop.source };
+
+const standardCurrent = (row: Row, { basis }: Lineup) =>
+  !isBar(row) && basis === "IEC" ? current : undefined;
 
 const accepted: readonly Comparison[] = [
-  { value: "resistance", limit: "maximum", unit: "mΩ", sense: "most" },
+  { value: "resistance", limit: "maximum", unit: "mΩ", sense: "most", when: "maximum" },
+  {
+    value: "spread",
+    limit: "spreadMost",
+    sense: "most",
+    excusable: true,
+    insteadOf: "maximum",
+    asks: true,
+  },
 ];
 const enough: readonly Comparison[] = [
-  { value: "testCurrent", limit: "testCurrentLeast", unit: "A", sense: "least" },
+  {
+    value: "testCurrent",
+    limit: "testCurrentLeast",
+    unit: "A",
+    sense: "least",
+    excusable: true,
+  },
 ];
 
 const columns: readonly Column[] = [
@@ -46,8 +80,9 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 9,
     unit: "A",
-    formula: () => String(current.value),
-    value: () => current.value,
+    own: ownCurrent,
+    help: "n/a where the basis prescribes none: a micro-ohmmeter of 10 A serves.",
+    value: (row, lineup) => standardCurrent(row, lineup)?.value ?? NOT_APPLICABLE,
   },
   {
     id: "reading",
@@ -87,18 +122,68 @@ const columns: readonly Column[] = [
     width: 10,
     unit: "mΩ",
     own: ownLimit,
-    formula: () => String(MOST),
-    value: () => MOST,
+    help: "Where the lineup gives none for an earth bar, type the project's value here; without it the bars are compared with each other.",
+    value: (row, lineup) => standard(row, lineup)?.value ?? row.maximum ?? null,
+  },
+  {
+    id: "spread",
+    header: "Above lowest",
+    role: "computed",
+    width: 9,
+    format: "0 %",
+    help: "Of earth bars: above the lowest of them. More than 50 % asks for an explanation.",
+    formula: (ref) => {
+      const like = (place: number) =>
+        `_xlfn.AGGREGATE(15,6,${ref.all("resistance")}/((${ref.all("part")}=${ref("part")})*(${ref.all("resistance")}>0)),${place})`;
+      return `IF(AND(${ref("part")}="${EARTH_BAR}",N(${ref("resistance")})>0),IFERROR(${ref("resistance")}/${like(1)}-1+0*${like(2)},""),"")`;
+    },
+    survey: lowestBar,
+    value: (row, _lineup, lowest) => {
+      const least = lowest.get(EARTH_BAR);
+      return isBar(row) && typeof row.resistance === "number" && row.resistance > 0 && least
+        ? row.resistance / least - 1
+        : null;
+    },
+    working: ({ resistance, spread }) =>
+      typeof resistance === "number" && typeof spread === "number"
+        ? `${figure(resistance)} mΩ ÷ ${figure(resistance / (1 + spread))} mΩ (lowest) − 1 = ${figure(spread * 100)} %`
+        : "",
+  },
+  {
+    id: "spreadMost",
+    header: "Asks above",
+    role: "limit",
+    width: 8,
+    own: ownSpread,
+    value: (row) => (isBar(row) ? contactSpread.value : NOT_APPLICABLE),
   },
   sources((row, lineup) => [
+    ["maximum", maximumSource(row, lineup)],
     [
-      "maximum",
-      sourceOf(ownLimit(row, lineup)) || `${drop.value} V at ${current.value} A: ${sourceOf(drop)}`,
+      "test A",
+      sourceOf(ownCurrent(row, lineup) ?? standardCurrent(row, lineup)) || "none prescribed",
     ],
-    ["test A", sourceOf(current)],
   ]),
   ...trail(),
 ];
+
+function maximumSource(row: Row, lineup: Lineup): string {
+  const own = sourceOf(ownLimit(row, lineup));
+  if (own !== "") return own;
+  if (isBar(row))
+    return `none given: type the project's value here; without it compared with the other sections' bars, ${sourceOf(contactSpread)}`;
+  return lineup.basis === "IEC"
+    ? `${drop.value} V at ${current.value} A: ${sourceOf(drop)}`
+    : sourceOf(groundContinuity);
+}
+
+/** Least resistance of the earth bars, where two or more are measured. */
+function lowestBar(rows: readonly Row[]): ReadonlyMap<string, number> {
+  const measured = rows.flatMap((row) =>
+    isBar(row) && typeof row.resistance === "number" && row.resistance > 0 ? [row.resistance] : [],
+  );
+  return new Map(measured.length > 1 ? [[EARTH_BAR, Math.min(...measured)]] : []);
+}
 
 /** Continuity of the earthing circuit: each panel's earthed parts, and each section's earth bar. */
 export const earthing: RecordKind = {
@@ -121,7 +206,7 @@ export const earthing: RecordKind = {
         (part): Row => ({ object: designation, part }),
       ),
     ),
-    ...busSections(lineup).map((object): Row => ({ object, part: "Earth bar" })),
+    ...busSections(lineup).map((object): Row => ({ object, part: EARTH_BAR })),
   ],
   accepted,
   enough,

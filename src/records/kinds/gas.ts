@@ -1,6 +1,5 @@
 import { type GasReference, gasPressure } from "../../engineering/gasPressure";
 import type { Lineup } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
 import { gasContact } from "../../standards/gasContact";
 import { gasFilling } from "../../standards/gasFilling";
@@ -8,7 +7,7 @@ import { gasLeak } from "../../standards/gasLeak";
 import { answered, blank, closing, gear, trail } from "../columns/common";
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { sourceOf, sources, TO_TYPE } from "../limits";
+import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
 
@@ -48,8 +47,7 @@ const accepted: readonly Comparison[] = [
   { value: "leak", limit: "leakMost", unit: "%", sense: "most", when: "leak" },
 ];
 
-const ownLeak = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "SF6 leak rate % a year", String(row.object));
+const ownLeak = ownOf("SF6 leak rate % a year");
 
 const contactPoint = (id: string, header: string, what: string): Column => ({
   id,

@@ -1,10 +1,9 @@
 import { absorptionRatio, polarizationIndex } from "../../engineering/ratios";
 import { busSections } from "../../lineup/busbar";
-import type { Lineup, OwnQuantity } from "../../lineup/lineup";
+import type { Lineup } from "../../lineup/lineup";
 import { ownCriterion } from "../../lineup/ownCriterion";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
-import { ownLimit } from "../columns/insulationColumns";
 import { ratio } from "../columns/insulationRatio";
 import {
   type CellValue,
@@ -14,13 +13,13 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, sourceOf, sources } from "../limits";
+import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { verdictBy } from "../verdict";
 
-const INDEX: OwnQuantity = "polarization index";
-const RATIO: OwnQuantity = "absorption ratio";
-const ownTestVoltage = ownLimit("insulation test voltage V");
+const INDEX = "polarization index";
+const RATIO = "absorption ratio";
+const ownTestVoltage = ownOf("insulation test voltage V");
 
 /** The project asks for a curve of what it sets a least index or ratio for; nothing else needs one. */
 const isAsked = (lineup: Lineup, object: string) =>
@@ -47,12 +46,12 @@ const after = (id: string, time: string, need?: "reading"): Column => ({
   ...(need ? { need } : { help: "For the curve; may stay blank." }),
 });
 
-const least = (id: string, header: string, quantity: OwnQuantity): Column => ({
+const least = (id: string, header: string, quantity: string): Column => ({
   id,
   header,
   role: "limit",
   width: 9,
-  own: ownLimit(quantity),
+  own: ownOf(quantity),
   help: "The project's own; n/a where it sets none.",
   value: (): CellValue => NOT_APPLICABLE,
 });
@@ -130,8 +129,8 @@ const columns: readonly Column[] = [
   },
   least("indexLeast", "Least index", INDEX),
   sources((row, lineup) => [
-    ["index", sourceOf(ownLimit(INDEX)(row, lineup)) || "none set"],
-    ["ratio", sourceOf(ownLimit(RATIO)(row, lineup)) || "none set"],
+    ["index", sourceOf(ownOf(INDEX)(row, lineup)) || "none set"],
+    ["ratio", sourceOf(ownOf(RATIO)(row, lineup)) || "none set"],
     ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(row, lineup))],
   ]),
   ...trail(),

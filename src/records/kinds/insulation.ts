@@ -1,8 +1,7 @@
 import { insulationCorrect } from "../../engineering/insulationCorrect";
 import { absorptionRatio, polarizationIndex } from "../../engineering/ratios";
 import { busSections } from "../../lineup/busbar";
-import type { Lineup, OwnQuantity } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
+import type { Lineup } from "../../lineup/lineup";
 import { deviceName } from "../../lineup/plate";
 import { bounded } from "../../quantities/bounded";
 import { insulationMinimum } from "../../standards/insulationMinimum";
@@ -12,7 +11,7 @@ import { ratio, ratioWorking } from "../columns/insulationRatio";
 import { figure } from "../figure";
 import { judged } from "../judged";
 import { isBlank, type RecordKind, type Row } from "../kind";
-import { limitOf, sourceOf, sources } from "../limits";
+import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly, quantity } from "../quantity";
 
 const EARTHED = PHASES.map((phase) => `${phase}-E`);
@@ -21,10 +20,8 @@ const OPEN = PHASES.map((phase) => `${phase} open`);
 const STAGES = ["before", "after"] as const;
 const NOT_CORRECTED = "not corrected";
 
-const own = (quantity: OwnQuantity) => (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, quantity, String(row.object));
-const ownMinimum = own("insulation minimum MΩ");
-const ownTestVoltage = own("insulation test voltage V");
+const ownMinimum = ownOf("insulation minimum MΩ");
+const ownTestVoltage = ownOf("insulation test voltage V");
 
 const standardMinimum = (row: Row, { basis }: Lineup) =>
   insulationMinimum(Number(row.ratedkV), basis);

@@ -1,27 +1,55 @@
-import type { BoltGrade, BoltSize } from "../../engineering/bolts";
+import { type BoltGrade, type BoltSize, boltNamed, gradeNamed } from "../../engineering/bolts";
 import { boltTorque } from "../../engineering/boltTorque";
 import type { Lineup } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
+import { convert } from "../../quantities/convert";
+import { jointTorque } from "../../standards/jointTorque";
+import { tidy } from "../../standards/tidy";
 import { torqueTolerance } from "../../standards/torqueTolerance";
-import { blank, closing, gear, trail } from "../columns/common";
+import { blank, closing, gear, quoted, trail } from "../columns/common";
 import { figure } from "../figure";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { sourceOf, sources } from "../limits";
+import {
+  type CellValue,
+  type Column,
+  type Comparison,
+  isBlank,
+  type RecordKind,
+  type Row,
+} from "../kind";
+import { ownOf, sourceOf, sources } from "../limits";
+import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
 
 const NOT_COMPUTED = "not computed";
+/** One pound-force foot, N·m (NIST SP 811). */
+const LBF_FT = 1.3558179483314;
 
-const ownTolerance = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "torque tolerance %", String(row.object));
+const ownTolerance = ownOf("torque tolerance %");
+/** The project's or maker's torque for a panel, where the joint has none of its maker's. */
+const ownTorque = ownOf({ name: "torque N·m", of: ({ makersNm }) => typeof makersNm !== "number" });
 
-const fallback = (row: Row) =>
-  boltTorque(String(row.bolt) as BoltSize, String(row.grade) as BoltGrade);
+const computedNm = ({ bolt, grade }: Row) =>
+  boltTorque(
+    boltNamed(String(bolt ?? "")) as BoltSize,
+    gradeNamed(String(grade ?? "")) as BoltGrade,
+  );
 
-/** Where the required torque comes from: the maker's document, or the computed fallback, which says so. */
-const requiredSource = (row: Row): string => {
+/** NETA's table, for a joint that neither maker nor project gives a torque for. */
+const tabulated = ({ bolt, grade }: Row, { basis }: Lineup) =>
+  basis === "NETA" ? jointTorque(boltNamed(String(bolt ?? "")), String(grade ?? "")) : undefined;
+
+const newtonMetres = (poundFeet: number): number => {
+  const found = convert(poundFeet, "lbf·ft", "N·m");
+  return found.ok ? tidy(found.value) : poundFeet * LBF_FT;
+};
+
+/** Where the required torque comes from; a computed one accepts nothing. */
+const requiredSource = (row: Row, lineup: Lineup): string => {
   if (typeof row.makersNm === "number")
     return isBlank(row.document) ? "maker's value, document not named" : `${row.document} (maker)`;
-  return `computed fallback from ISO 898-1 proof load, nut factor 0.2 dry (practice); NOT the maker's: ask for the maker's torque`;
+  const own = sourceOf(ownTorque(row, lineup));
+  const found = tabulated(row, lineup);
+  if (own !== "" || found?.ok) return own || sourceOf(found);
+  return "none given: ask for the maker's torque, or give the project's in the lineup; a computed one accepts nothing";
 };
 
 const accepted: readonly Comparison[] = [
@@ -46,20 +74,54 @@ const columns: readonly Column[] = [
   { id: "makersNm", header: "Maker's N·m", role: "given", width: 9, unit: "N·m" },
   { id: "document", header: "Maker's document", role: "given", width: 24 },
   {
+    id: "computedNm",
+    header: "Computed N·m",
+    role: "computed",
+    width: 9,
+    unit: "N·m",
+    format: "0.0",
+    help: "From the proof load of a dry steel bolt: a check of the order of magnitude, which accepts nothing.",
+    formula: (ref) =>
+      `IFERROR(${gear("BOLTTORQUE", `TRIM(${ref("bolt")})`, `TRIM(${ref("grade")})`)},"")`,
+    value: (row) => {
+      const found = computedNm(row);
+      return found.ok ? found.value : null;
+    },
+    working: ({ bolt, grade, computedNm: value }) =>
+      typeof value === "number"
+        ? `0.2 × 0.56 × proof load of ${bolt}, ${grade}, × its diameter = ${figure(value)} N·m`
+        : "",
+  },
+  {
     id: "required",
     header: "Required N·m",
     role: "limit",
     width: 9,
     unit: "N·m",
     format: "0.0",
-    help: "The maker's; where the lineup gives none, computed for a dry steel bolt as a fallback.",
-    formula: (ref) =>
-      `IF(ISNUMBER(${ref("makersNm")}),${ref("makersNm")},IFERROR(${gear("BOLTTORQUE", ref("bolt"), ref("grade"))},""))`,
-    value: (row) => {
+    own: ownTorque,
+    help: "The maker's; else the project's; else, in American practice, NETA's table by size and grade. Without any of them the joint is not accepted.",
+    value: (row, lineup): CellValue => {
       if (typeof row.makersNm === "number") return row.makersNm;
-      const computed = fallback(row);
-      return computed.ok ? computed.value : null;
+      const found = tabulated(row, lineup);
+      return found?.ok ? newtonMetres(found.value.value) : null;
     },
+  },
+  {
+    id: "requiredLbfFt",
+    header: "Required lbf·ft",
+    role: "computed",
+    width: 9,
+    unit: "lbf·ft",
+    format: "0.0",
+    formula: (ref, { basis }) =>
+      basis === "NETA" ? `IF(ISNUMBER(${ref("required")}),${ref("required")}/${LBF_FT},"")` : '""',
+    value: ({ required }, { basis }) =>
+      basis === "NETA" && typeof required === "number" ? required / LBF_FT : null,
+    working: ({ required, requiredLbfFt }) =>
+      typeof requiredLbfFt === "number"
+        ? `${figure(required)} N·m ÷ ${figure(LBF_FT)} = ${figure(requiredLbfFt)} lbf·ft`
+        : "",
   },
   {
     id: "tolerance",
@@ -72,7 +134,7 @@ const columns: readonly Column[] = [
     value: () => torqueTolerance.value,
   },
   sources((row, lineup) => [
-    ["required", requiredSource(row)],
+    ["required", requiredSource(row, lineup)],
     ["tolerance", sourceOf(ownTolerance(row, lineup) ?? torqueTolerance)],
   ]),
   {
@@ -83,7 +145,7 @@ const columns: readonly Column[] = [
     unit: "N·m",
     accepts: { type: "number", least: 0, most: 2000 },
     need: "reading",
-    help: "What the wrench was set to or showed, for every bolt of the group. The wrench goes under Instrument: it has a calibration too.",
+    help: "In N·m, or as written: 48 lbf·ft. What the wrench was set to or showed, for every bolt of the group. The wrench goes under Instrument: it has a calibration too.",
   },
   {
     id: "deviation",
@@ -93,16 +155,17 @@ const columns: readonly Column[] = [
     unit: "%",
     format: "0.0",
     formula: (ref) =>
-      `IF(OR(${blank(ref("applied"))},${blank(ref("required"))}),"",IF(AND(ISNUMBER(${ref("applied")}),ISNUMBER(${ref("required")})),(${ref("applied")}/${ref("required")}-1)*100,"${NOT_COMPUTED}"))`,
+      `IF(OR(${blank(ref("applied"))},${blank(ref("required"))}),"",IF(N(${ref("required")})>0,IFERROR((${gear("QUANTITY", ref("applied"), quoted("N·m"))}/${ref("required")}-1)*100,"${NOT_COMPUTED}"),"${NOT_COMPUTED}"))`,
     value: ({ applied, required }) => {
       if (isBlank(applied) || isBlank(required)) return null;
-      return typeof applied === "number" && typeof required === "number"
-        ? (applied / required - 1) * 100
+      const torque = exactly(applied, "N·m");
+      return torque !== undefined && typeof required === "number" && required > 0
+        ? (torque / required - 1) * 100
         : NOT_COMPUTED;
     },
     working: ({ applied, required, deviation }) =>
       typeof deviation === "number"
-        ? `(${figure(applied)} N·m ÷ ${figure(required)} N·m − 1) × 100 = ${figure(deviation)} %`
+        ? `(${figure(exactly(applied, "N·m"))} N·m ÷ ${figure(required)} N·m − 1) × 100 = ${figure(deviation)} %`
         : "",
   },
   yes("marked", "Marked", "Is every bolt marked across head and joint, so that a turn would show?"),
@@ -121,7 +184,7 @@ export const torque: RecordKind = {
   sheet: "Torque",
   table: "GearTorque",
   purpose:
-    "Each group of joints tightened to the maker's torque with a calibrated wrench, marked and re-checked. Where the maker's torque is not known, a computed one stands in as a fallback and says so.",
+    "Each group of joints tightened to the maker's torque with a calibrated wrench, marked and re-checked. Where neither maker nor project gives one, the joint is not accepted by a computed one.",
   cautions: [
     "Isolate, prove dead and earth under the site's permit system before a compartment is opened.",
     "The maker's torque, washers, lubrication and sequence come first: a computed torque knows nothing of soft conductors, plating or cast inserts.",
@@ -132,12 +195,12 @@ export const torque: RecordKind = {
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, joints }) =>
       joints.map(
-        ({ name, bolt, grade, torqueNm, document }): Row => ({
+        ({ name, bolt, grade, torqueNm, torqueLbfFt, document }): Row => ({
           object: designation,
           part: name,
           bolt,
           grade,
-          makersNm: torqueNm ?? null,
+          makersNm: torqueNm ?? (torqueLbfFt === undefined ? null : newtonMetres(torqueLbfFt)),
           document: document ?? null,
         }),
       ),

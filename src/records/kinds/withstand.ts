@@ -2,19 +2,16 @@ import { airFactor } from "../../engineering/airFactor";
 import { dewMargin } from "../../engineering/dewPoint";
 import { busSections } from "../../lineup/busbar";
 import type { Lineup } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
 import { withstandTolerance } from "../../standards/withstandTolerance";
 import { withstandVoltage } from "../../standards/withstandVoltage";
 import { blank, closing, gear, PHASES, quoted, result, trail } from "../columns/common";
 import { figure } from "../figure";
 import { isBlank, type RecordKind, type Row } from "../kind";
-import { limitOf, sourceOf, sources } from "../limits";
+import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
 
-const ownVoltage = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "withstand kV", String(row.object));
-const ownDuration = (row: Row, lineup: Lineup) =>
-  ownCriterion(lineup, "withstand duration s", String(row.object));
+const ownVoltage = ownOf("withstand kV");
+const ownDuration = ownOf("withstand duration s");
 
 const standard = (row: Row, { basis, withstand: { wave } }: Lineup) =>
   withstandVoltage(Number(row.ratedkV), { basis, place: "site", wave, part: "main" });

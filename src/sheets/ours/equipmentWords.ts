@@ -65,6 +65,7 @@ const WORDS: Readonly<Record<string, string>> = {
   bolt: "bolt",
   grade: "grade",
   torqueNm: "torque N·m",
+  torqueLbfFt: "torque lbf·ft",
 };
 
 const KEYS: ReadonlyMap<string, string> = new Map(

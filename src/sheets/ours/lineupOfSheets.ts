@@ -1,7 +1,7 @@
 import { type Lineup, lineupSchema } from "../../lineup/lineup";
-import { readLineup } from "../../lineup/readLineup";
 import { serialDay } from "../../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
+import { readLineup } from "../../records/readLineup";
 import { asRecordTable } from "../recordTable";
 import { type Snapshot, tablesOf } from "../snapshot";
 import { COVER_COLUMNS, COVER_ITEMS, COVER_TABLE } from "./coverSheet";

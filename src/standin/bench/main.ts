@@ -1,4 +1,4 @@
-import { readLineup } from "../../lineup/readLineup";
+import { readLineup } from "../../records/readLineup";
 import type { Area } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
 import { planFor } from "../../sheets/plan";

@@ -67,12 +67,39 @@ test("poles are compared among their own breaker's; what stands out is no failur
   expect(computed.map(({ result }) => result)).toEqual(Array(6).fill("Pass"));
 });
 
-test("a joint that neither maker nor project judges waits for its limit", () => {
+// NETA (bolted connections, memory) and common practice: more than 50 % above the lowest of similar joints is looked into.
+test("a joint that neither maker nor project judges is compared with its like; one alone is not judged", () => {
   const joint = { testCurrent: 100, temperature: 20, reading: 8 };
   const row = rowOf(contact, lineup, joint, "Joint to =K0002");
   expect(row).toMatchObject({
     result: "Inconclusive",
-    sources: expect.stringContaining("maximum: none given: type the value here"),
+    sources: expect.stringContaining("none given: type the maker's value here"),
   });
   expect(rowOf(contact, lineup, { ...joint, maximum: 10 }, "Joint to =K0002").result).toBe("Pass");
+  const joints = contact
+    .rows(lineup)
+    .filter(({ part }) => String(part).startsWith("Joint"))
+    .map((planned, at) => ({ ...planned, ...joint, reading: [8, 9, 12.1][at] ?? null }));
+  expect(evaluate(contact, joints as Row[], lineup).map(({ result }) => result)).toEqual([
+    "Pass",
+    "Pass",
+    "Inconclusive",
+  ]);
+});
+
+test("poles without a maker's value: compared with each other in American practice, not judged under IEC", () => {
+  const judged = (basis: "IEC" | "NETA") => {
+    const of = longLineup(1, { basis });
+    const panels = of.panels.map(({ breaker, ...panel }) => ({
+      ...panel,
+      ...(breaker && { breaker: { ...breaker, contactLimit: undefined } }),
+    }));
+    const bare = { ...of, panels };
+    const rows = contact
+      .rows(bare)
+      .map((planned, at) => ({ ...planned, testCurrent: 100, temperature: 20, reading: 30 + at }));
+    return evaluate(contact, rows, bare).map(({ result }) => result);
+  };
+  expect(judged("NETA")).toEqual(["Pass", "Pass", "Pass"]);
+  expect(judged("IEC")).toEqual(["Inconclusive", "Inconclusive", "Inconclusive"]);
 });

@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
+import type { Lineup } from "../../../src/lineup/lineup";
 import { evaluate } from "../../../src/records/evaluate";
 import type { Row } from "../../../src/records/kind";
 import { earthing } from "../../../src/records/kinds/earthing";
 import { longLineup, sampleLineup } from "../../support/lineups";
 
-const lineup = longLineup(1);
+const lineup = longLineup(1, { basis: "IEC" });
 const row = (entries: Row, of = lineup) =>
   evaluate(earthing, [{ object: "=K0001", part: "Door", ...entries }], of)[0];
 
@@ -44,4 +45,37 @@ test("the project's own maximum comes first, and is named", () => {
   expect([judged?.resistance, judged?.maximum, judged?.result]).toEqual([2, 1, "Fail"]);
   expect(judged?.sources).toContain("maximum: invented (project)");
   expect(String(row({})?.sources)).toContain("3 V at 30 A: IEC 62271-200:2021");
+});
+
+// ANSI/NETA ATS, grounding systems (memory): point to point above 0.5 Ω is looked into, no current prescribed.
+test.each([
+  [10, "4 mV", "Pass"],
+  [10, 4.9, "Pass"],
+  [10, 5.1, "Fail"],
+] as const)("NETA: %s A, drop %s: %s", (testCurrent, reading, verdict) => {
+  expect(row({ testCurrent, reading }, longLineup(1))?.result).toBe(verdict);
+});
+
+test("an earth bar is judged by the project's value, else compared with the other bars; never by 3 V at 30 A", () => {
+  const bars = (readings: readonly number[], of: Lineup) =>
+    evaluate(
+      earthing,
+      readings.map((reading, at) => ({
+        object: `Section ${at + 1}`,
+        part: "Earth bar",
+        testCurrent: 100,
+        reading,
+      })),
+      of,
+    ).map(({ result }) => result);
+  const twenty = longLineup(20, { basis: "IEC" });
+  expect(bars([0.008], twenty)).toEqual(["Inconclusive"]);
+  expect(bars([0.008, 0.011], twenty)).toEqual(["Pass", "Pass"]);
+  expect(bars([0.008, 0.032], twenty)).toEqual(["Pass", "Inconclusive"]);
+  const own = longLineup(20, {
+    criteria: [
+      { from: "project", quantity: "ground bus resistance µΩ", value: 200, document: "invented" },
+    ],
+  });
+  expect(bars([0.008, 0.032], own)).toEqual(["Pass", "Fail"]);
 });

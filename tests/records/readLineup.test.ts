@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { readLineup } from "../../src/lineup/readLineup";
+import { readLineup } from "../../src/records/readLineup";
 import { SAMPLE } from "../support/lineups";
 
 const sample = () => JSON.parse(readFileSync(SAMPLE, "utf8"));

@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
 import en from "zod/v4/locales/en.js";
-import { crossChecks } from "./crossChecks";
-import { type Lineup, lineupSchema } from "./lineup";
+import { crossChecks } from "../lineup/crossChecks";
+import { type Lineup, lineupSchema } from "../lineup/lineup";
+import { unknownNames } from "./unknownNames";
 
 // The small edition of the library comes without words.
 z.config(en());
@@ -33,9 +34,11 @@ export function readLineup(text: string): { ok: true; value: Lineup } | LineupEr
 /** A lineup from parsed JSON, or every error in it at once. */
 export function checkLineup(json: unknown): { ok: true; value: Lineup } | LineupErrors {
   const parsed = lineupSchema.safeParse(json);
-  const errors = [...(parsed.success ? [] : parsed.error.issues), ...crossChecks(json)].map(
-    (issue) => ({ path: pathText(issue.path) || "(file)", message: plainly(issue) }),
-  );
+  const errors = [
+    ...(parsed.success ? [] : parsed.error.issues),
+    ...crossChecks(json),
+    ...unknownNames(json),
+  ].map((issue) => ({ path: pathText(issue.path) || "(file)", message: plainly(issue) }));
   return parsed.success && errors.length === 0
     ? { ok: true, value: parsed.data }
     : { ok: false, errors };
