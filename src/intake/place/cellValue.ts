@@ -7,6 +7,7 @@ import { splitReading } from "../../quantities/splitReading";
 import type { Unit } from "../../quantities/units";
 import { writeReading } from "../../quantities/writeReading";
 import type { CellValue, Column } from "../../records/kind";
+import { wordsFor } from "../words/phrases";
 import { type DateOrder, readDate } from "../words/readDate";
 
 /** How the export writes its cells. */
@@ -94,17 +95,15 @@ const unitless = (
     : refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
 };
 
-/** Also in German, French and Spanish (from memory). */
-const OTHER_WORDS: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(
-    ["n", "none", "nil", "nein", "kein", "keine", "non"].map((no) => [no, "no"]),
-  ),
-  ...Object.fromEntries(["y", "ja", "oui", "sí", "si"].map((yes) => [yes, "yes"])),
-};
+/** How lists with yes and no are answered. */
+const ANSWERS: ReadonlyMap<string, string> = new Map([
+  ...wordsFor(({ no }) => no).map((word) => [word, "no"] as const),
+  ...wordsFor(({ yes }) => yes).map((word) => [word, "yes"] as const),
+]);
 
 const listed = (text: string, values: readonly string[]): Result<CellValue> => {
   const word = text.trim().toLowerCase();
-  const meant = Object.hasOwn(OTHER_WORDS, word) ? OTHER_WORDS[word] : word;
+  const meant = ANSWERS.get(word) ?? word;
   const found = values.find((value) => value.toLowerCase() === meant);
   return found === undefined
     ? refuse(

@@ -1,4 +1,4 @@
-import { plainWords } from "../words/fields";
+import { plainWords } from "../words/plainWords";
 import type { ArrivalOptions } from "./arrivalOptions";
 import type { Asked } from "./placement";
 

@@ -1,7 +1,9 @@
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Refusal, type Result, refuse } from "../../quantities/result";
 import { keyIds, rowKey } from "../../records/kind";
-import { plainWords } from "../words/fields";
+import { PARTS } from "../words/languages/language";
+import { anyWord, wholeWord } from "../words/phrases";
+import { plainWords } from "../words/plainWords";
 import { positionReader } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { similar } from "../words/similar";
@@ -254,12 +256,12 @@ const candidatesOf = <T extends RecordRows>(table: T): Candidate<T>[] => {
   });
 };
 
+const PLACE = new RegExp(`^${anyWord(({ places }) => places)}$`);
+
 /** A panel's or section's name without case, spaces and punctuation, and without words such as "panel" before it. */
 const objectKey = (text: string): string => {
   const words = plainWords(text).split(" ");
-  const from = words.findIndex(
-    (word) => !/^(?:panel|cubicle|bay|bus|busbar|bb|section)$/.test(word),
-  );
+  const from = words.findIndex((word) => !PLACE.test(word));
   return (from < 0 ? words : words.slice(from)).join("");
 };
 
@@ -280,28 +282,23 @@ const isPart = (written: string, part: string, object: string): boolean => {
   );
 };
 
-/** Parts as German, French and Spanish name them (from memory), and ways round to say them in English. */
-const PARTS: readonly [RegExp, string][] = [
-  [/(?<!\p{L})(?:leistungsschalter|disjoncteur|interruptor)(?!\p{L})/gu, "breaker"],
-  [/(?<!\p{L})(?:sammelschienen?|jeu de barres|embarrado|barras)(?!\p{L})/gu, "busbar"],
-  [
-    /(?<!\p{L})(?:(?:kabel)?abgang|départ|salida|(?:cable|circuit|outgoing) side)(?!\p{L})/gu,
-    "circuit",
-  ],
-  [/(?<!\p{L})(?:gehäuse|enveloppe|envolvente)(?!\p{L})/gu, "enclosure"],
-  [/(?<!\p{L})(?:tür|porte|puerta)(?!\p{L})/gu, "door"],
-  [
-    /(?<!\p{L})(?:erdungsschiene|erdsammelleitung|barre de terre|barra de tierra)(?!\p{L})/gu,
-    "earth bar",
-  ],
-];
+/** Each part that the records name, and how it is written. */
+const PART_WORDS = PARTS.map(
+  (part) =>
+    [
+      new RegExp(
+        wholeWord(({ parts }) => parts?.[part]),
+        "gu",
+      ),
+      part,
+    ] as const,
+);
 
 const partWords = (text: string): string[] =>
-  PARTS.reduce((words, [pattern, part]) => words.replace(pattern, part), plainWords(text))
-    .replace(/\b(?:vacuum |sf6 )?circuit breaker\b|\bv?cb\b/g, "breaker")
-    .replace(/\bbus ?bars?\b|\bbus\b/g, "busbar")
-    .replace(/\bbusbar joint\b/g, "joint")
-    .split(" ");
+  PART_WORDS.reduce(
+    (words, [pattern, part]) => words.replace(pattern, part),
+    plainWords(text),
+  ).split(" ");
 
 /** Names once each, the middle left out where they are many. */
 const some = (names: readonly string[]): string => {

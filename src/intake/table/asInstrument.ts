@@ -1,4 +1,4 @@
-import { plainWords } from "../words/fields";
+import { plainWords } from "../words/plainWords";
 import type { ExportColumn } from "../words/titles";
 import type { TextRow } from "./delimited";
 

@@ -1,5 +1,5 @@
 import type { ExportMapping } from "../../sheets/exportMapping";
-import { plainWords } from "../words/fields";
+import { plainWords } from "../words/plainWords";
 import type { ExportOptions, ExportTable } from "./readExport";
 
 /** What tells files of one shape: the titles of their first table, in plain words. */

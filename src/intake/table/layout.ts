@@ -1,5 +1,6 @@
-import { memoizeText } from "../place/memoizeText";
-import { plainWords } from "../words/fields";
+import { memoizeText } from "../words/memoizeText";
+import { anyWord } from "../words/phrases";
+import { plainWords } from "../words/plainWords";
 import { namesPosition } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
@@ -67,13 +68,12 @@ export const MAX_COLUMNS = 16_384;
 
 /** Fields that say where a reading belongs, so that a row of them between readings begins something new. */
 const PLACING = new Set(["object", "circuit", "section", "part", "position", "stage", "test"]);
-const SUMMARY =
-  /^(?:grand |sub)?(?:total|sum|average|avg|mean|median|minimum|maximum|min|max|lowest|highest|std ?dev|standard deviation|count|spread|range|limit|acceptance|mittelwert|summe|mittel|moyenne|somme|promedio|media|suma|mínimo|máximo|mindestwert|höchstwert)\b[\s:.=]*$/iu;
+const SUMMARY = new RegExp(`^${anyWord(({ summaries }) => summaries)}\\b[\\s:.=]*$`, "iu");
 /** The same with what it is of: `Total leakage`, `Average of poles`. */
-const SUMMARY_OF =
-  /^(?:grand |sub ?)?(?:total|sum|average|mean|summe|mittelwert|total|somme|moyenne|suma|promedio)\s+\p{L}{2}/iu;
-const CLOSING = /^(?:end of|page \d|seite \d|printed|checked by|signature|approved|witness)/i;
-const SUBHEAD = /^(panel|cubicle|section|bus section|feld|cellule|celda)\s+(.+)$/i;
+const SUMMARY_OF = new RegExp(`^${anyWord(({ summariesOf }) => summariesOf)}\\s+\\p{L}{2}`, "iu");
+const CLOSING = new RegExp(`^${anyWord(({ footers }) => footers)}`, "i");
+const NOTES = new RegExp(`^${anyWord(({ notes }) => notes)}\\b`, "i");
+const SUBHEAD = new RegExp(`^(${anyWord(({ headings }) => headings)})\\s+(.+)$`, "i");
 
 /** A heading with its number: `2. Contact resistance`, `3) Joints`, `4.1 Busbar joints`. */
 const NUMBERED = /^\d{1,2}(?:\.\d{1,2})*(?:[.)]\s*\p{L}|\s+\p{L}{4,}\s+\p{L})/u;
@@ -424,7 +424,7 @@ const underNotes = (
     return { ...now, facts: [...now.facts, ...placing], title: titleOf(notes) ?? now.title };
   const named = (fact: Fact) => isPlacing(options)(fact);
   const unclear = facts.some(
-    ({ key, value }) => value === "" && !CLOSING.test(key) && !/^(?:notes?|remarks?)\b/i.test(key),
+    ({ key, value }) => value === "" && !CLOSING.test(key) && !NOTES.test(key),
   );
   // A heading that is not understood may name another panel than the one above.
   return unclear && now.facts.some(named) && notes.some(({ cells }) => !cells[0]?.startsWith("#"))

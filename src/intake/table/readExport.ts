@@ -5,8 +5,10 @@ import { readUnit } from "../../quantities/readUnit";
 import { answer, type Result, refuse } from "../../quantities/result";
 import { splitReading } from "../../quantities/splitReading";
 import { type Unit, unitSize } from "../../quantities/units";
-import { FIELDS, plainWords } from "../words/fields";
+import { FIELDS } from "../words/fields";
+import { OWN_LANGUAGE } from "../words/languages/languages";
 import { LEFT_OUT, mappable, mappedTo } from "../words/mappedTo";
+import { plainWords } from "../words/plainWords";
 import { type DateOrder, dateOrder } from "../words/readDate";
 import { namesPosition } from "../words/readPosition";
 import { readStage } from "../words/readStage";
@@ -743,8 +745,8 @@ const unclosedIn = (rows: readonly TextRow[]): string => {
 
 /** Titles and fields that would be right. */
 const fieldNames = () =>
-  `right would be titles such as ${Object.entries(FIELDS)
-    .map(([field, { titles }]) => `${titles[0]} (${field})`)
+  `right would be titles such as ${Object.keys(FIELDS)
+    .map((field) => `${OWN_LANGUAGE.titles[field]?.[0]} (${field})`)
     .join(", ")}`;
 
 const widestTitles = (rows: readonly TextRow[]): readonly string[] =>

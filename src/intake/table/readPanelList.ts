@@ -3,6 +3,7 @@ import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
 import { bare } from "../../lineup/lineup";
 import { quoted } from "../../quantities/quoted";
 import { readReading } from "../../quantities/readReading";
+import { LANGUAGES } from "../words/languages/languages";
 
 /** A panel as a list gives it; what the list does not say is left out. */
 export interface ListedPanel {
@@ -19,31 +20,17 @@ export interface PanelList {
   readonly problems: readonly { readonly line: number; readonly message: string }[];
 }
 
-const TITLES = {
-  designation: ["panel", "designation", "cubicle", "panel no", "no", "tag"],
-  name: ["name", "circuit", "description", "service", "feeder name"],
-  type: ["type", "panel type", "duty", "function"],
-  section: ["section", "bus section", "bus", "busbar"],
-  medium: ["breaker", "medium", "breaker type", "interrupter"],
-  ratedA: ["rated a", "rated current", "rating", "current", "in a", "a"],
-} as const;
-type Field = keyof typeof TITLES;
-const ORDER = Object.keys(TITLES) as Field[];
+const ORDER = ["designation", "name", "type", "section", "medium", "ratedA"] as const;
+type Field = (typeof ORDER)[number];
 
-/** Words that drawings use for a panel's type, besides ours. */
+const LISTS = LANGUAGES.flatMap(({ panelList }) => panelList ?? []);
+
+/** Words for a panel's type: ours, and those that drawings use. */
 const TYPE_WORDS: readonly (readonly [word: string, type: ListedPanel["type"]])[] = [
   ...PANEL_TYPES.map((type) => [type, type] as const),
-  ["incoming", "incomer"],
-  ["outgoing", "feeder"],
-  ["coupler", "bus coupler"],
-  ["bus section", "bus coupler"],
-  ["bus tie", "bus coupler"],
-  ["bus riser", "riser"],
-  ["transformer", "transformer feeder"],
-  ["motor", "motor feeder"],
-  ["measurement", "metering"],
-  ["vt", "metering"],
+  ...LISTS.flatMap(({ types }) => types),
 ];
+const NO_BREAKER = new Set(["", ...LISTS.flatMap(({ none }) => none)]);
 
 /**
  * Reads panels from a pasted list or drawing schedule: tab, semicolon or comma between its columns, with
@@ -88,7 +75,7 @@ function panelOf(at: (field: Field) => string, section: string): ListedPanel | s
   if (type === undefined)
     return `${quoted(at("type"))} is no type of panel; right would be one of ${PANEL_TYPES.join(", ")}`;
   const medium = BREAKER_MEDIA.find((one) => bare(at("medium")).includes(bare(one)));
-  if (medium === undefined && !["", "-", "none", "no"].includes(at("medium").toLowerCase()))
+  if (medium === undefined && !NO_BREAKER.has(at("medium").toLowerCase()))
     return `${quoted(at("medium"))} is no breaker's medium; right would be ${BREAKER_MEDIA.join(" or ")}, or nothing for a panel without a breaker`;
   const current = readReading(at("ratedA"), { unit: "A" });
   if (medium !== undefined && !current.ok) return `rated current of the breaker: ${current.reason}`;
@@ -104,7 +91,9 @@ function panelOf(at: (field: Field) => string, section: string): ListedPanel | s
 }
 
 const fieldOf = (title: string): Field | undefined =>
-  ORDER.find((field) => TITLES[field].some((word) => bare(word) === bare(title)));
+  ORDER.find((field) =>
+    LISTS.some(({ titles }) => titles[field].some((word) => bare(word) === bare(title))),
+  );
 
 const typeOf = (text: string) =>
   TYPE_WORDS.find(([word]) => bare(word) === bare(text))?.[1] ??

@@ -1,22 +1,12 @@
-import { plainWords } from "./fields";
+import { memoizeText } from "./memoizeText";
+import { anyWord } from "./phrases";
+import { plainWords } from "./plainWords";
 
 /** What a test is called besides the name of its record kind. */
-const OTHER_NAMES: Readonly<Record<string, RegExp>> = {
-  insulation: /\b(?:ir|megohm)\b/,
-  withstand: /\b(?:hi ?pot|hv|high voltage|power frequency|dielectric|ac test)\b/,
-  earthing: /\b(?:earth(?: bond| continuity)?|bonding)\b/,
-  torque: /\b(?:bolts?|tightening)\b/,
-  control: /\b(?:auxiliary|secondary) (?:wiring|circuits?)\b/,
-  timing: /\b(?:operating times?|closing times?|opening times?|breaker times?)\b/,
-  gas: /\bsf6\b/,
-  excitation: /\b(?:magneti[sz]ing|excitation|magneti[sz]ation) curve\b/,
-  indexCurve: /\b(?:polari[sz]ation index|absorption ratio)\b/,
-  currentTransformer: /\b(?:current transformers?|cts?)\b/,
-  voltageTransformer: /\b(?:voltage transformers?|potential transformers?|vts?|pts?)\b/,
-  metering: /\bmeters?\b/,
-  protection: /\b(?:relays?|secondary injection)\b/,
-  contact: /\b(?:joints?|micro ?ohm|crm|pole resistance)\b/,
-};
+const otherNames = memoizeText(
+  (id) =>
+    new RegExp(`(?<![\\p{L}\\p{N}])${anyWord(({ tests }) => tests?.[id])}(?![\\p{L}\\p{N}])`, "u"),
+);
 
 /**
  * The record kind that a test's name speaks of: the one named first, so that "insulation after
@@ -28,8 +18,8 @@ const OTHER_NAMES: Readonly<Record<string, RegExp>> = {
 export const kindOfTest = (text: string, ids: readonly string[]): string | undefined => {
   const words = plainWords(text.slice(0, 200));
   const starts = ids.flatMap((id) => {
-    const at = [words.indexOf(id), OTHER_NAMES[id]?.exec(words)?.index ?? -1].filter((n) => n >= 0);
-    return at.length > 0 ? [{ id, at: Math.min(...at) }] : [];
+    const places = [words.indexOf(id), words.search(otherNames(id))].filter((place) => place >= 0);
+    return places.length > 0 ? [{ id, place: Math.min(...places) }] : [];
   });
-  return starts.sort((one, other) => one.at - other.at)[0]?.id;
+  return starts.sort((one, other) => one.place - other.place)[0]?.id;
 };

@@ -1,13 +1,10 @@
-import { plainWords } from "./fields";
+import { anyWord } from "./phrases";
+import { plainWords } from "./plainWords";
 
-/** How the operations of a breaker are written, in English, German, French and Spanish (from memory). */
-const OPERATIONS: readonly [RegExp, string][] = [
-  [/^(?:c|close|closed|closing|ein|einschalten|einschaltung|fermeture|cierre)$/, "closing"],
-  [
-    /^(?:o|open|opened|opening|trip|tripping|aus|ausschalten|ausschaltung|ouverture|apertura)$/,
-    "opening",
-  ],
-];
+/** The operations of a breaker, as the records name them. */
+const OPERATIONS = (["closing", "opening"] as const).map(
+  (name) => [name, new RegExp(`^${anyWord(({ operations }) => operations[name])}$`)] as const,
+);
 
 /**
  * A part with the operation that a column of its own names, as the records name the two in one.
@@ -17,6 +14,6 @@ const OPERATIONS: readonly [RegExp, string][] = [
 export const partNamed = (part: string, operation: string): string => {
   if (operation === "") return part;
   const words = plainWords(operation);
-  const known = OPERATIONS.find(([pattern]) => pattern.test(words))?.[1] ?? operation;
+  const known = OPERATIONS.find(([, pattern]) => pattern.test(words))?.[0] ?? operation;
   return part === "" ? known : `${part} ${known}`;
 };

@@ -2,26 +2,21 @@ import { type DateOrder, daySerial, serialDay } from "../../quantities/dates";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { Evidence } from "../table/evidence";
+import { anyWord } from "./phrases";
 
-/** Names of months by their first letters, without accents: English, German, French, Spanish. */
-const MONTHS: readonly RegExp[] = [
-  /^(?:jan|ene)/,
-  /^fe[bv]/,
-  /^(?:mar|mrz|maerz)/,
-  /^(?:apr|avr|abr)/,
-  /^ma[iy]/,
-  /^(?:jun|juin)/,
-  /^(?:jul|juil)/,
-  /^(?:aug|aou|ago)/,
-  /^sep/,
-  /^o[ck]t/,
-  /^nov/,
-  /^d[ei][cz]/,
-];
+/** How the names of each month begin, without accents. */
+const MONTHS = Array.from(
+  { length: 12 },
+  (_, month) => new RegExp(`^${anyWord(({ months }) => months.slice(month, month + 1))}`),
+);
+const ORDINALS = anyWord(({ ordinals }) => ordinals);
 const ISO = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ,].*)?$/;
 const NUMBERS = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d\d)(?:[ ,T].*)?$/;
 const DAY_NAMED = /^(\d{1,2})\.?[ -]*(\p{L}{3,10})[ .,-]*(\d{4}|\d\d)(?:[ ,T].*)?$/u;
-const MONTH_NAMED = /^(\p{L}{3,10})\.?[ -]+(\d{1,2})(?:st|nd|rd|th)?[ ,-]+(\d{4})(?:[ ,T].*)?$/u;
+const MONTH_NAMED = new RegExp(
+  `^(\\p{L}{3,10})\\.?[ -]+(\\d{1,2})${ORDINALS}?[ ,-]+(\\d{4})(?:[ ,T].*)?$`,
+  "u",
+);
 /** Days that a spreadsheet writes as numbers: 1982 to 2099, so that no reading passes for one. */
 const SERIAL = /^(\d{5})(?:[.,](\d+))?$/;
 const [FIRST_SERIAL, LAST_SERIAL] = [30_000, 73_050];

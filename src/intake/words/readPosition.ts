@@ -1,5 +1,6 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
+import { anyWord } from "./phrases";
 
 /**
  * How the three phases are lettered: R Y B after colours that were in use before (common practice). The
@@ -7,11 +8,13 @@ import { answer, type Result, refuse } from "../../quantities/result";
  */
 const SCHEMES = ["RYB", "RST", "ABC", "UVW"] as const;
 
-const TOKEN = /EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G|L?[123]|[RYSTABCUVW]/y;
-const EARTH = /^(?:EARTH|ERDE|TERRE|TIERRA|MASSE|GROUND|GND|PE|E|G)$/;
-const FILLERS =
-  /\b(?:PHASES?|PH|POLES?|BETWEEN|TO|AND|VS|VERSUS|AGAINST|CONTACTS?|GAP|LEITER|POL|PÔLES?|PHASEN|GEGEN|UND|ZWISCHEN|FASES?|POLOS?|ENTRE|ET|Y(?= (?:L?[123]|PE)\b))\b/g;
-const OPEN = /\b(?:OPEN|ACROSS|OFFEN|OUVERT|ABIERTO)\b/g;
+const EARTHS = anyWord(({ positions }) => positions.earth);
+const TOKEN = new RegExp(`${EARTHS}|L?[123]|[RYSTABCUVW]`, "iy");
+const EARTH = new RegExp(`^${EARTHS}$`, "i");
+const FILLERS = new RegExp(`\\b${anyWord(({ positions }) => positions.fillers)}\\b`, "gi");
+const OPEN = new RegExp(`\\b${anyWord(({ positions }) => positions.open)}\\b`, "gi");
+/** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
+const SHORT_WORDS = new RegExp(`^${anyWord(({ positions }) => positions.others)}$`, "i");
 const RIGHT = 'right would be, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
 
 /**
@@ -31,9 +34,6 @@ export const positionReader = (texts: Iterable<string>): ((text: string) => Resu
   const schemes = SCHEMES.filter((scheme) => [...letters].every((one) => scheme.includes(one)));
   return (text) => readPosition(text, schemes);
 };
-
-/** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
-const SHORT_WORDS = /^(?:CB|BB)$/i;
 
 /**
  * Whether a title names a phase, a pole or a combination. A digit alone may be anything, a letter alone is

@@ -1,6 +1,25 @@
-/** Before and after, in the languages that titles come in. `\b` knows no accented letters. */
-const BEFORE = /(?<!\p{L})(?:before|pre|prior|vor|avant|antes)(?!\p{L})/iu;
-const AFTER = /(?<!\p{L})(?:after|post|nach|après|después)(?!\p{L})/iu;
+import { wholeWord } from "./phrases";
+
+const BEFORE = new RegExp(
+  wholeWord(({ stages }) => stages.before),
+  "iu",
+);
+const AFTER = new RegExp(
+  wholeWord(({ stages }) => stages.after),
+  "iu",
+);
+
+/** A word for either stage. */
+export const STAGE = new RegExp(
+  wholeWord(({ stages }) => [...stages.before, ...stages.after]),
+  "iu",
+);
+
+/** What a stage is before or after. */
+export const WITHSTAND = new RegExp(
+  wholeWord(({ withstand }) => withstand),
+  "giu",
+);
 
 /**
  * Before or after the withstand test, as the stage column has it.

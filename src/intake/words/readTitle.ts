@@ -1,8 +1,10 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { KINDS } from "../../records/kinds";
-import { FIELDS, fieldOf, plainWords } from "./fields";
+import { FIELDS, fieldOf } from "./fields";
+import { LANGUAGES } from "./languages/languages";
 import { lostInTitle } from "./lostUnit";
+import { plainWords } from "./plainWords";
 import { type TitleWords, titleWords } from "./synonyms";
 
 export interface Title {
@@ -93,19 +95,15 @@ const OWN_HEADERS: ReadonlyMap<string, Title> = new Map(
   ),
 );
 
-/** Other names of theirs that their unit makes sure (practice). */
-const OTHER_NAMES: Readonly<Record<string, readonly string[]>> = {
-  "Applied N·m": ["Applied torque", "Torque applied", "Measured torque"],
-  "Injected A": ["Primary injected", "Injected primary"],
-  "Secondary A": ["Secondary measured", "Measured secondary"],
-};
-
-/** The same by their name in plain words and their unit. */
-const OWN_NAMES: ReadonlyMap<string, Title> = new Map(
-  [...OWN_HEADERS].flatMap(([header, title]): [string, Title][] => {
+/** The same by their name in plain words and their unit, and other names that their unit makes sure. */
+const OWN_NAMES: ReadonlyMap<string, Title> = new Map([
+  ...[...OWN_HEADERS].flatMap(([header, title]): [string, Title][] => {
     const { name, unit } = splitTitle(header);
-    return unit === undefined || name === ""
-      ? []
-      : [name, ...(OTHER_NAMES[header] ?? [])].map((one) => [ownName(one, unit), title]);
+    return unit === undefined || name === "" ? [] : [[ownName(name, unit), title]];
   }),
-);
+  ...LANGUAGES.flatMap(({ titlesWithUnit = [] }) =>
+    titlesWithUnit.flatMap(({ field, unit, titles }) =>
+      titles.map((name): [string, Title] => [ownName(name, unit), { field, unit }]),
+    ),
+  ),
+]);

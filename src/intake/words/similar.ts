@@ -1,4 +1,4 @@
-import { plainWords } from "./fields";
+import { plainWords } from "./plainWords";
 
 /**
  * How alike two names are, from 0 to 1: one where only leading zeros of their numbers differ comes to

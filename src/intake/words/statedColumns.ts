@@ -1,23 +1,18 @@
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
-import { plainWords } from "./fields";
+import type { StatedWord } from "./languages/language";
+import { anyWord } from "./phrases";
+import { plainWords } from "./plainWords";
 import { splitTitle } from "./readTitle";
 
-/** What a layout of somebody's own may work out or judge itself, which is compared and never taken over. */
-export const STATED = {
-  limit:
-    /^(?:limit|limit value|acceptance|acceptance limit|criterion|(?:min|max|minimum|maximum|least)(?: value)?|(?:required|specified)(?: torque| value)?|grenzwert|mindestwert|höchstwert|sollwert|limite|valeur (?:min|max)|par requerido|couple requis|límite|valor (?:mín|máx|mínimo|máximo))$/,
-  corrected:
-    /^(?:(?:r|ir|resistance)? ?corrected.*|(?:r|ir|resistance) (?:at )?20 ?(?:°c|c)?|(?:widerstand )?korrigiert.*|(?:résistance )?corrigée?.*|(?:resistencia )?corregida?.*)$/,
-  spread:
-    /^(?:(?:pole |phase |max |maximum |greatest )?(?:spread|deviation|difference|discrepancy|unbalance)|(?:pol|max )?abweichung|streuung|spreizung|écart|dispersion|desviación|dispersión)$/,
-  error:
-    /^(?:(?:ratio |meter |current |time )?error|(?:ratio )?error of ratio|fehler|übersetzungsfehler|erreur|error de relación)$/,
-  result:
-    /^(?:result|verdict|assessment|pass|pass fail|ok|ok nok|in order|ergebnis|bewertung|beurteilung|résultat|resultado)$/,
-} as const satisfies Record<string, RegExp>;
+const STATED_WORDS = ["limit", "corrected", "spread", "error", "result"] as const;
 
-export type StatedField = keyof typeof STATED;
+/** How titles name what a layout of somebody's own works out or judges itself, which is compared and never taken over. */
+export const STATED = Object.fromEntries(
+  STATED_WORDS.map((field) => [field, new RegExp(`^${anyWord(({ stated }) => stated[field])}$`)]),
+) as Readonly<Record<StatedWord, RegExp>>;
+
+export type StatedField = StatedWord;
 
 /** What each is, in words. */
 export const STATED_NAMES: Readonly<Record<StatedField, string>> = {
@@ -76,10 +71,8 @@ export const statedField = (
   });
 };
 
-const PASSES =
-  /^(?:✓|✔|ok|okay|pass|passed|in order|satisfactory|acceptable|i ?o|in ordnung|bestanden|conforme|correct|correcto|apto|bon)$/;
-const FAILS =
-  /^(?:✗|✘|nok|n ok|not ok|fail|failed|rejected|n ?i ?o|nicht bestanden|non conforme|no conforme|no apto)$/;
+const PASSES = new RegExp(`^(?:[✓✔]|${anyWord(({ pass }) => pass)})$`);
+const FAILS = new RegExp(`^(?:[✗✘]|${anyWord(({ fail }) => fail)})$`);
 
 /** A result in somebody's own words: `Pass`, `Fail`, or undefined for what is neither. */
 export const statedResult = (text: string): "Pass" | "Fail" | undefined => {

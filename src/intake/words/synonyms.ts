@@ -1,16 +1,12 @@
 import * as z from "zod/mini";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
-import { isField, plainWords } from "./fields";
-import de from "./synonyms/de.json";
-import es from "./synonyms/es.json";
-import fr from "./synonyms/fr.json";
+import { isField } from "./fields";
+import { OTHER_LANGUAGES } from "./languages/languages";
+import { plainWords } from "./plainWords";
 
 /** Words that titles use for a field: field -> words. */
 export type Synonyms = Readonly<Record<string, readonly string[]>>;
-
-/** German, French and Spanish titles of the common columns (from memory). */
-const SHIPPED: readonly Synonyms[] = [de, fr, es];
 
 /**
  * The words of both, each once.
@@ -51,7 +47,7 @@ const fieldsBy = (all: readonly Synonyms[]): ReadonlyMap<string, string> => {
   return fields;
 };
 
-const SHIPPED_FIELDS = fieldsBy(SHIPPED);
+const SHIPPED_FIELDS = fieldsBy(OTHER_LANGUAGES.map(({ titles }) => titles));
 const shipped: TitleWords = (title) => SHIPPED_FIELDS.get(plainWords(title));
 
 /** What a synonym file holds. */

@@ -1,4 +1,4 @@
-import { plainWords } from "./fields";
+import { plainWords } from "./plainWords";
 
 /**
  * What a column is called by: its title in plain words, and of several columns with one title its number

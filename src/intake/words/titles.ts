@@ -1,8 +1,9 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
-import { plainWords } from "./fields";
 import { LEFT_OUT } from "./mappedTo";
+import { plainWords } from "./plainWords";
 import { areSchemeLetters, namesPosition } from "./readPosition";
+import { STAGE, WITHSTAND } from "./readStage";
 import { readTitle, splitTitle } from "./readTitle";
 import type { TitleWords } from "./synonyms";
 import { titleKeys } from "./titleKeys";
@@ -37,10 +38,6 @@ export interface TitleReading {
 
 /** A field that the user names for a column, where one title stands for one phase: `resistance of L1-E`, `resistance of L1-E before`. */
 const OF = /^(.*\S) of (\S.*)$/;
-const STAGE = /(?<!\p{L})(before|after|pre|post|vor|nach|avant|après|antes|después)(?!\p{L})/iu;
-/** What a stage is before or after. */
-const WITHSTAND =
-  /(?<!\p{L})(?:the |der |l['’]|el )?(?:(?:hv|high voltage|hi-?pot|withstand|dielectric|power frequency) ?(?:withstand )?(?:test)?|spannungsprüfung|prüfung|essai (?:diélectrique|de tenue)|ensayo (?:dieléctrico|de tensión))(?!\p{L})/giu;
 /** The times of a breaker's poles lie across a row, so that a phase is there the name of a column. */
 const POLE_TIME = /^l[123]$/;
 
@@ -124,7 +121,7 @@ const columnOf = (
   if (mapped === LEFT_OUT) return { index, title };
   if (mapped !== undefined) {
     const [, field = mapped, of = ""] = OF.exec(mapped) ?? [];
-    const stage = STAGE.exec(of)?.[1];
+    const stage = STAGE.exec(of)?.[0];
     const position = of.replace(stage ?? "", "").trim();
     const says = { ...(position && { position }), ...(stage && { stage }) };
     const unit =
@@ -194,7 +191,7 @@ const understood = (text: string, how: How): Understood => {
   const plain = readTitle(text, undefined, words);
   if (plain.field !== undefined) return plain;
   const { name, unit } = splitTitle(text);
-  const stage = STAGE.exec(name)?.[1];
+  const stage = STAGE.exec(name)?.[0];
   const bare = stage === undefined ? name : name.replace(STAGE, " ").replace(/\s+/g, " ").trim();
   const rest = (stage === undefined ? bare : bare.replace(WITHSTAND, " "))
     .replace(/\s+/g, " ")

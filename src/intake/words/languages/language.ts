@@ -1,0 +1,85 @@
+import type { PANEL_TYPES } from "../../../lineup/equipment";
+import type { Unit } from "../../../quantities/units";
+
+/**
+ * Words and phrases in lower case, each the inside of a regular expression: `phases?` stands for both
+ * "phase" and "phases".
+ */
+export type Phrases = readonly string[];
+
+/** What a layout of somebody's own states itself, besides readings. */
+export type StatedWord = "limit" | "corrected" | "spread" | "error" | "result";
+
+/** The parts of a panel that the records name. */
+export const PARTS = [
+  "breaker",
+  "busbar",
+  "circuit",
+  "enclosure",
+  "door",
+  "earth bar",
+  "joint",
+] as const;
+
+/** What a pasted list of panels calls things. */
+export interface PanelListWords {
+  /** Titles of its columns, as plain words. */
+  readonly titles: Readonly<
+    Record<"designation" | "name" | "type" | "section" | "medium" | "ratedA", readonly string[]>
+  >;
+  /** Words for a panel's type besides ours. */
+  readonly types: readonly (readonly [word: string, type: (typeof PANEL_TYPES)[number]])[];
+  /** What stands for no breaker. */
+  readonly none: readonly string[];
+}
+
+/** All words of one language that exports and own layouts are read by. What a language leaves out, it has no words for. */
+export interface Language {
+  /** Titles of columns as they are written, by field or by the id of a record column. */
+  readonly titles: Readonly<Record<string, readonly string[]>>;
+  /** Titles that name a record column only together with its unit. */
+  readonly titlesWithUnit?: readonly {
+    readonly field: string;
+    readonly unit: Unit;
+    readonly titles: readonly string[];
+  }[];
+  /** How the names of the twelve months begin, without accents. */
+  readonly months: Phrases;
+  /** What may stand after the number of a day: 3rd. */
+  readonly ordinals?: Phrases;
+  readonly stages: { readonly before: Phrases; readonly after: Phrases };
+  /** The withstand test, with its article, as what a stage is before or after. */
+  readonly withstand: Phrases;
+  /** Operations of a breaker. */
+  readonly operations: { readonly closing: Phrases; readonly opening: Phrases };
+  readonly positions: {
+    readonly earth: Phrases;
+    /** Across the open contacts of a pole. */
+    readonly open: Phrases;
+    /** Words beside the phases that say nothing more. */
+    readonly fillers: Phrases;
+    /** Abbreviations that look like two phases and are none. */
+    readonly others?: Phrases;
+  };
+  /** Words that may stand before the name of a panel or section. */
+  readonly places?: Phrases;
+  readonly parts?: Readonly<Partial<Record<(typeof PARTS)[number], Phrases>>>;
+  /** What a test is called besides the name of its record kind, by the kind's id. */
+  readonly tests?: Readonly<Record<string, Phrases>>;
+  readonly yes: readonly string[];
+  readonly no: readonly string[];
+  readonly pass: Phrases;
+  readonly fail: Phrases;
+  readonly stated: Readonly<Record<StatedWord, Phrases>>;
+  /** Sums, averages and limits under a table, alone in a cell. */
+  readonly summaries?: Phrases;
+  /** Sums and averages with what they are of: "total leakage". */
+  readonly summariesOf?: Phrases;
+  /** How lines at the foot of a page begin. */
+  readonly footers?: Phrases;
+  /** What a line of notes begins with. */
+  readonly notes?: Phrases;
+  /** What a heading between lines begins with that names the panel or section of those below. */
+  readonly headings?: Phrases;
+  readonly panelList?: PanelListWords;
+}
