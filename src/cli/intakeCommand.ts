@@ -2,7 +2,7 @@ import { basename } from "node:path";
 import { openBook } from "../intake/openBook";
 import type { PlacedCell } from "../intake/place/placement";
 import type { Encoding } from "../intake/table/decode";
-import type { Shape } from "../intake/table/readExport";
+import type { Shape } from "../intake/table/exportOptions";
 import { takeBack } from "../intake/takeBack";
 import {
   type ExportSource,

@@ -34,7 +34,7 @@ export async function guessBook(
   const means = said.means === undefined ? undefined : readMeans(said.means);
   const unknown = Object.values(columns).find((field) => mappedTo(field) === undefined);
   if (unknown !== undefined)
-    throw new UsageError(`${quoted(unknown)} is no field to map a title to; ${mappable()}`);
+    throw new UsageError(`Unknown field ${quoted(unknown)}; ${mappable()}`);
   const { snapshot } = await openBookAs(book, { lineup });
   const known = snapshot.lineup ?? lineupOfSheets(snapshot);
   if (!known)
@@ -75,7 +75,7 @@ function refuseUnknown(
     `${book}: has no column titled ${missed.map((title) => quoted(title)).join(", ")}; ${
       named.length === 0
         ? "no row of titles is found"
-        : `right would be one of ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`
+        : `use one of ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`
     }`,
   );
 }

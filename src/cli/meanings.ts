@@ -10,9 +10,9 @@ const meansSaid = z.partialRecord(
 );
 
 const COLUMNS_RIGHT =
-  'right would be a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"';
+  'use a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"';
 const MEANS_RIGHT =
-  'right would be a JSON file with an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0"';
+  'use a JSON file with an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0"';
 
 /** What columns mean: `Title=field, …` as it was typed, or the name of a JSON file that says so. */
 export const readColumns = (said: string): Readonly<Record<string, string>> =>
@@ -70,12 +70,12 @@ const readObject = (file: string, right: string): unknown => {
   try {
     return JSON.parse(text);
   } catch {
-    throw new UsageError(`${file}: is no such thing; ${right}`);
+    throw new UsageError(`${file}: is not JSON; ${right}`);
   }
 };
 
 const valid = <T>(shape: z.ZodType<T>, value: unknown, said: string, right: string): T => {
   const read = shape.safeParse(value);
   if (read.success) return read.data;
-  throw new UsageError(`${said}: is no such thing; ${right}`);
+  throw new UsageError(`${said}: is not understood; ${right}`);
 };

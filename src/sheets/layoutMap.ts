@@ -65,9 +65,9 @@ export function readMapFile(json: string): Result<readonly LayoutMap[]> {
   );
   return refuse(
     "wrong",
-    `is no map: at ${at?.join("").replace(/^\./, "") || "its top"}: ${issue?.message}; ${RIGHT}`,
+    `is not a map: at ${at?.join("").replace(/^\./, "") || "its top"}: ${issue?.message}; ${RIGHT}`,
   );
 }
 
 const RIGHT =
-  'right would be, for example, {"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4, "columns": {"Bay": "object"}}]}, as "gearproof map" writes it.';
+  'write, for example, {"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4, "columns": {"Bay": "object"}}]}, as "gearproof map" writes it.';

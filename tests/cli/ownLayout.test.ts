@@ -105,11 +105,11 @@ test("what map guesses is put right by what columns and names mean, typed or in 
 test.each([
   [
     ["--columns", "Feld=panle"],
-    '"panle" is no field to map a title to; right would be one of object (panel or section), circuit',
+    'Unknown field "panle"; use one of object (panel or section), circuit',
   ],
-  [["--columns", "Panel=object"], 'has no column titled "Panel"; right would be one of "Feld", '],
-  [["--columns", "Feld="], "right would be a JSON file with an object of column title and field"],
-  [["--means", "panel: X==H01"], "right would be a JSON file with an object of field"],
+  [["--columns", "Panel=object"], 'has no column titled "Panel"; use one of "Feld", '],
+  [["--columns", "Feld="], "use a JSON file with an object of column title and field"],
+  [["--means", "panel: X==H01"], "use a JSON file with an object of field"],
 ])("map %s is refused with what would be right", async (more, right) => {
   const refused = await run("map", OWN, "-o", at("no.json"), "--lineup", SAMPLE, ...more);
   expect(refused).toMatchObject({ code: 2, err: expect.stringContaining(right) });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { type ExportOptions, readExport } from "../../src/intake/table/readExport";
+import type { ExportOptions } from "../../src/intake/table/exportOptions";
+import { readExport } from "../../src/intake/table/readExport";
 
 const read = (lines: readonly string[], options: Partial<ExportOptions> = {}) => {
   const result = readExport(lines.join("\n"), { name: "export.csv", ...options });
@@ -230,9 +231,9 @@ describe("what was found is said, and can be corrected", () => {
       ["X (µΩ)", "resistance"],
     ]);
     expect(rows[0]?.cells).toEqual(["=H01", "L1", "z", "", "L2", "31,250"]);
-    expect(inspection.decimal.evidence).toBe("decimal comma, as was said");
-    expect(inspection.dateOrder.evidence).toBe("month first, as was said");
-    expect(inspection.delimiter.evidence).toBe("vertical bar, as was said");
+    expect(inspection.decimal.evidence).toBe("decimal comma, as you set it");
+    expect(inspection.dateOrder.evidence).toBe("month first, as you set it");
+    expect(inspection.delimiter.evidence).toBe("vertical bar, as you set it");
   });
 });
 

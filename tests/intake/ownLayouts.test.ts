@@ -462,7 +462,7 @@ test("values that a layout has no cell for are not placed, and their columns and
     {
       source: { file: "invented.csv", line: 2 },
       reason:
-        'the sheet "Own" has no cell for "Test A DC" (100), "Date" (2026-11-03) of =H01 · Breaker Q0 · L1, and the rest of the line stands; right would be a column for them there.',
+        'the sheet "Own" has no cell for "Test A DC" (100), "Date" (2026-11-03) of =H01 · Breaker Q0 · L1, and the rest of the line stands; add a column for them there.',
     },
   ]);
 });
@@ -488,7 +488,7 @@ test("where the reading itself has no cell, nothing of its line is placed", () =
   const { placed, unplaced } = placeReadings(exported.value, bare, { replace: false });
   expect(placed).toEqual([]);
   expect(unplaced.map(({ reason }) => reason)).toEqual([
-    'the sheet "Own" has no cell for "R 1 min MΩ" (61000), "Temperature °C" (20) of =H01 · Circuit · L2-E · before, and nothing of the line is placed; right would be a column for them there.',
+    'the sheet "Own" has no cell for "R 1 min MΩ" (61000), "Temperature °C" (20) of =H01 · Circuit · L2-E · before, and nothing of the line is placed; add a column for them there.',
   ]);
 });
 
@@ -813,7 +813,7 @@ test.each([
   ["R (µΩ)", "resistance, by the title", "resistance"],
   ["Limit (µΩ)", "limit of the layout, by the title; compared, never taken over", "limit"],
   ["Spread %", "spread of the layout, by the title; compared, never taken over", "spread"],
-  ["Result", "left out, as was said", "left out"],
+  ["Result", "left out, as you set it", "left out"],
   ["Colour", "not recognised, and left out", undefined],
 ])("what is told of the column %s is what the map has for it", (title, told, mapped) => {
   const [guessed] = guessMaps(

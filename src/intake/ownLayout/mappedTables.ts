@@ -21,8 +21,10 @@ import { meaning } from "../place/meaning";
 import { byColumn, onlyOne, readCell } from "../place/readCell";
 import { type Lost, rowFinder } from "../place/rowFinder";
 import { asAnswered } from "../table/evidence";
-import { type ExportBlock, type ExportRow, type ExportTable, readRows } from "../table/readExport";
+import type { ExportBlock, ExportTable } from "../table/exportTable";
+import { readRows } from "../table/readRows";
 import { withoutComment } from "../table/splitComment";
+import type { ExportRow } from "../table/unpivot";
 import { type Written, writtenBy } from "../table/writtenFacts";
 import { columnFor } from "../words/columnFor";
 import { partNamed } from "../words/partNamed";
@@ -119,7 +121,7 @@ const recordsOf = (map: LayoutMap, snapshot: Snapshot, lineup: Lineup): Mapped =
       0,
       kind
         ? `The map names a sheet "${map.sheet}", which this workbook does not have.`
-        : `The map names a record kind "${map.kind}"; right would be one of ${KINDS.map(({ id }) => id).join(", ")}.`,
+        : `The map names an unknown record kind "${map.kind}"; use one of ${KINDS.map(({ id }) => id).join(", ")}.`,
     );
     return { tables: [], problems };
   }

@@ -1,9 +1,10 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { Column, RecordKind } from "../../records/kind";
+import type { ExportBlock, ExportTable } from "../table/exportTable";
 import { MAX_PLAIN } from "../table/layout";
-import type { ExportBlock, ExportRow, ExportTable } from "../table/readExport";
 import { withoutComment } from "../table/splitComment";
+import type { ExportRow } from "../table/unpivot";
 import { columnFor } from "../words/columnFor";
 import { memoizeText } from "../words/memoizeText";
 import { partNamed } from "../words/partNamed";
@@ -304,7 +305,7 @@ const isTorn = ({ cells, unclosed }: ExportRow, { columns }: ExportBlock): Lost 
   unclosed
     ? refuse(
         "wrong",
-        "a quotation mark opens a cell and none closes it, so that the line cannot be parted; right would be one at the cell's end, or none.",
+        "a quotation mark opens a cell and none closes it, so that the line cannot be split into cells; close it at the cell's end, or take it out.",
       )
     : cells.length > columns.length && cells.slice(columns.length).some((cell) => cell !== "")
       ? refuse(

@@ -86,7 +86,7 @@ const unitless = (
   if (written)
     return refuse(
       "wrong",
-      `${header} has no unit to bring ${quoted(text)} to; right would be a plain number, in the unit that its row names where it names one, under a title without a unit.`,
+      `${header} has no unit to bring ${quoted(text)} to; write a plain number, in the unit that its row names where it names one, under a title without a unit.`,
     );
   const read = readReading(text, { unit: "%", decimal });
   if (!read.ok) return read;
@@ -108,7 +108,7 @@ const listed = (text: string, values: readonly string[]): Result<CellValue> => {
   return found === undefined
     ? refuse(
         "wrong",
-        `${quoted(text)} is none of ${values.map((value) => `"${value}"`).join(", ")}.`,
+        `Unknown word ${quoted(text)}; use one of ${values.map((value) => `"${value}"`).join(", ")}.`,
       )
     : answer(found);
 };

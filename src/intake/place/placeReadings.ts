@@ -2,7 +2,7 @@ import { serialDay } from "../../quantities/dates";
 import { quoted } from "../../quantities/quoted";
 import { type CellValue, type Column, isBlank, keyIds, rowKey } from "../../records/kind";
 import { a1 } from "../../sheets/address";
-import type { ExportTable } from "../table/readExport";
+import type { ExportTable } from "../table/exportTable";
 import type { Say } from "./arrival";
 import type { ArrivalOptions } from "./arrivalOptions";
 import { arrivalsByRow } from "./arrivals";
@@ -72,7 +72,7 @@ export const placeReadings = <T extends RecordRows>(
       if (reason)
         say(
           line.line,
-          `${reason}; it is left blank and the rest of the line stands. Right would be a cell for each record.`,
+          `${reason}; it is left blank and the rest of the line stands. Give each record a cell of its own.`,
         );
       return reason === undefined;
     });
@@ -98,7 +98,7 @@ export const placeReadings = <T extends RecordRows>(
       if (why !== undefined) {
         say(
           line.line,
-          `${why}; nothing of the line is placed. Right would be lines for all of them that agree, or a cell for each record.`,
+          `${why}; nothing of the line is placed. Bring in lines for all of them that agree, or give each record a cell of its own.`,
         );
         continue;
       }
@@ -147,7 +147,7 @@ const noCell = (cells: readonly PlacedCell<RecordRows>[], isWholeLine: boolean):
   const rest = isWholeLine
     ? "and nothing of the line is placed"
     : "and the rest of the line stands";
-  return `the sheet ${quoted(table.table?.sheet ?? kind.sheet)} has no cell for ${named.join(", ")} of ${rowKey(rows[row] ?? {}, keyIds(kind))}, ${rest}; right would be a column for ${cells.length === 1 ? "it" : "them"} there.`;
+  return `the sheet ${quoted(table.table?.sheet ?? kind.sheet)} has no cell for ${named.join(", ")} of ${rowKey(rows[row] ?? {}, keyIds(kind))}, ${rest}; add a column for ${cells.length === 1 ? "it" : "them"} there.`;
 };
 
 /** What is to be known of a reading that goes as text into a cell of somebody's own layout which formulas there take. */
@@ -240,7 +240,7 @@ const staleOf = <T extends RecordRows>(
   if (gone.length > 0)
     say(
       line.line,
-      `replaces a reading and does not give ${named(gone)}, which was of the test before and goes to the history; right would be a line with all that the record needs.`,
+      `replaces a reading and does not give ${named(gone)}, which was of the test before and goes to the history; bring in a line with all that the record needs.`,
     );
   for (const [why, reason] of [
     ["same day", "is of the same day"],

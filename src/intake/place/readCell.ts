@@ -1,7 +1,7 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { CellValue, Column } from "../../records/kind";
-import type { ExportTable } from "../table/readExport";
+import type { ExportTable } from "../table/exportTable";
 import type { Written } from "../table/writtenFacts";
 import type { columnFor } from "../words/columnFor";
 import { lostUnit } from "../words/lostUnit";
@@ -52,7 +52,7 @@ export const onlyOne = (
     ? answer(first)
     : refuse(
         "wrong",
-        `${quoted(first.title)} and ${quoted(other.title)} both give ${column.header}, ${quoted(first.text)} and ${quoted(other.text)}; right would be one of them.`,
+        `${quoted(first.title)} and ${quoted(other.title)} both give ${column.header}, ${quoted(first.text)} and ${quoted(other.text)}; keep one of them.`,
       );
 };
 

@@ -43,7 +43,7 @@ export const resolveRepeats = <T extends RecordRows>(
     for (const line of lines)
       say(
         line,
-        `lines ${listed(lines)} give different values for ${name}; none of them is taken, since no date and time tell which is later. Right would be one line.`,
+        `lines ${listed(lines)} give different values for ${name}; none of them is taken, since no date and time tell which is later. Keep one line, or give each its date and time.`,
       );
     return undefined;
   }

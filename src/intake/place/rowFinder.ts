@@ -99,7 +99,7 @@ export const rowFinder = <T extends RecordRows>(
 
   const whole = (place: Place, among: readonly T[]): Finding<T> => {
     if (place.object === "")
-      return refuse("none", 'names no panel or section; right would be a column "Panel".');
+      return refuse("none", 'names no panel or section; add a column "Panel".');
     const alike = (byObject.get(objectKey(place.object)) ?? []).filter(({ table }) =>
       among.includes(table),
     );
@@ -123,7 +123,7 @@ export const rowFinder = <T extends RecordRows>(
             .flatMap((table) =>
               objects.get(table) ? `${table.kind.sheet} has ${objects.get(table)}` : [],
             )
-            .join("; ") || "The lineup needs no such record"
+            .join("; ") || "The lineup needs no record of this kind"
         }.`,
       );
 
@@ -134,7 +134,7 @@ export const rowFinder = <T extends RecordRows>(
     if (named.length === 0)
       return refuse(
         "none",
-        `names no part of ${place.object}; right would be a column "Part" with ${some(ofObject.map(({ part }) => part))}.`,
+        `names no part of ${place.object}; add a column "Part" with ${some(ofObject.map(({ part }) => part))}.`,
       );
 
     const atPosition = narrow(named, "position", place.position, position);
@@ -145,7 +145,7 @@ export const rowFinder = <T extends RecordRows>(
         ? answer(stage)
         : refuse(
             "wrong",
-            `stage ${quoted(text)} is neither before nor after the withstand test; right would be "before" or "after".`,
+            `stage ${quoted(text)} is neither before nor after the withstand test; use "before" or "after".`,
           );
     });
     if (!atStage.ok) return atStage;
@@ -157,7 +157,7 @@ export const rowFinder = <T extends RecordRows>(
         "part",
         place.part,
         atStage.value.map(({ part }) => part),
-        `part ${quoted(place.part)} is none of ${place.object}'s, which are ${some(atStage.value.map(({ part }) => part))}.`,
+        `Unknown part ${quoted(place.part)} of ${place.object}; use one of ${some(atStage.value.map(({ part }) => part))}.`,
       );
     return second === undefined
       ? answer({ table: found.table, row: found.row })
@@ -202,10 +202,7 @@ const narrow = <T extends RecordRows>(
   if (written === "")
     return without.length > 0
       ? answer(without)
-      : refuse(
-          "none",
-          `names no ${NAMES[key]}; right would be a column "${TITLES[key]}" with ${choices}.`,
-        );
+      : refuse("none", `names no ${NAMES[key]}; add a column "${TITLES[key]}" with ${choices}.`);
   const verbatim =
     key === "position" ? rows.filter((row) => plainWords(row[key]) === plainWords(written)) : [];
   if (verbatim.length > 0) return answer(verbatim);
@@ -233,7 +230,7 @@ const narrow = <T extends RecordRows>(
         rows.map((row) => row[key]),
         choices === ""
           ? `${object} has no row by ${NAMES[key]} for such a reading.`
-          : `${NAMES[key]} ${quoted(written)} is none of ${object}'s, which are ${choices}.`,
+          : `Unknown ${NAMES[key]} ${quoted(written)} for ${object}; use one of ${choices}.`,
       );
 };
 

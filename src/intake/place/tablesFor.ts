@@ -4,7 +4,7 @@ import { type Answer, answer, type Result, refuse } from "../../quantities/resul
 import { splitReading } from "../../quantities/splitReading";
 import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
-import type { ExportBlock } from "../table/readExport";
+import type { ExportBlock } from "../table/exportTable";
 import type { Written } from "../table/writtenFacts";
 import { columnFor } from "../words/columnFor";
 import { kindOfTest } from "../words/kindOfTest";
@@ -25,7 +25,7 @@ export const tablesFor = <T extends RecordRows>(
       "test",
       test,
       tables.map(({ kind }) => kind.sheet),
-      `test ${quoted(test)} is none of the record tables here, which are ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
+      `Unknown test ${quoted(test)}; use the name of a record table here: ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
     );
   const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind.id === named);
   const among = ofTest.filter(({ kind }) => hasReading(kind, written));
@@ -48,7 +48,7 @@ const noReading = (
   if (sources.length === 0)
     return refuse(
       "none",
-      `there is no column with a reading; right would be one for ${wanted}, with its unit.`,
+      `there is no column with a reading; add one for ${wanted}, with its unit.`,
     );
   const given = sources.flatMap(({ field }) => written.get(field ?? "") ?? [])[0];
   return given === undefined

@@ -16,6 +16,6 @@ export interface Evidence<T> {
 /** What the user has said about it, which then counts alone. */
 export const asAnswered = <T>(value: T, what: string): Evidence<T> => ({
   value,
-  evidence: `${what}, as was said`,
+  evidence: `${what}, as you set it`,
   confidence: "certain",
 });

@@ -1,6 +1,7 @@
 import type { ExportMapping } from "../../sheets/exportMapping";
 import { plainWords } from "../words/plainWords";
-import type { ExportOptions, ExportTable } from "./readExport";
+import type { ExportOptions } from "./exportOptions";
+import type { ExportTable } from "./exportTable";
 
 /** What tells files of one shape: the titles of their first table, in plain words. */
 export const fingerprintOf = ({ inspection }: ExportTable): string[] =>

@@ -55,7 +55,7 @@ export function readPanelList(text: string): PanelList {
       problems: [
         {
           line: 1,
-          message: 'no column is titled "Panel"; right would be a title for it, such as Panel',
+          message: 'no column is titled "Panel"; give the column of designations that title',
         },
       ],
     };
@@ -70,13 +70,13 @@ export function readPanelList(text: string): PanelList {
 
 function panelOf(at: (field: Field) => string, section: string): ListedPanel | string {
   const designation = at("designation");
-  if (designation === "") return "no designation; right would be one such as =H01";
+  if (designation === "") return "no designation; write one such as =H01";
   const type = at("type") === "" ? "feeder" : typeOf(at("type"));
   if (type === undefined)
-    return `${quoted(at("type"))} is no type of panel; right would be one of ${PANEL_TYPES.join(", ")}`;
+    return `Unknown type of panel ${quoted(at("type"))}; use one of ${PANEL_TYPES.join(", ")}`;
   const medium = BREAKER_MEDIA.find((one) => bare(at("medium")).includes(bare(one)));
   if (medium === undefined && !NO_BREAKER.has(at("medium").toLowerCase()))
-    return `${quoted(at("medium"))} is no breaker's medium; right would be ${BREAKER_MEDIA.join(" or ")}, or nothing for a panel without a breaker`;
+    return `Unknown breaker medium ${quoted(at("medium"))}; use ${BREAKER_MEDIA.join(" or ")}, or leave it blank for a panel without a breaker`;
   const current = readReading(at("ratedA"), { unit: "A" });
   if (medium !== undefined && !current.ok) return `rated current of the breaker: ${current.reason}`;
   return {

@@ -1,7 +1,9 @@
 import { answer, type Result } from "../../quantities/result";
 import type { ExportMapping } from "../../sheets/exportMapping";
 import { fingerprintOf, mappingFor, optionsOf } from "./exportMappings";
-import { type ExportOptions, type ExportTable, readExport } from "./readExport";
+import type { ExportOptions } from "./exportOptions";
+import type { ExportTable } from "./exportTable";
+import { readExport } from "./readExport";
 
 /** An export as it was read, and the mapping that was remembered for files with its titles. */
 export interface ReadExport {

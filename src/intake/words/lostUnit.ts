@@ -24,7 +24,7 @@ export const lostInTitle = (title: string): { name: string; unit: string } | und
 export const lostUnit = (text: string, title: string, right: string): string | undefined => {
   const own = splitReading(text)?.unit ?? "";
   const said = (unit: string, where: string) =>
-    `the unit "${unit}"${where} has lost a sign and cannot be read; right would be one such as ${right}, from a file exported as UTF-8.`;
+    `the unit "${unit}"${where} has lost a sign and cannot be read; export the file as UTF-8, with a unit such as ${right}.`;
   if (own !== "") return LOST.test(own) ? said(own, "") : undefined;
   const lost = lostInTitle(title);
   return lost && said(lost.unit, ` in the title "${title}"`);

@@ -23,7 +23,7 @@ export const mappedTo = (said: string): string | undefined => {
 
 /** What a title can be mapped to, in words. */
 export const mappable = (): string =>
-  `right would be one of ${Object.entries(FIELDS)
+  `use one of ${Object.entries(FIELDS)
     .map(([field, { name }]) => (name === field ? field : `${field} (${name})`))
     .join(
       ", ",

@@ -15,7 +15,7 @@ const FILLERS = new RegExp(`\\b${anyWord(({ positions }) => positions.fillers)}\
 const OPEN = new RegExp(`\\b${anyWord(({ positions }) => positions.open)}\\b`, "gi");
 /** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
 const SHORT_WORDS = new RegExp(`^${anyWord(({ positions }) => positions.others)}$`, "i");
-const RIGHT = 'right would be, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
+const RIGHT = 'use, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
 
 /**
  * Makes the reader of an export's phases, poles and combinations: `R-E`, `A to earth`, `L12`,
@@ -60,7 +60,8 @@ export const areSchemeLetters = (texts: readonly string[]): boolean =>
 
 const readPosition = (text: string, schemes: readonly string[]): Result<string> => {
   const parts = tokensOf(text);
-  if (!parts) return refuse("wrong", `${quoted(text)} is no phase, pole or combination; ${RIGHT}.`);
+  if (!parts)
+    return refuse("wrong", `${quoted(text)} is not a phase, pole or combination; ${RIGHT}.`);
   const lettered = parts.tokens.some(isLetter);
   if (lettered && schemes.length === 0)
     return refuse(
@@ -80,7 +81,7 @@ const readPosition = (text: string, schemes: readonly string[]): Result<string> 
     );
   return meaning
     ? answer(meaning)
-    : refuse("wrong", `${quoted(text)} is no phase, pole or combination; ${RIGHT}.`);
+    : refuse("wrong", `${quoted(text)} is not a phase, pole or combination; ${RIGHT}.`);
 };
 
 const isLetter = (token: string) => /^[RYSTABCUVW]$/.test(token);

@@ -71,13 +71,10 @@ export const readSynonyms = (json: string): Result<Synonyms> => {
     return refuse(
       "wrong",
       unknown === undefined
-        ? 'is not an object of field and list of words; right would be, for example, {"object": ["Schakelveld"]}.'
-        : `${quoted(unknown)} is no field; right would be a field such as object, position or reading.`,
+        ? 'is not an object of field and list of words; write, for example, {"object": ["Schakelveld"]}.'
+        : `has an unknown field ${quoted(unknown)}; use one such as object, position or reading.`,
     );
   } catch {
-    return refuse(
-      "wrong",
-      'is not JSON; right would be, for example, {"object": ["Schakelveld"]}.',
-    );
+    return refuse("wrong", 'is not JSON; write, for example, {"object": ["Schakelveld"]}.');
   }
 };

@@ -4,7 +4,7 @@ import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import { ENCODINGS } from "../../intake/table/decode";
 import type { Evidence } from "../../intake/table/evidence";
-import type { ExportTable } from "../../intake/table/readExport";
+import type { ExportTable } from "../../intake/table/exportTable";
 import type { IntakeAnswers } from "../../intake/takeIn";
 import { messages } from "../../messages/en/pane";
 import { Choice } from "../Choice";

@@ -75,12 +75,10 @@ test("blocks of a sheet are guessed, with how sure that is", () => {
 test("a map file is written and read back; what is wrong with one is said", () => {
   expect(readMapFile(writeMapFile(maps))).toEqual({ ok: true, value: maps });
   expect(readMapFile('{"maps": [{"sheet": "A", "kind": "contact"}]}')).toMatchObject({
-    reason: expect.stringMatching(
-      /^is no map: at maps\[1\]\.titles: .*; right would be, for example, /,
-    ),
+    reason: expect.stringMatching(/^is not a map: at maps\[1\]\.titles: .*; write, for example, /),
   });
   expect(readMapFile("x")).toMatchObject({
-    reason: expect.stringMatching(/^is not JSON; right would be/),
+    reason: expect.stringMatching(/^is not JSON; write/),
   });
 });
 
@@ -174,7 +172,7 @@ test("a map that does not fit says so", () => {
     /names a sheet "None", which this workbook does not have/,
   );
   expect(problem({ kind: "none" })).toMatch(
-    /names a record kind "none"; right would be one of documents/,
+    /names an unknown record kind "none"; use one of documents/,
   );
 });
 

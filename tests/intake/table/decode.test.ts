@@ -48,7 +48,7 @@ test("refused: two encodings in one file, and a workbook", () => {
 
 test("what the user says counts", () => {
   expect(decode(new Uint8Array([0x35, 0xb5]), "windows-1252")).toMatchObject({
-    value: { text: "5µ", encoding: { evidence: "Windows-1252, as was said" } },
+    value: { text: "5µ", encoding: { evidence: "Windows-1252, as you set it" } },
   });
 });
 

@@ -122,7 +122,7 @@ describe("titles and units", () => {
       ["resistance", "µΩ"],
     ]);
     expect(reasonOf("A,B\n1,2", { mapping: { A: "colour" } })).toMatch(
-      /^"colour" is no field to map a title to; right would be one of object/,
+      /^Unknown field "colour"; use one of object/,
     );
   });
 });
@@ -146,7 +146,7 @@ test("the user's own word on the decimal mark comes first", () => {
   });
   expect(read("Panel;Pole;R (µΩ)\nH01;1;31,250\n", { decimal: "," }).decimal).toEqual({
     mark: ",",
-    evidence: "decimal comma, as was said",
+    evidence: "decimal comma, as you set it",
   });
 });
 
@@ -155,7 +155,7 @@ describe("refused, with what would be right", () => {
     ["", /"export.csv" is empty; an export has a row of titles/],
     [
       "Colour,Weight\nred,12\n",
-      /has no row of titles .* found are "Colour", "Weight"; right would be titles such as panel \(object\)/,
+      /has no row of titles .* found are "Colour", "Weight"; use titles such as panel \(object\)/,
     ],
     ["nothing of the kind", /The titles found are "nothing of the kind"/],
     ["Panel,Pole\n\0,1", /NUL character on line 2\. Export it as CSV/],

@@ -56,8 +56,8 @@ test("lines that are no panel are said with their number, and what would be righ
   );
   expect(panels.map(({ designation }) => designation)).toEqual(["=H05"]);
   expect(problems.map(({ line, message }) => `${line}: ${message}`)).toEqual([
-    expect.stringMatching(/^2: "windmill" is no type of panel; right would be one of incomer, /),
-    expect.stringMatching(/^3: "oil" is no breaker's medium; right would be vacuum or SF6/),
+    expect.stringMatching(/^2: Unknown type of panel "windmill"; use one of incomer, /),
+    expect.stringMatching(/^3: Unknown breaker medium "oil"; use vacuum or SF6/),
     expect.stringMatching(/^4: rated current of the breaker: "lots" is not a reading/),
     expect.stringMatching(/^5: no designation/),
   ]);
@@ -67,7 +67,7 @@ test("a list whose titles name no panel is refused", () => {
   expect(readPanelList("Type\tSection\nfeeder\tBus A").problems).toEqual([
     {
       line: 1,
-      message: 'no column is titled "Panel"; right would be a title for it, such as Panel',
+      message: 'no column is titled "Panel"; give the column of designations that title',
     },
   ]);
 });

@@ -46,13 +46,13 @@ test.each<[string, readonly string[], RegExp]>([
     /"B" could be L3 or L2, since the file does not show which letters it uses; use L1, L2, L3/,
   ],
   ["R", ["A"], /mixes phase letters of more than one kind/],
-  ["N-E", [], /"N-E" is no phase, pole or combination; right would be, for example, "L1-E"/],
-  ["L4", [], /is no phase/],
-  ["E", [], /is no phase/],
-  ["L1-L2-L3", [], /is no phase/],
-  ["L1-E open", [], /is no phase/],
-  ["=cmd|'/C calc'!A0", [], /is no phase/],
-  ["L1".repeat(100000), [], /is no phase/],
+  ["N-E", [], /"N-E" is not a phase, pole or combination; use, for example, "L1-E"/],
+  ["L4", [], /is not a phase/],
+  ["E", [], /is not a phase/],
+  ["L1-L2-L3", [], /is not a phase/],
+  ["L1-E open", [], /is not a phase/],
+  ["=cmd|'/C calc'!A0", [], /is not a phase/],
+  ["L1".repeat(100000), [], /is not a phase/],
 ])("%s is refused", (text, beside, reason) => {
   expect(read(text, beside)).toMatch(reason);
 });

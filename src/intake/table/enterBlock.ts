@@ -1,0 +1,121 @@
+import type { Unit } from "../../quantities/units";
+import { plainWords } from "../words/plainWords";
+import type { ExportColumn } from "../words/titles";
+import { doubled, firstAlike } from "./alikeColumns";
+import { asInstrument } from "./asInstrument";
+import { asPart, asPoles, asStage } from "./columnsByCells";
+import type { TextRow } from "./delimited";
+import { asAnswered, type Evidence } from "./evidence";
+import type { ExportOptions, Shape } from "./exportOptions";
+import type { ExportBlock } from "./exportTable";
+import { headingUnit, withHeadingUnit } from "./headingUnit";
+import { type Block, type Head, type LayoutOptions, layout, type Part, wholeRow } from "./layout";
+import { namesBelow, namesHeld } from "./namesBelow";
+import { type RowWithUnits, unitsBeside } from "./unitsBeside";
+import { type Unpivoted, unpivot } from "./unpivot";
+
+/** A block of a file as it is read: its columns understood, and its wide lines unpivoted. */
+export interface EnteredBlock {
+  readonly exported: ExportBlock;
+  /** The block with its columns as they stand in the file. */
+  readonly block: Block;
+  /** The columns that lines are read by. */
+  readonly columns: readonly ExportColumn[];
+  readonly unpivoted: Unpivoted;
+  readonly shape: Evidence<Shape>;
+  /** The unit of its readings, where a heading over it tells it and their titles do not. */
+  readonly unit?: Unit;
+  /** Why it cannot be read: columns that read alike. */
+  readonly refused: string | undefined;
+}
+
+/**
+ * Makes the reader of a file's blocks, which makes sure by their cells what their titles leave open.
+ *
+ * @param rows reads the file from the start
+ * @param first its first rows
+ */
+export const blockReader = (
+  rows: () => Iterable<TextRow>,
+  first: readonly TextRow[],
+  head: Head,
+  how: LayoutOptions,
+  options: ExportOptions,
+): ((found: Block) => EnteredBlock) => {
+  const { guess, shape, heading: givenHeading } = options;
+  const below = new Set((options.down ?? []).map(plainWords));
+  const guessed = guess && rowsByHead(layout(rows(), head, how));
+  const withInstrument = (columns: readonly ExportColumn[], { line }: Head) =>
+    guessed && guess
+      ? firstAlike(asInstrument(columns, guessed.get(line) ?? [], guess.instruments, how.given))
+      : columns;
+  const withNames = (columns: readonly ExportColumn[], { line }: Head) =>
+    guessed && !guess?.apart.has(line)
+      ? namesBelow(columns, guessed.get(line) ?? [])
+      : columns.map((column) =>
+          below.has(plainWords(column.title)) ? { ...column, below: true as const } : column,
+        );
+  return (found) => {
+    const staged = asStage(found.head.columns, found, first);
+    const named = withNames(withInstrument(staged, found.head), found.head);
+    const heading = givenHeading ?? headingUnit(found.title);
+    const measuredIn = (columns: readonly ExportColumn[]) =>
+      withHeadingUnit(
+        asPart(asPoles(columns, found, first, heading), found, first, how.given),
+        heading,
+      );
+    const block = { ...found, head: { ...found.head, columns: measuredIn(named) } };
+    const columns = measuredIn(shape === "long" ? withoutPhases(named) : named);
+    const unpivoted = unpivot(columns, options.blanks);
+    const isWide = unpivoted.columns !== columns;
+    const isMeasuredIn = block.head.columns.some(({ unit }, at) => unit !== named[at]?.unit);
+    return {
+      exported: {
+        title: block.title,
+        line: block.head.line,
+        header: Object.fromEntries(block.facts.map(({ key, value }) => [key, value])),
+        columns: unpivoted.columns,
+        shape: isWide ? "wide" : "long",
+      },
+      block,
+      columns,
+      unpivoted,
+      shape: shapeSeen(isWide, shape),
+      ...(isMeasuredIn && heading && { unit: heading.unit }),
+      refused: doubled(columns),
+    };
+  };
+};
+
+/** Makes the reader of a table's lines with what stands above and beside for them: joined, held, units. */
+export const wholeLine = (columns: readonly ExportColumn[]): ((row: TextRow) => RowWithUnits) => {
+  const [hold, beside] = [namesHeld(columns), unitsBeside(columns)];
+  return (row) => {
+    const joined = wholeRow(row);
+    const held = hold?.(joined) ?? joined;
+    return beside?.(held) ?? held;
+  };
+};
+
+/** The lines of readings below each line of titles. */
+const rowsByHead = (parts: Iterable<Part>): ReadonlyMap<number, readonly TextRow[]> => {
+  const byHead = new Map<number, TextRow[]>();
+  let rows: TextRow[] = [];
+  for (const { block, row } of parts)
+    if (block) {
+      rows = byHead.get(block.head.line) ?? [];
+      byHead.set(block.head.line, rows);
+    } else if (row) rows.push(row);
+  return byHead;
+};
+
+/** Set to be long, a table's phases are no more than titles. */
+const withoutPhases = (columns: readonly ExportColumn[]) =>
+  columns.map(({ says: _says, ...column }) => column);
+
+const shapeSeen = (wide: boolean, answered: Shape | undefined): Evidence<Shape> =>
+  answered
+    ? asAnswered(answered, answered)
+    : wide
+      ? { value: "wide", evidence: "wide, because titles name phases", confidence: "likely" }
+      : { value: "long", evidence: "long: one reading a line", confidence: "certain" };

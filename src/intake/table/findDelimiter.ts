@@ -1,0 +1,50 @@
+import { quoted } from "../../quantities/quoted";
+import { delimited } from "./delimited";
+import { asAnswered, type Evidence } from "./evidence";
+import type { ExportOptions } from "./exportOptions";
+import { firstHead, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./layout";
+
+export const DELIMITERS = [",", ";", "\t", "|"] as const;
+const DELIMITER_NAMES: Readonly<Record<string, string>> = {
+  ",": "comma",
+  ";": "semicolon",
+  "\t": "tab",
+  "|": "vertical bar",
+};
+/** The first titles stand within this many characters. */
+const LOOK_CHARACTERS = 100_000;
+
+/** The first of the items, at most so many. */
+export const take = <T>(items: Iterable<T>, most: number): T[] => {
+  const taken: T[] = [];
+  for (const item of items) {
+    taken.push(item);
+    if (taken.length >= most) break;
+  }
+  return taken;
+};
+
+/** The delimiter by which the most titles are recognised. */
+export const findDelimiter = (
+  whole: string,
+  { delimiter }: ExportOptions,
+  how: LayoutOptions,
+): Evidence<string> => {
+  if (delimiter !== undefined) return asAnswered(delimiter, nameOfDelimiter(delimiter));
+  const text = whole.slice(0, LOOK_CHARACTERS);
+  const scores = DELIMITERS.map((mark) => {
+    const rows = take(delimited(text, mark), LOOK_ROWS);
+    const wide = rows.some(({ cells }) => cells.length > MAX_COLUMNS);
+    const recognised = wide ? 0 : (firstHead(rows, how)?.recognised ?? 0);
+    return { mark, recognised, columns: Math.max(0, ...rows.map(({ cells }) => cells.length)) };
+  }).sort((one, other) => other.recognised - one.recognised || other.columns - one.columns);
+  const [best, next] = scores;
+  const mark = best?.mark ?? ",";
+  return {
+    value: mark,
+    evidence: `${nameOfDelimiter(mark)}, by which ${best?.recognised ?? 0} columns are recognised`,
+    confidence: (next?.recognised ?? 0) < 2 ? "certain" : "likely",
+  };
+};
+
+const nameOfDelimiter = (mark: string) => DELIMITER_NAMES[mark] ?? quoted(mark);

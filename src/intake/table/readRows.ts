@@ -1,0 +1,228 @@
+import { quoted } from "../../quantities/quoted";
+import { answer, type Result, refuse } from "../../quantities/result";
+import { knownTitles } from "../words/fieldNames";
+import { mappable, mappedTo } from "../words/mappedTo";
+import { titleWords } from "../words/synonyms";
+import type { ExportColumn } from "../words/titles";
+import type { TextRow } from "./delimited";
+import { blockReader, type EnteredBlock, wholeLine } from "./enterBlock";
+import type { Evidence } from "./evidence";
+import { type ExportOptions, layoutOptions } from "./exportOptions";
+import type { EachRow, ExportBlock, ExportTable } from "./exportTable";
+import { take } from "./findDelimiter";
+import { type Inspection, inspected } from "./inspection";
+import {
+  firstHead,
+  type Head,
+  type LayoutOptions,
+  LOOK_ROWS,
+  layout,
+  MAX_COLUMNS,
+  type Skipped,
+} from "./layout";
+import { lineIndex } from "./lineIndex";
+import type { RowWithUnits } from "./unitsBeside";
+import type { ExportRow } from "./unpivot";
+import { type WritingWatch, writingWatch } from "./writingWatch";
+
+const SKIPPED_TOLD = 1000;
+
+/** What reading a file once has gathered of it. */
+interface GatheredFile {
+  readonly blocks: EnteredBlock[];
+  /** How many lines of readings each block has. */
+  readonly lines: number[];
+  readonly index: ReturnType<typeof lineIndex>;
+  readonly watch: WritingWatch;
+  readonly skipped: Skipped[];
+  skippedCount: number;
+}
+
+/**
+ * Reads an export whose rows are parted already, such as those of a sheet.
+ *
+ * @param rows reads them from the start each time it is called
+ */
+export const readRows = (
+  rows: () => Iterable<TextRow>,
+  delimiter: Evidence<string>,
+  options: ExportOptions,
+): Result<ExportTable> => {
+  const { name, mapping = {} } = options;
+  const file = quoted(name, 80);
+  const unknown = Object.values(mapping).find((field) => mappedTo(field) === undefined);
+  if (unknown !== undefined)
+    return refuse("wrong", `Unknown field ${quoted(unknown)}; ${mappable()}.`);
+  const how = layoutOptions(options);
+  const first = take(rows(), LOOK_ROWS);
+  const head = readableHead(first, how, file);
+  if (!head.ok) return head;
+  const enter = blockReader(rows, first, head.value, how, options);
+  const gathered = gather(layout(rows(), head.value, how), enter, options);
+  return gathered.ok
+    ? answer(tableOf(gathered.value, rows, delimiter, options))
+    : refuse("wrong", `${file}: ${gathered.reason}`);
+};
+
+/** The first titles, or why there are none that could be read. */
+const readableHead = (
+  first: readonly TextRow[],
+  how: LayoutOptions,
+  file: string,
+): Result<Head> => {
+  const widest = first.find(({ cells }) => cells.length > MAX_COLUMNS);
+  if (widest)
+    return refuse(
+      "wrong",
+      `${file} has ${widest.cells.length} columns on line ${widest.line}; at most ${MAX_COLUMNS} are read, as many as a spreadsheet has.`,
+    );
+  const head = firstHead(first, how);
+  return head && head.recognised >= (how.titles === undefined ? 2 : 1)
+    ? answer(head)
+    : refuse(
+        "wrong",
+        `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; use titles such as ${knownTitles()}.${unclosedIn(first)}`,
+      );
+};
+
+/** Reads a file's parts once, one by one. */
+const gather = (
+  parts: ReturnType<typeof layout>,
+  enter: (found: Parameters<ReturnType<typeof blockReader>>[0]) => EnteredBlock,
+  options: ExportOptions,
+): Result<GatheredFile> => {
+  const watch = writingWatch(titleWords(options.synonyms), options);
+  const gathered: GatheredFile = {
+    blocks: [],
+    lines: [],
+    index: lineIndex(),
+    watch,
+    skipped: [],
+    skippedCount: 0,
+  };
+  const { blocks, lines, index, skipped } = gathered;
+  let rowsOf: RowsOfLine = () => [];
+  for (const part of parts)
+    if (part.row) {
+      const table = blocks.length - 1;
+      lines[table] = (lines[table] ?? 0) + 1;
+      index.add(part.row.line, table, part.like);
+      // What is said again word for word tells nothing new.
+      if (part.like === undefined) for (const row of rowsOf(part.row)) watch.note(row);
+    } else if (part.block) {
+      const entered = enter(part.block);
+      if (entered.refused !== undefined) return refuse("wrong", entered.refused);
+      blocks.push(entered);
+      lines.push(0);
+      rowsOf = rowsOfLine(entered);
+      watch.enter(entered.block.facts, entered.exported.columns);
+    } else {
+      gathered.skippedCount += 1;
+      if (skipped.length < SKIPPED_TOLD) skipped.push(part.skipped);
+    }
+  return answer(gathered);
+};
+
+type RowsOfLine = (row: TextRow) => Iterable<ExportRow>;
+
+/** Makes the reader of a block's lines: the one row of each, or its rows by phase. */
+const rowsOfLine = ({ columns, unpivoted: { rowsOf } }: EnteredBlock): RowsOfLine => {
+  const whole = wholeLine(columns);
+  if (rowsOf) return (row) => rowsOf(whole(row));
+  const single: RowWithUnits[] = [];
+  return (row) => {
+    single[0] = whole(row);
+    return single;
+  };
+};
+
+const tableOf = (
+  gathered: GatheredFile,
+  rows: () => Iterable<TextRow>,
+  delimiter: Evidence<string>,
+  options: ExportOptions,
+): ExportTable => {
+  const { watch, index } = gathered;
+  const decimal = watch.decimal();
+  const dateOrder = watch.dates();
+  const blocks = gathered.blocks.map(({ exported }) => exported);
+  function* each(): Generator<EachRow> {
+    const readers = gathered.blocks.map(rowsOfLine);
+    for (const { row, table, like } of index.linesOf(rows())) {
+      const { exported: block, unpivoted } = gathered.blocks[table] as EnteredBlock;
+      for (const read of (readers[table] as RowsOfLine)(row))
+        yield unpivoted.rowsOf ? { block, row: read } : { block, row: read, like };
+    }
+  }
+  return {
+    name: options.name,
+    delimiter: delimiter.value,
+    decimal,
+    dates: dateOrder.value,
+    positions: watch.positions,
+    header: blocks[0]?.header ?? {},
+    columns: blocks.length === 1 ? (blocks[0]?.columns ?? []) : distinct(blocks),
+    blocks,
+    get rows() {
+      return Array.from(
+        each(),
+        ({ row: { line, cells, from } }): ExportRow => ({ line, cells, ...(from && { from }) }),
+      );
+    },
+    each,
+    inspection: inspectionOf(gathered, { delimiter, decimal, dateOrder }, options),
+  };
+};
+
+const inspectionOf = (
+  { blocks, lines, skipped, skippedCount }: GatheredFile,
+  {
+    delimiter,
+    decimal,
+    dateOrder,
+  }: Pick<Inspection, "delimiter" | "dateOrder"> & Pick<ExportTable, "decimal">,
+  options: ExportOptions,
+): Inspection => ({
+  encoding: options.encoding,
+  delimiter,
+  decimal: {
+    value: decimal.mark,
+    evidence: decimal.evidence,
+    confidence:
+      decimal.mark === undefined && !decimal.evidence.startsWith("no decimal mark in use")
+        ? "open"
+        : "certain",
+  },
+  dateOrder,
+  blocks: blocks.map(({ block, shape, unit }, at) => ({
+    ...inspected(block, lines[at] ?? 0, shape, options, titleWords(options.synonyms)),
+    ...(unit && { unit }),
+  })),
+  skipped,
+  skippedCount,
+});
+
+const distinct = (blocks: readonly ExportBlock[]): ExportColumn[] => [
+  ...new Map(
+    blocks.flatMap(({ columns }) =>
+      columns.map((column): [string, ExportColumn] => [`${column.title} ${column.field}`, column]),
+    ),
+  ).values(),
+];
+
+/** Names the first line whose quotation mark does not close. */
+const unclosedIn = (rows: readonly TextRow[]): string => {
+  const row = rows.find(({ unclosed }) => unclosed);
+  return row ? ` A quotation mark on line ${row.line} opens a cell and none closes it.` : "";
+};
+
+const widestTitles = (rows: readonly TextRow[]): readonly string[] =>
+  rows.reduce<readonly string[]>(
+    (widest, { cells }) => (cells.length > widest.length ? cells : widest),
+    [],
+  );
+
+const listed = (titles: readonly string[]) => {
+  const shown = titles.filter((title) => title !== "").slice(0, 12);
+  return shown.length > 0 ? shown.map((title) => quoted(title)).join(", ") : "all blank";
+};

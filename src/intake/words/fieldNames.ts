@@ -1,0 +1,23 @@
+import { quoted } from "../../quantities/quoted";
+import { FIELDS } from "./fields";
+import { OWN_LANGUAGE } from "./languages/languages";
+import { LEFT_OUT } from "./mappedTo";
+import { isStated, STATED_NAMES } from "./statedColumns";
+
+/** What a field is called in messages. */
+export const fieldName = (field: string | undefined): string =>
+  field === undefined
+    ? LEFT_OUT
+    : isStated(field)
+      ? STATED_NAMES[field]
+      : (Object.hasOwn(FIELDS, field) && FIELDS[field]?.name) || quoted(field);
+
+/** Whether a field of an export is measured, so that its numbers show the decimal mark. */
+export const isMeasured = (field: string) =>
+  field === "reading" || (Object.hasOwn(FIELDS, field) && FIELDS[field]?.quantity !== undefined);
+
+/** Titles that are understood, each with its field. */
+export const knownTitles = (): string =>
+  Object.keys(FIELDS)
+    .map((field) => `${OWN_LANGUAGE.titles[field]?.[0]} (${field})`)
+    .join(", ");
