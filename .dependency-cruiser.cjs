@@ -38,7 +38,7 @@ module.exports = {
       from: { path: `^src/(${pure})/` },
       to: {
         dependencyTypes: ["core", "npm", "npm-dev", "npm-optional"],
-        pathNot: "node_modules/(zod|@borgar/fx|fflate|hucre/dist/csv)",
+        pathNot: "node_modules/(zod|@borgar/fx|fastest-levenshtein|fflate|hucre/dist/csv)",
       },
     },
     {

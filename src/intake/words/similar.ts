@@ -1,3 +1,4 @@
+import { distance } from "fastest-levenshtein";
 import { plainWords } from "./plainWords";
 
 /**
@@ -28,19 +29,3 @@ const bare = (text: string): string =>
     .replace(/(?<!\d)0+(?=\d)/g, "");
 
 const numbersOf = (text: string): string => (text.match(/\d+/g) ?? []).join(" ");
-
-/** Least number of letters to put in, take out or change: Levenshtein 1966 (memory). */
-const distance = (one: string, other: string): number => {
-  let before = Array.from({ length: other.length + 1 }, (_, at) => at);
-  for (let row = 1; row <= one.length; row++) {
-    const now = [row];
-    for (let at = 1; at <= other.length; at++)
-      now[at] = Math.min(
-        (now[at - 1] as number) + 1,
-        (before[at] as number) + 1,
-        (before[at - 1] as number) + (one[row - 1] === other[at - 1] ? 0 : 1),
-      );
-    before = now;
-  }
-  return before[other.length] as number;
-};
