@@ -80,6 +80,16 @@ export const ratioOf = (name: string, cells: unknown): Input<number> => ({
   },
 });
 
+/** A name as a plate or drawing writes it; what it names is looked up later. */
+export const named = (name: string, cells: unknown): Input<string> => ({
+  name,
+  cells,
+  read: (cell) =>
+    typeof cell === "string" || typeof cell === "number"
+      ? answer(String(cell))
+      : refuse("wrong", `${shown(cell)} is no name; write it as the plate does.`),
+});
+
 /** One of a few words; case and a degree sign make no difference. */
 export const word = <T extends string>(
   name: string,

@@ -3,10 +3,17 @@ import { ansiCoilSource, iecCoilSource } from "../standards/coilTable";
 import { contactSpread } from "../standards/contactSpread";
 import type { Basis, Source } from "../standards/criterion";
 import { dewLimit } from "../standards/dewLimit";
+import { grossRatio } from "../standards/grossRatio";
 import { insulationSource } from "../standards/insulationTable";
 import { testVoltageHabit } from "../standards/insulationTestVoltage";
 import { poleSpreadSource } from "../standards/poleSpread";
-import { ctSource, vtSource } from "../standards/transformerClasses";
+import {
+  ctClasses,
+  ctSource,
+  vtIeeeSource,
+  vtProtectiveSource,
+  vtSource,
+} from "../standards/transformerClasses";
 import { iecSource, netaSources } from "../standards/withstandTables";
 import { controlWithstand, siteSources } from "../standards/withstandVoltage";
 
@@ -60,7 +67,14 @@ export const sources: Readonly<
   CONTACTCORRECT: [
     from("Temperature line of metals", "", "234.5 °C copper, 228 °C aluminium", "read"),
   ],
-  CTLIMIT: [ctSource],
+  CTLIMIT: [
+    ctSource,
+    ctClasses.PX.source,
+    ctClasses["0.3"].source,
+    ctClasses["0.15"].source,
+    ctClasses.C.source,
+    grossRatio.source,
+  ],
   CURVETIME: [
     from(
       "IEC 60255-151",
@@ -109,7 +123,7 @@ export const sources: Readonly<
   SOURCE: [OWN],
   SPREAD: [contactSpread.source],
   TIMESPREAD: [poleSpreadSource],
-  VTLIMIT: [{ ...vtSource, certainty: "memory" }],
+  VTLIMIT: [vtSource, vtProtectiveSource, vtIeeeSource, grossRatio.source],
   WITHSTAND: {
     IEC: [
       iecSource,

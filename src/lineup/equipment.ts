@@ -96,12 +96,18 @@ export const currentCore = z.strictObject({
   /** Accuracy class as on the plate: 0.5, 0.2S, 5P, 10P, PX … */
   accuracy: name,
   burdenVA: z.optional(positive),
+  /** Least burden that the class holds at, VA, where the plate gives one: 1 VA of small cores. */
+  burdenLeastVA: z.optional(positive),
+  /** Up to so many times rated current the class holds: rating factor, extended rating. */
+  ratingFactor: z.optional(positive),
   accuracyLimitFactor: z.optional(positive),
   /** For class PX and the like: least knee-point voltage, V; greatest winding resistance at 75 °C, Ω. */
   kneeV: z.optional(positive),
   /** Greatest exciting current at the knee-point voltage, A. */
   excitingA: z.optional(positive),
   windingOhm: z.optional(positive),
+  /** What the core encloses: one phase, or all three as a ground sensor does, which has one row. */
+  encloses: z.optional(z.enum(["one phase", "all phases"])),
 });
 
 /** One winding of a voltage transformer, by its plate; phase-to-earth values for earthed ones. */
@@ -111,6 +117,9 @@ export const voltageWinding = z.strictObject({
   secondaryV: positive,
   accuracy: name,
   burdenVA: z.optional(positive),
+  burdenLeastVA: z.optional(positive),
+  /** Rated voltage factor, up to which a protective class holds: 1.9. */
+  voltageFactor: z.optional(positive),
 });
 
 /** A meter or transducer, and the points it is tested at. */

@@ -19,11 +19,8 @@ export const compared = (comparison: Comparison, row: Row): Verdict => {
   const against = (id: string) => judged(row[value], row[id], sense, tolerance, unit);
   const verdict = against(limit);
   if (asks && verdict === "Fail") return "Inconclusive";
-  return verdict !== "Fail" || lenient === undefined || isBlank(row[lenient])
-    ? verdict
-    : against(lenient) === "Fail"
-      ? "Fail"
-      : "Inconclusive";
+  if (lenient === undefined || isBlank(row[lenient]) || verdict === "Pass") return verdict;
+  return against(lenient) === "Fail" ? "Fail" : "Inconclusive";
 };
 
 /** The formulas of one kind's comparisons, by the columns that they look at. */
@@ -38,13 +35,12 @@ const comparisonsIn = (columns: readonly Column[]) => {
   };
   const byLimit = (comparison: Comparison, ref: Reference) =>
     against(comparison, ref(comparison.limit), ref);
-  /** The test that a comparison fails: by the more lenient of its limits as well, where it has two. */
+  /** The test that a comparison fails: by the more lenient of its limits, where it has two. */
   const failsBy = (comparison: Comparison, ref: Reference): string => {
     const { limit, lenient } = comparison;
-    const byFirst = `${byLimit(comparison, ref)}="Fail"`;
-    if (lenient === undefined) return byFirst;
-    const other = `IF(${blank(ref(lenient))},${ref(limit)},${ref(lenient)})`;
-    return all([byFirst, `${against(comparison, other, ref)}="Fail"`]);
+    if (lenient === undefined) return `${byLimit(comparison, ref)}="Fail"`;
+    const last = `IF(${blank(ref(lenient))},${ref(limit)},${ref(lenient)})`;
+    return all([`${byLimit(comparison, ref)}<>"Pass"`, `${against(comparison, last, ref)}="Fail"`]);
   };
   return { byLimit, failsBy };
 };

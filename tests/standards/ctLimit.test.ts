@@ -51,7 +51,8 @@ describe("ctLimit", () => {
 
   it("is at full current the number in the class's name", () => {
     for (const name of Object.keys(ctClasses) as CtClassName[])
-      if (!name.endsWith("P")) expect(figure(ctLimit(name, 100))).toBe(Number.parseFloat(name));
+      if (/^\d[\d.]*S?$/.test(name))
+        expect(figure(ctLimit(name, 100))).toBe(Number.parseFloat(name));
   });
 
   it("lists its classes where one does not exist", () => {
@@ -77,8 +78,10 @@ describe("vtLimit", () => {
   it.each([
     ["0.5", 79],
     ["0.5", 121],
-    ["3P", 4],
+    ["3P", 1.9],
     ["3P", 191],
+    ["0.3", 89],
+    ["0.6", 111],
   ] as const)("class %s has no limit at %d %%", (name, percent) => {
     expect(figure(vtLimit(name, percent))).toBe("none");
   });
@@ -87,5 +90,62 @@ describe("vtLimit", () => {
     expect(vtLimit("5P" as "3P", 100)).toMatchObject({ kind: "wrong" });
     expect(vtLimit("0.5", 100)).toMatchObject({ value: { source: { certainty: "memory" } } });
     expect(vtLimit("3P", 100)).toMatchObject({ value: { source: { certainty: "read" } } });
+  });
+});
+
+describe("classes of American practice and of protective cores", () => {
+  // IEEE C57.13 table 6 and C57.13.6 table 1, quoted by an instrument transformer maker: ratio ±% at 100 % and 10 %
+  // (0.15: 5 %) of rated current.
+  it.each([
+    ["0.3B-0.5", 100, 0.3],
+    ["0.3 B0.2", 10, 0.6],
+    ["0.6B-1.8", 100, 0.6],
+    ["1.2B-2", 10, 2.4],
+    ["0.15 B-0.5", 5, 0.3],
+    ["0.15S B-0.5", 5, 0.15],
+    ["0.15S", 60, 0.15],
+  ] as const)("%s at %d %%: %d %%", (name, percent, ratio) => {
+    expect(figure(ctLimit(name, percent))).toBe(ratio);
+  });
+
+  it("between 10 % and 100 % the class passes and twice the class fails", () => {
+    expect(figure(ctLimit("0.3", 50))).toBe(0.3);
+    expect(figure(ctLimit("0.3", 50, "wrong"))).toBe(0.6);
+    expect(figure(ctLimit("0.3", 5))).toBe("none");
+    expect(figure(ctLimit("0.3", 5, "wrong"))).toBe(10);
+  });
+
+  // Relaying classes ±3 % at rated current; PX 0.25 %, PXR 1 %; TPX 0.5 %, TPY and TPZ 1 % (memory, PX quoted by two articles).
+  it.each([
+    ["C200", 3],
+    ["K400", 3],
+    ["T100", 3],
+    ["PX", 0.25],
+    ["PXR", 1],
+    ["TPX", 0.5],
+    ["TPY", 1],
+    ["TPZ", 1],
+    ["5PR20", 1],
+    ["10P10 30 VA", 3],
+    ["0.5 FS5", 0.5],
+    ["cl. 0.2S", 0.2],
+    ["0,5", 0.5],
+    ["0.5/5P20", 0.5],
+  ] as const)("%s at rated current: %d %%", (name, ratio) => {
+    expect(figure(ctLimit(name, 100))).toBe(ratio);
+  });
+
+  // IEEE C57.13 (quoted): 90 % to 110 % of rated voltage; 3P and 6P twice at 2 % (quoted).
+  it.each([
+    ["0.3WXYZ", 90, 0.3],
+    ["1.2Z", 110, 1.2],
+    ["0.6", 100, 0.6],
+    ["0.5/3P", 100, 0.5],
+    ["3P", 2, 6],
+    ["6P", 2, 12],
+    ["3P", 3, 3],
+    ["0.1", 100, 0.1],
+  ] as const)("voltage transformer %s at %d %%: %d %%", (name, percent, ratio) => {
+    expect(figure(vtLimit(name, percent))).toBe(ratio);
   });
 });

@@ -1,8 +1,8 @@
 import { ratioError } from "../../engineering/ratioError";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
-import { readPlain } from "../../quantities/readPlain";
 import { controlMinimum, controlTestVoltage } from "../../standards/controlWiring";
+import { grossRatio } from "../../standards/grossRatio";
 import {
   type CellValue,
   type Column,
@@ -11,8 +11,10 @@ import {
   NOT_APPLICABLE,
   type Row,
 } from "../kind";
+import { ownOf, plateOr, sourceOf } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
-import { blank, gear } from "./common";
+import { exactly } from "../quantity";
+import { blank, gear, quoted } from "./common";
 import { insulationColumns, type Limit } from "./insulationColumns";
 
 const NOT_COMPUTED = "not computed";
@@ -49,8 +51,10 @@ const numeric = (cell: CellValue | undefined) => (typeof cell === "number" ? cel
 /**
  * What is applied in percent of the rated value, and the ratio error. The columns `primary` and
  * `secondary` are read, `ratedPrimary` and `ratedSecondary` are given by the plate.
+ *
+ * @param turns word of the column `method` for a ratio read by voltage, of which there is no percentage
  */
-export const ratioColumns = (unit: "A" | "V"): Column[] => [
+export const ratioColumns = (unit: "A" | "V", turns?: string): Column[] => [
   {
     id: "percent",
     header: "Of rated %",
@@ -58,16 +62,23 @@ export const ratioColumns = (unit: "A" | "V"): Column[] => [
     width: 8,
     unit: "%",
     format: "0.0",
-    formula: (ref) =>
-      `IF(AND(ISNUMBER(${ref("primary")}),N(${ref("ratedPrimary")})>0),${ref("primary")}/${ref("ratedPrimary")}*100,"")`,
-    value: ({ primary, ratedPrimary }) =>
-      typeof primary === "number" && numeric(ratedPrimary) > 0
-        ? (primary / numeric(ratedPrimary)) * 100
-        : null,
+    formula: (ref) => {
+      const applied = gear("QUANTITY", ref("primary"), quoted(unit));
+      const asRead = `IF(OR(${blank(ref("primary"))},NOT(N(${ref("ratedPrimary")})>0)),"",IFERROR(${applied}/${ref("ratedPrimary")}*100,""))`;
+      return turns === undefined ? asRead : `IF(${ref("method")}=${quoted(turns)},"",${asRead})`;
+    },
+    value: ({ primary, ratedPrimary, method }) => {
+      const applied = exactly(primary, unit);
+      if (turns !== undefined && String(method ?? "").toLowerCase() === turns.toLowerCase())
+        return null;
+      return applied !== undefined && numeric(ratedPrimary) > 0
+        ? (applied / numeric(ratedPrimary)) * 100
+        : null;
+    },
     working: ({ primary, ratedPrimary, percent }) =>
       workedOut(
         percent,
-        `${onPaper(primary)} ${unit} ÷ ${onPaper(ratedPrimary)} ${unit} × 100`,
+        `${onPaper(exactly(primary, unit))} ${unit} ÷ ${onPaper(ratedPrimary)} ${unit} × 100`,
         "%",
       ),
   },
@@ -78,34 +89,42 @@ export const ratioColumns = (unit: "A" | "V"): Column[] => [
     width: 9,
     unit: "%",
     format: "0.00#",
-    formula: (ref) =>
-      `IF(OR(${blank(ref("primary"))},${blank(ref("secondary"))}),"",IFERROR(${gear("RATIOERROR", ref("primary"), ref("secondary"), `N(${ref("ratedPrimary")})/N(${ref("ratedSecondary")})`)},"${NOT_COMPUTED}"))`,
+    formula: (ref) => {
+      const [applied, read] = ["primary", "secondary"].map((id) =>
+        gear("QUANTITY", ref(id), quoted(unit)),
+      ) as [string, string];
+      return `IF(OR(${blank(ref("primary"))},${blank(ref("secondary"))}),"",IFERROR(${gear("RATIOERROR", applied, read, `N(${ref("ratedPrimary")})/N(${ref("ratedSecondary")})`)},"${NOT_COMPUTED}"))`;
+    },
     value: ({ primary, secondary, ratedPrimary, ratedSecondary }) => {
       if (isBlank(primary) || isBlank(secondary)) return null;
-      const [applied, read] = [readPlain(primary), readPlain(secondary)];
+      const [applied, read] = [exactly(primary, unit), exactly(secondary, unit)];
       const ratio = numeric(ratedPrimary) / numeric(ratedSecondary);
       const found =
-        applied.ok && read.ok ? ratioError(applied.value, read.value, ratio) : undefined;
+        applied !== undefined && read !== undefined ? ratioError(applied, read, ratio) : undefined;
       return found?.ok ? found.value : NOT_COMPUTED;
     },
     working: ({ primary, secondary, ratedPrimary, ratedSecondary, error }) =>
       workedOut(
         error,
-        `(${onPaper(ratedPrimary)}/${onPaper(ratedSecondary)} × ${onPaper(secondary)} ${unit} − ${onPaper(primary)} ${unit}) ÷ ${onPaper(primary)} ${unit} × 100`,
+        `(${onPaper(ratedPrimary)}/${onPaper(ratedSecondary)} × ${onPaper(exactly(secondary, unit))} ${unit} − ${onPaper(exactly(primary, unit))} ${unit}) ÷ ${onPaper(exactly(primary, unit))} ${unit} × 100`,
         "%",
       ),
   },
 ];
 
-/** A limit that the plate of a transformer gives; where the plate is known and gives none, its row has no need of it. */
+/**
+ * A limit that the plate of a transformer gives, else the maker's or project's criterion of this name; where the
+ * plate is known and neither gives one, its row has no need of it.
+ */
 export const plateColumn = <P extends object>(
   column: Pick<Column, "id" | "header" | "width" | "unit" | "format" | "help">,
   plateOf: (row: Row, lineup: Lineup) => P | undefined,
   pick: (plate: P) => number | undefined,
+  quantity: string,
 ): Column => ({
   ...column,
   role: "limit",
-  own: (row, lineup) => plateFigure(plateOf(row, lineup), pick),
+  own: plateOr((row, lineup) => plateFigure(plateOf(row, lineup), pick), ownOf(quantity)),
   value: (row, lineup) => (plateOf(row, lineup) ? NOT_APPLICABLE : null),
 });
 
@@ -118,8 +137,8 @@ const plateFigure = <P extends object>(
 };
 
 /** Where a plate's limit comes from. */
-export const plateSource = (limit: CellValue | undefined): string =>
-  typeof limit === "number" ? "its plate (maker)" : "none on the plate: not judged by it";
+export const plateSource = (column: Column, row: Row, lineup: Lineup): string =>
+  sourceOf(column.own?.(row, lineup)) || "none on the plate: not judged by it";
 
 export const burdenAccepted: Comparison = {
   value: "burden",
@@ -127,6 +146,32 @@ export const burdenAccepted: Comparison = {
   unit: "VA",
   sense: "most",
   excusable: true,
+};
+
+/** Below this part of its rated burden a class promises nothing: the test proves nothing of it. */
+export const burdenEnough: Comparison = {
+  value: "burden",
+  limit: "burdenLeast",
+  unit: "VA",
+  sense: "least",
+  excusable: true,
+};
+
+/** The ratio error against its class; beyond 10 % the ratio is wrong whatever the test was made with. */
+export const ratioAccepted: readonly Comparison[] = [
+  { value: "error", limit: "errorMost", unit: "%", sense: "within", lenient: "errorWrong" },
+  { value: "error", limit: "ratioWrong", unit: "%", sense: "within", outright: true },
+];
+
+/** The ratio error beyond which a transformer has another ratio than its plate says. */
+export const ratioWrong: Column = {
+  id: "ratioWrong",
+  header: "Wrong ratio beyond ± %",
+  role: "limit",
+  width: 9,
+  unit: "%",
+  formula: () => String(grossRatio.value),
+  value: () => grossRatio.value,
 };
 
 export const burden: Column = {

@@ -1,20 +1,25 @@
+import { accuracyLimitFactor } from "../../engineering/accuracyLimitFactor";
 import { contactCorrect } from "../../engineering/contactCorrect";
 import type { Lineup, Panel } from "../../lineup/lineup";
-import { ownCriterion } from "../../lineup/ownCriterion";
 import { panelOf } from "../../lineup/panelOf";
-import { CLASSES_BY_KNEE, ctClassNamed, knownCtClass } from "../../standards/ctClassNamed";
-import { ctLimit } from "../../standards/ctLimit";
+import { ctClassNamed, relayingVolts } from "../../standards/ctClassNamed";
+import { type CtQuantity, ctLimit } from "../../standards/ctLimit";
+import { grossRatio } from "../../standards/grossRatio";
 import { nearRated } from "../../standards/nearRated";
-import { ctSource } from "../../standards/transformerClasses";
+import { plateClass } from "../../standards/plateClass";
+import { tidy } from "../../standards/tidy";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
 import { insulationAccepted, insulationEnough, limitSource } from "../columns/insulationColumns";
 import {
   burden,
   burdenAccepted,
+  burdenEnough,
   plateColumn,
   plateSource,
   polarity,
+  ratioAccepted,
   ratioColumns,
+  ratioWrong,
   secondaryInsulation,
   transformerMinimum,
   transformerTestVoltage,
@@ -25,10 +30,12 @@ import {
   type Comparison,
   isBlank,
   NOT_APPLICABLE,
+  type Own,
   type RecordKind,
+  type Reference,
   type Row,
 } from "../kind";
-import { limitOf, sourceOf, sources } from "../limits";
+import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
@@ -44,28 +51,118 @@ const NOT_CORRECTED = "not corrected";
 /** Temperature that a plate's winding resistance holds for, °C (IEC 61869-2, memory). */
 const WINDING_BASE = 75;
 
-/** The maker's or project's own limit, for a class whose limits are not known here. */
-const ownError = (row: Row, lineup: Lineup) =>
-  isByKnee(row.accuracy) || knownCtClass(String(row.accuracy ?? ""))
-    ? undefined
-    : ownCriterion(lineup, "current transformer ratio error %", String(row.object));
+/** What the core's plate gives, also within its class: `5P20 15 VA`, `0.3B-0.5`, `C200`. */
+const factorOf = ({ accuracy, accuracyLimitFactor }: Core) =>
+  accuracyLimitFactor ?? plateClass(accuracy).factor;
 
-const isByKnee = (accuracy: CellValue | undefined) =>
-  CLASSES_BY_KNEE.some((name) => name === String(accuracy).toUpperCase());
-
-const classLimit = (accuracy: CellValue | undefined, percent: number): CellValue => {
-  const name = knownCtClass(String(accuracy ?? ""));
-  if (!name) return null;
-  return limitOf(ctLimit(name, Math.abs(percent - 100) <= nearRated.value ? 100 : percent));
+const burdenOf = ({ accuracy, burdenVA, secondaryA }: Core): number | undefined => {
+  const plate = plateClass(accuracy);
+  if (burdenVA !== undefined || plate.burdenVA !== undefined) return burdenVA ?? plate.burdenVA;
+  // Standard burdens of IEEE C57.13 are for 5 A; a relaying class is the voltage at 20 times rated current.
+  if (plate.burdenOhm !== undefined) return tidy(plate.burdenOhm * 25);
+  const volts = relayingVolts(accuracy);
+  return volts === undefined ? undefined : tidy((volts * secondaryA) / 20);
 };
 
+/** Least burden of IEC 61869-2: a quarter of rated for the classes 0.1 to 1, half for 3 and 5. */
+const burdenLeastOf = (core: Core): number | undefined => {
+  const rated = burdenOf(core);
+  const part = plateClass(core.accuracy).names.map((name) => BURDEN_PARTS[name] ?? 0);
+  const least = Math.max(0, ...part);
+  return (
+    core.burdenLeastVA ?? (rated === undefined || least === 0 ? undefined : tidy(rated * least))
+  );
+};
+const BURDEN_PARTS: Readonly<Record<string, number>> = {
+  ...Object.fromEntries(["0.1", "0.2", "0.2S", "0.5", "0.5S", "1"].map((name) => [name, 0.25])),
+  "3": 0.5,
+  "5": 0.5,
+};
+
+const named = ownOf("current transformer ratio error %");
+/** The maker's or project's own limit: for a class that gives none, or where it is finer than the class. */
+const ownError: Own = Object.assign(
+  (row: Row, lineup: Lineup) => {
+    const own = named(row, lineup);
+    const ofClass = ctLimit(String(row.accuracy ?? ""), 100);
+    return own && ofClass.ok && own.value > ofClass.value.value ? undefined : own;
+  },
+  { quantities: named.quantities },
+);
+const ownFactor = ownOf("accuracy limit factor");
+
+const VOLTAGE = "Voltage";
+const isByVoltage = ({ method }: Row) =>
+  String(method ?? "").toLowerCase() === VOLTAGE.toLowerCase();
+
+/** Percent of rated current that the class is looked up at: near rated current and up to the rating factor, rated. */
+const lookedUpAt = ({ percent, ratingFactor }: Row): number => {
+  const at = typeof percent === "number" ? percent : 0;
+  const most = typeof ratingFactor === "number" ? ratingFactor * 100 : 0;
+  return Math.abs(at - 100) <= nearRated.value || (at > 100 && at <= most) ? 100 : at;
+};
+const lookedUpBy = (ref: Reference): string => {
+  const at = `N(${ref("percent")})`;
+  return `IF(OR(ABS(${at}-100)<=${nearRated.value},AND(${at}>100,${at}<=N(${ref("ratingFactor")})*100)),100,${at})`;
+};
+
+const figureOf = (row: Row, percent: number, quantity: CtQuantity): CellValue =>
+  limitOf(ctLimit(String(row.accuracy ?? ""), percent, quantity));
+
 const accepted: readonly Comparison[] = [
-  { value: "error", limit: "errorMost", unit: "%", sense: "within", excusable: true },
+  ...ratioAccepted,
   { value: "winding75", limit: "windingMost", unit: "Ω", sense: "most", excusable: true },
   insulationAccepted,
   burdenAccepted,
+  { value: "factor", limit: "factorLeast", sense: "least", excusable: true },
 ];
-const enough: readonly Comparison[] = [insulationEnough];
+const enough: readonly Comparison[] = [insulationEnough, burdenEnough];
+
+const windingMost = plateColumn<Core>(
+  { id: "windingMost", header: "Plate Ω at 75 °C", width: 9, unit: "Ω" },
+  coreOf,
+  ({ windingOhm }) => windingOhm,
+  "current transformer winding resistance Ω",
+);
+const burdenMost = plateColumn<Core>(
+  { id: "burdenMost", header: "Rated VA", width: 8, unit: "VA" },
+  coreOf,
+  burdenOf,
+  "current transformer burden VA",
+);
+const burdenLeast = plateColumn<Core>(
+  {
+    id: "burdenLeast",
+    header: "Least VA",
+    width: 8,
+    unit: "VA",
+    help: "Below this burden the class promises nothing (IEC 61869-2: 25 % of rated, 50 % for classes 3 and 5).",
+  },
+  coreOf,
+  burdenLeastOf,
+  "current transformer least burden VA",
+);
+
+/** Winding resistance that the limit factor is worked out with: the plate's, else the measured one at 75 °C. */
+const windingOf = ({ windingMost, winding75 }: Row) =>
+  typeof windingMost === "number" ? windingMost : winding75;
+
+const factorLeft = (row: Row): CellValue => {
+  const { ratedFactor, burdenMost, burden, ratedSecondary } = row;
+  const winding = windingOf(row);
+  const connected = exactly(burden, "VA");
+  if (
+    typeof ratedFactor !== "number" ||
+    typeof winding !== "number" ||
+    typeof burdenMost !== "number" ||
+    typeof ratedSecondary !== "number" ||
+    connected === undefined
+  )
+    return null;
+  const square = ratedSecondary ** 2;
+  const found = accuracyLimitFactor(ratedFactor, winding, burdenMost / square, connected / square);
+  return found.ok ? found.value : null;
+};
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
@@ -74,15 +171,31 @@ const columns: readonly Column[] = [
   { id: "ratedPrimary", header: "Rated primary A", role: "given", width: 8, unit: "A" },
   { id: "ratedSecondary", header: "Rated secondary A", role: "given", width: 9, unit: "A" },
   { id: "accuracy", header: "Class", role: "given", width: 7 },
+  { id: "ratedFactor", header: "Rated limit factor", role: "given", width: 8 },
+  {
+    id: "ratingFactor",
+    header: "Rating factor",
+    role: "given",
+    width: 7,
+    help: "Up to so many times rated current the class holds; blank for once.",
+  },
+  {
+    id: "method",
+    header: "Ratio by",
+    role: "entry",
+    width: 9,
+    accepts: { type: "list", values: ["Current", VOLTAGE] },
+    help: "Blank or Current: primary injection. Voltage: V applied to the secondary stand under Injected, V read on the primary under Secondary; that shows the turns ratio, and no class but PX and its like.",
+  },
   {
     id: "primary",
     header: "Injected A",
     role: "entry",
     width: 9,
     unit: "A",
-    accepts: { type: "number", least: 0, most: 10000 },
+    accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
-    help: "Primary current; for a protective class at rated current, for a measuring class where its table gives a limit.",
+    help: "Primary current; for a protective class at rated current, for a measuring class where its table gives a limit. At less, a row shows the right tap and not the class.",
   },
   {
     id: "secondary",
@@ -94,7 +207,7 @@ const columns: readonly Column[] = [
     need: "reading",
     help: "Read at the same moment as the primary current, the other cores shorted.",
   },
-  ...ratioColumns("A"),
+  ...ratioColumns("A", VOLTAGE),
   {
     id: "errorMost",
     header: "Allowed ± %",
@@ -102,14 +215,33 @@ const columns: readonly Column[] = [
     width: 8,
     unit: "%",
     own: ownError,
-    help: "n/a for a class that gives no limit of ratio error: the row is judged by the rest.",
+    help: "Blank at a current of which the class says nothing.",
     formula: (ref) =>
-      `IF(OR(${CLASSES_BY_KNEE.map((name) => `${ref("accuracy")}=${quoted(name)}`).join(",")}),${quoted(NOT_APPLICABLE)},IF(ISNUMBER(${ref("percent")}),IFERROR(${gear("CTLIMIT", ref("accuracy"), `IF(ABS(${ref("percent")}-100)<=${nearRated.value},100,${ref("percent")})`)},""),""))`,
-    value: ({ accuracy, percent }) => {
-      if (isByKnee(accuracy)) return NOT_APPLICABLE;
-      return typeof percent === "number" ? classLimit(accuracy, percent) : null;
+      `IF(${ref("method")}="${VOLTAGE}",IFERROR(${gear("CTLIMIT", ref("accuracy"), 100, '"turns"')},""),IF(ISNUMBER(${ref("percent")}),IFERROR(${gear("CTLIMIT", ref("accuracy"), lookedUpBy(ref))},""),""))`,
+    value: (row) => {
+      if (isByVoltage(row)) return figureOf(row, 100, "turns");
+      return typeof row.percent === "number" ? figureOf(row, lookedUpAt(row), "ratio") : null;
     },
   },
+  {
+    id: "errorWrong",
+    header: "Fails beyond ± %",
+    role: "limit",
+    width: 8,
+    unit: "%",
+    help: "Between allowed and this the reading proves nothing of the class.",
+    formula: (ref) => {
+      const wrong = `IFERROR(${gear("CTLIMIT", ref("accuracy"), lookedUpBy(ref), '"wrong"')},${grossRatio.value})`;
+      return `IF(OR(${ref("method")}="${VOLTAGE}",N(${ref("error")})>0),IFERROR(${gear("CTLIMIT", ref("accuracy"), 100, '"turns"')},${wrong}),${wrong})`;
+    },
+    value: (row) => {
+      const wrong = figureOf(row, lookedUpAt(row), "wrong") ?? grossRatio.value;
+      // The exciting current lowers the secondary current: only too much of it speaks against the turns.
+      const speaksOfTurns = isByVoltage(row) || (typeof row.error === "number" && row.error > 0);
+      return speaksOfTurns ? (figureOf(row, 100, "turns") ?? wrong) : wrong;
+    },
+  },
+  ratioWrong,
   polarity,
   {
     id: "winding",
@@ -156,35 +288,74 @@ const columns: readonly Column[] = [
         "Ω",
       ),
   },
-  plateColumn(
-    { id: "windingMost", header: "Plate Ω at 75 °C", width: 9, unit: "Ω" },
-    coreOf,
-    ({ windingOhm }) => windingOhm,
-  ),
+  windingMost,
   ...secondaryInsulation(),
   burden,
-  plateColumn(
-    { id: "burdenMost", header: "Rated VA", width: 8, unit: "VA" },
-    coreOf,
-    ({ burdenVA }) => burdenVA,
-  ),
+  burdenLeast,
+  burdenMost,
+  {
+    id: "factor",
+    header: "Limit factor left",
+    role: "computed",
+    width: 8,
+    format: "0.0",
+    help: "Accuracy limit factor at the connected burden, as in phase (a relay maker's manual).",
+    formula: (ref) => {
+      const square = `${ref("ratedSecondary")}^2`;
+      const winding = `IF(ISNUMBER(${ref("windingMost")}),${ref("windingMost")},${ref("winding75")})`;
+      const connected = `${gear("QUANTITY", ref("burden"), quoted("VA"))}/${square}`;
+      const left = gear(
+        "LIMITFACTOR",
+        ref("ratedFactor"),
+        winding,
+        `${ref("burdenMost")}/${square}`,
+        connected,
+      );
+      return `IF(OR(${["ratedFactor", "burden", "ratedSecondary"].map((id) => blank(ref(id))).join(",")},NOT(ISNUMBER(${winding})),NOT(ISNUMBER(${ref("burdenMost")}))),"",IFERROR(${left},""))`;
+    },
+    value: factorLeft,
+    working: (row) => {
+      const square = `(${onPaper(row.ratedSecondary)} A)²`;
+      return workedOut(
+        row.factor,
+        `${onPaper(row.ratedFactor)} × (${onPaper(windingOf(row))} Ω + ${onPaper(row.burdenMost)} VA ÷ ${square}) ÷ (${onPaper(windingOf(row))} Ω + ${onPaper(exactly(row.burden, "VA"))} VA ÷ ${square})`,
+      );
+    },
+  },
+  {
+    id: "factorLeast",
+    header: "Limit factor needed",
+    role: "limit",
+    width: 8,
+    own: ownFactor,
+    help: "By the protection study; n/a where the project gives none.",
+    value: () => NOT_APPLICABLE,
+  },
   sources((row, lineup) => [
-    [
-      "ratio",
-      row.errorMost === NOT_APPLICABLE
-        ? `class ${row.accuracy} gives no limit of ratio error`
-        : knownCtClass(String(row.accuracy ?? ""))
-          ? `class ${row.accuracy}, ${sourceOf({ value: 0, source: ctSource })}; within ${nearRated.value} % of rated current taken as rated (practice)`
-          : sourceOf(ownError(row, lineup)) ||
-            `none known here for class ${row.accuracy ?? "not given"}: give the maker's or project's own`,
-    ],
-    ["Rct", plateSource(row.windingMost)],
+    ["ratio", ratioSource(row, lineup)],
+    ["wrong ratio", sourceOf(grossRatio)],
+    ["Rct", plateSource(windingMost, row, lineup)],
     ["minimum", limitSource(transformerMinimum, row, lineup)],
     ["test V", limitSource(transformerTestVoltage, row, lineup)],
-    ["burden", plateSource(row.burdenMost)],
+    ["burden", plateSource(burdenMost, row, lineup)],
+    ["limit factor", sourceOf(ownFactor(row, lineup)) || "none asked for"],
   ]),
   ...trail(),
 ];
+
+/** The same whatever is injected, so that a reading changes no source. */
+function ratioSource(row: Row, lineup: Lineup): string {
+  const own = sourceOf(ownError(row, lineup));
+  if (own !== "") return own;
+  const found = ctLimit(String(row.accuracy ?? ""), 100);
+  return found.ok
+    ? `class ${row.accuracy}, ${sourceOf(found)}; within ${nearRated.value} % of rated current taken as rated (practice)`
+    : `none known here for class ${row.accuracy ?? "not given"}: give the maker's or project's own`;
+}
+
+/** The phases that a core has rows for: a ground sensor encloses all three and has one. */
+export const phasesOf = ({ encloses }: Core): readonly string[] =>
+  encloses === "all phases" ? ["all"] : PHASES;
 
 /** Current transformers, core by core and phase by phase. */
 export const currentTransformer: RecordKind = {
@@ -203,15 +374,17 @@ export const currentTransformer: RecordKind = {
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, currentTransformers }) =>
-      currentTransformers.flatMap(({ name, primaryA, secondaryA, accuracy }) =>
-        PHASES.map(
+      currentTransformers.flatMap((core) =>
+        phasesOf(core).map(
           (phase): Row => ({
             object: designation,
-            part: name,
+            part: core.name,
             phase,
-            ratedPrimary: primaryA,
-            ratedSecondary: secondaryA,
-            accuracy: knownCtClass(accuracy) ?? ctClassNamed(accuracy),
+            ratedPrimary: core.primaryA,
+            ratedSecondary: core.secondaryA,
+            accuracy: ctClassNamed(core.accuracy),
+            ratedFactor: factorOf(core) ?? null,
+            ratingFactor: core.ratingFactor ?? null,
           }),
         ),
       ),

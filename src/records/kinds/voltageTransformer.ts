@@ -1,22 +1,28 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
-import { VT_CLASSES, type VtClassName } from "../../standards/transformerClasses";
-import { vtLimit } from "../../standards/vtLimit";
+import { grossRatio } from "../../standards/grossRatio";
+import { plateClass } from "../../standards/plateClass";
+import { tidy } from "../../standards/tidy";
+import { vtBurdens } from "../../standards/transformerClasses";
+import { knownVtClasses, type VtQuantity, vtLimit } from "../../standards/vtLimit";
 import { closing, gear, PHASES, trail } from "../columns/common";
 import { insulationAccepted, insulationEnough, limitSource } from "../columns/insulationColumns";
 import {
   burden,
   burdenAccepted,
+  burdenEnough,
   plateColumn,
   plateSource,
   polarity,
+  ratioAccepted,
   ratioColumns,
+  ratioWrong,
   secondaryInsulation,
   transformerMinimum,
   transformerTestVoltage,
 } from "../columns/transformerColumns";
-import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
-import { limitOf, sourceOf, sources } from "../limits";
+import type { CellValue, Column, Comparison, Own, RecordKind, Row } from "../kind";
+import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { verdictBy } from "../verdict";
 
 type Winding = Panel["voltageTransformers"][number];
@@ -24,34 +30,74 @@ type Winding = Panel["voltageTransformers"][number];
 const windingOf = (row: Row, lineup: Lineup): Winding | undefined =>
   panelOf(lineup, String(row.object))?.voltageTransformers.find(({ name }) => name === row.part);
 
-const classOf = (accuracy: CellValue | undefined): VtClassName | undefined =>
-  VT_CLASSES.find(
-    (name) =>
-      name ===
-      String(accuracy ?? "")
-        .trim()
-        .toUpperCase(),
-  );
-
-const classLimit = ({ accuracy, percent }: Row) => {
-  const name = classOf(accuracy);
-  return name && typeof percent === "number" ? vtLimit(name, percent) : undefined;
+/** Rated burden: as given, else within the class, else of the greatest letter of IEEE C57.13. */
+const burdenOf = ({ accuracy, burdenVA }: Winding): number | undefined => {
+  const plate = plateClass(accuracy);
+  const letters = plate.letters?.match(/ZZ|[WXMYZ]/g) ?? [];
+  const ofLetters = letters.map((letter) => (letter === "ZZ" ? ZZ : (vtBurdens[letter] ?? 0)));
+  return burdenVA ?? plate.burdenVA ?? (ofLetters.length > 0 ? Math.max(...ofLetters) : undefined);
 };
+/** VA, memory. */
+const ZZ = 400;
+
+/** Least burden of IEC 61869-3: a quarter of rated from 10 VA up; a class of IEEE C57.13 holds from no burden on. */
+const burdenLeastOf = (winding: Winding): number | undefined => {
+  const rated = burdenOf(winding);
+  const isIec = knownVtClasses(winding.accuracy)?.every((name) => IEC_CLASSES.has(name)) ?? false;
+  const quarter = rated !== undefined && rated >= 10 && isIec ? tidy(rated / 4) : undefined;
+  return winding.burdenLeastVA ?? quarter;
+};
+const IEC_CLASSES: ReadonlySet<string> = new Set(["0.1", "0.2", "0.5", "1", "3", "3P", "6P"]);
+
+const named = ownOf("voltage transformer ratio error %");
+/** The maker's or project's own limit: for a class that gives none, or where it is finer than the class. */
+const ownError: Own = Object.assign(
+  (row: Row, lineup: Lineup) => {
+    const own = named(row, lineup);
+    const ofClass = vtLimit(String(row.accuracy ?? ""), 100);
+    return own && ofClass.ok && own.value > ofClass.value.value ? undefined : own;
+  },
+  { quantities: named.quantities },
+);
+
+/** Whether more is applied than the plate's voltage factor allows the class to be asked for. */
+const isBeyond = ({ percent, factor }: Row) =>
+  typeof percent === "number" && typeof factor === "number" && percent > factor * 100;
+
+const figureOf = (row: Row, quantity: VtQuantity): CellValue =>
+  limitOf(vtLimit(String(row.accuracy ?? ""), Number(row.percent ?? 0), quantity));
 
 /** The same whatever is applied, so that a reading changes no source. */
-const classSource = (accuracy: CellValue | undefined): string => {
-  const name = classOf(accuracy);
-  return name
-    ? `class ${name}, ${sourceOf(vtLimit(name, 100))}`
-    : `none known here for class ${accuracy ?? "not given"}`;
+const classSource = (row: Row, lineup: Lineup): string => {
+  const own = sourceOf(ownError(row, lineup));
+  const found = vtLimit(String(row.accuracy ?? ""), 100);
+  if (own !== "") return own;
+  return found.ok
+    ? `class ${row.accuracy}, ${sourceOf(found)}`
+    : `none known here for class ${row.accuracy ?? "not given"}`;
 };
 
-const accepted: readonly Comparison[] = [
-  { value: "error", limit: "errorMost", unit: "%", sense: "within" },
-  insulationAccepted,
-  burdenAccepted,
-];
-const enough: readonly Comparison[] = [insulationEnough];
+const accepted: readonly Comparison[] = [...ratioAccepted, insulationAccepted, burdenAccepted];
+const enough: readonly Comparison[] = [insulationEnough, burdenEnough];
+
+const burdenMost = plateColumn<Winding>(
+  { id: "burdenMost", header: "Rated VA", width: 8, unit: "VA" },
+  windingOf,
+  burdenOf,
+  "voltage transformer burden VA",
+);
+const burdenLeast = plateColumn<Winding>(
+  {
+    id: "burdenLeast",
+    header: "Least VA",
+    width: 8,
+    unit: "VA",
+    help: "Below this burden the class promises nothing (IEC 61869-3: 25 % of rated from 10 VA up).",
+  },
+  windingOf,
+  burdenLeastOf,
+  "voltage transformer least burden VA",
+);
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
@@ -60,6 +106,7 @@ const columns: readonly Column[] = [
   { id: "ratedPrimary", header: "Rated primary V", role: "given", width: 9, unit: "V" },
   { id: "ratedSecondary", header: "Rated secondary V", role: "given", width: 9, unit: "V" },
   { id: "accuracy", header: "Class", role: "given", width: 7 },
+  { id: "factor", header: "Voltage factor", role: "given", width: 7 },
   {
     id: "primary",
     header: "Primary V",
@@ -68,7 +115,7 @@ const columns: readonly Column[] = [
     unit: "V",
     accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
-    help: "Applied to the primary, never fed back through the secondary; measuring classes give limits from 80 % to 120 % of rated voltage alone.",
+    help: "Applied to the primary, never fed back through the secondary; IEC measuring classes give limits from 80 % to 120 % of rated voltage alone, IEEE classes from 90 % to 110 %. At less, a row shows the right ratio and not the class.",
   },
   {
     id: "secondary",
@@ -86,12 +133,26 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 8,
     unit: "%",
-    formula: (ref) => `IFERROR(${gear("VTLIMIT", ref("accuracy"), ref("percent"))},"")`,
-    value: (row) => {
-      const found = classLimit(row);
-      return found ? limitOf(found) : null;
-    },
+    own: ownError,
+    help: "Blank at a voltage of which the class says nothing: the row then shows the right ratio, not the class.",
+    formula: (ref) =>
+      `IF(NOT(ISNUMBER(${ref("percent")})),"",IF(AND(ISNUMBER(${ref("factor")}),${ref("percent")}>N(${ref("factor")})*100),"",IFERROR(${gear("VTLIMIT", ref("accuracy"), ref("percent"))},"")))`,
+    value: (row) =>
+      typeof row.percent !== "number" || isBeyond(row) ? null : figureOf(row, "ratio"),
   },
+  {
+    id: "errorWrong",
+    header: "Fails beyond ± %",
+    role: "limit",
+    width: 8,
+    unit: "%",
+    help: "Between allowed and this the reading proves nothing of the class.",
+    formula: (ref) =>
+      `IF(AND(ISNUMBER(${ref("factor")}),N(${ref("percent")})>N(${ref("factor")})*100),${grossRatio.value},IFERROR(${gear("VTLIMIT", ref("accuracy"), `N(${ref("percent")})`, '"wrong"')},${grossRatio.value}))`,
+    value: (row) =>
+      isBeyond(row) ? grossRatio.value : (figureOf(row, "wrong") ?? grossRatio.value),
+  },
+  ratioWrong,
   polarity,
   ...secondaryInsulation(),
   {
@@ -113,16 +174,14 @@ const columns: readonly Column[] = [
     help: "Back in place after the insulation test.",
   },
   burden,
-  plateColumn(
-    { id: "burdenMost", header: "Rated VA", width: 8, unit: "VA" },
-    windingOf,
-    ({ burdenVA }) => burdenVA,
-  ),
+  burdenLeast,
+  burdenMost,
   sources((row, lineup) => [
-    ["ratio", classSource(row.accuracy)],
+    ["ratio", classSource(row, lineup)],
+    ["wrong ratio", sourceOf(grossRatio)],
     ["minimum", limitSource(transformerMinimum, row, lineup)],
     ["test V", limitSource(transformerTestVoltage, row, lineup)],
-    ["burden", plateSource(row.burdenMost)],
+    ["burden", plateSource(burdenMost, row, lineup)],
   ]),
   ...trail(),
 ];
@@ -144,7 +203,7 @@ export const voltageTransformer: RecordKind = {
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, voltageTransformers }) =>
-      voltageTransformers.flatMap(({ name, primaryV, secondaryV, accuracy }) =>
+      voltageTransformers.flatMap(({ name, primaryV, secondaryV, accuracy, voltageFactor }) =>
         PHASES.map(
           (phase): Row => ({
             object: designation,
@@ -152,7 +211,8 @@ export const voltageTransformer: RecordKind = {
             phase,
             ratedPrimary: primaryV,
             ratedSecondary: secondaryV,
-            accuracy: classOf(accuracy) ?? accuracy,
+            accuracy: plateClass(accuracy).names.join("/"),
+            factor: voltageFactor ?? null,
           }),
         ),
       ),

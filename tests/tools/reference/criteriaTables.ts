@@ -45,9 +45,11 @@ import {
   CT_CLASSES,
   type CtClass,
   ctClasses,
-  ctSource,
   VT_CLASSES,
+  type VtClass,
   vtClasses,
+  vtIeeeSource,
+  vtProtectiveSource,
   vtSource,
 } from "../../../src/standards/transformerClasses";
 import {
@@ -236,7 +238,7 @@ export const criteriaTables = (): CriteriaTable[] => [
   },
   {
     title: "Current transformers: limits of error",
-    sources: [ctSource],
+    sources: sourcesOf("CTLIMIT"),
     columns: ["class", "percent of rated current", "ratio ±%", "phase ±min", "composite %"],
     rows: CT_CLASSES.map((name) => {
       const { ratio, phase, composite }: CtClass = ctClasses[name];
@@ -247,14 +249,11 @@ export const criteriaTables = (): CriteriaTable[] => [
   },
   {
     title: "Voltage transformers: limits of error",
-    sources: [
-      { ...vtSource, certainty: "memory", note: `0.2, 0.5 and 1; ${vtSource.note}` },
-      { ...vtSource, certainty: "read", note: "3P and 6P, in a handbook that cites IEC 60044-2" },
-    ],
+    sources: [vtSource, vtProtectiveSource, vtIeeeSource],
     columns: ["class", "percent of rated voltage", "ratio ±%", "phase ±min", "certainty"],
     rows: VT_CLASSES.map((name) => {
-      const { from, to, ratio, phase, certainty } = vtClasses[name];
-      return [name, `${from} to ${to}`, ratio, phase, certainty];
+      const { from, to, ratio, phase, source }: VtClass = vtClasses[name];
+      return [name, `${from} to ${to}`, ratio, phase ?? "-", source.certainty];
     }),
   },
   {
