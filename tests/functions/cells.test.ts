@@ -240,7 +240,7 @@ describe("bad input", () => {
       "CTLIMIT",
       ["0.7", 100],
       "#VALUE!",
-      'Accuracy class: "0.7" is not one of 0.1, 0.2, 0.2S, 0.5, 0.5S, 1, 3, 5, 5P, 10P.',
+      "Accuracy class must be one of 0.1, 0.15, 0.15S, 0.2, 0.2S, 0.3, 0.5, 0.5S, 0.6, 1, 1.2, 3, 5, 5P, 5PR, 10P, 10PR, PX, PXR, TPS, TPX, TPY, TPZ, C, K, T.",
     ],
     [
       "CURVETIME",
