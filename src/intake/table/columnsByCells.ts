@@ -6,8 +6,9 @@ import { readStage } from "../words/readStage";
 import { titleKey } from "../words/titleKeys";
 import type { ExportColumn } from "../words/titles";
 import type { TextRow } from "./delimited";
+import type { Block } from "./facts";
+import type { Head, LayoutOptions } from "./head";
 import type { HeadingUnit } from "./headingUnit";
-import type { Block, Head, LayoutOptions } from "./layout";
 import { unitsBeside } from "./unitsBeside";
 
 /**

@@ -8,9 +8,12 @@ import type { TextRow } from "./delimited";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions, Shape } from "./exportOptions";
 import type { ExportBlock } from "./exportTable";
+import type { Block } from "./facts";
+import type { Head, LayoutOptions } from "./head";
 import { headingUnit, withHeadingUnit } from "./headingUnit";
-import { type Block, type Head, type LayoutOptions, layout, type Part, wholeRow } from "./layout";
+import { layout, type Part } from "./layout";
 import { namesBelow, namesHeld } from "./namesBelow";
+import { wholeRow } from "./textCells";
 import { type RowWithUnits, unitsBeside } from "./unitsBeside";
 import { type Unpivoted, unpivot } from "./unpivot";
 

@@ -4,8 +4,8 @@ import type { DateOrder } from "../words/readDate";
 import { type Synonyms, titleWords } from "../words/synonyms";
 import { titleKey } from "../words/titleKeys";
 import type { Decoded } from "./decode";
+import type { LayoutOptions } from "./head";
 import type { HeadingUnit } from "./headingUnit";
-import type { LayoutOptions } from "./layout";
 
 /** Whether each line has one reading, or one for each phase. */
 export type Shape = "long" | "wide";

@@ -2,7 +2,7 @@ import { quoted } from "../../quantities/quoted";
 import { delimited } from "./delimited";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions } from "./exportOptions";
-import { firstHead, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./layout";
+import { firstHead, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./head";
 
 export const DELIMITERS = [",", ";", "\t", "|"] as const;
 const DELIMITER_NAMES: Readonly<Record<string, string>> = {

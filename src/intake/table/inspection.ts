@@ -10,7 +10,8 @@ import type { ExportColumn } from "../words/titles";
 import type { Decoded } from "./decode";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions, Shape } from "./exportOptions";
-import type { Block, Skipped } from "./layout";
+import type { Block } from "./facts";
+import type { Skipped } from "./layout";
 
 /** What an inspection found in a file, each with its evidence and how sure it is. */
 export interface Inspection {

@@ -10,16 +10,9 @@ import type { Evidence } from "./evidence";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { EachRow, ExportBlock, ExportTable } from "./exportTable";
 import { take } from "./findDelimiter";
+import { firstHead, type Head, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./head";
 import { type Inspection, inspected } from "./inspection";
-import {
-  firstHead,
-  type Head,
-  type LayoutOptions,
-  LOOK_ROWS,
-  layout,
-  MAX_COLUMNS,
-  type Skipped,
-} from "./layout";
+import { layout, type Skipped } from "./layout";
 import { lineIndex } from "./lineIndex";
 import type { RowWithUnits } from "./unitsBeside";
 import type { ExportRow } from "./unpivot";

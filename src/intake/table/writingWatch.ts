@@ -6,7 +6,7 @@ import type { TitleWords } from "../words/synonyms";
 import type { ExportColumn } from "../words/titles";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions } from "./exportOptions";
-import type { Fact } from "./layout";
+import type { Fact } from "./facts";
 import type { ExportRow } from "./unpivot";
 
 /** No export names more phases and combinations than this; what is over tells nothing new. */

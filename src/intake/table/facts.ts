@@ -1,0 +1,133 @@
+import { anyWord } from "../words/phrases";
+import { readStage } from "../words/readStage";
+import { readTitle } from "../words/readTitle";
+import type { TextRow } from "./delimited";
+import type { Head, LayoutOptions } from "./head";
+import { countFilled, filledOf, isNumberish } from "./textCells";
+
+/** A fact above a table: `Temperature,21.4 °C`, `# Stage: before`, or a remark. */
+export interface Fact {
+  readonly line: number;
+  readonly key: string;
+  readonly value: string;
+}
+
+/** One test of a file: the facts above it, and its titles. */
+export interface Block {
+  readonly title?: string;
+  readonly facts: readonly Fact[];
+  readonly head: Head;
+}
+
+/** Fields that say where a reading belongs, so that a row of them between readings begins something new. */
+export const PLACING = new Set([
+  "object",
+  "circuit",
+  "section",
+  "part",
+  "position",
+  "stage",
+  "test",
+]);
+const CLOSING = new RegExp(`^${anyWord(({ footers }) => footers)}`, "i");
+const NOTES = new RegExp(`^${anyWord(({ notes }) => notes)}\\b`, "i");
+const SUBHEAD = new RegExp(`^(${anyWord(({ headings }) => headings)})\\s+(.+)$`, "i");
+
+/** A heading with its number: `2. Contact resistance`, `3) Joints`, `4.1 Busbar joints`. */
+const NUMBERED = /^\d{1,2}(?:\.\d{1,2})*(?:[.)]\s*\p{L}|\s+\p{L}{4,}\s+\p{L})/u;
+
+/** A line above the table or between its rows, as key and value. */
+export const factOf = ({ line, cells }: TextRow): Fact[] => {
+  const [first = "", ...rest] = filledOf(cells);
+  const text = first.replace(/^#+\s*/, "");
+  if (text === "") return [];
+  const pairs = pairsIn([text, ...rest]);
+  if (pairs) return pairs.map(([key, value]) => ({ line, key, value }));
+  if (rest.length > 0) return [{ line, key: withoutColon(text), value: rest.join(" ") }];
+  const at = text.indexOf(":");
+  return [
+    at > 0
+      ? { line, key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() }
+      : { line, key: text, value: "" },
+  ];
+};
+
+const withoutColon = (text: string) => text.replace(/\s*:$/, "");
+
+/** Several facts side by side, each under a word that is known; undefined where they are not. */
+const pairsIn = (cells: readonly string[]): readonly (readonly [string, string])[] | undefined => {
+  if (cells.length < 4 || cells.length % 2 > 0) return undefined;
+  const pairs = cells.flatMap((value, at) =>
+    at % 2 > 0 ? [[withoutColon(cells[at - 1] ?? ""), value] as const] : [],
+  );
+  return pairs.every(([key]) => readTitle(key).field !== undefined) ? pairs : undefined;
+};
+
+/** The heading over a table: the last line above it with one text alone. */
+export const titleOf = (rows: readonly TextRow[]): string | undefined =>
+  rows
+    .filter(({ cells }) => countFilled(cells) === 1)
+    .map(({ cells }) => (filledOf(cells)[0] ?? "").replace(/^#+\s*/, ""))
+    .filter((text) => text !== "")
+    .at(-1);
+
+/** Facts of the whole file: those that a blank line parts from the facts of its first test. */
+export const sharedFacts = (above: readonly TextRow[]): Fact[] => {
+  let last = above.length - 1;
+  while (last >= 0 && countFilled(above[last]?.cells ?? []) === 0) last -= 1;
+  for (let at = last; at >= 0; at--)
+    if (countFilled(above[at]?.cells ?? []) === 0) return above.slice(0, at).flatMap(factOf);
+  return [];
+};
+
+/** Whether a fact says where readings belong. */
+export const isPlacing = (options: LayoutOptions) => (fact: Fact) =>
+  fact.value !== "" && PLACING.has(readTitle(fact.key, undefined, options.words).field ?? "");
+
+/** Whether a line is a fact, a heading or a note, and no reading. */
+export const looksLikeFact = (
+  cells: readonly string[],
+  filled: number,
+  short: boolean,
+  apart: boolean,
+  options: LayoutOptions,
+): boolean => {
+  if (filled > 2) return cells[0]?.startsWith("#") ?? false;
+  const [first = "", second] = filledOf(cells);
+  if (first.startsWith("#") || CLOSING.test(first)) return true;
+  if (second === undefined)
+    return (!isNumberish(first) || NUMBERED.test(first)) && (!short || first.includes(":"));
+  return (
+    !short &&
+    (first.endsWith(":") ||
+      (apart && readTitle(first, undefined, options.words).field !== undefined))
+  );
+};
+
+/** What the rows under some notes belong to: undefined where they go on as before. */
+export const underNotes = (
+  now: Block,
+  notes: readonly TextRow[],
+  options: LayoutOptions,
+): Block | undefined => {
+  const facts = notes.flatMap((row) => {
+    const [only, other] = filledOf(row.cells);
+    if (other === undefined && readStage(only?.split(/\s/, 1)[0] ?? ""))
+      return [{ line: row.line, key: "Stage", value: only ?? "" }];
+    const [, key, value] = (other === undefined && SUBHEAD.exec(only ?? "")) || [];
+    return key !== undefined && value !== undefined && !value.includes(":")
+      ? [{ line: row.line, key, value }]
+      : factOf(row);
+  });
+  const placing = facts.filter(isPlacing(options));
+  if (placing.length > 0)
+    return { ...now, facts: [...now.facts, ...placing], title: titleOf(notes) ?? now.title };
+  const named = (fact: Fact) => isPlacing(options)(fact);
+  const unclear = facts.some(
+    ({ key, value }) => value === "" && !CLOSING.test(key) && !NOTES.test(key),
+  );
+  // A heading that is not understood may name another panel than the one above.
+  return unclear && now.facts.some(named) && notes.some(({ cells }) => !cells[0]?.startsWith("#"))
+    ? { ...now, facts: now.facts.filter((fact) => !named(fact)), title: titleOf(notes) }
+    : undefined;
+};

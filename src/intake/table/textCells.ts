@@ -1,0 +1,30 @@
+import type { TextRow } from "./delimited";
+
+/** The cells of a row that are not blank. */
+export const filledOf = (cells: readonly string[]) => cells.filter((cell) => cell !== "");
+
+/** How many these are. */
+export const countFilled = (cells: readonly string[]): number => {
+  let filled = 0;
+  for (let at = 0; at < cells.length; at++) if (cells[at] !== "") filled += 1;
+  return filled;
+};
+
+/** A row of readings with what is written for it in cells that reach down from rows above. */
+export const wholeRow = (row: TextRow): TextRow => {
+  const { joined } = row;
+  return joined
+    ? {
+        line: row.line,
+        cells: row.cells.map((cell, at) => (cell === "" ? (joined.get(at) ?? "") : cell)),
+      }
+    : row;
+};
+
+/** A number or the beginning of one, and no time such as the 60 s of a title. */
+export const isNumberish = (cell: string) => {
+  const sign = cell.charCodeAt(0);
+  // Of letters, most of what stands in cells, nothing more need be asked.
+  if (sign >= 0x41 && sign <= 0x7a) return false;
+  return /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) && !/^\d+ ?(?:s|sec|min)\b/i.test(cell);
+};
