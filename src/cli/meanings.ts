@@ -1,5 +1,5 @@
 import * as z from "zod";
-import type { ArrivalOptions } from "../intake/place/arrivalOptions";
+import type { ArrivalOptions } from "../intake/place/arrival";
 import { joinedWords, readSynonyms, type Synonyms } from "../intake/words/synonyms";
 import { readText, UsageError } from "./files";
 

@@ -15,7 +15,7 @@ import { filled, refill } from "../sheets/refill";
 import type { Remembered } from "../sheets/remembered";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
 import { historyPlace, historyRows } from "./historyRows";
-import type { ArrivalOptions } from "./place/arrivalOptions";
+import type { ArrivalOptions } from "./place/arrival";
 import type { PlacedCell, Placement } from "./place/placement";
 import { placeReadings } from "./place/placeReadings";
 import { withSharing } from "./place/sharedCells";

@@ -34,11 +34,11 @@ export const rememberIntake = <T extends NamedRows>(
 ): LastIntake => {
   const cells = new Map<string, LastIntake["cells"][number]>();
   for (const { table, row, column, old, value } of placed) {
-    const at = JSON.stringify([table.table.name, row, column]);
+    const place = JSON.stringify([table.table.name, row, column]);
     // Of two files that wrote the same cell, what it held before the first.
-    const before = cells.get(at)?.old ?? old;
+    const held = cells.get(place)?.old ?? old;
     const key = rowKey(table.rows[row] ?? {}, keyIds(table.kind));
-    cells.set(at, { table: table.table.name, key, row, column, old: before, value });
+    cells.set(place, { table: table.table.name, key, row, column, old: held, value });
   }
   return { on, files: [...files], cells: [...cells.values()], history: [...history] };
 };
@@ -93,43 +93,42 @@ export const undoIntake = <T extends NamedRows>(
   last: LastIntake,
   tables: readonly T[],
 ): Undone<T> => {
-  const rows = new Map(tables.map((table) => [table.table.name, rowsByKey(table)]));
+  const byName = new Map(
+    tables.map((table) => [table.table.name, { table, rows: rowsByKey(table) }]),
+  );
   const cells: PlacedCell<T>[] = [];
   const refused: Undone<T>["refused"][number][] = [];
   const stay: HistoryPlace[] = [];
+  const refuse = (cell: LastIntake["cells"][number], place: HistoryPlace, why: string) => {
+    stay.push(place);
+    refused.push({ cell, reason: `${cell.key}${why}` });
+  };
   for (const cell of last.cells) {
-    const table = tables.find(({ table }) => table.name === cell.table);
-    const found = rows.get(cell.table)?.get(cell.key) ?? [];
-    const row = found.includes(cell.row) ? cell.row : found.length === 1 ? found[0] : undefined;
+    const { table, rows } = byName.get(cell.table) ?? {};
+    const row = rowNow(cell, rows?.get(cell.key) ?? []);
     if (!table || row === undefined) {
-      stay.push({ row: cell.key });
-      refused.push({
-        cell,
-        reason: `${cell.key}: the record is no longer ${table ? "one row of its table" : "there"}`,
-      });
+      const why = table ? "one row of its table" : "there";
+      refuse(cell, { row: cell.key }, `: the record is no longer ${why}`);
       continue;
     }
     const now = table.rows[row]?.[cell.column] ?? null;
+    const source = { file: last.files[0] ?? "", line: 0 };
     if (sameCell(now, cell.value))
-      cells.push({
-        table,
-        row,
-        column: cell.column,
-        old: now,
-        value: cell.old,
-        source: { file: last.files[0] ?? "", line: 0 },
-      });
+      cells.push({ table, row, column: cell.column, old: now, value: cell.old, source });
     else if (!sameCell(now, cell.old)) {
       const place = historyPlace(table, row, cell.column);
-      stay.push(place);
-      refused.push({
-        cell,
-        reason: `${cell.key}, "${place.column}": holds ${JSON.stringify(now)} now, the intake had written ${JSON.stringify(cell.value)}`,
-      });
+      const why = `, "${place.column}": holds ${JSON.stringify(now)} now, the intake had written ${JSON.stringify(cell.value)}`;
+      refuse(cell, place, why);
     }
   }
   return { cells, refused, history: historyWithout(last.history, stay) };
 };
+
+/** The row that a record stands on now: the one where it stood, or the only one of its name. */
+const rowNow = (
+  { row }: LastIntake["cells"][number],
+  ofName: readonly number[],
+): number | undefined => (ofName.includes(row) ? row : ofName.length === 1 ? ofName[0] : undefined);
 
 const rowsByKey = ({ kind, rows }: RecordRows): ReadonlyMap<string, number[]> => {
   const ids = keyIds(kind);

@@ -14,7 +14,7 @@ import type { LayoutProblem } from "../../sheets/recordBook";
 import type { RecordTable } from "../../sheets/recordTable";
 import type { SheetCells, Snapshot, Stated, TableSnapshot } from "../../sheets/snapshot";
 import { takesCell } from "../../sheets/takesCell";
-import type { ArrivalOptions } from "../place/arrivalOptions";
+import type { ArrivalOptions } from "../place/arrival";
 import { inRowUnit } from "../place/inRowUnit";
 import { isSameCell } from "../place/isSameCell";
 import { meaning } from "../place/meaning";

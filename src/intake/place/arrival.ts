@@ -1,4 +1,5 @@
 import type { Entry } from "./lineReader";
+import type { Asked } from "./placement";
 import type { RecordRows } from "./recordRows";
 import type { FoundRow, Lost } from "./rowFinder";
 
@@ -14,3 +15,13 @@ export interface Arrival<T extends RecordRows> extends FoundRow<T> {
 
 /** Is told of a line or cell that cannot be placed, and of the names that come nearest to one in it. */
 export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]) => void;
+
+/** What the user has answered of an export, and what the workbook knows. */
+export interface ArrivalOptions {
+  readonly instruments?: readonly { readonly id: string; readonly serial: string }[];
+  readonly wave?: "AC" | "DC";
+  /** The lineup's panels, of which an export may give the circuit's name. */
+  readonly panels?: readonly { readonly designation: string; readonly name?: string }[];
+  /** What a text of the export means here, by field: confirmed by the user. */
+  readonly means?: Readonly<Partial<Record<Asked, Readonly<Record<string, string>>>>>;
+}

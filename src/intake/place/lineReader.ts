@@ -16,7 +16,7 @@ export interface ReadCell {
 }
 
 /** A text under its title, and what has been found out about it; the same text under the same title is one. */
-export interface Known extends Written {
+export interface ParsedField extends Written {
   /** What the text means by the user's own word or by the lineup. */
   readonly name: string;
   /** What tells which quantity it is of: its unit; of a test its name; of other words nothing. */
@@ -44,12 +44,12 @@ export interface LineShape<Found> {
 /** A line: its parts in the order of its shape's fields. They are valid until the next line is read. */
 export interface Line<Found> {
   readonly shape: LineShape<Found>;
-  readonly parts: readonly Known[];
+  readonly parts: readonly ParsedField[];
 }
 
 /** Each part of such lines: a fact from above, or which of the recognised columns it stands in. */
 interface Sourced<Found> extends LineShape<Found> {
-  readonly sources: readonly (Known | number)[];
+  readonly sources: readonly (ParsedField | number)[];
 }
 
 /** So many texts of a column are known at once, every second of a day among them, and none that is longer. */
@@ -67,21 +67,21 @@ export const lineReader = <Found>(
   { header, columns }: ExportBlock,
   meant: (field: Asked | "circuit", text: string) => string,
 ): ((row: ExportRow) => Line<Found>) => {
-  const facts = factsOf(header).map((one) => knownOf(one, meant, true));
+  const facts = factsOf(header).map((one) => parsed(one, meant, true));
   const recognised = columns.flatMap(({ field, ...column }) =>
-    field === undefined ? [] : [{ ...column, field, known: new Map<string, Known>() }],
+    field === undefined ? [] : [{ ...column, field, known: new Map<string, ParsedField>() }],
   );
   const indices = recognised.map(({ index }) => index);
   const filled = recognised.map(() => false);
   const shapes = new Map<string, Sourced<Found>>();
   let shape: Sourced<Found> | undefined;
-  const parts: Known[] = [];
+  const parts: ParsedField[] = [];
 
   const shapeNow = (): Sourced<Found> => {
     const key = filled.map((is) => (is ? "1" : "0")).join("");
-    const before = shapes.get(key);
-    if (before) return before;
-    const source = new Map<string, Known | number>(facts.map((one) => [one.field, one]));
+    const known = shapes.get(key);
+    if (known) return known;
+    const source = new Map<string, ParsedField | number>(facts.map((one) => [one.field, one]));
     recognised.forEach(({ field }, at) => {
       if (filled[at]) source.set(field, at);
     });
@@ -101,18 +101,18 @@ export const lineReader = <Found>(
     shapes.set(key, made);
     return made;
   };
-  const last: (Known | undefined)[] = recognised.map(() => undefined);
-  const partOf = (at: number, text: string): Known => {
-    const before = last[at];
-    if (before !== undefined && before.text === text) return before;
-    const { field, title, unit, index, known } = recognised[at] as (typeof recognised)[number];
+  const last: (ParsedField | undefined)[] = recognised.map(() => undefined);
+  const partOf = (column: number, text: string): ParsedField => {
+    const above = last[column];
+    if (above !== undefined && above.text === text) return above;
+    const { field, title, unit, index, known } = recognised[column] as (typeof recognised)[number];
     let part = known.get(text);
     if (part === undefined) {
       const kept = known.size < MAX_KNOWN && text.length <= LONGEST_KNOWN;
-      part = knownOf({ field, title, text, unit, index }, meant, kept);
+      part = parsed({ field, title, text, unit, index }, meant, kept);
       if (kept) known.set(text, part);
     }
-    last[at] = part;
+    last[column] = part;
     return part;
   };
 
@@ -130,7 +130,7 @@ export const lineReader = <Found>(
     const { sources } = shape;
     parts.length = sources.length;
     for (let at = 0; at < sources.length; at++) {
-      const source = sources[at] as Known | number;
+      const source = sources[at] as ParsedField | number;
       parts[at] =
         typeof source === "number"
           ? partOf(source, cells[indices[source] as number] as string)
@@ -140,11 +140,11 @@ export const lineReader = <Found>(
   };
 };
 
-const knownOf = (
+const parsed = (
   one: Written,
   meant: (field: Asked | "circuit", text: string) => string,
   kept: boolean,
-): Known => ({ ...one, name: nameOf(one, meant), mark: markOf(one), kept });
+): ParsedField => ({ ...one, name: nameOf(one, meant), mark: markOf(one), kept });
 
 const nameOf = (
   { field, text }: Written,

@@ -1,5 +1,5 @@
 import { plainWords } from "../words/plainWords";
-import type { ArrivalOptions } from "./arrivalOptions";
+import type { ArrivalOptions } from "./arrival";
 import type { Asked } from "./placement";
 
 /** What a text means by the user's own word, and a circuit's name by the lineup. */

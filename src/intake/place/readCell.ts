@@ -6,7 +6,7 @@ import type { Written } from "../table/writtenFacts";
 import type { columnFor } from "../words/columnFor";
 import { lostUnit } from "../words/lostUnit";
 import type { DateOrder } from "../words/readDate";
-import type { ArrivalOptions } from "./arrivalOptions";
+import type { ArrivalOptions } from "./arrival";
 import { cellValue } from "./cellValue";
 import type { RecordRows } from "./recordRows";
 
@@ -66,17 +66,14 @@ export const readCell = (
   const lost =
     unit === undefined && column.unit !== undefined && lostUnit(text, title, column.unit);
   if (lost) return refuse("wrong", lost);
-  const [, plain = text, after] = /^(.*\d.*?)\s*\b(AC|DC|rms)$/i.exec(text) ?? [];
-  const said = (after ?? /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1])
-    ?.toUpperCase()
-    .replace("RMS", "AC");
-  if (wave && said && said !== wave && column.need === "reading" && column.unit === "kV")
+  const { plain, after, stated } = waveIn(text, title);
+  if (wave && stated && stated !== wave && column.need === "reading" && column.unit === "kV")
     return refuse(
       "wrong",
-      `${quoted(after ? text : title)} is of ${said}; the withstand test of this lineup is ${wave}.`,
+      `${quoted(after ? text : title)} is of ${stated}; the withstand test of this lineup is ${wave}.`,
     );
   const isOf = column.header.endsWith(" DC") ? "DC" : column.need === "reading" ? wave : undefined;
-  const value = cellValue(after && said === isOf ? plain : text, column, {
+  const value = cellValue(after && stated === isOf ? plain : text, column, {
     unit: unit ?? (column.unitIn === undefined ? undefined : column.unit),
     decimal: decimal.mark,
     dates,
@@ -84,4 +81,11 @@ export const readCell = (
   return value.ok || decimal.mark !== undefined || !/[.,]/.test(text) || column.unit === undefined
     ? value
     : refuse(value.kind, `${value.reason} (The file: ${decimal.evidence}.)`);
+};
+
+/** The kind of voltage that stands after a reading or in its title, and the reading without it. */
+const waveIn = (text: string, title: string) => {
+  const [, plain = text, after] = /^(.*\d.*?)\s*\b(AC|DC|rms)$/i.exec(text) ?? [];
+  const written = after ?? /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1];
+  return { plain, after, stated: written?.toUpperCase().replace("RMS", "AC") };
 };

@@ -39,14 +39,11 @@ export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells 
     if (!layout) continue;
     const rows = given.get(table) ?? new Map<number, ReadonlySet<string>>();
     given.set(table, rows.set(row, new Set(cells.map(([column]) => column))));
-    for (const [column, value] of cells) {
-      const cell = cellOf({ table, row, column });
-      if (cell === undefined) continue;
-      const claim = { line, value: layout.written(row, table.at?.get(column) ?? 0, value) };
-      const there = claims.get(cell);
-      if (!there) claims.set(cell, { first: claim });
-      else if (!there.other && !sameCell(claim.value, there.first.value)) there.other = claim;
-    }
+    for (const [column, value] of cells)
+      addClaim(claims, cellOf({ table, row, column }), {
+        line,
+        value: layout.written(row, table.at?.get(column) ?? 0, value),
+      });
   }
   const without = new Map<string, number>();
   return {
@@ -72,6 +69,17 @@ export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells 
         : `${named(entry)} is one cell for several records, ${cell}, and the export has no value for ${count} of them`;
     },
   };
+};
+
+const addClaim = (
+  claims: Map<string, { readonly first: Claim; other?: Claim }>,
+  cell: string | undefined,
+  claim: Claim,
+): void => {
+  if (cell === undefined) return;
+  const known = claims.get(cell);
+  if (!known) claims.set(cell, { first: claim });
+  else if (!known.other && !sameCell(claim.value, known.first.value)) known.other = claim;
 };
 
 const named = ({ table, column }: Entry): string =>
@@ -109,8 +117,8 @@ const rowsWith = (entry: Entry): readonly number[] => {
 const rowsByCell = memoizeFor((table: RecordRows) => {
   const known = new Map<string, ReadonlyMap<string, readonly number[]>>();
   return (column: string) => {
-    const before = known.get(column);
-    if (before) return before;
+    const remembered = known.get(column);
+    if (remembered) return remembered;
     const found = new Map<string, number[]>();
     for (const row of table.rows.keys()) {
       const cell = cellOf({ table, row, column });

@@ -43,24 +43,27 @@ export const headAt = (
   const [first, second, third] = rows;
   // A remark such as "# Made up for a trial" is no title, whatever words stand in it.
   if (!first || /^#\s*\S/.test(first.cells[0] ?? "")) return undefined;
-  const one = options.titleLines === 2 ? undefined : headOf([first], second, options);
-  const two =
-    options.titleLines === 1 ||
-    !second ||
-    !(
-      options.titleLines === 2 ||
-      (!isHeading(first) && countFilled(second.cells) > 1 && mayBeTitles(second.cells))
-    )
-      ? undefined
-      : headOf([first, second], third, options);
-  const best =
-    one && two
-      ? two.recognised > one.recognised && two.recognised > lowerAlone(second, third, options)
-        ? two
-        : one
-      : (one ?? two);
+  const single = options.titleLines === 2 ? undefined : headOf([first], second, options);
+  const double =
+    second && mayHaveTwoLines(first, second, options)
+      ? headOf([first, second], third, options)
+      : undefined;
+  const isDouble =
+    double !== undefined &&
+    (single === undefined ||
+      double.recognised > Math.max(single.recognised, lowerAlone(second, third, options)));
+  const best = isDouble ? double : single;
   return best && best.recognised >= least ? best : undefined;
 };
+
+const mayHaveTwoLines = (
+  first: TextRow,
+  second: TextRow,
+  { titleLines }: LayoutOptions,
+): boolean =>
+  titleLines === undefined
+    ? !isHeading(first) && countFilled(second.cells) > 1 && mayBeTitles(second.cells)
+    : titleLines === 2;
 
 /** A text alone in the first column stands over the whole table, and groups no columns of it. */
 const isHeading = ({ cells }: TextRow): boolean => cells[0] !== "" && countFilled(cells) === 1;

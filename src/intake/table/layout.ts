@@ -72,14 +72,7 @@ export function* layout(
   options: LayoutOptions,
 ): Generator<Part> {
   const all = ahead(rows);
-  const above: TextRow[] = [];
-  for (let row = all.next(); row; row = all.next()) {
-    if (row.line >= head.line) {
-      all.back(row);
-      break;
-    }
-    above.push(row);
-  }
+  const above = rowsAbove(all, head);
   const reading: Reading = {
     all,
     options,
@@ -105,6 +98,18 @@ export function* layout(
   }
   yield* reading.pending.map(noted);
 }
+
+const rowsAbove = (all: Reading["all"], head: Head): readonly TextRow[] => {
+  const above: TextRow[] = [];
+  for (let row = all.next(); row; row = all.next()) {
+    if (row.line >= head.line) {
+      all.back(row);
+      break;
+    }
+    above.push(row);
+  }
+  return above;
+};
 
 /** What a line makes known: a block, a reading, lines that are none, or nothing yet. */
 const partsAt = (reading: Reading, row: TextRow, text: string | undefined): readonly Part[] => {

@@ -34,17 +34,28 @@ export const namesHeld = (
     if (row.line !== last + 1) held.clear();
     last = row.line;
     const cells = [...row.cells];
-    for (const { index, below } of names) {
-      const text = cells[index] ?? "";
-      const now = text === "" && below ? (held.get(index) ?? "") : text;
-      if (now !== "" && now !== held.get(index))
-        for (const other of held.keys()) if (other > index) held.delete(other);
-      cells[index] = now;
-      if (now !== "") held.set(index, now);
-      else held.delete(index);
-    }
+    for (const { index, below } of names)
+      cells[index] = holdName(held, index, cells[index] ?? "", below ?? false);
     return { ...row, cells };
   };
+};
+
+/** The name of a cell: its own, or the one held for it; a new name ends those held to its right. */
+const holdName = (
+  held: Map<number, string>,
+  index: number,
+  text: string,
+  below: boolean,
+): string => {
+  const name = text === "" && below ? (held.get(index) ?? "") : text;
+  if (name === "") {
+    held.delete(index);
+    return name;
+  }
+  if (name !== held.get(index))
+    for (const right of held.keys()) if (right > index) held.delete(right);
+  held.set(index, name);
+  return name;
 };
 
 /**

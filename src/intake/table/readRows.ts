@@ -93,7 +93,7 @@ const gather = (
     skipped: [],
     skippedCount: 0,
   };
-  const { blocks, lines, index, skipped } = gathered;
+  const { blocks, lines, index } = gathered;
   let rowsOf: RowsOfLine = () => [];
   for (const part of parts)
     if (part.row) {
@@ -101,7 +101,7 @@ const gather = (
       lines[table] = (lines[table] ?? 0) + 1;
       index.add(part.row.line, table, part.like);
       // What is said again word for word tells nothing new.
-      if (part.like === undefined) for (const row of rowsOf(part.row)) watch.note(row);
+      if (part.like === undefined) noteAll(watch, rowsOf(part.row));
     } else if (part.block) {
       const entered = enter(part.block);
       if (entered.refused !== undefined) return refuse("wrong", entered.refused);
@@ -109,11 +109,17 @@ const gather = (
       lines.push(0);
       rowsOf = rowsOfLine(entered);
       watch.enter(entered.block.facts, entered.exported.columns);
-    } else {
-      gathered.skippedCount += 1;
-      if (skipped.length < SKIPPED_TOLD) skipped.push(part.skipped);
-    }
+    } else skip(gathered, part.skipped);
   return answer(gathered);
+};
+
+const noteAll = (watch: WritingWatch, rows: Iterable<ExportRow>): void => {
+  for (const row of rows) watch.note(row);
+};
+
+const skip = (gathered: GatheredFile, skipped: Skipped): void => {
+  gathered.skippedCount += 1;
+  if (gathered.skipped.length < SKIPPED_TOLD) gathered.skipped.push(skipped);
 };
 
 type RowsOfLine = (row: TextRow) => Iterable<ExportRow>;

@@ -33,8 +33,7 @@ export const dateOrder = (
   texts: Iterable<string>,
   place: (index: number) => string = (index) => `line ${index + 1}`,
 ): Evidence<DateOrder | undefined> => {
-  const proofs: { [order in DateOrder]?: string } = {};
-  let open: string | undefined;
+  const proofs: { -readonly [Proof in DateOrder | "open"]?: string } = {};
   let index = -1;
   let last: string | undefined;
   for (const text of texts) {
@@ -42,10 +41,18 @@ export const dateOrder = (
     if (text === last) continue;
     last = text;
     const order = orderIn(text.trim().slice(0, 40));
-    if (order === "open") open ??= `${quoted(text)} on ${place(index)}`;
-    else if (order) proofs[order] ??= `${quoted(text)} on ${place(index)}`;
+    if (order) proofs[order] ??= `${quoted(text)} on ${place(index)}`;
   }
-  const { "day-first": day, "month-first": month } = proofs;
+  return orderProved(proofs);
+};
+
+const orderProved = ({
+  open,
+  "day-first": day,
+  "month-first": month,
+}: {
+  readonly [Proof in DateOrder | "open"]?: string;
+}): Evidence<DateOrder | undefined> => {
   if (day && month)
     return {
       value: undefined,

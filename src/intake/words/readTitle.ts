@@ -48,8 +48,8 @@ export const readTitle = (title: string, given?: string, other: TitleWords = SHI
   // The same few titles are looked at again for every delimiter and on every page.
   const known = READ.get(other) ?? new Map<string, Title>();
   READ.set(other, known);
-  const before = known.get(title);
-  if (before) return before;
+  const remembered = known.get(title);
+  if (remembered) return remembered;
   const read = titleIn(title, undefined, other);
   if (known.size > MAX_READ) known.clear();
   if (title.length < 200) known.set(title, read);
@@ -63,25 +63,46 @@ const titleIn = (title: string, given: string | undefined, other: TitleWords): T
   const text = tidy(title);
   const named = (name: string) => fieldOf(name) ?? other(name);
   const own = OWN_HEADERS.get(text);
-  const field = given ?? own?.field ?? named(text);
   if (own && given === undefined) return own;
+  const field = given ?? own?.field ?? named(text);
   for (const form of WITH_UNIT) {
     const [, name = "", written = ""] = form.exec(text) ?? [];
     const unit = readUnit(written.replace(WAVE, ""));
-    const meant = given ?? named(name);
-    // A title of ours with its unit in brackets: "Conductor (°C)" is no conductor, "Applied (N·m)" no voltage.
-    const ours = unit.ok && given === undefined && OWN_NAMES.get(ownName(name, unit.value));
-    const isOther = unit.ok && FIELDS[meant ?? ""]?.quantity !== unitSize(unit.value).quantity;
-    if (ours && field === undefined && isOther) return ours;
-    if (!unit.ok || meant === undefined || (field !== undefined && given === undefined)) continue;
-    const size = unitSize(unit.value).quantity;
-    if (meant === "time" && size === "time") return { field: "duration", unit: unit.value };
-    const quantity = FIELDS[meant]?.quantity;
-    if (quantity === undefined || quantity === size) return { field: meant, unit: unit.value };
+    const found =
+      unit.ok && (given !== undefined || field === undefined)
+        ? withUnit(name, unit.value, given ?? named(name), given !== undefined)
+        : undefined;
+    if (found) return found;
   }
+  return { field: lostField(text, field, named) ?? field };
+};
+
+/** A name with its unit as a title, where the two go together. */
+const withUnit = (
+  name: string,
+  unit: Unit,
+  meant: string | undefined,
+  isGiven: boolean,
+): Title | undefined => {
+  const size = unitSize(unit).quantity;
+  const quantity = FIELDS[meant ?? ""]?.quantity;
+  // A title of ours with its unit in brackets: "Conductor (°C)" is no conductor, "Applied (N·m)" no voltage.
+  const ours = isGiven || quantity === size ? undefined : OWN_NAMES.get(ownName(name, unit));
+  if (ours) return ours;
+  if (meant === undefined) return undefined;
+  if (meant === "time" && size === "time") return { field: "duration", unit };
+  return quantity === undefined || quantity === size ? { field: meant, unit } : undefined;
+};
+
+/** The quantity that a title names whose unit has lost a sign. */
+const lostField = (
+  text: string,
+  field: string | undefined,
+  named: (name: string) => string | undefined,
+): string | undefined => {
   const lost = field === undefined ? lostInTitle(text) : undefined;
   const meant = lost && named(lost.name);
-  return { field: FIELDS[meant ?? ""]?.quantity === undefined ? field : meant };
+  return FIELDS[meant ?? ""]?.quantity === undefined ? undefined : meant;
 };
 
 const ownName = (name: string, unit: Unit) => `${plainWords(name)} ${unit}`;

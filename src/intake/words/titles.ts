@@ -4,7 +4,7 @@ import { LEFT_OUT } from "./mappedTo";
 import { plainWords } from "./plainWords";
 import { areSchemeLetters, namesPosition } from "./readPosition";
 import { STAGE, WITHSTAND } from "./readStage";
-import { readTitle, splitTitle } from "./readTitle";
+import { readTitle, splitTitle, type Title } from "./readTitle";
 import type { TitleWords } from "./synonyms";
 import { titleKeys } from "./titleKeys";
 
@@ -116,51 +116,64 @@ const columnOf = (
   how: How,
 ): ExportColumn => {
   const { given } = how.reading;
-  const named = given.size === 0 ? undefined : how.keys.find((key) => given.has(key));
-  const mapped = named === undefined ? undefined : given.get(named);
-  if (mapped === LEFT_OUT) return { index, title };
-  if (mapped !== undefined) {
-    const [, field = mapped, of = ""] = OF.exec(mapped) ?? [];
-    const stage = STAGE.exec(of)?.[0];
-    const position = of.replace(stage ?? "", "").trim();
-    const says = { ...(position && { position }), ...(stage && { stage }) };
-    const unit =
-      readTitle(title, field).unit ??
-      splitTitle(title).unit ??
-      understood(under, how).unit ??
-      understood(above, how).unit;
-    return { index, title, field, unit: unit ?? below, ...(of && { says }) };
-  }
-  const plain = readTitle(title, undefined, how.reading.words);
-  const { field, unit, says }: Understood =
-    above === "" || under === ""
-      ? understood(title, how)
-      : plain.field !== undefined
-        ? plain
-        : together(understood(above, how), understood(under, how));
+  const key = given.size === 0 ? undefined : how.keys.find((name) => given.has(name));
+  const mapped = key === undefined ? undefined : given.get(key);
+  if (mapped !== undefined) return mappedColumn(index, title, [above, under], below, mapped, how);
+  const { field, unit, says } = titleOver(title, above, under, how);
   const measure = (field === undefined && says === undefined ? undefined : unit) ?? below;
-  // A phase as the name of a column is a pole's time, or else where something was measured.
-  if (
-    field !== undefined &&
-    POLE_TIME.test(field) &&
-    (above !== "" || measure !== undefined) &&
-    !(measure && unitSize(measure).quantity === "time")
-  )
-    return {
-      index,
-      title,
-      field: fieldAbove(above, under, how),
-      unit: measure,
-      says: { position: field.toUpperCase() },
-    };
-  return {
-    index,
-    title,
-    field: field ?? (says ? "reading" : undefined),
-    unit: measure,
-    ...(says && { says }),
-  };
+  return field !== undefined && isPhaseTitle(field, above, measure)
+    ? {
+        index,
+        title,
+        field: fieldAbove(above, under, how),
+        unit: measure,
+        says: { position: field.toUpperCase() },
+      }
+    : {
+        index,
+        title,
+        field: field ?? (says ? "reading" : undefined),
+        unit: measure,
+        ...(says && { says }),
+      };
 };
+
+/** A column that the user has named. */
+const mappedColumn = (
+  index: number,
+  title: string,
+  [above, under]: readonly [above: string, under: string],
+  below: Unit | undefined,
+  mapped: string,
+  how: How,
+): ExportColumn => {
+  if (mapped === LEFT_OUT) return { index, title };
+  const [, field = mapped, of = ""] = OF.exec(mapped) ?? [];
+  const stage = STAGE.exec(of)?.[0];
+  const position = of.replace(stage ?? "", "").trim();
+  const says = { ...(position && { position }), ...(stage && { stage }) };
+  const unit =
+    readTitle(title, field).unit ??
+    splitTitle(title).unit ??
+    understood(under, how).unit ??
+    understood(above, how).unit;
+  return { index, title, field, unit: unit ?? below, ...(of && { says }) };
+};
+
+/** What a title says, and the one that groups it. */
+const titleOver = (title: string, above: string, under: string, how: How): Understood => {
+  if (above === "" || under === "") return understood(title, how);
+  const whole = readTitle(title, undefined, how.reading.words);
+  return whole.field === undefined
+    ? together(understood(above, how), understood(under, how))
+    : whole;
+};
+
+/** A phase as the name of a column is a pole's time, or else where something was measured. */
+const isPhaseTitle = (field: string, above: string, unit: Unit | undefined): boolean =>
+  POLE_TIME.test(field) &&
+  (above !== "" || unit !== undefined) &&
+  !(unit && unitSize(unit).quantity === "time");
 
 const fieldAbove = (above: string, under: string, how: How): string =>
   under === "" ? "reading" : (understood(above, how).field ?? "reading");
@@ -191,36 +204,57 @@ const understood = (text: string, how: How): Understood => {
   const plain = readTitle(text, undefined, words);
   if (plain.field !== undefined) return plain;
   const { name, unit } = splitTitle(text);
-  const stage = STAGE.exec(name)?.[0];
-  const bare = stage === undefined ? name : name.replace(STAGE, " ").replace(/\s+/g, " ").trim();
-  const rest = (stage === undefined ? bare : bare.replace(WITHSTAND, " "))
-    .replace(/\s+/g, " ")
-    .replace(/^[\s–-]+|[\s–-]+$/g, "");
+  const { stage, rest } = withoutStage(name);
   const staged = stage === undefined ? {} : { stage };
   if (rest === "") return stage === undefined ? { unit } : { unit, says: staged };
   if (namesPosition(rest)) return { unit, says: { ...staged, position: rest } };
   const field = readTitle(rest, undefined, words).field;
   if (field !== undefined && stage !== undefined) return { field, unit, says: staged };
-  const parts = rest.split(" ");
-  for (let at = 1; at < parts.length; at++) {
-    const [head, tail] = [parts.slice(0, at).join(" "), parts.slice(at).join(" ")];
-    for (const [position, other] of [
+  const parted = fieldWithPhase(rest, how);
+  return parted
+    ? {
+        field: parted.field,
+        unit: unit ?? parted.unit,
+        says: { ...staged, position: parted.position },
+      }
+    : { unit };
+};
+
+/** A text that names a phase before or after what is measured of it. */
+const fieldWithPhase = (text: string, { isPhase, reading }: How) => {
+  for (const [position, measured] of partings(text)) {
+    const title = isPhase(position) ? measuredField(measured, reading.words) : undefined;
+    if (title) return { ...title, position };
+  }
+  return undefined;
+};
+
+/** A name without the stage that it names, and without the withstand test that this is before or after. */
+const withoutStage = (name: string): { readonly stage?: string; readonly rest: string } => {
+  const stage = STAGE.exec(name)?.[0];
+  const tidied = (text: string) => text.replace(/\s+/g, " ").replace(/^[\s–-]+|[\s–-]+$/g, "");
+  return stage === undefined
+    ? { rest: tidied(name) }
+    : { stage, rest: tidied(tidied(name.replace(STAGE, " ")).replace(WITHSTAND, " ")) };
+};
+
+/** Each way to part a text into what may name a phase and what is measured of it. */
+const partings = (text: string): (readonly [position: string, measured: string])[] => {
+  const words = text.split(" ");
+  return words.slice(1).flatMap((_, before) => {
+    const [head, tail] = [words.slice(0, before + 1).join(" "), words.slice(before + 1).join(" ")];
+    return [
       [tail, head],
       [head, tail],
-    ] as const) {
-      if (!how.isPhase(position)) continue;
-      const one = readTitle(other, undefined, words);
-      const inner = splitTitle(other);
-      const named = one.field ?? readTitle(inner.name, undefined, words).field;
-      if (named !== undefined)
-        return {
-          field: named,
-          unit: unit ?? one.unit ?? inner.unit,
-          says: { ...staged, position },
-        };
-    }
-  }
-  return { unit };
+    ] as const;
+  });
+};
+
+const measuredField = (text: string, words: TitleWords | undefined): Title | undefined => {
+  const whole = readTitle(text, undefined, words);
+  const { name, unit } = splitTitle(text);
+  const field = whole.field ?? readTitle(name, undefined, words).field;
+  return field === undefined ? undefined : { field, unit: whole.unit ?? unit };
 };
 
 export const bracketless = (text: string) => text.replace(/^[([]|[)\]]$/g, "");

@@ -1,0 +1,126 @@
+import { quoted } from "../../quantities/quoted";
+import { answer, type Result, refuse } from "../../quantities/result";
+import type { Column, RecordKind } from "../../records/kind";
+import type { ExportTable } from "../table/exportTable";
+import { withoutComment } from "../table/splitComment";
+import { columnFor } from "../words/columnFor";
+import type { ArrivalOptions } from "./arrival";
+import { cellValue } from "./cellValue";
+import { inRowUnit } from "./inRowUnit";
+import type { Entry, Line, ParsedField, ReadCell } from "./lineReader";
+import { byColumn, onlyOne, readCell } from "./readCell";
+import type { RecordRows } from "./recordRows";
+
+/** A column of the records, and which parts of a line give something for it. */
+interface Taken {
+  readonly column: Column;
+  readonly from: readonly number[];
+}
+
+/** Is told why a cell of a line, or its comment, cannot be taken. */
+type SayCell = (reason: string) => void;
+
+/** Makes the reader of a line's cells; it gives undefined for a line whose reading itself cannot be taken. */
+export const cellReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptions) => {
+  const columns = columnFinder();
+  const plans = new Map<Line<unknown>["shape"], Map<RecordRows, readonly Taken[]>>();
+  const planOf = ({ shape, parts }: Line<unknown>, of: RecordRows): readonly Taken[] => {
+    const known = plans.get(shape) ?? new Map<RecordRows, readonly Taken[]>();
+    plans.set(shape, known);
+    const remembered = known.get(of);
+    if (remembered) return remembered;
+    const written = new Map(parts.map((part) => [part.field, part]));
+    const plan = [...byColumn(of, written, columns)].map(
+      ([column, candidates]): Taken => ({
+        column,
+        from: candidates.map(({ field }) => shape.at.get(field) as number),
+      }),
+    );
+    known.set(of, plan);
+    return plan;
+  };
+  let last: { shape: unknown; of: RecordRows; plan: readonly Taken[] } | undefined;
+  const read = (column: Column, candidates: readonly ParsedField[]): Result<ReadCell> => {
+    const given = onlyOne(column, candidates, instruments);
+    if (!given.ok) return given;
+    const { value, comment } = withoutComment(given.value.text, column, (text) =>
+      readCell({ ...given.value, text }, column, table, table.dates, wave),
+    );
+    return value.ok ? answer({ entry: [column.id, value.value], comment }) : value;
+  };
+  const readOnce = (column: Column, part: ParsedField): Result<ReadCell> => {
+    if (part.column === column && part.read) return part.read;
+    part.column = column;
+    part.read = read(column, [part]);
+    return part.read;
+  };
+  const readTaken = ({ column, from }: Taken, parts: readonly ParsedField[], row: RowOf) =>
+    from.length === 1 && column.unitIn === undefined
+      ? readOnce(column, parts[from[0] as number] as ParsedField)
+      : read(
+          inRowUnit(column, row.table.rows[row.row] ?? {}),
+          from.map((part) => parts[part] as ParsedField),
+        );
+  return (line: Line<unknown>, found: RowOf, say: SayCell): readonly Entry[] | undefined => {
+    const of = found.table;
+    if (last?.shape !== line.shape || last.of !== of)
+      last = { shape: line.shape, of, plan: planOf(line, of) };
+    const cells: Entry[] = [];
+    let comments: string[] | undefined;
+    for (const taken of last.plan) {
+      const cell = readTaken(taken, line.parts, found);
+      if (cell.ok) {
+        cells.push(cell.value.entry);
+        if (cell.value.comment) comments = [...(comments ?? []), cell.value.comment];
+        continue;
+      }
+      const isReading = taken.column.need === "reading";
+      say(
+        isReading
+          ? cell.reason
+          : `${cell.reason} (${taken.column.header} only; the rest of the line stands)`,
+      );
+      if (isReading) return undefined;
+    }
+    return comments ? remarked(cells, comments, of, say) : cells;
+  };
+};
+
+/** A row of a record table. */
+interface RowOf {
+  readonly table: RecordRows;
+  readonly row: number;
+}
+
+/** A line's cells with the comments that stood beside numbers in its remarks; what cannot stand there is said. */
+const remarked = (
+  cells: readonly Entry[],
+  comments: readonly string[],
+  { kind, at }: RecordRows,
+  say: (reason: string) => void,
+): readonly Entry[] => {
+  const column = columnFor(kind, "remarks");
+  const own = cells.find(([id]) => id === "remarks")?.[1];
+  const told = [...new Set(comments)].join("; ");
+  const text = own ? `${own}; ${told}` : told;
+  const value =
+    column && (!at || at.has(column.id))
+      ? cellValue(text, column, {})
+      : refuse("none", `${kind.sheet} has no column for remarks.`);
+  if (value.ok) return [...cells.filter(([id]) => id !== "remarks"), ["remarks", value.value]];
+  say(
+    `the comment ${quoted(told)} beside a number is left out, its number is taken: ${value.reason}`,
+  );
+  return cells;
+};
+
+/** `columnFor`, which answers the same question once. */
+const columnFinder = (): typeof columnFor => {
+  const known = new Map<RecordKind, Map<string, Column | undefined>>();
+  return (kind, field) => {
+    const columns = known.get(kind) ?? new Map<string, Column | undefined>();
+    known.set(kind, columns);
+    if (!columns.has(field)) columns.set(field, columnFor(kind, field));
+    return columns.get(field);
+  };
+};
