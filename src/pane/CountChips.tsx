@@ -1,8 +1,8 @@
 import Box from "@mui/material/Box";
 import type { ReactElement } from "react";
 import type { Counts } from "../check/check";
-import { messages } from "../messages/en/pane";
 import { STANDING } from "../report/standing";
+import { useText } from "../report/text";
 import { useLocale } from "./locale";
 
 /** How many rows came to each result, worst first; results that none came to are left out. */
@@ -16,6 +16,7 @@ export function CountChips({
   /** Whether results that no row came to are shown too. */
   all?: boolean;
 }): ReactElement {
+  const messages = useText();
   const { number } = useLocale();
   return (
     <Box

@@ -5,16 +5,16 @@ import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import { isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
-import { messages } from "../messages/en/pane";
 import { isBlank } from "../records/kind";
+import { useText } from "../report/text";
 import { CountChips } from "./CountChips";
 import { useLocale } from "./locale";
 import type { StepProps } from "./shared";
 
-const text = messages.handOver;
-
 /** What the records come to: counts by record, what is open, which instruments were used. */
 export default function HandOverStep({ book, work }: StepProps): ReactElement {
+  const messages = useText();
+  const text = messages.handOver;
   const locale = useLocale();
   const report = book?.report;
   if (!report)

@@ -3,20 +3,21 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, startTransition, useState } from "react";
 import type { Lineup } from "../lineup/lineup";
-import { messages } from "../messages/en/pane";
+import { useText } from "../report/text";
 import { FileButton } from "./FileButton";
 import type { RowChoice } from "./rowChoice";
 import type { StepProps } from "./shared";
 
 const Editor = lazy(() => import("./lineup/Editor"));
 const State = lazy(() => import("./State"));
-const text = messages.lineup;
 
 /** Describes and builds the lineup; once that is done, shows how it stands. */
 export function LineupStep({
   toRows,
   ...shared
 }: StepProps & { toRows: (choice: RowChoice) => void }): ReactElement {
+  const messages = useText();
+  const text = messages.lineup;
   const { book, work } = shared;
   /** The lineup that is being described; `new` for a blank one. */
   const [draft, setDraft] = useState<Lineup | "new">();

@@ -17,7 +17,7 @@ import {
   useRef,
   useState,
 } from "react";
-import { messages } from "../messages/en/pane";
+import { useText } from "../report/text";
 import type { Host } from "./host";
 import { LineupStep } from "./LineupStep";
 import type { RowChoice } from "./rowChoice";
@@ -34,6 +34,7 @@ const FIRST: StepName = "lineup";
 
 /** The pane: its four steps, and what goes on in each. */
 export function Pane({ host }: { host: Host }): ReactElement {
+  const messages = useText();
   const [step, setStep] = useState<StepName>(FIRST);
   /** Steps that were looked at: they keep what was begun in them, and are there at once again. */
   const [opened, setOpened] = useState<ReadonlySet<StepName>>(new Set([FIRST]));
@@ -137,6 +138,7 @@ function Told({
   stale: boolean;
   readAll: () => void;
 }): ReactElement {
+  const messages = useText();
   return (
     <Box sx={{ px: 1.5 }}>
       {busy && (

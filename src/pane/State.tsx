@@ -9,13 +9,12 @@ import { type ReactElement, useCallback, useMemo, useState } from "react";
 import type { Report } from "../check/check";
 import { countWords, type Matrix, matrix, standing, standings } from "../check/matrix";
 import { nextSteps } from "../check/next";
-import { messages } from "../messages/en/pane";
 import { Elevation } from "../report/Elevation";
 import { STANDING } from "../report/standing";
+import { useText } from "../report/text";
 import { CountChips } from "./CountChips";
 import type { RowChoice } from "./rowChoice";
 
-const text = messages.state;
 /** Least width of a panel in the drawing, px. */
 const LEAST = 60;
 /** So many next steps are listed, the others counted. */
@@ -29,6 +28,7 @@ export default function State({
   report: Report;
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
+  const text = useText().state;
   const [object, setObject] = useState<string>();
   const table = useMemo(() => matrix(report.context), [report]);
   const standingOf = useMemo(() => standings(report, table), [report, table]);
@@ -74,6 +74,7 @@ function ByRecord({
   object: string | undefined;
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
+  const text = useText().state;
   const heading = object === undefined ? text.wholeLineup : text.chosen(object);
   return (
     <Box>
@@ -109,6 +110,7 @@ function Next({
   object: string | undefined;
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
+  const text = useText().state;
   const steps = useMemo(
     () =>
       nextSteps(report.context).filter((step) => object === undefined || step.object === object),
@@ -151,6 +153,7 @@ function Whole({
   table: Matrix;
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
+  const text = useText().state;
   // Thousands of cells are made only to be looked at.
   const [open, setOpen] = useState(false);
   return (

@@ -3,6 +3,8 @@ import { ThemeProvider } from "@mui/material/styles";
 import useMediaQuery from "@mui/material/useMediaQuery";
 import { type ReactElement, useEffect, useMemo } from "react";
 import { createRoot } from "react-dom/client";
+import { messagesFor } from "../messages/messages";
+import { TextContext } from "../report/text";
 import type { Host } from "./host";
 import { LocaleContext, localeOf } from "./locale";
 import { Pane } from "./Pane";
@@ -57,14 +59,17 @@ function useMode(): "light" | "dark" {
 function App({ language }: { language: string }): ReactElement {
   const mode = useMode();
   const locale = useMemo(() => localeOf(language), [language]);
+  const text = useMemo(() => messagesFor(language), [language]);
   useEffect(() => void performance.mark("gearproof pane shown"), []);
   const theme = useMemo(() => themeFor(mode, locale.direction), [mode, locale]);
   return (
     <LocaleContext value={locale}>
-      <ThemeProvider theme={theme}>
-        <CssBaseline />
-        <Pane host={excel} />
-      </ThemeProvider>
+      <TextContext value={text}>
+        <ThemeProvider theme={theme}>
+          <CssBaseline />
+          <Pane host={excel} />
+        </ThemeProvider>
+      </TextContext>
     </LocaleContext>
   );
 }

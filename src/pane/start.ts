@@ -1,4 +1,4 @@
-import { messages } from "../messages/en/pane";
+import { messagesFor } from "../messages/messages";
 
 /**
  * Starts with the shared runtime. The worksheet functions are registered by their own script before
@@ -8,7 +8,7 @@ Office.onReady(async ({ host }) => {
   const element = document.getElementById("pane");
   if (!element) return;
   if (host !== Office.HostType.Excel) {
-    element.textContent = messages.noExcel;
+    element.textContent = messagesFor(Office.context?.displayLanguage ?? "en").noExcel;
     return;
   }
   let shown = false;

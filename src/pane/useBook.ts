@@ -80,53 +80,62 @@ export function useBook(host: Host, quiet: () => boolean) {
   );
 
   useEffect(() => {
-    let waiting: Touched[] = [];
-    let working = false;
-    const work = async () => {
-      if (working) return;
-      working = true;
-      try {
-        const { editedRows } = await engine();
-        while (waiting.length > 0) {
-          const edits = waiting;
-          waiting = [];
-          const before = current.current;
-          if (!before || quiet()) continue;
-          const rows = edits.map(({ sheetId, address, moved }) =>
-            moved ? undefined : editedRows(before.snapshot, sheetId, address),
-          );
-          if (rows.some((one) => one === undefined)) setStale(true);
-          const reached = merged(rows.flatMap((one) => one ?? []));
-          if (reached.length > 0) await reread(reached);
-        }
-      } catch {
-        // What stands in the way of this reading stands in the way of the next one too, which says so.
-        setStale(true);
-      } finally {
-        working = false;
-      }
-    };
-    const select = async ({ sheetId, address }: Touched) => {
-      const known = current.current;
-      if (!known?.report) return;
+    const edited = inTurn(async (edits) => {
       const { editedRows } = await engine();
-      const rows = editedRows(known.snapshot, sheetId, address) ?? [];
-      const [found] = rows.flatMap((one) => ("table" in one ? one : []));
-      const chosen = known.report.context.tables.find(({ table }) => table === found?.table);
-      const row = found?.rows[0];
-      if (chosen && row !== undefined)
-        setSelected({ kind: chosen.kind.id, object: undefined, row });
-    };
+      const before = current.current;
+      if (!before || quiet()) return;
+      const rows = edits.map(({ sheetId, address, moved }) =>
+        moved ? undefined : editedRows(before.snapshot, sheetId, address),
+      );
+      if (rows.some((reached) => reached === undefined)) setStale(true);
+      const reached = merged(rows.flatMap((part) => part ?? []));
+      if (reached.length > 0) await reread(reached);
+    });
     void host.listen({
-      edited: (cells) => {
-        waiting.push(cells);
-        void work();
+      // What stands in the way of this reading stands in the way of the next one too, which says so.
+      edited: (cells) => void edited(cells).catch(() => setStale(true)),
+      selected: async (cells) => {
+        const choice = await selectedRow(current.current, cells);
+        if (choice) setSelected(choice);
       },
-      selected: (cells) => void select(cells),
     });
   }, [host, reread, quiet]);
 
   return { book, stale, selected, read, reread };
+}
+
+/** Does work on what has come in meanwhile, one piece after the other. */
+function inTurn(work: (edits: readonly Touched[]) => Promise<void>) {
+  let waiting: Touched[] = [];
+  let working = false;
+  return async (edit: Touched): Promise<void> => {
+    waiting.push(edit);
+    if (working) return;
+    working = true;
+    try {
+      while (waiting.length > 0) {
+        const edits = waiting;
+        waiting = [];
+        await work(edits);
+      }
+    } finally {
+      working = false;
+    }
+  };
+}
+
+/** The record row of one of our tables that a selection of cells begins with. */
+async function selectedRow(
+  book: Book | undefined,
+  { sheetId, address }: Touched,
+): Promise<RowChoice | undefined> {
+  if (!book?.report) return undefined;
+  const { editedRows } = await engine();
+  const reached = editedRows(book.snapshot, sheetId, address) ?? [];
+  const [first] = reached.flatMap((part) => ("table" in part ? part : []));
+  const chosen = book.report.context.tables.find(({ table }) => table === first?.table);
+  const row = first?.rows[0];
+  return chosen && row !== undefined ? { kind: chosen.kind.id, object: undefined, row } : undefined;
 }
 
 /** Rows of tables and sheets named more than once put together. */

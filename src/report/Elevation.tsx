@@ -2,6 +2,7 @@ import { memo, type ReactElement, type ReactNode } from "react";
 import type { Standing } from "../check/matrix";
 import type { Panel } from "../lineup/lineup";
 import { STANDING } from "./standing";
+import { useText } from "./text";
 
 const WIDTH = 92;
 const TOP = 34;
@@ -36,6 +37,7 @@ export function Elevation({
   onChoose,
   chosen,
 }: Props): ReactElement {
+  const text = useText().report;
   const sections = runs(lineup.panels);
   const shown = (object: string) => (standingOf ? standingOf(object) : undefined);
   const width = lineup.panels.length * WIDTH + 2;
@@ -54,7 +56,7 @@ export function Elevation({
       fontSize={10}
       textAnchor="middle"
     >
-      <title>{`Front elevation of ${lineup.project.name}: ${lineup.panels.length} panels`}</title>
+      <title>{text.drawing(lineup.project.name, lineup.panels.length)}</title>
       {sections.map(({ section, from, count }) => (
         <Section
           key={`${section}-${from}`}
@@ -97,8 +99,13 @@ interface Part {
   readonly chosen: boolean;
 }
 
-const shownAs = (standing: Standing | undefined, otherwise: string) =>
-  standing ? STANDING[standing] : { ...STANDING.none, word: otherwise };
+/** The word and colours of a standing; without one, what stands in its place. */
+const useStanding = (standing: Standing | undefined, otherwise: string) => {
+  const words = useText().report.standing;
+  return standing
+    ? { ...STANDING[standing], word: words[standing] }
+    : { ...STANDING.none, word: otherwise };
+};
 
 /** The bar of a bus section above its panels. */
 const Section = memo(function Section({
@@ -108,7 +115,7 @@ const Section = memo(function Section({
   standing,
   ...link
 }: Part & { section: string; from: number; count: number }) {
-  const { word, fill, ink } = shownAs(standing, "");
+  const { word, fill, ink } = useStanding(standing, "");
   return (
     <Linked object={section} label={`${section}: ${word}`} {...link}>
       <rect
@@ -190,7 +197,7 @@ const Front = memo(function Front({
   standing,
   ...link
 }: Part & { panel: Panel; x: number }) {
-  const { word, fill, ink } = shownAs(standing, panel.type);
+  const { word, fill, ink } = useStanding(standing, panel.type);
   const middle = x + WIDTH / 2;
   const words = wrapped(panel.name ?? panel.type, 13);
   const text = (line: string, y: number) => (

@@ -1,5 +1,5 @@
 import type { JudgedTable } from "../check/context";
-import { messages } from "../messages/en/pane";
+import type { Messages } from "../messages/messages";
 import { type Row, verdictOf } from "../records/kind";
 import { quantity } from "../records/quantity";
 
@@ -21,7 +21,7 @@ export interface Picture {
 const MOST = 400;
 
 /** The pictures that say more than a row's numbers: its neighbours and its limit, and its curve. */
-export function picturesOf(table: JudgedTable, row: number): Picture[] {
+export function picturesOf(table: JudgedTable, row: number, text: Messages["plot"]): Picture[] {
   const { kind, judged } = table;
   const own = judged[row];
   if (!own) return [];
@@ -32,9 +32,7 @@ export function picturesOf(table: JudgedTable, row: number): Picture[] {
   return [
     ...(curve ? [curve] : []),
     ...compared(table, beside, String(own.object)),
-    ...(alike.length > beside.length
-      ? compared(table, alike, messages.plot.across(kind.title))
-      : []),
+    ...(alike.length > beside.length ? compared(table, alike, text.across(kind.title)) : []),
   ];
 }
 

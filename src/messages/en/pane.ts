@@ -1,6 +1,19 @@
-import { howMany } from "../../quantities/howMany";
-/** Every text that the pane shows, in English. Another language is one more file of this shape. */
-export const messages = {
+import { countIn, pluralIn } from "../plurals";
+
+const plural = pluralIn("en");
+const count = countIn("en");
+
+const ROWS = { one: "row", other: "rows" };
+const CELLS = { one: "cell", other: "cells" };
+const LINES = { one: "line", other: "lines" };
+const READINGS = { one: "reading", other: "readings" };
+const FINDINGS = { one: "finding", other: "findings" };
+const PANELS = { one: "panel", other: "panels" };
+const SHEETS = { one: "new sheet", other: "new sheets" };
+const BLOCKS = { one: "block", other: "blocks" };
+
+/** Every text that the pane shows, in English. */
+export const pane = {
   title: "Gearproof",
   noExcel: "Open this pane from Excel: it works on the open workbook.",
   working: "Working…",
@@ -26,45 +39,45 @@ export const messages = {
     wholeLineup: "Whole lineup",
     chosen: (object: string) => `Records of ${object}`,
     all: "Show the whole lineup",
-    rows: (count: number) => howMany(count, "row"),
+    rows: (rows: number) => count(rows, ROWS),
     toRows: (kind: string, object: string, words: string) => `${kind}, ${object}: ${words}`,
     matrix: "By panel and record",
     object: "Panel or section",
     none: "–",
     next: "Next",
-    nothingNext: "No reading is missing.",
-    missing: (count: number) => (count === 1 ? "1 reading missing" : `${count} readings missing`),
-    blocked: (by: string) => `first: ${by}`,
-    more: (count: number) => `and ${count} more`,
-    elevation: "Front elevation; choose a panel or section",
+    nothingNext: "No readings are missing.",
+    missing: (rows: number) => `${count(rows, READINGS)} missing`,
+    blocked: (by: string) => `waits for ${by}`,
+    more: (left: number) => `and ${left} more`,
+    elevation: "Front elevation. Choose a panel or section.",
   },
 
   lineup: {
-    none: "This workbook has no lineup yet. Describe the one that it is for, or open a file.",
+    none: "This workbook has no lineup yet. Describe it here, or open a lineup file.",
     start: "Describe a lineup",
     open: "Open a lineup file",
     save: "Save as a lineup file",
     edit: "Change the lineup",
-    back: "Back to the state",
-    leave: "Leave without building",
-    opened: (file: string) => `${file} is open; look through it, then build.`,
-    fileErrors: (file: string, count: number) =>
-      `${file}: ${count === 1 ? "one thing" : `${count} things`} to put right`,
-    errors: (count: number) =>
-      count === 1
-        ? "One thing to put right before building:"
-        : `${count} things to put right before building:`,
-    project: "Project",
-    ratings: "Basis and ratings",
-    tests: "Insulation and withstand tests",
-    panels: "Panels",
-    instruments: "Instruments",
-    settings: "Inspection points, check items, records left out",
-    criteria: "Project's and maker's criteria",
-    drawings: "Drawings",
+    back: "Back to the overview",
+    leave: "Close without building",
+    opened: (file: string) => `${file} is open. Review it, then build.`,
+    fileErrors: (file: string, errors: number) =>
+      `${file}: ${count(errors, { one: "error", other: "errors" })} to correct`,
+    errors: (errors: number) =>
+      `Correct ${count(errors, { one: "error", other: "errors" })} before building:`,
+    parts: {
+      project: "Project",
+      ratings: "Basis and ratings",
+      tests: "Insulation and withstand tests",
+      panels: "Panels",
+      instruments: "Instruments",
+      settings: "Inspection points, check items, records left out",
+      criteria: "Project and maker criteria",
+      drawings: "Drawings",
+    },
     panelTitle: (designation: string, name: string) =>
       name ? `${designation} · ${name}` : designation,
-    toPutRight: "to put right",
+    toPutRight: "to correct",
     unnamed: "(no designation)",
     add: "Add",
     addPanel: "Add a panel",
@@ -82,55 +95,55 @@ export const messages = {
     seriesSection: "Bus section",
     seriesMedium: "Breaker",
     seriesRated: "Rated current, A",
-    seriesMost: (most: number) => `How many: a whole number from 1 to ${most}.`,
+    seriesMost: (most: number) => `Enter a whole number from 1 to ${most}.`,
     seriesMade: (first: string, last: string) => `${first} to ${last}`,
-    pasteLabel: "Panels, one a line",
+    pasteLabel: "Panels, one per line",
     pasteHelp:
-      "From a list or drawing schedule: designation, circuit, type, bus section, breaker (vacuum, SF6 or blank), rated current; with titles, in any order.",
-    pasteAdd: (count: number) => `Add ${howMany(count, "panel")}`,
+      "From a list or panel schedule: designation, circuit, type, bus section, breaker (vacuum, SF6 or blank), rated current; with column titles, in any order.",
+    pasteAdd: (panels: number) => `Add ${count(panels, PANELS)}`,
     pasteProblem: (line: number, message: string) => `Line ${line}: ${message}`,
     breaker: "Circuit-breaker",
     hasBreaker: "This panel has a breaker",
-    hasGas: "SF6 pressures by the plate",
+    hasGas: "SF6 pressures from the nameplate",
     notSet: "–",
-    preview: "Show what Build will do",
+    preview: "Preview",
     build: "Build",
     previewHeading: "Build will",
-    creates: (sheet: string, rows: number) => `add the sheet ${sheet} with ${howMany(rows, "row")}`,
-    adds: (sheet: string, rows: number) => `add ${howMany(rows, "row")} to ${sheet}`,
+    creates: (sheet: string, rows: number) => `add the sheet ${sheet} with ${count(rows, ROWS)}`,
+    adds: (sheet: string, rows: number) => `add ${count(rows, ROWS)} to ${sheet}`,
     updates: (sheet: string, cells: number) =>
-      `bring ${howMany(cells, "cell")} of ours in ${sheet} up to date`,
+      `update ${count(cells, CELLS)} in ${sheet} that Gearproof wrote`,
     keeps: (readings: number) =>
-      `keep every reading (filled in: ${howMany(readings, "cell")}), every column and sheet of yours, and the order of rows`,
+      `keep every reading (${count(readings, CELLS)} filled in), your own columns and sheets, and the row order`,
     asides: (sheet: string, rows: readonly string[], more: number) =>
       `set aside in ${sheet}, with their readings: ${rows.join("; ")}${more > 0 ? ` and ${more} more` : ""}`,
-    nothing: "change nothing: the workbook is as the lineup needs it",
+    nothing: "change nothing: the workbook already matches the lineup",
     keepOnly: "Keep the lineup without record sheets",
-    keepOnlyHelp: "For a workbook whose records stand in sheets of its own.",
+    keepOnlyHelp: "For a workbook that keeps its records in sheets of its own.",
     keptOnly:
-      "The workbook knows its lineup. Say under Readings which of its sheets hold the records.",
+      "The lineup is stored in the workbook. Under Readings, choose the sheets that hold the records.",
     built: (created: number, added: number, aside: number) =>
-      `Built: ${howMany(created, "new sheet")}, ${howMany(added, "row")} added to tables that were there${aside > 0 ? `, set aside with their readings, since the lineup no longer has them: ${howMany(aside, "row")}` : ""}.`,
+      `Built: ${count(created, SHEETS)}, ${count(added, ROWS)} added to existing tables${aside > 0 ? `; ${count(aside, ROWS)} no longer in the lineup set aside with ${plural(aside, { one: "its", other: "their" })} readings` : ""}.`,
     number: (unit: string) => `a number in ${unit}`,
   },
 
   readings: {
     heading: "Readings",
-    none: "There are no record tables yet. Build them from a lineup, or say which of your sheets hold the records.",
+    none: "There are no record tables yet. Build them from a lineup, or choose the sheets of your own that hold the records.",
     kind: "Record",
     object: "Panel or section",
     result: "Result",
     any: "All",
     cautions: "Before the test",
     rows: "Rows",
-    noRows: "No row is like that.",
-    more: (count: number) => `Show more (${count} left)`,
+    noRows: "No rows match.",
+    more: (left: number) => `Show more (${left} left)`,
     back: "Back to the rows",
     goTo: "Go to the row in the sheet",
     evidence: {
       given: "Given",
       entry: "Entered",
-      worked: "Worked out",
+      worked: "Calculated",
       limit: "Limits",
       judged: "Judged",
       sources: "Sources of limits",
@@ -138,98 +151,95 @@ export const messages = {
     },
     bring: "Bring in an export",
     bringHelp:
-      "Delimited text. Nothing is written until you say so, and no reading is written over.",
-    place: (cells: number, rows: number) =>
-      `Write ${howMany(cells, "cell")} on ${howMany(rows, "row")}`,
-    taken: (file: string, lines: number) => `${file}: ${howMany(lines, "line")}`,
-    already: (count: number) => `Already there: ${howMany(count, "cell")}`,
-    conflicts: (count: number) =>
-      `${count} would write over what is there; they are held back with all else on their lines`,
-    unplaced: (count: number) => (count === 1 ? "1 is not placed" : `${count} are not placed`),
-    toWrite: (count: number) => `${howMany(count, "reading")} to write, old and new`,
+      "Delimited text. Nothing is written until you confirm it, and no reading is overwritten.",
+    place: (cells: number, rows: number) => `Write ${count(cells, CELLS)} in ${count(rows, ROWS)}`,
+    taken: (file: string, lines: number) => `${file}: ${count(lines, LINES)}`,
+    already: (cells: number) => `Already there: ${count(cells, CELLS)}`,
+    conflicts: (cells: number) =>
+      `${count(cells, CELLS)} would overwrite what is there; held back, with everything else on ${plural(cells, { one: "that line", other: "those lines" })}`,
+    unplaced: (lines: number) => `${count(lines, LINES)} not placed`,
+    toWrite: (readings: number) => `${count(readings, READINGS)} to write, old and new`,
     change: (row: string, column: string, old: string, value: string) =>
       `${row}, ${column}: ${old} → ${value}`,
-    suggestion: (written: string) => `"${written}" is no name that a row has.`,
+    suggestion: (written: string) => `No row is named "${written}".`,
     means: (written: string, name: string) => `"${written}" means ${name}`,
     paste: "Paste readings",
-    pasteLabel: "Readings with their row of titles",
+    pasteLabel: "Readings, with their column titles",
     pasted: "Pasted block",
-    readPasted: "Read what was pasted",
+    readPasted: "Read the pasted text",
     columns: "What the columns hold",
     leftOut: "left out",
     decimal: "Decimal mark",
     point: "point",
     comma: "comma",
-    dateOrder: "Dates have",
-    dayFirst: "the day first",
-    monthFirst: "the month first",
-    takeBack: (files: string, day: string) => `Take back what came from ${files} (${day})`,
+    dateOrder: "Date order",
+    dayFirst: "day first",
+    monthFirst: "month first",
+    takeBack: (files: string, day: string) => `Undo the readings from ${files} (${day})`,
     unreadable: (file: string, reason: string) => `${file}: ${reason}`,
-    readBy: (name: string) => `Read as remembered under "${name}".`,
-    asRead: "How it is read",
-    encoding: "Characters",
-    delimiter: "Columns are parted by",
-    delimiters: { ",": "a comma", ";": "a semicolon", "\t": "a tab", "|": "a bar" },
-    shape: "Phases stand",
-    shapes: { long: "below each other", wide: "side by side" },
-    titles: "Line of the titles",
+    readBy: (name: string) => `Read with the saved settings "${name}".`,
+    asRead: "How the file is read",
+    encoding: "Character set",
+    delimiter: "Column separator",
+    delimiters: { ",": "comma", ";": "semicolon", "\t": "tab", "|": "vertical bar" },
+    shape: "Phases",
+    shapes: { long: "one below the other", wide: "side by side" },
+    titles: "Title line",
     found: (evidence: string, confidence: string) => `${evidence} (${confidence})`,
-    byInspection: "as found",
-    skipped: (count: number) => `Lines that are no readings: ${count}`,
-    keepAs: "Keep what is said here for files of this shape, under the name",
-    replace: "Put them in the place of what is there",
-    replaceHelp: "What is there now goes to the sheet Reading history.",
-    kept: (count: number) => `To the sheet Reading history: ${howMany(count, "earlier value")}`,
-    stands: { earlier: "of an earlier day", later: "of a later day", open: "" },
+    byInspection: "detected",
+    skipped: (lines: number) => `${count(lines, LINES)} without readings`,
+    keepAs: "Save these settings for files like this one, as",
+    replace: "Replace the readings that are there",
+    replaceHelp: "The readings that are there now move to the sheet Reading history.",
+    kept: (values: number) =>
+      `${count(values, { one: "earlier value", other: "earlier values" })} to the sheet Reading history`,
+    stands: { earlier: "from an earlier day", later: "from a later day", open: "" },
     takenBack: (cells: number, heldBack: number) =>
-      `As they were: ${howMany(cells, "cell")}${heldBack > 0 ? `; ${heldBack} were changed since and stay` : ""}.`,
+      `Restored: ${count(cells, CELLS)}${heldBack > 0 ? `; ${heldBack} changed since and left as they are` : ""}.`,
     line: (line: number, reason: string) => `Line ${line}: ${reason}`,
     written: (written: number, heldBack: number) =>
-      `Written: ${howMany(written, "cell")}${heldBack > 0 ? `; ${heldBack} held back, since they changed in the meantime` : ""}.`,
-    cancel: "Leave it",
+      `Written: ${count(written, CELLS)}${heldBack > 0 ? `; ${heldBack} held back because they changed in the meantime` : ""}.`,
+    cancel: "Cancel",
   },
 
   layouts: {
     heading: "Records in sheets of your own",
-    help: "A block of rows with titles, in whatever layout, is read as records; its cells stay as they are, and readings are written into them.",
-    noLineup:
-      "Describe the lineup first, and keep it: which record a row belongs to is known by its panels.",
+    help: "A block of rows under column titles, in any layout, is read as records. The cells stay as they are; readings are written into them.",
+    noLineup: "Describe the lineup first and keep it: rows are matched to records by their panel.",
     look: "Look for records in the other sheets",
-    looked: (count: number) =>
-      count === 0
-        ? "No further block with titles looks like records of this lineup."
-        : `${count === 1 ? "1 block looks" : `${count} blocks look`} like records: look at each before it is used.`,
-    guessed: "Found, and not used yet",
+    looked: (blocks: number) =>
+      blocks === 0
+        ? "No other block looks like records of this lineup."
+        : `${count(blocks, BLOCKS)} ${plural(blocks, { one: "looks", other: "look" })} like records. Review each before it is used.`,
+    guessed: "Found, not used yet",
     title: (sheet: string, row: number, kind: string) => `${sheet}, row ${row}: ${kind}`,
     kind: "Its rows are records of",
     fact: (title: string, value: string) => `For all rows: ${title} ${value}`,
     below: (title: string) => `Blank cells under "${title}"`,
-    nameAbove: "hold the name above them",
-    noName: "hold nothing",
-    records: (count: number) => howMany(count, "record"),
-    problems: (count: number) =>
-      count === 1 ? "1 line is not understood" : `${count} lines are not understood`,
+    nameAbove: "repeat the name above",
+    noName: "are empty",
+    records: (records: number) => count(records, { one: "record", other: "records" }),
+    problems: (lines: number) => `${count(lines, LINES)} not understood`,
     keep: "Read these as records",
-    kept: (title: string) => `Read as records now: ${title}.`,
-    drop: "Read them as records no longer",
-    dropped: (title: string) => `No longer read as records: ${title}. The sheet is as it was.`,
+    kept: (title: string) => `Now read as records: ${title}.`,
+    drop: "Stop reading these as records",
+    dropped: (title: string) => `No longer read as records: ${title}. The sheet is unchanged.`,
     save: "Save the maps as a file",
     open: "Open a map file",
-    opened: (file: string, count: number) =>
-      `${file}: ${count === 1 ? "1 block is" : `${count} blocks are`} read as records.`,
+    opened: (file: string, blocks: number) => `${file}: ${count(blocks, BLOCKS)} read as records.`,
     words: "Add titles in your own words",
     wordsHelp:
-      'A file of titles as your sheets and exports have them, such as {"object": ["Schakelveld"]}. The workbook keeps them.',
-    wordsTaken: (file: string) => `${file}: its titles are known in this workbook from now on.`,
+      'A JSON file of titles that your sheets and exports use, such as {"object": ["Schakelveld"]}. The workbook keeps them.',
+    wordsTaken: (file: string) => `${file}: this workbook now knows these titles.`,
   },
 
   judged: {
     least: (value: string, limit: string) => `${value}, at least ${limit}`,
     most: (value: string, limit: string) => `${value}, at most ${limit}`,
     within: (value: string, limit: string) => `${value}, within ± ${limit}`,
-    word: (value: string, right: string) => `${value}, right is ${right}`,
-    tolerance: (percent: string) => `${percent} % granted`,
-    proof: "the test proves nothing without it",
+    word: (value: string, right: string) => `${value}, required: ${right}`,
+    tolerance: (percent: string) => `${percent} % tolerance`,
+    proof: "without it the test proves nothing",
   },
 
   plot: {
@@ -241,7 +251,7 @@ export const messages = {
   check: {
     heading: "Findings",
     none: "No findings.",
-    noneLikeThat: "No finding is like that.",
+    noneLikeThat: "No findings match.",
     cannot: (reason: string) => `This workbook ${reason}.`,
     weight: "Weight",
     weights: { stop: "stop", query: "query", note: "note" },
@@ -254,12 +264,13 @@ export const messages = {
     noPanel: "Workbook",
     previous: "Previous",
     next: "Next",
-    at: (at: number, count: number) => `${at} of ${count}`,
+    at: (place: number, findings: number) => `${place} of ${findings}`,
+    listed: (findings: number) => count(findings, FINDINGS),
     goTo: "Go to the cell",
-    again: "Check this one again",
-    closed: "That finding is closed.",
-    stands: "That finding still stands.",
-    expected: "Right would be",
+    again: "Check again",
+    closed: "This finding is closed.",
+    stands: "This finding still stands.",
+    expected: "Expected",
     found: "Found",
     source: "Source",
     rule: "Rule",
@@ -269,18 +280,18 @@ export const messages = {
     name: "Name",
     date: "Date",
     noConcessions:
-      "This workbook has no table of concessions; build the lineup onto it again, which adds it.",
-    acceptedNow: "Accepted; the finding stays listed and no longer counts as open.",
+      "This workbook has no Concessions table. Build the lineup onto it again to add one.",
+    acceptedNow: "Accepted. The finding stays listed and no longer counts as open.",
     accepted: "accepted",
     concession: (reason: string, name: string, date: string) => `${reason} (${name}, ${date})`,
     mark: "Mark the findings in the sheets",
     list: "List the findings on a sheet",
-    listed: (sheet: string, count: number) =>
-      `The sheet ${sheet} lists ${howMany(count, "finding")}, as they are now; it does not follow later changes.`,
-    unmark: "Take the marks off",
-    marked: (cells: number) => `Marked: ${howMany(cells, "cell")}.`,
-    unmarked: "The marks are off.",
-    more: (count: number) => `Show more (${count} left)`,
+    onSheet: (sheet: string, findings: number) =>
+      `The sheet ${sheet} lists ${count(findings, FINDINGS)} as of now. It does not follow later changes.`,
+    unmark: "Remove the marks",
+    marked: (cells: number) => `Marked: ${count(cells, CELLS)}.`,
+    unmarked: "The marks are removed.",
+    more: (left: number) => `Show more (${left} left)`,
   },
 
   handOver: {
@@ -288,14 +299,14 @@ export const messages = {
     byRecord: "By record",
     record: "Record",
     punch: "Punch list",
-    punchNone: "No open finding of weight stop or query.",
+    punchNone: "No open stops or queries.",
     copy: "Copy the summary and punch list",
     copied: "Copied.",
-    cannotCopy: "The clipboard is not open to the pane here; select the text and copy it.",
+    cannotCopy: "The pane cannot use the clipboard here. Select the text and copy it.",
     instruments: "Instruments used",
     due: (day: string) => `calibration due ${day}`,
-    notListed: "not in the table of instruments",
-    rows: (count: number) => howMany(count, "row"),
+    notListed: "not in the instrument table",
+    rows: (rows: number) => count(rows, ROWS),
   },
 
   counts: {
@@ -305,5 +316,3 @@ export const messages = {
     pass: "pass",
   },
 };
-
-export type Messages = typeof messages;

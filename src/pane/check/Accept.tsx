@@ -2,14 +2,13 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import { type ReactElement, useState } from "react";
 import type { Concession } from "../../check/finding";
-import { messages } from "../../messages/en/pane";
+import { useText } from "../../report/text";
 import { Entry } from "../Entry";
 
-const text = messages.check;
 const FIELDS = [
-  ["reason", text.reason, "text"],
-  ["name", text.name, "text"],
-  ["date", text.date, "date"],
+  ["reason", "text"],
+  ["name", "text"],
+  ["date", "date"],
 ] as const;
 
 /** Today as 2026-11-25, in local time. */
@@ -26,6 +25,7 @@ export function Accept({
   busy: boolean;
   accept: (concession: Concession) => void;
 }): ReactElement {
+  const text = useText().check;
   const [open, setOpen] = useState(false);
   const [given, setGiven] = useState<Concession>({ reason: "", name: "", date: today() });
   const complete = FIELDS.every(([field]) => given[field].trim() !== "");
@@ -36,10 +36,10 @@ export function Accept({
       </Button>
       {open && (
         <>
-          {FIELDS.map(([field, label, type]) => (
+          {FIELDS.map(([field, type]) => (
             <Entry
               key={field}
-              label={label}
+              label={text[field]}
               type={type}
               value={given[field]}
               onEnter={(value) => setGiven({ ...given, [field]: value })}

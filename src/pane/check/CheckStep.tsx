@@ -3,15 +3,13 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
-import { messages } from "../../messages/en/pane";
+import { useText } from "../../report/text";
 import { writesOf } from "../../sheets/appended";
 import { CountChips } from "../CountChips";
 import type { Rows } from "../host";
 import type { StepProps } from "../shared";
 import type { Book } from "../useBook";
 import { Findings } from "./Findings";
-
-const text = messages.check;
 
 /** What the check found, and the marks in the sheets. */
 export default function CheckStep({
@@ -22,6 +20,8 @@ export default function CheckStep({
   readAll: () => void;
   reread: (rows: readonly Rows[]) => Promise<Book | undefined>;
 }): ReactElement {
+  const messages = useText();
+  const text = messages.check;
   const { host, book, work } = shared;
   const report = book?.report;
   const mark = () =>
@@ -39,7 +39,7 @@ export default function CheckStep({
       const { findingsSheet } = await import("../../check/findingsSheet");
       const planned = findingsSheet({ findings });
       await host.change({ renew: [{ planned, writes: writesOf(planned) }] }, watch);
-      work.setTold(text.listed(planned.sheet, findings.length));
+      work.setTold(text.onSheet(planned.sheet, findings.length));
     });
   return (
     <Stack spacing={1.5}>

@@ -4,11 +4,9 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { Concession, Finding } from "../../check/finding";
-import { messages } from "../../messages/en/pane";
+import { useText } from "../../report/text";
 import { useLocale } from "../locale";
 import { Accept } from "./Accept";
-
-const text = messages.check;
 
 /** One finding in full, and what can be done about it. */
 export function FindingCard({
@@ -25,6 +23,7 @@ export function FindingCard({
   /** Accepts the finding; undefined where it is accepted already. */
   accept: ((concession: Concession) => void) | undefined;
 }): ReactElement {
+  const text = useText().check;
   const { number } = useLocale();
   const shown = (value: string | number) => (typeof value === "number" ? number(value) : value);
   const facts = [

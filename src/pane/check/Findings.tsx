@@ -7,11 +7,12 @@ import ListItemText from "@mui/material/ListItemText";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
+import { byWeight } from "../../check/byWeight";
 import type { Report } from "../../check/check";
 import { concede } from "../../check/concede";
 import { type Concession, type Finding, isOpen, type Weight } from "../../check/finding";
-import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
+import { useText } from "../../report/text";
 import { appended } from "../../sheets/appended";
 import { editedRows } from "../../sheets/editedRows";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../sheets/ours/concessionSheet";
@@ -22,7 +23,6 @@ import type { StepProps } from "../shared";
 import type { Book } from "../useBook";
 import { FindingCard } from "./FindingCard";
 
-const text = messages.check;
 /** So many findings are listed at first, and more at a time. */
 const LISTED = 100;
 const WEIGHTS: readonly Weight[] = ["stop", "query", "note"];
@@ -30,6 +30,13 @@ const WEIGHTS: readonly Weight[] = ["stop", "query", "note"];
 /** What a finding is known by from one check to the next. */
 const identity = ({ rule, sheet, address, message }: Finding) =>
   `${rule}\u0000${sheet}\u0000${address}\u0000${message}`;
+
+/** What of the findings is listed, and how. */
+interface Filter {
+  readonly weight: string;
+  readonly record: string;
+  readonly group: "panel" | "rule";
+}
 
 /** The findings, filtered and grouped, one of them looked at. */
 export function Findings({
@@ -41,62 +48,29 @@ export function Findings({
   shared: StepProps;
   reread: (rows: readonly Rows[]) => Promise<Book | undefined>;
 }): ReactElement {
-  const [weight, setWeight] = useState("");
-  const [record, setRecord] = useState("");
-  const [group, setGroup] = useState<"panel" | "rule">("panel");
-  const [most, setMost] = useState(LISTED);
+  const text = useText().check;
+  const [filter, setFilter] = useState<Filter>({ weight: "", record: "", group: "panel" });
+  const [listed, setListed] = useState(LISTED);
   const [chosen, setChosen] = useState<string>();
   const { work, go } = shared;
-
-  const groups = useMemo(() => {
-    const found = new Map<string, Finding[]>();
-    for (const finding of [...report.findings].sort(
-      (one, other) => WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight),
-    )) {
-      if (weight !== "" && finding.weight !== weight) continue;
-      if (record !== "" && finding.record !== record) continue;
-      const name = group === "panel" ? finding.panel || text.noPanel : finding.rule;
-      const sofar = found.get(name);
-      if (sofar) sofar.push(finding);
-      else found.set(name, [finding]);
-    }
-    return [...found];
-  }, [report, weight, record, group]);
+  const groups = useMemo(
+    () => grouped(report.findings, filter, text.noPanel),
+    [report, filter, text],
+  );
   const inOrder = useMemo(() => groups.flatMap(([, findings]) => findings), [groups]);
-  const at = inOrder.findIndex((finding) => identity(finding) === chosen);
-  const finding = inOrder[at];
+  const place = inOrder.findIndex((finding) => identity(finding) === chosen);
+  const finding = inOrder[place];
+  const actions = useFindingActions(report, shared, reread);
 
-  const move = (step: number) => {
-    const next = inOrder[at < 0 ? 0 : (at + step + inOrder.length) % inOrder.length];
+  const choose = (next: Finding | undefined) => {
     if (!next) return;
     setChosen(identity(next));
     go(next.sheet, next.address);
   };
-  const again = (one: Finding) =>
-    work.run(async () => {
-      const { snapshot } = report.context;
-      const sheet = snapshot.sheets.find(({ name }) => name === one.sheet);
-      const next = await reread(editedRows(snapshot, sheet?.id ?? "", one.address) ?? []);
-      const stands = next?.report?.findings.some((other) => identity(other) === identity(one));
-      if (next) work.setTold(stands ? text.stands : text.closed);
-    });
-
-  const accept = (one: Finding, concession: Concession) =>
-    work.run(async (watch) => {
-      const table = tablesOf(report.context.snapshot).find(({ name }) => name === CONCESSION_TABLE);
-      if (!table) {
-        work.setProblem(text.noConcessions);
-        return;
-      }
-      const rows = appended(CONCESSION_COLUMNS, [concede(one, concession)], table);
-      await shared.host.change({ change: [{ table, ...rows }] }, watch);
-      await shared.read(watch);
-      work.setTold(text.acceptedNow);
-    });
-
-  const count = (of: Weight) =>
-    report.findings.filter((one) => one.weight === of && isOpen(one)).length;
-  const any = { value: "", label: text.any };
+  const move = (step: number) =>
+    choose(inOrder[place < 0 ? 0 : (place + step + inOrder.length) % inOrder.length]);
+  const count = (weight: Weight) =>
+    report.findings.filter((one) => one.weight === weight && isOpen(one)).length;
   return (
     <Box component="section" aria-labelledby="findings">
       <Typography id="findings" variant="h2">
@@ -105,70 +79,135 @@ export function Findings({
       <Typography variant="body2">
         {text.count(count("stop"), count("query"), count("note"))}
       </Typography>
-      <Stack direction="row" spacing={1} sx={{ my: 1 }}>
-        <Choice
-          label={text.weight}
-          value={weight}
-          choices={[any, ...WEIGHTS.map((value) => ({ value, label: text.weights[value] }))]}
-          onChoose={setWeight}
-        />
-        <Choice
-          label={text.record}
-          value={record}
-          choices={[any, ...KINDS.map(({ id, sheet }) => ({ value: id, label: sheet }))]}
-          onChoose={setRecord}
-        />
-        <Choice
-          label={text.group}
-          value={group}
-          choices={(["panel", "rule"] as const).map((value) => ({
-            value,
-            label: text.groups[value],
-          }))}
-          onChoose={(value) => setGroup(value as "panel" | "rule")}
-        />
-      </Stack>
-      {inOrder.length > 0 && (
-        <Stack direction="row" spacing={1} sx={{ alignItems: "center", mb: 1 }}>
-          <Button variant="outlined" size="small" onClick={() => move(-1)}>
-            {text.previous}
-          </Button>
-          <Typography variant="body2" sx={{ flexGrow: 1, textAlign: "center" }}>
-            {text.at(at + 1, inOrder.length)}
-          </Typography>
-          <Button variant="outlined" size="small" onClick={() => move(1)}>
-            {text.next}
-          </Button>
-        </Stack>
-      )}
+      <Filters filter={filter} setFilter={setFilter} />
+      {inOrder.length > 0 && <Mover place={place} count={inOrder.length} move={move} />}
       {finding && (
         <FindingCard
           finding={finding}
           busy={work.busy}
           goTo={() => go(finding.sheet, finding.address)}
-          again={() => again(finding)}
-          accept={isOpen(finding) ? (given) => accept(finding, given) : undefined}
+          again={() => actions.again(finding)}
+          accept={isOpen(finding) ? (given) => actions.accept(finding, given) : undefined}
         />
       )}
-      {report.findings.length === 0 && <Typography>{text.none}</Typography>}
-      {report.findings.length > 0 && inOrder.length === 0 && (
-        <Typography>{text.noneLikeThat}</Typography>
+      {inOrder.length === 0 && (
+        <Typography>{report.findings.length === 0 ? text.none : text.noneLikeThat}</Typography>
       )}
-      <Listed
-        groups={groups}
-        most={most}
-        chosen={chosen}
-        choose={(one) => {
-          setChosen(identity(one));
-          go(one.sheet, one.address);
-        }}
-      />
-      {inOrder.length > most && (
-        <Button fullWidth onClick={() => setMost(most + LISTED)}>
-          {text.more(inOrder.length - most)}
+      <Listed groups={groups} most={listed} chosen={chosen} choose={choose} />
+      {inOrder.length > listed && (
+        <Button fullWidth onClick={() => setListed(listed + LISTED)}>
+          {text.more(inOrder.length - listed)}
         </Button>
       )}
     </Box>
+  );
+}
+
+/** The findings that a filter lets through, heaviest first, by panel or rule. */
+function grouped(
+  findings: readonly Finding[],
+  { weight, record, group }: Filter,
+  noPanel: string,
+): [string, Finding[]][] {
+  const groups = new Map<string, Finding[]>();
+  for (const finding of byWeight(findings)) {
+    if (weight !== "" && finding.weight !== weight) continue;
+    if (record !== "" && finding.record !== record) continue;
+    const name = group === "panel" ? finding.panel || noPanel : finding.rule;
+    const sofar = groups.get(name);
+    if (sofar) sofar.push(finding);
+    else groups.set(name, [finding]);
+  }
+  return [...groups];
+}
+
+/** What can be done with a finding: check it again, accept it. */
+function useFindingActions(
+  report: Report,
+  { work, host, read }: StepProps,
+  reread: (rows: readonly Rows[]) => Promise<Book | undefined>,
+) {
+  const text = useText().check;
+  const again = (finding: Finding) =>
+    work.run(async () => {
+      const { snapshot } = report.context;
+      const sheet = snapshot.sheets.find(({ name }) => name === finding.sheet);
+      const next = await reread(editedRows(snapshot, sheet?.id ?? "", finding.address) ?? []);
+      const stands = next?.report?.findings.some((now) => identity(now) === identity(finding));
+      if (next) work.setTold(stands ? text.stands : text.closed);
+    });
+  const accept = (finding: Finding, concession: Concession) =>
+    work.run(async (watch) => {
+      const table = tablesOf(report.context.snapshot).find(({ name }) => name === CONCESSION_TABLE);
+      if (!table) {
+        work.setProblem(text.noConcessions);
+        return;
+      }
+      const rows = appended(CONCESSION_COLUMNS, [concede(finding, concession)], table);
+      await host.change({ change: [{ table, ...rows }] }, watch);
+      await read(watch);
+      work.setTold(text.acceptedNow);
+    });
+  return { again, accept };
+}
+
+function Filters({
+  filter,
+  setFilter,
+}: {
+  filter: Filter;
+  setFilter: (filter: Filter) => void;
+}): ReactElement {
+  const text = useText().check;
+  const any = { value: "", label: text.any };
+  const groups = ["panel", "rule"] as const;
+  return (
+    <Stack direction="row" spacing={1} sx={{ my: 1 }}>
+      <Choice
+        label={text.weight}
+        value={filter.weight}
+        choices={[any, ...WEIGHTS.map((value) => ({ value, label: text.weights[value] }))]}
+        onChoose={(weight) => setFilter({ ...filter, weight })}
+      />
+      <Choice
+        label={text.record}
+        value={filter.record}
+        choices={[any, ...KINDS.map(({ id, sheet }) => ({ value: id, label: sheet }))]}
+        onChoose={(record) => setFilter({ ...filter, record })}
+      />
+      <Choice
+        label={text.group}
+        value={filter.group}
+        choices={groups.map((value) => ({ value, label: text.groups[value] }))}
+        onChoose={(group) => setFilter({ ...filter, group: group as Filter["group"] })}
+      />
+    </Stack>
+  );
+}
+
+/** The way from one finding to the next, and how many there are. */
+function Mover({
+  place,
+  count,
+  move,
+}: {
+  place: number;
+  count: number;
+  move: (step: number) => void;
+}): ReactElement {
+  const text = useText().check;
+  return (
+    <Stack direction="row" spacing={1} sx={{ alignItems: "center", mb: 1 }}>
+      <Button variant="outlined" size="small" onClick={() => move(-1)}>
+        {text.previous}
+      </Button>
+      <Typography variant="body2" sx={{ flexGrow: 1, textAlign: "center" }}>
+        {place < 0 ? text.listed(count) : text.at(place + 1, count)}
+      </Typography>
+      <Button variant="outlined" size="small" onClick={() => move(1)}>
+        {text.next}
+      </Button>
+    </Stack>
   );
 }
 
@@ -184,6 +223,7 @@ function Listed({
   chosen: string | undefined;
   choose: (finding: Finding) => void;
 }): ReactElement {
+  const text = useText().check;
   let left = most;
   return (
     <>

@@ -5,12 +5,12 @@ import type { ReactElement } from "react";
 import { FormProvider, useForm, useWatch } from "react-hook-form";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
 import { series } from "../../lineup/series";
-import { messages } from "../../messages/en/pane";
+import type { Messages } from "../../messages/messages";
+import { useText } from "../../report/text";
 import { Fields } from "./Fields";
 import type { Field } from "./fields";
 
-const text = messages.lineup;
-const FIELDS: readonly Field[] = [
+const fieldsOf = (text: Messages["lineup"]): readonly Field[] => [
   { path: "first", label: text.seriesFirst, holds: "text" },
   { path: "count", label: text.seriesCount, holds: "number" },
   { path: "type", label: text.seriesType, holds: PANEL_TYPES },
@@ -19,7 +19,7 @@ const FIELDS: readonly Field[] = [
   { path: "ratedA", label: text.seriesRated, holds: "number" },
 ];
 /** No lineup is longer than this. */
-const MOST = 200;
+const MAX_PANELS = 200;
 
 /** Panels alike, their designations counting on. */
 export function AddSeries({
@@ -31,6 +31,7 @@ export function AddSeries({
   section: string;
   add: (panels: readonly Record<string, unknown>[]) => void;
 }): ReactElement {
+  const text = useText().lineup;
   const form = useForm({
     defaultValues: {
       first,
@@ -43,7 +44,7 @@ export function AddSeries({
   });
   const values = useWatch({ control: form.control });
   const count = Math.floor(Number(values.count));
-  const made = count >= 1 && count <= MOST ? series(values.first ?? "", count) : [];
+  const made = count >= 1 && count <= MAX_PANELS ? series(values.first ?? "", count) : [];
   return (
     <FormProvider {...form}>
       <Stack
@@ -52,11 +53,11 @@ export function AddSeries({
         spacing={1.25}
         sx={{ border: 1, borderColor: "divider", p: 1 }}
       >
-        <Fields fields={FIELDS} />
+        <Fields fields={fieldsOf(text)} />
         <Typography variant="body2">
           {made.length > 0
             ? text.seriesMade(made[0] ?? "", made.at(-1) ?? "")
-            : text.seriesMost(MOST)}
+            : text.seriesMost(MAX_PANELS)}
         </Typography>
         <Button
           variant="contained"

@@ -6,8 +6,9 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
 import { type FieldValues, FormProvider, get, useForm, useFormState } from "react-hook-form";
 import type { Lineup } from "../../lineup/lineup";
-import { messages } from "../../messages/en/pane";
+import type { Messages } from "../../messages/messages";
 import { checkLineup } from "../../records/readLineup";
+import { useText } from "../../report/text";
 import { type Plan, planFor } from "../../sheets/plan";
 import type { StepProps } from "../shared";
 import { NEW_LINEUP, resolver, written } from "./draft";
@@ -29,49 +30,41 @@ import { Panels } from "./Panels";
 import { Preview } from "./Preview";
 import { saveFile } from "./saveFile";
 
-const text = messages.lineup;
-
 const PARTS: readonly {
-  readonly id: string;
-  readonly title: string;
+  /** By which its title stands among the texts. */
+  readonly id: keyof Messages["lineup"]["parts"];
   /** Where its errors stand. */
   readonly paths: readonly string[];
   readonly show: () => ReactElement;
 }[] = [
   {
     id: "project",
-    title: text.project,
     paths: ["project.name", "project.site", "project.number", "project.specification"],
     show: () => <Fields fields={PROJECT} />,
   },
   {
     id: "ratings",
-    title: text.ratings,
     paths: ["basis", "ratings"],
     show: () => <Fields fields={RATINGS} />,
   },
-  { id: "panels", title: text.panels, paths: ["panels"], show: () => <Panels /> },
+  { id: "panels", paths: ["panels"], show: () => <Panels /> },
   {
     id: "tests",
-    title: text.tests,
     paths: ["insulation", "withstand"],
     show: () => <Fields fields={TESTS} />,
   },
   {
     id: "criteria",
-    title: text.criteria,
     paths: ["criteria"],
     show: () => <EntryList list={CRITERIA} />,
   },
   {
     id: "drawings",
-    title: text.drawings,
     paths: ["project.drawings"],
     show: () => <EntryList list={DRAWINGS} />,
   },
   {
     id: "settings",
-    title: text.settings,
     paths: ["leaveOut", "inspectionPoints", "checkItems"],
     show: () => (
       <>
@@ -86,7 +79,6 @@ const PARTS: readonly {
   },
   {
     id: "instruments",
-    title: text.instruments,
     paths: ["instruments"],
     show: () => <EntryList list={INSTRUMENTS} />,
   },
@@ -103,6 +95,7 @@ export default function Editor({
   /** Called when the lineup is built or left. */
   done: () => void;
 }): ReactElement {
+  const text = useText().lineup;
   const { host, work, read } = shared;
   const form = useForm<FieldValues>({
     defaultValues: lineup === "new" ? NEW_LINEUP : (lineup as FieldValues),
@@ -205,6 +198,7 @@ function Parts({
   open: string | undefined;
   setOpen: (id: string | undefined) => void;
 }): ReactElement {
+  const text = useText().lineup;
   const { errors } = useFormState();
   const wrong = useMemo(
     () =>
@@ -217,10 +211,10 @@ function Parts({
   );
   return (
     <>
-      {PARTS.map(({ id, title, show }) => (
+      {PARTS.map(({ id, show }) => (
         <Fold
           key={id}
-          title={title}
+          title={text.parts[id]}
           wrong={wrong.has(id)}
           open={open === id}
           onOpen={() => setOpen(open === id ? undefined : id)}

@@ -3,12 +3,10 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import { type ReactElement, useState } from "react";
 import { get, useFieldArray, useFormContext } from "react-hook-form";
-import { messages } from "../../messages/en/pane";
+import { useText } from "../../report/text";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
 import type { ListFields } from "./fields";
-
-const text = messages.lineup;
 
 /** A list of equipment: add to it, open one of its entries, copy it, move it, take it out. */
 export function EntryList({
@@ -18,6 +16,7 @@ export function EntryList({
   prefix?: string;
   list: ListFields;
 }): ReactElement {
+  const text = useText().lineup;
   const path = prefix + list.path;
   const { getValues, formState } = useFormContext();
   const { fields, append, remove, move, insert } = useFieldArray({ name: path });

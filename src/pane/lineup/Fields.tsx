@@ -5,8 +5,8 @@ import InputLabel from "@mui/material/InputLabel";
 import NativeSelect from "@mui/material/NativeSelect";
 import { type ReactElement, useId, useState } from "react";
 import { useController } from "react-hook-form";
-import { messages } from "../../messages/en/pane";
 import { readReading } from "../../quantities/readReading";
+import { useText } from "../../report/text";
 import { type Locale, useLocale } from "../locale";
 import type { Field } from "./fields";
 
@@ -29,6 +29,7 @@ export function Fields({
 }
 
 function Entry({ path, field }: { path: string; field: Field }): ReactElement {
+  const messages = useText();
   const id = useId();
   const locale = useLocale();
   const {

@@ -3,7 +3,7 @@ import ButtonBase from "@mui/material/ButtonBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, type ReactNode, useId } from "react";
-import { messages } from "../../messages/en/pane";
+import { useText } from "../../report/text";
 
 /** A part of the form under its title; it opens and closes. Closed parts are not made. */
 export function Fold({
@@ -20,6 +20,7 @@ export function Fold({
   onOpen: () => void;
   children: ReactNode;
 }): ReactElement {
+  const messages = useText();
   const id = useId();
   return (
     <Box sx={{ border: 1, borderColor: wrong ? "error.main" : "divider" }}>

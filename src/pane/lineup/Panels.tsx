@@ -4,8 +4,8 @@ import Stack from "@mui/material/Stack";
 import { type ReactElement, useState } from "react";
 import { get, useFieldArray, useFormContext, useWatch } from "react-hook-form";
 import { nextFree } from "../../lineup/series";
-import { messages } from "../../messages/en/pane";
 import { Elevation } from "../../report/Elevation";
+import { useText } from "../../report/text";
 import { AddSeries } from "./AddSeries";
 import { EntryList } from "./EntryList";
 import { Fields } from "./Fields";
@@ -13,11 +13,11 @@ import { Fold } from "./Fold";
 import { BREAKER, GAS, PANEL, PANEL_LISTS } from "./fields";
 import { PasteList } from "./PasteList";
 
-const text = messages.lineup;
 type Draft = Record<string, unknown>;
 
 /** The panels as they stand from left to right: drawn, added, described, moved, copied, taken out. */
 export function Panels(): ReactElement {
+  const text = useText().lineup;
   const { getValues, formState } = useFormContext();
   const { fields, append, remove, move, insert } = useFieldArray({ name: "panels" });
   const [open, setOpen] = useState<number>();
@@ -142,6 +142,7 @@ function Drawn({
   open: number | undefined;
   choose: (at: number) => void;
 }): ReactElement | undefined {
+  const messages = useText();
   const panels = (useWatch({ name: "panels" }) ?? []) as Draft[];
   const project = useWatch({ name: "project.name" }) as string | undefined;
   if (panels.length === 0) return undefined;
@@ -168,6 +169,7 @@ function Drawn({
 }
 
 function OnePanel({ at }: { at: number }): ReactElement {
+  const text = useText().lineup;
   const prefix = `panels.${at}.`;
   const { setValue, getValues, formState } = useFormContext();
   const breaker = useWatch({ name: `${prefix}breaker` }) as Draft | undefined;

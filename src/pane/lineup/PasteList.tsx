@@ -4,9 +4,7 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useId, useMemo, useState } from "react";
 import { readPanelList } from "../../intake/table/readPanelList";
-import { messages } from "../../messages/en/pane";
-
-const text = messages.lineup;
+import { useText } from "../../report/text";
 
 /** Panels pasted from a list or drawing schedule. */
 export function PasteList({
@@ -14,6 +12,7 @@ export function PasteList({
 }: {
   add: (panels: readonly Record<string, unknown>[]) => void;
 }): ReactElement {
+  const text = useText().lineup;
   const id = useId();
   const [pasted, setPasted] = useState("");
   const { panels, problems } = useMemo(() => readPanelList(pasted), [pasted]);

@@ -1,14 +1,14 @@
 import Box from "@mui/material/Box";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo } from "react";
-import { messages } from "../../messages/en/pane";
+import type { Messages } from "../../messages/messages";
 import { isBlank } from "../../records/kind";
+import { useText } from "../../report/text";
 import type { Plan } from "../../sheets/plan";
 import { reconcile } from "../../sheets/reconcile";
 import { recordTables } from "../../sheets/recordTable";
 import type { Snapshot } from "../../sheets/snapshot";
 
-const text = messages.lineup;
 /** So many rows set aside are named. */
 const NAMED = 6;
 
@@ -20,7 +20,8 @@ export function Preview({
   plan: Plan;
   snapshot: Snapshot | undefined;
 }): ReactElement {
-  const lines = useMemo(() => linesOf(plan, snapshot), [plan, snapshot]);
+  const text = useText().lineup;
+  const lines = useMemo(() => linesOf(plan, snapshot, text), [plan, snapshot, text]);
   return (
     <Box
       component="section"
@@ -41,7 +42,7 @@ export function Preview({
   );
 }
 
-function linesOf(plan: Plan, snapshot: Snapshot | undefined): string[] {
+function linesOf(plan: Plan, snapshot: Snapshot | undefined, text: Messages["lineup"]): string[] {
   const { create, change } = reconcile(plan, snapshot);
   const readings = (snapshot ? recordTables(snapshot) : []).reduce((sum, { kind, rows }) => {
     const entries = kind.columns.filter(({ role }) => role === "entry").map(({ id }) => id);

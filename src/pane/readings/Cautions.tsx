@@ -1,11 +1,12 @@
 import Box from "@mui/material/Box";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
-import { messages } from "../../messages/en/pane";
 import type { RecordKind } from "../../records/kind";
+import { useText } from "../../report/text";
 
 /** What can hurt someone in this test, and who decides. */
 export function Cautions({ kind }: { kind: RecordKind }): ReactElement | undefined {
+  const messages = useText();
   if (kind.cautions.length === 0) return undefined;
   return (
     <Box

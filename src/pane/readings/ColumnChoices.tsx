@@ -2,8 +2,8 @@ import Stack from "@mui/material/Stack";
 import type { ReactElement } from "react";
 import { FIELDS } from "../../intake/words/fields";
 import { LEFT_OUT } from "../../intake/words/mappedTo";
-import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
+import { useText } from "../../report/text";
 import { Choice } from "../Choice";
 
 /** What a column can hold: fields of exports, and columns of records by their headers. */
@@ -22,6 +22,7 @@ export function ColumnChoices({
   columns: readonly { readonly title: string; readonly unit?: string; readonly field?: string }[];
   choose: (title: string, field: string) => void;
 }): ReactElement {
+  const messages = useText();
   const choices = (field: string | undefined) => [
     { value: LEFT_OUT, label: messages.readings.leftOut },
     ...[...new Set([...Object.keys(FIELDS), ...(field ? [field] : [])])].map((value) => ({

@@ -6,12 +6,10 @@ import { ENCODINGS } from "../../intake/table/decode";
 import type { Evidence } from "../../intake/table/evidence";
 import type { ExportTable } from "../../intake/table/exportTable";
 import type { IntakeAnswers } from "../../intake/takeIn";
-import { messages } from "../../messages/en/pane";
+import { useText } from "../../report/text";
 import { Choice } from "../Choice";
 import { Entry } from "../Entry";
 import { ColumnChoices } from "./ColumnChoices";
-
-const text = messages.readings;
 
 /** What was found by inspection, each with its evidence, to be put right where it is not. */
 export function Corrections({
@@ -23,6 +21,7 @@ export function Corrections({
   answers: IntakeAnswers;
   answer: (next: IntakeAnswers) => void;
 }): ReactElement {
+  const text = useText().readings;
   const { inspection } = table;
   const { decimal, dateOrder } = inspection;
   const columns = new Map(

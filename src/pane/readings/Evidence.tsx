@@ -5,15 +5,15 @@ import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, Suspense, startTransition, useState } from "react";
 import type { JudgedTable } from "../../check/context";
 import type { Lineup } from "../../lineup/lineup";
-import { messages } from "../../messages/en/pane";
+import type { Messages } from "../../messages/messages";
 import { type EvidenceLine, evidenceOf } from "../../records/evidence";
 import { isBlank, verdictOf } from "../../records/kind";
 import { picturesOf } from "../../report/pictures";
 import { STANDING } from "../../report/standing";
+import { useText } from "../../report/text";
 import { type Locale, shownCell, useLocale } from "../locale";
 
 const Picture = lazy(() => import("./Picture"));
-const text = messages.readings;
 const PARTS = ["given", "entry", "worked", "limit", "judged"] as const;
 
 /** One record worked out line by line, as one would on paper. */
@@ -26,13 +26,15 @@ export function Evidence({
   row: number;
   lineup: Lineup;
 }): ReactElement {
+  const messages = useText();
+  const text = messages.readings;
   const locale = useLocale();
   const [drawn, setDrawn] = useState(false);
   const judged = table.judged[row] ?? {};
   const lines = evidenceOf(table.kind, judged, lineup);
   const verdict = verdictOf(judged);
   const key = verdict === "Not required" ? "none" : (verdict.toLowerCase() as "pass");
-  const pictures = picturesOf(table, row);
+  const pictures = picturesOf(table, row, messages.plot);
   return (
     <Stack component="section" spacing={1.5} aria-label={table.keys[row]}>
       <Box>
@@ -106,6 +108,7 @@ export function Evidence({
 }
 
 function Line({ line, locale }: { line: EvidenceLine; locale: Locale }): ReactElement {
+  const { judged } = useText();
   return (
     <Box
       sx={{
@@ -124,7 +127,7 @@ function Line({ line, locale }: { line: EvidenceLine; locale: Locale }): ReactEl
       <dd>
         {line.part === "judged" ? (
           <>
-            {comparisonWords(line, locale)} <strong>{line.verdict}</strong>
+            {comparisonWords(line, locale, judged)} <strong>{line.verdict}</strong>
           </>
         ) : (
           <>
@@ -141,13 +144,15 @@ function Line({ line, locale }: { line: EvidenceLine; locale: Locale }): ReactEl
   );
 }
 
-function comparisonWords(line: Extract<EvidenceLine, { part: "judged" }>, locale: Locale): string {
+function comparisonWords(
+  line: Extract<EvidenceLine, { part: "judged" }>,
+  locale: Locale,
+  text: Messages["judged"],
+): string {
   const value = shownCell(locale, line.value, line);
   const limit = shownCell(locale, line.limit, line);
-  const words = messages.judged[line.sense](value, limit);
-  const granted = line.tolerance
-    ? ` (${messages.judged.tolerance(locale.number(line.tolerance * 100))})`
-    : "";
-  const proof = line.decides === "proof" ? ` (${messages.judged.proof})` : "";
+  const words = text[line.sense](value, limit);
+  const granted = line.tolerance ? ` (${text.tolerance(locale.number(line.tolerance * 100))})` : "";
+  const proof = line.decides === "proof" ? ` (${text.proof})` : "";
   return `${words}${granted}${proof}:`;
 }

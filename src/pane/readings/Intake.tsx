@@ -11,7 +11,7 @@ import {
   NO_ANSWERS,
   takeIn,
 } from "../../intake/takeIn";
-import { messages } from "../../messages/en/pane";
+import { useText } from "../../report/text";
 import { FileButton } from "../FileButton";
 import { useLocale } from "../locale";
 import type { StepProps } from "../shared";
@@ -20,10 +20,9 @@ import { bringBack, bringIn } from "./bringIn";
 import { Corrections } from "./Corrections";
 import { PlacementView } from "./PlacementView";
 
-const text = messages.readings;
-
 /** The way in for exports and pasted blocks: reads one, shows what would come where, and writes it when told to. */
 export function Intake({ host, book, work, read }: StepProps): ReactElement | undefined {
+  const text = useText().readings;
   const locale = useLocale();
   const [source, setSource] = useState<ExportSource>();
   const [answers, setAnswers] = useState(NO_ANSWERS);
@@ -134,6 +133,7 @@ function TakenView({
   write: () => void;
   cancel: () => void;
 }): ReactElement | undefined {
+  const text = useText().readings;
   const [taken] = intake.taken;
   if (!taken) return undefined;
   const { source, table, placement, mapping } = taken;
@@ -173,6 +173,7 @@ async function readAfter<T>(read: StepProps["read"], write: () => Promise<T>): P
 
 /** A block copied from somewhere, to be read as an export. */
 function Pasted({ done }: { done: (text: string) => void }): ReactElement {
+  const text = useText().readings;
   const id = useId();
   const [pasted, setPasted] = useState("");
   return (

@@ -5,15 +5,14 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
 import { mappedTables, readBlock } from "../../intake/ownLayout/mappedTables";
 import type { Lineup } from "../../lineup/lineup";
-import { messages } from "../../messages/en/pane";
 import { KINDS } from "../../records/kinds";
+import { useText } from "../../report/text";
 import { a1 } from "../../sheets/address";
 import type { LayoutMap } from "../../sheets/layoutMap";
 import type { Snapshot } from "../../sheets/snapshot";
 import { Choice } from "../Choice";
 import { ColumnChoices } from "./ColumnChoices";
 
-const text = messages.layouts;
 /** So many lines that are not understood are shown, the others counted. */
 const SHOWN = 20;
 
@@ -35,6 +34,8 @@ export function MappedBlock({
   /** Called so that the block is read as records no longer. */
   drop: (() => void) | undefined;
 }): ReactElement {
+  const messages = useText();
+  const text = messages.layouts;
   const [map, setMap] = useState(given);
   const { tables, problems } = useMemo(
     () => mappedTables(snapshot, lineup, [map]),

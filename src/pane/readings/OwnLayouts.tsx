@@ -5,8 +5,9 @@ import { type ReactElement, useState } from "react";
 import { guessMaps } from "../../intake/ownLayout/guessMaps";
 import { joinedWords, readSynonyms } from "../../intake/words/synonyms";
 import type { Lineup } from "../../lineup/lineup";
-import { messages } from "../../messages/en/pane";
+import type { Messages } from "../../messages/messages";
 import { KINDS } from "../../records/kinds";
+import { useText } from "../../report/text";
 import { type LayoutMap, readMapFile, writeMapFile } from "../../sheets/layoutMap";
 import { type Remembered, rememberedOf } from "../../sheets/remembered";
 import type { Snapshot } from "../../sheets/snapshot";
@@ -16,15 +17,14 @@ import { saveFile } from "../lineup/saveFile";
 import type { StepProps } from "../shared";
 import { MappedBlock } from "./MappedBlock";
 
-const text = messages.layouts;
-
 /** Which block of the workbook a map is of. */
 const blockOf = ({ sheet, titles, left = 1 }: LayoutMap) => JSON.stringify([sheet, titles, left]);
-const titleOf = ({ sheet, titles, kind }: LayoutMap) =>
+const titleOf = ({ sheet, titles, kind }: LayoutMap, text: Messages["layouts"]) =>
   text.title(sheet, titles, KINDS.find(({ id }) => id === kind)?.title ?? kind);
 
 /** Blocks of sheets in somebody's own layout that are read as records: found, put right, kept, taken away. */
 export default function OwnLayouts({ host, book, work, read }: StepProps): ReactElement {
+  const text = useText().layouts;
   const [open, setOpen] = useState<string>();
   /** The workbook with the cells of all its sheets, and what they seem to hold. */
   const [seen, setSeen] = useState<{ snapshot: Snapshot; guessed: readonly LayoutMap[] }>();
@@ -65,7 +65,7 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
   const block = (map: LayoutMap, snapshot: Snapshot, stands: boolean) => (
     <Fold
       key={blockOf(map)}
-      title={titleOf(map)}
+      title={titleOf(map, text)}
       open={open === blockOf(map)}
       onOpen={() => setOpen(open === blockOf(map) ? undefined : blockOf(map))}
     >
@@ -74,8 +74,8 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
         snapshot={snapshot}
         lineup={lineup}
         busy={work.busy}
-        keep={(next) => keep([...others(next), next], text.kept(titleOf(next)))}
-        drop={stands ? () => keep(others(map), text.dropped(titleOf(map))) : undefined}
+        keep={(next) => keep([...others(next), next], text.kept(titleOf(next, text)))}
+        drop={stands ? () => keep(others(map), text.dropped(titleOf(map, text))) : undefined}
       />
     </Fold>
   );

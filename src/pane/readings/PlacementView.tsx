@@ -5,12 +5,11 @@ import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { PlacedCell, Placement, Suggestion } from "../../intake/place/placement";
 import type { IntakeAnswers } from "../../intake/takeIn";
-import { messages } from "../../messages/en/pane";
 import { type CellValue, keyIds, rowKey } from "../../records/kind";
+import { useText } from "../../report/text";
 import type { RecordTable } from "../../sheets/recordTable";
 import { shownCell, useLocale } from "../locale";
 
-const text = messages.readings;
 type Cell = PlacedCell<RecordTable>;
 /** So many cells of each sort are shown, the others counted. */
 const SHOWN = 40;
@@ -29,6 +28,8 @@ export function PlacementView({
   busy: boolean;
   write: () => void;
 }): ReactElement {
+  const messages = useText();
+  const text = messages.readings;
   const locale = useLocale();
   const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
   const cell = (one: Cell, value: CellValue) =>

@@ -7,8 +7,8 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, Suspense, useMemo, useState } from "react";
 import type { JudgedTable } from "../../check/context";
-import { messages } from "../../messages/en/pane";
 import { verdictOf } from "../../records/kind";
+import { useText } from "../../report/text";
 import { cellAddress } from "../../sheets/address";
 import type { Verdict } from "../../standards/judge";
 import { Choice } from "../Choice";
@@ -20,7 +20,6 @@ import { Evidence } from "./Evidence";
 import { Intake } from "./Intake";
 
 const OwnLayouts = lazy(() => import("./OwnLayouts"));
-const text = messages.readings;
 /** So many rows are listed at first, and more at a time. */
 const LISTED = 60;
 const VERDICTS: readonly Verdict[] = ["Fail", "Inconclusive", "Missing", "Pass", "Not required"];
@@ -34,6 +33,7 @@ export default function ReadingsStep({
   choice: RowChoice;
   setChoice: (choice: RowChoice) => void;
 }): ReactElement {
+  const text = useText().readings;
   const { book, go } = shared;
   const tables = book?.report?.context.tables ?? [];
   const table = tables.find(({ kind }) => kind.id === choice.kind) ?? tables[0];
@@ -81,6 +81,7 @@ export default function ReadingsStep({
 
 /** The way to records in sheets of somebody's own, loaded when it is asked for. */
 function Layouts(shared: StepProps): ReactElement {
+  const messages = useText();
   const [open, setOpen] = useState(false);
   return (
     <Fold title={messages.layouts.heading} open={open} onOpen={() => setOpen(!open)}>
@@ -102,6 +103,7 @@ function Filters({
   choice: RowChoice;
   setChoice: (choice: RowChoice) => void;
 }): ReactElement {
+  const text = useText().readings;
   const [result, setResult] = useState("");
   const [most, setMost] = useState(LISTED);
   const objects = useMemo(

@@ -1,0 +1,5 @@
+import { pane } from "./pane";
+import { report } from "./report";
+
+/** English: every text that people read. */
+export const messages = { ...pane, report };

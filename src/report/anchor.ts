@@ -1,0 +1,2 @@
+/** The place of a panel or section on the page. */
+export const anchor = (object: string): string => `p-${encodeURIComponent(object)}`;
