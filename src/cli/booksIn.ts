@@ -11,7 +11,6 @@ export const booksIn = (names: readonly string[]): string[] =>
       .filter((file) => /\.xls[xm]$/i.test(file) && !/(^|[\\/])[~.]/.test(file))
       .sort()
       .map((file) => join(name, file));
-    if (books.length === 0)
-      throw new UsageError(`${name}: is a folder without .xlsx or .xlsm workbooks`);
+    if (books.length === 0) throw new UsageError(({ files }) => files.noBooks(name));
     return books;
   });

@@ -1,7 +1,10 @@
 import { basename } from "node:path";
+import type { Report } from "../check/check";
 import { compareReports } from "../check/compare";
+import { messagesFor } from "../messages/messages";
+import type { Earlier } from "../report/ChangesSince";
 import { markFile } from "../xlsx/writeMarks";
-import { checkFile, type FileReport, fileReport } from "./checkCommand";
+import { checkFile, type FileReport, fileReport } from "./checkFile";
 import { readBytes, UsageError, writeWhole } from "./files";
 import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
@@ -32,50 +35,76 @@ export interface Checked {
   readonly told: string;
 }
 
+/** Findings of one rule that are told in the terminal. */
+const MAX_OF_RULE = 12;
+
 /** Checks one workbook; what is wrong with the file is part of the answer. */
 export async function runJob(job: Job): Promise<Checked> {
-  const { book, html, marked, sheet, against, day, whole, map, lineup, spare } = job;
+  const { book, against, day } = job;
   try {
-    const said = { map, lineup, spare };
-    const report = await checkFile(book, () => {}, day, said);
+    const report = await checkFile(book, () => {}, day, job);
     const compared = against
-      ? compareReports(await checkFile(against, () => {}, day, said), report)
+      ? compareReports(await checkFile(against, () => {}, day, job), report)
       : undefined;
-    if (marked || sheet) await refuseLoss(book, readBytes(book), job.acceptLoss);
-    const told = [
-      whole
-        ? [book, matrixTable(report), findingTable(report.findings, 12), summaryLine(report)].join(
-            "\n",
-          )
-        : `${book}: ${summaryLine(report)}`,
-    ];
-    if (compared) told.push(comparedWords(against ?? "", compared));
-    if (html) {
-      // The chart library and React load only when a page is asked for.
-      const { reportHtml } = await import("../report/html");
-      const made = new Date().toISOString().slice(0, 10);
-      const earlier = compared && { file: basename(against ?? ""), compared };
-      writeWhole(html, reportHtml(basename(book), made, report, earlier));
-      told.push(`Page: ${html}`);
-    }
-    if (marked) {
-      saveBook(marked, await markFile(readBytes(book), report.findings));
-      told.push(`Marked copy: ${marked}`);
-    }
-    if (sheet) {
-      const { withFindings } = await import("../xlsx/writeFindings");
-      saveBook(sheet, await withFindings(readBytes(book), report));
-      told.push(`Copy with findings: ${sheet}`);
-    }
+    const earlier = compared && against ? { file: against, compared } : undefined;
     return {
       report: {
         ...fileReport(book, report),
-        ...(compared && against ? { against: { file: against, ...compared } } : {}),
+        ...(earlier ? { against: { file: earlier.file, ...earlier.compared } } : {}),
       },
-      told: told.join("\n\n"),
+      told: [
+        reportWords(job, report),
+        ...(earlier
+          ? [comparedWords(earlier.file, earlier.compared, messagesFor("en").commandLine.check)]
+          : []),
+        ...(await writeOutputs(job, report, earlier)),
+      ].join("\n\n"),
     };
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
     return { report: { file: book, error: error.message.replace(`${book}: `, "") }, told: "" };
   }
+}
+
+function reportWords({ book, whole }: Job, report: Report): string {
+  const text = messagesFor("en").commandLine.check;
+  const summary = summaryLine(report, text);
+  return whole
+    ? [
+        book,
+        matrixTable(report, text),
+        findingTable(report.findings, text, MAX_OF_RULE),
+        summary,
+      ].join("\n")
+    : `${book}: ${summary}`;
+}
+
+/** Writes the page and the copies that a job asks for; what was written, in words. */
+async function writeOutputs(
+  { book, html, marked, sheet, acceptLoss }: Job,
+  report: Report,
+  earlier: Earlier | undefined,
+): Promise<string[]> {
+  const messages = messagesFor("en");
+  const text = messages.commandLine.check;
+  const told: string[] = [];
+  if (marked || sheet) await refuseLoss(book, readBytes(book), acceptLoss);
+  if (html) {
+    // The chart library and React load only when a page is asked for.
+    const { reportHtml } = await import("../report/html");
+    const made = new Date().toISOString().slice(0, 10);
+    const since = earlier && { ...earlier, file: basename(earlier.file) };
+    writeWhole(html, reportHtml(basename(book), made, report, messages, since));
+    told.push(text.page(html));
+  }
+  if (marked) {
+    saveBook(marked, await markFile(readBytes(book), report.findings));
+    told.push(text.marked(marked));
+  }
+  if (sheet) {
+    const { withFindings } = await import("../xlsx/writeFindings");
+    saveBook(sheet, await withFindings(readBytes(book), report));
+    told.push(text.sheet(sheet));
+  }
+  return told;
 }

@@ -1,11 +1,12 @@
 import { mkdirSync, readdirSync, rmSync } from "node:fs";
 import { relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { messagesFor } from "../messages/messages";
 import { reportHtml } from "../report/html";
-import { checkFile } from "./checkCommand";
+import { buildBook, buildWords } from "./buildBook";
+import { checkFile } from "./checkFile";
 import { writeWhole } from "./files";
-import { intakeBook, takenWords } from "./intakeCommand";
-import { buildBook, buildWords } from "./lineupCommand";
+import { intakeBook, takenWords } from "./intakeBook";
 import { progress } from "./progress";
 import { findingTable, matrixTable, summaryLine } from "./terminal";
 
@@ -14,6 +15,8 @@ const NAME = "harbour-substation";
 
 /** The whole job on the invented scenario: lineup, readings from exports, evaluation, findings, page. */
 export async function demo(folder: string): Promise<string> {
+  const messages = messagesFor("en");
+  const { demo: text, intake, build, check: results } = messages.commandLine;
   mkdirSync(folder, { recursive: true });
   const built = `${folder}/${NAME}-empty.xlsx`;
   const book = `${folder}/${NAME}.xlsx`;
@@ -23,31 +26,35 @@ export async function demo(folder: string): Promise<string> {
     .sort()
     .map((name) => `${SAMPLES}${name}`);
   const bar = progress(4);
-  bar.step("building the record workbook");
+  bar.step(text.building);
   rmSync(built, { force: true });
   const made = await buildBook(`${SAMPLES}${NAME}.lineup.json`, built);
-  bar.step("placing the exports' readings");
+  bar.step(text.placing);
   const taken = await intakeBook(built, exports, book, { replace: false });
-  bar.step("checking");
+  bar.step(text.checking);
   const report = await checkFile(book);
-  bar.step("writing the page");
-  writeWhole(page, reportHtml(`${NAME}.xlsx`, new Date().toISOString().slice(0, 10), report));
+  bar.step(text.writing);
+  writeWhole(
+    page,
+    reportHtml(`${NAME}.xlsx`, new Date().toISOString().slice(0, 10), report, messages),
+  );
   bar.end();
   return [
-    "Gearproof demo: an invented lineup at an invented site; every name, number and reading is made up.",
+    text.invented,
     "",
-    buildWords(made, built),
+    buildWords(made, build),
+    messages.commandLine.wrote(built),
     "",
-    ...taken.map(takenWords),
+    ...taken.map((one) => takenWords(one, intake)),
     "",
-    matrixTable(report),
+    matrixTable(report, results),
     "",
-    findingTable(report.findings, 4),
+    findingTable(report.findings, results, 4),
     "",
-    summaryLine(report),
-    "Gearproof evaluates records; it never says that equipment is safe to energize.",
+    summaryLine(report, results),
+    text.caution,
     "",
-    `Workbook: ${book}`,
-    `Page:     ${page}`,
+    text.workbook(book),
+    text.page(page),
   ].join("\n");
 }

@@ -1,24 +1,29 @@
 import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { type Messages, messagesFor } from "../messages/messages";
 import { BookError } from "../sheets/bookError";
 
-/** A file or its content cannot be used: the command ends with exit code 2. */
+type CommandText = Messages["commandLine"];
+
+/** A file, its content or an option cannot be used: the command ends with exit code 2. */
 export class UsageError extends Error {
   override name = "UsageError";
+
+  /** @param say what is wrong, in the texts of the command line */
+  constructor(readonly say: (text: CommandText) => string) {
+    super(say(messagesFor("en").commandLine));
+  }
 }
 
 export function readBytes(file: string): Uint8Array {
   try {
     return readFileSync(file);
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw new UsageError(
-      code === "ENOENT"
-        ? `${file}: there is no such file`
-        : code === "EISDIR"
-          ? `${file}: is a folder; give a file`
-          : `${file}: cannot be read (${code ?? (error as Error).message})`,
-    );
+    const { code, message } = error as NodeJS.ErrnoException;
+    throw new UsageError(({ files }) => {
+      if (code === "ENOENT") return files.missing(file);
+      return code === "EISDIR" ? files.folder(file) : files.unreadable(file, code ?? message);
+    });
   }
 }
 
@@ -34,18 +39,19 @@ export function readText(file: string): string {
   }
 }
 
-/** Writes a file whole or not at all: beside it first, then into its place. */
+/** Writes a file whole or not at all: beside its place first, then renamed into it. */
 export function writeWhole(file: string, content: Uint8Array | string): void {
-  const beside = join(dirname(file), `.${basename(file)}.${process.pid}.part`);
+  const folder = dirname(file);
+  const part = join(folder, `.${basename(file)}.${process.pid}.part`);
   try {
-    writeFileSync(beside, content);
-    renameSync(beside, file);
+    writeFileSync(part, content);
+    renameSync(part, file);
   } catch (error) {
-    rmSync(beside, { force: true });
-    throw new UsageError(
-      existsSync(dirname(file))
-        ? `${file}: cannot be written (${(error as Error).message})`
-        : `${file}: cannot be written; there is no folder ${dirname(file)}`,
+    rmSync(part, { force: true });
+    throw new UsageError(({ files }) =>
+      existsSync(folder)
+        ? files.unwritable(file, (error as Error).message)
+        : files.noFolder(file, folder),
     );
   }
 }
@@ -55,7 +61,7 @@ export async function named<T>(file: string, run: () => Promise<T>): Promise<T> 
   try {
     return await run();
   } catch (error) {
-    if (error instanceof BookError) throw new UsageError(`${file}: ${error.message}`);
+    if (error instanceof BookError) throw new UsageError(() => `${file}: ${error.message}`);
     throw error;
   }
 }

@@ -9,18 +9,18 @@ const meansSaid = z.partialRecord(
   z.record(z.string(), z.string()),
 );
 
-const COLUMNS_RIGHT =
-  'use a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"';
-const MEANS_RIGHT =
-  'use a JSON file with an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0"';
+const COLUMNS_FORM =
+  'give a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"';
+const MEANS_FORM =
+  'give a JSON file with an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0"';
 
 /** What columns mean: `Title=field, …` as it was typed, or the name of a JSON file that says so. */
 export const readColumns = (said: string): Readonly<Record<string, string>> =>
   valid(
     columnsSaid,
-    said.includes("=") ? pairs(said, "last") : readObject(said, COLUMNS_RIGHT),
+    said.includes("=") ? pairs(said, "last") : readObject(said, COLUMNS_FORM),
     said,
-    COLUMNS_RIGHT,
+    COLUMNS_FORM,
   );
 
 /** What names mean: `field: text=name, …; field: …` as it was typed, or the name of a JSON file that says so. */
@@ -36,15 +36,15 @@ export const readMeans = (said: string): NonNullable<ArrivalOptions["means"]> =>
               : [[one.slice(0, Math.max(0, at)).trim(), pairs(one.slice(at + 1), "first")]];
           }),
         )
-      : readObject(said, MEANS_RIGHT),
+      : readObject(said, MEANS_FORM),
     said,
-    MEANS_RIGHT,
+    MEANS_FORM,
   );
 
 /** The words for titles that a synonym file has. */
 export const readWords = (file: string): Synonyms => {
   const read = readSynonyms(readText(file));
-  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+  if (!read.ok) throw new UsageError(() => `${file}: ${read.reason}`);
   return read.value;
 };
 
@@ -70,12 +70,12 @@ const readObject = (file: string, right: string): unknown => {
   try {
     return JSON.parse(text);
   } catch {
-    throw new UsageError(`${file}: is not JSON; ${right}`);
+    throw new UsageError(() => `${file}: is not JSON; ${right}`);
   }
 };
 
 const valid = <T>(shape: z.ZodType<T>, value: unknown, said: string, right: string): T => {
   const read = shape.safeParse(value);
   if (read.success) return read.data;
-  throw new UsageError(`${said}: is not understood; ${right}`);
+  throw new UsageError(() => `${said}: is not understood; ${right}`);
 };

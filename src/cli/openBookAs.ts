@@ -1,8 +1,8 @@
 import { availableParallelism } from "node:os";
 import { type LayoutMap, readMapFile } from "../sheets/layoutMap";
 import type { Snapshot } from "../sheets/snapshot";
+import { loadLineup } from "./buildBook";
 import { named, readBytes, readText, UsageError } from "./files";
-import { loadLineup } from "./lineupCommand";
 import { readShared } from "./readShared";
 
 /** What is said of a workbook besides what it tells itself. */
@@ -17,7 +17,7 @@ export interface BookOptions {
 
 export function loadMaps(file: string): readonly LayoutMap[] {
   const read = readMapFile(readText(file));
-  if (!read.ok) throw new UsageError(`${file}: ${read.reason}`);
+  if (!read.ok) throw new UsageError(() => `${file}: ${read.reason}`);
   return read.value;
 }
 

@@ -9,8 +9,5 @@ import { named, UsageError } from "./files";
 export async function refuseLoss(book: string, bytes: Uint8Array, accepted = false): Promise<void> {
   if (accepted) return;
   const losses = await named(book, () => lossesOf(bytes));
-  if (losses.length > 0)
-    throw new UsageError(
-      `${book}: saving it here would lose\n${lossWords(losses)}\nNothing was written. Right would be a copy without these, or --accept-loss where the written copy may lack them; the original is never changed.`,
-    );
+  if (losses.length > 0) throw new UsageError(({ files }) => files.losses(book, lossWords(losses)));
 }

@@ -16,16 +16,9 @@ export function refuseOverwriting(
 ): void {
   const read = new Set(inputs.filter((file) => existsSync(file)).map((file) => realpathSync(file)));
   for (const file of outputs.filter((file) => existsSync(file))) {
-    if (read.has(realpathSync(file)))
-      throw new UsageError(
-        `${file}: is read by this command, and is not written over; give another name for what is written`,
-      );
-    if (!overwrite)
-      throw new UsageError(
-        `${file}: is there already; give another name, or --overwrite to write over it`,
-      );
+    if (read.has(realpathSync(file))) throw new UsageError(({ files }) => files.isRead(file));
+    if (!overwrite) throw new UsageError(({ files }) => files.exists(file));
   }
   const twice = outputs.find((file, at) => outputs.indexOf(file) !== at);
-  if (twice !== undefined)
-    throw new UsageError(`${twice}: is to be written twice by this command; give two names`);
+  if (twice !== undefined) throw new UsageError(({ files }) => files.twice(twice));
 }

@@ -61,11 +61,7 @@ export async function runJobs(
 }
 
 const tooLarge = (error: Error): Error =>
-  isOutOfRoom(error)
-    ? new UsageError(
-        "the workbooks need more memory than this machine gives; check fewer at once, or on a larger machine",
-      )
-    : error;
+  isOutOfRoom(error) ? new UsageError(({ files }) => files.memoryOfAll) : error;
 
 const bytesOf = (jobs: readonly Job[]) =>
   jobs.reduce((sum, { book }) => sum + (statSync(book, { throwIfNoEntry: false })?.size ?? 0), 0);

@@ -2,12 +2,7 @@ import { extname } from "node:path";
 import { endingOf } from "../xlsx/endingOf";
 import { UsageError, writeWhole } from "./files";
 
-const WHAT: Readonly<Record<string, string>> = {
-  ".xlsx": "it has no macros",
-  ".xlsm": "it has macros",
-  ".xltx": "it is a template",
-  ".xltm": "it is a template with macros",
-};
+const ENDINGS: ReadonlySet<string> = new Set([".xlsx", ".xlsm", ".xltx", ".xltm"]);
 
 /**
  * Writes a workbook file under the name that was given.
@@ -16,9 +11,7 @@ const WHAT: Readonly<Record<string, string>> = {
  */
 export function saveBook(out: string, file: Uint8Array): void {
   const [given, right] = [extname(out).toLowerCase(), endingOf(file)];
-  if (right !== undefined && given !== right && given in WHAT)
-    throw new UsageError(
-      `${out}: Excel opens this workbook only under a name that ends in ${right} (${WHAT[right]}); nothing was written`,
-    );
+  if (right !== undefined && given !== right && ENDINGS.has(given))
+    throw new UsageError(({ files }) => files.ending(out, right, files.endings[right] ?? ""));
   writeWhole(out, file);
 }

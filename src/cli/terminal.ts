@@ -2,9 +2,11 @@ import Table from "cli-table3";
 import { byWeight } from "../check/byWeight";
 import type { Report } from "../check/check";
 import type { Compared } from "../check/compare";
-import { type Finding, isOpen } from "../check/finding";
+import { type Finding, isOpen, type Weight } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
-import { howMany } from "../quantities/howMany";
+import type { Messages } from "../messages/messages";
+
+type CheckText = Messages["commandLine"]["check"];
 
 /** Columns of the terminal, or of a page when there is none. */
 const width = () => Math.max(60, Math.min(process.stdout.columns ?? 110, 160));
@@ -18,7 +20,7 @@ const plain = {
 const MANY = 40;
 
 /** Panels and bus sections against record kinds, each cell with its counts; of many, those that ask for something. */
-export function matrixTable(report: Report): string {
+export function matrixTable(report: Report, text: CheckText): string {
   const { objects, kinds, cell } = matrix(report.context);
   const table = new Table({ head: ["", ...kinds.map(({ title }) => title)], ...plain });
   const asks = (object: string) =>
@@ -32,12 +34,8 @@ export function matrixTable(report: Report): string {
     table.push([object, ...kinds.map(({ id }) => countWords(cell(object, id)))]);
   return [
     ...(listed.length > 0 ? [table.toString()] : []),
-    ...(asking.length > listed.length
-      ? [`${asking.length - listed.length} more panels and sections like these (all with --html).`]
-      : []),
-    ...(objects.length > asking.length
-      ? [`${objects.length - asking.length} panels and sections of which every row passes.`]
-      : []),
+    ...(asking.length > listed.length ? [text.moreObjects(asking.length - listed.length)] : []),
+    ...(objects.length > asking.length ? [text.passedObjects(objects.length - asking.length)] : []),
   ].join("\n");
 }
 
@@ -45,20 +43,21 @@ export function matrixTable(report: Report): string {
 const WHOLE: ReadonlySet<string> = new Set(["out-of-limits", "dew-point"]);
 
 /** What a finding says, and why it was accepted where it was. */
-const words = ({ message, concession }: Finding): string =>
+const words = ({ message, concession }: Finding, text: CheckText): string =>
   concession
-    ? `${message} Conceded by ${concession.name}, ${concession.date}: ${concession.reason}`
+    ? text.accepted(message, concession.name, concession.date, concession.reason)
     : message;
 
 /** Findings, heaviest first; of a rule with many, the first few and how many more there are. */
 export function findingTable(
   findings: readonly Finding[],
+  text: CheckText,
   most = Number.POSITIVE_INFINITY,
 ): string {
-  if (findings.length === 0) return "No findings.";
+  if (findings.length === 0) return text.none;
   const room = width() - 7 - 6 - 24 - 10;
   const table = new Table({
-    head: ["", "Where", "Finding"],
+    head: ["", text.where, text.finding],
     ...plain,
     colWidths: [7, 28, Math.max(30, room)],
     wordWrap: true,
@@ -68,57 +67,64 @@ export function findingTable(
     const already = shown.get(finding.rule) ?? 0;
     shown.set(finding.rule, already + 1);
     if (already < most || WHOLE.has(finding.rule))
-      table.push([finding.weight, `${finding.sheet}!${finding.address}`, words(finding)]);
+      table.push([finding.weight, `${finding.sheet}!${finding.address}`, words(finding, text)]);
   }
   const rest = [...shown].filter(([rule, count]) => count > most && !WHOLE.has(rule));
   return [
     table.toString(),
-    ...rest.map(
-      ([rule, count]) => `${count - most} more of "${rule}" (all with --json or --html).`,
-    ),
+    ...rest.map(([rule, count]) => text.moreOfRule(count - most, rule)),
   ].join("\n");
 }
 
-/** `198 rows: 190 pass, 2 fail, 6 missing; findings: 9 stop, 4 query, 0 note` */
-export function summaryLine({ counts, findings }: Report): string {
+/** `198 rows: 190 pass, 2 fail, 6 missing. Findings: 9 stop, 4 query, 0 note.` */
+export function summaryLine({ counts, findings }: Report, text: CheckText): string {
   const rows = Object.values(counts).reduce((sum, count) => sum + count, 0);
-  const weights = (["stop", "query", "note"] as const).map(
-    (weight) =>
-      `${findings.filter((finding) => isOpen(finding) && finding.weight === weight).length} ${weight}`,
+  const open = (weight: Weight) =>
+    findings.filter((finding) => isOpen(finding) && finding.weight === weight).length;
+  const accepted = findings.filter((finding) => !isOpen(finding)).length;
+  return text.summary(
+    rows,
+    countWords(counts),
+    open("stop"),
+    open("query"),
+    open("note"),
+    accepted,
   );
-  const conceded = findings.filter((finding) => !isOpen(finding)).length;
-  return `${howMany(rows, "row")}: ${countWords(counts) || "none"}. Findings: ${weights.join(", ")}${conceded > 0 ? `; ${conceded} conceded` : ""}.`;
 }
 
-/** What became of findings and readings since an earlier revision. */
-export function comparedWords(file: string, compared: Compared): string {
+/** What changed in findings and readings since an earlier revision. */
+export function comparedWords(file: string, compared: Compared, text: CheckText): string {
   const { closed, fresh, changed, same, altered } = compared;
   const list = (title: string, lines: readonly string[]) =>
     lines.length === 0
       ? []
       : [
           `  ${title}:`,
-          ...lines.slice(0, MOST).map((line) => `    ${line}`),
-          ...(lines.length > MOST ? [`    and ${lines.length - MOST} more (all with --json)`] : []),
+          ...lines.slice(0, MAX_LINES).map((line) => `    ${line}`),
+          ...(lines.length > MAX_LINES ? [`    ${text.more(lines.length - MAX_LINES)}`] : []),
         ];
-  const said = ({ sheet, address, message }: Finding) => `${sheet}!${address}: ${message}`;
+  const told = ({ sheet, address, message }: Finding) => `${sheet}!${address}: ${message}`;
   return [
-    `Against ${file}: ${howMany(closed.length, "finding")} closed, ${fresh.length} new, ${changed.length} changed, ${same} as they were; entries altered: ${altered.length}.`,
-    ...list("New", fresh.map(said)),
+    text.against(file, closed.length, fresh.length, changed.length, same, altered.length),
+    ...list(text.lists.fresh, fresh.map(told)),
     ...list(
-      "Changed",
-      changed.map(({ before, after }) => `${said(after)} Before: ${before.message}`),
+      text.lists.changed,
+      changed.map(({ before, after }) => text.changed(told(after), before.message)),
     ),
-    ...list("Closed", closed.map(said)),
+    ...list(text.lists.closed, closed.map(told)),
     ...list(
-      "Entries altered",
-      altered.map(
-        ({ sheet, address, row, column, before, after }) =>
-          `${sheet}!${address}: ${row}, "${column}": ${before} before, ${after ?? "blank"} now`,
+      text.lists.altered,
+      altered.map(({ sheet, address, row, column, before, after }) =>
+        text.altered(
+          `${sheet}!${address}: ${row}`,
+          column,
+          String(before),
+          String(after ?? text.blank),
+        ),
       ),
     ),
   ].join("\n");
 }
 
 /** Lines of a list in the terminal. */
-const MOST = 20;
+const MAX_LINES = 20;

@@ -1,4 +1,4 @@
-import { today } from "../../src/cli/checkCommand";
+import { today } from "../../src/cli/checkFile";
 import { runJobs } from "../../src/cli/runJobs";
 
 // A share of a folder, checked by a process of its own with one worker.

@@ -19,7 +19,7 @@ export function acceptFinding(chrome: () => Browser, address: () => string): voi
     await page.getByLabel("Reason, and the document that says so").fill("INV-NCR-3 (invented)");
     await page.getByLabel("Name", { exact: true }).fill("A. N. Other");
     await accept.click();
-    await page.getByText(/^Accepted; the finding stays listed/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Accepted\. The finding stays listed/).waitFor({ timeout: 30_000 });
     await accept.waitFor({ state: "hidden" });
     await page.getByText(/^accepted · Contacts!/).waitFor();
     // The row is written, the workbook computed anew and read: nothing else has changed by that.

@@ -100,7 +100,7 @@ test("a lineup is built from an empty workbook", async () => {
   await page
     .locator("#lineup-file")
     .setInputFiles("sample-workbooks/harbour-substation.lineup.json");
-  await page.getByRole("button", { name: "Show what Build will do" }).click();
+  await page.getByRole("button", { name: "Preview" }).click();
   await page.getByText("add the sheet Insulation with 120 rows").waitFor();
   await page.getByRole("button", { name: "Build", exact: true }).click();
   await page.getByText(/^Built: \d+ new sheets, 0 rows added/).waitFor({ timeout: 60_000 });
@@ -178,7 +178,7 @@ test("the check finds it, a finding leads to its cell", async () => {
   await shot("4-gone-to");
   await page.getByRole("button", { name: "Next", exact: true }).click();
   await page.getByText(/^2 of \d+$/).waitFor();
-  await page.getByRole("button", { name: "Check this one again" }).click();
+  await page.getByRole("button", { name: "Check again" }).click();
   await page.getByText("That finding still stands.").waitFor();
   await page.getByLabel("Record").selectOption({ label: "All" });
 }, 60_000);
@@ -194,7 +194,7 @@ test("marks come and go without a trace", async () => {
   await idle();
   expect(await formats()).not.toEqual(before);
   await shot("5-marked");
-  await page.getByRole("button", { name: "Take the marks off" }).click();
+  await page.getByRole("button", { name: "Remove the marks" }).click();
   await page.getByText("The marks are off.").waitFor();
   await idle();
   expect(await formats()).toEqual(before);

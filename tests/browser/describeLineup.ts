@@ -60,7 +60,7 @@ export function describeLineup(chrome: () => Browser, address: () => string): vo
         .getByRole("button")
         .count(),
     ).toBe(42);
-    await click("Show what Build will do");
+    await click("Preview");
     await page.getByText(/^add the sheet Insulation with \d+ rows$/).waitFor();
     await click("Build");
     await page.getByText(/^Built: \d+ new sheets/).waitFor({ timeout: 90_000 });
@@ -82,12 +82,12 @@ export function describeLineup(chrome: () => Browser, address: () => string): vo
       .getByLabel("Panels, one a line")
       .fill("Panel\tCircuit\tType\tBus\tBreaker\tIn A\n=K41\tSpare\tFeeder\tBus B\tVacuum\t630");
     await page.getByRole("button", { name: "Add 1 panel", exact: true }).click();
-    await page.getByRole("button", { name: "Show what Build will do" }).click();
+    await page.getByRole("button", { name: "Preview" }).click();
     await page.getByText(/^set aside in Insulation, with their readings: =K02/).waitFor();
-    await page.getByText(/keep every reading \(filled in: 1 cell\)/).waitFor();
+    await page.getByText(/keep every reading \(1 cell filled in\)/).waitFor();
     await page.getByRole("button", { name: "Build", exact: true }).click();
     await page
-      .getByText(/set aside with their readings, since the lineup no longer has them: \d+ rows?\.$/)
+      .getByText(/\d+ rows? no longer in the lineup set aside with (?:its|their) readings\.$/)
       .waitFor({ timeout: 90_000 });
     expect(await page.evaluate(() => window.bench.grid.read("Insulation", "H17"))).toBe(9000);
     await context.close();
@@ -105,7 +105,7 @@ export function describeLineup(chrome: () => Browser, address: () => string): vo
     await page.getByLabel("Rated current, A").fill("lots");
     await page.getByText("must be a number", { exact: true }).waitFor();
     expect(await page.getByLabel("Rated current, A").getAttribute("aria-invalid")).toBe("true");
-    await page.getByRole("button", { name: "Show what Build will do" }).click();
+    await page.getByRole("button", { name: "Preview" }).click();
     await page.getByText("2 things to put right before building:").waitFor();
     await context.close();
   }, 90_000);

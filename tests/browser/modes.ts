@@ -61,7 +61,7 @@ export function modes(chrome: () => Browser, address: () => string): void {
     await page.getByLabel("Operating voltage, kV").fill("10,5");
     await page.getByLabel("Operating voltage, kV").blur();
     expect(await page.getByLabel("Operating voltage, kV").inputValue()).toBe("10,5");
-    await page.getByRole("button", { name: "Show what Build will do" }).click();
+    await page.getByRole("button", { name: "Preview" }).click();
     await page.getByText("Build will").waitFor();
     await context.close();
   }, 90_000);

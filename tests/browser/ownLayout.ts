@@ -33,7 +33,7 @@ export function ownLayout(
     await page.getByText("This workbook has no lineup yet.").waitFor();
     await page.locator("#lineup-file").setInputFiles(SAMPLE);
     await page.getByRole("button", { name: "Keep the lineup without record sheets" }).click();
-    await page.getByText(/^The workbook knows its lineup/).waitFor();
+    await page.getByText(/^The lineup is stored in the workbook/).waitFor();
 
     await page.getByRole("tab", { name: "Readings" }).click();
     await page.getByRole("button", { name: "Records in sheets of your own" }).click();
@@ -54,15 +54,15 @@ export function ownLayout(
     await page.getByText("What the columns hold").click();
     await page.getByLabel(/^Copper/).selectOption("temperature");
     await page.getByRole("button", { name: "Read these as records" }).click();
-    await page.getByText(/^Read as records now: Resistances, row 3/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Now read as records: Resistances, row 3/).waitFor({ timeout: 30_000 });
     await page.getByRole("button", { name: "=H02 · Breaker Q0 · L3 Missing" }).waitFor();
 
     await page.getByRole("button", { name: "Paste readings" }).click();
     await page
-      .getByLabel("Readings with their row of titles")
+      .getByLabel("Readings, with their column titles")
       .fill("Panel\tPart\tPole\tR (µΩ)\n=H02\tBreaker Q0\tL3\t45");
-    await page.getByRole("button", { name: "Read what was pasted" }).click();
-    await page.getByRole("button", { name: "Write 1 cell on 1 row" }).click();
+    await page.getByRole("button", { name: "Read the pasted text" }).click();
+    await page.getByRole("button", { name: "Write 1 cell in 1 row" }).click();
     await page.getByText("Written: 1 cell.").waitFor({ timeout: 30_000 });
     const cells = () =>
       page.evaluate(() =>

@@ -21,11 +21,11 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     await page.getByRole("tab", { name: "Readings" }).click();
     await page.getByRole("button", { name: "Paste readings" }).click();
     await page
-      .getByLabel("Readings with their row of titles")
+      .getByLabel("Readings, with their column titles")
       .fill(
         "Test\tPanel\tJoint\tWhat it took (N·m)\tMarked\tRe-checked\nTorque\t=H03\tEarth bar\t38\tYes\tYes\nTorque\t=H99\tEarth bar\t38\tYes\tYes",
       );
-    await page.getByRole("button", { name: "Read what was pasted" }).click();
+    await page.getByRole("button", { name: "Read the pasted text" }).click();
     await page.getByLabel(/^What it took/).selectOption("reading");
     await page.getByText(/=H99/).first().waitFor();
     await page.getByText("=H03 · Earth bar, Applied N·m: – → 38").waitFor({ state: "attached" });
@@ -34,18 +34,18 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     expect(await applied()).toBe(38);
     const takeBack = page.getByRole("button", { name: /^Take back what came from Pasted block/ });
     await takeBack.click();
-    await page.getByText(/^As they were: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Restored: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBeNull();
 
     // Again, and what was corrected is kept under a name for blocks of this shape.
     const paste = async (value: number) => {
       await page.getByRole("button", { name: "Paste readings" }).click();
       await page
-        .getByLabel("Readings with their row of titles")
+        .getByLabel("Readings, with their column titles")
         .fill(
           `Test\tPanel\tJoint\tWhat it took (N·m)\tMarked\tRe-checked\nTorque\t=H03\tEarth bar\t${value}\tYes\tYes`,
         );
-      await page.getByRole("button", { name: "Read what was pasted" }).click();
+      await page.getByRole("button", { name: "Read the pasted text" }).click();
     };
     const write = page.getByRole("button", { name: /^Write \d+ cells? on 1 row$/ });
     await paste(38);
@@ -56,8 +56,8 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
 
     // Another reading for the same joint is held back until it is let in; the earlier goes to the history.
     await paste(39);
-    await page.getByText('Read as remembered under "Torque wrench".').waitFor();
-    const nothing = page.getByRole("button", { name: "Write 0 cells on 0 rows" });
+    await page.getByText('Read with the saved settings "Torque wrench".').waitFor();
+    const nothing = page.getByRole("button", { name: "Write 0 cells in 0 rows" });
     expect(await nothing.isDisabled()).toBe(true);
     await page.getByLabel("Put them in the place of what is there").check();
     await write.click();
@@ -72,7 +72,7 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
       );
     expect(await history()).toContain(38);
     await takeBack.click();
-    await page.getByText(/^As they were: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
+    await page.getByText(/^Restored: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBe(38);
     expect(await history()).not.toContain(38);
     await context.close();

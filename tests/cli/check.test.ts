@@ -41,7 +41,7 @@ test("a folder is checked by workers, in the order of its names, with one summar
     "6",
     undefined,
   ]);
-  expect(lines.at(-1)).toMatch(/^6 workbooks, \d+ rows: 6 with findings of weight stop, 0 without/);
+  expect(lines.at(-1)).toMatch(/^6 workbooks, [\d,]+ rows: 6 with stops, 0 without/);
 });
 
 test("a folder without workbooks says so", async () => {

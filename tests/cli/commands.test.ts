@@ -72,9 +72,9 @@ test("lineup builds a workbook and says what is in it", () => {
 
 test("intake places what it can, says what it held back and why, and leaves its input as it was", async () => {
   expect(taken.code).toBe(0);
-  expect(taken.out).toMatch(/\d+ cells placed on \d+ rows/);
+  expect(taken.out).toMatch(/[\d,]+ cells placed in [\d,]+ rows/);
   expect(taken.out).toContain("Decimal mark: decimal comma, because");
-  expect(taken.out).toContain("Would overwrite, held back");
+  expect(taken.out).toContain("Would overwrite; held back");
   expect(taken.out).toContain('"=H13" has no row');
   const before = readFileSync(at("book.xlsx"));
   await run("intake", at("book.xlsx"), ...EXPORTS, "-o", at("other.xlsx"));
@@ -149,14 +149,14 @@ test("the matrix of the page is parted into tables that a printed page holds, ea
   await run("check", at("full.xlsx"), "--html", at("page.html"));
   const tables = readFileSync(at("page.html"), "utf8")
     .split("<table")
-    .filter((one) => one.includes(">Stands at<"));
+    .filter((one) => one.includes(">Overall<"));
   expect(tables.length).toBeGreaterThan(1);
   const heads = tables.map((one) =>
     [...one.matchAll(/<th scope="col">([^<]*)</g)].map(([, title]) => title),
   );
   for (const titles of heads) {
     expect(titles.length).toBeLessThanOrEqual(10);
-    expect([titles[0], titles.at(-1)]).toEqual(["Panel or section", "Stands at"]);
+    expect([titles[0], titles.at(-1)]).toEqual(["Panel or section", "Overall"]);
   }
   expect(new Set(heads.flat()).size).toBe(heads.flat().length - 2 * (heads.length - 1));
   const panels = tables.map((one) => one.match(/<th scope="row">[^<]*/g));
@@ -196,7 +196,7 @@ const bad = async () => {
 };
 
 test.each([
-  ["a file that is not there", ["check", at("none.xlsx")], /none\.xlsx: there is no such file/],
+  ["a file that is not there", ["check", at("none.xlsx")], /none\.xlsx: no such file/],
   [
     "a folder in a lineup's place",
     ["lineup", folder, "-o", at("never.xlsx")],

@@ -2,13 +2,16 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
-import { type IntakeOptions, intakeBook, takenWords, undoBook } from "../../src/cli/intakeCommand";
-import { buildBook } from "../../src/cli/lineupCommand";
+import { buildBook } from "../../src/cli/buildBook";
+import { type IntakeOptions, intakeBook, takenWords, undoBook } from "../../src/cli/intakeBook";
+import { messagesFor } from "../../src/messages/messages";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { readRemembered } from "../../src/xlsx/correctPackage";
 import { readBook, writeCells } from "../../src/xlsx/file";
 import { SAMPLE } from "../support/lineups";
+
+const text = messagesFor("en").commandLine.intake;
 
 const folder = mkdtempSync(join(tmpdir(), "gearproof-intake-"));
 const at = (name: string) => join(folder, name);
@@ -65,7 +68,7 @@ test("what a reading that was typed over since had replaced stays in the history
   const column = found.at.get("reading") ?? -1;
   const writes = [{ row: 0, column, value: 28 }];
   writeFileSync(at("typed.xlsx"), await writeCells(book, [{ table: found.table, writes }]));
-  expect(await undoBook(at("typed.xlsx"), at("typed-back.xlsx"))).toContain("holds 28 now");
+  expect(await undoBook(at("typed.xlsx"), at("typed-back.xlsx"), text)).toContain("holds 28 now");
   expect((await contact("typed-back.xlsx"))[0]).toMatchObject({ reading: 28, date: 46328 });
   expect((await history("typed-back.xlsx")).map(([, , column, value]) => [column, value])).toEqual([
     ["R µΩ", 33],
@@ -83,15 +86,17 @@ test("--replace moves what stood to the history; --undo takes the last two intak
     ["R µΩ", 31],
     ["Date", 46328],
   ]);
-  expect(await undoBook(at("two.xlsx"), at("back.xlsx"))).toMatch(
-    /Took back the intake of .*two\.csv/,
+  expect(await undoBook(at("two.xlsx"), at("back.xlsx"), text)).toMatch(
+    /Undid the intake of .*two\.csv/,
   );
   expect(await contact("back.xlsx")).toEqual(await contact("one.xlsx"));
   expect(await history("back.xlsx")).toEqual(await history("one.xlsx"));
-  expect(await undoBook(at("back.xlsx"), at("first.xlsx"))).toMatch(/intake of .*one\.csv/);
+  expect(await undoBook(at("back.xlsx"), at("first.xlsx"), text)).toMatch(/intake of .*one\.csv/);
   expect(await contact("first.xlsx")).toEqual(await contact("book.xlsx"));
   expect(await history("first.xlsx")).toEqual([]);
-  await expect(undoBook(at("first.xlsx"), at("more.xlsx"))).rejects.toThrow(/remembers no intake/);
+  await expect(undoBook(at("first.xlsx"), at("more.xlsx"), text)).rejects.toThrow(
+    /has no intake that can be undone/,
+  );
 });
 
 test("what is said of a file is remembered in the workbook for others of its shape", async () => {
@@ -110,7 +115,9 @@ test("what is said of a file is remembered in the workbook for others of its sha
     { name: "crew 2", decimal: ",", dateOrder: "day-first", means: { object: { X1: "=H03" } } },
   ]);
   const [taken] = await take("odd-1.xlsx", "odd-2.csv", "odd-2.xlsx");
-  expect(taken && takenWords(taken)).toContain('Read by the mapping "crew 2" of this workbook');
+  expect(taken && takenWords(taken, text)).toContain(
+    'Read with the saved settings "crew 2" of this workbook',
+  );
   const rows = (await contact("odd-2.xlsx")).filter(({ object }) => object === "=H03");
   expect(rows.slice(0, 2)).toMatchObject([
     { reading: 31.25, date: 46329 },
@@ -121,7 +128,7 @@ test("what is said of a file is remembered in the workbook for others of its sha
 test("names that no row has are asked", async () => {
   write("near.csv", `${HEAD}\n=H01;Q0;L1;31;;\nH2;Q0;L1;31;;\n`);
   const [taken] = await take("book.xlsx", "near.csv", "near.xlsx");
-  expect(taken && takenWords(taken)).toContain('object "H2" on 1 line: "=H02" (0.95)');
+  expect(taken && takenWords(taken, text)).toContain('object "H2" on 1 line: "=H02" (0.95)');
 });
 
 test("UTF-16 and Windows-1252 are read as they are", async () => {
@@ -173,8 +180,8 @@ test.each([
     'Panel;Part;L1 (µΩ);L2 (µΩ);L3 (µΩ)\n=H03;Q0;31;32;33\n=H05;"Q0;31;32;33\n',
     /^ {4}line 3: a quotation mark opens a cell and none closes it/m,
   ],
-])("an intake tells %s", async (what, text, told) => {
-  write("told.csv", text);
+])("an intake tells %s", async (what, content, told) => {
+  write("told.csv", content);
   const [taken] = await take("book.xlsx", "told.csv", `${what}.xlsx`);
-  expect(taken && takenWords(taken)).toMatch(told);
+  expect(taken && takenWords(taken, text)).toMatch(told);
 });

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { readXlsx, type Sheet, writeXlsx } from "hucre/xlsx";
 import { beforeAll, expect, test } from "vitest";
-import type { FileReport } from "../../src/cli/checkCommand";
+import type { FileReport } from "../../src/cli/checkFile";
 import { SAMPLE } from "../support/lineups";
 
 /** A workbook that Gearproof never made, as a person works with it: map, check, intake, check. */
@@ -107,9 +107,9 @@ test.each([
     ["--columns", "Feld=panle"],
     'Unknown field "panle"; use one of object (panel or section), circuit',
   ],
-  [["--columns", "Panel=object"], 'has no column titled "Panel"; use one of "Feld", '],
-  [["--columns", "Feld="], "use a JSON file with an object of column title and field"],
-  [["--means", "panel: X==H01"], "use a JSON file with an object of field"],
+  [["--columns", "Panel=object"], 'has no column titled "Panel"; its titles are "Feld", '],
+  [["--columns", "Feld="], "give a JSON file with an object of column title and field"],
+  [["--means", "panel: X==H01"], "give a JSON file with an object of field"],
 ])("map %s is refused with what would be right", async (more, right) => {
   const refused = await run("map", OWN, "-o", at("no.json"), "--lineup", SAMPLE, ...more);
   expect(refused).toMatchObject({ code: 2, err: expect.stringContaining(right) });

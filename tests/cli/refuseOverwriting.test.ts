@@ -12,12 +12,12 @@ symlinkSync(at("book.xlsx"), at("link.xlsx"));
 
 test.each<[string, string[], string[], boolean, string | undefined]>([
   ["new files", ["a.html", "b.xlsx"], ["book.xlsx"], false, undefined],
-  ["a file that is there", ["page.html"], ["book.xlsx"], false, "page.html: is there already"],
+  ["a file that is there", ["page.html"], ["book.xlsx"], false, "page.html: already exists"],
   ["a file that is there, asked for", ["page.html"], ["book.xlsx"], true, undefined],
   ["what is read", ["book.xlsx"], ["book.xlsx"], false, "book.xlsx: is read by this command"],
   ["what is read, asked for", ["book.xlsx"], ["book.xlsx"], true, "is read by this command"],
   ["what is read, by another name", ["link.xlsx"], ["book.xlsx"], true, "is read by this command"],
-  ["one file twice", ["a.html", "a.html"], [], true, "a.html: is to be written twice"],
+  ["one file twice", ["a.html", "a.html"], [], true, "a.html: would be written twice"],
 ])("%s", (_what, outputs, inputs, overwrite, refused) => {
   const run = () => refuseOverwriting(outputs.map(at), inputs.map(at), overwrite);
   if (refused === undefined) expect(run).not.toThrow();

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { writeXlsx } from "hucre/xlsx";
 import { expect, test } from "vitest";
-import { perBook } from "../../src/cli/checkCommand";
+import { perBook } from "../../src/cli/checkFile";
 import { saveBook } from "../../src/cli/saveBook";
 import { RICH } from "../xlsx/richBooks";
 

@@ -1,5 +1,6 @@
+import { commandLine } from "./commandLine";
 import { pane } from "./pane";
 import { report } from "./report";
 
 /** English: every text that people read. */
-export const messages = { ...pane, report };
+export const messages = { ...pane, report, commandLine };

@@ -22,7 +22,7 @@ export async function checkFile(
   const { snapshot } = await openBookAs(file, said);
   judging();
   const checked = check(openBook(snapshot), day);
-  if (!checked.ok) throw new UsageError(`${file}: ${checked.reason}`);
+  if (!checked.ok) throw new UsageError(() => `${file}: ${checked.reason}`);
   return checked.report;
 }
 

@@ -11,13 +11,13 @@ import {
   takeIn,
   withResults,
 } from "../intake/takeIn";
+import type { Messages } from "../messages/messages";
 import { type DateOrder, serialDay } from "../quantities/dates";
-import { howMany } from "../quantities/howMany";
 import type { CellValue } from "../records/kind";
 import type { RecordTable } from "../sheets/recordTable";
 import { writeCells } from "../xlsx/file";
 import { byReason } from "./byReason";
-import { today } from "./checkCommand";
+import { today } from "./checkFile";
 import { named, readBytes, UsageError } from "./files";
 import { readColumns, readMeans, readWords } from "./meanings";
 import { type BookOptions, openBookAs } from "./openBookAs";
@@ -60,9 +60,7 @@ async function openForIntake(book: string, said: BookOptions = {}) {
   const { bytes, snapshot } = await openBookAs(book, said);
   const records = openBook(snapshot);
   if (records.tables.length === 0 || !records.lineup)
-    throw new UsageError(
-      `${book}: has no record tables to place readings in; build them first (gearproof lineup LINEUP.json -o ${book})`,
-    );
+    throw new UsageError(({ intake }) => intake.noTables(book));
   return { bytes, records };
 }
 
@@ -88,11 +86,11 @@ export async function intakeBook(
     (file): ExportFile => ({ file, name: basename(file), content: readBytes(file) }),
   );
   const intake = takeIn(records, files, answered, today());
-  if (!intake.ok) throw new UsageError(`${intake.source.file}: ${intake.reason}`);
+  if (!intake.ok) throw new UsageError(() => `${intake.source.file}: ${intake.reason}`);
   const { taken, cells, before } = intake;
   if (taken.every(({ placement: { placed, same, kept } }) => [placed, same, kept].every(isEmpty)))
-    throw new UsageError(
-      `${taken.map(takenWords).join("\n")}\nNothing could be placed, so ${out} was not written.`,
+    throw new UsageError(({ intake: text }) =>
+      [...taken.map((one) => takenWords(one, text)), text.nothingPlaced(out)].join("\n"),
     );
   await refuseLoss(book, bytes, options.acceptLoss);
   const changes = [...withResults(records, cells), ...(before.change ?? [])];
@@ -106,86 +104,107 @@ const isEmpty = (list: readonly unknown[]) => list.length === 0;
 export async function undoBook(
   book: string,
   out: string,
+  text: IntakeText,
   said: BookOptions & Pick<IntakeOptions, "acceptLoss"> = {},
 ): Promise<string> {
   const { bytes, records } = await openForIntake(book, said);
   const back = takeBack(records);
-  if (!back)
-    throw new UsageError(
-      `${book}: remembers no intake that could be taken back; only the last two can, each once`,
-    );
+  if (!back) throw new UsageError(({ intake }) => intake.nothingToUndo(book));
   const { last, cells, refused, history, remembered } = back;
   await refuseLoss(book, bytes, said.acceptLoss);
   const changes = [...withResults(records, cells), ...historyRemoval(records.snapshot, history)];
   saveBook(out, await named(book, () => writeCells(bytes, changes, { remembered })));
   return [
-    `Took back the intake of ${serialDay(last.on)} (${last.files.join(", ")}): ${howMany(cells.length, "cell")} as they were before.`,
-    ...(refused.length > 0 ? ["  Changed since, and left as they are:"] : []),
+    text.undone(serialDay(last.on), last.files.join(", "), cells.length),
+    ...(refused.length > 0 ? [text.changedSince] : []),
     ...refused.map(({ reason }) => `    ${reason}`),
   ].join("\n");
 }
 
+type IntakeText = Messages["commandLine"]["intake"];
+type Taken = TakenExport<ExportFile>;
+
+/** Lines of a list under its title; none where it is empty. */
+const listed = (title: string, items: readonly string[]): string[] =>
+  items.length === 0 ? [] : [`  ${title}:`, ...items.map((item) => `    ${item}`)];
+
+/** So many reasons for lines without readings are told. */
+const MAX_SKIPPED = 20;
+
 /** What became of an export, in lines for people. */
-export function takenWords({
-  source: { file },
-  table,
-  placement,
-  mapping,
-}: TakenExport<ExportFile>): string {
+export function takenWords(taken: Taken, text: IntakeText): string {
+  const { source, table, placement } = taken;
   const { placed, same, conflicts, unplaced, suggested, kept } = placement;
-  const { encoding, delimiter, dateOrder, blocks, skipped, skippedCount } = table.inspection;
+  const { blocks, skipped, skippedCount } = table.inspection;
   const rows = new Set(placed.map((cell) => `${cell.table.table.name}:${cell.row}`)).size;
   const lines = blocks.reduce((sum, block) => sum + block.lines, 0);
-  const list = (title: string, items: readonly string[]) =>
-    items.length === 0 ? [] : [`  ${title}:`, ...items.map((item) => `    ${item}`)];
-  const unsure = [encoding, delimiter, dateOrder].flatMap((seen) =>
-    seen && seen.confidence !== "certain" ? [`${seen.evidence} (${seen.confidence})`] : [],
-  );
   return [
-    `${file}: ${howMany(lines, "line")}; ${howMany(placed.length, "cell")} placed on ${howMany(rows, "row")}, ${same.length} already there, ${conflicts.length} would overwrite, ${unplaced.length} not placed.`,
-    `  Decimal mark: ${table.decimal.evidence}`,
-    ...(mapping === undefined ? [] : [`  Read by the mapping "${mapping.name}" of this workbook`]),
-    ...(blocks.length > 1
-      ? list(
-          `${blocks.length} tables`,
-          blocks.map(
-            ({ titles, title, lines, shape }) =>
-              `line ${titles.value}: ${title ?? "no title"}, ${howMany(lines, "line")}, ${shape.value}`,
-          ),
-        )
-      : (blocks[0]?.shape.value ?? "long") === "wide"
-        ? [`  Shape: ${blocks[0]?.shape.evidence}`]
-        : []),
-    ...list("Not sure, say otherwise by an option", unsure),
-    ...list(`Lines that are no readings (${skippedCount})`, byReason(skipped).slice(0, 20)),
-    ...list(
-      "Columns not recognised and left out (say what they mean with --columns)",
+    text.summary(
+      source.file,
+      lines,
+      placed.length,
+      rows,
+      same.length,
+      conflicts.length,
+      unplaced.length,
+    ),
+    ...readingWords(taken, text),
+    ...listed(text.notReadings(skippedCount), byReason(skipped).slice(0, MAX_SKIPPED)),
+    ...listed(
+      text.unknownColumns,
       table.columns
         .filter(({ field, title }) => field === undefined && title !== "")
         .map(({ title }) => `"${title}"`),
     ),
-    ...list(
-      "Would overwrite, held back with all else on their lines (take them with --replace)",
-      conflicts.map(
-        (cell) =>
-          `line ${cell.source.line}: ${cell.table.kind.sheet} ${header(cell)}: ${shown(cell, cell.old)} in the workbook${cell.stands === "open" ? "" : `, ${cell.stands}`}, ${shown(cell, cell.value)} in the export`,
+    ...listed(
+      text.conflicts,
+      conflicts.map((cell) =>
+        text.conflict(
+          cell.source.line,
+          `${cell.table.kind.sheet} ${header(cell)}`,
+          shown(cell, cell.old),
+          cell.stands === "open" ? undefined : cell.stands,
+          shown(cell, cell.value),
+        ),
       ),
     ),
-    ...list(
-      "Names that no row has (confirm one with --means)",
-      suggested.map(
-        ({ field, written, candidates, lines }) =>
-          `${field} "${written}" on ${howMany(lines.length, "line")}: ${candidates.map(({ name, score }) => `"${name}" (${score})`).join(", ")}?`,
+    ...listed(
+      text.unknownNames,
+      suggested.map(({ field, written, candidates, lines }) =>
+        text.unknownName(
+          field,
+          written,
+          lines.length,
+          candidates.map(({ name, score }) => `"${name}" (${score})`).join(", "),
+        ),
       ),
     ),
-    ...(kept.length > 0
-      ? [`  To the sheet Reading history: ${howMany(kept.length, "earlier value")}`]
-      : []),
-    ...list(
-      "Not placed",
+    ...(kept.length > 0 ? [text.kept(kept.length)] : []),
+    ...listed(
+      text.notPlaced,
       byReason(unplaced.map(({ source, reason }) => ({ line: source.line, reason }))),
     ),
   ].join("\n");
+}
+
+/** How an export was read. */
+function readingWords({ table, mapping }: Taken, text: IntakeText): string[] {
+  const { encoding, delimiter, dateOrder, blocks } = table.inspection;
+  const unsure = [encoding, delimiter, dateOrder].flatMap((found) =>
+    found && found.confidence !== "certain" ? [`${found.evidence} (${found.confidence})`] : [],
+  );
+  const [only] = blocks;
+  const isWide = blocks.length === 1 && only?.shape.value === "wide";
+  const tables = blocks.map(({ titles, title, lines, shape }) =>
+    text.table(titles.value, title, lines, shape.value),
+  );
+  return [
+    text.decimal(table.decimal.evidence),
+    ...(mapping === undefined ? [] : [text.mapping(mapping.name)]),
+    ...(blocks.length > 1 ? listed(text.tables(blocks.length), tables) : []),
+    ...(isWide ? [text.shape(only.shape.evidence)] : []),
+    ...listed(text.unsure, unsure),
+  ];
 }
 
 /** A cell as people write it: a day where the column holds days. */

@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { isOtherLineup } from "../lineup/isOtherLineup";
 import type { Lineup } from "../lineup/lineup";
-import { howMany } from "../quantities/howMany";
+import type { Messages } from "../messages/messages";
 import { readLineup } from "../records/readLineup";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import { planFor } from "../sheets/plan";
@@ -16,7 +16,7 @@ export function loadLineup(file: string): Lineup {
   const read = readLineup(readText(file));
   if (read.ok) return read.value;
   const lines = read.errors.map(({ path, message }) => `  ${path}: ${message}`);
-  throw new UsageError(`${file}: ${read.errors.length} to put right\n${lines.join("\n")}`);
+  throw new UsageError(({ build }) => [build.errors(file, lines.length), ...lines].join("\n"));
 }
 
 /** Builds the record workbook of a lineup, onto the one that is there already where there is one. */
@@ -42,36 +42,44 @@ async function refuseOther(lineup: Lineup, file: string, out: string, existing: 
     (await named(out, async () => readMemory(existing)?.lineup)) ??
     lineupOfSheets(await named(out, () => readBook(existing)));
   if (before && isOtherLineup(before, lineup))
-    throw new UsageError(
-      `${out}: holds the records of another lineup (${before.project.name}: ${listed(before)}) than ${file} describes (${lineup.project.name}: ${listed(lineup)}); give another name for a new workbook`,
+    throw new UsageError(({ build }) =>
+      build.otherLineup(out, lineupWords(before, build), file, lineupWords(lineup, build)),
     );
 }
 
-const listed = ({ panels }: Lineup): string =>
-  `${howMany(panels.length, "panel")}, ${panels[0]?.designation ?? ""} to ${panels.at(-1)?.designation ?? ""}`;
+type BuildText = Messages["commandLine"]["build"];
+
+const lineupWords = ({ project, panels }: Lineup, text: BuildText): string =>
+  text.lineup(
+    project.name,
+    panels.length,
+    panels[0]?.designation ?? "",
+    panels.at(-1)?.designation ?? "",
+  );
+
+/** So many rows that the lineup no longer has are named. */
+const MAX_NAMED = 12;
 
 /** What a build did, in a few lines. */
-export function buildWords({ done }: Built, out: string): string {
-  const created = done.create.map(
-    ({ planned }) => `${planned.sheet} (${howMany(planned.rows.length, "row")})`,
-  );
-  const added = done.change.filter((change) => change.added > 0);
-  const aside = done.change.flatMap((change) =>
-    change.aside.map((key) => `${change.table.name}: ${key}`),
-  );
+export function buildWords({ done: { create, change } }: Built, text: BuildText): string {
+  const added = change.filter(({ added }) => added > 0);
+  const rows = added.reduce((sum, { added }) => sum + added, 0);
+  const aside = change.flatMap(({ table, aside }) => aside.map((key) => `${table.name}: ${key}`));
   return [
-    created.length > 0 ? `Built ${created.join(", ")}.` : "",
-    done.change.length > 0
-      ? `Kept ${howMany(done.change.length, "table")} with every reading; added ${howMany(
-          added.reduce((sum, change) => sum + change.added, 0),
-          "row",
-        )}${added.length > 0 ? ` (${added.map((change) => `${change.table.name}: ${change.added}`).join(", ")})` : ""}.`
-      : "",
-    aside.length > 0
-      ? `No longer in the lineup, left where they are: ${aside.slice(0, 12).join("; ")}${aside.length > 12 ? `; and ${aside.length - 12} more` : ""}.`
-      : "",
-    `Wrote ${out}`,
-  ]
-    .filter(Boolean)
-    .join("\n");
+    ...(create.length > 0
+      ? [text.built(create.map(({ planned: { sheet, rows } }) => ({ sheet, rows: rows.length })))]
+      : []),
+    ...(change.length > 0
+      ? [
+          text.kept(
+            change.length,
+            rows,
+            added.map(({ table, added }) => `${table.name}: ${added}`),
+          ),
+        ]
+      : []),
+    ...(aside.length > 0
+      ? [text.aside(aside.slice(0, MAX_NAMED), Math.max(0, aside.length - MAX_NAMED))]
+      : []),
+  ].join("\n");
 }

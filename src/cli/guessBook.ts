@@ -1,6 +1,7 @@
 import { type GuessedMap, guessMaps, titlesOn } from "../intake/ownLayout/guessMaps";
 import { mappable, mappedTo } from "../intake/words/mappedTo";
 import { titleKey, titleKeys } from "../intake/words/titleKeys";
+import type { Messages } from "../messages/messages";
 import { quoted } from "../quantities/quoted";
 import { writeMapFile } from "../sheets/layoutMap";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
@@ -34,11 +35,10 @@ export async function guessBook(
   const means = said.means === undefined ? undefined : readMeans(said.means);
   const unknown = Object.values(columns).find((field) => mappedTo(field) === undefined);
   if (unknown !== undefined)
-    throw new UsageError(`Unknown field ${quoted(unknown)}; ${mappable()}`);
+    throw new UsageError(({ map }) => map.unknownField(quoted(unknown), mappable()));
   const { snapshot } = await openBookAs(book, { lineup });
   const known = snapshot.lineup ?? lineupOfSheets(snapshot);
-  if (!known)
-    throw new UsageError(`${book}: does not tell its lineup; give it with --lineup LINEUP.json`);
+  if (!known) throw new UsageError(({ map }) => map.noLineup(book));
   const unread: string[] = [];
   const worded = { ...snapshot, words: withWords(snapshot.words, said.synonyms) };
   if (said.columns !== undefined) refuseUnknown(book, columns, titlesOn(worded, columns));
@@ -49,12 +49,7 @@ export async function guessBook(
     { columns, means },
   );
   if (guessed.length === 0)
-    throw new UsageError(
-      [
-        `${book}: has no block with titles whose lines find a row of the lineup; change its titles or words, or write a map by hand (see "gearproof map --help")`,
-        ...unread,
-      ].join("\n  "),
-    );
+    throw new UsageError(({ map }) => [map.noBlock(book), ...unread].join("\n  "));
   writeWhole(out, writeMapFile(guessed.map(({ map }) => map)));
   return { guessed, unread };
 }
@@ -70,14 +65,8 @@ function refuseUnknown(
   if (missed.length === 0) return;
   const there = [...new Set(blocks.flat())].filter((title) => title !== "");
   const named = there.slice(0, TITLES_NAMED).map((title) => quoted(title, 40));
-  const more = there.length - named.length;
-  throw new UsageError(
-    `${book}: has no column titled ${missed.map((title) => quoted(title)).join(", ")}; ${
-      named.length === 0
-        ? "no row of titles is found"
-        : `use one of ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}`
-    }`,
-  );
+  const titles = missed.map((title) => quoted(title)).join(", ");
+  throw new UsageError(({ map }) => map.noTitle(book, titles, named, there.length - named.length));
 }
 
 const TITLES_NAMED = 30;
@@ -87,19 +76,19 @@ const isTitle = (key: string, keys: ReadonlySet<string>): boolean =>
   keys.has(key) || [...keys].some((one) => one.endsWith(` ${key}`));
 
 /** What was guessed, in lines for people. */
-export const guessedWords = ({ guessed, unread }: Guessed, out: string): string =>
+export const guessedWords = (
+  { guessed, unread }: Guessed,
+  out: string,
+  text: Messages["commandLine"]["map"],
+): string =>
   [
     ...guessed.flatMap(({ map, confidence, evidence, block }) => [
-      `${map.sheet} row ${map.titles}: ${map.kind} (${confidence}: ${evidence})`,
-      ...(map.unit === undefined
-        ? []
-        : [
-            `  readings without a unit: in ${map.unit}, by the heading ${quoted(block.title ?? "")} (likely)`,
-          ]),
+      text.block(map.sheet, map.titles, map.kind, confidence, evidence),
+      ...(map.unit === undefined ? [] : [text.unit(map.unit, quoted(block.title ?? ""))]),
       ...block.columns
         .filter(({ title }) => title !== "")
         .map(({ name, field }) => `  "${name}": ${field.evidence} (${field.confidence})`),
     ]),
-    ...unread.map((one) => `Left out: ${one}`),
-    `Wrote ${out}; look through it and correct it before it is used.`,
+    ...unread.map(text.leftOut),
+    text.wrote(out),
   ].join("\n");

@@ -1,0 +1,116 @@
+import { Command } from "commander";
+import { type Finding, isOpen } from "../../check/finding";
+import { booksIn } from "../booksIn";
+import { type FileReport, perBook, today } from "../checkFile";
+import { UsageError } from "../files";
+import { progress } from "../progress";
+import { refuseOverwriting } from "../refuseOverwriting";
+import { runJobs } from "../runJobs";
+import {
+  acceptLossOption,
+  type CommandText,
+  filesRead,
+  lineupOption,
+  mapOption,
+  overwriteOption,
+  print,
+} from "./options";
+
+interface Options {
+  readonly json: boolean;
+  readonly html?: string;
+  readonly marked?: string;
+  readonly sheet?: string;
+  readonly against?: string;
+  readonly map?: string;
+  readonly lineup?: string;
+  readonly overwrite: boolean;
+  readonly acceptLoss: boolean;
+}
+
+/** @param done told of the exit code */
+export const checkCommand = (text: CommandText, done: (code: number) => void): Command => {
+  const { options } = text;
+  const command = new Command("check")
+    .description(text.commands.check)
+    .argument("<book.xlsx...>", options.books)
+    .option("--json", options.json, false)
+    .option("--html <file>", options.html)
+    .option("--marked <out.xlsx>", options.marked)
+    .option("--sheet <out.xlsx>", options.sheet)
+    .option("--against <old.xlsx>", options.against);
+  for (const option of [
+    mapOption(text),
+    lineupOption(text),
+    overwriteOption(text),
+    acceptLossOption(text),
+  ])
+    command.addOption(option);
+  return command.action(async (names: string[], given: Options) =>
+    done(await checkAll(text, names, given)),
+  );
+};
+
+/** Workbooks up to which each is told in full in the terminal. */
+const MAX_WHOLE = 3;
+
+async function checkAll(
+  text: CommandText,
+  names: readonly string[],
+  { json, html, marked, sheet, overwrite, ...options }: Options,
+): Promise<number> {
+  const books = booksIn(names);
+  const several = books.length > 1;
+  const whole = books.length <= MAX_WHOLE;
+  if (options.against !== undefined && several)
+    throw new UsageError(({ againstOne }) => againstOne);
+  const out = (file: string | undefined, book: string) => file && perBook(file, book, several);
+  const day = today();
+  const jobs = books.map((book) => ({
+    ...options,
+    book,
+    html: out(html, book),
+    marked: out(marked, book),
+    sheet: out(sheet, book),
+    day,
+    whole,
+  }));
+  refuseOverwriting(
+    jobs.flatMap((job) => [job.html, job.marked, job.sheet].flatMap((file) => file ?? [])),
+    filesRead(books, options),
+    overwrite,
+  );
+  const bar = progress(books.length);
+  const checked = await runJobs(jobs, ({ report }) => bar.step(report.file));
+  bar.end();
+  const files = checked.map(({ report }) => report);
+  if (json) print(JSON.stringify({ files }, null, 1));
+  else {
+    for (const { file, error } of files)
+      if (error !== undefined) process.stderr.write(`${file}: ${error}\n`);
+    const told = checked.flatMap(({ told }) => (told ? [told] : []));
+    if (several) told.push(folderWords(files, text));
+    print(told.join(whole ? "\n\n" : "\n"));
+  }
+  if (files.some(({ error }) => error !== undefined)) return 2;
+  return files.some(hasStop) ? 1 : 0;
+}
+
+/** One line over many workbooks. */
+function folderWords(files: readonly FileReport[], text: CommandText): string {
+  const read = files.filter(({ error }) => error === undefined);
+  const rows = read
+    .flatMap(({ counts }) => Object.values(counts ?? {}))
+    .reduce((sum, count) => sum + count, 0);
+  const stopped = read.filter(hasStop).length;
+  return text.folder(
+    files.length,
+    rows,
+    stopped,
+    read.length - stopped,
+    files.length - read.length,
+  );
+}
+
+const isStop = (finding: Finding) => finding.weight === "stop" && isOpen(finding);
+const hasStop = ({ findings }: FileReport) => findings?.some(isStop) ?? false;

@@ -1,0 +1,216 @@
+import { countIn, pluralIn } from "../plurals";
+
+const plural = pluralIn("en");
+const count = countIn("en");
+
+const ROWS = { one: "row", other: "rows" };
+const CELLS = { one: "cell", other: "cells" };
+const LINES = { one: "line", other: "lines" };
+const FINDINGS = { one: "finding", other: "findings" };
+
+/** Texts of the command line: its help, and what its commands print. */
+export const commandLine = {
+  about: "Test records of a medium-voltage switchgear lineup: build, take in, check.",
+  commands: {
+    demo: "run the whole job on an invented lineup",
+    lineup: "build the record workbook of a lineup, onto BOOK.xlsx where it already exists",
+    intake: "place the readings of instrument exports on the rows they belong to",
+    map: "guess how a workbook in its own layout is read as records; writes a map file",
+    check: "recompute every record and list the findings; never writes to the workbook",
+  },
+  options: {
+    demoOut: "folder for the workbook and the page",
+    bookOut: "the workbook to write",
+    mapOut: "the map file to write",
+    exports: "delimited text files",
+    books: "workbooks, or folders of workbooks",
+    overwrite: "overwrite files that already exist",
+    acceptLoss:
+      "write the workbook although saving loses something of it, such as charts; refused without this option",
+    replace: "replace readings that differ; the earlier ones move to the history",
+    undo: "undo the last intake",
+    decimal: "decimal mark of the exports, where it cannot be told",
+    dateOrder: "order of day and month in dates such as 03/11/2026, where it cannot be told",
+    encoding: "character set of the files",
+    delimiter: "column separator",
+    shape: "long: one reading per line; wide: phases side by side",
+    columns: 'what columns mean: "Title=field, …", or a JSON file of titles and fields',
+    means:
+      'what names mean: "field: text=name, …; field: …", or a JSON file of texts and names by field',
+    synonyms: "column titles in your own words: a JSON file of words by field",
+    remember: "save these settings in the workbook, for files like these",
+    map: "map file: how blocks in a layout of their own are read as records",
+    lineup: "lineup file, where the workbook does not hold its lineup",
+    json: "print one JSON object",
+    html: "write a self-contained page (one for each workbook)",
+    marked: "write a copy with the findings marked (one for each workbook)",
+    sheet: "write a copy with the findings on a sheet (one for each workbook)",
+    against: "compare with an earlier revision of the workbook",
+  },
+  wrote: (file: string) => `Wrote ${file}`,
+  noExport: "give at least one export to take in, or --undo",
+  againstOne: "--against compares one workbook with its earlier revision; give one workbook",
+  folder: (workbooks: number, rows: number, stopped: number, clear: number, unread: number) =>
+    `${count(workbooks, { one: "workbook", other: "workbooks" })}, ${count(rows, ROWS)}: ${stopped} with stops, ${clear} without${unread > 0 ? `, ${unread} that could not be checked` : ""}.`,
+
+  demo: {
+    invented:
+      "Gearproof demo: an invented lineup at an invented site; every name, number and reading is made up.",
+    caution: "Gearproof evaluates records; it never says that equipment is safe to energize.",
+    building: "building the record workbook",
+    placing: "placing the readings of the exports",
+    checking: "checking",
+    writing: "writing the page",
+    workbook: (file: string) => `Workbook: ${file}`,
+    page: (file: string) => `Page:     ${file}`,
+  },
+
+  build: {
+    built: (sheets: readonly { readonly sheet: string; readonly rows: number }[]) =>
+      `Built ${sheets.map(({ sheet, rows }) => `${sheet} (${count(rows, ROWS)})`).join(", ")}.`,
+    kept: (tables: number, rows: number, added: readonly string[]) =>
+      `Kept ${count(tables, { one: "table", other: "tables" })} with every reading; added ${count(rows, ROWS)}${added.length > 0 ? ` (${added.join(", ")})` : ""}.`,
+    aside: (rows: readonly string[], more: number) =>
+      `No longer in the lineup, left where they are: ${rows.join("; ")}${more > 0 ? `; and ${more} more` : ""}.`,
+    errors: (file: string, errors: number) =>
+      `${file}: ${count(errors, { one: "error", other: "errors" })} to correct`,
+    otherLineup: (out: string, there: string, file: string, described: string) =>
+      `${out}: holds the records of another lineup (${there}) than ${file} describes (${described}); give another name for a new workbook`,
+    lineup: (project: string, panels: number, first: string, last: string) =>
+      `${project}: ${count(panels, { one: "panel", other: "panels" })}, ${first} to ${last}`,
+  },
+
+  intake: {
+    noTables: (book: string) =>
+      `${book}: has no record tables to place readings in; build them first (gearproof lineup LINEUP.json -o ${book})`,
+    nothingPlaced: (out: string) => `Nothing could be placed, so ${out} was not written.`,
+    nothingToUndo: (book: string) =>
+      `${book}: has no intake that can be undone; only the last two can, each once`,
+    undone: (day: string, files: string, cells: number) =>
+      `Undid the intake of ${day} (${files}): ${count(cells, CELLS)} restored.`,
+    changedSince: "  Changed since, and left as they are:",
+    summary: (
+      file: string,
+      lines: number,
+      cells: number,
+      rows: number,
+      same: number,
+      conflicts: number,
+      unplaced: number,
+    ) =>
+      `${file}: ${count(lines, LINES)}; ${count(cells, CELLS)} placed in ${count(rows, ROWS)}, ${same} already there, ${conflicts} would overwrite, ${unplaced} not placed.`,
+    decimal: (evidence: string) => `  Decimal mark: ${evidence}`,
+    mapping: (name: string) => `  Read with the saved settings "${name}" of this workbook`,
+    tables: (tables: number) => `${tables} tables`,
+    table: (line: number, title: string | undefined, lines: number, shape: string) =>
+      `line ${line}: ${title ?? "no title"}, ${count(lines, LINES)}, ${shape}`,
+    shape: (evidence: string) => `  Shape: ${evidence}`,
+    unsure: "Not sure; set it with an option",
+    notReadings: (lines: number) => `Lines without readings (${lines})`,
+    unknownColumns: "Columns not recognised and left out (say what they mean with --columns)",
+    conflicts:
+      "Would overwrite; held back with everything else on their lines (take them with --replace)",
+    conflict: (
+      line: number,
+      place: string,
+      old: string,
+      stands: string | undefined,
+      value: string,
+    ) =>
+      `line ${line}: ${place}: ${old} in the workbook${stands === undefined ? "" : `, ${stands}`}, ${value} in the export`,
+    unknownNames: "Names that no row has (confirm one with --means)",
+    unknownName: (field: string, written: string, lines: number, candidates: string) =>
+      `${field} "${written}" on ${count(lines, LINES)}: ${candidates}?`,
+    kept: (values: number) =>
+      `  ${count(values, { one: "earlier value", other: "earlier values" })} moved to the sheet Reading history`,
+    notPlaced: "Not placed",
+  },
+
+  map: {
+    unknownField: (field: string, fields: string) => `Unknown field ${field}; ${fields}`,
+    noLineup: (book: string) => `${book}: holds no lineup; give one with --lineup LINEUP.json`,
+    noBlock: (book: string) =>
+      `${book}: has no block of rows under titles that match rows of the lineup; change its titles or words, or write a map by hand (see "gearproof map --help")`,
+    noTitle: (book: string, missed: string, titles: readonly string[], more: number) =>
+      `${book}: has no column titled ${missed}; ${
+        titles.length === 0
+          ? "no row of titles was found"
+          : `its titles are ${titles.join(", ")}${more > 0 ? ` and ${more} more` : ""}`
+      }`,
+    block: (sheet: string, row: number, kind: string, confidence: string, evidence: string) =>
+      `${sheet} row ${row}: ${kind} (${confidence}: ${evidence})`,
+    unit: (unit: string, heading: string) =>
+      `  readings without a unit: in ${unit}, by the heading ${heading} (likely)`,
+    leftOut: (what: string) => `Left out: ${what}`,
+    wrote: (file: string) => `Wrote ${file}. Review and correct it before using it.`,
+  },
+
+  check: {
+    where: "Where",
+    finding: "Finding",
+    none: "No findings.",
+    accepted: (message: string, name: string, date: string, reason: string) =>
+      `${message} Accepted by ${name}, ${date}: ${reason}`,
+    moreObjects: (objects: number) =>
+      `${count(objects, { one: "more panel or section", other: "more panels and sections" })} like these (all with --html).`,
+    passedObjects: (objects: number) =>
+      `${count(objects, { one: "panel or section passes", other: "panels and sections pass" })} in every row.`,
+    moreOfRule: (findings: number, rule: string) =>
+      `${findings} more of "${rule}" (all with --json or --html).`,
+    summary: (
+      rows: number,
+      results: string,
+      stop: number,
+      query: number,
+      note: number,
+      accepted: number,
+    ) =>
+      `${count(rows, ROWS)}: ${results || "none"}. Findings: ${stop} stop, ${query} query, ${note} note${accepted > 0 ? `; ${accepted} accepted` : ""}.`,
+    against: (
+      file: string,
+      closed: number,
+      fresh: number,
+      changed: number,
+      same: number,
+      altered: number,
+    ) =>
+      `Against ${file}: ${count(closed, FINDINGS)} closed, ${fresh} new, ${changed} changed, ${same} unchanged; ${altered} ${plural(altered, { one: "entry", other: "entries" })} altered.`,
+    lists: { fresh: "New", changed: "Changed", closed: "Closed", altered: "Entries altered" },
+    more: (left: number) => `and ${left} more (all with --json)`,
+    changed: (now: string, before: string) => `${now} Before: ${before}`,
+    altered: (place: string, column: string, before: string, after: string) =>
+      `${place}, "${column}": was ${before}, now ${after}`,
+    blank: "blank",
+    page: (file: string) => `Page: ${file}`,
+    marked: (file: string) => `Marked copy: ${file}`,
+    sheet: (file: string) => `Copy with findings: ${file}`,
+  },
+
+  files: {
+    missing: (file: string) => `${file}: no such file`,
+    folder: (file: string) => `${file}: is a folder; give a file`,
+    unreadable: (file: string, why: string) => `${file}: cannot be read (${why})`,
+    unwritable: (file: string, why: string) => `${file}: cannot be written (${why})`,
+    noFolder: (file: string, folder: string) =>
+      `${file}: cannot be written; there is no folder ${folder}`,
+    noBooks: (folder: string) => `${folder}: is a folder without .xlsx or .xlsm workbooks`,
+    isRead: (file: string) =>
+      `${file}: is read by this command and is not overwritten; give another name for the output`,
+    exists: (file: string) =>
+      `${file}: already exists; give another name, or --overwrite to overwrite it`,
+    twice: (file: string) => `${file}: would be written twice by this command; give two names`,
+    ending: (file: string, ending: string, why: string) =>
+      `${file}: Excel opens this workbook only under a name that ends in ${ending} (${why}); nothing was written`,
+    endings: {
+      ".xlsx": "it has no macros",
+      ".xlsm": "it has macros",
+      ".xltx": "it is a template",
+      ".xltm": "it is a template with macros",
+    } as Readonly<Record<string, string>>,
+    losses: (book: string, losses: string) =>
+      `${book}: saving it here would lose\n${losses}\nNothing was written. Give a copy without these, or --accept-loss if the written copy may lack them; the original is never changed.`,
+    memory: "needs more memory than this machine has; read it on a larger machine",
+    memoryOfAll:
+      "the workbooks need more memory than this machine has; check fewer at once, or on a larger machine",
+  },
+};
