@@ -16,7 +16,25 @@ export interface AirTest {
   /** Shortest discharge path, m. */
   readonly gap: number;
   readonly wave: "AC" | "DC" | "impulse";
+  /** How the exponents m and w are found; from g if not given. */
+  readonly rule?: AirRule;
 }
+
+/**
+ * How the exponents m and w are found:
+ * - `g`: IEC 60060-1, from the parameter g at the corrected voltage
+ * - `switchgear`: IEC 62271-1, rated voltages up to 52 kV: m = 1, w = 0 above 11 g/m³ and 1 below
+ * - `parallel`: the same where solid, vacuum or gas insulation lies in parallel with the air: the factor
+ *   counts only from 0.95 to 1.05, and is 1 elsewhere
+ */
+export const AIR_RULES = ["g", "switchgear", "parallel"] as const;
+export type AirRule = (typeof AIR_RULES)[number];
+
+/** Water in the air, g/m³, above which humidity does not count for switchgear (IEC 62271-1, memory). */
+export const DRIEST_UNCORRECTED = 11;
+
+/** The factors that count where internal insulation lies in parallel with the air (IEC 62271-1, memory). */
+export const PARALLEL = { least: 0.95, most: 1.05 } as const;
 
 /** Slope and curvature of the humidity factor k, and the h/δ, g/m³, that it holds up to. */
 const HUMIDITY = {
@@ -34,40 +52,70 @@ const RELIABLE = { least: 0.8, most: 1.05 };
  * Atmospheric correction factor K = k1 · k2 for a withstand test in air, IEC 60060-1:2010 (memory).
  *
  * The voltage to apply is K times the standard voltage. k1 = δ^m for the air's density, k2 = k^w for
- * its humidity, m and w from g = 1.1 · U_peak / (500 · L · δ · k). It applies to air as insulation,
- * not to solids or to gas in a tank.
+ * its humidity. By the rule `g` m and w follow from g = 1.1 · K · U_peak / (500 · L · δ · k), at the
+ * voltage that is applied, so that K is found by repetition. It applies to air as insulation, not to
+ * solids or to gas in a tank.
  *
  * @returns a pure number, 1 in the standard atmosphere of 20 °C, 101.3 kPa, 11 g/m³; `range` outside
- *   the ranges of `AirTest`, where h/δ lies outside 1 g/m³ to 15 g/m³ (impulse: 20 g/m³), or k1
- *   outside 0.8 to 1.05: the standard vouches for no more (memory)
+ *   the ranges of `AirTest`, where humidity counts and h/δ lies outside 1 g/m³ to 15 g/m³ (impulse:
+ *   20 g/m³), or k1 outside 0.8 to 1.05: the standard vouches for no more (memory)
  * @example airFactor({ temperature: 20, pressure: 90, humidity: 63.5, testkV: 28, gap: 0.05, wave: "AC" }) // 0.889
+ * @example airFactor({ temperature: 20, pressure: 101.3, humidity: 45, testkV: 22.4, gap: 0.12, wave: "AC", rule: "switchgear" }) // 0.961
  */
 export const airFactor = (air: AirTest): Result<number> => {
-  const { temperature, pressure, humidity, testkV, gap } = air;
-  if (!Object.hasOwn(HUMIDITY, air.wave)) return refuse("wrong", "Wave must be AC, DC or impulse.");
-  const humid = HUMIDITY[air.wave];
-  const refusal =
+  const { temperature, pressure, humidity, wave, rule = "g" } = air;
+  const refusal = wrongAir(air);
+  if (refusal) return refusal;
+  const humid = HUMIDITY[wave];
+  const density = (pressure / PRESSURE) * (KELVIN / (273 + temperature));
+  const water = absoluteHumidity(temperature, humidity);
+  const departure = water / density - 11;
+  const k = 1 + humid.slope * departure + humid.curvature * departure ** 2;
+  const { m, w } =
+    rule === "g" ? exponentsAt(air, density, k) : { m: 1, w: water > DRIEST_UNCORRECTED ? 0 : 1 };
+  const k1 = density ** m;
+  const factor = k1 * k ** w;
+  if (rule === "parallel")
+    return computed(factor >= PARALLEL.least && factor <= PARALLEL.most ? factor : 1);
+  return (
+    (w === 0
+      ? undefined
+      : outside("Absolute humidity over air density", water / density, 1, humid.most, "g/m³")) ??
+    outside("Air density factor k1", k1, RELIABLE.least, RELIABLE.most, "") ??
+    computed(factor)
+  );
+};
+
+/** Why the air, voltage or path cannot be; undefined where they can. */
+const wrongAir = ({ temperature, pressure, humidity, testkV, gap, wave, rule = "g" }: AirTest) => {
+  if (!Object.hasOwn(HUMIDITY, wave)) return refuse("wrong", "Wave must be AC, DC or impulse.");
+  if (!AIR_RULES.includes(rule))
+    return refuse("wrong", `Rule must be one of ${AIR_RULES.join(", ")}.`);
+  return (
     outside("Air temperature", temperature, -40, 60, "°C") ??
     outside("Air pressure", pressure, 50, 110, "kPa") ??
     notPositive("Relative humidity", humidity, "%") ??
     outside("Relative humidity", humidity, 0, 100, "%") ??
     notPositive("Test voltage", testkV, "kV") ??
-    notPositive("Shortest discharge path", gap, "m");
-  if (refusal) return refusal;
-
-  const density = (pressure / PRESSURE) * (KELVIN / (273 + temperature));
-  const humidityToDensity = absoluteHumidity(temperature, humidity) / density;
-  const departure = humidityToDensity - 11;
-  const k = 1 + humid.slope * departure + humid.curvature * departure ** 2;
-  const breakdown = 1.1 * testkV * (air.wave === "AC" ? Math.SQRT2 : 1);
-  const { m, w } = exponents(breakdown / (500 * gap * density * k));
-  const [k1, k2] = [density ** m, k ** w];
-  return (
-    outside("Absolute humidity over air density", humidityToDensity, 1, humid.most, "g/m³") ??
-    outside("Air density factor k1", k1, RELIABLE.least, RELIABLE.most, "") ??
-    computed(k1 * k2)
+    notPositive("Shortest discharge path", gap, "m")
   );
 };
+
+/** The exponents at the voltage that is applied, which they themselves correct. */
+const exponentsAt = ({ testkV, gap, wave }: AirTest, density: number, k: number) => {
+  const standard = (1.1 * testkV * (wave === "AC" ? Math.SQRT2 : 1)) / (500 * gap * density * k);
+  let factor = 1;
+  let found = exponents(standard);
+  for (let step = 0; step < STEPS; step++) {
+    const next = density ** found.m * k ** found.w;
+    if (Math.abs(next - factor) < 1e-14) break;
+    factor = next;
+    found = exponents(standard * factor);
+  }
+  return found;
+};
+
+const STEPS = 60;
 
 /** Water in the air, g/m³, from °C and % (IEC 60060-1:2010, memory). */
 const absoluteHumidity = (temperature: number, humidity: number): number =>

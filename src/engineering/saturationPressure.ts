@@ -1,17 +1,42 @@
-const CRITICAL = { kelvin: 318.7, pressure: 3.755 };
-const STEEPNESS = 6.43;
+import { interpolate, type Points } from "./interpolate";
 
 /**
- * Pressure at which SF6 liquefies: ln(P / P_c) = 6.43 (1 − T_c / T), the straight line between the
- * triple point (222.4 K, 0.231 MPa) and the critical point (318.7 K, 3.755 MPa), both memory.
- *
- * It lies within a few percent of measured values, enough to warn.
- *
- * @param kelvin temperature, K, 222.4 to 318.7
- * @returns absolute pressure, MPa; Infinity above the critical temperature, where nothing liquefies
- * @example saturationPressure(293.15) // 2.1
+ * Saturation pressure of SF6, MPa absolute by °C: values of the reference equation of Guder and Wagner
+ * (2009), as a published table gives them (read).
  */
-export const saturationPressure = (kelvin: number): number =>
-  kelvin > CRITICAL.kelvin
-    ? Number.POSITIVE_INFINITY
-    : CRITICAL.pressure * Math.exp(STEEPNESS * (1 - CRITICAL.kelvin / kelvin));
+const SATURATION: Points = [
+  [-40, 0.341],
+  [-30, 0.492],
+  [-25, 0.585],
+  [-20, 0.689],
+  [-10, 0.94],
+  [0, 1.252],
+  [10, 1.634],
+  [20, 2.098],
+];
+
+/** Pressure at the triple point, −50.8 °C, MPa absolute (memory): the least that a liquid stands under. */
+const TRIPLE = 0.22;
+
+/** What a reading close to saturation may be off by: it counts as saturated from here on. */
+const SAFE = 0.97;
+
+const CELSIUS = 273.15;
+
+const LOGARITHMS: Points = SATURATION.map(([at, pressure]) => [at, Math.log(pressure)] as const);
+
+/**
+ * Pressure from which SF6 may be partly liquid, on the safe side: 3 % below the reference equation's
+ * saturation pressure, its logarithm by straight lines over the temperature. Below −40 °C it is the
+ * triple point's. From 20 °C on no compartment reaches it.
+ *
+ * @param kelvin temperature, K
+ * @returns absolute pressure, MPa; Infinity above 20 °C
+ * @example saturationPressure(253.15) // 0.668
+ */
+export const saturationPressure = (kelvin: number): number => {
+  const celsius = kelvin - CELSIUS;
+  if (celsius > 20) return Number.POSITIVE_INFINITY;
+  const logarithm = interpolate(LOGARITHMS, celsius);
+  return SAFE * (logarithm === undefined ? TRIPLE : Math.exp(logarithm));
+};

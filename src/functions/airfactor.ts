@@ -1,4 +1,4 @@
-import { airFactor } from "../engineering/airFactor";
+import { AIR_RULES, airFactor } from "../engineering/airFactor";
 import { optional, quantity, word } from "./inputs";
 import { spill } from "./spill";
 
@@ -12,6 +12,16 @@ export enum AirfactorWave {
   impulse = "impulse",
 }
 
+/** @customenum {string} */
+export enum AirfactorRule {
+  /** IEC 60060-1, exponents from the parameter g */
+  g = "g",
+  /** IEC 62271-1, rated voltages up to 52 kV */
+  switchgear = "switchgear",
+  /** The same with internal insulation in parallel: counts from 0.95 to 1.05 */
+  parallel = "parallel",
+}
+
 /**
  * Atmospheric correction factor of a withstand test in air, IEC 60060-1. The voltage to apply is this times the standard voltage.
  * @customfunction AIRFACTOR
@@ -21,8 +31,10 @@ export enum AirfactorWave {
  * @param testkV Test voltage, kV: rms for AC, peak for an impulse
  * @param gap Shortest discharge path, m
  * @param [wave] AC, DC or impulse; AC if left out
+ * @param [rule] g, switchgear or parallel; g if left out
  * @returns Factor, a pure number
  * @example =GEAR.AIRFACTOR(20, 90, 63.5, 28, 0.05) // 0.889
+ * @example =GEAR.AIRFACTOR(20, 101.3, 45, 22.4, 0.12, "AC", "switchgear") // 0.961
  * @refuses =GEAR.AIRFACTOR(20, 90, 101, 28, 0.05)
  * @refuses =GEAR.AIRFACTOR(20, 60, 50, 28, 0.05)
  */
@@ -33,6 +45,7 @@ export function airfactor(
   testkV: unknown[][],
   gap: unknown[][],
   wave?: AirfactorWave,
+  rule?: AirfactorRule,
 ): unknown[][] {
   return spill(
     [
@@ -42,8 +55,9 @@ export function airfactor(
       quantity("Test voltage", testkV, "kV"),
       quantity("Shortest discharge path", gap, "m"),
       optional(word("Wave", wave, ["AC", "DC", "impulse"] as const), "AC"),
+      optional(word("Rule", rule, AIR_RULES), "g"),
     ],
-    (celsius, kPa, percent, kV, metres, shape) =>
+    (celsius, kPa, percent, kV, metres, shape, by) =>
       airFactor({
         temperature: celsius,
         pressure: kPa,
@@ -51,6 +65,7 @@ export function airfactor(
         testkV: kV,
         gap: metres,
         wave: shape,
+        rule: by,
       }),
   );
 }

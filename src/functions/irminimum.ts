@@ -25,6 +25,6 @@ export enum IrminimumBasis {
 export function irminimum(ratedkV: unknown[][], basis?: IrminimumBasis): unknown[][] {
   return spill(
     [quantity("Rated voltage", ratedkV, "kV"), optional(basisOf(basis), "IEC")],
-    (kV, by) => figure(insulationMinimum(kV, by)),
+    (kV, by) => figure(insulationMinimum(kV, { basis: by })),
   );
 }

@@ -24,6 +24,6 @@ export enum IrtestvoltageBasis {
 export function irtestvoltage(ratedkV: unknown[][], basis?: IrtestvoltageBasis): unknown[][] {
   return spill(
     [quantity("Rated voltage", ratedkV, "kV"), optional(basisOf(basis), "IEC")],
-    (kV, by) => figure(insulationTestVoltage(kV, by)),
+    (kV, by) => figure(insulationTestVoltage(kV, { basis: by })),
   );
 }

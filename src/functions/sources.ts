@@ -1,12 +1,17 @@
-import { iecCableSource, vlfCableSource } from "../standards/cableTable";
 import { ansiCoilSource, iecCoilSource } from "../standards/coilTable";
 import { contactSpread } from "../standards/contactSpread";
 import type { Basis, Source } from "../standards/criterion";
 import { dewLimit } from "../standards/dewLimit";
 import { grossRatio } from "../standards/grossRatio";
-import { insulationSource } from "../standards/insulationTable";
-import { testVoltageHabit } from "../standards/insulationTestVoltage";
+import { airFormulas } from "../standards/iec60060-1.2010";
+import { afterLaying, cables } from "../standards/iec60502-2.2014";
+import { airRule, auxiliary, seriesI, seriesII } from "../standards/iec62271-1.2017";
+import { siteShare } from "../standards/iec62271-200.2021";
+import { vlf } from "../standards/ieee400.2.2013";
+import { controlFactory, controlSite, factory } from "../standards/ieeeC37.20.2.2015";
+import { insulation, site } from "../standards/neta-ats.2025";
 import { poleSpreadSource } from "../standards/poleSpread";
+import { testVoltagesByHabit } from "../standards/practice";
 import {
   ctClasses,
   ctSource,
@@ -14,8 +19,6 @@ import {
   vtProtectiveSource,
   vtSource,
 } from "../standards/transformerClasses";
-import { iecSource, netaSources } from "../standards/withstandTables";
-import { controlWithstand, siteSources } from "../standards/withstandVoltage";
 
 const from = (
   document: string,
@@ -55,14 +58,17 @@ export const sources: Readonly<
   Record<string, readonly Source[] | Record<Basis, readonly Source[]>>
 > = {
   ABSORPTION: [RATIOS],
-  AIRFACTOR: [from("IEC 60060-1", "2010", "atmospheric correction factors", "memory")],
+  AIRFACTOR: [airFormulas, airRule.source],
   ALTITUDEFACTOR: [from("IEC 62271-1", "2011", "altitude correction", "read")],
   BOLTTORQUE: [
     from("ISO 898-1", "2013", "stress areas and proof stresses", "read", "edition from memory"),
     from("Common practice", "", "nut factor and share of the proof load", "practice"),
   ],
   BURDEN: [OHM],
-  CABLETEST: { IEC: [iecCableSource], NETA: [vlfCableSource] },
+  CABLETEST: {
+    IEC: [cables.source, ...Object.values(afterLaying).map(({ source }) => source)],
+    NETA: [vlf.source],
+  },
   COILLIMIT: { IEC: [iecCoilSource], NETA: [ansiCoilSource] },
   CONTACTCORRECT: [
     from("Temperature line of metals", "", "234.5 °C copper, 228 °C aluminium", "read"),
@@ -101,9 +107,9 @@ export const sources: Readonly<
   IRFACTOR: [FACTORS, HALVING],
   IRMINIMUM: {
     IEC: [from("IEC 62271", "", "gives no minimum insulation resistance", "memory")],
-    NETA: [insulationSource],
+    NETA: [insulation.source],
   },
-  IRTESTVOLTAGE: { IEC: [testVoltageHabit], NETA: [insulationSource] },
+  IRTESTVOLTAGE: { IEC: [testVoltagesByHabit.source], NETA: [insulation.source] },
   JUDGE: [OWN],
   KNEEPOINT: [
     from("IEC 61869-2", "2012", "knee point, 10 % and 50 %", "read", "in quotation"),
@@ -126,17 +132,12 @@ export const sources: Readonly<
   VTLIMIT: [vtSource, vtProtectiveSource, vtIeeeSource, grossRatio.source],
   WITHSTAND: {
     IEC: [
-      iecSource,
-      siteSources.main,
-      siteSources.isolating,
-      controlWithstand.IEC.factory.source,
-      controlWithstand.IEC.site.source,
+      seriesI.source,
+      seriesII.source,
+      siteShare.source,
+      auxiliary.type.source,
+      auxiliary.routine.source,
     ],
-    NETA: [
-      netaSources.factory,
-      netaSources.site,
-      controlWithstand.NETA.factory.source,
-      controlWithstand.NETA.site.source,
-    ],
+    NETA: [factory.source, site.source, controlFactory.source, controlSite.source],
   },
 };

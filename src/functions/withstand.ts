@@ -38,7 +38,7 @@ export enum WithstandPart {
 }
 
 /**
- * Voltage of a one-minute withstand test on metal-clad switchgear, kV.
+ * Voltage of a one-minute withstand test on metal-clad switchgear, kV. It is never taken from another row: exact ratings, or the names 5, 25 and 35 kV class.
  * @customfunction WITHSTAND
  * @param ratedkV Rated voltage of the switchgear, kV
  * @param [basis] IEC or NETA; IEC if left out
@@ -47,8 +47,10 @@ export enum WithstandPart {
  * @param [part] main, isolating or control; main if left out
  * @returns kV, rms for AC
  * @example =GEAR.WITHSTAND(12) // 22.4
- * @example =GEAR.WITHSTAND(12, "NETA", "site", "DC") // 37.5
+ * @example =GEAR.WITHSTAND(15, "NETA", "site", "DC") // 37.5
+ * @example =GEAR.WITHSTAND(5, "NETA") // 14
  * @refuses =GEAR.WITHSTAND(100)
+ * @refuses =GEAR.WITHSTAND(13.8)
  * @refuses =GEAR.WITHSTAND(12, "IEC", "site", "DC")
  * @refuses =GEAR.WITHSTAND(-12)
  */

@@ -74,15 +74,39 @@ export const breaker = z.strictObject({
     z
       .strictObject({
         fillingMPa: positive.check(z.maximum(2)),
-        alarmMPa: positive.check(z.maximum(2)),
-        lockoutMPa: positive.check(z.maximum(2)),
+        /** Not given for a sealed compartment without a monitor. */
+        alarmMPa: z.optional(positive.check(z.maximum(2))),
+        lockoutMPa: z.optional(positive.check(z.maximum(2))),
+        /** The most that it may be filled to. */
+        maximumMPa: z.optional(positive.check(z.maximum(2))),
+        /** How far a reading at 20 °C may lie below the filling pressure, and a contact from its point, kPa. */
+        tolerancekPa: z.optional(positive),
+        /** Accuracy class of the monitor, % of its span, and the span, MPa: its tolerance where none is given. */
+        monitorClass: z.optional(positive),
+        monitorSpanMPa: z.optional(positive),
+        /** Sealed for life: it is not filled on site. */
+        sealed: z.optional(z.boolean()),
         /** Whether these pressures, and the readings, are above the atmosphere or absolute. */
         pressure: z.enum(["gauge", "absolute"]),
       })
       .check(
         z.refine(
-          ({ fillingMPa, alarmMPa, lockoutMPa }) => lockoutMPa < alarmMPa && alarmMPa < fillingMPa,
+          ({ fillingMPa, alarmMPa = fillingMPa, lockoutMPa }) =>
+            alarmMPa <= fillingMPa && (lockoutMPa ?? 0) < alarmMPa,
           "lockout must lie below alarm, and alarm below filling",
+        ),
+      )
+      .check(
+        z.refine(
+          ({ sealed, alarmMPa, lockoutMPa }) =>
+            sealed || (alarmMPa !== undefined && lockoutMPa !== undefined),
+          "alarm and lockout are missing; only a sealed compartment does without them",
+        ),
+      )
+      .check(
+        z.refine(
+          ({ fillingMPa, maximumMPa }) => maximumMPa === undefined || fillingMPa <= maximumMPa,
+          "the maximum must not lie below filling",
         ),
       ),
   ),
@@ -177,6 +201,8 @@ export const cable = z.strictObject({
   u0kV: z.optional(positive),
   /** Whether it is new, or in service and tested for maintenance. */
   purpose: z.optional(z.enum(["acceptance", "maintenance"])),
+  /** Thickness of the oversheath, mm: its test voltage follows from it (IEC 60229). */
+  sheathMm: z.optional(positive.check(z.maximum(20))),
   /** Wave of the withstand test; without it the one that the basis gives a value for first. */
   wave: z.optional(z.enum(CABLE_WAVES)),
 });

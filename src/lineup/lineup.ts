@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { BASES } from "../standards/criterion";
+import { EDITIONS, PURPOSES } from "../standards/editions";
 import {
   breaker,
   cable,
@@ -32,6 +33,11 @@ const panel = z.strictObject({
   joints: z._default(z.array(jointGroup), []),
 });
 
+/** One line of text that may be longer than a name. */
+const longName = z
+  .string()
+  .check(z.trim(), z.minLength(1, "must not be blank"), z.maxLength(240), z.regex(/^[^\r\n\t]*$/));
+
 /**
  * A criterion of the project's or the maker's own, which comes before the standard's.
  * `applies` names the panels or sections it is for; without it, it is for all.
@@ -60,6 +66,18 @@ export const lineupSchema = z.strictObject({
     ),
   }),
   basis: z.enum(BASES),
+  /** What the tests are for: acceptance of new gear, or maintenance; acceptance where nothing is said. */
+  purpose: z.optional(z.enum(PURPOSES)),
+  /** Editions that the project asks for; of any other document the current one applies. */
+  editions: z.optional(
+    z.strictObject({
+      "IEC 62271-1": z.optional(z.enum(EDITIONS["IEC 62271-1"])),
+      "IEC 60502-2": z.optional(z.enum(EDITIONS["IEC 60502-2"])),
+      "ANSI/NETA": z.optional(z.enum(EDITIONS["ANSI/NETA"])),
+    }),
+  ),
+  /** Criteria that are set down here from memory and that somebody has confirmed against the standard, each by the name that its source has. */
+  confirmed: z._default(z.array(z.strictObject({ criterion: longName, by: name })), []),
   ratings: z.strictObject({
     /** Rated voltage U_r (IEC) or rated maximum voltage (IEEE), kV. */
     voltagekV: positive.check(z.maximum(72.5, "must be at most 72.5 kV: beyond medium voltage")),
@@ -71,6 +89,8 @@ export const lineupSchema = z.strictObject({
     controlV: z.optional(positive),
     /** Whether the control supply is AC or DC. */
     controlKind: z.optional(z.enum(["AC", "DC"])),
+    /** What the control wiring is rated, V: 300 or 600; it sets its test voltage under NETA. */
+    controlWireV: z.optional(positive),
     /** Rated insulation level on the plate, kV: power frequency, one minute, and lightning impulse. */
     powerFrequencykV: z.optional(positive),
     impulsekV: z.optional(positive),
@@ -90,7 +110,7 @@ export const lineupSchema = z.strictObject({
       seconds: z._default(positive, 60),
       /** Shortest path in air between live parts or to earth, m. Given: the test voltage is corrected to the air of the day (IEC 60060-1). */
       gapM: z.optional(positive.check(z.maximum(2))),
-      /** Whether solid, vacuum or gas insulation lies in parallel with the air. */
+      /** Whether solid, vacuum or gas insulation lies in parallel with the air; it does in metal-clad gear where nothing is said. */
       parallelInternal: z.optional(z.boolean()),
     }),
     { wave: "AC", seconds: 60 },

@@ -2,12 +2,23 @@ import { memoizeFor } from "../quantities/memoizeFor";
 
 /**
  * How sure we are of a figure:
- * - `read`: read in a published copy or quotation of the source
- * - `memory`: set down from memory, to be confirmed against the source before anyone relies on it
+ * - `read`: read in a published copy of the source
+ * - `quoted`: read in another document that quotes it or states the same figure; `by` says which
+ * - `signed`: from memory, and engineers of the trade have signed verdicts on it
+ * - `memory`: set down from memory; it decides nothing until somebody confirms it
+ * - `confirmed`: from memory, confirmed in the lineup; `by` says by whom
  * - `practice`: common practice without a source
  * - `maker`, `project`: the maker's or project's own document
  */
-export type Certainty = "read" | "memory" | "practice" | "maker" | "project";
+export type Certainty =
+  | "read"
+  | "quoted"
+  | "signed"
+  | "memory"
+  | "confirmed"
+  | "practice"
+  | "maker"
+  | "project";
 
 /** Where a figure comes from. A criterion without its edition is a defect. */
 export interface Source {
@@ -15,6 +26,8 @@ export interface Source {
   readonly edition: string;
   readonly place?: string;
   readonly certainty: Certainty;
+  /** Where it was read, who quotes it, or who confirmed it. */
+  readonly by?: string;
   readonly note?: string;
 }
 
@@ -28,8 +41,14 @@ export interface Criterion<T = number> {
 export const BASES = ["IEC", "NETA"] as const;
 export type Basis = (typeof BASES)[number];
 
-/** `NETA ATS-2025, table 100.1 (read)`: a source in one line, certainty always said. */
-export const sourceText = memoizeFor(
-  ({ document, edition, place, certainty, note }: Source): string =>
-    `${[edition ? `${document}${/^(IEC|ISO)/.test(document) ? ":" : "-"}${edition}` : document, place].filter(Boolean).join(", ")} (${certainty}${note ? `; ${note}` : ""})`,
-);
+/** `IEC 62271-1:2017, table 1`: what a source is called, by which a lineup confirms it. */
+export const sourceName = ({ document, edition, place }: Source): string =>
+  [edition ? `${document}${/^(IEC|ISO)/.test(document) ? ":" : "-"}${edition}` : document, place]
+    .filter(Boolean)
+    .join(", ");
+
+/** `ANSI/NETA ATS-2025, table 100.1 (read)`: a source in one line, certainty always said. */
+export const sourceText = memoizeFor((source: Source): string => {
+  const { certainty, by, note } = source;
+  return `${sourceName(source)} (${[certainty + (by ? `: ${by}` : ""), note].filter(Boolean).join("; ")})`;
+});

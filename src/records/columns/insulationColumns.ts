@@ -1,8 +1,9 @@
 import type { Lineup } from "../../lineup/lineup";
 import { bounded } from "../../quantities/bounded";
+import type { Result } from "../../quantities/result";
 import type { Criterion } from "../../standards/criterion";
-import { type Column, type Comparison, isBlank, type Row } from "../kind";
-import { ownOf, sourceOf } from "../limits";
+import { type Column, type Comparison, isBlank, type Reference, type Row } from "../kind";
+import { limitOf, ownOf, sourceOf } from "../limits";
 import { onPaper } from "../onPaper";
 import { quantity } from "../quantity";
 import { blank, gear } from "./common";
@@ -12,18 +13,23 @@ const NOT_READ = "not read";
 /** A limit of a row: the maker's or project's own criterion, else the standard's or practice's. */
 export interface Limit {
   readonly own: string;
-  readonly standard: (lineup: Lineup) => Criterion;
+  readonly standard: (lineup: Lineup, row: Row) => Result<Criterion>;
+  /** The standard's value as a formula, where it differs from row to row. */
+  readonly formula?: (ref: Reference, lineup: Lineup) => string;
+  /** Where the standard's value by itself fails nothing: what a reading must miss as well to fail. */
+  readonly floor?: (lineup: Lineup) => Criterion | undefined;
 }
 
 /** Source of a limit in one line. */
 export const limitSource = ({ own, standard }: Limit, row: Row, lineup: Lineup): string =>
-  sourceOf(ownOf(own)(row, lineup) ?? standard(lineup));
+  sourceOf(ownOf(own)(row, lineup) ?? standard(lineup, row));
 
 export const insulationAccepted: Comparison = {
   value: "insulation",
   limit: "minimum",
   unit: "MΩ",
   sense: "least",
+  lenient: "floor",
 };
 
 export const insulationEnough: Comparison = {
@@ -32,6 +38,12 @@ export const insulationEnough: Comparison = {
   unit: "V",
   sense: "least",
 };
+
+/** The formula of a standard's value; one that is the same in all rows stands as a number. */
+const formulaOf =
+  ({ formula, standard }: Limit) =>
+  (ref: Reference, lineup: Lineup): string =>
+    formula?.(ref, lineup) ?? String(limitOf(standard(lineup, {})) ?? '""');
 
 /** Insulation resistance among the tests of one row: test voltage, reading, least value; not corrected to a temperature. */
 export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: string): Column[] => [
@@ -51,8 +63,8 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     width: 9,
     unit: "V",
     own: ownOf(testVoltage.own),
-    formula: (_ref, lineup) => String(testVoltage.standard(lineup).value),
-    value: (_row, lineup) => testVoltage.standard(lineup).value,
+    formula: formulaOf(testVoltage),
+    value: (row, lineup) => limitOf(testVoltage.standard(lineup, row)),
   },
   {
     id: "insulationRead",
@@ -91,7 +103,19 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     unit: "MΩ",
     format: "0.0##",
     own: ownOf(minimum.own),
-    formula: (_ref, lineup) => String(minimum.standard(lineup).value),
-    value: (_row, lineup) => minimum.standard(lineup).value,
+    formula: formulaOf(minimum),
+    value: (row, lineup) => limitOf(minimum.standard(lineup, row)),
+  },
+  {
+    id: "floor",
+    header: "Fails below MΩ",
+    role: "limit",
+    width: 9,
+    unit: "MΩ",
+    format: "0.0##",
+    help: "Between this and the minimum the insulation is looked into: neither passed nor failed. Blank where the minimum decides.",
+    own: ownOf(minimum.own),
+    formula: (_ref, lineup) => String(minimum.floor?.(lineup)?.value ?? '""'),
+    value: (_row, lineup) => minimum.floor?.(lineup)?.value ?? null,
   },
 ];

@@ -1,8 +1,9 @@
 import { ratioError } from "../../engineering/ratioError";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
-import { controlMinimum, controlTestVoltage } from "../../standards/controlWiring";
+import { answer } from "../../quantities/result";
 import { grossRatio } from "../../standards/grossRatio";
+import { secondaryInsulation as secondaryCriteria } from "../../standards/secondaryInsulation";
 import {
   type CellValue,
   type Column,
@@ -19,14 +20,14 @@ import { insulationColumns, type Limit } from "./insulationColumns";
 
 const NOT_COMPUTED = "not computed";
 
-/** A secondary winding is insulated, and tested, as the control wiring that it feeds (practice). */
 export const transformerMinimum: Limit = {
   own: "transformer insulation MΩ",
-  standard: ({ ratings }) => controlMinimum(ratings.controlV ?? 0),
+  standard: (lineup) => answer(secondaryCriteria(lineup).minimum),
+  floor: (lineup) => secondaryCriteria(lineup).floor,
 };
 export const transformerTestVoltage: Limit = {
   own: "transformer test voltage V",
-  standard: () => controlTestVoltage,
+  standard: (lineup) => answer(secondaryCriteria(lineup).testVoltage),
 };
 
 export const secondaryInsulation = (): Column[] =>

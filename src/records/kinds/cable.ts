@@ -1,9 +1,20 @@
+import { decisive } from "../../lineup/decisive";
 import type { Lineup } from "../../lineup/lineup";
+import { panelOf } from "../../lineup/panelOf";
 import { bounded } from "../../quantities/bounded";
-import { refuse } from "../../quantities/result";
-import { cableMinimum, cableTestVoltage } from "../../standards/cableInsulation";
-import { cableMinutes } from "../../standards/cableMinutes";
-import { CABLE_WAVES, type CableWave, cableTest, usualCableWave } from "../../standards/cableTest";
+import { answer, type Result, refuse } from "../../quantities/result";
+import { cableTestVoltage, cableTypicalMinimum } from "../../standards/cableInsulation";
+import {
+  CABLE_WAVES,
+  type CableTest,
+  type CableWave,
+  cableTests,
+  usualCableWave,
+} from "../../standards/cableTest";
+import { sourceText } from "../../standards/criterion";
+import type { Chosen } from "../../standards/editions";
+import { afterLaying } from "../../standards/iec60502-2.2014";
+import { cableFloor, cableOverstress, cableTypical } from "../../standards/practice";
 import { withstandTolerance } from "../../standards/withstandTolerance";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
 import {
@@ -19,17 +30,44 @@ import {
   isBlank,
   NOT_APPLICABLE,
   type RecordKind,
+  type Reference,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import { ownOf, sourceOf, sources } from "../limits";
 import { onPaper } from "../onPaper";
 import { quantity } from "../quantity";
 import { verdictBy } from "../verdict";
 
 const NOT_READ = "not read";
 
-const minimum: Limit = { own: "cable insulation MΩ", standard: () => cableMinimum };
-const testVoltage: Limit = { own: "cable test voltage V", standard: () => cableTestVoltage };
+/** The cable of a row, by what the lineup says of it. */
+const cableOf = (row: Row, lineup: Lineup) =>
+  panelOf(lineup, String(row.object))?.cables.find(({ designation }) => designation === row.part);
+
+/** What a cable goes by: the lineup's standards, and the purpose of its own test. */
+const chosenFor = (row: Row, lineup: Lineup): Chosen => ({
+  basis: lineup.basis,
+  editions: lineup.editions,
+  purpose: cableOf(row, lineup)?.purpose ?? lineup.purpose,
+});
+
+const ratedkV = (row: Row) => (typeof row.ratedkV === "number" ? row.ratedkV : Number.NaN);
+
+const minimum: Limit = {
+  own: "cable insulation MΩ",
+  standard: (lineup, row) => cableTypicalMinimum(ratedkV(row), chosenFor(row, lineup)),
+  formula: (ref, { basis }) =>
+    basis === "NETA"
+      ? `IFERROR(${gear("IRMINIMUM", ref("ratedkV"), quoted(basis))},"")`
+      : String(cableTypical.value),
+  floor: () => cableFloor,
+};
+const testVoltage: Limit = {
+  own: "cable test voltage V",
+  standard: (lineup, row) => cableTestVoltage(ratedkV(row), chosenFor(row, lineup)),
+  formula: (ref, { basis }) =>
+    `IFERROR(${gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(basis))},"")`,
+};
 const ownSheath = ownOf("cable sheath MΩ");
 const ownkV = ownOf("cable withstand kV");
 const ownMinutes = ownOf("cable withstand min");
@@ -39,14 +77,53 @@ const waveOf = (row: Row): CableWave | undefined =>
 
 const noWave = refuse("none", `the wave is none of ${CABLE_WAVES.join(", ")}`);
 
-const standardkV = (row: Row, { basis }: Lineup) => {
+/** The tests of a cable by the standards, any of which serves, as far as they decide. */
+const testsOf = (row: Row, lineup: Lineup): Result<readonly CableTest[]> => {
   const wave = waveOf(row);
-  return wave && typeof row.ratedkV === "number" ? cableTest(row.ratedkV, basis, wave) : noWave;
+  if (!wave) return noWave;
+  const u0kV = cableOf(row, lineup)?.u0kV;
+  const found = cableTests({ ratedkV: ratedkV(row), u0kV }, wave, chosenFor(row, lineup));
+  if (!found.ok) return found;
+  const deciding = found.value.map(({ kV }) => decisive(lineup, answer(kV)));
+  return deciding.find(({ ok }) => !ok) ? (deciding[0] as Result<never>) : found;
 };
-const standardMinutes = (row: Row, { basis }: Lineup) => {
-  const wave = waveOf(row);
-  return wave ? cableMinutes(basis, wave) : noWave;
+
+/** Where the voltage or duration of the tests comes from, or why there is none. */
+const testSource = (row: Row, lineup: Lineup, pick: "kV" | "minutes"): string => {
+  const found = testsOf(row, lineup);
+  return found.ok
+    ? found.value.map((test) => sourceText(test[pick].source)).join(" or ")
+    : found.reason;
 };
+
+const testAt = (row: Row, lineup: Lineup, at: 0 | 1): CableTest | undefined => {
+  const found = testsOf(row, lineup);
+  return found.ok ? found.value[at] : undefined;
+};
+
+const TOLERANCE = withstandTolerance(15 * 60).value;
+
+/** Whether a second test that serves as well was the one that was made: its voltage was reached. */
+const isOther = ({ otherkV, applied }: Row): boolean =>
+  typeof otherkV === "number" &&
+  typeof applied === "number" &&
+  applied >= otherkV * (1 - TOLERANCE);
+
+/** The durations are the same for cables of all voltages; the tables know this one. */
+const ANY_KV = 15;
+
+const minutesOf = (wave: CableWave | undefined, lineup: Lineup): number | null => {
+  const found = wave && cableTests({ ratedkV: ANY_KV }, wave, lineup);
+  return found?.ok ? (found.value[0]?.minutes.value ?? null) : null;
+};
+
+/** Durations of the usual tests by wave, min, as a formula. */
+const usualMinutes = (ref: Reference, lineup: Lineup): string =>
+  CABLE_WAVES.reduceRight(
+    (otherwise, wave) =>
+      `IF(${ref("wave")}="${wave}",${minutesOf(wave, lineup) ?? '""'},${otherwise})`,
+    '""',
+  );
 
 const accepted: readonly Comparison[] = [
   insulationAccepted,
@@ -59,7 +136,14 @@ const enough: readonly Comparison[] = [
     limit: "required",
     unit: "kV",
     sense: "least",
-    tolerance: withstandTolerance(15 * 60).value,
+    tolerance: TOLERANCE,
+  },
+  {
+    value: "applied",
+    limit: "required",
+    unit: "kV",
+    sense: "most",
+    tolerance: cableOverstress.value,
   },
   { value: "minutes", limit: "minutesLeast", unit: "min", sense: "least" },
 ];
@@ -116,6 +200,24 @@ const columns: readonly Column[] = [
     value: () => NOT_APPLICABLE,
   },
   {
+    id: "usualkV",
+    header: "Usual kV",
+    role: "given",
+    width: 7,
+    unit: "kV",
+    help: "By the cable's own U0, or its row of the table.",
+    value: (row, lineup) => testAt(row, lineup, 0)?.kV.value ?? null,
+  },
+  {
+    id: "otherkV",
+    header: "Or kV",
+    role: "given",
+    width: 7,
+    unit: "kV",
+    help: "A second test that serves as well, for its own time: AC at U for 5 min instead of U0 for 24 h.",
+    value: (row, lineup) => testAt(row, lineup, 1)?.kV.value ?? null,
+  },
+  {
     id: "required",
     header: "Required kV",
     role: "limit",
@@ -123,9 +225,9 @@ const columns: readonly Column[] = [
     unit: "kV",
     format: "0.0##",
     own: ownkV,
-    formula: (ref, { basis }) =>
-      `IFERROR(${gear("CABLETEST", ref("ratedkV"), quoted(basis), ref("wave"))},"")`,
-    value: (row, lineup) => limitOf(standardkV(row, lineup)),
+    formula: (ref) =>
+      `IF(AND(ISNUMBER(${ref("otherkV")}),ISNUMBER(${ref("applied")}),N(${ref("applied")})>=N(${ref("otherkV")})*${1 - TOLERANCE}),${ref("otherkV")},IF(ISNUMBER(${ref("usualkV")}),${ref("usualkV")},""))`,
+    value: (row) => (isOther(row) ? (row.otherkV ?? null) : (row.usualkV ?? null)),
   },
   {
     id: "minutesLeast",
@@ -134,21 +236,19 @@ const columns: readonly Column[] = [
     width: 9,
     unit: "min",
     own: ownMinutes,
-    formula: (ref, { basis }) =>
-      CABLE_WAVES.reduceRight((otherwise, wave) => {
-        const found = cableMinutes(basis, wave);
-        return found.ok
-          ? `IF(${ref("wave")}="${wave}",${found.value.value},${otherwise})`
-          : otherwise;
-      }, '""'),
-    value: (row, lineup) => limitOf(standardMinutes(row, lineup)),
+    formula: (ref, lineup) =>
+      `IF(AND(ISNUMBER(${ref("otherkV")}),${ref("required")}=${ref("otherkV")}),${afterLaying.ACu.minutes},${usualMinutes(ref, lineup)})`,
+    value: (row, lineup) =>
+      typeof row.otherkV === "number" && row.required === row.otherkV
+        ? afterLaying.ACu.minutes
+        : minutesOf(waveOf(row), lineup),
   },
   sources((row, lineup) => [
     ["minimum", limitSource(minimum, row, lineup)],
     ["test V", limitSource(testVoltage, row, lineup)],
     ["sheath", sourceOf(ownSheath(row, lineup)) || "none given: not judged by it"],
-    ["voltage", sourceOf(ownkV(row, lineup) ?? standardkV(row, lineup))],
-    ["duration", sourceOf(ownMinutes(row, lineup) ?? standardMinutes(row, lineup))],
+    ["voltage", sourceOf(ownkV(row, lineup)) || testSource(row, lineup, "kV")],
+    ["duration", sourceOf(ownMinutes(row, lineup)) || testSource(row, lineup, "minutes")],
   ]),
   {
     id: "applied",

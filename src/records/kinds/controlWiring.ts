@@ -1,9 +1,12 @@
+import { decisive } from "../../lineup/decisive";
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { bounded } from "../../quantities/bounded";
+import { answer, type Result } from "../../quantities/result";
 import { controlMinimum, controlSeconds, controlTestVoltage } from "../../standards/controlWiring";
+import type { Criterion } from "../../standards/criterion";
 import { withstandTolerance } from "../../standards/withstandTolerance";
 import { withstandVoltage } from "../../standards/withstandVoltage";
-import { answered, blank, closing, gear, NOT_OK, OK, quoted, trail } from "../columns/common";
+import { answered, blank, closing, gear, NOT_OK, OK, trail } from "../columns/common";
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
@@ -15,9 +18,22 @@ const ownTestVoltage = ownOf("control wiring test voltage V");
 const ownWithstand = ownOf("control wiring withstand kV");
 const ownSeconds = ownOf("control wiring withstand duration s");
 
-const minimum = ({ ratings }: Lineup) => controlMinimum(ratings.controlV ?? 0);
-const standard = (row: Row, { basis }: Lineup) =>
-  withstandVoltage(Number(row.ratedkV), { basis, place: "site", wave: "AC", part: "control" });
+const standardTestVoltage = (lineup: Lineup) =>
+  controlTestVoltage(lineup, lineup.ratings.controlWireV);
+const standard = (lineup: Lineup) =>
+  decisive(
+    lineup,
+    withstandVoltage(lineup.ratings.voltagekV, {
+      basis: lineup.basis,
+      place: "site",
+      wave: "AC",
+      part: "control",
+    }),
+  );
+const standardSeconds = (lineup: Lineup) => decisive(lineup, answer(controlSeconds[lineup.basis]));
+
+/** A limit that follows from the lineup alone, as a formula. */
+const constant = (found: Result<Criterion>): string => String(limitOf(found) ?? '""');
 
 const NOT_READ = "not read";
 
@@ -63,8 +79,8 @@ const columns: readonly Column[] = [
     width: 9,
     unit: "V",
     own: ownTestVoltage,
-    formula: () => String(controlTestVoltage.value),
-    value: () => controlTestVoltage.value,
+    formula: (_ref, lineup) => constant(standardTestVoltage(lineup)),
+    value: (_row, lineup) => limitOf(standardTestVoltage(lineup)),
   },
   {
     id: "reading",
@@ -103,8 +119,8 @@ const columns: readonly Column[] = [
     unit: "MΩ",
     format: "0.0##",
     own: ownMinimum,
-    formula: (_ref, lineup) => String(minimum(lineup).value),
-    value: (_row, lineup) => minimum(lineup).value,
+    formula: (_ref, lineup) => String(controlMinimum(lineup).value),
+    value: (_row, lineup) => controlMinimum(lineup).value,
   },
   {
     id: "required",
@@ -114,9 +130,8 @@ const columns: readonly Column[] = [
     unit: "kV",
     format: "0.0##",
     own: ownWithstand,
-    formula: (ref, { basis }) =>
-      `IFERROR(${gear("WITHSTAND", ref("ratedkV"), quoted(basis), '"site"', '"AC"', '"control"')},"")`,
-    value: (row, lineup) => limitOf(standard(row, lineup)),
+    formula: (_ref, lineup) => constant(standard(lineup)),
+    value: (_row, lineup) => limitOf(standard(lineup)),
   },
   {
     id: "durationLeast",
@@ -125,14 +140,14 @@ const columns: readonly Column[] = [
     width: 9,
     unit: "s",
     own: ownSeconds,
-    formula: (_ref, { basis }) => String(controlSeconds[basis].value),
-    value: (_row, { basis }) => controlSeconds[basis].value,
+    formula: (_ref, lineup) => constant(standardSeconds(lineup)),
+    value: (_row, lineup) => limitOf(standardSeconds(lineup)),
   },
   sources((row, lineup) => [
-    ["minimum", sourceOf(ownMinimum(row, lineup) ?? minimum(lineup))],
-    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? controlTestVoltage)],
-    ["voltage", sourceOf(ownWithstand(row, lineup) ?? standard(row, lineup))],
-    ["duration", sourceOf(ownSeconds(row, lineup) ?? controlSeconds[lineup.basis])],
+    ["minimum", sourceOf(ownMinimum(row, lineup) ?? controlMinimum(lineup))],
+    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(lineup))],
+    ["voltage", sourceOf(ownWithstand(row, lineup) ?? standard(lineup))],
+    ["duration", sourceOf(ownSeconds(row, lineup) ?? standardSeconds(lineup))],
   ]),
   {
     id: "applied",

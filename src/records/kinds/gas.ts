@@ -1,20 +1,32 @@
 import { type GasReference, gasPressure } from "../../engineering/gasPressure";
+import { decisive } from "../../lineup/decisive";
 import type { Lineup } from "../../lineup/lineup";
-import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
-import { gasContact } from "../../standards/gasContact";
-import { gasFilling } from "../../standards/gasFilling";
+import type { OwnLimit } from "../../lineup/ownCriterion";
+import { type Breaker, breakerOf, deviceName, plateLimit } from "../../lineup/plate";
+import { answer } from "../../quantities/result";
 import { gasLeak } from "../../standards/gasLeak";
+import { gasContacts, gasExcess, gasShortfall } from "../../standards/practice";
+import { tidy } from "../../standards/tidy";
 import { answered, blank, closing, gear, trail } from "../columns/common";
 import { figure } from "../figure";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import {
+  type Column,
+  type Comparison,
+  isBlank,
+  NOT_APPLICABLE,
+  type RecordKind,
+  type Row,
+} from "../kind";
+import { limitOf, ownOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
 
 const NOT_CORRECTED = "not corrected";
 
 type Gas = NonNullable<Breaker["gas"]>;
-const plate = (pick: (gas: Gas) => number) => (row: Row, lineup: Lineup) =>
+const gasOf = (row: Row, lineup: Lineup): Gas | undefined =>
+  breakerOf(lineup, String(row.object))?.gas;
+const plate = (pick: (gas: Gas) => number | undefined) => (row: Row, lineup: Lineup) =>
   plateLimit(lineup, String(row.object), ({ gas }) => gas && pick(gas));
 const filling = plate(({ fillingMPa }) => fillingMPa);
 const alarm = plate(({ alarmMPa }) => alarmMPa);
@@ -22,25 +34,87 @@ const lockout = plate(({ lockoutMPa }) => lockoutMPa);
 
 const isGauge = (row: Row) => String(row.reference ?? "").toLowerCase() !== "absolute";
 
+/** The plate's or monitor's own tolerance, MPa; none where neither is known. */
+const ownTolerance = (row: Row, lineup: Lineup): OwnLimit | undefined => {
+  const { tolerancekPa, monitorClass, monitorSpanMPa } = gasOf(row, lineup) ?? {};
+  const document = breakerOf(lineup, String(row.object))?.document ?? "breaker's data sheet";
+  if (tolerancekPa !== undefined)
+    return { from: "maker", value: tidy(tolerancekPa / KILO), document };
+  return monitorClass !== undefined && monitorSpanMPa !== undefined
+    ? {
+        from: "maker",
+        value: tidy((monitorClass / 100) * monitorSpanMPa),
+        document: `monitor of class ${monitorClass}, ${monitorClass} % of its span of ${monitorSpanMPa} MPa`,
+      }
+    : undefined;
+};
+
+/** kPa to MPa. */
+const KILO = 1000;
+
+/** Standard atmosphere that a gauge pressure stands above, MPa. */
+const ATMOSPHERE = 0.1013;
+
+const TOLERANCES = { shortfall: gasShortfall, excess: gasExcess, contacts: gasContacts } as const;
+
+/**
+ * A limit that lies a tolerance from another: the plate's or monitor's own, else a share of the absolute
+ * pressure. A share of a gauge pressure would be nothing at low-pressure gear.
+ */
+const besideLimit = (
+  id: string,
+  header: string,
+  of: "filling" | "alarm" | "lockout",
+  side: 1 | -1,
+  share: keyof typeof TOLERANCES,
+): Column => {
+  const { value: fraction } = TOLERANCES[share];
+  const sign = side === 1 ? "+" : "-";
+  return {
+    id,
+    header,
+    role: "limit",
+    width: 9,
+    unit: "MPa",
+    format: "0.000",
+    help: "The plate's pressure and the tolerance of gauge, monitor and thermometer.",
+    own: (row, lineup) => {
+      const pressure = plateOf[of](row, lineup);
+      if (pressure === undefined) return undefined;
+      const most = share === "excess" ? gasOf(row, lineup)?.maximumMPa : undefined;
+      if (most !== undefined) return { ...pressure, value: most };
+      const tolerance = share === "excess" ? undefined : ownTolerance(row, lineup);
+      return tolerance && { ...tolerance, value: tidy(pressure.value + side * tolerance.value) };
+    },
+    formula: (ref) =>
+      `IF(ISNUMBER(${ref(of)}),${ref(of)}${sign}${fraction}*(${ref(of)}+IF(${ref("reference")}="absolute",0,${ATMOSPHERE})),${ref(of)}&"")`,
+    value: (row) => {
+      const pressure = row[of];
+      return typeof pressure === "number"
+        ? pressure + side * (fraction * (pressure + (isGauge(row) ? ATMOSPHERE : 0)))
+        : isBlank(pressure)
+          ? null
+          : (pressure ?? null);
+    },
+  };
+};
+
+const plateOf = { filling, alarm, lockout } as const;
+
 /** Worst first, so that a finding names the lowest pressure that is not reached. */
 const accepted: readonly Comparison[] = [
-  { value: "corrected", limit: "lockout", unit: "MPa", sense: "least" },
-  { value: "corrected", limit: "alarm", unit: "MPa", sense: "least" },
-  {
-    value: "corrected",
-    limit: "filling",
-    unit: "MPa",
-    sense: "least",
-    tolerance: gasFilling.value,
-  },
+  { value: "corrected", limit: "lockout", unit: "MPa", sense: "least", excusable: true },
+  { value: "corrected", limit: "alarm", unit: "MPa", sense: "least", excusable: true },
+  { value: "corrected", limit: "fillingLeast", unit: "MPa", sense: "least" },
+  { value: "corrected", limit: "fillingMost", unit: "MPa", sense: "most" },
   ...(["alarm", "lockout"] as const).flatMap((point) =>
-    (["least", "most"] as const).map(
-      (sense): Comparison => ({
+    (["Least", "Most"] as const).map(
+      (side): Comparison => ({
         value: `${point}At`,
-        limit: point,
+        limit: `${point}${side}`,
         unit: "MPa",
-        sense,
-        tolerance: gasContact.value,
+        sense: side === "Least" ? "least" : "most",
+        excusable: true,
       }),
     ),
   ),
@@ -49,7 +123,9 @@ const accepted: readonly Comparison[] = [
 
 const ownLeak = ownOf("SF6 leak rate % a year");
 
-const contactPoint = (id: string, header: string, what: string): Column => ({
+const standardLeak = (lineup: Lineup) => decisive(lineup, answer(gasLeak));
+
+const contactPoint = (id: string, header: string, what: "alarm" | "lockout"): Column => ({
   id,
   header,
   role: "entry",
@@ -58,19 +134,20 @@ const contactPoint = (id: string, header: string, what: string): Column => ({
   format: "0.00#",
   accepts: { type: "number", least: 0, most: 2 },
   need: "condition",
+  unless: what,
   help: `Falling pressure, brought to 20 °C, at which the ${what} contact of the monitor worked; by the maker's test valve or a calibrated rig.`,
 });
 
-const limit = (id: string, header: string, own: NonNullable<Column["own"]>): Column => ({
+const limit = (id: keyof typeof plateOf, header: string): Column => ({
   id,
   header,
   role: "limit",
   width: 9,
   unit: "MPa",
   format: "0.00#",
-  own,
-  help: "At 20 °C, by the plate.",
-  value: (row) => row[id] ?? null,
+  own: plateOf[id],
+  help: "At 20 °C, by the plate; n/a for a sealed compartment that has no such contact.",
+  value: (row, lineup) => (gasOf(row, lineup)?.sealed ? NOT_APPLICABLE : (row[id] ?? null)),
 });
 
 const columns: readonly Column[] = [
@@ -141,9 +218,15 @@ const columns: readonly Column[] = [
         ? `${figure(reading)} MPa ${reference} at ${figure(temperature)} °C${isBlank(pressure) ? "" : ` and ${figure(pressure)} kPa`}, density kept, is ${figure(corrected)} MPa at 20 °C`
         : "",
   },
-  limit("filling", "Filling MPa", filling),
-  limit("alarm", "Alarm MPa", alarm),
-  limit("lockout", "Lockout MPa", lockout),
+  limit("filling", "Filling MPa"),
+  besideLimit("fillingLeast", "At least MPa", "filling", -1, "shortfall"),
+  besideLimit("fillingMost", "At most MPa", "filling", 1, "excess"),
+  limit("alarm", "Alarm MPa"),
+  besideLimit("alarmLeast", "Alarm from MPa", "alarm", -1, "contacts"),
+  besideLimit("alarmMost", "Alarm to MPa", "alarm", 1, "contacts"),
+  limit("lockout", "Lockout MPa"),
+  besideLimit("lockoutLeast", "Lockout from MPa", "lockout", -1, "contacts"),
+  besideLimit("lockoutMost", "Lockout to MPa", "lockout", 1, "contacts"),
   contactPoint("alarmAt", "Alarm came at MPa", "alarm"),
   contactPoint("lockoutAt", "Lockout came at MPa", "lockout"),
   answered("tight", "Leak search", ["No leak found", "Leak found"], {
@@ -166,14 +249,19 @@ const columns: readonly Column[] = [
     width: 9,
     unit: "%",
     own: ownLeak,
-    formula: () => String(gasLeak.value),
-    value: () => gasLeak.value,
+    formula: (_ref, lineup) => String(limitOf(standardLeak(lineup)) ?? '""'),
+    value: (_row, lineup) => limitOf(standardLeak(lineup)),
   },
   sources((row, lineup) => [
-    ["contact points", sourceOf(gasContact)],
-    ["leak rate", sourceOf(ownLeak(row, lineup) ?? gasLeak)],
     ["filling, alarm, lockout", sourceOf(filling(row, lineup)) || TO_TYPE],
-    [`filling less ${gasFilling.value * 100} %`, sourceOf(gasFilling)],
+    ["below filling, contacts", sourceOf(ownTolerance(row, lineup) ?? gasShortfall)],
+    [
+      "above filling",
+      gasOf(row, lineup)?.maximumMPa === undefined
+        ? sourceOf(gasExcess)
+        : sourceOf(filling(row, lineup)),
+    ],
+    ["leak rate", sourceOf(ownLeak(row, lineup) ?? standardLeak(lineup))],
   ]),
   ...trail(),
 ];

@@ -25,8 +25,8 @@ const ownTestVoltage = ownOf("insulation test voltage V");
 const isAsked = (lineup: Lineup, object: string) =>
   [INDEX, RATIO].some((quantity) => ownCriterion(lineup, quantity, object));
 
-const standardTestVoltage = (row: Row, { basis }: Lineup) =>
-  insulationTestVoltage(Number(row.ratedkV), basis);
+const standardTestVoltage = (row: Row, lineup: Lineup) =>
+  insulationTestVoltage(Number(row.ratedkV), lineup);
 
 const accepted: readonly Comparison[] = [
   { value: "polarization", limit: "indexLeast", sense: "least", excusable: true },
@@ -36,7 +36,13 @@ const enough: readonly Comparison[] = [
   { value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" },
 ];
 
-const after = (id: string, time: string, need?: "reading"): Column => ({
+/** A reading after some time; one that only a ratio needs says by `asked` which limit asks for that. */
+const after = (
+  id: string,
+  time: string,
+  need?: "reading" | "condition",
+  asked?: string,
+): Column => ({
   id,
   header: `After ${time} MΩ`,
   role: "entry",
@@ -44,6 +50,7 @@ const after = (id: string, time: string, need?: "reading"): Column => ({
   unit: "MΩ",
   accepts: { type: "reading" },
   ...(need ? { need } : { help: "For the curve; may stay blank." }),
+  ...(asked ? { unless: asked } : {}),
 });
 
 const least = (id: string, header: string, quantity: string): Column => ({
@@ -83,13 +90,13 @@ const columns: readonly Column[] = [
     value: (row, lineup) => limitOf(standardTestVoltage(row, lineup)),
   },
   after("s15", "15 s"),
-  after("s30", "30 s", "reading"),
+  after("s30", "30 s", "condition", "ratioLeast"),
   after("s45", "45 s"),
   after("min1", "1 min", "reading"),
   after("min2", "2 min"),
   after("min3", "3 min"),
   after("min5", "5 min"),
-  after("min10", "10 min", "reading"),
+  after("min10", "10 min", "condition", "indexLeast"),
   {
     id: "temperature",
     header: "Temperature °C",

@@ -23,10 +23,10 @@ const NOT_CORRECTED = "not corrected";
 const ownMinimum = ownOf("insulation minimum MΩ");
 const ownTestVoltage = ownOf("insulation test voltage V");
 
-const standardMinimum = (row: Row, { basis }: Lineup) =>
-  insulationMinimum(Number(row.ratedkV), basis);
-const standardTestVoltage = (row: Row, { basis }: Lineup) =>
-  insulationTestVoltage(Number(row.ratedkV), basis);
+const standardMinimum = (row: Row, lineup: Lineup) =>
+  insulationMinimum(Number(row.ratedkV), lineup);
+const standardTestVoltage = (row: Row, lineup: Lineup) =>
+  insulationTestVoltage(Number(row.ratedkV), lineup);
 
 /**
  * Insulation resistance of the main circuit: busbars of each section between phases and to earth,

@@ -1,0 +1,14 @@
+import type { Criterion } from "./criterion";
+
+/** Test after erection on site, where it is agreed: 80 % of the rated level, each phase for one minute. */
+export const siteShare: Criterion = {
+  value: 0.8,
+  source: {
+    document: "IEC 62271-200",
+    edition: "2021",
+    place: "test after erection on site",
+    certainty: "quoted",
+    by: "two gear makers' manuals (80 % of the rated level, each phase in turn, 60 s)",
+    note: "where agreed; edition from memory",
+  },
+};

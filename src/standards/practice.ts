@@ -1,0 +1,82 @@
+import type { Criterion, Source } from "./criterion";
+import type { Rated, RatedTable } from "./table";
+
+const practice = (place: string, note?: string): Source => ({
+  document: "Common practice",
+  edition: "",
+  place,
+  certainty: "practice",
+  note,
+});
+
+/** DC test voltages up to a rated voltage, kV: 500 V, 1 kV, and 5 kV on medium-voltage circuits. */
+export const testVoltagesByHabit: RatedTable<Rated & { readonly testV: number }, "least"> = {
+  title: "Insulation resistance: test voltage beside IEC",
+  acts: "least",
+  source: practice("DC insulation test beside IEC 62271, one minute"),
+  columns: { testV: "test V DC" },
+  rows: [
+    { ratedkV: 0.5, testV: 500 },
+    { ratedkV: 1, testV: 1000 },
+    { ratedkV: 72.5, testV: 5000 },
+  ],
+};
+
+/** What a new polymer cable shows at least, MΩ, where no standard gives a value: less is looked into. */
+export const cableTypical: Criterion = {
+  value: 1000,
+  source: practice("insulation resistance of a new polymer cable", "gigaohms are usual"),
+};
+
+/** Below this a cable is not fit to be connected, MΩ (a guide specification: 1000 V DC, 1 min, read). */
+export const cableFloor: Criterion = {
+  value: 2,
+  source: {
+    document: "A published guide specification for the site test of cables before connection",
+    edition: "",
+    place: "1000 V DC, 1 min",
+    certainty: "read",
+  },
+};
+
+/** What a secondary winding of an instrument transformer shows at least, MΩ: less is looked into. */
+export const secondaryTypical: Criterion = {
+  value: 10,
+  source: practice("insulation resistance of a secondary winding, disconnected"),
+};
+
+/** The share of its required voltage that a cable test may exceed: above it the cable was overstressed. */
+export const cableOverstress: Criterion = {
+  value: 0.1,
+  source: practice("a cable test above its required voltage"),
+};
+
+/** Below how many K between air and dew point the temperature of the surface has to be recorded. */
+export const nearSaturation: Criterion = {
+  value: 5,
+  source: practice("surfaces in a building are up to 5 K colder than its air"),
+};
+
+/** Least margin of a surface above the dew point for a test to be one on dry insulation, K. */
+export const dryMargin: Criterion = {
+  value: 0.1,
+  source: practice("a surface at or below the dew point is wet"),
+};
+
+/** How far below its filling pressure a compartment may read at 20 °C, as a fraction of the absolute pressure: what gauge, monitor and thermometer are uncertain by. */
+export const gasShortfall: Criterion = {
+  value: 0.02,
+  source: practice("reading below filling pressure, of the absolute pressure"),
+};
+
+/** How far above its filling pressure a compartment may read at 20 °C, as a fraction of the absolute pressure; makers print one to five per cent. */
+export const gasExcess: Criterion = {
+  value: 0.05,
+  source: practice("reading above filling pressure, of the absolute pressure"),
+};
+
+/** How far from the plate's pressures a monitor's contacts may work, as a fraction of the absolute pressure. */
+export const gasContacts: Criterion = {
+  value: 0.02,
+  source: practice("contact points of a density monitor, of the absolute pressure"),
+};
