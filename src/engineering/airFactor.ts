@@ -59,7 +59,7 @@ const RELIABLE = { least: 0.8, most: 1.05 };
  * @returns a pure number, 1 in the standard atmosphere of 20 °C, 101.3 kPa, 11 g/m³; `range` outside
  *   the ranges of `AirTest`, where humidity counts and h/δ lies outside 1 g/m³ to 15 g/m³ (impulse:
  *   20 g/m³), or k1 outside 0.8 to 1.05: the standard vouches for no more (memory)
- * @example airFactor({ temperature: 20, pressure: 90, humidity: 63.5, testkV: 28, gap: 0.05, wave: "AC" }) // 0.889
+ * @example airFactor({ temperature: 20, pressure: 90, humidity: 63.5, testkV: 28, gap: 0.05, wave: "AC" }) // 0.891
  * @example airFactor({ temperature: 20, pressure: 101.3, humidity: 45, testkV: 22.4, gap: 0.12, wave: "AC", rule: "switchgear" }) // 0.961
  */
 export const airFactor = (air: AirTest): Result<number> => {

@@ -33,7 +33,7 @@ export enum AirfactorRule {
  * @param [wave] AC, DC or impulse; AC if left out
  * @param [rule] g, switchgear or parallel; g if left out
  * @returns Factor, a pure number
- * @example =GEAR.AIRFACTOR(20, 90, 63.5, 28, 0.05) // 0.889
+ * @example =GEAR.AIRFACTOR(20, 90, 63.5, 28, 0.05) // 0.891
  * @example =GEAR.AIRFACTOR(20, 101.3, 45, 22.4, 0.12, "AC", "switchgear") // 0.961
  * @refuses =GEAR.AIRFACTOR(20, 90, 101, 28, 0.05)
  * @refuses =GEAR.AIRFACTOR(20, 60, 50, 28, 0.05)

@@ -45,8 +45,7 @@ const ON_THE_SHEATH: Source = {
  * U0 and U of a cable, kV: its own U0 where it is given, else by IEC 60502-2 (U_m or U) or its national
  * designation. A voltage that none of them has gives none: U0 is on the cable's sheath.
  *
- * @example cableVoltages({ ratedkV: 11 }) // { u0: 6.35, u: 11 }
- * @example cableVoltages({ ratedkV: 12 }) // { u0: 6, u: 10 }
+ * A cable of 11 kV has U0 6.35 kV, one of 12 kV has U0 6 kV.
  */
 export const cableVoltages = ({ ratedkV, u0kV }: CableRating): Result<Voltages> => {
   const byMost = rowOf(iec2014.cables, ratedkV);
@@ -82,8 +81,8 @@ export const cableVoltages = ({ ratedkV, u0kV }: CableRating): Result<Voltages> 
  * the cable maker's come first.
  *
  * @returns `none` where the standards give no such test, `range` for a voltage not above 0
- * @example cableTests({ ratedkV: 12 }, "DC", { basis: "IEC" }) // 24 kV, 15 min
- * @example cableTests({ ratedkV: 28 }, "VLF", { basis: "NETA" }) // 36 kV, 30 min
+ * @example cableTests({ ratedkV: 12 }, "DC", { basis: "IEC" }).value[0].kV.value // 24
+ * @example cableTests({ ratedkV: 28 }, "VLF", { basis: "NETA" }).value[0].kV.value // 36
  */
 export const cableTests = (
   rating: CableRating,

@@ -108,6 +108,7 @@ const MAKERS: Readonly<Record<string, readonly [count: number, make: Make]>> = {
       size(5, 200, 1)(next),
       size(0.02, 1, 3)(next),
       words("AC", "DC", "impulse", undefined)(next),
+      words("g", "switchgear", "parallel", undefined)(next),
     ],
   ],
   ALTITUDEFACTOR: [
@@ -127,9 +128,10 @@ const MAKERS: Readonly<Record<string, readonly [count: number, make: Make]>> = {
   CABLETEST: [
     150,
     (next) => [
-      rated(7.2, 12, 17.5, 24, 36, 5, 8, 15, 25, 35)(next),
+      rated(7.2, 12, 17.5, 24, 36, 5, 8, 15, 25, 28, 35, 11, 22, 33)(next),
       BASIS(next),
       words("AC", "DC", "VLF", undefined)(next),
+      words("acceptance", "maintenance", undefined)(next),
     ],
   ],
   COILLIMIT: [
@@ -286,7 +288,26 @@ const MAKERS: Readonly<Record<string, readonly [count: number, make: Make]>> = {
   WITHSTAND: [
     300,
     (next) => [
-      rated(3.6, 7.2, 12, 17.5, 24, 36, 52, 72.5, 0.635, 1.058, 4.76, 8.25, 15, 27, 38)(next),
+      rated(
+        3.6,
+        7.2,
+        12,
+        17.5,
+        24,
+        36,
+        52,
+        72.5,
+        0.635,
+        1.058,
+        4.76,
+        8.25,
+        15,
+        27,
+        38,
+        5,
+        25,
+        35,
+      )(next),
       BASIS(next),
       words("site", "factory", undefined)(next),
       words("AC", "AC", "DC", undefined)(next),

@@ -12,34 +12,6 @@ import { depthOf, range, rowAtLeast, rowOf } from "./publishedSheet";
 export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = {
   ABSORPTION: (first = "", last = "") => when([`${first}>0`, `${last}>0`], `${last}/${first}`),
 
-  AIRFACTOR: (t = "", b = "", rh = "", testkV = "", gap = "", wave = '"AC"') => {
-    const delta = `(${b}/101.3*293/(273+${t}))`;
-    const h = `(6.11*${rh}*EXP(17.6*${t}/(243+${t}))/(0.4615*(273+${t})))`;
-    const x = `(${h}/${delta}-11)`;
-    const k = {
-      '"AC"': `(1+0.012*${x})`,
-      '"DC"': `(1+0.014*${x}-0.00022*${x}^2)`,
-      '"impulse"': `(1+0.01*${x})`,
-    }[wave];
-    const most = wave === '"impulse"' ? 20 : 15;
-    const g = `(1.1*${testkV}${wave === '"AC"' ? "*SQRT(2)" : ""}/(500*${gap}*${delta}*${k}))`;
-    const rising = `(${g}*(${g}-0.2)/0.8)`;
-    const m = `IF(${g}<0.2,0,IF(${g}<1,${rising},1))`;
-    const w = `IF(${g}<0.2,0,IF(${g}<1,${rising},IF(${g}<=1.2,1,IF(${g}<2,(2.2-${g})*(2-${g})/0.8,0))))`;
-    const k1 = `${delta}^${m}`;
-    return when(
-      [
-        ...within(t, -40, 60),
-        ...within(b, 50, 110),
-        `${rh}>0`,
-        `${rh}<=100`,
-        `${testkV}>0`,
-        `${gap}>0`,
-      ],
-      when([...within(`${h}/${delta}`, 1, most), ...within(k1, 0.8, 1.05)], `${k1}*${k}^${w}`),
-    );
-  },
-
   ALTITUDEFACTOR: (metres = "", exponent = "1") =>
     when(
       [...within(metres, -500, 6000), ...within(exponent, 0, 1)],
@@ -57,11 +29,20 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
 
   BURDEN: (va = "", amps = "") => when([`${va}>=0`, `${amps}>0`], `${va}/${amps}^2`),
 
-  CABLETEST: (kV = "", basis = '"IEC"', wave = basis === '"IEC"' ? '"AC"' : '"VLF"') => {
+  CABLETEST: (
+    kV = "",
+    basis = '"IEC"',
+    wave = basis === '"IEC"' ? '"AC"' : '"VLF"',
+    purpose = '"acceptance"',
+  ) => {
     if (basis === '"NETA"')
-      return when([`${wave}="VLF"`, `${kV}>1`, `${kV}<=35`], rowAtLeast(kV, "vlf", 1));
-    const times = `IF(${wave}="AC",1,IF(${wave}="DC",4,NA()))`;
-    return when([`${kV}>1`, `${kV}<=36`], `${times}*${rowAtLeast(kV, "cables", 1)}`);
+      return when(
+        [`${wave}="VLF"`, `${kV}>1`],
+        rowOf(kV, "vlf", purpose === '"maintenance"' ? 2 : 1),
+      );
+    const times = `IF(${wave}="AC",1,IF(${wave}="DC",4,IF(${wave}="VLF",3,NA())))`;
+    const known = `IFERROR(${rowOf(kV, "cables", 1)},${rowOf(kV, "nominal", 1)})`;
+    return when([`${kV}>1`], `${times}*${known}`);
   },
 
   COILLIMIT: (volts = "", does = "", end = "", wave = '"DC"', basis = '"IEC"') => {
@@ -127,13 +108,13 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
   IRFACTOR: (t = "", method = '"solid"', base = "20") => factorTo(t, method, base),
 
   IRMINIMUM: (kV = "", basis = '"IEC"') =>
-    basis === '"NETA"' ? when([`${kV}>0`], rowAtLeast(`MIN(46,${kV})`, "minimum", 2)) : "NA()",
+    basis === '"NETA"' ? when([`${kV}>0`], minimumRow(kV, 2)) : "NA()",
 
   IRTESTVOLTAGE: (kV = "", basis = '"IEC"') =>
     when(
       [`${kV}>0`],
       basis === '"NETA"'
-        ? rowAtLeast(`MIN(46,${kV})`, "minimum", 1)
+        ? minimumRow(kV, 1)
         : `IF(${kV}<=0.5,500,IF(${kV}<=1,1000,IF(${kV}<=72.5,5000,NA())))`,
     ),
 
@@ -220,18 +201,21 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
       return wave === '"AC"'
         ? when([`${kV}>0`], basis === '"IEC"' ? (site ? "1" : "2") : `1.5${site ? "*3/4" : ""}`)
         : "NA()";
-    if (basis === '"IEC"')
-      return wave === '"AC"'
-        ? when(
-            [`${kV}>1`, `${kV}<=72.5`],
-            `${rowAtLeast(kV, "iec", part === '"main"' ? 1 : 2)}${site ? "*0.8" : ""}`,
-          )
-        : "NA()";
+    if (basis === '"IEC"') {
+      const first = rowOf(kV, "iec", part === '"main"' ? 1 : 2);
+      const level = part === '"main"' ? `IFERROR(${first},${rowOf(kV, "seriesII", 1)})` : first;
+      return wave === '"AC"' ? when([`${kV}>0`], `${level}${site ? "*0.8" : ""}`) : "NA()";
+    }
     if (part === '"isolating"') return "NA()";
-    const found = rowAtLeast(kV, site ? "neta" : "factory", wave === '"AC"' ? 1 : 2);
-    return when([`${kV}>${site ? 0 : 1.058}`, `${kV}<=38`, `${found}>0`], found);
+    const meant = `IFERROR(${rowOf(kV, "classes", 1)},${kV})`;
+    const found = rowOf(meant, site ? "neta" : "factory", wave === '"AC"' ? 1 : 2);
+    return when([`${kV}>0`, `${found}>0`], found);
   },
 };
+
+/** A figure of table 100.1: of the nominal voltage that a rated maximum voltage belongs to, else of the next row. */
+const minimumRow = (kV: string, column: number): string =>
+  rowAtLeast(`MIN(46,IFERROR(${rowOf(kV, "maximum", 1)},${kV}))`, "minimum", column);
 
 /** The value where all conditions hold, taken one after the other, else no answer. */
 export const when = (conditions: readonly string[], value: string): string =>

@@ -1,10 +1,10 @@
 import { COILS_ANSI, COILS_IEC } from "../published/breakers";
-import { CABLES, VLF } from "../published/cables";
+import { BY_NOMINAL, CABLES, VLF } from "../published/cables";
 import { CURVES } from "../published/curves";
-import { FACTORS, MINIMUM } from "../published/insulation";
+import { FACTORS, MAXIMUM, MINIMUM } from "../published/insulation";
 import { BOLTS, PROOF } from "../published/joints";
 import { CT, VT } from "../published/transformers";
-import { FACTORY, IEC, NETA } from "../published/withstand";
+import { CLASSES, FACTORY, IEC, NETA, SERIES_II } from "../published/withstand";
 
 type Rows = readonly (readonly (number | string | undefined)[])[];
 
@@ -12,10 +12,14 @@ type Rows = readonly (readonly (number | string | undefined)[])[];
 const BLOCKS: Readonly<Record<string, Rows>> = {
   factors: FACTORS,
   minimum: MINIMUM,
+  maximum: MAXIMUM,
   iec: IEC,
+  seriesII: SERIES_II,
+  classes: CLASSES,
   neta: NETA,
   factory: FACTORY,
   cables: CABLES,
+  nominal: BY_NOMINAL,
   vlf: VLF,
   coilsIec: COILS_IEC,
   coilsAnsi: COILS_ANSI,

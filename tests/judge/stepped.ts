@@ -9,6 +9,61 @@ export type Put = (formula: string) => string;
  * the case's row. `put` lays a step down; the outcome is the last expression.
  */
 export const STEPPED: Readonly<Record<string, (put: Put, ...args: string[]) => string>> = {
+  /** IEC 60060-1 with m and w from g at the corrected voltage, which they correct in turn: repeated until nothing changes. */
+  AIRFACTOR: (put, t = "", b = "", rh = "", testkV = "", gap = "", wave = '"AC"', rule = '"g"') => {
+    const delta = put(`${b}/101.3*293/(273+${t})`);
+    const h = put(`6.11*${rh}*EXP(17.6*${t}/(243+${t}))/(0.4615*(273+${t}))`);
+    const x = `(${h}/${delta}-11)`;
+    const k = put(
+      {
+        '"AC"': `1+0.012*${x}`,
+        '"DC"': `1+0.014*${x}-0.00022*${x}^2`,
+        '"impulse"': `1+0.01*${x}`,
+      }[wave] ?? "NA()",
+    );
+    const most = wave === '"impulse"' ? 20 : 15;
+    const ranges = [
+      ...within(t, -40, 60),
+      ...within(b, 50, 110),
+      `${rh}>0`,
+      `${rh}<=100`,
+      `${testkV}>0`,
+      `${gap}>0`,
+    ];
+    const [m, w] = rule === '"g"' ? byG() : ["1", put(`IF(${h}>11,0,1)`)];
+    const [k1, factor] = [put(`${delta}^${m}`), put(`${delta}^${m}*${k}^${w}`)];
+    if (rule === '"parallel"')
+      return when(ranges, `IF(AND(${factor}>=0.95,${factor}<=1.05),${factor},1)`);
+    return when(
+      [
+        ...ranges,
+        `OR(${w}=0,AND(${h}/${delta}>=1,${h}/${delta}<=${most}))`,
+        ...within(k1, 0.8, 1.05),
+      ],
+      factor,
+    );
+
+    function byG(): [string, string] {
+      const plain = put(
+        `1.1*${testkV}${wave === '"AC"' ? "*SQRT(2)" : ""}/(500*${gap}*${delta}*${k})`,
+      );
+      let factor = "1";
+      let found: [string, string] = ["0", "0"];
+      for (let step = 0; step < 40; step++) {
+        const g = put(`${plain}*${factor}`);
+        const rising = put(`${g}*(${g}-0.2)/0.8`);
+        found = [
+          put(`IF(${g}<0.2,0,IF(${g}<1,${rising},1))`),
+          put(
+            `IF(${g}<0.2,0,IF(${g}<1,${rising},IF(${g}<=1.2,1,IF(${g}<2,(2.2-${g})*(2-${g})/0.8,0))))`,
+          ),
+        ];
+        factor = put(`${delta}^${found[0]}*${k}^${found[1]}`);
+      }
+      return found;
+    }
+  },
+
   /** Newton's steps on the state equation of SF6 (Beattie and Bridgeman), from the ideal gas. */
   GASPRESSURE: (put, p = "", t = "", to = "20", reference = '"gauge"', barometer = "101.3") => {
     const gauge = reference === '"gauge"';
@@ -83,9 +138,27 @@ export const STEPPED: Readonly<Record<string, (put: Put, ...args: string[]) => s
 const pressure = (density: string, kelvin: string) =>
   `(0.000057*${density}*${kelvin}*(1+0.00251*${density}*(1-0.000846*${density}))-${density}^2*0.000075*(1-0.000727*${density}))`;
 
-/** Below the line from the triple point to the critical point, or beyond the latter (memory). */
-const gaseous = (pressure: string, kelvin: string) =>
-  `OR(${kelvin}>318.7,${pressure}<3.755*EXP(6.43*(1-318.7/${kelvin})))`;
+/** Saturation pressure of SF6 by °C, MPa absolute: Guder and Wagner's reference equation, in a published table (read). */
+const SATURATION = [
+  [-40, 0.341],
+  [-30, 0.492],
+  [-25, 0.585],
+  [-20, 0.689],
+  [-10, 0.94],
+  [0, 1.252],
+  [10, 1.634],
+  [20, 2.098],
+] as const;
+
+/** Below 97 % of the saturation pressure, straight lines between the logarithms; below −40 °C the triple point's 0.22 MPa. */
+const gaseous = (pressure: string, kelvin: string) => {
+  const celsius = `(${kelvin}-273.15)`;
+  const between = SATURATION.slice(1).reduceRight((otherwise, [to, high], at) => {
+    const [from, low] = SATURATION[at] ?? [0, 1];
+    return `IF(${celsius}<=${to},EXP(LN(${low})+(LN(${high})-LN(${low}))*(${celsius}-(${from}))/${to - from}),${otherwise})`;
+  }, "1E+99");
+  return `${pressure}<IF(${celsius}>20,1E+99,0.97*IF(${celsius}<-40,0.22,${between}))`;
+};
 
 /** The cells of a reference to one row, such as A2:C2. */
 function cellsOf(row: string): string[] {

@@ -30,6 +30,16 @@ export const FACTORS: readonly (readonly [number, number, number])[] = [
   [105, 359.15, 50.4],
 ];
 
+/** Rated maximum voltages, kV, and the nominal voltage whose row of table 100.1 is theirs (IEEE C37.20.2, memory). */
+export const MAXIMUM: readonly (readonly [number, number])[] = [
+  [4.76, 5],
+  [8.25, 8],
+  [15.5, 15],
+  [25.8, 25],
+  [27, 25],
+  [38, 34.5],
+];
+
 /** ANSI/NETA table 100.1 in MTS-2015, MTS-2019 and ATS-2025 (read): rated kV, test V DC, least MΩ. */
 export const MINIMUM: readonly (readonly [number, number, number])[] = [
   [0.25, 500, 25],

@@ -132,7 +132,7 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     pressure: condition("kPa", 85, 104)(next),
     humidity: condition("%", 20, 80)(next),
     surface: condition("°C", 5, 40)(next),
-    applied: condition("kV", 20, 32)(next),
+    applied: mostly(next, pick(next, [22.4, 27, 28, 37.5, 50]), [15, "27 kV", "> 20 kV", 80]),
     duration: pick<CellValue>(next, [59, 60, 60, 61, "60", "1 min", ...BLANKS]),
     discharge: pick<CellValue>(next, ["No", "No", "No", "no", "Yes", "yes", "none", ...BLANKS]),
   }),

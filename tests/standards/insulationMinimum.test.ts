@@ -18,8 +18,12 @@ const TABLE: [number, number, number][] = [
 
 describe("NETA table 100.1", () => {
   it.each(TABLE)("%d V: %d V DC, %d MΩ", (rated, test, megohm) => {
-    expect(insulationMinimum(rated / 1000, "NETA")).toMatchObject({ value: { value: megohm } });
-    expect(insulationTestVoltage(rated / 1000, "NETA")).toMatchObject({ value: { value: test } });
+    expect(insulationMinimum(rated / 1000, { basis: "NETA" })).toMatchObject({
+      value: { value: megohm },
+    });
+    expect(insulationTestVoltage(rated / 1000, { basis: "NETA" })).toMatchObject({
+      value: { value: test },
+    });
   });
 
   it.each([
@@ -29,11 +33,27 @@ describe("NETA table 100.1", () => {
     [15.1, 10000],
     [72.5, 100000],
   ])("%d kV takes the row that is not below it", (rated, megohm) => {
-    expect(insulationMinimum(rated, "NETA")).toMatchObject({ value: { value: megohm } });
+    expect(insulationMinimum(rated, { basis: "NETA" })).toMatchObject({ value: { value: megohm } });
   });
 
+  // IEEE C37.20.2 names rated maximum and nominal voltages side by side (memory): 27 kV gear is 25 kV nominal.
+  it.each([
+    [4.76, 1500],
+    [8.25, 2500],
+    [15.5, 5000],
+    [27, 10000],
+    [38, 100000],
+  ])(
+    "%d kV, a rated maximum voltage, has the row of its nominal voltage: %d MΩ",
+    (rated, megohm) => {
+      expect(insulationMinimum(rated, { basis: "NETA" })).toMatchObject({
+        value: { value: megohm, source: { note: expect.stringContaining("class") } },
+      });
+    },
+  );
+
   it("names its document, edition and table, and that it was read", () => {
-    expect(insulationMinimum(12, "NETA")).toMatchObject({
+    expect(insulationMinimum(12, { basis: "NETA" })).toMatchObject({
       value: {
         source: {
           document: "ANSI/NETA ATS",
@@ -48,7 +68,7 @@ describe("NETA table 100.1", () => {
 
 describe("IEC", () => {
   it("gives no minimum, and says what to do", () => {
-    const found = insulationMinimum(12, "IEC");
+    const found = insulationMinimum(12, { basis: "IEC" });
     expect(found).toMatchObject({ ok: false, kind: "none" });
     expect(!found.ok && found.reason).toContain("project criterion");
   });
@@ -61,13 +81,13 @@ describe("IEC", () => {
     [12, 5000],
     [36, 5000],
   ])("%d kV is tested with %d V, by practice", (rated, volts) => {
-    expect(insulationTestVoltage(rated, "IEC")).toMatchObject({
+    expect(insulationTestVoltage(rated, { basis: "IEC" })).toMatchObject({
       value: { value: volts, source: { certainty: "practice" } },
     });
   });
 
   it("ends at 72.5 kV", () => {
-    expect(insulationTestVoltage(145, "IEC")).toMatchObject({ ok: false, kind: "none" });
+    expect(insulationTestVoltage(145, { basis: "IEC" })).toMatchObject({ ok: false, kind: "none" });
   });
 });
 
@@ -75,8 +95,8 @@ it.each([0, -12, Number.NaN, Number.POSITIVE_INFINITY])(
   "refuses a rated voltage of %d",
   (rated) => {
     for (const basis of ["IEC", "NETA"] as const) {
-      expect(insulationMinimum(rated, basis).ok).toBe(false);
-      expect(insulationTestVoltage(rated, basis).ok).toBe(false);
+      expect(insulationMinimum(rated, { basis }).ok).toBe(false);
+      expect(insulationTestVoltage(rated, { basis }).ok).toBe(false);
     }
   },
 );

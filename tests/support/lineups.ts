@@ -22,7 +22,12 @@ export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineu
       drawings: [{ number: "INV-1", revision: "A", title: "Invented" }],
     },
     basis: "NETA",
-    ratings: { voltagekV: 12, frequencyHz: 50, busbarA: 2000, controlV: 110 },
+    ratings: {
+      voltagekV: changes.basis === "IEC" ? 12 : 15,
+      frequencyHz: 50,
+      busbarA: 2000,
+      controlV: 110,
+    },
     panels: Array.from({ length: panels }, (_, index) => ({
       designation: `=K${String(index + 1).padStart(4, "0")}`,
       type: "feeder",

@@ -38,12 +38,12 @@ test("circuits by what stands in the panel", () => {
   expect(controlWiring.rows(withCore).map(({ part }) => part)).toContain("Current circuits");
 });
 
-// 1 kV, 1 s (IEC 62271-1, memory); (kV + 1) MΩ and 500 V DC (practice): 110 V asks for 1.11 MΩ.
+// 1 kV, 1 s (IEC 62271-1, memory; verdicts are signed on it); 1 MΩ at 500 V DC (IEC 60364-6, quoted).
 test.each([
   [{}, "Pass"],
   [{ reading: "> 2 GΩ" }, "Pass"],
-  [{ reading: 1.11 }, "Pass"],
-  [{ reading: 1.1 }, "Fail"],
+  [{ reading: 1 }, "Pass"],
+  [{ reading: 0.9 }, "Fail"],
   [{ reading: "> 500 kΩ" }, "Inconclusive"],
   [{ reading: "OL" }, "Inconclusive"],
   [{ testVoltage: 250 }, "Inconclusive"],
@@ -59,11 +59,19 @@ test.each([
   expect(row({ ...GOOD, ...entries })?.result).toBe(verdict);
 });
 
-test("NETA: three quarters of 1.5 kV for a minute (IEEE C37.20.2, memory)", () => {
-  expect(row({ ...GOOD, applied: 1.125, duration: 60 }, neta)).toMatchObject({
+// Three quarters of 1.5 kV for a minute (IEEE C37.20.2, as gear makers print it); 2 MΩ at 1000 V DC on wire rated
+// 600 V, at 500 V DC on wire rated 300 V (NETA, quoted).
+test("NETA", () => {
+  const good = { ...GOOD, applied: 1.125, duration: 60, testVoltage: 1000 };
+  expect(row(good, neta)).toMatchObject({
     required: 1.125,
     durationLeast: 60,
+    minimum: 2,
     result: "Pass",
   });
+  expect(row({ ...good, reading: 1.4 }, neta)?.result).toBe("Fail");
+  expect(row({ ...good, testVoltage: 500 }, neta)?.result).toBe("Inconclusive");
+  const wire300 = { ...neta, ratings: { ...neta.ratings, controlWireV: 300 } };
+  expect(row({ ...good, testVoltage: 500 }, wire300)?.result).toBe("Pass");
   expect(row(GOOD, neta)?.result).toBe("Inconclusive");
 });

@@ -24,7 +24,7 @@ const GOOD: Row = {
   polarity: "As marked",
   winding: 1.21,
   temperature: 20,
-  testVoltage: 500,
+  testVoltage: 1000,
   insulationRead: "> 2 GΩ",
   burden: 5,
 };

@@ -17,7 +17,7 @@ const GOOD: Row = {
   primary: 6350,
   secondary: 63.5,
   polarity: "As marked",
-  testVoltage: 500,
+  testVoltage: 1000,
   insulationRead: 800,
   fuses: "To drawing",
   earth: "One point",

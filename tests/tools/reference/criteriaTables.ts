@@ -2,15 +2,6 @@ import { type BoltSize, bolts, proofStress } from "../../../src/engineering/bolt
 import { type Curve, curves } from "../../../src/engineering/curves";
 import { insulationFactors } from "../../../src/engineering/insulationFactors";
 import { sources } from "../../../src/functions/sources";
-import { cableMinimum, cableTestVoltage } from "../../../src/standards/cableInsulation";
-import { cableMinutes } from "../../../src/standards/cableMinutes";
-import {
-  iecCableSource,
-  iecCables,
-  vlfCableSource,
-  vlfCables,
-} from "../../../src/standards/cableTable";
-import { CABLE_WAVES } from "../../../src/standards/cableTest";
 import {
   ansiCoilSource,
   ansiCoils,
@@ -19,22 +10,10 @@ import {
 } from "../../../src/standards/coilTable";
 import { contactSpread } from "../../../src/standards/contactSpread";
 import { contactTestCurrent } from "../../../src/standards/contactTestCurrent";
-import {
-  controlMinimum,
-  controlSeconds,
-  controlTestVoltage,
-} from "../../../src/standards/controlWiring";
 import { BASES, type Source } from "../../../src/standards/criterion";
 import { dewLimit } from "../../../src/standards/dewLimit";
 import { earthContinuity } from "../../../src/standards/earthContinuity";
-import { gasContact } from "../../../src/standards/gasContact";
-import { gasFilling } from "../../../src/standards/gasFilling";
 import { gasLeak } from "../../../src/standards/gasLeak";
-import { insulationSource, insulationTable } from "../../../src/standards/insulationTable";
-import {
-  testVoltageHabit,
-  testVoltagesByHabit,
-} from "../../../src/standards/insulationTestVoltage";
 import { nearPoint } from "../../../src/standards/nearPoint";
 import { nearRated } from "../../../src/standards/nearRated";
 import { poleSpreadCycles, poleSpreadSource } from "../../../src/standards/poleSpread";
@@ -52,15 +31,8 @@ import {
   vtProtectiveSource,
   vtSource,
 } from "../../../src/standards/transformerClasses";
-import {
-  iecSource,
-  iecWithstand,
-  metalCladFactory,
-  metalCladSite,
-  netaSources,
-} from "../../../src/standards/withstandTables";
-import { withstandTolerance } from "../../../src/standards/withstandTolerance";
-import { controlWithstand, siteSources } from "../../../src/standards/withstandVoltage";
+
+import { declaredStandards, type ListedCriterion, standardsTables } from "./standardsTables";
 
 /** One table of figures: what it is, where it comes from, and its rows. */
 export interface CriteriaTable {
@@ -72,8 +44,29 @@ export interface CriteriaTable {
 
 const NONE = "none given";
 
-/** Every table that the criteria and calculations rest on, in the order of the trade's work. */
-export const criteriaTables = (): CriteriaTable[] => [
+/** Every table that the criteria and calculations rest on: those that the standards' files declare, then the others. */
+export async function criteriaTables(): Promise<CriteriaTable[]> {
+  const { tables } = await declaredStandards();
+  return [...standardsTables(tables), ...otherTables()];
+}
+
+/** Every criterion: those of the standards' files, then those of the other tables, row by row. */
+export async function listedCriteria(): Promise<ListedCriterion[]> {
+  const { criteria } = await declaredStandards();
+  const others = otherTables().flatMap(({ title, sources: [source], columns, rows }) =>
+    source === undefined
+      ? []
+      : rows.map((row) => ({
+          what: title,
+          value: row.map((cell, at) => `${columns[at]} ${cell}`).join(", "),
+          source,
+        })),
+  );
+  return [...criteria, ...others];
+}
+
+/** Tables of the look-ups that have no file of their standard yet, in the order of the trade's work. */
+const otherTables = (): CriteriaTable[] => [
   {
     title: "Insulation resistance: factors to 20 °C",
     sources: sourcesOf("IRFACTOR"),
@@ -85,68 +78,10 @@ export const criteriaTables = (): CriteriaTable[] => [
     ]),
   },
   {
-    title: "Insulation resistance: test voltage and least value, NETA",
-    sources: [insulationSource],
-    columns: ["rated kV, up to", "test V DC", "least MΩ at 20 °C"],
-    rows: insulationTable.map(({ ratedkV, testV, megohm }) => [
-      Number.isFinite(ratedkV) ? ratedkV : "46 and above",
-      testV,
-      megohm,
-    ]),
-  },
-  {
-    title: "Insulation resistance: test voltage beside IEC",
-    sources: [testVoltageHabit],
-    columns: ["rated kV, up to", "test V DC"],
-    rows: testVoltagesByHabit.map(({ ratedkV, testV }) => [ratedkV, testV]),
-  },
-  {
     title: "Surface above the dew point",
     sources: [dewLimit.source],
     columns: ["least margin, K"],
     rows: [[dewLimit.value]],
-  },
-  {
-    title: "Withstand of switchgear, IEC",
-    sources: [iecSource, siteSources.main],
-    columns: ["rated kV", "factory kV", "across the isolating distance, factory kV", "site kV"],
-    rows: iecWithstand.map(({ ratedkV, main, isolating }) => [
-      ratedkV,
-      main,
-      isolating,
-      Number((main * 0.8).toPrecision(12)),
-    ]),
-  },
-  ...(["factory", "site"] as const).map((place) => ({
-    title: `Withstand of metal-clad switchgear, NETA, ${place}`,
-    sources: [netaSources[place]],
-    columns: ["rated kV, up to", "AC kV", "DC kV"],
-    rows: (place === "factory" ? metalCladFactory : metalCladSite).map(
-      ({ ratedkV, AC, DC, certaintyDC }) => [
-        ratedkV,
-        AC,
-        DC === undefined ? NONE : certaintyDC ? `${DC} (${certaintyDC})` : DC,
-      ],
-    ),
-  })),
-  {
-    title: "Withstand of control wiring",
-    sources: BASES.map((basis) => controlWithstand[basis].factory.source),
-    columns: ["basis", "factory kV", "site kV"],
-    rows: BASES.map((basis) => [
-      basis,
-      controlWithstand[basis].factory.value,
-      `${controlWithstand[basis].site.value} (${controlWithstand[basis].site.source.note})`,
-    ]),
-  },
-  {
-    title: "Tolerance of the test voltage",
-    sources: [withstandTolerance(60).source],
-    columns: ["duration s", "fraction"],
-    rows: [
-      ["up to 60", withstandTolerance(60).value],
-      ["longer", withstandTolerance(61).value],
-    ],
   },
   {
     title: "Contact resistance: least test current",
@@ -173,34 +108,10 @@ export const criteriaTables = (): CriteriaTable[] => [
     rows: [[torqueTolerance.value]],
   },
   {
-    title: "Insulation of control wiring",
-    sources: [controlMinimum(0).source, controlTestVoltage.source],
-    columns: ["least MΩ", "least test V DC"],
-    rows: [["rated kV + 1", controlTestVoltage.value]],
-  },
-  {
-    title: "Withstand of control wiring: least duration on site",
-    sources: BASES.map((basis) => controlSeconds[basis].source),
-    columns: ["basis", "s"],
-    rows: BASES.map((basis) => [basis, controlSeconds[basis].value]),
-  },
-  {
     title: "Operating times: control voltage while timing",
     sources: [timingVoltage.source],
     columns: ["± % of rated"],
     rows: [[timingVoltage.value]],
-  },
-  {
-    title: "SF6: reading below the filling pressure that is let pass",
-    sources: [gasFilling.source],
-    columns: ["fraction"],
-    rows: [[gasFilling.value]],
-  },
-  {
-    title: "SF6: contact points of a density monitor, ± of the plate's",
-    sources: [gasContact.source],
-    columns: ["fraction"],
-    rows: [[gasContact.value]],
   },
   {
     title: "SF6: leakage rate of a closed pressure system",
@@ -290,35 +201,6 @@ export const criteriaTables = (): CriteriaTable[] => [
       proofStress[grade].small,
       proofStress[grade].large,
     ]),
-  },
-  {
-    title: "Cables after laying, IEC: AC U0 for 24 h, DC 4 U0 for 15 min",
-    sources: [iecCableSource],
-    columns: ["highest voltage of the system kV, up to", "U0 kV"],
-    rows: iecCables.map(({ ratedkV, u0 }) => [ratedkV, u0]),
-  },
-  {
-    title: "Cables after laying, NETA: very low frequency, acceptance",
-    sources: [vlfCableSource],
-    columns: ["system kV, up to", "kV rms", "note"],
-    rows: vlfCables.map((row) => [row.ratedkV, row.acceptance, "note" in row ? row.note : ""]),
-  },
-  {
-    title: "Cables after laying: least duration",
-    sources: [iecCableSource, vlfCableSource],
-    columns: ["basis", "wave", "min"],
-    rows: BASES.flatMap((basis) =>
-      CABLE_WAVES.flatMap((wave) => {
-        const found = cableMinutes(basis, wave);
-        return found.ok ? [[basis, wave, found.value.value]] : [];
-      }),
-    ),
-  },
-  {
-    title: "Cables before connection: insulation",
-    sources: [cableMinimum.source],
-    columns: ["least MΩ", "least test V DC"],
-    rows: [[cableMinimum.value, cableTestVoltage.value]],
   },
   {
     title: "Current transformers: injection that counts as at rated current",

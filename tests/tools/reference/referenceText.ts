@@ -1,8 +1,9 @@
 import { sources } from "../../../src/functions/sources";
 import { BASES, type Source, sourceText } from "../../../src/standards/criterion";
 import { callFormula } from "./callFormula";
-import { type CriteriaTable, criteriaTables } from "./criteriaTables";
+import { type CriteriaTable, criteriaTables, listedCriteria } from "./criteriaTables";
 import { type Calculation, type Declaration, declarations, type Parameter } from "./declarations";
+import type { ListedCriterion } from "./standardsTables";
 
 const OPENING = `# Worksheet functions and criteria
 
@@ -19,7 +20,8 @@ The functions compute and look up; they never say that equipment is safe to ener
 - \`#VALUE!\`: not the sort of thing asked for. \`#NUM!\`: outside what the calculation holds for. \`#N/A\`: no figure to answer with. Each has a sentence that says what would be right. Below, a calculation's own words for them are \`wrong\`, \`range\` and \`none\`.
 - Functions are pure: the same cells give the same answer, and nothing but the arguments is looked at.
 - Basis: \`IEC\` or \`NETA\`; each figure's edition stands with its table below. The order is maker, project, standard. A maker's or project's own criterion stands on the workbook's sheet Criteria, and as a value in the record's limit with its source beside it. A function sees only its arguments, so \`PROJECT\` as basis gives \`#N/A\` and names that sheet: refer to the cell there.
-- Certainty: _read_ in a published copy or quotation, _memory_ to be confirmed against the standard before anyone relies on it, _practice_ common practice without a source.
+- Certainty: _read_ in a published copy; _quoted_ in another document, which is named; _signed_ from memory, and engineers of the trade have signed verdicts on it; _memory_ to be confirmed against the standard: in the records such a figure decides nothing until the lineup says who confirmed it; _practice_ common practice without a source.
+- A stress, such as a test voltage, is exact: it is never taken from another row. A least value takes the next higher row, which asks for more.
 `;
 
 /** The reference page: every worksheet function, then every table of criteria. */
@@ -31,7 +33,8 @@ export async function referenceText(): Promise<string> {
     `## Functions\n\n${contents}\n`,
     ...declared.map(functionText),
     "## Tables of criteria\n",
-    ...criteriaTables().map(tableText),
+    ...(await criteriaTables()).map(tableText),
+    criteriaText(await listedCriteria()),
   ].join("\n")}`;
 }
 
@@ -96,11 +99,11 @@ const tableText = ({ title, sources, columns, rows }: CriteriaTable): string =>
     "",
     table(
       ["document", "edition", "place", "certainty"],
-      sources.map(({ document, edition, place = "", certainty, note }) => [
+      sources.map(({ document, edition, place = "", certainty, by, note }) => [
         document,
         edition || "none",
         place,
-        note ? `${certainty}; ${note}` : certainty,
+        [by ? `${certainty}: ${by}` : certainty, note].filter(Boolean).join("; "),
       ]),
     ),
     "",
@@ -110,6 +113,34 @@ const tableText = ({ title, sources, columns, rows }: CriteriaTable): string =>
     ),
     "",
   ].join("\n");
+
+/** Every criterion in one list, and how many there are of each certainty. */
+function criteriaText(criteria: readonly ListedCriterion[]): string {
+  const counts = new Map<string, number>();
+  for (const { source } of criteria)
+    counts.set(source.certainty, (counts.get(source.certainty) ?? 0) + 1);
+  return [
+    "## Every criterion",
+    "",
+    table(
+      ["certainty", "criteria"],
+      [...[...counts].sort(), ["all", criteria.length] as const].map((row) => row.map(String)),
+    ),
+    "",
+    table(
+      ["criterion", "value", "standard", "edition", "place", "certainty"],
+      criteria.map(({ what, value, source }) => [
+        what,
+        value,
+        source.document,
+        source.edition || "none",
+        source.place ?? "",
+        [source.certainty, source.by].filter(Boolean).join(": "),
+      ]),
+    ),
+    "",
+  ].join("\n");
+}
 
 /** A table with its columns padded, as the project's formatter writes it. */
 function table(columns: readonly string[], rows: readonly (readonly string[])[]): string {
