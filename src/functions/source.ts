@@ -18,7 +18,7 @@ export enum SourceBasis {
  * @param name Name of a function of this add-in, such as "IRMINIMUM"
  * @param [basis] IEC or NETA; both if left out
  * @returns Text
- * @example =GEAR.SOURCE("IRMINIMUM", "NETA") // "NETA: ANSI/NETA ATS-2025, table 100.1 (read; the same in MTS-2019)"
+ * @example =GEAR.SOURCE("IRMINIMUM", "NETA") // "NETA: ANSI/NETA ATS-2025, table 100.1 (read: a published copy)"
  * @refuses =GEAR.SOURCE("RATIO")
  */
 export function source(name: unknown[][], basis?: SourceBasis): unknown[][] {

@@ -192,7 +192,8 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
   GearGas: (_row, next) => ({
     reading: pick<CellValue>(next, [
       ...many(() => shown(between(next, 0.42, 0.65), 3)),
-      ...many(() => shown(between(next, 0.56, 0.65), 3)),
+      ...many(() => shown(between(next, 0.545, 0.57), 3)),
+      ...many(() => shown(between(next, 0.545, 0.57), 3)),
       "5.6 bar",
       "0.56",
       "> 0.5 MPa",
@@ -205,7 +206,7 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     alarmAt: mostly(next, 0.505, [0.48, "0.5", "5 bar"]),
     lockoutAt: mostly(next, 0.475, [0.5, "0.48"]),
     tight: mostly(next, "No leak found", ["no leak found", "Leak found", "?"]),
-    leak: pick<CellValue>(next, [0.2, 0.5, 0.6, "0.2", "0.2 %", ...BLANKS]),
+    leak: pick<CellValue>(next, [0.2, 0.6, "0.2", "0.2 %", ...many(() => null), ...BLANKS]),
   }),
   GearEarthing: (_row, next) => ({
     testCurrent: pick<CellValue>(next, [30, 30, 30, 100, 10, "30", "30 A", 0, -30, ...BLANKS]),
