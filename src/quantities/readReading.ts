@@ -41,6 +41,16 @@ export const readReading = (text: string, { unit, decimal }: ReadingOptions): Re
   const number = parts && readNumber(parts.number, parts.exponent !== "");
   if (!parts || !number || (parts.over && (parts.number === "" || parts.bound === "<")))
     return refuse("wrong", `${quoted(text)} ${whyNot(parts, unit)}`);
+  return inUnit(text, parts, number, { unit, decimal });
+};
+
+/** The reading that a sign, number, exponent and unit come to. */
+const inUnit = (
+  text: string,
+  parts: NonNullable<ReturnType<typeof splitReading>>,
+  number: NumberText,
+  { unit, decimal }: ReadingOptions,
+): Result<Reading> => {
   const plain = byDecimalMark(text, number, decimal);
   if (!plain.ok) return plain;
   const written = parts.unit === "" ? answer(unit) : readUnit(parts.unit, unit);

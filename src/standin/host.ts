@@ -73,6 +73,16 @@ const refused = (ErrorCode: string, ErrorMessage: string) => ({
   told: { ErrorCode, ErrorMessage, Headers: {}, Body: null },
 });
 
+/** An answer as it reaches the client, or refused where it is too large. */
+const sent = (answer: Answer) => {
+  const text = JSON.stringify(answer);
+  const down = bytes(text);
+  if (down > MAX_BYTES)
+    return refused("ResponsePayloadSizeLimitExceeded", `the answer has ${down} bytes`);
+  const Body = JSON.parse(text) as Answer;
+  return { down, told: { ErrorCode: "", ErrorMessage: "", Headers: {}, Body } };
+};
+
 /**
  * @param calculate works out the formulas after a batch that changed cells
  */
@@ -147,12 +157,7 @@ export function standIn(book: Book, calculate: (book: Book) => void = () => {}):
       book.dirty = false;
     }
     if (fault?.when === "after") return refused(error.code, error.message);
-    const text = JSON.stringify(answer);
-    const down = bytes(text);
-    if (down > MAX_BYTES)
-      return refused("ResponsePayloadSizeLimitExceeded", `the answer has ${down} bytes`);
-    const Body = JSON.parse(text) as Answer;
-    return { down, told: { ErrorCode: "", ErrorMessage: "", Headers: {}, Body } };
+    return sent(answer);
   };
 
   return host;

@@ -33,11 +33,17 @@ export function storedFormulas({ cells }: Sheet): StoredFormulas {
     if (formula === "") continue;
     if (formulaType === "shared" && index !== undefined)
       shared.set(index, { formula, row, column });
-    const area = formulaType === "array" && formulaRef ? readArea(formulaRef) : undefined;
-    if (area && cellCount(area) > 1) arrays.push({ ...area, formula });
+    const area = formulaType === "array" ? filledArea(formulaRef) : undefined;
+    if (area) arrays.push({ ...area, formula });
   }
   return { written: gridOf(written, (formula) => formula ?? null), shared, arrays };
 }
+
+/** The cells that an array formula fills, where they are several. */
+const filledArea = (reference: string | undefined): Area | undefined => {
+  const area = reference ? readArea(reference) : undefined;
+  return area && cellCount(area) > 1 ? area : undefined;
+};
 
 /**
  * The formula of each cell of a sheet as if it were written out there. A file writes a formula that is

@@ -11,6 +11,30 @@ import { Choice } from "../Choice";
 import { Entry } from "../Entry";
 import { ColumnChoices } from "./ColumnChoices";
 
+/** What was found by inspection, and how many lines hold no readings. */
+function FoundList({
+  evidence,
+  skipped,
+}: {
+  evidence: readonly (Evidence<unknown> | undefined)[];
+  skipped: number;
+}): ReactElement {
+  const text = useText().readings;
+  const lines = evidence.flatMap((found) =>
+    found ? [text.found(found.evidence, found.confidence)] : [],
+  );
+  if (skipped > 0) lines.push(text.skipped(skipped));
+  return (
+    <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 0.5 }}>
+      {lines.map((line) => (
+        <li key={line}>
+          <Typography variant="body2">{line}</Typography>
+        </li>
+      ))}
+    </Box>
+  );
+}
+
 /** What was found by inspection, each with its evidence, to be put right where it is not. */
 export function Corrections({
   table,
@@ -52,23 +76,7 @@ export function Corrections({
     <Stack spacing={1} sx={{ my: 1 }}>
       <Box component="details" open={open}>
         <summary>{text.asRead}</summary>
-        <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 0.5 }}>
-          {evidence.map(
-            (one) =>
-              one && (
-                <li key={one.evidence}>
-                  <Typography variant="body2">
-                    {text.found(one.evidence, one.confidence)}
-                  </Typography>
-                </li>
-              ),
-          )}
-          {inspection.skippedCount > 0 && (
-            <li>
-              <Typography variant="body2">{text.skipped(inspection.skippedCount)}</Typography>
-            </li>
-          )}
-        </Box>
+        <FoundList evidence={evidence} skipped={inspection.skippedCount} />
         <Stack spacing={1}>
           <Choice
             label={text.encoding}
