@@ -1,4 +1,5 @@
-import { type GuessedMap, guessMaps, titlesOn } from "../intake/ownLayout/guessMaps";
+import type { GuessedMap } from "../intake/ownLayout/guessedMap";
+import { guessMaps, titlesOn } from "../intake/ownLayout/guessMaps";
 import { mappable, mappedTo } from "../intake/words/mappedTo";
 import { titleKey, titleKeys } from "../intake/words/titleKeys";
 import type { Messages } from "../messages/messages";

@@ -1,31 +1,21 @@
 import type { Lineup } from "../../lineup/lineup";
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
-import type { LayoutMap } from "../../sheets/layoutMap";
 import { recordTables } from "../../sheets/recordTable";
-import type { SheetSnapshot, Snapshot } from "../../sheets/snapshot";
+import type { SheetCells, SheetSnapshot, Snapshot } from "../../sheets/snapshot";
 import type { ArrivalOptions, Say } from "../place/arrival";
 import { arrivalsByRow } from "../place/arrivals";
 import type { RecordRows } from "../place/recordRows";
 import { agree, type Repeated } from "../place/resolveRepeats";
 import type { TextRow } from "../table/delimited";
-import { asAnswered, type Confidence } from "../table/evidence";
-import type { Guess } from "../table/exportOptions";
+import { asAnswered } from "../table/evidence";
+import type { ExportOptions, Guess } from "../table/exportOptions";
 import type { ExportTable } from "../table/exportTable";
-import type { InspectedBlock } from "../table/inspection";
 import { readRows } from "../table/readRows";
-import { LEFT_OUT } from "../words/mappedTo";
-import { STATED_NAMES, type StatedField, statedField } from "../words/statedColumns";
 import { titleKey, titleKeys } from "../words/titleKeys";
-import { columnBlocks, sheetRows } from "./sheetRows";
-
-/** A map as it is guessed, and how sure that is: nothing is judged by it before somebody has looked. */
-export interface GuessedMap {
-  readonly map: LayoutMap;
-  readonly confidence: Confidence;
-  readonly evidence: string;
-  readonly block: InspectedBlock;
-}
+import { blockGuesses } from "./blockGuesses";
+import { type GuessedMap, guessedMap, lostIn } from "./guessedMap";
+import { columnBlocks, type Region, sheetRows } from "./sheetRows";
 
 /**
  * Guesses for every block with titles, on sheets that have no record table of ours, which records it
@@ -39,13 +29,13 @@ export const guessMaps = (
   say: SayUnread = () => {},
   said: SaidOfMaps = {},
 ): GuessedMap[] => {
-  return foreignSheets(snapshot).flatMap((sheet) =>
+  return sheetsOfOthers(snapshot).flatMap((sheet) =>
     guessOn(sheet, lineup, snapshot.words, say, said),
   );
 };
 
 /** The sheets that have no record table of ours. */
-const foreignSheets = (snapshot: Snapshot): SheetSnapshot[] => {
+const sheetsOfOthers = (snapshot: Snapshot): SheetSnapshot[] => {
   const ours = new Set(recordTables(snapshot).map(({ table }) => table.sheet));
   return snapshot.sheets.filter(({ name }) => !ours.has(name));
 };
@@ -64,112 +54,83 @@ const guessOn = (
   lineup: Lineup,
   words: Snapshot["words"],
   say: SayUnread,
-  { columns, means }: SaidOfMaps,
+  said: SaidOfMaps,
 ): GuessedMap[] => {
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
-  const instruments = new Set(
-    lineup.instruments.flatMap(({ id, serial }) =>
-      [id, serial].map((text) => text.trim().toLowerCase()),
-    ),
+  const instruments = instrumentNames(lineup);
+  return columnBlocks(cells).flatMap((region) =>
+    guessIn({ name, cells, region, tables, instruments, lineup, words, say, said }),
   );
-  return columnBlocks(cells).flatMap((region) => {
-    const readWith = (guess: Guess) =>
-      readRows(() => sheetRows(cells, region), asAnswered("", "the cells of a sheet"), {
+};
+
+/** A part of a sheet whose blocks are guessed at. */
+interface GuessedRegion {
+  readonly name: string;
+  readonly cells: SheetCells;
+  readonly region: Region;
+  readonly tables: readonly RecordRows[];
+  readonly instruments: Guess["instruments"];
+  readonly lineup: Lineup;
+  readonly words: Snapshot["words"];
+  readonly say: SayUnread;
+  readonly said: SaidOfMaps;
+}
+
+const guessIn = (part: GuessedRegion): GuessedMap[] => {
+  const { name, cells, region, tables, instruments, lineup, words, say, said } = part;
+  const { columns, means } = said;
+  const readWith = (guess: Guess) =>
+    readRegion(cells, region, { name, guess, mapping: columns, synonyms: words });
+  const arrivals = (table: ExportTable, sayLine: Say) =>
+    arrivalsByRow(table, tables, { panels: lineup.panels, means }, sayLine);
+  const held = readWith({ instruments, apart: new Set() });
+  if (!held.ok) {
+    const line = lineWith(sheetRows(cells, region), columns);
+    if (line !== undefined)
+      say(
         name,
-        guess,
-        mapping: columns,
-        synonyms: words,
-      });
-    const arrivals = (table: ExportTable, say: Say) =>
-      arrivalsByRow(table, tables, { panels: lineup.panels, means }, say);
-    const held = readWith({ instruments, apart: new Set() });
-    if (!held.ok) {
-      const line = lineWith(sheetRows(cells, region), columns);
-      if (line !== undefined)
-        say(
-          name,
-          line,
-          "has a title that was said to be one, and no other that is recognised; say what the others mean as well.",
-        );
-      return [];
-    }
-    const apart = doubledBlocks(
-      held.value,
-      arrivals(held.value, () => {}),
-    );
-    const read = apart.size === 0 ? held : readWith({ instruments, apart });
-    if (!read.ok) return [];
-    const lost = new Map<number, string>();
-    const found = arrivals(read.value, (line, reason) => {
-      if (!lost.has(line)) lost.set(line, reason);
-    }).flat();
-    const guessed = blockGuesses(read.value, found);
-    const known = new Set(guessed.map(({ block }) => block.titles.value));
-    const heads = [...new Set(read.value.inspection.blocks.map(({ titles }) => titles.value))];
-    heads.forEach((head, at) => {
-      const first = known.has(head) ? undefined : lostIn(lost, head, heads[at + 1]);
-      if (first) say(name, ...first);
-    });
-    return guessed.map(({ kind, block: inspected, lines, last, facts }) => {
-      const block = withStated(inspected, kind);
-      const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
-      const down = block.columns.flatMap(({ title, below }) => (below ? [title] : []));
-      return {
-        block,
-        confidence: share >= 0.9 ? ("likely" as const) : ("open" as const),
-        evidence: `${lines} of ${block.lines} lines find their row of ${kind}${share >= 0.9 ? "" : firstLost(lost, block.titles.value, last && last + 1)}`,
-        map: {
-          sheet: name,
-          kind,
-          titles: block.titles.value,
-          ...(last !== undefined && { last }),
-          left: region.left + 1,
-          right: region.right + 1,
-          titleLines: block.titleLines.value,
-          units: block.units.value,
-          shape: block.shape.value,
-          ...(block.unit && { unit: block.unit }),
-          ...(read.value.decimal.mark && { decimal: read.value.decimal.mark }),
-          ...(read.value.dates && { dateOrder: read.value.dates }),
-          columns: Object.fromEntries([
-            ...block.columns.flatMap(({ title, name, field, says, alike }) =>
-              field.value === undefined || title === ""
-                ? alike === undefined && name === title && !isLeftOut(field)
-                  ? []
-                  : [[name, LEFT_OUT]]
-                : [
-                    [
-                      name,
-                      says
-                        ? `${field.value} of ${[says.position, says.stage].filter(Boolean).join(" ")}`
-                        : field.value,
-                    ],
-                  ],
-            ),
-          ]),
-          ...(down.length > 0 && { down }),
-          facts,
-          ...(means && { means: means as LayoutMap["means"] }),
-        } satisfies LayoutMap,
-      };
-    });
+        line,
+        "has a title that was said to be one, and no other that is recognised; say what the others mean as well.",
+      );
+    return [];
+  }
+  const apart = doubledBlocks(
+    held.value,
+    arrivals(held.value, () => {}),
+  );
+  const read = apart.size === 0 ? held : readWith({ instruments, apart });
+  if (!read.ok) return [];
+  const lost = new Map<number, string>();
+  const found = arrivals(read.value, (line, reason) => {
+    if (!lost.has(line)) lost.set(line, reason);
+  }).flat();
+  const guesses = blockGuesses(read.value, found);
+  const known = new Set(guesses.map(({ block }) => block.titles.value));
+  for (const [line, reason] of unreadHeads(read.value, known, lost)) say(name, line, reason);
+  return guesses.map((guess) => guessedMap(name, region, read.value, guess, lost, means));
+};
+
+/** For each line of titles that no kind is found for, the first line below it and why it finds no row. */
+const unreadHeads = (
+  { inspection }: ExportTable,
+  known: ReadonlySet<number>,
+  lost: ReadonlyMap<number, string>,
+) => {
+  const heads = [...new Set(inspection.blocks.map(({ titles }) => titles.value))];
+  return heads.flatMap((head, index) => {
+    const first = known.has(head) ? undefined : lostIn(lost, head, heads[index + 1]);
+    return first ? [first] : [];
   });
 };
 
-/** The first line of a block that finds no row, and why; the block ends before the next titles. */
-const lostIn = (
-  lost: ReadonlyMap<number, string>,
-  titles: number,
-  next = Number.POSITIVE_INFINITY,
-): [line: number, reason: string] | undefined =>
-  [...lost].find(([line]) => line > titles && line < next);
+const readRegion = (cells: SheetCells, region: Region, options: ExportOptions) =>
+  readRows(() => sheetRows(cells, region), asAnswered("", "the cells of a sheet"), options);
 
-/** The same in a few words. */
-const firstLost = (...where: Parameters<typeof lostIn>): string => {
-  const [line, reason = ""] = lostIn(...where) ?? [];
-  return line === undefined ? "" : `; row ${line}: ${reason.split(/[.;] /, 1)[0]}`;
-};
+const instrumentNames = ({ instruments }: Lineup): ReadonlySet<string> =>
+  new Set(
+    instruments.flatMap(({ id, serial }) => [id, serial].map((text) => text.trim().toLowerCase())),
+  );
 
 /** The first line with one of the titles that were said. */
 const lineWith = (
@@ -190,30 +151,32 @@ export const titlesOn = (
   snapshot: Snapshot,
   columns: Readonly<Record<string, string>>,
 ): string[][] =>
-  foreignSheets(snapshot).flatMap(({ name, cells }) =>
-    !cells
-      ? []
-      : columnBlocks(cells).flatMap((region) => {
-          const read = readRows(
-            () => sheetRows(cells, region),
-            asAnswered("", "the cells of a sheet"),
-            {
-              name,
-              guess: { instruments: new Set(), apart: new Set() },
-              mapping: columns,
-              synonyms: snapshot.words,
-            },
-          );
-          if (read.ok)
-            return read.value.inspection.blocks.map((block) =>
-              block.columns.map(({ title }) => title),
-            );
-          const line = lineWith(sheetRows(cells, region), columns);
-          return [...sheetRows(cells, region)].flatMap((row) =>
-            row.line === line ? [[...row.cells]] : [],
-          );
-        }),
+  sheetsOfOthers(snapshot).flatMap(({ name, cells }) =>
+    cells
+      ? columnBlocks(cells).flatMap((region) =>
+          titlesIn(cells, region, { name, columns, words: snapshot.words }),
+        )
+      : [],
   );
+
+const titlesIn = (
+  cells: SheetCells,
+  region: Region,
+  {
+    name,
+    columns,
+    words,
+  }: { name: string; columns: Readonly<Record<string, string>>; words: Snapshot["words"] },
+): string[][] => {
+  const guess = { instruments: new Set<string>(), apart: new Set<number>() };
+  const read = readRegion(cells, region, { name, guess, mapping: columns, synonyms: words });
+  if (read.ok)
+    return read.value.inspection.blocks.map((block) => block.columns.map(({ title }) => title));
+  const line = lineWith(sheetRows(cells, region), columns);
+  return [...sheetRows(cells, region)].flatMap((row) =>
+    row.line === line ? [[...row.cells]] : [],
+  );
+};
 
 /** The titles' lines of blocks in which names held for the cells below bring two lines to one record that say otherwise. */
 const doubledBlocks = (
@@ -227,78 +190,3 @@ const doubledBlocks = (
     doubled.flatMap((line) => blocks.findLast((block) => block.line < line)?.line ?? []),
   );
 };
-
-/** Whether the user has said that a column is left out. */
-const isLeftOut = ({ value, confidence }: InspectedBlock["columns"][number]["field"]) =>
-  value === undefined && confidence === "certain";
-
-/** The block with the first limit, corrected value, spread and result of a layout's own, by title. */
-const withStated = (block: InspectedBlock, id: string): InspectedBlock => {
-  const { columns } = block;
-  const kind = KINDS.find((one) => one.id === id);
-  const stated = columns.map(({ title, field }) =>
-    kind && title !== "" && field.value === undefined && !isLeftOut(field)
-      ? statedField(kind, title, block.unit)
-      : undefined,
-  );
-  const isSaid = (field: StatedField) => columns.some((column) => column.field.value === field);
-  return {
-    ...block,
-    columns: columns.map((column, at) => {
-      const field = stated[at];
-      return field === undefined || stated.indexOf(field) !== at || isSaid(field)
-        ? column
-        : {
-            ...column,
-            field: {
-              value: field,
-              evidence: `${STATED_NAMES[field]}, by the title; compared, never taken over`,
-              confidence: "likely",
-            },
-          };
-    }),
-  };
-};
-
-interface BlockGuess {
-  readonly kind: string;
-  readonly block: InspectedBlock;
-  readonly lines: number;
-  readonly last: number | undefined;
-  readonly facts: Record<string, string>;
-}
-
-/** For each block the kind that most of its lines belong to. */
-const blockGuesses = (table: ExportTable, found: readonly Repeated<RecordRows>[]): BlockGuess[] =>
-  table.inspection.blocks.flatMap((block, at): BlockGuess[] => {
-    const next = table.inspection.blocks[at + 1];
-    const end = next ? next.titles.value - 1 : Number.POSITIVE_INFINITY;
-    const counts = new Map<string, Set<number>>();
-    for (const { lines, table: of } of found)
-      for (const line of lines)
-        if (line > block.titles.value && line <= end) {
-          const { id } = of.kind;
-          counts.set(id, (counts.get(id) ?? new Set()).add(line));
-        }
-    const [best] = [...counts].sort(([, one], [, other]) => other.size - one.size);
-    return best
-      ? [
-          {
-            kind: best[0],
-            // Headings between lines part a block that has its titles once.
-            block: {
-              ...block,
-              lines: table.inspection.blocks.reduce(
-                (sum, one) => sum + (one.titles.value === block.titles.value ? one.lines : 0),
-                0,
-              ),
-            },
-            lines: best[1].size,
-            last: next && next.titles.value - 1,
-            facts: Object.fromEntries(
-              Object.entries(table.blocks[at]?.header ?? {}).filter(([, value]) => value !== ""),
-            ),
-          },
-        ]
-      : [];
-  });

@@ -1,7 +1,8 @@
+import type { FoundRow } from "./candidates";
 import type { Entry } from "./lineReader";
+import type { Lost } from "./lost";
 import type { Asked } from "./placement";
 import type { RecordRows } from "./recordRows";
-import type { FoundRow, Lost } from "./rowFinder";
 
 /** A line that has found its row, with the cells that it has for it. */
 export interface Arrival<T extends RecordRows> extends FoundRow<T> {

@@ -7,11 +7,12 @@ import { readDate, readTime } from "../words/readDate";
 import type { Arrival, ArrivalOptions, Say } from "./arrival";
 import { cellReader } from "./cellReader";
 import { type Line, lineReader } from "./lineReader";
+import type { Lost } from "./lost";
 import { meaning } from "./meaning";
 import { type Among, placeFinder, tablesAmong } from "./placeFinder";
 import type { RecordRows } from "./recordRows";
 import type { Repeated } from "./resolveRepeats";
-import { type Lost, rowFinder } from "./rowFinder";
+import { rowFinder } from "./rowFinder";
 import { type Gathered, rowGroups } from "./rowGroups";
 
 /**

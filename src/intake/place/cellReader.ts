@@ -21,25 +21,56 @@ interface Taken {
 type SayCell = (reason: string) => void;
 
 /** Makes the reader of a line's cells; it gives undefined for a line whose reading itself cannot be taken. */
-export const cellReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptions) => {
+export const cellReader = (table: ExportTable, options: ArrivalOptions) => {
+  const planOf = planFinder();
+  const readTaken = takenReader(table, options);
+  return (line: Line<unknown>, found: RowOf, say: SayCell): readonly Entry[] | undefined => {
+    const cells: Entry[] = [];
+    let comments: string[] | undefined;
+    for (const taken of planOf(line, found.table)) {
+      const cell = readTaken(taken, line.parts, found);
+      if (!cell.ok) {
+        say(refusalOf(taken, cell.reason));
+        if (taken.column.need === "reading") return undefined;
+        continue;
+      }
+      cells.push(cell.value.entry);
+      if (cell.value.comment) comments = [...(comments ?? []), cell.value.comment];
+    }
+    return comments ? remarked(cells, comments, found.table, say) : cells;
+  };
+};
+
+const refusalOf = ({ column: { need, header } }: Taken, reason: string): string =>
+  need === "reading" ? reason : `${reason} (${header} only; the rest of the line stands)`;
+
+/** Finds which columns of a table lines of a shape fill, once for each. */
+const planFinder = () => {
   const columns = columnFinder();
   const plans = new Map<Line<unknown>["shape"], Map<RecordRows, readonly Taken[]>>();
-  const planOf = ({ shape, parts }: Line<unknown>, of: RecordRows): readonly Taken[] => {
+  let last: { shape: unknown; of: RecordRows; plan: readonly Taken[] } | undefined;
+  return (line: Line<unknown>, of: RecordRows): readonly Taken[] => {
+    const { shape, parts } = line;
+    if (last?.shape === shape && last.of === of) return last.plan;
     const known = plans.get(shape) ?? new Map<RecordRows, readonly Taken[]>();
     plans.set(shape, known);
-    const remembered = known.get(of);
-    if (remembered) return remembered;
     const written = new Map(parts.map((part) => [part.field, part]));
-    const plan = [...byColumn(of, written, columns)].map(
-      ([column, candidates]): Taken => ({
-        column,
-        from: candidates.map(({ field }) => shape.at.get(field) as number),
-      }),
-    );
+    const plan =
+      known.get(of) ??
+      [...byColumn(of, written, columns)].map(
+        ([column, candidates]): Taken => ({
+          column,
+          from: candidates.map(({ field }) => shape.at.get(field) as number),
+        }),
+      );
     known.set(of, plan);
+    last = { shape, of, plan };
     return plan;
   };
-  let last: { shape: unknown; of: RecordRows; plan: readonly Taken[] } | undefined;
+};
+
+/** Makes the reader of one cell for a record from the parts of a line; the same text is read once. */
+const takenReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptions) => {
   const read = (column: Column, candidates: readonly ParsedField[]): Result<ReadCell> => {
     const given = onlyOne(column, candidates, instruments);
     if (!given.ok) return given;
@@ -54,36 +85,13 @@ export const cellReader = (table: ExportTable, { instruments = [], wave }: Arriv
     part.read = read(column, [part]);
     return part.read;
   };
-  const readTaken = ({ column, from }: Taken, parts: readonly ParsedField[], row: RowOf) =>
+  return ({ column, from }: Taken, parts: readonly ParsedField[], row: RowOf) =>
     from.length === 1 && column.unitIn === undefined
       ? readOnce(column, parts[from[0] as number] as ParsedField)
       : read(
           inRowUnit(column, row.table.rows[row.row] ?? {}),
           from.map((part) => parts[part] as ParsedField),
         );
-  return (line: Line<unknown>, found: RowOf, say: SayCell): readonly Entry[] | undefined => {
-    const of = found.table;
-    if (last?.shape !== line.shape || last.of !== of)
-      last = { shape: line.shape, of, plan: planOf(line, of) };
-    const cells: Entry[] = [];
-    let comments: string[] | undefined;
-    for (const taken of last.plan) {
-      const cell = readTaken(taken, line.parts, found);
-      if (cell.ok) {
-        cells.push(cell.value.entry);
-        if (cell.value.comment) comments = [...(comments ?? []), cell.value.comment];
-        continue;
-      }
-      const isReading = taken.column.need === "reading";
-      say(
-        isReading
-          ? cell.reason
-          : `${cell.reason} (${taken.column.header} only; the rest of the line stands)`,
-      );
-      if (isReading) return undefined;
-    }
-    return comments ? remarked(cells, comments, of, say) : cells;
-  };
 };
 
 /** A row of a record table. */

@@ -1,8 +1,9 @@
 import type { ExportBlock } from "../table/exportTable";
 import { partNamed } from "../words/partNamed";
 import type { Line, ParsedField } from "./lineReader";
+import type { Lost } from "./lost";
 import type { RecordRows } from "./recordRows";
-import type { Finding, Lost, rowFinder } from "./rowFinder";
+import type { Finding, rowFinder } from "./rowFinder";
 import { tablesFor } from "./tablesFor";
 
 /** The record tables that lines of a shape and of these quantities can belong to, and what was found there. */

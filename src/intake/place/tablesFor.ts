@@ -8,8 +8,8 @@ import type { ExportBlock } from "../table/exportTable";
 import type { Written } from "../table/writtenFacts";
 import { columnFor } from "../words/columnFor";
 import { kindOfTest } from "../words/kindOfTest";
+import { type Lost, lost } from "./lost";
 import type { RecordRows } from "./recordRows";
-import { type Lost, lost } from "./rowFinder";
 
 /** The record tables that a line can belong to, by the test it names and by what it has read. */
 export const tablesFor = <T extends RecordRows>(

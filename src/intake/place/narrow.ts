@@ -1,0 +1,67 @@
+import { quoted } from "../../quantities/quoted";
+import { type Answer, answer, type Result, refuse } from "../../quantities/result";
+import { plainWords } from "../words/plainWords";
+import type { Candidate } from "./candidates";
+import { type Lost, lost, someNames } from "./lost";
+import type { RecordRows } from "./recordRows";
+
+const NAMES = { position: "combination, phase or pole", stage: "stage" } as const;
+const TITLES = { position: "Combination", stage: "Stage" } as const;
+
+/**
+ * The candidates that agree in one key. Those whose kind knows no stage agree with every stage; a line
+ * that names a position means a row that has one.
+ */
+export const narrow = <T extends RecordRows>(
+  rows: readonly Candidate<T>[],
+  key: "position" | "stage",
+  written: string,
+  read: (text: string) => Result<string>,
+): Answer<readonly Candidate<T>[]> | Lost => {
+  const without = rows.filter((row) => row[key] === "");
+  if (without.length === rows.length && (key === "stage" || written === "")) return answer(rows);
+  const choices = someNames(rows.map((row) => row[key]));
+  const object = rows[0]?.object;
+  if (written === "")
+    return without.length > 0
+      ? answer(without)
+      : refuse("none", `names no ${NAMES[key]}; add a column "${TITLES[key]}" with ${choices}.`);
+  const verbatim =
+    key === "position" ? rows.filter((row) => plainWords(row[key]) === plainWords(written)) : [];
+  if (verbatim.length > 0) return answer(verbatim);
+  const wanted = read(written);
+  if (!wanted.ok)
+    return key === "position"
+      ? lost(
+          key,
+          written,
+          rows.map((row) => row[key]),
+          wanted.reason,
+        )
+      : wanted;
+  const agreeing = agreeingIn(rows, key, wanted.value);
+  return agreeing.length > 0
+    ? answer(agreeing)
+    : lost(
+        key,
+        written,
+        rows.map((row) => row[key]),
+        choices === ""
+          ? `${object} has no row by ${NAMES[key]} for such a reading.`
+          : `Unknown ${NAMES[key]} ${quoted(written)} for ${object}; use one of ${choices}.`,
+      );
+};
+
+/** The candidates whose key is what is wanted. */
+const agreeingIn = <T extends RecordRows>(
+  rows: readonly Candidate<T>[],
+  key: "position" | "stage",
+  wanted: string,
+): readonly Candidate<T>[] => {
+  const exact = rows.filter((row) => row[key] === wanted);
+  if (key === "stage") return [...exact, ...rows.filter((row) => row[key] === "")];
+  // A withstand test puts a phase against earth, so that "L1-E" there is the phase L1.
+  return exact.length > 0
+    ? exact
+    : rows.filter((row) => row.table.kind.id === "withstand" && `${row[key]}-E` === wanted);
+};
