@@ -1,7 +1,6 @@
 import { basename } from "node:path";
 import { openBook } from "../intake/openBook";
 import type { PlacedCell } from "../intake/place/placement";
-import type { Encoding } from "../intake/table/decode";
 import type { Shape } from "../intake/table/exportOptions";
 import { takeBack } from "../intake/takeBack";
 import {
@@ -11,6 +10,7 @@ import {
   takeIn,
   withResults,
 } from "../intake/takeIn";
+import type { Encoding } from "../intake/text/decode";
 import type { Messages } from "../messages/messages";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import type { CellValue } from "../records/kind";

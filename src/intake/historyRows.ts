@@ -1,7 +1,7 @@
 import { keyIds, rowKey } from "../records/kind";
 import type { HistoryRow } from "../sheets/ours/historySheet";
 import type { Kept } from "./place/placement";
-import type { RecordRows } from "./place/recordRows";
+import type { RecordRows } from "./rows/recordRows";
 
 /** How the history names a cell: its sheet, its record and its column. */
 export const historyPlace = (

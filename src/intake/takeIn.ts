@@ -19,11 +19,11 @@ import type { ArrivalOptions } from "./place/arrival";
 import type { PlacedCell, Placement } from "./place/placement";
 import { placeReadings } from "./place/placeReadings";
 import { withSharing } from "./place/sharedCells";
-import { decode, type Encoding } from "./table/decode";
 import { fingerprintOf, withMapping } from "./table/exportMappings";
 import type { ExportOptions } from "./table/exportOptions";
 import type { ExportTable } from "./table/exportTable";
 import { type ReadExport, readRemembered } from "./table/readRemembered";
+import { decode, type Encoding } from "./text/decode";
 import { historyWithout, rememberIntake, withIntake } from "./undo";
 import { joinedWords, type Synonyms } from "./words/synonyms";
 

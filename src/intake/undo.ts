@@ -5,7 +5,7 @@ import type { HistoryRow } from "../sheets/ours/historySheet";
 import type { Remembered } from "../sheets/remembered";
 import { historyPlace } from "./historyRows";
 import type { PlacedCell } from "./place/placement";
-import type { RecordRows } from "./place/recordRows";
+import type { RecordRows } from "./rows/recordRows";
 
 /** A table as far as taking back needs it: its name, and its rows by column id. */
 export interface NamedRows extends RecordRows {

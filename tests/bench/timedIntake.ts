@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { placeReadings } from "../../src/intake/place/placeReadings";
-import { decode } from "../../src/intake/table/decode";
 import { readExport } from "../../src/intake/table/readExport";
+import { decode } from "../../src/intake/text/decode";
 import { contact } from "../../src/records/kinds/contact";
 import { longLineup } from "../support/lineups";
 import { PANELS } from "./csvFile";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { placeReadings } from "../../src/intake/place/placeReadings";
-import { decode } from "../../src/intake/table/decode";
 import { readExport } from "../../src/intake/table/readExport";
+import { decode } from "../../src/intake/text/decode";
 import type { RecordKind } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { planFor } from "../../src/sheets/plan";

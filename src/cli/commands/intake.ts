@@ -1,5 +1,5 @@
 import { Command, Option } from "commander";
-import { ENCODINGS } from "../../intake/table/decode";
+import { ENCODINGS } from "../../intake/text/decode";
 import { DATE_ORDERS } from "../../quantities/dates";
 import { UsageError } from "../files";
 import {

@@ -1,5 +1,5 @@
-import type { RecordRows } from "../place/recordRows";
 import type { Repeated } from "../place/resolveRepeats";
+import type { RecordRows } from "../rows/recordRows";
 import type { ExportTable } from "../table/exportTable";
 import type { InspectedBlock } from "../table/inspection";
 

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../records/kind";
 import type { SheetCells } from "../../sheets/snapshot";
-import type { TextRow } from "../table/delimited";
+import type { TextRow } from "../text/delimited";
 
 /** A part of a sheet, rows and columns from 0, both ends included. */
 export interface Region {

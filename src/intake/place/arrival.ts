@@ -1,8 +1,8 @@
-import type { FoundRow } from "./candidates";
+import type { FoundRow } from "../rows/candidates";
+import type { Lost } from "../rows/lost";
+import type { RecordRows } from "../rows/recordRows";
 import type { Entry } from "./lineReader";
-import type { Lost } from "./lost";
 import type { Asked } from "./placement";
-import type { RecordRows } from "./recordRows";
 
 /** A line that has found its row, with the cells that it has for it. */
 export interface Arrival<T extends RecordRows> extends FoundRow<T> {

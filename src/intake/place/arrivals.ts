@@ -1,18 +1,18 @@
 import { refuse } from "../../quantities/result";
+import { cellReader } from "../cells/cellReader";
+import type { ExportRow } from "../columns/unpivot";
+import type { Lost } from "../rows/lost";
+import { meaning } from "../rows/meaning";
+import { type Among, placeFinder, tablesAmong } from "../rows/placeFinder";
+import type { RecordRows } from "../rows/recordRows";
+import { rowFinder } from "../rows/rowFinder";
 import type { ExportBlock, ExportTable } from "../table/exportTable";
 import { MAX_PLAIN } from "../table/layout";
-import type { ExportRow } from "../table/unpivot";
 import { memoizeText } from "../words/memoizeText";
 import { readDate, readTime } from "../words/readDate";
 import type { Arrival, ArrivalOptions, Say } from "./arrival";
-import { cellReader } from "./cellReader";
 import { type Line, lineReader } from "./lineReader";
-import type { Lost } from "./lost";
-import { meaning } from "./meaning";
-import { type Among, placeFinder, tablesAmong } from "./placeFinder";
-import type { RecordRows } from "./recordRows";
 import type { Repeated } from "./resolveRepeats";
-import { rowFinder } from "./rowFinder";
 import { type Gathered, rowGroups } from "./rowGroups";
 
 /**

@@ -1,8 +1,8 @@
 import { serialDay } from "../../quantities/dates";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
-import { isSameCell } from "./isSameCell";
+import { isSameCell } from "../cells/isSameCell";
+import { hasCell, type RecordRows } from "../rows/recordRows";
 import type { PlacedCell } from "./placement";
-import { hasCell, type RecordRows } from "./recordRows";
 import type { Settled } from "./resolveRepeats";
 
 /** The cells that a line has for its record, with what these hold. */

@@ -1,8 +1,8 @@
 import type { Result } from "../../quantities/result";
 import { splitReading } from "../../quantities/splitReading";
 import type { CellValue, Column } from "../../records/kind";
+import type { ExportRow } from "../columns/unpivot";
 import type { ExportBlock } from "../table/exportTable";
-import type { ExportRow } from "../table/unpivot";
 import { factsOf, type Written } from "../table/writtenFacts";
 import type { Asked } from "./placement";
 

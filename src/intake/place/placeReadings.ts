@@ -1,11 +1,11 @@
 import { isBlank } from "../../records/kind";
+import { hasCell, type RecordRows } from "../rows/recordRows";
 import type { ExportTable } from "../table/exportTable";
 import type { ArrivalOptions, Say } from "./arrival";
 import { arrivalsByRow } from "./arrivals";
 import { cellsOf, isReading, isSame, originCell } from "./lineCells";
 import { noCell, textUnderFormula } from "./placedNotes";
 import type { Conflict, Kept, PlacedCell, Placement, Suggestion, Unplaced } from "./placement";
-import { hasCell, type RecordRows } from "./recordRows";
 import { keptOf, repeats, replacedBy, staleOf } from "./replaced";
 import { resolveRepeats, type Settled } from "./resolveRepeats";
 import { type SharedCells, sharedCells } from "./sharedCells";

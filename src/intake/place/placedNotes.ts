@@ -1,9 +1,9 @@
 import { quoted } from "../../quantities/quoted";
 import { keyIds, rowKey } from "../../records/kind";
 import { a1 } from "../../sheets/address";
+import type { RecordRows } from "../rows/recordRows";
 import { columnOf, isReading, shownIn } from "./lineCells";
 import type { PlacedCell } from "./placement";
-import type { RecordRows } from "./recordRows";
 
 /** Why values of a line are not placed: their table has no cell for them. */
 export const noCell = (cells: readonly PlacedCell<RecordRows>[], isWholeLine: boolean): string => {

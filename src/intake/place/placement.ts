@@ -1,5 +1,5 @@
 import type { CellValue } from "../../records/kind";
-import type { RecordRows } from "./recordRows";
+import type { RecordRows } from "../rows/recordRows";
 
 /** Where a reading comes from: the export and its line, from 1, and when it was taken. */
 export interface Origin {

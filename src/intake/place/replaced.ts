@@ -1,9 +1,9 @@
 import { type CellValue, type Column, isBlank } from "../../records/kind";
+import { isSameCell } from "../cells/isSameCell";
+import type { RecordRows } from "../rows/recordRows";
 import type { Say } from "./arrival";
-import { isSameCell } from "./isSameCell";
 import { isReading, plainName, shownIn } from "./lineCells";
 import type { Kept, PlacedCell } from "./placement";
-import type { RecordRows } from "./recordRows";
 import type { Repeated, Settled } from "./resolveRepeats";
 import { staleCells } from "./staleCells";
 

@@ -1,7 +1,7 @@
 import { keyIds, rowKey } from "../../records/kind";
+import { isSameCell } from "../cells/isSameCell";
+import type { RecordRows } from "../rows/recordRows";
 import type { Arrival, Say } from "./arrival";
-import { isSameCell } from "./isSameCell";
-import type { RecordRows } from "./recordRows";
 
 /** What the lines for one row come to: their cells together, and the lines that gave them. */
 export interface Settled<T extends RecordRows> extends Arrival<T> {

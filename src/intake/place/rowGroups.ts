@@ -1,6 +1,6 @@
 import type { CellValue } from "../../records/kind";
+import type { RecordRows } from "../rows/recordRows";
 import type { Arrival } from "./arrival";
-import type { RecordRows } from "./recordRows";
 import type { Repeated } from "./resolveRepeats";
 
 /** A line, and those that say the same, while they are gathered. */

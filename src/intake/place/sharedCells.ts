@@ -3,7 +3,7 @@ import { quoted } from "../../quantities/quoted";
 import type { CellValue } from "../../records/kind";
 import { a1 } from "../../sheets/address";
 import { sameCell } from "../../sheets/cell";
-import type { RecordRows } from "./recordRows";
+import type { RecordRows } from "../rows/recordRows";
 import type { Settled } from "./resolveRepeats";
 
 /** A value for one cell of a record, by column id. */

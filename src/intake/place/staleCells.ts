@@ -1,5 +1,5 @@
 import { type Column, isBlank } from "../../records/kind";
-import type { RecordRows } from "./recordRows";
+import type { RecordRows } from "../rows/recordRows";
 import { isShared } from "./sharedCells";
 
 /** What a record holds of the test whose reading is replaced, and the new reading does not bring. */

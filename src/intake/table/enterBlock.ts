@@ -1,21 +1,21 @@
 import type { Unit } from "../../quantities/units";
+import { doubled, firstAlike } from "../columns/alikeColumns";
+import { asInstrument } from "../columns/asInstrument";
+import { asPart, asPoles, asStage } from "../columns/columnsByCells";
+import { headingUnit, withHeadingUnit } from "../columns/headingUnit";
+import { namesBelow, namesHeld } from "../columns/namesBelow";
+import { type RowWithUnits, unitsBeside } from "../columns/unitsBeside";
+import { type Unpivoted, unpivot } from "../columns/unpivot";
+import type { TextRow } from "../text/delimited";
+import { wholeRow } from "../text/textCells";
 import { plainWords } from "../words/plainWords";
 import type { ExportColumn } from "../words/titles";
-import { doubled, firstAlike } from "./alikeColumns";
-import { asInstrument } from "./asInstrument";
-import { asPart, asPoles, asStage } from "./columnsByCells";
-import type { TextRow } from "./delimited";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions, Shape } from "./exportOptions";
 import type { ExportBlock } from "./exportTable";
 import type { Block } from "./facts";
 import type { Head, LayoutOptions } from "./head";
-import { headingUnit, withHeadingUnit } from "./headingUnit";
 import { layout, type Part } from "./layout";
-import { namesBelow, namesHeld } from "./namesBelow";
-import { wholeRow } from "./textCells";
-import { type RowWithUnits, unitsBeside } from "./unitsBeside";
-import { type Unpivoted, unpivot } from "./unpivot";
 
 /** A block of a file as it is read: its columns understood, and its wide lines unpivoted. */
 export interface EnteredBlock {

@@ -1,11 +1,11 @@
 import type { DecimalMark } from "../../quantities/readNumber";
+import type { HeadingUnit } from "../columns/headingUnit";
+import type { Decoded } from "../text/decode";
 import { mappedTo } from "../words/mappedTo";
 import type { DateOrder } from "../words/readDate";
 import { type Synonyms, titleWords } from "../words/synonyms";
 import { titleKey } from "../words/titleKeys";
-import type { Decoded } from "./decode";
 import type { LayoutOptions } from "./head";
-import type { HeadingUnit } from "./headingUnit";
 
 /** Whether each line has one reading, or one for each phase. */
 export type Shape = "long" | "wide";

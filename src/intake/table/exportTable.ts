@@ -1,9 +1,9 @@
 import type { DecimalEvidence } from "../../quantities/decimalMark";
+import type { ExportRow } from "../columns/unpivot";
 import type { DateOrder } from "../words/readDate";
 import type { ExportColumn } from "../words/titles";
 import type { Shape } from "./exportOptions";
 import type { Inspection } from "./inspection";
-import type { ExportRow } from "./unpivot";
 
 /** One test of an export: a table with its titles and the facts above it. */
 export interface ExportBlock {

@@ -1,9 +1,9 @@
+import type { TextRow } from "../text/delimited";
+import { countFilled, filledOf, isNumberish } from "../text/textCells";
 import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
-import type { TextRow } from "./delimited";
 import type { Head, LayoutOptions } from "./head";
-import { countFilled, filledOf, isNumberish } from "./textCells";
 
 /** A fact above a table: `Temperature,21.4 °C`, `# Stage: before`, or a remark. */
 export interface Fact {

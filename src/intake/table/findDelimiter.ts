@@ -1,5 +1,5 @@
 import { quoted } from "../../quantities/quoted";
-import { delimited } from "./delimited";
+import { delimited } from "../text/delimited";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions } from "./exportOptions";
 import { firstHead, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./head";

@@ -1,10 +1,10 @@
+import type { TextRow } from "../text/delimited";
+import { countFilled, isNumberish } from "../text/textCells";
 import { plainWords } from "../words/plainWords";
 import { namesPosition } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
 import { type ExportColumn, isUnitRow, type TitleReading, titlesOf } from "../words/titles";
-import type { TextRow } from "./delimited";
-import { countFilled, isNumberish } from "./textCells";
 
 /** The titles of a table: where they stand, and the columns under them. */
 export interface Head {

@@ -1,13 +1,13 @@
 import { quoted } from "../../quantities/quoted";
 import type { DecimalMark } from "../../quantities/readNumber";
 import type { Unit } from "../../quantities/units";
+import type { Decoded } from "../text/decode";
 import { fieldName } from "../words/fieldNames";
 import type { DateOrder } from "../words/readDate";
 import { readTitle } from "../words/readTitle";
 import type { titleWords } from "../words/synonyms";
 import { numbered, titleKey, titleKeys } from "../words/titleKeys";
 import type { ExportColumn } from "../words/titles";
-import type { Decoded } from "./decode";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions, Shape } from "./exportOptions";
 import type { Block } from "./facts";

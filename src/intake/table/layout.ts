@@ -1,5 +1,6 @@
-import { ahead } from "./ahead";
-import type { TextRow } from "./delimited";
+import { ahead } from "../text/ahead";
+import type { TextRow } from "../text/delimited";
+import { countFilled, filledOf, wholeRow } from "../text/textCells";
 import {
   type Block,
   factOf,
@@ -19,7 +20,6 @@ import {
   mayBeTitles,
 } from "./head";
 import { summaryReader } from "./summaries";
-import { countFilled, filledOf, wholeRow } from "./textCells";
 
 /** A line that is no reading, and what it was taken for. */
 export interface Skipped {

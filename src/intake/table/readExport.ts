@@ -1,6 +1,6 @@
 import { quoted } from "../../quantities/quoted";
 import { type Result, refuse } from "../../quantities/result";
-import { delimited } from "./delimited";
+import { delimited } from "../text/delimited";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";
 import { findDelimiter } from "./findDelimiter";

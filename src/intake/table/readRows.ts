@@ -1,10 +1,13 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
+import type { RowWithUnits } from "../columns/unitsBeside";
+import type { ExportRow } from "../columns/unpivot";
+import type { TextRow } from "../text/delimited";
+import { lineIndex } from "../text/lineIndex";
 import { knownTitles } from "../words/fieldNames";
 import { mappable, mappedTo } from "../words/mappedTo";
 import { titleWords } from "../words/synonyms";
 import type { ExportColumn } from "../words/titles";
-import type { TextRow } from "./delimited";
 import { blockReader, type EnteredBlock, wholeLine } from "./enterBlock";
 import type { Evidence } from "./evidence";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
@@ -13,9 +16,6 @@ import { take } from "./findDelimiter";
 import { firstHead, type Head, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./head";
 import { type Inspection, inspected } from "./inspection";
 import { layout, type Skipped } from "./layout";
-import { lineIndex } from "./lineIndex";
-import type { RowWithUnits } from "./unitsBeside";
-import type { ExportRow } from "./unpivot";
 import { type WritingWatch, writingWatch } from "./writingWatch";
 
 const SKIPPED_TOLD = 1000;

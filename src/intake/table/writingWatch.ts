@@ -1,4 +1,5 @@
 import { type DecimalEvidence, decimalWatch } from "../../quantities/decimalMark";
+import type { ExportRow } from "../columns/unpivot";
 import { isMeasured } from "../words/fieldNames";
 import { type DateOrder, dateOrder } from "../words/readDate";
 import { readTitle } from "../words/readTitle";
@@ -7,7 +8,6 @@ import type { ExportColumn } from "../words/titles";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions } from "./exportOptions";
 import type { Fact } from "./facts";
-import type { ExportRow } from "./unpivot";
 
 /** No export names more phases and combinations than this; what is over tells nothing new. */
 const MAX_POSITIONS = 5000;

@@ -1,7 +1,7 @@
 import type { Unit } from "../../quantities/units";
+import type { ExportRow } from "../columns/unpivot";
 import { readTitle } from "../words/readTitle";
 import type { ExportBlock } from "./exportTable";
-import type { ExportRow } from "./unpivot";
 
 /** One text of an export whose field is recognised: a cell of a line, or a fact from the block above the table. */
 export interface Written {

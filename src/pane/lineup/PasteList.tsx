@@ -3,7 +3,7 @@ import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useId, useMemo, useState } from "react";
-import { readPanelList } from "../../intake/table/readPanelList";
+import { readPanelList } from "../../intake/readPanelList";
 import { useText } from "../../report/text";
 
 /** Panels pasted from a list or drawing schedule. */

@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { guessMaps } from "../../../src/intake/ownLayout/guessMaps";
 import { mappedTables } from "../../../src/intake/ownLayout/mappedTables";
 import { placeReadings } from "../../../src/intake/place/placeReadings";
-import { decode } from "../../../src/intake/table/decode";
-import { delimited } from "../../../src/intake/table/delimited";
 import { readExport } from "../../../src/intake/table/readExport";
+import { decode } from "../../../src/intake/text/decode";
+import { delimited } from "../../../src/intake/text/delimited";
 import {
   type CellValue,
   keyIds,

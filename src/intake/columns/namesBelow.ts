@@ -1,7 +1,7 @@
 import { KINDS } from "../../records/kinds";
+import type { TextRow } from "../text/delimited";
 import { columnFor } from "../words/columnFor";
 import type { ExportColumn } from "../words/titles";
-import type { TextRow } from "./delimited";
 
 /** Fields whose name people write once, for the lines below it too. */
 const NAMES: ReadonlySet<string> = new Set([

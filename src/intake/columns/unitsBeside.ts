@@ -2,11 +2,11 @@ import { readUnit } from "../../quantities/readUnit";
 import { splitReading } from "../../quantities/splitReading";
 import { type UnitSize, unitSize } from "../../quantities/units";
 import { KINDS } from "../../records/kinds";
+import { besideNumber } from "../cells/splitComment";
+import type { TextRow } from "../text/delimited";
 import { FIELDS } from "../words/fields";
 import { isStated } from "../words/statedColumns";
 import { bracketless, type ExportColumn } from "../words/titles";
-import type { TextRow } from "./delimited";
-import { besideNumber } from "./splitComment";
 
 /** A line with, by cell, the text of the unit that a column of units has for it. */
 export type RowWithUnits = TextRow & { readonly units?: ReadonlyMap<number, string> };

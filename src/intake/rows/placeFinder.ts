@@ -1,6 +1,6 @@
+import type { Line, ParsedField } from "../place/lineReader";
 import type { ExportBlock } from "../table/exportTable";
 import { partNamed } from "../words/partNamed";
-import type { Line, ParsedField } from "./lineReader";
 import type { Lost } from "./lost";
 import type { RecordRows } from "./recordRows";
 import type { Finding, rowFinder } from "./rowFinder";

@@ -1,15 +1,15 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { Column, RecordKind } from "../../records/kind";
+import type { ArrivalOptions } from "../place/arrival";
+import type { Entry, Line, ParsedField, ReadCell } from "../place/lineReader";
+import type { RecordRows } from "../rows/recordRows";
 import type { ExportTable } from "../table/exportTable";
-import { withoutComment } from "../table/splitComment";
 import { columnFor } from "../words/columnFor";
-import type { ArrivalOptions } from "./arrival";
 import { cellValue } from "./cellValue";
 import { inRowUnit } from "./inRowUnit";
-import type { Entry, Line, ParsedField, ReadCell } from "./lineReader";
 import { byColumn, onlyOne, readCell } from "./readCell";
-import type { RecordRows } from "./recordRows";
+import { withoutComment } from "./splitComment";
 
 /** A column of the records, and which parts of a line give something for it. */
 interface Taken {

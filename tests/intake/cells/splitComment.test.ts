@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { besideNumber } from "../../../src/intake/cells/splitComment";
 import { placeReadings } from "../../../src/intake/place/placeReadings";
 import { readExport } from "../../../src/intake/table/readExport";
-import { besideNumber } from "../../../src/intake/table/splitComment";
 import type { RecordKind } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
 import { sampleLineup } from "../../support/lineups";

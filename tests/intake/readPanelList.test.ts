@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { readPanelList } from "../../../src/intake/table/readPanelList";
+import { readPanelList } from "../../src/intake/readPanelList";
 
 test("a schedule with titles, in any order", () => {
   const { panels, problems } = readPanelList(

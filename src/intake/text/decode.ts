@@ -1,5 +1,5 @@
 import { answer, type Result, refuse } from "../../quantities/result";
-import { asAnswered, type Evidence } from "./evidence";
+import { asAnswered, type Evidence } from "../table/evidence";
 
 export const ENCODINGS = ["utf-8", "utf-16le", "utf-16be", "windows-1252"] as const;
 export type Encoding = (typeof ENCODINGS)[number];

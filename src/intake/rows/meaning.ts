@@ -1,6 +1,6 @@
+import type { ArrivalOptions } from "../place/arrival";
+import type { Asked } from "../place/placement";
 import { plainWords } from "../words/plainWords";
-import type { ArrivalOptions } from "./arrival";
-import type { Asked } from "./placement";
 
 /** What a text means by the user's own word, and a circuit's name by the lineup. */
 export const meaning = ({ means = {}, panels = [] }: ArrivalOptions) => {

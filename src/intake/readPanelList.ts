@@ -1,9 +1,9 @@
 import { parseCsv } from "hucre/csv";
-import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
-import { bare } from "../../lineup/lineup";
-import { quoted } from "../../quantities/quoted";
-import { readReading } from "../../quantities/readReading";
-import { LANGUAGES } from "../words/languages/languages";
+import { BREAKER_MEDIA, PANEL_TYPES } from "../lineup/equipment";
+import { bare } from "../lineup/lineup";
+import { quoted } from "../quantities/quoted";
+import { readReading } from "../quantities/readReading";
+import { LANGUAGES } from "./words/languages/languages";
 
 /** A panel as a list gives it; what the list does not say is left out. */
 export interface ListedPanel {

@@ -1,6 +1,6 @@
+import type { TextRow } from "../text/delimited";
 import { plainWords } from "../words/plainWords";
 import type { ExportColumn } from "../words/titles";
-import type { TextRow } from "./delimited";
 
 /**
  * Columns of which the first whose every text is an Id or serial number of the lineup's instruments is the

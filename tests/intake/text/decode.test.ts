@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { decode } from "../../../src/intake/table/decode";
+import { decode } from "../../../src/intake/text/decode";
 
 const TEXT = "Panel;R (µΩ)\r\n=H01;31,5 Ω\r\n";
 const utf16 = (text: string, little: boolean, mark = "") =>

@@ -1,14 +1,14 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { CellValue, Column } from "../../records/kind";
+import type { ArrivalOptions } from "../place/arrival";
+import type { RecordRows } from "../rows/recordRows";
 import type { ExportTable } from "../table/exportTable";
 import type { Written } from "../table/writtenFacts";
 import type { columnFor } from "../words/columnFor";
 import { lostUnit } from "../words/lostUnit";
 import type { DateOrder } from "../words/readDate";
-import type { ArrivalOptions } from "./arrival";
 import { cellValue } from "./cellValue";
-import type { RecordRows } from "./recordRows";
 
 /** What a line has for each column of the record kind, also those that the table lacks. */
 export const byColumn = (

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { writeCsv } from "hucre/csv";
 import { expect, test } from "vitest";
-import { delimited } from "../../../src/intake/table/delimited";
+import { delimited } from "../../../src/intake/text/delimited";
 
 const rows = (text: string, delimiter = ";") =>
   Array.from(delimited(text, delimiter), ({ line, cells }) => ({ line, cells }));

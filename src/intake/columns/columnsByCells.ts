@@ -1,13 +1,13 @@
 import { readUnit } from "../../quantities/readUnit";
 import { splitReading } from "../../quantities/splitReading";
 import { unitSize } from "../../quantities/units";
+import type { Block } from "../table/facts";
+import type { Head, LayoutOptions } from "../table/head";
+import type { TextRow } from "../text/delimited";
 import { namesPosition } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { titleKey } from "../words/titleKeys";
 import type { ExportColumn } from "../words/titles";
-import type { TextRow } from "./delimited";
-import type { Block } from "./facts";
-import type { Head, LayoutOptions } from "./head";
 import type { HeadingUnit } from "./headingUnit";
 import { unitsBeside } from "./unitsBeside";
 

@@ -1,6 +1,6 @@
 import { type Refusal, refuse } from "../../quantities/result";
+import type { Asked, Suggestion } from "../place/placement";
 import { similar } from "../words/similar";
-import type { Asked, Suggestion } from "./placement";
 
 /** A refusal that may know which names come nearest to one that no row has. */
 export interface Lost extends Refusal {
