@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { compareReports } from "../../src/check/compare";
 import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { EARTH_BAR, longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
 
 const book = () =>
@@ -11,6 +11,7 @@ const book = () =>
       longLineup(3, {
         criteria: [
           { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+          EARTH_BAR,
         ],
       }),
       11,

@@ -14,7 +14,7 @@ import {
   withRows,
 } from "../support/faultBook";
 import { filledPlan, SOUND } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { EARTH_BAR, longLineup } from "../support/lineups";
 
 const TODAY = 46_352;
 const GRANTED = { reason: "Bolt of the new type, INV-77", name: "A. N. Other", date: "2026-11-20" };
@@ -24,6 +24,7 @@ const book = faultBook(
     longLineup(3, {
       criteria: [
         { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+        EARTH_BAR,
       ],
     }),
     11,

@@ -7,7 +7,7 @@ import { recordTables } from "../../src/sheets/recordTable";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
 import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
-import { equipped, longLineup } from "../support/lineups";
+import { EARTH_BAR, equipped, longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
 
 /** The day on which the workbooks here are checked: 24 November 2026. */
@@ -21,6 +21,7 @@ export function soundOf(panels: number, changes: Changes = {}, fill: Fill = {}):
   const lineup = longLineup(panels, {
     criteria: [
       { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+      EARTH_BAR,
     ],
     withstand: { wave: "AC", seconds: 60 },
     ...changes,
@@ -47,6 +48,7 @@ export const soundlyEquipped = (): MemoryBook => {
           ...lineup.criteria,
           { from: "project", quantity: "insulation minimum MΩ", value: 2000, document: "invented" },
           { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+          EARTH_BAR,
         ],
       },
       11,

@@ -305,10 +305,10 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     };
   },
   GearCable: (row, next) => ({
-    testVoltage: pick<CellValue>(next, [500, ...many(() => 1000), "1 kV", null]),
+    testVoltage: pick<CellValue>(next, [500, ...many(() => 5000), "1 kV", null]),
     insulationRead: resistance("MΩ", "GΩ", 1, 60_000)(next),
     sheathRead: resistance("MΩ", "GΩ", 0.5, 400)(next),
-    applied: pick<CellValue>(next, [...many(() => shown(between(next, 4, 30), 1)), "24 kV", null]),
+    applied: mostly(next, pick(next, [6, 10, 24, 21]), [shown(between(next, 4, 30), 1), "24 kV"]),
     minutes: pick<CellValue>(next, [
       ...many(() => (row.wave === "AC" ? 1440 : 30)),
       10,

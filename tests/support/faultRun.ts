@@ -2,7 +2,7 @@ import type { Lineup } from "../../src/lineup/lineup";
 import { type FaultBook, faultBook } from "./faultBook";
 import { FAULTS, type Injected, isFound } from "./faults";
 import { filledPlan, SOUND } from "./fill";
-import { equipped, longLineup } from "./lineups";
+import { EARTH_BAR, equipped, longLineup } from "./lineups";
 import { random } from "./random";
 
 const TODAY = 46_352;
@@ -17,6 +17,7 @@ export function cleanBooks(): FaultBook[] {
     criteria: [
       ...lineup.criteria,
       ...OWN,
+      EARTH_BAR,
       ...(lineup.basis === "IEC"
         ? [
             {

@@ -11,6 +11,14 @@ export function sampleLineup(): Lineup {
   return read.value;
 }
 
+/** A limit of the earth bar: of one section it has no like to be compared with. */
+export const EARTH_BAR: Lineup["criteria"][number] = {
+  from: "project",
+  quantity: "ground bus resistance µΩ",
+  value: 20_000,
+  document: "invented",
+};
+
 /** An invented lineup of so many panels, each with a breaker, on sections of ten. */
 export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineup => ({
   ...lineupSchema.parse({
@@ -53,7 +61,7 @@ export const longLineup = (panels: number, changes: Partial<Lineup> = {}): Lineu
       },
       joints: [
         { name: "Busbar", bolt: "M12", torqueNm: 60, document: "invented" },
-        { name: "Earth bar", bolt: "M10" },
+        { name: "Earth bar", bolt: "M10", torqueNm: 38, document: "invented" },
       ],
     })),
     instruments: [
