@@ -8,7 +8,7 @@ finds("given-differs", [
     row: 0,
     header: "Rated kV",
     weight: "stop",
-    says: /"Rated kV" is 7.2; the lineup gives 12/,
+    says: /"Rated kV" is 7.2; the lineup gives 15/,
   },
   {
     name: "a source rewritten",

@@ -77,13 +77,13 @@ finds("out-of-limits", [
     says: /"Marked" is No; it is to be Yes/,
   },
   {
-    name: "an earthing drop above 3 V at 30 A",
-    spoil: (book) => book.set("GearEarthing", 1, "Drop V", 3.5),
+    name: "an earthed part of more than 0.5 Ω",
+    spoil: (book) => book.set("GearEarthing", 1, "Drop V", 20),
     table: "GearEarthing",
     row: 1,
     header: "R mΩ",
     weight: "stop",
-    says: /"Maximum mΩ" is 100 mΩ/,
+    says: /"Maximum mΩ" is 500 mΩ/,
   },
   {
     name: "a breakdown of control wiring",
