@@ -1,8 +1,8 @@
 import { type CellValue, isBlank } from "../records/kind";
-import { agrees } from "./agrees";
 import type { Report } from "./check";
 import { type JudgedTable, where } from "./context";
 import type { Finding } from "./finding";
+import { isSameResult } from "./isSameResult";
 
 /** A finding that says something else than it did. */
 export interface ChangedFinding {
@@ -89,7 +89,7 @@ function alteredOf(earlier: readonly JudgedTable[], table: JudgedTable): Altered
     const was = rows.get(table.keys[index] ?? "");
     if (!was) return [];
     return entries
-      .filter(({ id }) => id in was && !isBlank(was[id]) && !agrees(was[id], row[id]))
+      .filter(({ id }) => id in was && !isBlank(was[id]) && !isSameResult(was[id], row[id]))
       .map(({ id, header }): AlteredEntry => {
         const { sheet, address } = where(table, index, id);
         return {

@@ -1,8 +1,8 @@
 import type { CellValue, Column, Row } from "../records/kind";
-import { agrees } from "./agrees";
 import { isStored, type JudgedTable, overColumns, type RowRule } from "./context";
 import { isErrorValue } from "./errorValue";
 import type { Finding } from "./finding";
+import { isSameResult } from "./isSameResult";
 
 /** Looks for cells of limits or givens that hold something else than the criterion or the lineup gives. */
 export function differences(
@@ -26,7 +26,7 @@ export function differences(
       if (formula && !isStored(table, row, id)) return undefined;
       const held = stored[id] ?? null;
       const wanted = (value ? judged : planned)[id] ?? null;
-      return agrees(held, wanted) || isErrorValue(held)
+      return isSameResult(held, wanted) || isErrorValue(held)
         ? undefined
         : finding(row, column, held, wanted, judged);
     });

@@ -1,6 +1,6 @@
 import { memoryXml, NAMESPACE, REMEMBERED_NAMESPACE, rememberedXml } from "../memory/memory";
 import { BookError } from "../sheets/bookError";
-import { sameCell } from "../sheets/cell";
+import { isSameStored } from "../sheets/cell";
 import type { Changes } from "../sheets/changes";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { lookSteps } from "./applyLook";
@@ -116,7 +116,7 @@ function refuseWhatChanged({ change, body, first, there }: ReturnType<typeof ask
   const isAsRead = writes.every(
     ({ row, column }) =>
       row >= table.rowCount ||
-      sameCell(asCell(there.values[row - first]?.[column]), table.cell(row, column)),
+      isSameStored(asCell(there.values[row - first]?.[column]), table.cell(row, column)),
   );
   if (body.rowCount !== table.rowCount || !isAsRead)
     throw new BookError(

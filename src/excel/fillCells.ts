@@ -1,7 +1,7 @@
 import type { Filled } from "../intake/place/filled";
 import type { CellValue } from "../records/kind";
 import { BookError } from "../sheets/bookError";
-import { sameCell } from "../sheets/cell";
+import { isSameStored } from "../sheets/cell";
 import type { RecordTable } from "../sheets/recordTable";
 import { asBefore, asCell, asInput } from "./cellValues";
 import { OBJECT_BYTES, packed, sentBytes, type Watched } from "./chunks";
@@ -93,9 +93,9 @@ async function lookedAt(
         const now = asCell(found.target.values[index]?.[0]);
         const list = !sameRow(run, index, found)
           ? heldBack
-          : sameCell(now, cell.value)
+          : isSameStored(now, cell.value)
             ? same
-            : sameCell(now, cell.old)
+            : isSameStored(now, cell.old)
               ? ready
               : heldBack;
         list.push(cell);
@@ -126,7 +126,8 @@ async function writtenTo(
     for (const { run, found } of asked)
       run.cells.forEach((cell, index) => {
         const before = found.target.values[index]?.[0];
-        if (sameRow(run, index, found) && sameCell(asCell(before), cell.old)) written.push(cell);
+        if (sameRow(run, index, found) && isSameStored(asCell(before), cell.old))
+          written.push(cell);
         else {
           heldBack.push(cell);
           back = true;
@@ -175,7 +176,7 @@ function sameRow({ table, row }: Run, index: number, { keys }: Found): boolean {
   const [first] = keySpan(table);
   const known = table.rows[row + index];
   return keyColumns(table).every(({ id, column }) =>
-    sameCell(asCell(keys.values[index]?.[column - first]), known?.[id] ?? null),
+    isSameStored(asCell(keys.values[index]?.[column - first]), known?.[id] ?? null),
   );
 }
 

@@ -1,5 +1,5 @@
 import type { Filled } from "../intake/place/filled";
-import { sameCell } from "../sheets/cell";
+import { isSameStored } from "../sheets/cell";
 import { asBefore, asCell, asInput } from "./cellValues";
 import { OBJECT_BYTES, packed, type Watched } from "./chunks";
 
@@ -40,8 +40,8 @@ export async function fillOwnLayout(
     const ready: Target[] = [];
     for (const { target, range } of looked) {
       const now = asCell(range.values[0]?.[0]);
-      if (sameCell(now, target.wanted)) same.push(target.cell);
-      else if (sameCell(now, target.held)) ready.push(target);
+      if (isSameStored(now, target.wanted)) same.push(target.cell);
+      else if (isSameStored(now, target.held)) ready.push(target);
       else heldBack.push(target.cell);
     }
     const filled = ready.map((target) => {
@@ -53,7 +53,7 @@ export async function fillOwnLayout(
     await context.sync();
     for (const { target, range } of filled) {
       const before = range.values[0]?.[0];
-      if (sameCell(asCell(before), target.held)) written.push(target.cell);
+      if (isSameStored(asCell(before), target.held)) written.push(target.cell);
       else {
         heldBack.push(target.cell);
         cellOf(context, target).formulas = [[asBefore(range.formulas[0]?.[0], before)]];

@@ -1,5 +1,5 @@
 import { keyIds, rowKey } from "../records/kind";
-import { sameCell } from "../sheets/cell";
+import { isSameStored } from "../sheets/cell";
 import type { LastIntake } from "../sheets/lastIntake";
 import type { HistoryRow } from "../sheets/ours/historySheet";
 import type { Remembered } from "../sheets/remembered";
@@ -113,9 +113,9 @@ export const undoIntake = <T extends NamedRows>(
     }
     const now = table.rows[row]?.[cell.column] ?? null;
     const source = { file: last.files[0] ?? "", line: 0 };
-    if (sameCell(now, cell.value))
+    if (isSameStored(now, cell.value))
       cells.push({ table, row, column: cell.column, old: now, value: cell.old, source });
-    else if (!sameCell(now, cell.old)) {
+    else if (!isSameStored(now, cell.old)) {
       const place = historyPlace(table, row, cell.column);
       const why = `, "${place.column}": holds ${JSON.stringify(now)} now, the intake had written ${JSON.stringify(cell.value)}`;
       refuse(cell, place, why);

@@ -8,8 +8,8 @@ export interface CellWrite {
   readonly formula?: string;
 }
 
-/** Blank text and no value are the same cell; numbers agree to the last digits that a file keeps. */
-export const sameCell = (one: CellValue, other: CellValue): boolean =>
+/** Whether two cells are stored alike: blank text and no value are, and numbers to the last digits that a file keeps. */
+export const isSameStored = (one: CellValue, other: CellValue): boolean =>
   isBlank(one) || isBlank(other)
     ? isBlank(one) && isBlank(other)
     : typeof one === "number" && typeof other === "number"

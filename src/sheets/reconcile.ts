@@ -1,7 +1,7 @@
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, type Row, rowKey } from "../records/kind";
 import { KINDS } from "../records/kinds";
-import { type CellWrite, sameCell } from "./cell";
+import { type CellWrite, isSameStored } from "./cell";
 import { cellFormula, tableReference } from "./formula";
 import type { Plan } from "./plan";
 import type { PlannedSheet } from "./plannedSheet";
@@ -150,5 +150,5 @@ function differs(
     formula !== undefined &&
     !isBlank(table.cell(row, column));
   if (typedOver) return false;
-  return stored !== formula || !sameCell(table.cell(row, column), value);
+  return stored !== formula || !isSameStored(table.cell(row, column), value);
 }

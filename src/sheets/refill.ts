@@ -2,7 +2,7 @@ import type { Lineup } from "../lineup/lineup";
 import { evaluate } from "../records/evaluate";
 import type { CellValue, Row } from "../records/kind";
 import type { CellWrite } from "./cell";
-import { sameCell } from "./cell";
+import { isSameStored } from "./cell";
 import type { RecordTable } from "./recordTable";
 
 /** A value for one cell of a record table, by column id. */
@@ -43,7 +43,7 @@ export function refill(table: RecordTable, fills: readonly Fill[], lineup: Lineu
     return judged.flatMap((after, row): CellWrite[] => {
       const formula = table.table.formula(row, at);
       const value = after[id] ?? null;
-      return formula === undefined || sameCell(table.rows[row]?.[id] ?? null, value)
+      return formula === undefined || isSameStored(table.rows[row]?.[id] ?? null, value)
         ? []
         : [{ row, column: at, value, formula }];
     });

@@ -6,7 +6,7 @@ import { takeIn } from "../../src/intake/takeIn";
 import { bringBack, bringIn } from "../../src/pane/readings/bringIn";
 import { type CellValue, isBlank } from "../../src/records/kind";
 import { RECORD_KINDS } from "../../src/records/kinds";
-import { sameCell } from "../../src/sheets/cell";
+import { isSameStored } from "../../src/sheets/cell";
 import { HISTORY_TABLE } from "../../src/sheets/ours/historySheet";
 import type { RecordBook } from "../../src/sheets/recordBook";
 import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
@@ -87,7 +87,7 @@ const expectNothingLost = (start: RecordBook, file: typeof A, now: RecordBook, n
       ([sheet, key, header, value = null]) =>
         sheet === place.sheet && key === place.row && header === place.column && value === old,
     );
-    expect(isKept || sameCell(held ?? null, old), `${name}: ${place.row} ${place.column}`).toBe(
+    expect(isKept || isSameStored(held ?? null, old), `${name}: ${place.row} ${place.column}`).toBe(
       true,
     );
   }

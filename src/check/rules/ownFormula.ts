@@ -1,12 +1,12 @@
 import type { Column } from "../../records/kind";
 import { cellFormula, tableReference } from "../../sheets/formula";
 import type { TableSnapshot } from "../../sheets/snapshot";
-import { agrees } from "../agrees";
 import { type Context, type JudgedTable, type Rule, rowName, shown, where } from "../context";
 import type { Finding } from "../finding";
 import { type Canonical, canonical } from "../formulas/canonical";
 import { additions, difference } from "../formulas/difference";
 import { fromItsRow } from "../formulas/fromItsRow";
+import { isSameResult } from "../isSameResult";
 
 /** Cells of one own formula that are named one by one; of more, the first is named and the others counted. */
 const FEW = 3;
@@ -85,7 +85,7 @@ function ofGroup(
   const isMost = group.length * 2 > rows && rows > 1;
   const named = group.length <= FEW ? group : group.slice(0, 1);
   const differs = group.some(
-    ({ row }) => !agrees(table.rows[row]?.[column.id], table.judged[row]?.[column.id]),
+    ({ row }) => !isSameResult(table.rows[row]?.[column.id], table.judged[row]?.[column.id]),
   );
   const alone =
     isMost || rows === group.length ? "" : " It is unlike its neighbours in the column.";

@@ -1,7 +1,7 @@
 import type { CellValue } from "../../records/kind";
-import { agrees } from "../agrees";
 import { isStored, overColumns, type Rule, rowName, shown, where } from "../context";
 import { isErrorValue } from "../errorValue";
+import { isSameResult } from "../isSameResult";
 
 /** A stored result, or a stored intermediate value, that differs from the one computed from the row's entries. */
 export const resultDisagrees: Rule = {
@@ -20,7 +20,9 @@ export const resultDisagrees: Rule = {
     );
     return (row, stored, judged) =>
       overColumns(computed, ({ id, header }) =>
-        agrees(stored[id], judged[id]) || isErrorValue(stored[id]) || !isStored(table, row, id)
+        isSameResult(stored[id], judged[id]) ||
+        isErrorValue(stored[id]) ||
+        !isStored(table, row, id)
           ? undefined
           : {
               rule: "result-disagrees",

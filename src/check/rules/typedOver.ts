@@ -1,6 +1,6 @@
 import { isBlank } from "../../records/kind";
-import { agrees } from "../agrees";
 import { overColumns, type Rule, rowName, where } from "../context";
+import { isSameResult } from "../isSameResult";
 
 /** A computed cell that somebody typed over with the very value it had: it no longer follows its row. */
 export const typedOver: Rule = {
@@ -20,7 +20,7 @@ export const typedOver: Rule = {
       overColumns(computed, ({ id, header }) =>
         isBlank(stored[id]) ||
         table.table.formula(row, table.at.get(id) ?? 0) !== undefined ||
-        !agrees(stored[id], judged[id])
+        !isSameResult(stored[id], judged[id])
           ? undefined
           : {
               rule: "typed-over",

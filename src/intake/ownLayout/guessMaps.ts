@@ -27,10 +27,10 @@ export const guessMaps = (
   snapshot: Snapshot,
   lineup: Lineup,
   say: SayUnread = () => {},
-  said: SaidOfMaps = {},
+  answers: LayoutAnswers = {},
 ): GuessedMap[] => {
   return sheetsOfOthers(snapshot).flatMap((sheet) =>
-    guessOn(sheet, lineup, snapshot.words, say, said),
+    guessOn(sheet, lineup, snapshot.words, say, answers),
   );
 };
 
@@ -40,8 +40,8 @@ const sheetsOfOthers = (snapshot: Snapshot): SheetSnapshot[] => {
   return snapshot.sheets.filter(({ name }) => !ours.has(name));
 };
 
-/** What is known of blocks before they are guessed at: by title what a column means, by field what a name means. */
-export interface SaidOfMaps {
+/** What the user has answered before blocks are guessed at: by title what a column means, by field what a name means. */
+export interface LayoutAnswers {
   readonly columns?: Readonly<Record<string, string>>;
   readonly means?: ArrivalOptions["means"];
 }
@@ -54,13 +54,13 @@ const guessOn = (
   lineup: Lineup,
   words: Snapshot["words"],
   say: SayUnread,
-  said: SaidOfMaps,
+  answers: LayoutAnswers,
 ): GuessedMap[] => {
   if (!cells) return [];
   const tables = KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
   const instruments = instrumentNames(lineup);
   return columnBlocks(cells).flatMap((region) =>
-    guessIn({ name, cells, region, tables, instruments, lineup, words, say, said }),
+    guessIn({ name, cells, region, tables, instruments, lineup, words, say, answers }),
   );
 };
 
@@ -74,12 +74,12 @@ interface GuessedRegion {
   readonly lineup: Lineup;
   readonly words: Snapshot["words"];
   readonly say: SayUnread;
-  readonly said: SaidOfMaps;
+  readonly answers: LayoutAnswers;
 }
 
 const guessIn = (part: GuessedRegion): GuessedMap[] => {
-  const { name, cells, region, tables, instruments, lineup, words, say, said } = part;
-  const { columns, means } = said;
+  const { name, cells, region, tables, instruments, lineup, words, say, answers } = part;
+  const { columns, means } = answers;
   const readWith = (guess: Guess) =>
     readRegion(cells, region, { name, guess, mapping: columns, synonyms: words });
   const arrivals = (table: ExportTable, sayLine: Say) =>
@@ -91,7 +91,7 @@ const guessIn = (part: GuessedRegion): GuessedMap[] => {
       say(
         name,
         line,
-        "has a title that was said to be one, and no other that is recognised; say what the others mean as well.",
+        "has a title that you named, and no other that is recognised; say what the others mean as well.",
       );
     return [];
   }
@@ -132,10 +132,10 @@ const instrumentNames = ({ instruments }: Lineup): ReadonlySet<string> =>
     instruments.flatMap(({ id, serial }) => [id, serial].map((text) => text.trim().toLowerCase())),
   );
 
-/** The first line with one of the titles that were said. */
+/** The first line with one of the titles that the user has named. */
 const lineWith = (
   rows: Iterable<TextRow>,
-  columns: SaidOfMaps["columns"] = {},
+  columns: LayoutAnswers["columns"] = {},
 ): number | undefined => {
   const keys = new Set(Object.keys(columns).map(titleKey));
   for (const { line, cells } of rows)
@@ -145,7 +145,7 @@ const lineWith = (
 
 /**
  * The titles of every block on sheets that have no record table of ours, whether or not its lines find a
- * row; where nothing is recognised, the texts of the lines with a title that was said.
+ * row; where nothing is recognised, the texts of the lines with a title that the user has named.
  */
 export const titlesOn = (
   snapshot: Snapshot,

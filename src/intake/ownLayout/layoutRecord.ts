@@ -4,7 +4,7 @@ import type { Unit } from "../../quantities/units";
 import type { CellValue, Column, RecordKind, Row } from "../../records/kind";
 import type { Stated } from "../../sheets/snapshot";
 import { inRowUnit } from "../cells/inRowUnit";
-import { isSameCell } from "../cells/isSameCell";
+import { isSameReading } from "../cells/isSameReading";
 import { byColumn, onlyOne, readCell } from "../cells/readCell";
 import { withoutComment } from "../cells/splitComment";
 import type { EachRow, ExportTable } from "../table/exportTable";
@@ -190,7 +190,7 @@ export const isSameRecord = (one: LayoutRecord, other: LayoutRecord, kind: Recor
   for (const [id, value] of other.values) {
     const held = one.values.get(id);
     if (held === undefined) adds = true;
-    else if (!isSameCell(held, value, kind, id)) return false;
+    else if (!isSameReading(held, value, kind, id)) return false;
   }
   return adds;
 };

@@ -1,6 +1,6 @@
 import { serialDay } from "../../quantities/dates";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
-import { isSameCell } from "../cells/isSameCell";
+import { isSameReading } from "../cells/isSameReading";
 import { hasCell, type RecordRows } from "../rows/recordRows";
 import type { PlacedCell } from "./placement";
 import type { Settled } from "./resolveRepeats";
@@ -29,7 +29,7 @@ export const isReading = (cell: PlacedCell<RecordRows>) => columnOf(cell)?.need 
 
 /** Whether a cell holds already what a line has for it. */
 export const isSame = ({ old, value, table, column }: PlacedCell<RecordRows>) =>
-  isSameCell(old, value, table.kind, column);
+  isSameReading(old, value, table.kind, column);
 
 /** A value in a message: a day where the column holds days. */
 export const shownIn = (value: CellValue | undefined, accepts: Column["accepts"]): string =>

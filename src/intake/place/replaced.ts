@@ -1,5 +1,5 @@
 import { type CellValue, type Column, isBlank } from "../../records/kind";
-import { isSameCell } from "../cells/isSameCell";
+import { isSameReading } from "../cells/isSameReading";
 import type { RecordRows } from "../rows/recordRows";
 import type { Say } from "./arrival";
 import { isReading, plainName, shownIn } from "./lineCells";
@@ -39,7 +39,7 @@ export const repeats = <T extends RecordRows>(
 ): Kept<T>[] => {
   const now = new Map(taken.cells);
   return earlier.cells.flatMap(([column, value]) =>
-    column === "date" || isSameCell(value, now.get(column) ?? null, taken.table.kind, column)
+    column === "date" || isSameReading(value, now.get(column) ?? null, taken.table.kind, column)
       ? []
       : [
           {

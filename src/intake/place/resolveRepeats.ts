@@ -1,5 +1,5 @@
 import { keyIds, rowKey } from "../../records/kind";
-import { isSameCell } from "../cells/isSameCell";
+import { isSameReading } from "../cells/isSameReading";
 import type { RecordRows } from "../rows/recordRows";
 import type { Arrival, Say } from "./arrival";
 
@@ -74,7 +74,7 @@ export const agree = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): b
   for (const { cells, table } of others)
     for (const [id, value] of cells) {
       const before = sofar.get(id);
-      if (before !== undefined && !isSameCell(before, value, table.kind, id)) return false;
+      if (before !== undefined && !isSameReading(before, value, table.kind, id)) return false;
       sofar.set(id, value);
     }
   return true;

@@ -2,7 +2,7 @@ import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import type { CellValue } from "../../records/kind";
 import { a1 } from "../../sheets/address";
-import { sameCell } from "../../sheets/cell";
+import { isSameStored } from "../../sheets/cell";
 import type { RecordRows } from "../rows/recordRows";
 import type { Settled } from "./resolveRepeats";
 
@@ -79,7 +79,7 @@ const addClaim = (
   if (cell === undefined) return;
   const known = claims.get(cell);
   if (!known) claims.set(cell, { first: claim });
-  else if (!known.other && !sameCell(claim.value, known.first.value)) known.other = claim;
+  else if (!known.other && !isSameStored(claim.value, known.first.value)) known.other = claim;
 };
 
 const named = ({ table, column }: Entry): string =>

@@ -1,7 +1,7 @@
 import type { CellValue, Column } from "../../records/kind";
 import { appended } from "../appended";
 import type { CellWrite } from "../cell";
-import { sameCell } from "../cell";
+import { isSameStored } from "../cell";
 import type { PlannedSheet } from "../plannedSheet";
 import { asRecordTable } from "../recordTable";
 import type { TableSnapshot } from "../snapshot";
@@ -92,7 +92,8 @@ export function historyUnwrites(
   const gone = new Set<number>();
   for (const entry of entries) {
     const row = stored.findLastIndex(
-      (one, index) => !gone.has(index) && IDS.every((id) => sameCell(one[id] ?? null, entry[id])),
+      (one, index) =>
+        !gone.has(index) && IDS.every((id) => isSameStored(one[id] ?? null, entry[id])),
     );
     if (row >= 0) gone.add(row);
   }
@@ -102,7 +103,7 @@ export function historyUnwrites(
     IDS.flatMap((id): CellWrite[] => {
       const column = at.get(id);
       const value = left[row]?.[id] ?? null;
-      return column === undefined || sameCell(before[id] ?? null, value)
+      return column === undefined || isSameStored(before[id] ?? null, value)
         ? []
         : [{ row, column, value }];
     }),

@@ -1,8 +1,8 @@
 import type { CellValue, RecordKind } from "../../records/kind";
 import { quantity } from "../../records/quantity";
 
-/** Whether two cells of a record column say the same, however a reading is written in them. */
-export const isSameCell = (
+/** Whether two cells of a record column are the same reading, in whatever unit each is written. */
+export const isSameReading = (
   one: CellValue,
   other: CellValue,
   { columns }: RecordKind,
