@@ -2,15 +2,9 @@ import { basename, extname } from "node:path";
 import { check, type Report } from "../check/check";
 import type { Compared } from "../check/compare";
 import { openBook } from "../intake/openBook";
-import { toSerial } from "../quantities/dates";
+import { today } from "../quantities/today";
 import { UsageError } from "./files";
 import { type BookOptions, openBookAs } from "./openBookAs";
-
-/** Today as a serial day number, in local time. */
-export const today = (): number => {
-  const now = new Date();
-  return Math.floor(toSerial(new Date(now.getTime() - now.getTimezoneOffset() * 60_000)));
-};
 
 /** Checks one workbook file; never writes to it. Says when reading is done and judging begins. */
 export async function checkFile(

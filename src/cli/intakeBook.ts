@@ -13,11 +13,11 @@ import {
 import type { Encoding } from "../intake/text/decode";
 import type { Messages } from "../messages/messages";
 import { type DateOrder, serialDay } from "../quantities/dates";
+import { today } from "../quantities/today";
 import type { CellValue } from "../records/kind";
 import type { RecordTable } from "../sheets/recordTable";
 import { writeCells } from "../xlsx/file";
 import { byReason } from "./byReason";
-import { today } from "./checkFile";
 import { named, readBytes, UsageError } from "./files";
 import { readColumns, readMeans, readWords } from "./meanings";
 import { type BookOptions, openBookAs } from "./openBookAs";

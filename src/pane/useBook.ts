@@ -1,9 +1,9 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Report } from "../check/check";
+import { today } from "../quantities/today";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Host, Rows, Touched, Watch } from "./host";
 import type { RowChoice } from "./rowChoice";
-import { today } from "./today";
 
 /** The workbook as the pane knows it. */
 export interface Book {

@@ -4,8 +4,8 @@ import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { booksIn } from "../../src/cli/booksIn";
-import { today } from "../../src/cli/checkFile";
 import { runJobs } from "../../src/cli/runJobs";
+import { today } from "../../src/quantities/today";
 import { longBook } from "./longBook";
 
 /**

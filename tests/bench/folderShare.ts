@@ -1,5 +1,5 @@
-import { today } from "../../src/cli/checkFile";
 import { runJobs } from "../../src/cli/runJobs";
+import { today } from "../../src/quantities/today";
 
 // A share of a folder, checked by a process of its own with one worker.
 const [, , ...books] = process.argv;

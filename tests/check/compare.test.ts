@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { compareReports } from "../../src/check/compare";
-import { check } from "../support/checkBook";
+import { reportOf as checkedReport } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { EARTH_BAR, longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
@@ -21,11 +21,7 @@ const book = () =>
       },
     ),
   );
-const reportOf = ({ snapshot }: MemoryBook) => {
-  const checked = check(snapshot, 46_352);
-  if (!checked.ok) throw new Error(checked.reason);
-  return checked.report;
-};
+const reportOf = ({ snapshot }: MemoryBook) => checkedReport(snapshot, 46_352);
 
 test("a workbook compared with itself: nothing closed, new or altered", () => {
   const one = reportOf(book());

@@ -5,7 +5,7 @@ import type { CellValue } from "../../src/records/kind";
 import { keyIds } from "../../src/records/kind";
 import { recordTables } from "../../src/sheets/recordTable";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
-import { check } from "../support/checkBook";
+import { reportOf as checkedReport } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { EARTH_BAR, equipped, longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
@@ -60,11 +60,8 @@ export const soundlyEquipped = (): MemoryBook => {
   );
 };
 
-export function reportOf(snapshot: Snapshot, today = TODAY): Report {
-  const checked = check(snapshot, today);
-  if (!checked.ok) throw new Error(checked.reason);
-  return checked.report;
-}
+export const reportOf = (snapshot: Snapshot, today = TODAY): Report =>
+  checkedReport(snapshot, today);
 
 export const findingsOf = (snapshot: Snapshot, today = TODAY): readonly Finding[] =>
   reportOf(snapshot, today).findings;

@@ -1,23 +1,13 @@
-import { execFile } from "node:child_process";
 import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { checkJsonSchema, checkSchema } from "../../src/cli/checkSchema";
+import { run } from "../support/commandLine";
 import { SAMPLE } from "../support/lineups";
 
 const folder = mkdtempSync(join(tmpdir(), "gearproof-check-"));
 const at = (name: string) => join(folder, name);
-const run = (...args: string[]) =>
-  new Promise<{ code: number; out: string; err: string }>((done) => {
-    execFile(
-      process.execPath,
-      ["src/cli/gearproof.mjs", ...args],
-      { maxBuffer: 1 << 28 },
-      (error, out, err) => done({ code: error ? Number(error.code) : 0, out, err }),
-    );
-  });
-
 beforeAll(async () => {
   await run("lineup", SAMPLE, "-o", at("old.xlsx"));
   mkdirSync(at("empty"));

@@ -1,25 +1,15 @@
-import { execFile } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { writeXlsx } from "hucre/xlsx";
 import { beforeAll, expect, test } from "vitest";
+import { run } from "../support/commandLine";
 import { SAMPLE } from "../support/lineups";
 
 /** The commands as a person runs them: a process of its own, real files, exit codes. */
 
 const folder = mkdtempSync(join(tmpdir(), "gearproof-cli-"));
 const at = (name: string) => join(folder, name);
-
-const run = (...args: string[]) =>
-  new Promise<{ code: number; out: string; err: string }>((done) => {
-    execFile(
-      process.execPath,
-      ["src/cli/gearproof.mjs", ...args],
-      { maxBuffer: 1 << 26 },
-      (error, out, err) => done({ code: error ? Number(error.code) : 0, out, err }),
-    );
-  });
 
 const EXPORTS = readdirSync("sample-workbooks")
   .filter((name) => /\.(csv|tsv|txt)$/.test(name))

@@ -1,10 +1,10 @@
-import { execFile } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { readXlsx, type Sheet, writeXlsx } from "hucre/xlsx";
 import { beforeAll, expect, test } from "vitest";
 import type { FileReport } from "../../src/cli/checkFile";
+import { run } from "../support/commandLine";
 import { SAMPLE } from "../support/lineups";
 
 /** A workbook that Gearproof never made, as a person works with it: map, check, intake, check. */
@@ -15,15 +15,6 @@ const at = (name: string) => join(folder, name);
 const fixture = (name: string) => `tests/xlsx/fixtures/${name}.xlsx`;
 const OWN = fixture("own-layout");
 
-const run = (...args: string[]) =>
-  new Promise<{ code: number; out: string; err: string }>((done) => {
-    execFile(
-      process.execPath,
-      ["src/cli/gearproof.mjs", ...args],
-      { maxBuffer: 1 << 26 },
-      (error, out, err) => done({ code: error ? Number(error.code) : 0, out, err }),
-    );
-  });
 const checked = async (book: string) => {
   const { out } = await run("check", book, "--map", at("map.json"), "--lineup", SAMPLE, "--json");
   return (JSON.parse(out) as { files: FileReport[] }).files[0];

@@ -4,7 +4,8 @@ import { readExport } from "../../src/intake/table/readExport";
 import { evaluate } from "../../src/records/evaluate";
 import { keyIds, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import { sampleExports, sampleFile, sampleLineup } from "./sampleExports";
+import { sampleLineup } from "../support/lineups";
+import { sampleExports, sampleFile } from "../tools/sampleExports";
 
 const lineup = sampleLineup();
 const texts = sampleExports(lineup);

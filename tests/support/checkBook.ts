@@ -8,3 +8,10 @@ export const check = (snapshot: Snapshot, today: number) => core.check(openBook(
 /** The check after an edit. */
 export const recheck = (before: core.Report, snapshot: Snapshot) =>
   core.recheck(before, reopenBook(before.context.book, snapshot));
+
+/** What the check of a workbook comes to, where it can be checked. */
+export const reportOf = (snapshot: Snapshot, today: number): core.Report => {
+  const checked = check(snapshot, today);
+  if (!checked.ok) throw new Error(checked.reason);
+  return checked.report;
+};

@@ -1,7 +1,8 @@
 import { Command } from "commander";
 import { type Finding, isOpen } from "../../check/finding";
+import { today } from "../../quantities/today";
 import { booksIn } from "../booksIn";
-import { type FileReport, perBook, today } from "../checkFile";
+import { type FileReport, perBook } from "../checkFile";
 import { UsageError } from "../files";
 import { progress } from "../progress";
 import { refuseOverwriting } from "../refuseOverwriting";

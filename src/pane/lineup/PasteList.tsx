@@ -1,10 +1,10 @@
 import Button from "@mui/material/Button";
-import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import { type ReactElement, useId, useMemo, useState } from "react";
+import { type ReactElement, useMemo, useState } from "react";
 import { readPanelList } from "../../intake/readPanelList";
 import { useText } from "../../report/text";
+import { PasteBox } from "../PasteBox";
 
 /** Panels pasted from a list or drawing schedule. */
 export function PasteList({
@@ -13,7 +13,6 @@ export function PasteList({
   add: (panels: readonly Record<string, unknown>[]) => void;
 }): ReactElement {
   const text = useText().lineup;
-  const id = useId();
   const [pasted, setPasted] = useState("");
   const { panels, problems } = useMemo(() => readPanelList(pasted), [pasted]);
   return (
@@ -23,16 +22,7 @@ export function PasteList({
       spacing={1}
       sx={{ border: 1, borderColor: "divider", p: 1 }}
     >
-      <label htmlFor={id}>{text.pasteLabel}</label>
-      <InputBase
-        id={id}
-        multiline
-        minRows={4}
-        maxRows={12}
-        value={pasted}
-        onChange={({ target }) => setPasted(target.value)}
-        sx={{ border: 1, borderColor: "text.secondary", px: 1 }}
-      />
+      <PasteBox label={text.pasteLabel} value={pasted} onPaste={setPasted} />
       <Typography variant="body2" color="text.secondary">
         {text.pasteHelp}
       </Typography>

@@ -1,9 +1,8 @@
 import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
-import InputBase from "@mui/material/InputBase";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import { type DragEvent, type ReactElement, useId, useMemo, useState } from "react";
+import { type DragEvent, type ReactElement, useMemo, useState } from "react";
 import {
   type ExportSource,
   type IntakeAnswers,
@@ -11,11 +10,12 @@ import {
   NO_ANSWERS,
   takeIn,
 } from "../../intake/takeIn";
+import { today } from "../../quantities/today";
 import { useText } from "../../report/text";
 import { FileButton } from "../FileButton";
 import { useLocale } from "../locale";
+import { PasteBox } from "../PasteBox";
 import type { StepProps } from "../shared";
-import { today } from "../today";
 import { bringBack, bringIn } from "./bringIn";
 import { Corrections } from "./Corrections";
 import { PlacementView } from "./PlacementView";
@@ -174,20 +174,10 @@ async function readAfter<T>(read: StepProps["read"], write: () => Promise<T>): P
 /** A block copied from somewhere, to be read as an export. */
 function Pasted({ done }: { done: (text: string) => void }): ReactElement {
   const text = useText().readings;
-  const id = useId();
   const [pasted, setPasted] = useState("");
   return (
     <Stack spacing={0.5}>
-      <label htmlFor={id}>{text.pasteLabel}</label>
-      <InputBase
-        id={id}
-        multiline
-        minRows={4}
-        maxRows={12}
-        value={pasted}
-        onChange={({ target }) => setPasted(target.value)}
-        sx={{ border: 1, borderColor: "text.secondary", px: 1 }}
-      />
+      <PasteBox label={text.pasteLabel} value={pasted} onPaste={setPasted} />
       <Button variant="contained" disabled={pasted.trim() === ""} onClick={() => done(pasted)}>
         {text.readPasted}
       </Button>

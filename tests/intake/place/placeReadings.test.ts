@@ -6,7 +6,7 @@ import type { ExportOptions } from "../../../src/intake/table/exportOptions";
 import { readExport } from "../../../src/intake/table/readExport";
 import type { CellValue, RecordKind, Row } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
-import { sampleLineup } from "../sampleExports";
+import { sampleLineup } from "../../support/lineups";
 
 const lineup = sampleLineup();
 

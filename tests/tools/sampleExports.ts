@@ -30,16 +30,9 @@ import { timing } from "../../src/records/kinds/timing";
 import { torque } from "../../src/records/kinds/torque";
 import { voltageTransformer } from "../../src/records/kinds/voltageTransformer";
 import { withstand } from "../../src/records/kinds/withstand";
-import { readLineup } from "../../src/records/readLineup";
+import { sampleLineup } from "../support/lineups";
 
 const folder = new URL("../../sample-workbooks/", import.meta.url);
-
-export const sampleLineup = (): Lineup => {
-  const read = readLineup(readFileSync(new URL("harbour-substation.lineup.json", folder), "utf8"));
-  if (!read.ok)
-    throw new Error(read.errors.map(({ path, message }) => `${path} ${message}`).join("\n"));
-  return read.value;
-};
 
 export const sampleFile = (name: string): string => readFileSync(new URL(name, folder), "utf8");
 

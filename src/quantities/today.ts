@@ -1,4 +1,4 @@
-import { toSerial } from "../quantities/dates";
+import { toSerial } from "./dates";
 
 /** Today in local time, as a serial day number. */
 export const today = (): number => {
