@@ -60,30 +60,30 @@ export function readPanelList(text: string): PanelList {
       ],
     };
   for (const { line, cells } of titled ? lines.slice(1) : lines) {
-    const at = (field: Field) => cells[fields.indexOf(field)] ?? "";
-    const read = panelOf(at, panels.at(-1)?.section ?? "Bus A");
+    const cell = (field: Field) => cells[fields.indexOf(field)] ?? "";
+    const read = panelOf(cell, panels.at(-1)?.section ?? "Bus A");
     if (typeof read === "string") problems.push({ line, message: read });
     else panels.push(read);
   }
   return { panels, problems };
 }
 
-function panelOf(at: (field: Field) => string, section: string): ListedPanel | string {
-  const designation = at("designation");
+function panelOf(cell: (field: Field) => string, section: string): ListedPanel | string {
+  const designation = cell("designation");
   if (designation === "") return "no designation; write one such as =H01";
-  const type = at("type") === "" ? "feeder" : typeOf(at("type"));
+  const type = cell("type") === "" ? "feeder" : typeOf(cell("type"));
   if (type === undefined)
-    return `Unknown type of panel ${quoted(at("type"))}; use one of ${PANEL_TYPES.join(", ")}`;
-  const medium = BREAKER_MEDIA.find((one) => bare(at("medium")).includes(bare(one)));
-  if (medium === undefined && !NO_BREAKER.has(at("medium").toLowerCase()))
-    return `Unknown breaker medium ${quoted(at("medium"))}; use ${BREAKER_MEDIA.join(" or ")}, or leave it blank for a panel without a breaker`;
-  const current = readReading(at("ratedA"), { unit: "A" });
+    return `Unknown type of panel ${quoted(cell("type"))}; use one of ${PANEL_TYPES.join(", ")}`;
+  const medium = BREAKER_MEDIA.find((one) => bare(cell("medium")).includes(bare(one)));
+  if (medium === undefined && !NO_BREAKER.has(cell("medium").toLowerCase()))
+    return `Unknown breaker medium ${quoted(cell("medium"))}; use ${BREAKER_MEDIA.join(" or ")}, or leave it blank for a panel without a breaker`;
+  const current = readReading(cell("ratedA"), { unit: "A" });
   if (medium !== undefined && !current.ok) return `rated current of the breaker: ${current.reason}`;
   return {
     designation,
-    ...(at("name") === "" ? {} : { name: at("name") }),
+    ...(cell("name") === "" ? {} : { name: cell("name") }),
     type,
-    section: at("section") || section,
+    section: cell("section") || section,
     ...(medium !== undefined && current.ok
       ? { breaker: { medium, ratedA: current.value.value } }
       : {}),

@@ -132,12 +132,12 @@ const rowNow = (
 
 const rowsByKey = ({ kind, rows }: RecordRows): ReadonlyMap<string, number[]> => {
   const ids = keyIds(kind);
-  const found = new Map<string, number[]>();
+  const byKey = new Map<string, number[]>();
   rows.forEach((row, index) => {
     const key = rowKey(row, ids);
-    const sofar = found.get(key);
+    const sofar = byKey.get(key);
     if (sofar) sofar.push(index);
-    else found.set(key, [index]);
+    else byKey.set(key, [index]);
   });
-  return found;
+  return byKey;
 };

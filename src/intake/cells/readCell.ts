@@ -17,12 +17,12 @@ export const byColumn = (
   find: typeof columnFor,
 ): ReadonlyMap<Column, Written[]> => {
   const found = new Map<Column, Written[]>();
-  for (const one of written.values()) {
-    const column = find(kind, one.field);
+  for (const field of written.values()) {
+    const column = find(kind, field.field);
     if (column === undefined) continue;
     const sofar = found.get(column);
-    if (sofar) sofar.push(one);
-    else found.set(column, [one]);
+    if (sofar) sofar.push(field);
+    else found.set(column, [field]);
   }
   return found;
 };

@@ -9,8 +9,8 @@ const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] |
   for (const column of columns) {
     if (column.field === undefined || column.field === "unit") continue;
     const key = JSON.stringify([column.field, column.says]);
-    const before = first.get(key);
-    if (before) return [before, column];
+    const earlier = first.get(key);
+    if (earlier) return [earlier, column];
     first.set(key, column);
   }
   return undefined;
@@ -18,24 +18,24 @@ const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] |
 
 /** Why a table cannot be read whose columns read alike. */
 export const doubled = (columns: readonly ExportColumn[]): string | undefined => {
-  const [one, other] = alike(columns) ?? [];
-  if (!one || !other) return undefined;
-  const name = numbered(columns.map(({ title }) => title))[columns.indexOf(other)] ?? "";
+  const [earlier, later] = alike(columns) ?? [];
+  if (!earlier || !later) return undefined;
+  const name = numbered(columns.map(({ title }) => title))[columns.indexOf(later)] ?? "";
   const how =
-    name === other.title
+    name === later.title
       ? ""
       : `; the second is called ${quoted(name)}, such as "${name}=left out"`;
-  return `the columns ${quoted(one.title)} and ${quoted(other.title)} both read as ${fieldName(one.field)}; say by a mapping which of them it is${how}.`;
+  return `the columns ${quoted(earlier.title)} and ${quoted(later.title)} both read as ${fieldName(earlier.field)}; say by a mapping which of them it is${how}.`;
 };
 
 /** The columns, of those that read alike the first; the others are left out, each with the title of the first. */
 export const firstAlike = (columns: readonly ExportColumn[]): readonly ExportColumn[] => {
-  const [one, other] = alike(columns) ?? [];
-  return one && other
+  const [earlier, later] = alike(columns) ?? [];
+  return earlier && later
     ? firstAlike(
         columns.map((column) =>
-          column === other
-            ? { index: column.index, title: column.title, alike: one.title }
+          column === later
+            ? { index: column.index, title: column.title, alike: earlier.title }
             : column,
         ),
       )

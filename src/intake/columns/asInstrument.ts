@@ -17,14 +17,14 @@ export const asInstrument = (
   given: ReadonlyMap<string, string>,
 ): readonly ExportColumn[] => {
   const fields = new Set(columns.map(({ field }) => field));
-  const field = ["instrument", "serial"].find((one) => !fields.has(one));
-  const found = columns.find(({ index, title, says, field: own }) => {
+  const field = ["instrument", "serial"].find((name) => !fields.has(name));
+  const naming = columns.find(({ index, title, says, field: own }) => {
     if (says || own === "instrument" || own === "serial" || given.has(plainWords(title)))
       return false;
     const texts = rows.flatMap(({ cells }) => cells[index]?.trim().toLowerCase() || []);
     return texts.length > 0 && texts.every((text) => instruments.has(text));
   });
-  return found && field
-    ? columns.map((column) => (column === found ? { ...column, field, listed: true } : column))
+  return naming && field
+    ? columns.map((column) => (column === naming ? { ...column, field, listed: true } : column))
     : columns;
 };

@@ -42,12 +42,12 @@ export const unitsBeside = (
 /** Each column of units, and the columns with a quantity that it may be for, the nearest first. */
 const groupsOf = (columns: readonly ExportColumn[]) => {
   const isUnits = ({ field }: ExportColumn) => field === "unit";
-  return columns.flatMap((from, at) => {
+  return columns.flatMap((from, position) => {
     if (!isUnits(from)) return [];
-    const start = columns.slice(0, at).findLastIndex(isUnits) + 1;
-    const end = columns.findIndex((column, other) => other > at && isUnits(column));
-    const left = columns.slice(start, at).filter(isMeasured).reverse();
-    const right = columns.slice(at + 1, end < 0 ? undefined : end).filter(isMeasured);
+    const start = columns.slice(0, position).findLastIndex(isUnits) + 1;
+    const end = columns.findIndex((column, index) => index > position && isUnits(column));
+    const left = columns.slice(start, position).filter(isMeasured).reverse();
+    const right = columns.slice(position + 1, end < 0 ? undefined : end).filter(isMeasured);
     return [{ from, to: left.length > 0 ? left : right }];
   });
 };

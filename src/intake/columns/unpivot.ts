@@ -35,27 +35,27 @@ export const unpivot = (columns: readonly ExportColumn[], blanks = false): Unpiv
   if (groups.size === 0) return { columns };
 
   const shared = columns.filter(({ says }) => !says);
-  const said = SAYS.filter((field) => [...groups.values()].some(({ says }) => says[field]));
+  const inTitles = SAYS.filter((field) => [...groups.values()].some(({ says }) => says[field]));
   const measures: { field?: string; unit?: ExportColumn["unit"]; title: string }[] = [];
   for (const { field, unit, title } of columns.filter(({ says }) => says))
-    if (!measures.some((one) => one.field === field && one.unit === unit))
+    if (!measures.some((measure) => measure.field === field && measure.unit === unit))
       measures.push({ field, unit, title });
   const long: ExportColumn[] = [
     ...shared.map((column, index) => ({ ...column, index })),
-    ...said.map((field, at) => ({ index: shared.length + at, title: field, field })),
-    ...measures.map((measure, at) => ({ ...measure, index: shared.length + said.length + at })),
+    ...inTitles.map((field, at) => ({ index: shared.length + at, title: field, field })),
+    ...measures.map((measure, at) => ({ ...measure, index: shared.length + inTitles.length + at })),
   ];
   const parts = [...groups.values()].map(({ says, columns }) => ({
     own: columns.map(({ index }) => index),
     from: [
       ...shared.map(({ index }) => index),
-      ...said.map(() => -1),
+      ...inTitles.map(() => -1),
       ...measures.map(
         ({ field, unit }) =>
           columns.find((column) => column.field === field && column.unit === unit)?.index ?? -1,
       ),
     ],
-    texts: said.map((field) => says[field] ?? ""),
+    texts: inTitles.map((field) => says[field] ?? ""),
   }));
   const width = columns.length;
   return {

@@ -23,12 +23,12 @@ export const noCell = (cells: readonly PlacedCell<RecordRows>[], isWholeLine: bo
 export const textUnderFormula = (cell: PlacedCell<RecordRows>): string | undefined => {
   const { table, row, column, value } = cell;
   const { ownLayout, sheet = "" } = table.table ?? {};
-  const at = table.at?.get(column);
-  if (!ownLayout || at === undefined || !isReading(cell)) return undefined;
-  const written = ownLayout.written(row, at, value);
-  const there = ownLayout.holds(row, at);
-  const [first, ...others] = ownLayout.takenBy?.(row, at) ?? [];
+  const position = table.at?.get(column);
+  if (!ownLayout || position === undefined || !isReading(cell)) return undefined;
+  const written = ownLayout.written(row, position, value);
+  const there = ownLayout.holds(row, position);
+  const [first, ...others] = ownLayout.takenBy?.(row, position) ?? [];
   if (typeof written !== "string" || !there || !first) return undefined;
-  const also = others.map((one) => a1(one.row, one.column));
+  const also = others.map((taking) => a1(taking.row, taking.column));
   return `${quoted(written)} goes into ${a1(there.row, there.column)} of the sheet ${quoted(sheet)} as text, and the formula at ${a1(first.row, first.column)} (${`=${first.formula}`.slice(0, 80)})${also.length > 0 ? `, as those at ${also.join(", ")},` : ""} takes that cell: with text, arithmetic gives #VALUE!, a comparison takes it for more than any number, so that it can say "pass", and sums and averages leave it out. Judge this row by hand or by the check, and not by ${also.length > 0 ? "these cells" : "that cell"}.`;
 };

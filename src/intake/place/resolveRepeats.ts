@@ -37,7 +37,7 @@ export const resolveRepeats = <T extends RecordRows>(
   const name = rowKey(rows[first.row] ?? {}, keyIds(kind));
   const latest = latestOf(arrivals);
   const open = arrivals.some(
-    (one) => one.when === undefined || (one !== latest && one.when === latest.when),
+    (arrival) => arrival.when === undefined || (arrival !== latest && arrival.when === latest.when),
   );
   if (open) {
     for (const line of lines)
@@ -73,8 +73,8 @@ export const agree = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): b
   const sofar = new Map(first?.cells);
   for (const { cells, table } of others)
     for (const [id, value] of cells) {
-      const before = sofar.get(id);
-      if (before !== undefined && !isSameReading(before, value, table.kind, id)) return false;
+      const held = sofar.get(id);
+      if (held !== undefined && !isSameReading(held, value, table.kind, id)) return false;
       sofar.set(id, value);
     }
   return true;

@@ -17,17 +17,19 @@ export const rowGroups = <T extends RecordRows>() => {
   return {
     /** Adds a line, and gives what it is kept as. */
     add(arrival: Arrival<T>): Gathered<T> {
-      const rows = at(groups, arrival.table, () => new Map<number, OfRow<T>>());
-      const ofRow = at(rows, arrival.row, (): OfRow<T> => new Map());
-      const alike = at(ofRow, readingOf(arrival), (): Gathered<T>[] => []);
-      for (const one of alike)
-        if (saysTheSame(one, arrival)) {
-          one.lines.push(arrival.line);
-          return (arrival.when ?? 0) > (one.when ?? 0) ? Object.assign(one, arrival) : one;
+      const rows = orMade(groups, arrival.table, () => new Map<number, OfRow<T>>());
+      const ofRow = orMade(rows, arrival.row, (): OfRow<T> => new Map());
+      const alike = orMade(ofRow, readingOf(arrival), (): Gathered<T>[] => []);
+      for (const gathered of alike)
+        if (saysTheSame(gathered, arrival)) {
+          gathered.lines.push(arrival.line);
+          return (arrival.when ?? 0) > (gathered.when ?? 0)
+            ? Object.assign(gathered, arrival)
+            : gathered;
         }
-      const one = { ...arrival, lines: [arrival.line] };
-      alike.push(one);
-      return one;
+      const first = { ...arrival, lines: [arrival.line] };
+      alike.push(first);
+      return first;
     },
     all: (): readonly (readonly Repeated<T>[])[] =>
       [...groups.values()].flatMap((rows) =>
@@ -36,9 +38,9 @@ export const rowGroups = <T extends RecordRows>() => {
   };
 };
 
-const at = <K, V>(map: Map<K, V>, key: K, make: () => V): V => {
-  const before = map.get(key);
-  if (before !== undefined) return before;
+const orMade = <K, V>(map: Map<K, V>, key: K, make: () => V): V => {
+  const known = map.get(key);
+  if (known !== undefined) return known;
   const made = make();
   map.set(key, made);
   return made;
@@ -56,8 +58,8 @@ const saysTheSame = (one: Arrival<RecordRows>, other: Arrival<RecordRows>): bool
   const timed = one.when !== undefined && other.when !== undefined;
   if (one.cells.length !== other.cells.length || (!timed && one.when !== other.when)) return false;
   if (one.cells === other.cells) return true;
-  for (let at = 0; at < other.cells.length; at++) {
-    const [mine, theirs] = [one.cells[at], other.cells[at]];
+  for (let index = 0; index < other.cells.length; index++) {
+    const [mine, theirs] = [one.cells[index], other.cells[index]];
     if (mine === theirs) continue;
     if (mine?.[0] !== theirs?.[0]) return false;
     if (mine?.[1] !== theirs?.[1] && !(timed && mine?.[0] === "date")) return false;

@@ -68,9 +68,9 @@ const hasReading = (kind: RecordKind, written: ReadonlyMap<string, Written>): bo
     columnFor(kind, "resistance") !== undefined ||
     // Worked out from the readings, a resistance stands beside them.
     kind.columns.some(({ id }) => id === "resistance")) &&
-  [...written.values()].some((one) => {
-    const column = columnFor(kind, one.field);
-    return column?.need === "reading" && isOfQuantity(one, column);
+  [...written.values()].some((field) => {
+    const column = columnFor(kind, field.field);
+    return column?.need === "reading" && isOfQuantity(field, column);
   });
 
 const isOfQuantity = ({ text, unit }: Written, column: Column): boolean => {

@@ -27,13 +27,17 @@ const LOOK = 4096;
  * @returns `wrong` for a workbook or archive, and for a file that mixes UTF-8 with another encoding
  * @example decode(new Uint8Array([0x35, 0x20, 0xb5, 0x56])) // text "5 µV", encoding "windows-1252"
  */
-export const decode = (bytes: Uint8Array, said?: Encoding): Result<Decoded> => {
+export const decode = (bytes: Uint8Array, answered?: Encoding): Result<Decoded> => {
   if (bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3)
     return refuse(
       "wrong",
       "is a workbook or an archive; export it as delimited text (CSV or tab-separated).",
     );
-  if (said) return answer({ text: textOf(bytes, said), encoding: asAnswered(said, NAMES[said]) });
+  if (answered)
+    return answer({
+      text: textOf(bytes, answered),
+      encoding: asAnswered(answered, NAMES[answered]),
+    });
   const seen = marked(bytes) ?? striped(bytes);
   if (seen) return answer({ text: textOf(bytes, seen.value), encoding: seen });
   if (isPlain(bytes))
@@ -64,7 +68,7 @@ const fallback = (bytes: Uint8Array): Result<Decoded> => {
   const loose = new TextDecoder("utf-8").decode(bytes);
   const sound = /[^\p{ASCII}\ufffd]/u.exec(loose);
   const broken = loose.indexOf("\ufffd");
-  const line = (at: number) => loose.slice(0, at).split(/\r\n|\r|\n/).length;
+  const line = (offset: number) => loose.slice(0, offset).split(/\r\n|\r|\n/).length;
   return sound
     ? refuse(
         "wrong",

@@ -23,9 +23,9 @@ export const lostInTitle = (title: string): { name: string; unit: string } | und
  */
 export const lostUnit = (text: string, title: string, right: string): string | undefined => {
   const own = splitReading(text)?.unit ?? "";
-  const said = (unit: string, where: string) =>
+  const reasonOf = (unit: string, where: string) =>
     `the unit "${unit}"${where} has lost a sign and cannot be read; export the file as UTF-8, with a unit such as ${right}.`;
-  if (own !== "") return LOST.test(own) ? said(own, "") : undefined;
+  if (own !== "") return LOST.test(own) ? reasonOf(own, "") : undefined;
   const lost = lostInTitle(title);
-  return lost && said(lost.unit, ` in the title "${title}"`);
+  return lost && reasonOf(lost.unit, ` in the title "${title}"`);
 };

@@ -10,8 +10,8 @@ export const LEFT_OUT = "left out";
  *
  * @example mappedTo("combination") // "position"
  */
-export const mappedTo = (said: string): string | undefined => {
-  const text = said.trim();
+export const mappedTo = (answer: string): string | undefined => {
+  const text = answer.trim();
   const plain = text.toLowerCase();
   if (plain === LEFT_OUT || isStated(plain)) return plain;
   const whole = fieldMeant(text);

@@ -43,14 +43,14 @@ const tidy = (title: string) => title.slice(0, 200).trim().replace(/\s+/g, " ");
  * @param other words for fields besides the trade's English ones
  * @example readTitle("Insulation resistance [GΩ]") // { field: "resistance", unit: "GΩ" }
  */
-export const readTitle = (title: string, given?: string, other: TitleWords = SHIPPED): Title => {
-  if (given !== undefined) return titleIn(title, given, other);
+export const readTitle = (title: string, given?: string, words: TitleWords = SHIPPED): Title => {
+  if (given !== undefined) return titleIn(title, given, words);
   // The same few titles are looked at again for every delimiter and on every page.
-  const known = READ.get(other) ?? new Map<string, Title>();
-  READ.set(other, known);
+  const known = READ.get(words) ?? new Map<string, Title>();
+  READ.set(words, known);
   const remembered = known.get(title);
   if (remembered) return remembered;
-  const read = titleIn(title, undefined, other);
+  const read = titleIn(title, undefined, words);
   if (known.size > MAX_READ) known.clear();
   if (title.length < 200) known.set(title, read);
   return read;
@@ -59,9 +59,9 @@ export const readTitle = (title: string, given?: string, other: TitleWords = SHI
 const MAX_READ = 5000;
 const READ = new WeakMap<TitleWords, Map<string, Title>>();
 
-const titleIn = (title: string, given: string | undefined, other: TitleWords): Title => {
+const titleIn = (title: string, given: string | undefined, words: TitleWords): Title => {
   const text = tidy(title);
-  const named = (name: string) => fieldOf(name) ?? other(name);
+  const named = (name: string) => fieldOf(name) ?? words(name);
   const own = OWN_HEADERS.get(text);
   if (own && given === undefined) return own;
   const field = given ?? own?.field ?? named(text);

@@ -6,9 +6,9 @@ import { plainWords } from "./plainWords";
  *
  * @example titleKey("R (MΩ)#2") // "r mω#2"
  */
-export const titleKey = (said: string): string => {
-  const [, title, number] = /^(.*[^\s#])#(\d{1,4})$/.exec(said.trim()) ?? [];
-  return title === undefined ? plainWords(said) : `${plainWords(title)}#${Number(number)}`;
+export const titleKey = (written: string): string => {
+  const [, title, number] = /^(.*[^\s#])#(\d{1,4})$/.exec(written.trim()) ?? [];
+  return title === undefined ? plainWords(written) : `${plainWords(title)}#${Number(number)}`;
 };
 
 /**

@@ -84,15 +84,15 @@ export const titlesOf = (
 
 /** The three titles that are the letters of one scheme with the same unit. */
 const lettersWithUnit = (titles: readonly string[]): ReadonlySet<string> => {
-  const found = [...new Set(titles)].flatMap((title) => {
+  const lettered = [...new Set(titles)].flatMap((title) => {
     const { name, unit } = splitTitle(title);
     return unit !== undefined && /^[A-Z]$/i.test(name) ? [{ title, name, unit }] : [];
   });
-  const [first, ...others] = found;
-  return found.length === 3 &&
-    areSchemeLetters(found.map(({ name }) => name.toUpperCase())) &&
+  const [first, ...others] = lettered;
+  return lettered.length === 3 &&
+    areSchemeLetters(lettered.map(({ name }) => name.toUpperCase())) &&
     others.every(({ unit }) => unit === first?.unit)
-    ? new Set(found.map(({ title }) => title))
+    ? new Set(lettered.map(({ title }) => title))
     : new Set();
 };
 
