@@ -24,7 +24,7 @@ export const CONCESSION_RULES: readonly RuleWords[] = [
       "a complete concession that no finding answers to any more: the finding is gone, or the value is another than the one accepted",
     why: "What was accepted is not what is there now.",
     satisfies: "the concession taken out, or granted anew for what is there now",
-    quiet: "for concessions that lack something: that is said by another rule",
+    quiet: "for concessions that lack something: another rule reports that",
   },
 ];
 

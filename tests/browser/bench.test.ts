@@ -169,7 +169,7 @@ test("the check finds it, a finding leads to its cell", async () => {
   const before = await page.evaluate(() => window.bench.host.batches.length);
   await page.getByLabel("Record").selectOption({ label: "Withstand" });
   await page
-    .getByRole("button", { name: /no reading in "Applied kV"/ })
+    .getByRole("button", { name: /Applied kV not recorded/ })
     .first()
     .click();
   await idle();

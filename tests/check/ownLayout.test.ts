@@ -44,7 +44,7 @@ const foundBy = (rows: readonly (readonly CellValue[])[]) => {
 test("a condition that the layout has no column for is said once for its block", () => {
   expect(foundBy(ROWS)("missing-condition")).toEqual([
     expect.stringMatching(
-      /^D2 =H01 · Breaker Q0 · L1, and every other line of the block: a reading without "Conductor °C"/,
+      /^D2 =H01 · Breaker Q0 · L1, and every other line of the block: reading recorded without "Conductor °C"/,
     ),
   ]);
 });
@@ -64,7 +64,7 @@ test("a reading that one line lacks is said at its cell", () => {
     at === 2 ? row.map((cell) => (cell === 31 ? null : cell)) : row,
   );
   expect(foundBy(rows)("missing-reading")).toEqual([
-    'D3 =H01 · Breaker Q0 · L2: no reading in "R µΩ".',
+    "D3 =H01 · Breaker Q0 · L2: R µΩ not recorded.",
   ]);
 });
 

@@ -25,7 +25,7 @@ export const altitude: Rule = {
         rule: "altitude",
         weight: "query",
         ...whereTable(table),
-        message: `The site stands at ${metres} m: external insulation needs ${said(factor.value)} times the level that serves up to ${FREE} m. Show from the maker's documents that the rated level of ${lineup.ratings.voltagekV} kV was chosen for it${lineup.withstand.gapM === undefined ? ", and agree with the maker whether the test voltage is to be corrected to the air of the day" : ""}.`,
+        message: `The site is at ${metres} m: external insulation needs ${said(factor.value)} times the level that serves up to ${FREE} m. Show from the maker's documents that the rated level of ${lineup.ratings.voltagekV} kV was chosen for it${lineup.withstand.gapM === undefined ? ", and agree with the maker whether the test voltage is to be corrected to the air of the day" : ""}.`,
         source: "IEC 62271-1:2011, altitude factor (read)",
       },
     ];

@@ -12,7 +12,7 @@ export const dewPoint: Rule = {
   why: "Water on insulation makes readings that say nothing about the insulation, and a withstand test can destroy what only had to dry.",
   satisfies: "the surface dried and warmed, and the test made again",
   quiet:
-    "where air temperature, humidity or surface temperature is not recorded: that is said by another rule",
+    "where air temperature, humidity or surface temperature is not recorded: another rule reports that",
   reads: "row",
   rows: (table) => (row, stored, judged) => {
     const margin = judged.dewMargin;

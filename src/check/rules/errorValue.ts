@@ -6,8 +6,8 @@ export const errorValue: Rule = {
   id: "error-value",
   title: "An error value",
   finds: "an error such as #REF! or #N/A in a cell of a record",
-  why: "Whatever is worked out from it is an error too, or is silently left out of a total.",
-  satisfies: "the formula or value put right; #NAME? goes away where the add-in is loaded",
+  why: "Whatever is calculated from it is an error too, or is silently left out of a total.",
+  satisfies: "the formula or value corrected; #NAME? goes away where the add-in is loaded",
   quiet: "for text that only begins with #",
   reads: "row",
   rows: (table) => {
@@ -19,7 +19,7 @@ export const errorValue: Rule = {
               rule: "error-value",
               weight: "stop",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" holds the error ${stored[id]}; put right what it is worked out from.`,
+              message: `${rowName(table, row)}: "${header}" holds the error ${stored[id]}; correct the cells it is calculated from.`,
               found: String(stored[id]),
             }
           : undefined,

@@ -14,7 +14,7 @@ export const fallenAfter: Rule = {
   title: "Insulation fallen by the withstand test",
   finds: "insulation after the withstand test below half of what it was before",
   why: "A withstand test that harms the insulation shows in what is left of it (common practice, no source).",
-  satisfies: "an explanation: other weather, other connection; else the test repeated",
+  satisfies: "an explanation such as weather or connection; otherwise the test repeated",
   quiet:
     "where the reading after is ten times the minimum or more: such readings swing by themselves",
   reads: "book",

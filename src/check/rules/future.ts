@@ -4,7 +4,7 @@ import { dayOf, type Rule, rowName, where } from "../context";
 /** A test dated after the day of the check. */
 export const future: Rule = {
   id: "future-date",
-  title: "A date yet to come",
+  title: "A date in the future",
   finds: "a record dated after the day of the check",
   why: "It was not made on the day it names, or was written before it was made.",
   satisfies: "the day of the test",
@@ -17,7 +17,7 @@ export const future: Rule = {
           rule: "future-date",
           weight: "query",
           ...where(table, row, "date"),
-          message: `${rowName(table, row)}: dated ${serialDay(day)}, which is yet to come.`,
+          message: `${rowName(table, row)}: dated ${serialDay(day)}, which is in the future.`,
         }
       : undefined;
   },

@@ -7,7 +7,7 @@ export const givenDiffers: Rule = {
   title: "A rating that is not the lineup's",
   finds: "a rating, plate value or source on a record sheet that differs from the lineup's",
   why: "Limits follow from ratings: with another rating the row is judged by another limit.",
-  satisfies: "the lineup's value; a change of the equipment belongs into the lineup's description",
+  satisfies: "the lineup's value; a change of the equipment belongs in the lineup",
   quiet: "for rows that the lineup does not need",
   reads: "row",
   rows: (table) =>

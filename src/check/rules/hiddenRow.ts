@@ -5,7 +5,7 @@ import type { Finding } from "../finding";
 /** Rows of a record that a reader of the sheet does not see: hidden, filtered away, or on a hidden sheet. */
 export const hiddenRow: Rule = {
   id: "hidden-row",
-  title: "Rows out of sight",
+  title: "Hidden rows",
   finds: "rows of a record that are hidden or filtered away, and record tables on hidden sheets",
   why: "Who reads or prints the sheet takes it for the whole record.",
   satisfies: "the filter cleared, the rows or the sheet shown",

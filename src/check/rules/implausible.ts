@@ -3,11 +3,11 @@ import { dayOf, overColumns, type Rule, rowName, said, where } from "../context"
 /** An entry outside what its column can hold: a slip of the pen, of the unit, or of the decimal mark. */
 export const implausible: Rule = {
   id: "implausible",
-  title: "An entry that cannot be",
+  title: "An impossible entry",
   finds: "a number outside what its column can hold",
   why: "It is a slip of the pen, of the unit or of the decimal mark, and the row is judged by it.",
   satisfies: "the number as the instrument showed it, in the unit of the header",
-  quiet: "for text: that is said by another rule",
+  quiet: "for text: another rule reports that",
   reads: "row",
   rows: (table) => {
     const bounded = table.kind.columns.filter(
@@ -23,7 +23,7 @@ export const implausible: Rule = {
             rule: "implausible",
             weight: "query",
             ...where(table, row, id),
-            message: `${rowName(table, row)}: "${header}" is ${said(cell)}, which is no day; type it as 2026-11-25.`,
+            message: `${rowName(table, row)}: "${header}" is ${said(cell)}, which is not a date; type it as 2026-11-25.`,
             found: said(cell),
           };
         if (accepts?.type !== "number") return undefined;
@@ -34,7 +34,7 @@ export const implausible: Rule = {
               rule: "implausible",
               weight: "query",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" is ${said(cell)} ${unit ?? ""}; from ${least} to ${most} is to be expected.`,
+              message: `${rowName(table, row)}: "${header}" is ${said(cell)} ${unit ?? ""}; expected ${least} to ${most}.`,
               found: said(cell),
               expected: `${least} to ${most}`,
             };

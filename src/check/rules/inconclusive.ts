@@ -20,8 +20,7 @@ export const inconclusive: Rule = {
     "a row that has its readings and conditions and still cannot be judged: a bound that does not reach the limit, too low a test voltage, too short a test, no limit",
   why: "It looks tested and is not.",
   satisfies: "a test that reaches the limit, or the limit that is missing",
-  quiet:
-    "where a condition is not recorded, or an entry cannot be read: that is said by other rules",
+  quiet: "where a condition is not recorded, or an entry cannot be read: other rules report that",
   reads: "row",
   rows: (table, context) => {
     const { columns, accepted, enough } = table.kind;

@@ -13,8 +13,7 @@ export const instrumentLapsed: Rule = {
   why: "Outside its calibration nobody can say how far the instrument was off.",
   satisfies:
     "the calibration that covers the day of the test, a calibration after it that shows the instrument was right, or the test repeated",
-  quiet:
-    "where the test has no date, or the instrument is not listed: both are said by other rules",
+  quiet: "where the test has no date, or the instrument is not listed: other rules report both",
   reads: "table",
   find: (table, { instruments }) => {
     const found = overRows(table, (row, stored): Finding | undefined => {

@@ -6,12 +6,12 @@ import { oncePerEntry } from "../oncePerEntry";
 /** An instrument that the table of instruments does not list. */
 export const instrumentUnknown: Rule = {
   id: "instrument-unknown",
-  title: "An instrument that nobody listed",
+  title: "An unlisted instrument",
   finds:
     "records whose instrument is not in the table of instruments: once for each instrument and record table, at its first row",
   why: "A reading is worth what its instrument is worth; of this one nothing is known.",
-  satisfies: "the instrument listed with its serial number and calibration, or its Id put right",
-  quiet: "where the record names no instrument: that is said by another rule",
+  satisfies: "the instrument listed with its serial number and calibration, or its Id corrected",
+  quiet: "where the record names no instrument: another rule reports that",
   reads: "table",
   find: (table, { instruments }) =>
     oncePerEntry(

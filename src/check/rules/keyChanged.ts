@@ -9,7 +9,7 @@ export const keyChanged: Rule = {
   finds:
     "a row that is none of the lineup's and has all but one key cell of a row that is missing; a row with readings and no name",
   why: "The reading stands under another name than the one it was taken for, and the test it belongs to looks missing.",
-  satisfies: "the name put back",
+  satisfies: "the name restored",
   quiet: "for rows added by the project, where no row of the lineup is missing that they resemble",
   reads: "table",
   find: (table) => {
@@ -31,7 +31,7 @@ export const keyChanged: Rule = {
                 rule: "key-changed",
                 weight: "stop",
                 ...where(table, row, id),
-                message: `${table.keys[row]}: the lineup has no such row, and lacks the one whose "${header}" is ${shown(alike[id])}; put the name back.`,
+                message: `${table.keys[row]}: the lineup has no such row, and the workbook lacks the one whose "${header}" is ${shown(alike[id])}; restore the name.`,
                 found: shown(stored[id]),
                 expected: shown(alike[id]),
               },
@@ -57,7 +57,7 @@ function nameless(table: JudgedTable, row: number, stored: Row): Finding[] {
           rule: "key-changed",
           weight: "stop",
           ...where(table, row, first),
-          message: "A row with readings says nothing of what they belong to; put its name back.",
+          message: "A row with readings has no name; restore it.",
         },
       ]
     : [];

@@ -9,7 +9,7 @@ export const limitDiffers: Rule = {
     "a limit on the sheet that differs from the one that the maker, the project or the standard gives",
   why: "A limit moved a little makes a defect pass, and nobody looks at limits twice.",
   satisfies:
-    "the criterion's limit; a limit of the project's own belongs into the lineup's description, with its document",
+    "the criterion's limit; a limit of the project's own belongs in the lineup, with its document",
   quiet:
     "for formulas that were never calculated, and where the lineup leaves the limit to be typed",
   reads: "row",

@@ -12,7 +12,7 @@ export const missingCondition: Rule = {
   why: "The reading cannot be corrected or held against its limit.",
   satisfies: "the condition, as it was on the day",
   quiet:
-    "for rows without a reading, and conditions that the row or lineup does without; what no line of a layout of somebody's own has is said once for its block",
+    "for rows without a reading, and conditions that the row or lineup does without; what no line of a user's own layout has is reported once for its block",
   reads: "row",
   rows: (table, context) => {
     const conditions = table.kind.columns.filter(({ need }) => need === "condition");
@@ -29,7 +29,7 @@ export const missingCondition: Rule = {
                 rule: "missing-condition",
                 weight: "query",
                 ...where(table, row, columns[0].id),
-                message: `${whose}: a reading without ${columns.map(({ header }) => `"${header}"`).join(", ")}; record it, or the reading cannot be judged in full.`,
+                message: `${whose}: reading recorded without ${columns.map(({ header }) => `"${header}"`).join(", ")}; without it the reading cannot be fully judged.`,
               },
             ]
           : [];

@@ -10,7 +10,7 @@ export const missingReading: Rule = {
   why: "The test was not made, or not written down.",
   satisfies: "the reading",
   quiet:
-    "for record kinds that the project leaves out, and rows that do not apply; what no line of a layout of somebody's own has a cell for is said once for its block",
+    "for record kinds that the project leaves out, and rows that do not apply; what no line of a user's own layout has a cell for is reported once for its block",
   reads: "row",
   rows: (table, context) => {
     if (isLeftOut(context.lineup, table.kind)) return () => undefined;
@@ -37,8 +37,8 @@ export const missingReading: Rule = {
         weight: "stop",
         ...where(table, row, column?.id ?? "reading"),
         message: isAbsent
-          ? `${rowName(table, row)}, and every other line of the block: the sheet has no cell for ${blank.map(({ header }) => `"${header}"`).join(", ")}; put a column there, or leave these records out with the project's reason.`
-          : `${rowName(table, row)}: no reading in "${column?.header}".`,
+          ? `${rowName(table, row)}, and every other line of the block: the sheet has no cell for ${blank.map(({ header }) => `"${header}"`).join(", ")}; add a column, or leave these records out of the lineup with the project's reason.`
+          : `${rowName(table, row)}: ${column?.header} not recorded.`,
       };
     };
   },

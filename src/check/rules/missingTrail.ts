@@ -11,7 +11,7 @@ export const missingTrail: Rule = {
   why: "A reading that nobody signed, on no day, by no instrument, proves nothing to others.",
   satisfies: "the date, the name, the instrument",
   quiet:
-    "for rows without a reading; what no line of a layout of somebody's own has is said once for its block",
+    "for rows without a reading; what no line of a user's own layout has is reported once for its block",
   reads: "table",
   find: (table, context) => {
     const trail = table.kind.columns.filter(({ need }) => need === "trail");
@@ -35,9 +35,9 @@ export const missingTrail: Rule = {
       return [
         ...found(
           absent,
-          `${rowName(table, row)}, and every other line of the block: a reading without`,
+          `${rowName(table, row)}, and every other line of the block: reading recorded without`,
         ),
-        ...found(lacking, `${rowName(table, row)}: a reading without`),
+        ...found(lacking, `${rowName(table, row)}: reading recorded without`),
       ];
     }).map(({ finding }) => finding);
   },

@@ -28,7 +28,7 @@ export const notCalculated: Rule = {
         weight: "query",
         sheet,
         address,
-        message: `The formulas of ${names.join(", ")}${more > 0 ? ` and ${more} more tables` : ""} stand without stored values: the program that saved this workbook did not calculate. Open it in a spreadsheet with the add-in and save it, so that stored results can be compared.`,
+        message: `The formulas of ${names.join(", ")}${more > 0 ? ` and ${more} more tables` : ""} have no stored values: the program that saved this workbook did not calculate them. Open it in a spreadsheet with the add-in and save it, so that stored results can be compared.`,
       },
     ];
   },

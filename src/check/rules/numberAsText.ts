@@ -8,7 +8,7 @@ export const numberAsText: Rule = {
   id: "number-as-text",
   title: "A number stored as text",
   finds:
-    "an entry that shows a number and is text, so that formulas pass over it; in a layout of somebody's own, a number whose unit nothing tells",
+    "an entry that shows a number and is text, so that formulas pass over it; in a user's own layout, a number whose unit nothing tells",
   why: "It looks measured, and every comparison, sum and plot leaves it out.",
   satisfies: "the number typed again into a cell that is not formatted as text",
   quiet:
@@ -48,7 +48,7 @@ export const numberAsText: Rule = {
                 rule: "number-as-text",
                 weight: "query",
                 ...where(table, row, id),
-                message: `${rowName(table, row)}, and every line of the block like it: "${header}" is ${cell} of no unit that is known here, and nothing is judged by it; write the unit into the title, such as (${unit}).`,
+                message: `${rowName(table, row)}, and every line of the block like it: "${header}" is ${cell} without a known unit, so nothing is judged by it; add the unit to the title, such as (${unit}).`,
                 found: cell,
               }
             : undefined;

@@ -14,11 +14,11 @@ const FEW = 3;
 /** A formula of the user's own where ours should stand. */
 export const ownFormula: Rule = {
   id: "own-formula",
-  title: "A formula of one's own",
+  title: "A formula that is not ours",
   finds:
     "a computed cell, limit or result with another formula than the record's: what it takes from the wrong row or column, a cell fixed on every row, a limit written into it, a factor or direction changed, a row unlike its neighbours",
   why: "A sheet is trusted because its formulas are alike. One that takes its neighbour's reading looks like all the others.",
-  satisfies: "the record's formula put back; a calculation of one's own in a column of its own",
+  satisfies: "the record's formula put back; a calculation of your own in a separate column",
   quiet:
     "for formulas that come to the same when references are written another way, as other programs do on saving; a whole column of one's own that agrees is a note",
   reads: "table",

@@ -22,7 +22,7 @@ export const readingFormula: Rule = {
               rule: "reading-formula",
               weight: "query",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" is worked out by =${formula.slice(0, 80)}; a reading is what the instrument showed.`,
+              message: `${rowName(table, row)}: "${header}" is calculated by =${formula.slice(0, 80)}; a reading is what the instrument showed.`,
               found: `=${formula}`.slice(0, 200),
             }
           : undefined;

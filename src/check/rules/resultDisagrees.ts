@@ -12,7 +12,7 @@ export const resultDisagrees: Rule = {
   why: "Somebody typed over it, or its formula is not ours, or it was not calculated after a change: what the sheet says is not what the readings say.",
   satisfies: "the formula put back and the sheet calculated",
   quiet:
-    "for formulas of a table that was not calculated at all, and for errors: both are said by other rules",
+    "for formulas of a table that was not calculated at all, and for errors: other rules report both",
   reads: "row",
   rows: (table) => {
     const computed = table.kind.columns.filter(
@@ -28,7 +28,7 @@ export const resultDisagrees: Rule = {
               rule: "result-disagrees",
               weight: "stop",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" says ${apart(stored[id], judged[id])}; from the row's own entries it is ${apart(judged[id], stored[id])}.`,
+              message: `${rowName(table, row)}: "${header}" shows ${apart(stored[id], judged[id])}; calculated from the row's entries it is ${apart(judged[id], stored[id])}.`,
               found: apart(stored[id], judged[id]),
               expected: apart(judged[id], stored[id]),
             },

@@ -55,13 +55,13 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
 /** A cover, panels, equipment or criteria sheet that tells another lineup than the one that the records are judged by. */
 export const sheetsDiffer: Rule = {
   id: "sheets-differ",
-  title: "Sheets that tell another lineup",
+  title: "Sheets that show a different lineup",
   finds:
     "a cover, panels, equipment, criteria or settings sheet that tells another lineup than the records are judged by",
-  why: "People read the sheet and the check reads the lineup: they must be the same.",
-  satisfies: "the change put into the lineup's description and built onto the workbook",
+  why: "People read the sheet and the check reads the lineup, so both must agree.",
+  satisfies: "the change made in the lineup and built onto the workbook",
   quiet:
-    "where they agree, whatever the order of rows; for a workbook of somebody's own, which has none of these sheets",
+    "where they agree, whatever the order of rows; for a user's own workbook, which has none of these sheets",
   reads: "book",
   of: [],
   find: ({ lineup, told, tables, snapshot }) =>
@@ -75,7 +75,7 @@ export const sheetsDiffer: Rule = {
               sheet,
               address: "A1",
               found: what,
-              message: `The sheet "${sheet}" tells other ${what} than the workbook was built for and is judged by; put the change into the lineup's description and build it onto the workbook again.`,
+              message: `The sheet "${sheet}" shows different ${what} from the lineup that the workbook was built for and is judged by; change the lineup and build it onto the workbook again.`,
             },
           ],
     ),

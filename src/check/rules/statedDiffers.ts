@@ -23,10 +23,10 @@ export const statedDiffers: Rule = {
   id: "stated-differs",
   title: "What a sheet says itself",
   finds:
-    "in a layout of somebody's own, a result, limit, corrected value, error or spread of poles that differs from what the record comes to, and a formula unlike the others of its column",
+    "in a user's own layout, a result, limit, corrected value, error or spread of poles that differs from what the record comes to, and a formula unlike the others of its column",
   why: "People read the sheet: a “pass” beside a failing reading, a softer limit or a wrong factor goes on from there.",
   satisfies:
-    "the sheet's own formula or word put right; where the sheet is right, the lineup's criterion or correction",
+    "the sheet's own formula or word corrected; where the sheet is right, the lineup's criterion or correction",
   quiet:
     "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for an error as far as it is rounded, for a spread that is rounded or reckoned in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
   reads: "table",
@@ -82,7 +82,7 @@ const results = (table: JudgedTable, id: string, cells: readonly Cell[]): Findin
   const finding = (cell: Cell, others: readonly Cell[]): Finding => ({
     ...placed(table, id, cell),
     weight: cell.value === "Pass" ? "stop" : "query",
-    message: `${rowName(table, cell.at)}: the sheet says that it ${cell.value === "Pass" ? "passes" : "fails"}; by its reading and its criterion it is ${shown(String(cell.wanted))}.${alsoAt(cell, others)} Put right the sheet's result, or what it is worked out from.`,
+    message: `${rowName(table, cell.at)}: the sheet says that it ${cell.value === "Pass" ? "passes" : "fails"}; by its reading and its criterion it is ${shown(String(cell.wanted))}.${alsoAt(cell, others)} Correct the sheet's result, or the cells it is calculated from.`,
     found: String(cell.value),
     expected: String(cell.wanted),
   });
@@ -148,7 +148,7 @@ const otherLimit = (
   return {
     ...placed(table, id, first),
     weight: isSofter ? "stop" : "note",
-    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; its criterion gives ${shown(wanted)}, ${isSofter ? "which is stricter" : "and that is what it is judged by"}.${alsoAt(first, group)} Put the criterion's limit there; a limit of the project's own belongs into the lineup, with its document.`,
+    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; its criterion gives ${shown(wanted)}, ${isSofter ? "which is stricter" : "and that is what it is judged by"}.${alsoAt(first, group)} Put the criterion's limit there; a limit of the project's own belongs in the lineup, with its document.`,
     found: said(value),
     expected: said(wanted),
     source: String(judged.sources ?? ""),
@@ -162,7 +162,7 @@ const otherValue = (table: JudgedTable, id: string, group: readonly Cell[]): Fin
   return {
     ...placed(table, id, first),
     weight: "query",
-    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; from the row's own reading it is ${shown(wanted)}, and the sheet has ${times} times that.${alsoAt(first, group)} Put right the factor or the cells it takes; another correction belongs into the lineup.`,
+    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; from the row's own reading it is ${shown(wanted)}, and the sheet has ${times} times that.${alsoAt(first, group)} Correct the factor or the cells it takes; another correction belongs in the lineup.`,
     found: said(value),
     expected: said(wanted),
   };
@@ -192,7 +192,7 @@ const spreads = (table: JudgedTable, id: string, cells: readonly Cell[]): Findin
     ({ cell, spread: { wanted, unit }, value }): Finding => ({
       ...placed(table, id, cell),
       weight: "query",
-      message: `${rowName(table, cell.at)}: the sheet says that the poles are ${said(value)} ${unit} apart; by their readings the greatest is ${said(Number(wanted.toPrecision(3)))} ${unit} above the lowest${unit === "%" ? ", and no other usual way to reckon it gives that either" : ""}. Put right the sheet's formula, or the cells it takes.`,
+      message: `${rowName(table, cell.at)}: the sheet says that the poles are ${said(value)} ${unit} apart; by their readings the greatest is ${said(Number(wanted.toPrecision(3)))} ${unit} above the lowest${unit === "%" ? ", and no other usual way to reckon it gives that either" : ""}. Correct the sheet's formula, or the cells it takes.`,
       found: said(value),
       expected: said(Number(wanted.toPrecision(3))),
     }),
@@ -210,7 +210,7 @@ const errors = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding
       {
         ...placed(table, id, cell),
         weight: "query",
-        message: `${rowName(table, cell.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; by the row's own readings it is ${said(Number(wanted.toPrecision(3)))}. Put right the sheet's formula, or the cells it takes.`,
+        message: `${rowName(table, cell.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; by the row's own readings it is ${said(Number(wanted.toPrecision(3)))}. Correct the sheet's formula, or the cells it takes.`,
         found: said(value),
         expected: said(Number(wanted.toPrecision(3))),
       },
@@ -235,7 +235,7 @@ const unlikeFinding = (table: JudgedTable, id: string, cell: Cell, most: string)
   ...placed(table, id, cell),
   weight: "query",
   message: `${rowName(table, cell.at)}: the sheet's own "${headerOf(table, id)}" ${
-    cell.formula ? `is worked out unlike the others of its column, by =${cell.formula}` : "is typed"
+    cell.formula ? `is calculated unlike the others in its column, by =${cell.formula}` : "is typed"
   }, where others have a formula such as =${most}. Fill the column's formula down over it.`.slice(
     0,
     500,

@@ -76,7 +76,7 @@ const finding = (
   rule: "mixed-units",
   weight: "query",
   ...where(table, read.row, column),
-  message: `${rowName(table, read.row)}: ${said(read.value)} ${unit} is ${said(round(read.value / centre))} times ${said(round(centre))} ${unit}, the middle of ${count} similar readings (which lie within a factor of ${said(round(spread))} of it, by median deviation). Was the unit taken for its neighbour?`,
+  message: `${rowName(table, read.row)}: ${said(read.value)} ${unit} is ${said(round(read.value / centre))} times ${said(round(centre))} ${unit}, the middle of ${count} similar readings (which lie within a factor of ${said(round(spread))} of it, by median deviation). Was the wrong unit prefix recorded?`,
   found: read.value,
   expected: `about ${said(round(centre))}`,
 });

@@ -9,7 +9,7 @@ export const typedOver: Rule = {
   finds: "a computed cell that holds the very value it would compute, typed",
   why: "It agrees today and will not follow a change.",
   satisfies: "the formula put back",
-  quiet: "where the value differs: that is said by another rule",
+  quiet: "where the value differs: another rule reports that",
   reads: "row",
   rows: (table) => {
     const computed = table.kind.columns.filter(

@@ -7,11 +7,11 @@ import { oncePerEntry } from "../oncePerEntry";
 /** A word that is none of those that its column is answered by. */
 export const unknownWord: Rule = {
   id: "unknown-word",
-  title: "A word that is no answer",
+  title: "An answer that is not on the list",
   finds:
-    "an entry that is none of the words its column is answered by: once for each such word of a column, at its first row",
+    "an entry that is not one of the words its column accepts: once for each such word of a column, at its first row",
   why: "The row cannot be judged by it, and two people read it in two ways.",
-  satisfies: "one of the words of the list; what more there is to say goes into the remarks",
+  satisfies: "one of the listed words; further comments go in the remarks",
   quiet: "where only capital letters differ",
   reads: "table",
   find: (table) => {
@@ -29,7 +29,7 @@ export const unknownWord: Rule = {
               rule: "unknown-word",
               weight: "query",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" is "${String(cell).slice(0, 40)}"; answer it by ${accepts.values.join(", ")}.`,
+              message: `${rowName(table, row)}: "${header}" is "${String(cell).slice(0, 40)}"; use ${accepts.values.join(", ")}.`,
               found: String(cell).slice(0, 80),
               expected: accepts.values.join(" / "),
             };

@@ -8,7 +8,7 @@ finds("error-value", [
     row: 2,
     header: "R corrected MΩ",
     weight: "stop",
-    says: /holds the error #REF!; put right what it is worked out from/,
+    says: /holds the error #REF!; correct the cells it is calculated from/,
   },
   {
     name: "an error in a reading",

@@ -8,7 +8,7 @@ finds("future-date", [
     row: 1,
     header: "Date",
     weight: "query",
-    says: /dated 2026-11-27, which is yet to come/,
+    says: /dated 2026-11-27, which is in the future/,
   },
 ]);
 

@@ -8,7 +8,7 @@ finds("key-changed", [
     row: 3,
     header: "Panel",
     weight: "stop",
-    says: /lacks the one whose "Panel" is =K0002; put the name back/,
+    says: /the workbook lacks the one whose "Panel" is =K0002; restore the name/,
   },
   {
     name: "a pole renamed",
@@ -30,7 +30,7 @@ finds("key-changed", [
     row: 3,
     header: "Panel",
     weight: "stop",
-    says: /says nothing of what they belong to; put its name back/,
+    says: /has no name; restore it/,
   },
 ]);
 

@@ -8,7 +8,7 @@ finds("missing-condition", [
     row: 2,
     header: "Temperature °C",
     weight: "query",
-    says: /without "Temperature °C"; record it/,
+    says: /without "Temperature °C"; without it/,
   },
   {
     name: "a gauge read without the barometer",

@@ -8,7 +8,7 @@ finds("reading-formula", [
     row: 1,
     header: "R µΩ",
     weight: "query",
-    says: /is worked out by =\w+5; a reading is what the instrument showed/,
+    says: /is calculated by =\w+5; a reading is what the instrument showed/,
   },
 ]);
 

@@ -8,7 +8,7 @@ finds("result-disagrees", [
     row: 0,
     header: "Result",
     weight: "stop",
-    says: /"Result" says Fail; from the row's own entries it is Pass/,
+    says: /"Result" shows Fail; calculated from the row's entries it is Pass/,
   },
   {
     name: "an intermediate value typed over",
@@ -17,7 +17,7 @@ finds("result-disagrees", [
     row: 2,
     header: "R corrected MΩ",
     weight: "stop",
-    says: /"R corrected MΩ" says 1;/,
+    says: /"R corrected MΩ" shows 1;/,
   },
 ]);
 

@@ -23,7 +23,7 @@ test("rows of a panel that the lineup does not have are told once, with their re
     {
       weight: "note",
       address: book.at(CONTACT, rowCount - 2, "Panel"),
-      message: expect.stringMatching(/^=K0099 is no panel .* 2 rows with 2 readings set aside/),
+      message: expect.stringMatching(/^=K0099 is not a panel .* 2 rows with 2 readings set aside/),
     },
   ]);
 });

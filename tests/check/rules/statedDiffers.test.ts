@@ -116,7 +116,7 @@ test.each([
     { I3: { value: "pass", formula: 'IF(G3>=100,"pass","FAIL")' } },
     "I3",
     "query",
-    /unlike the others of its column, by =IF\(G3>=100/,
+    /unlike the others in its column, by =IF\(G3>=100/,
   ],
   [
     "a result typed among formulas",

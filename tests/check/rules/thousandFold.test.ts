@@ -14,7 +14,7 @@ finds("mixed-units", [
     row: 8,
     header: "R 1 min MΩ",
     weight: "query",
-    says: /is 0\.00\d+ times .* the middle of \d+ similar readings .*Was the unit taken for its neighbour/,
+    says: /is 0\.00\d+ times .* the middle of \d+ similar readings .*Was the wrong unit prefix recorded/,
   },
   {
     name: "mΩ written for µΩ",
@@ -23,7 +23,7 @@ finds("mixed-units", [
     row: 4,
     header: "R µΩ",
     weight: "query",
-    says: /Was the unit taken for its neighbour/,
+    says: /Was the wrong unit prefix recorded/,
   },
 ]);
 

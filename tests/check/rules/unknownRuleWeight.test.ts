@@ -8,7 +8,7 @@ test("a weight for a rule that there is not is asked about", () => {
       weight: "query",
       sheet: "Settings",
       address: "A1",
-      message: expect.stringMatching(/"type-over", which the check does not have; write the rule/),
+      message: expect.stringMatching(/"type-over", which the check does not have; use the rule/),
     },
   ]);
 });

@@ -8,7 +8,7 @@ finds("unknown-word", [
     row: 0,
     header: "Discharge",
     weight: "query",
-    says: /"Discharge" is "perhaps"; answer it by/,
+    says: /"Discharge" is "perhaps"; use/,
   },
   {
     name: "the same word on three rows: once, at the first",
@@ -19,7 +19,7 @@ finds("unknown-word", [
     row: 0,
     header: "Discharge",
     weight: "query",
-    says: /"Discharge" is "n\/k"; answer it by .*\. So it is on 2 more rows of the table, at /,
+    says: /"Discharge" is "n\/k"; use .*\. So it is on 2 more rows of the table, at /,
   },
 ]);
 
