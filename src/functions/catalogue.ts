@@ -11,6 +11,7 @@ import { curvetime } from "./curvetime";
 import { dewmargin } from "./dewmargin";
 import { dewpoint } from "./dewpoint";
 import { earthresistance } from "./earthresistance";
+import { exciting } from "./exciting";
 import { gaspressure } from "./gaspressure";
 import { ircorrect } from "./ircorrect";
 import { irfactor } from "./irfactor";
@@ -44,6 +45,7 @@ export const functions: Readonly<Record<string, (...args: never[]) => unknown>> 
   DEWMARGIN: dewmargin,
   DEWPOINT: dewpoint,
   EARTHRESISTANCE: earthresistance,
+  EXCITING: exciting,
   GASPRESSURE: gaspressure,
   IRCORRECT: ircorrect,
   IRFACTOR: irfactor,

@@ -17,6 +17,8 @@ export enum CoillimitEnd {
   least = "least",
   /** Greatest voltage to work at */
   most = "most",
+  /** Least voltage to work at, the lower where published tables differ */
+  lowest = "lowest",
 }
 
 /** @customenum {string} */
@@ -40,11 +42,12 @@ export enum CoillimitBasis {
  * @customfunction COILLIMIT
  * @param ratedV Rated control voltage, V
  * @param operation closing or opening
- * @param end least or most
+ * @param end least or most, or lowest: the least voltage, the lower one where published tables differ
  * @param [wave] DC or AC; DC if left out
  * @param [basis] IEC or NETA; IEC if left out
  * @returns V
  * @example =GEAR.COILLIMIT(110, "opening", "least") // 77
+ * @example =GEAR.COILLIMIT(120, "closing", "least", "AC", "NETA") // 104
  * @refuses =GEAR.COILLIMIT(110, "closing", "least", "DC", "NETA")
  * @refuses =GEAR.COILLIMIT(0, "closing", "least")
  */
@@ -59,13 +62,15 @@ export function coillimit(
     [
       quantity("Rated control voltage", ratedV, "V"),
       word("Operation", operation, ["closing", "opening"] as const),
-      word("End", end, ["least", "most"] as const),
+      word("End", end, ["least", "most", "lowest"] as const),
       optional(word("Wave", wave, ["AC", "DC"] as const), "DC"),
       optional(basisOf(basis), "IEC"),
     ],
     (volts, does, side, supply, by) => {
       const range = coilRange(volts, { operation: does, wave: supply, basis: by });
-      return range.ok ? answer(range.value.value[side]) : range;
+      if (!range.ok) return range;
+      const { least, most, lowest = least } = range.value.value;
+      return answer({ least, most, lowest }[side]);
     },
   );
 }

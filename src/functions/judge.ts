@@ -15,6 +15,8 @@ export enum JudgeSense {
   most = "most",
   /** The magnitude is to be the limit or less */
   within = "within",
+  /** The value is to be the limit itself */
+  equal = "equal",
 }
 
 /**
@@ -22,7 +24,7 @@ export enum JudgeSense {
  * @customfunction JUDGE
  * @param value Value in the limit's unit, or a bound as text, such as "> 3160000"
  * @param limit Limit; left blank, the result is Inconclusive
- * @param [sense] least, most or within; least if left out
+ * @param [sense] least, most, within or equal; least if left out
  * @param [tolerance] Fraction of the limit granted in the value's favour; 0 if left out
  * @param [unit] Unit of the limit; given, the value may be text as written on site, such as "48 lbf·ft"; a number or bound alone if left out
  * @returns Pass, Fail, Missing or Inconclusive

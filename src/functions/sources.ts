@@ -94,6 +94,7 @@ export const sources: Readonly<
   DEWMARGIN: [MAGNUS, dewLimit.source],
   DEWPOINT: [MAGNUS],
   EARTHRESISTANCE: [OHM],
+  EXCITING: [OWN],
   GASPRESSURE: [
     from(
       "Beattie–Bridgeman equation of SF6",

@@ -57,6 +57,11 @@ export const breaker = z.strictObject({
   /** Voltages at the coil that it must work between, V. */
   closingV: z.optional(window),
   openingV: z.optional(window),
+  /** Control supply of this breaker, where it is another than the lineup's; and of its opening releases alone. */
+  controlV: z.optional(positive),
+  controlKind: z.optional(z.enum(["AC", "DC"])),
+  openingControlV: z.optional(positive),
+  openingControlKind: z.optional(z.enum(["AC", "DC"])),
   /** A second opening release with a circuit of its own. */
   secondTripCoil: z.optional(z.boolean()),
   /** Undervoltage release: it has to pick up by the one, and to drop out between the others, V. */
@@ -174,17 +179,17 @@ export const protectionElement = z.strictObject({
   curve: z.enum(CURVES),
   /** Time multiplier or dial; for a definite time, the delay in s. */
   setting: z.number().check(z.nonnegative("must not be below zero")),
+  /** Ratio at which it resets, % of the pick-up: at least for what operates above its setting, at most for what operates below it. */
+  resetPercent: z.optional(positive),
   /** Slope of a differential element, % of the restraining current. */
   slopePercent: z.optional(positive),
   /** Settings order with its revision. */
   document: z.optional(name),
   /** Multiples of pick-up that the operating time is tested at; below 1 for what operates below its setting. */
   multiples: z._default(
-    z
-      .array(
-        z.number().check(z.positive("must be more than zero"), z.maximum(20, "must be at most 20")),
-      )
-      .check(z.minLength(1)),
+    z.array(
+      z.number().check(z.positive("must be more than zero"), z.maximum(20, "must be at most 20")),
+    ),
     [2, 5, 10],
   ),
   /** Errors allowed: pick-up in %, time in % and in s, whichever is greater. */

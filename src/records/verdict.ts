@@ -19,8 +19,9 @@ export const compared = (comparison: Comparison, row: Row): Verdict => {
   const against = (id: string) => judged(row[value], row[id], sense, tolerance, unit);
   const verdict = against(limit);
   if (asks && verdict === "Fail") return "Inconclusive";
-  if (lenient === undefined || isBlank(row[lenient]) || verdict === "Pass") return verdict;
-  return against(lenient) === "Fail" ? "Fail" : "Inconclusive";
+  if (lenient === undefined || isBlank(row[lenient])) return verdict;
+  if (against(lenient) === "Fail") return "Fail";
+  return verdict === "Fail" ? "Inconclusive" : verdict;
 };
 
 /** The formulas of one kind's comparisons, by the columns that they look at. */
@@ -40,7 +41,7 @@ const comparisonsIn = (columns: readonly Column[]) => {
     const { limit, lenient } = comparison;
     if (lenient === undefined) return `${byLimit(comparison, ref)}="Fail"`;
     const last = `IF(${blank(ref(lenient))},${ref(limit)},${ref(lenient)})`;
-    return all([`${byLimit(comparison, ref)}<>"Pass"`, `${against(comparison, last, ref)}="Fail"`]);
+    return `${against(comparison, last, ref)}="Fail"`;
   };
   return { byLimit, failsBy };
 };

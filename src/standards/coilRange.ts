@@ -1,6 +1,17 @@
 import { notPositive } from "../engineering/notPositive";
 import { answer, type Result, refuse } from "../quantities/result";
-import { ansiCoilSource, ansiCoils, type CoilRange, iecCoilSource, iecCoils } from "./coilTable";
+import {
+  ansiCoilSource,
+  ansiCoils,
+  ansiUndervoltage,
+  ansiUndervoltageSource,
+  type CoilRange,
+  iecCoilSource,
+  iecCoils,
+  iecUndervoltage,
+  iecUndervoltageSource,
+  type UndervoltageRange,
+} from "./coilTable";
 import type { Basis, Criterion } from "./criterion";
 import { tidy } from "./tidy";
 
@@ -15,8 +26,8 @@ export interface Coil {
  * Voltages that a closing coil or shunt release must work between, V.
  *
  * IEC 62271-1 (memory): closing 85 % to 110 %, opening 70 % to 110 % DC, 85 % to 110 % AC. NETA: the
- * ranges of ANSI/IEEE C37.06 for 48, 125 and 250 V DC (read in breaker makers' tables). The maker's
- * plate comes first.
+ * ranges of ANSI/IEEE C37.06 for 24, 48, 125 and 250 V DC, 120 and 240 V AC (read in breaker makers'
+ * tables); where these differ, `lowest` is the lower of two least voltages. The maker's plate comes first.
  *
  * @param ratedV rated control voltage, V, above 0
  * @returns `none` where the basis has no row, `range` for a voltage not above 0
@@ -35,11 +46,58 @@ export const coilRange = (
       source: iecCoilSource,
     });
   }
-  const row = wave === "DC" ? ansiCoils[operation].get(ratedV) : undefined;
+  const row = ansiCoils[operation][wave].get(ratedV);
   return row
     ? answer({ value: row, source: ansiCoilSource })
     : refuse(
         "none",
-        `No range is known here for ${ratedV} V ${wave} under NETA: rows are 48, 125 and 250 V DC. The maker's plate gives it.`,
+        `No range is known here for ${ratedV} V ${wave} under NETA: rows are 24, 48, 125 and 250 V DC, 120 and 240 V AC. The maker's plate gives it.`,
       );
 };
+
+/**
+ * Voltages of an undervoltage release, V: it has to pick up at `pickupMost` or below, and to drop out between the
+ * two others. IEC 62271-1: 85 %, 35 % to 70 % (memory); NETA: as one maker prints them (read).
+ *
+ * @param ratedV rated control voltage, V, above 0
+ * @returns `none` where the basis has no row, `range` for a voltage not above 0
+ * @example undervoltageRange(125, "DC", "NETA") // { pickupMost: 100, dropoutLeast: 38, dropoutMost: 75 }
+ */
+export const undervoltageRange = (
+  ratedV: number,
+  wave: "AC" | "DC",
+  basis: Basis,
+): Result<Criterion<UndervoltageRange>> => {
+  const refusal = notPositive("Rated control voltage", ratedV, "V");
+  if (refusal) return refusal;
+  if (basis === "IEC") {
+    const { pickupMost, dropoutLeast, dropoutMost } = iecUndervoltage;
+    return answer({
+      value: {
+        pickupMost: tidy(ratedV * pickupMost),
+        dropoutLeast: tidy(ratedV * dropoutLeast),
+        dropoutMost: tidy(ratedV * dropoutMost),
+      },
+      source: iecUndervoltageSource,
+    });
+  }
+  const row = ansiUndervoltage[wave].get(ratedV);
+  return row
+    ? answer({ value: row, source: ansiUndervoltageSource })
+    : refuse(
+        "none",
+        `No undervoltage release of ${ratedV} V ${wave} is known here under NETA: the maker's plate gives its voltages.`,
+      );
+};
+
+/** Rated control voltages that only alternating supplies have; other ones are taken for direct (IEC 62271-1, memory). */
+const ALTERNATING = [100, 115, 120, 127, 208, 230, 240, 400];
+
+/**
+ * Whether a control supply is AC or DC, where the lineup does not say: by its rated voltage.
+ *
+ * @example supplyOf(230) // "AC"
+ * @example supplyOf(110) // "DC"
+ */
+export const supplyOf = (ratedV: number): "AC" | "DC" =>
+  ALTERNATING.includes(ratedV) ? "AC" : "DC";

@@ -5,8 +5,8 @@ import type { Bound } from "../quantities/reading";
 export const VERDICTS = ["Pass", "Fail", "Missing", "Inconclusive", "Not required"] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
-/** Which side of the limit is right: at least, at most, or a magnitude within it. */
-export const SENSES = ["least", "most", "within"] as const;
+/** Which side of the limit is right: at least, at most, a magnitude within it, or the limit itself. */
+export const SENSES = ["least", "most", "within", "equal"] as const;
 export type Sense = (typeof SENSES)[number];
 
 /** Equality with a limit holds to twelve digits, as far as a computed value can be trusted. */
@@ -38,7 +38,13 @@ export const judge = (
   const grace = Math.abs(limit) * (tolerance + DUST);
   if (sense === "least") return sided(at, limit - grace, bound);
   if (sense === "most") return sided(-at, -limit - grace, OPPOSITE[bound]);
+  if (sense === "equal") return equal(at - limit, grace, bound);
   return within(at, limit + grace, bound);
+};
+
+const equal = (off: number, grace: number, bound: Bound): Verdict => {
+  if (bound === "exact") return Math.abs(off) <= grace ? "Pass" : "Fail";
+  return (bound === "above" ? off : -off) > grace ? "Fail" : "Inconclusive";
 };
 
 const EXACT: Bound = "exact";

@@ -142,6 +142,11 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
         either(`${x}>${most}`, "Fail"),
         either(`-(${x})>${most}`, "Fail"),
       ),
+      '"equal"': sides(
+        `ABS(${x}-${limit})<=${grace}`,
+        either(`${x}>${most}`, "Fail"),
+        either(`${x}<${least}`, "Fail"),
+      ),
     }[sense];
     const judged = `IF(OR(${limit}="",${tolerance}<0),"Inconclusive",${decided})`;
     return `IF(${value}="","Missing",IF(ISNUMBER(${x}),${judged},NA()))`;

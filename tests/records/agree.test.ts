@@ -61,7 +61,7 @@ const microhms = resistance("µΩ", "mΩ", 15, 120);
 const AS_TYPED: Readonly<Record<string, Filler>> = {
   GearDocuments: ({ part }, next) => ({
     approved: part === "INV-1" ? "A" : pick<CellValue>(next, ["A", "A", "A", 3, ...BLANKS]),
-    found: pick<CellValue>(next, ["A", "A", "a", " A", "B", 3, "3", ...BLANKS]),
+    found: pick<CellValue>(next, ["A", "A", "a", " A", "Rev. A", "rev B", "B", 3, "3", ...BLANKS]),
   }),
   GearPermits: (_row, next) => ({
     number: pick<CellValue>(next, ["P-1", "P-1", 17, ...BLANKS]),
@@ -112,6 +112,8 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
       "soon",
       ...BLANKS,
     ]),
+    by: pick<CellValue>(next, [...many(() => "B. Client"), ...BLANKS]),
+    date: pick<CellValue>(next, [...many(() => 46340), ...BLANKS]),
   }),
   GearInstallation: (_row, next) => ({ state: state(next) }),
   GearDimensions: (_row, next) => ({
@@ -170,6 +172,8 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
     closingHigh: mostly(next, 126, [110, "126"]),
     openingLow: mostly(next, 65, [80, "65", 0]),
     openingHigh: mostly(next, 126, [100, "126 V"]),
+    pickup: mostly(next, 80, [120, "80 V"]),
+    dropout: mostly(next, 50, [10, 100, "50 V"]),
     charged: mostly(next, 12, [15, 16, "12", "12 s"]),
     counterBefore: mostly(next, 20, ["20", "n/a"]),
     counterAfter: mostly(next, 32, [31, "32"]),
@@ -231,6 +235,7 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
         "998 mA",
         ...BLANKS,
       ]),
+      method: pick<CellValue>(next, [...many(() => null), "Current", "Voltage", "voltage"]),
       polarity: pick<CellValue>(next, [...many(() => "As marked"), "as marked", "Reversed", "?"]),
       winding: pick<CellValue>(next, [...many(() => shown(between(next, 2.6, 3.4), 3)), "3 Ω", 0]),
       temperature: condition("°C", 10, 30)(next),
@@ -302,6 +307,11 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
         ...BLANKS,
       ]),
       trips: word(next),
+      restraint: pick<CellValue>(next, [null, 1, 2, 5, "2 A"]),
+      direction: pick<CellValue>(next, [...many(() => "As set"), "as set", "Not as set", null]),
+      asLeftPickup: pick<CellValue>(next, [...many(() => null), row.pickup ?? null, 3]),
+      asLeftSetting: pick<CellValue>(next, [...many(() => null), row.setting ?? null, 0.3]),
+      asLeftOrder: pick<CellValue>(next, [...many(() => null), "SO-7 rev 2", "so-7 rev 1", " "]),
     };
   },
   GearCable: (row, next) => ({

@@ -20,7 +20,7 @@ export interface Place {
 
 /**
  * Computes a stored formula as Excel would, as far as the record tables' formulas go: IF, OR, AND, NOT,
- * ISNUMBER, N, IFERROR, TRIM, COUNT, ABS, MIN, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
+ * ISNUMBER, N, IFERROR, TRIM, LOWER, SUBSTITUTE, SEARCH, COUNT, ABS, MIN, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
  * worksheet functions through their catalogue.
  */
 export function computeFormula(formula: string, place: Place): Value {
@@ -160,6 +160,22 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
     case "N": {
       const of = value(0);
       return isError(of) || typeof of === "number" ? of : of === true ? 1 : 0;
+    }
+    case "LOWER": {
+      const of = value(0);
+      return isError(of) ? of : String(of ?? "").toLowerCase();
+    }
+    case "SUBSTITUTE": {
+      const of = value(0);
+      return isError(of) ? of : String(of ?? "").replaceAll(String(value(1)), String(value(2)));
+    }
+    case "SEARCH": {
+      const [part, of] = [value(0), value(1)];
+      if (isError(part) || isError(of)) return { code: "#VALUE!" };
+      const at = String(of ?? "")
+        .toLowerCase()
+        .indexOf(String(part ?? "").toLowerCase());
+      return at < 0 ? { code: "#VALUE!" } : at + 1;
     }
     case "TRIM": {
       const of = value(0);

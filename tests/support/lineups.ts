@@ -95,6 +95,12 @@ export const equipped = (lineup: Lineup): Lineup =>
     ],
     panels: lineup.panels.map((panel, index) => ({
       ...panel,
+      ...(panel.breaker && {
+        breaker: {
+          ...panel.breaker,
+          ...(index % 4 === 1 ? { secondTripCoil: true, undervoltageV: { dropoutMost: 75 } } : {}),
+        },
+      }),
       currentTransformers: [
         {
           name: "1S1-1S2",
@@ -146,6 +152,32 @@ export const equipped = (lineup: Lineup): Lineup =>
           setting: 0.1,
           multiples: [1.2],
         },
+        ...(index % 3 === 0
+          ? [
+              {
+                relay: "F2",
+                element: "67",
+                pickup: 0.5,
+                unit: "A",
+                curve: "definite",
+                setting: 0,
+                multiples: [2],
+                slopePercent: 30,
+                resetPercent: 95,
+                document: "Settings order SO-7 rev 2 (invented)",
+              },
+              {
+                relay: "F2",
+                element: "27",
+                pickup: 80,
+                unit: "V",
+                curve: "definite",
+                setting: 2,
+                multiples: [0.8],
+                resetPercent: 105,
+              },
+            ]
+          : []),
       ],
       cables: [
         {

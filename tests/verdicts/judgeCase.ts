@@ -65,10 +65,23 @@ const ofRow = (kind: RecordKind, rows: Row[], lineup: Lineup, at: number): Judge
 
 const isRow = (row: Row, key: Typed) => Object.entries(key).every(([id, cell]) => row[id] === cell);
 
+/** Settings that the relay was left to, as cells of their own: `asLeft: { pickup: 5 }` is `asLeftPickup`. */
+const flat = (entries: Typed): Typed =>
+  Object.fromEntries(
+    Object.entries(entries).flatMap(([id, cell]) =>
+      typeof cell === "object" && cell !== null
+        ? Object.entries(cell).map(([key, part]) => [
+            `${id}${key.slice(0, 1).toUpperCase()}${key.slice(1)}`,
+            part as CellValue,
+          ])
+        : [[id, cell] as const],
+    ),
+  );
+
 /** Entries as cells hold them: a day is a serial number. What the kind has no column for is refused. */
 const cellsOf = (kind: RecordKind, entries: Typed): Row =>
   Object.fromEntries(
-    Object.entries(entries).map(([id, cell]) => {
+    Object.entries(flat(entries)).map(([id, cell]) => {
       const column = kind.columns.find((one) => one.id === id);
       if (!column) throw new Error(`${kind.id} has no column ${id}`);
       return [

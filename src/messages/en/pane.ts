@@ -237,6 +237,7 @@ export const pane = {
     least: (value: string, limit: string) => `${value}, at least ${limit}`,
     most: (value: string, limit: string) => `${value}, at most ${limit}`,
     within: (value: string, limit: string) => `${value}, within ± ${limit}`,
+    equal: (value: string, limit: string) => `${value}, to be ${limit}`,
     word: (value: string, right: string) => `${value}, required: ${right}`,
     tolerance: (percent: string) => `${percent} % tolerance`,
     proof: "without it the test proves nothing",

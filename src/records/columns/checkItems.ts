@@ -8,6 +8,8 @@ import { answered, closing, NOT_APPLICABLE, NOT_OK, OK, signed } from "./common"
 export interface UsualItem {
   readonly item: string;
   readonly of?: (panel: Panel) => boolean;
+  /** True for what practice never lets be "Not applicable": every panel is to be clean and dry. */
+  readonly always?: true;
 }
 
 /** What the project asks for of one record kind, beside what is usual. */
@@ -34,10 +36,28 @@ export const itemRows = (panel: Panel, usual: readonly UsualItem[], own: readonl
     ...usual
       .filter(({ of }) => of?.(panel) ?? true)
       .filter(({ item }) => !ours.some((one) => sameName(one.item, item)))
-      .map(({ item }): Row => ({ object: panel.designation, part: item, document: PRACTICE })),
-    ...ours.map(({ item, document }): Row => ({ object: panel.designation, part: item, document })),
+      .map(
+        ({ item, always }): Row => ({
+          object: panel.designation,
+          part: item,
+          document: PRACTICE,
+          always: always ? ALWAYS : null,
+        }),
+      ),
+    ...ours.map(({ item, document }): Row => {
+      const stoodFor = usual.find((one) => sameName(one.item, item));
+      return {
+        object: panel.designation,
+        part: item,
+        document,
+        always: stoodFor?.always ? ALWAYS : null,
+      };
+    }),
   ];
 };
+
+/** What stands beside an item that applies to every panel. */
+const ALWAYS = "always";
 
 /** Columns of a list of items, each answered by a word. */
 export const itemColumns = (object: string, item: string, help: string): Column[] => {
@@ -45,10 +65,12 @@ export const itemColumns = (object: string, item: string, help: string): Column[
     { id: "object", header: object, role: "key", width: 15 },
     { id: "part", header: item, role: "key", width: 46 },
     { id: "document", header: "Asked for by", role: "given", width: 30 },
+    { id: "always", header: "Applies", role: "given", width: 8 },
     answered("state", "State", [OK, NOT_OK, NOT_APPLICABLE], {
       width: 14,
       need: "reading",
       exempt: NOT_APPLICABLE,
+      always: "always",
       help: `${help} Not applicable: say why in the remarks.`,
     }),
     ...signed(),

@@ -47,15 +47,20 @@ export const answered = (
   id: string,
   header: string,
   [right, ...others]: readonly [string, ...string[]],
-  more: Partial<Column> & { readonly also?: readonly string[]; readonly exempt?: string } = {},
+  more: Partial<Column> & {
+    readonly also?: readonly string[];
+    readonly exempt?: string;
+    readonly always?: string;
+    readonly asked?: string;
+  } = {},
 ): Column => {
-  const { also, exempt, ...column } = more;
+  const { also, exempt, always, asked, ...column } = more;
   return {
     id,
     header,
     role: "entry",
     width: 11,
-    accepts: { type: "list", values: [right, ...others], right, also, exempt },
+    accepts: { type: "list", values: [right, ...others], right, also, exempt, always, asked },
     need: "condition",
     ...column,
   };

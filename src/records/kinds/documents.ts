@@ -1,13 +1,25 @@
-import { answered, blank, closing, LINEUP, NOT_OK, OK, signed } from "../columns/common";
+import { answered, blank, closing, LINEUP, NOT_OK, OK, quoted, signed } from "../columns/common";
 import { type Column, isBlank, type RecordKind, type Row } from "../kind";
 import { verdictBy } from "../verdict";
 
-/** A revision as a spreadsheet compares it: without case and spare spaces. */
+/** What stands before a revision's letter or number on a sheet, longest first. */
+const BEFORE = ["revision", "rev.", "rev", "issue", "index"] as const;
+
+/** A revision as a spreadsheet compares it: without case, spaces and the word before it: `Rev. D` is `D`. */
 const plain = (cell: Row[string] | undefined) =>
-  String(cell ?? "")
-    .replace(/^ +| +$/g, "")
-    .replace(/ +/g, " ")
-    .toLowerCase();
+  BEFORE.reduce(
+    (text, word) => text.replaceAll(word, ""),
+    String(cell ?? "")
+      .toLowerCase()
+      .replaceAll(" ", ""),
+  );
+
+/** The same in a formula. */
+const plainBy = (cell: string) =>
+  BEFORE.reduce(
+    (text, word) => `SUBSTITUTE(${text},${quoted(word)},"")`,
+    `SUBSTITUTE(LOWER(${cell})," ","")`,
+  );
 
 const columns: readonly Column[] = [
   { id: "object", header: "For", role: "key", width: 10 },
@@ -34,7 +46,7 @@ const columns: readonly Column[] = [
     role: "computed",
     need: undefined,
     formula: (ref) =>
-      `IF(OR(${blank(ref("found"))},${blank(ref("approved"))}),"",IF(TRIM(${ref("found")})=TRIM(${ref("approved")}),"${OK}","${NOT_OK}"))`,
+      `IF(OR(${blank(ref("found"))},${blank(ref("approved"))}),"",IF(${plainBy(ref("found"))}=${plainBy(ref("approved"))},"${OK}","${NOT_OK}"))`,
     value: ({ found, approved }) =>
       isBlank(found) || isBlank(approved) ? null : plain(found) === plain(approved) ? OK : NOT_OK,
     working: ({ found, approved, current }) =>

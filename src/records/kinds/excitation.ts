@@ -1,14 +1,25 @@
+import { excitingCurrent } from "../../engineering/excitingCurrent";
 import { KNEE_RULES, type KneeRule, kneePoint } from "../../engineering/kneePoint";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
-import { isProtective } from "../../standards/ctClassNamed";
-import { blank, closing, gear, PHASES, trail } from "../columns/common";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { sourceOf, sources } from "../limits";
+import { bounded } from "../../quantities/bounded";
+import { ctClassNamed, isProtective, relayingVolts } from "../../standards/ctClassNamed";
+import { tidy } from "../../standards/tidy";
+import { blank, closing, gear, trail } from "../columns/common";
+import {
+  type CellValue,
+  type Column,
+  type Comparison,
+  isBlank,
+  NOT_APPLICABLE,
+  type RecordKind,
+  type Row,
+} from "../kind";
+import { ownOf, plateOr, sourceOf, sources } from "../limits";
 import { onPaper } from "../onPaper";
 import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
-import { coreOf } from "./currentTransformer";
+import { type Core, coreOf, phasesOf } from "./currentTransformer";
 
 const POINTS = Array.from({ length: 10 }, (_, at) => at + 1);
 /** A curve of fewer points holds no knee. */
@@ -17,15 +28,55 @@ const NO_KNEE = "no knee";
 
 /** IEC 10/50 for the classes of IEC 61869-2; 45° for those of IEEE C57.13, whose cores have no gap. */
 const ruleFor = (accuracy: string): KneeRule =>
-  /^[CKTX]\d+$/i.test(accuracy.trim()) ? "IEEE 45" : "IEC 10/50";
+  relayingVolts(accuracy) === undefined ? "IEC 10/50" : "IEEE 45";
 
-const ownKnee = (row: Row, lineup: Lineup): OwnLimit | undefined => {
-  const value = coreOf(row, lineup)?.kneeV;
-  return value === undefined ? undefined : { from: "maker", value, document: "its plate" };
+const plate =
+  (pick: (core: Core) => number | undefined) =>
+  (row: Row, lineup: Lineup): OwnLimit | undefined => {
+    const core = coreOf(row, lineup);
+    const value = core && pick(core);
+    return value === undefined ? undefined : { from: "maker", value, document: "its plate" };
+  };
+const ownKnee = plateOr(
+  plate(({ kneeV }) => kneeV),
+  ownOf("knee point V"),
+);
+const ownExciting = plateOr(
+  plate(({ excitingA }) => excitingA),
+  ownOf("exciting current at the knee A"),
+);
+
+const letterOf = (accuracy: CellValue | undefined) =>
+  /^[CKT]/.exec(ctClassNamed(String(accuracy ?? "")))?.[0];
+
+/** Part of its voltage that the knee of a K class has to reach (IEEE C57.13, quoted by a relay maker). */
+const K_KNEE = 0.7;
+
+/** The knee that a class itself asks for: none of C, which is judged by its current at the class voltage. */
+const kneeOfClass = ({ accuracy }: Row): CellValue => {
+  const letter = letterOf(accuracy);
+  if (letter === "C") return NOT_APPLICABLE;
+  const volts = relayingVolts(String(accuracy ?? ""));
+  return letter === "K" && volts !== undefined ? tidy(volts * K_KNEE) : null;
 };
 
+/**
+ * Voltage behind the winding at 20 times rated current, V: that of the class and, where the plate gives the
+ * winding's resistance, its drop.
+ */
+const classVolts = ({ accuracy, secondaryA, windingOhm }: Core): number | null => {
+  const volts = relayingVolts(accuracy);
+  return volts === undefined ? null : tidy(volts + 20 * secondaryA * (windingOhm ?? 0));
+};
+
+/** Exciting current that a relaying class allows there, A: 10 % of 20 times rated (IEEE C57.13). */
+const classAmps = ({ accuracy, secondaryA }: Core): number | null =>
+  relayingVolts(accuracy) === undefined ? null : 2 * secondaryA;
+
 const accepted: readonly Comparison[] = [
-  { value: "knee", limit: "kneeLeast", unit: "V", sense: "least" },
+  { value: "knee", limit: "kneeLeast", unit: "V", sense: "least", excusable: true },
+  { value: "exciting", limit: "excitingMost", unit: "A", sense: "most", excusable: true },
+  { value: "atClass", limit: "atClassMost", unit: "A", sense: "most", excusable: true },
 ];
 
 const point = (letter: "V" | "A", at: number): Column => ({
@@ -58,6 +109,29 @@ const pointsOf = (row: Row): { volts: number[]; amps: number[] } | undefined => 
   }
   return { volts, amps };
 };
+
+/** The exciting current at a voltage of the row, from its own curve. */
+const currentAt = (id: string, header: string, volts: string, help: string): Column => ({
+  id,
+  header,
+  role: "computed",
+  width: 9,
+  unit: "A",
+  format: "0.0000",
+  help,
+  formula: (ref) =>
+    `IF(OR(${blank(ref("v1"))},NOT(ISNUMBER(${ref(volts)}))),"",IFERROR(${gear("EXCITING", ref.span("v1", "v10"), ref.span("a1", "a10"), ref(volts))},"${NO_KNEE}"))`,
+  value: (row) => {
+    if (isBlank(row.v1) || typeof row[volts] !== "number") return null;
+    const points = pointsOf(row);
+    const found = points ? excitingCurrent(points.volts, points.amps, row[volts]) : undefined;
+    return found?.ok ? bounded(found.value) : NO_KNEE;
+  },
+  working: (row) =>
+    isBlank(row[id]) || row[id] === NO_KNEE
+      ? ""
+      : `from the curve at ${onPaper(row[volts])} V: ${onPaper(row[id])} A`,
+});
 
 const isRule = (cell: unknown): cell is KneeRule => KNEE_RULES.some((rule) => rule === cell);
 
@@ -100,13 +174,55 @@ const columns: readonly Column[] = [
     width: 9,
     unit: "V",
     own: ownKnee,
-    help: "Where the plate gives none, type the maker's or the protection study's value here.",
-    value: (row) => row.kneeLeast ?? null,
+    help: "Where the plate gives none, type the maker's or the protection study's value here. n/a for class C, which is judged by its exciting current at the class voltage.",
+    value: (row) => (typeof row.kneeLeast === "number" ? row.kneeLeast : kneeOfClass(row)),
+  },
+  currentAt(
+    "exciting",
+    "Exciting A at least knee",
+    "kneeLeast",
+    "At the least knee-point voltage, for which a plate of class PX gives the greatest exciting current.",
+  ),
+  {
+    id: "excitingMost",
+    header: "Most exciting A",
+    role: "limit",
+    width: 9,
+    unit: "A",
+    format: "0.0000",
+    own: ownExciting,
+    value: () => NOT_APPLICABLE,
+  },
+  {
+    id: "classVolts",
+    header: "Class V",
+    role: "given",
+    width: 8,
+    unit: "V",
+    help: "Of a relaying class: its voltage at 20 times rated current and, where the plate gives the winding's resistance, the drop in it.",
+  },
+  currentAt(
+    "atClass",
+    "Exciting A at class V",
+    "classVolts",
+    "Above 10 % of 20 times rated current the core does not have its class, whatever the knee.",
+  ),
+  {
+    id: "atClassMost",
+    header: "Most A at class V",
+    role: "limit",
+    width: 9,
+    unit: "A",
+    value: (row, lineup) => {
+      const core = coreOf(row, lineup);
+      return (core && classAmps(core)) ?? NOT_APPLICABLE;
+    },
   },
   sources((row, lineup) => [
     [
       "knee",
       sourceOf(ownKnee(row, lineup)) ||
+        CLASS_KNEES[letterOf(row.accuracy) ?? ""] ||
         "none on the plate: type the maker's or the protection study's value, and name its document in the remarks",
     ],
     [
@@ -118,6 +234,12 @@ const columns: readonly Column[] = [
   ]),
   ...trail(),
 ];
+
+/** The same whatever is measured. */
+const CLASS_KNEES: Readonly<Record<string, string>> = {
+  C: "none asked of class C: its exciting current at the class voltage is at most 10 % of 20 times rated (IEEE C57.13-2016; read, quoted by a relay maker)",
+  K: "at least 70 % of the class voltage (IEEE C57.13-2016; read, quoted by a relay maker)",
+};
 
 /** Excitation curves of protective cores, each beside the row of its core and phase among the current transformers. */
 export const excitation: RecordKind = {
@@ -145,14 +267,15 @@ export const excitation: RecordKind = {
     lineup.panels.flatMap(({ designation, currentTransformers }) =>
       currentTransformers
         .filter(({ accuracy }) => isProtective(accuracy))
-        .flatMap(({ name, accuracy }) =>
-          PHASES.map(
+        .flatMap((core) =>
+          phasesOf(core).map(
             (phase): Row => ({
               object: designation,
-              part: name,
+              part: core.name,
               phase,
-              accuracy,
-              rule: ruleFor(accuracy),
+              accuracy: core.accuracy,
+              rule: ruleFor(core.accuracy),
+              classVolts: classVolts(core),
             }),
           ),
         ),

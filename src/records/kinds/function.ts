@@ -15,7 +15,7 @@ const hasVoltage = ({ type, voltageTransformers }: Panel) =>
 
 /** What a panel is tried for, by what stands in it: common practice, no source. */
 const USUAL: readonly UsualItem[] = [
-  { item: "Closes and opens locally", of: hasBreaker },
+  { item: "Closes and opens locally", of: hasBreaker, always: true },
   { item: "Closes and opens remotely", of: hasBreaker },
   { item: "Selector switch: local shuts out remote, and remote local", of: hasBreaker },
   { item: "Mechanical trip opens", of: hasSpring },

@@ -34,7 +34,8 @@ const columns: readonly Column[] = [
     also: ["Waived in writing"],
     help: "By the one whom the plan names. A waiver is one only in writing: name it in the remarks.",
   }),
-  ...signed("Released by", "Held on"),
+  // A release by nobody and on no day is none.
+  ...signed("Released by", "Held on").map((column) => ({ ...column, need: "reading" as const })),
 ];
 
 /** Review, witness and hold points: asked for, held, released. */

@@ -8,12 +8,12 @@ const hasCable = ({ type, cables }: Panel) =>
 
 /** What is seen to in a panel before it is tested: common practice, no source. */
 const USUAL: readonly UsualItem[] = [
-  { item: "Transport braces, packing and desiccant taken out" },
-  { item: "Anchored to the foundation" },
-  { item: "Levelled, and joined to its neighbours without strain" },
-  { item: "Busbar supports, barriers and covers fitted" },
+  { item: "Transport braces, packing and desiccant taken out", always: true },
+  { item: "Anchored to the foundation", always: true },
+  { item: "Levelled, and joined to its neighbours without strain", always: true },
+  { item: "Busbar supports, barriers and covers fitted", always: true },
   { item: "Pressure relief path free" },
-  { item: "Doors, locks and handles work" },
+  { item: "Doors, locks and handles work", always: true },
   { item: "Shutters close by themselves and can be locked", of: hasBreaker },
   { item: "Breaker goes in and out freely; contacts engage in full", of: hasBreaker },
   { item: "Mechanical interlocks and coding fitted", of: hasBreaker },
@@ -25,10 +25,10 @@ const USUAL: readonly UsualItem[] = [
   { item: "Cables supported, glanded and sealed; cable compartment closed", of: hasCable },
   { item: "Instrument transformers as on the drawing: place, ratio, orientation", of: hasBreaker },
   { item: "Wiring between panels connected; ferrules as on the drawing" },
-  { item: "Labels and warning signs as on the drawing" },
+  { item: "Labels and warning signs as on the drawing", always: true },
   { item: "Heaters and lighting fitted" },
-  { item: "Tools, spare and loose parts out" },
-  { item: "Clean and dry" },
+  { item: "Tools, spare and loose parts out", always: true },
+  { item: "Clean and dry", always: true },
 ];
 
 /** Each panel as it stands: what is seen to before the first test. */

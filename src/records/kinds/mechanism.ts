@@ -1,10 +1,20 @@
 import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
-import { coilRange } from "../../standards/coilRange";
+import { coilRange, supplyOf, undervoltageRange } from "../../standards/coilRange";
 import { blank, closing, gear, quoted, trail } from "../columns/common";
 import { figure } from "../figure";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { sourceOf, sources, TO_TYPE } from "../limits";
+import {
+  type CellValue,
+  type Column,
+  type Comparison,
+  isBlank,
+  NOT_APPLICABLE,
+  type Own,
+  type RecordKind,
+  type Reference,
+  type Row,
+} from "../kind";
+import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
 import { verdictBy } from "../verdict";
 
 const NOT_COMPUTED = "not computed";
@@ -12,39 +22,98 @@ const NOT_COMPUTED = "not computed";
 type Operation = "closing" | "opening";
 type End = "least" | "most";
 
+/** What a row is about: both coils of a breaker, or one release that it has beside them. */
+const BOTH = "closing and opening";
+const SECOND = "second trip coil";
+const UNDERVOLTAGE = "undervoltage release";
+
+/** Whether a row tries this coil. */
+const tries = (row: Row, operation: Operation): boolean =>
+  operation === "closing" ? isOf(row, BOTH) : isOf(row, BOTH) || isOf(row, SECOND);
+const isOf = ({ coil }: Row, what: string) => String(coil ?? BOTH).toLowerCase() === what;
+
 const plate = (pick: (breaker: Breaker) => number | undefined) => (row: Row, lineup: Lineup) =>
   plateLimit(lineup, String(row.object), pick);
-const charging = plate(({ chargingS }) => chargingS);
-const coilPlate = {
-  closing: {
-    least: plate(({ closingV }) => closingV?.least),
-    most: plate(({ closingV }) => closingV?.most),
-  },
-  opening: {
-    least: plate(({ openingV }) => openingV?.least),
-    most: plate(({ openingV }) => openingV?.most),
-  },
+
+const charging = plateOr(
+  (row, lineup) => (isOf(row, BOTH) ? plate(({ chargingS }) => chargingS)(row, lineup) : undefined),
+  ownOf({ name: "spring charging s", of: (row) => isOf(row, BOTH) }),
+);
+
+/** Voltages of a coil that the plate gives, or the maker or project in the lineup's criteria. */
+const ownCoil = (operation: Operation, end: End): Own => {
+  const ofPlate = plate(
+    (breaker) => (operation === "closing" ? breaker.closingV : breaker.openingV)?.[end],
+  );
+  return plateOr(
+    (row, lineup) => (tries(row, operation) ? ofPlate(row, lineup) : undefined),
+    ownOf({
+      name: `${operation === "closing" ? "closing coil" : "opening release"} ${end} V`,
+      of: (row) => tries(row, operation),
+    }),
+  );
 };
-const standard = (row: Row, operation: Operation, { basis }: Lineup) =>
-  coilRange(Number(row.ratedV), { operation, wave: "DC", basis });
+const coils = {
+  closing: { least: ownCoil("closing", "least"), most: ownCoil("closing", "most") },
+  opening: { least: ownCoil("opening", "least"), most: ownCoil("opening", "most") },
+};
+
+const waveOf = (cell: CellValue | undefined): "AC" | "DC" =>
+  String(cell).toUpperCase() === "AC" ? "AC" : "DC";
+
+/** Rated voltage and supply of a coil's circuit. */
+const ratedOf = (row: Row, operation: Operation) =>
+  operation === "closing"
+    ? { volts: Number(row.ratedV), wave: waveOf(row.supply) }
+    : {
+        volts: Number(isBlank(row.openingRatedV) ? row.ratedV : row.openingRatedV),
+        wave: waveOf(isBlank(row.openingRatedV) ? row.supply : row.openingSupply),
+      };
+
+const standard = (row: Row, operation: Operation, { basis }: Lineup) => {
+  const { volts, wave } = ratedOf(row, operation);
+  return coilRange(volts, { operation, wave, basis });
+};
 
 const COILS = [
   ["closing", "Closing coil"],
   ["opening", "Opening release"],
 ] as const;
 
-/** A coil works at the least voltage of its range, and at the most. */
 const accepted: readonly Comparison[] = [
-  ...COILS.flatMap(([coil]): Comparison[] => [
-    { value: `${coil}Low`, limit: `${coil}Least`, unit: "V", sense: "most" },
-    { value: `${coil}High`, limit: `${coil}Most`, unit: "V", sense: "least" },
-  ]),
-  { value: "charged", limit: "chargedMost", unit: "s", sense: "most", when: "chargedMost" },
-  { value: "counted", limit: "made", sense: "least", when: "counted" },
-  { value: "counted", limit: "made", sense: "most", when: "counted" },
+  ...COILS.map(
+    ([coil]): Comparison => ({
+      value: `${coil}Low`,
+      limit: `${coil}Least`,
+      unit: "V",
+      sense: "most",
+      excusable: true,
+      lenient: `${coil}Doubt`,
+      outright: true,
+    }),
+  ),
+  ...(
+    [
+      { value: "pickup", limit: "pickupMost", unit: "V", sense: "most", excusable: true },
+      { value: "dropout", limit: "dropoutLeast", unit: "V", sense: "least", excusable: true },
+      { value: "dropout", limit: "dropoutMost", unit: "V", sense: "most", excusable: true },
+      { value: "charged", limit: "chargedMost", unit: "s", sense: "most", when: "chargedMost" },
+      { value: "counted", limit: "made", sense: "equal", when: "counted" },
+    ] as const
+  ).map((one): Comparison => ({ ...one, outright: true })),
 ];
+/** A voltage up to which a coil was not tried is no failure of the coil, and proves nothing. */
+const enough: readonly Comparison[] = COILS.map(
+  ([coil]): Comparison => ({
+    value: `${coil}High`,
+    limit: `${coil}Most`,
+    unit: "V",
+    sense: "least",
+    excusable: true,
+  }),
+);
 
-const worked = (id: string, header: string, end: End): Column => ({
+const worked = (id: string, header: string, end: End, unless: string): Column => ({
   id,
   header,
   role: "entry",
@@ -52,7 +121,8 @@ const worked = (id: string, header: string, end: End): Column => ({
   unit: "V",
   accepts: { type: "number", least: 0, most: 500 },
   need: "reading",
-  help: `At the coil's terminals while it draws its current: the ${end === "least" ? "lowest" : "highest"} at which it was seen to work each time.`,
+  unless,
+  help: `At the coil's terminals while it draws its current: the ${end === "least" ? "lowest" : "highest"} at which it was seen to work each time. A voltage that was not tried is not written here.`,
 });
 
 const range = (id: string, header: string, operation: Operation, end: End): Column => ({
@@ -62,13 +132,107 @@ const range = (id: string, header: string, operation: Operation, end: End): Colu
   width: 9,
   unit: "V",
   format: "0.0##",
-  own: coilPlate[operation][end],
-  formula: (ref, { basis }) =>
-    `IFERROR(${gear("COILLIMIT", ref("ratedV"), quoted(operation), quoted(end), '"DC"', quoted(basis))},"")`,
-  value: (row, lineup) => {
-    const found = standard(row, operation, lineup);
-    return found.ok ? found.value.value[end] : null;
+  own: coils[operation][end],
+  help:
+    end === "least"
+      ? "The lower one where published tables differ."
+      : "n/a where the row does not try this coil.",
+  formula: (ref, { basis }) => {
+    const [volts, supply] = ratedBy(ref, operation);
+    const found = gear(
+      "COILLIMIT",
+      volts,
+      quoted(operation),
+      quoted(end === "least" ? "lowest" : "most"),
+      supply,
+      quoted(basis),
+    );
+    const others = operation === "closing" ? [SECOND, UNDERVOLTAGE] : [UNDERVOLTAGE];
+    const not = others.map((coil) => `${ref("coil")}=${quoted(coil)}`);
+    return `IF(${not.length > 1 ? `OR(${not.join(",")})` : not[0]},${quoted(NOT_APPLICABLE)},IFERROR(${found},""))`;
   },
+  value: (row, lineup) => {
+    if (!tries(row, operation)) return NOT_APPLICABLE;
+    const found = standard(row, operation, lineup);
+    if (!found.ok) return null;
+    const { least, most, lowest = least } = found.value.value;
+    return end === "least" ? lowest : most;
+  },
+});
+
+const ratedBy = (ref: Reference, operation: Operation): [volts: string, supply: string] =>
+  operation === "closing"
+    ? [ref("ratedV"), ref("supply")]
+    : [
+        `IF(${blank(ref("openingRatedV"))},${ref("ratedV")},${ref("openingRatedV")})`,
+        `IF(${blank(ref("openingRatedV"))},${ref("supply")},${ref("openingSupply")})`,
+      ];
+
+/** The higher of two published least voltages: a coil that works from below it only may still be in order. */
+const doubt = (operation: Operation, header: string): Column => ({
+  id: `${operation}Doubt`,
+  header,
+  role: "limit",
+  width: 9,
+  unit: "V",
+  format: "0.0##",
+  help: "Above this it fails; between the two least voltages that published tables print the maker's plate decides.",
+  value: (row, lineup) => {
+    if (!tries(row, operation) || coils[operation].least(row, lineup)) return null;
+    const found = standard(row, operation, lineup);
+    return found.ok && found.value.value.lowest !== undefined ? found.value.value.least : null;
+  },
+});
+
+type UndervoltageEnd = "pickupMost" | "dropoutLeast" | "dropoutMost";
+const UNDERVOLTAGE_NAMES: Readonly<Record<UndervoltageEnd, string>> = {
+  pickupMost: "undervoltage release pick-up most V",
+  dropoutLeast: "undervoltage release drop-out least V",
+  dropoutMost: "undervoltage release drop-out most V",
+};
+const isUndervoltage = (row: Row) => isOf(row, UNDERVOLTAGE);
+const ownUndervoltage = (end: UndervoltageEnd): Own => {
+  const ofPlate = plate(({ undervoltageV }) => undervoltageV?.[end]);
+  return plateOr(
+    (row, lineup) => (isUndervoltage(row) ? ofPlate(row, lineup) : undefined),
+    ownOf({ name: UNDERVOLTAGE_NAMES[end], of: isUndervoltage }),
+  );
+};
+const undervoltage = {
+  pickupMost: ownUndervoltage("pickupMost"),
+  dropoutLeast: ownUndervoltage("dropoutLeast"),
+  dropoutMost: ownUndervoltage("dropoutMost"),
+};
+const standardUndervoltage = (row: Row, { basis }: Lineup) => {
+  const { volts, wave } = ratedOf(row, "opening");
+  return undervoltageRange(volts, wave, basis);
+};
+
+const release = (id: UndervoltageEnd, header: string): Column => ({
+  id,
+  header,
+  role: "limit",
+  width: 9,
+  unit: "V",
+  format: "0.0##",
+  own: undervoltage[id],
+  value: (row, lineup) => {
+    if (!isUndervoltage(row)) return NOT_APPLICABLE;
+    const found = standardUndervoltage(row, lineup);
+    return found.ok ? found.value.value[id] : null;
+  },
+});
+
+const seen = (id: string, header: string, unless: UndervoltageEnd, help: string): Column => ({
+  id,
+  header,
+  role: "entry",
+  width: 10,
+  unit: "V",
+  accepts: { type: "number", least: 0, most: 500 },
+  need: "reading",
+  unless,
+  help,
 });
 
 const counter = (
@@ -90,13 +254,33 @@ const counter = (
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
   { id: "part", header: "Mechanism", role: "key", width: 16 },
+  { id: "coil", header: "Coils tried", role: "given", width: 16 },
   { id: "ratedV", header: "Rated control V", role: "given", width: 9, unit: "V" },
+  { id: "supply", header: "Supply", role: "given", width: 7 },
+  { id: "openingRatedV", header: "Opening: rated V", role: "given", width: 9, unit: "V" },
+  { id: "openingSupply", header: "Opening: supply", role: "given", width: 8 },
   ...COILS.flatMap(([coil, name]): Column[] => [
-    worked(`${coil}Low`, `${name} worked at V, low`, "least"),
+    worked(`${coil}Low`, `${name} worked at V, low`, "least", `${coil}Least`),
     range(`${coil}Least`, `${name}: has to work at V, least`, coil, "least"),
-    worked(`${coil}High`, `${name} worked at V, high`, "most"),
+    doubt(coil, `${name}: fails above V`),
+    worked(`${coil}High`, `${name} worked at V, high`, "most", `${coil}Most`),
     range(`${coil}Most`, `${name}: has to work at V, most`, coil, "most"),
   ]),
+  seen(
+    "pickup",
+    "UV picked up V",
+    "pickupMost",
+    "Undervoltage release, raised slowly from nothing: the lowest voltage at which it held.",
+  ),
+  release("pickupMost", "UV pick-up most V"),
+  seen(
+    "dropout",
+    "UV dropped out V",
+    "dropoutMost",
+    "Undervoltage release, lowered slowly from rated voltage: where it let go and tripped.",
+  ),
+  release("dropoutLeast", "UV drop-out least V"),
+  release("dropoutMost", "UV drop-out most V"),
   {
     id: "charged",
     header: "Spring charged in s",
@@ -119,14 +303,11 @@ const columns: readonly Column[] = [
     value: (row) => row.chargedMost ?? null,
   },
   sources((row, lineup) => [
-    ...COILS.map(
-      ([coil, name]) =>
-        [
-          name,
-          sourceOf(coilPlate[coil].least(row, lineup)) || rangeSource(row, coil, lineup),
-        ] as const,
+    ...COILS.flatMap(([coil, name]) =>
+      tries(row, coil) ? [[name, rangeSource(row, coil, lineup)] as const] : [],
     ),
-    ["spring", sourceOf(charging(row, lineup)) || TO_TYPE],
+    ...(isUndervoltage(row) ? [["release", releaseSource(row, lineup)] as const] : []),
+    ...(isOf(row, BOTH) ? [["spring", sourceOf(charging(row, lineup)) || TO_TYPE] as const] : []),
   ]),
   counter(
     "counterBefore",
@@ -163,10 +344,51 @@ const columns: readonly Column[] = [
 ];
 
 function rangeSource(row: Row, operation: Operation, lineup: Lineup): string {
+  const own = sourceOf(coils[operation].least(row, lineup) ?? coils[operation].most(row, lineup));
+  if (own !== "") return own;
   const found = standard(row, operation, lineup);
   return found.ok
     ? sourceOf({ value: found.value.value.least, source: found.value.source })
     : found.reason;
+}
+
+function releaseSource(row: Row, lineup: Lineup): string {
+  const own = sourceOf(
+    undervoltage.pickupMost(row, lineup) ?? undervoltage.dropoutMost(row, lineup),
+  );
+  if (own !== "") return own;
+  const found = standardUndervoltage(row, lineup);
+  return found.ok
+    ? sourceOf({ value: found.value.value.pickupMost, source: found.value.source })
+    : found.reason;
+}
+
+/** The rows of a breaker: both coils, and each further release. */
+function rowsFor(object: string, breaker: Breaker, { ratings }: Lineup): Row[] {
+  const device = deviceName(breaker);
+  const volts = breaker.controlV ?? ratings.controlV;
+  const openingVolts = breaker.openingControlV ?? volts;
+  const supply = (kind: "AC" | "DC" | undefined, rated: number | undefined) =>
+    kind ?? (rated === undefined ? null : supplyOf(rated));
+  const kind =
+    breaker.controlKind ?? (breaker.controlV === undefined ? ratings.controlKind : undefined);
+  const row = (part: string, coil: string): Row => ({
+    object,
+    part,
+    coil,
+    ratedV: volts ?? null,
+    supply: supply(kind, volts),
+    openingRatedV: openingVolts ?? null,
+    openingSupply: supply(
+      breaker.openingControlKind ?? (breaker.openingControlV === undefined ? kind : undefined),
+      openingVolts,
+    ),
+  });
+  return [
+    row(device, BOTH),
+    ...(breaker.secondTripCoil ? [row(`${device} ${SECOND}`, SECOND)] : []),
+    ...(breaker.undervoltageV ? [row(`${device} ${UNDERVOLTAGE}`, UNDERVOLTAGE)] : []),
+  ];
 }
 
 /** Coils at the ends of their range, charging of the spring, and what the operation counter counted. */
@@ -176,27 +398,19 @@ export const mechanism: RecordKind = {
   sheet: "Mechanism",
   table: "GearMechanism",
   purpose:
-    "Closing coil and opening release at the least and the greatest voltage that they have to work at, the time that the motor takes to charge the spring, and the operation counter against the operations made.",
+    "Closing coil, opening releases and undervoltage release at the voltages that they have to work at, the time that the motor takes to charge the spring, and the operation counter against the operations made.",
   cautions: [
     "Isolate, prove dead and earth under the site's permit system; the breaker is in its test position or out of its panel, with every other supply of it locked off.",
     "A charged spring moves without warning: keep hands and tools out, and discharge it (close, open) before work on the mechanism.",
     "Raise the voltage no higher and leave it on no longer than the maker allows; let coils cool.",
     "Block inter-tripping and whatever else its auxiliary contacts would start. The maker's instruction and licensed practice come first.",
   ],
-  columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker }): Row[] =>
       // Coils of contactors follow a standard of their own, and a contactor has no spring to charge.
-      breaker && !breaker.device
-        ? [
-            {
-              object: designation,
-              part: deviceName(breaker),
-              ratedV: lineup.ratings.controlV ?? null,
-            },
-          ]
-        : [],
+      breaker && !breaker.device ? rowsFor(designation, breaker, lineup) : [],
     ),
   accepted,
-  enough: [],
+  enough,
 };

@@ -3,7 +3,7 @@ import { panelOf } from "../../lineup/panelOf";
 import { nearPoint } from "../../standards/nearPoint";
 import { blank, closing, trail } from "../columns/common";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { sourceOf, sources } from "../limits";
+import { ownOf, plateOr, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { verdictBy } from "../verdict";
 
@@ -12,10 +12,24 @@ type Meter = Panel["meters"][number];
 const meterOf = (row: Row, lineup: Lineup): Meter | undefined =>
   panelOf(lineup, String(row.object))?.meters.find(({ designation }) => designation === row.part);
 
-const ownAccuracy = (row: Row, lineup: Lineup) => {
+const ownAccuracy = plateOr((row, lineup) => {
   const meter = meterOf(row, lineup);
-  return meter && { from: "maker" as const, value: meter.accuracy, document: "the meter's class" };
-};
+  return meter && { from: "maker", value: meter.accuracy, document: "the meter's class" };
+}, ownOf("meter error %"));
+const ownNear = ownOf("meter point %");
+
+const READING = "reading";
+const FULL_SCALE = "full scale";
+/** A class as fine as this is one of the reading, as digital meters have it; a coarser one of full scale (IEC, memory). */
+const FINE = 0.5;
+
+/** What a meter's class is a percentage of: as the lineup says, else by what is usual of its class. */
+const classOf = ({ accuracy, accuracyOf }: Meter, { basis }: Lineup): string =>
+  accuracyOf ?? (basis === "IEC" && accuracy <= FINE ? READING : FULL_SCALE);
+
+/** What the error is a percentage of. */
+const whole = ({ of, reference, fullScale }: Row) =>
+  String(of ?? "").toLowerCase() === READING ? reference : fullScale;
 
 const NOT_COMPUTED = "not computed";
 
@@ -32,6 +46,7 @@ const columns: readonly Column[] = [
   { id: "point", header: "Point", role: "key", width: 8, help: "Percent of full scale." },
   { id: "quantity", header: "Quantity", role: "given", width: 16 },
   { id: "fullScale", header: "Full scale", role: "given", width: 9 },
+  { id: "of", header: "Class is of", role: "given", width: 10 },
   { id: "inUnit", header: "Unit", role: "given", width: 7 },
   { id: "pointPercent", header: "Point %", role: "given", width: 7, unit: "%" },
   {
@@ -80,6 +95,7 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 7,
     unit: "%",
+    own: ownNear,
     formula: () => String(nearPoint.value),
     value: () => nearPoint.value,
   },
@@ -90,22 +106,26 @@ const columns: readonly Column[] = [
     width: 8,
     unit: "%",
     format: "0.00",
-    help: "Of full scale.",
-    formula: (ref) =>
-      `IF(OR(${blank(ref("reference"))},${blank(ref("shown"))}),"",IF(AND(ISNUMBER(${ref("reference")}),ISNUMBER(${ref("shown")}),N(${ref("fullScale")})>0),(${ref("shown")}-${ref("reference")})/${ref("fullScale")}*100,"${NOT_COMPUTED}"))`,
-    value: ({ reference, shown, fullScale }) => {
+    help: "Of full scale or of the reading, as the meter's class is.",
+    formula: (ref) => {
+      const of = `IF(${ref("of")}="${READING}",${ref("reference")},${ref("fullScale")})`;
+      return `IF(OR(${blank(ref("reference"))},${blank(ref("shown"))}),"",IF(AND(ISNUMBER(${ref("reference")}),ISNUMBER(${ref("shown")}),N(${of})>0),(${ref("shown")}-${ref("reference")})/${of}*100,"${NOT_COMPUTED}"))`;
+    },
+    value: (row) => {
+      const { reference, shown } = row;
       if (isBlank(reference) || isBlank(shown)) return null;
+      const of = whole(row);
       return typeof reference === "number" &&
         typeof shown === "number" &&
-        typeof fullScale === "number" &&
-        fullScale > 0
-        ? ((shown - reference) / fullScale) * 100
+        typeof of === "number" &&
+        of > 0
+        ? ((shown - reference) / of) * 100
         : NOT_COMPUTED;
     },
-    working: ({ reference, shown, fullScale, error }) =>
+    working: (row) =>
       workedOut(
-        error,
-        `(${onPaper(shown)} − ${onPaper(reference)}) ÷ ${onPaper(fullScale)} × 100`,
+        row.error,
+        `(${onPaper(row.shown)} − ${onPaper(row.reference)}) ÷ ${onPaper(whole(row))} × 100`,
         "%",
       ),
   },
@@ -120,7 +140,7 @@ const columns: readonly Column[] = [
   },
   sources((row, lineup) => [
     ["error", sourceOf(ownAccuracy(row, lineup)) || "none: the lineup lists no such meter"],
-    ["point", sourceOf(nearPoint)],
+    ["point", sourceOf(ownNear(row, lineup) ?? nearPoint)],
   ]),
   ...trail(),
 ];
@@ -132,7 +152,7 @@ export const metering: RecordKind = {
   sheet: "Metering",
   table: "GearMetering",
   purpose:
-    "Each meter at each of its points: what is applied by a reference instrument, what the meter shows, and the error in percent of full scale.",
+    "Each meter at each of its points: what is applied by a reference instrument, what the meter shows, and the error in percent of full scale or of the reading, as its class is.",
   cautions: [
     "Inject on the meter's side of test links only: never open a current transformer's secondary circuit under current, and never feed a voltage transformer from its secondary.",
     "Isolate and prove dead the circuits that are parted, under the site's permit system; close the links again and record it.",
@@ -141,15 +161,16 @@ export const metering: RecordKind = {
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, meters }) =>
-      meters.flatMap(({ designation: meter, quantity, fullScale, unit, points }) =>
-        [...new Set(points)].map(
+      meters.flatMap((one) =>
+        [...new Set(one.points)].map(
           (percent): Row => ({
             object: designation,
-            part: meter,
+            part: one.designation,
             point: `${percent} %`,
-            quantity,
-            fullScale,
-            inUnit: unit,
+            quantity: one.quantity,
+            fullScale: one.fullScale,
+            of: classOf(one, lineup),
+            inUnit: one.unit,
             pointPercent: percent,
           }),
         ),

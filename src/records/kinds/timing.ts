@@ -4,8 +4,15 @@ import { poleSpread } from "../../standards/poleSpread";
 import { timingVoltage } from "../../standards/timingVoltage";
 import { blank, closing, PHASES, trail } from "../columns/common";
 import { figure } from "../figure";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { limitOf, sourceOf, sources, TO_TYPE } from "../limits";
+import {
+  type Column,
+  type Comparison,
+  isBlank,
+  type Own,
+  type RecordKind,
+  type Row,
+} from "../kind";
+import { limitOf, ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
 import { verdictBy } from "../verdict";
 
 const OPERATIONS = ["closing", "opening"] as const;
@@ -17,9 +24,25 @@ const plate =
     plateLimit(lineup, String(row.object), (breaker) => pick(breaker, row));
 const windowOf = (breaker: Breaker, row: Row) =>
   isClosing(row) ? breaker.closingMs : breaker.openingMs;
-const least = plate((breaker, row) => windowOf(breaker, row)?.least);
-const most = plate((breaker, row) => windowOf(breaker, row)?.most);
-const spread = plate(({ poleSpreadMs }) => poleSpreadMs);
+const timeLimit = (end: "least" | "most"): Own =>
+  plateOr(
+    plate((breaker, row) => windowOf(breaker, row)?.[end]),
+    ownOf(
+      { name: `closing time ${end} ms`, of: isClosing },
+      { name: `opening time ${end} ms`, of: (row) => !isClosing(row) },
+    ),
+  );
+const least = timeLimit("least");
+const most = timeLimit("most");
+const spread = plateOr(
+  plate(
+    ({ poleSpreadMs, closingSpreadMs, openingSpreadMs }, row) =>
+      (isClosing(row) ? closingSpreadMs : openingSpreadMs) ?? poleSpreadMs,
+  ),
+  ownOf("pole spread ms"),
+);
+
+const ownVoltage = ownOf("control voltage while timing %");
 
 const standardSpread = (row: Row, { ratings }: Lineup) =>
   poleSpread(isClosing(row) ? "closing" : "opening", ratings.frequencyHz);
@@ -141,6 +164,7 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 8,
     unit: "%",
+    own: ownVoltage,
     formula: () => String(timingVoltage.value),
     value: () => timingVoltage.value,
   },
@@ -187,10 +211,17 @@ const columns: readonly Column[] = [
     ["least", windowSource(least, row, lineup)],
     ["most", windowSource(most, row, lineup)],
     ["spread", sourceOf(spread(row, lineup) ?? standardSpread(row, lineup))],
-    ["control V", sourceOf(timingVoltage)],
+    ["control V", sourceOf(ownVoltage(row, lineup) ?? timingVoltage)],
   ]),
   ...trail(),
 ];
+
+/** Control voltage of the coil that is timed, V. */
+const controlOf = (
+  { controlV, openingControlV }: Breaker,
+  operation: (typeof OPERATIONS)[number],
+  { ratings }: Lineup,
+) => (operation === "opening" ? openingControlV : undefined) ?? controlV ?? ratings.controlV;
 
 /** Operating times of each breaker pole on closing and opening, and how far the poles lie apart. */
 export const timing: RecordKind = {
@@ -216,7 +247,7 @@ export const timing: RecordKind = {
               object: designation,
               part: `${deviceName(breaker)} ${operation}`,
               operation,
-              ratedV: lineup.ratings.controlV ?? null,
+              ratedV: controlOf(breaker, operation, lineup) ?? null,
             }),
           )
         : [],

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Row } from "../../../src/records/kind";
 import { inspection } from "../../../src/records/kinds/inspection";
 import { longLineup } from "../../support/lineups";
 import { rowOf } from "../../support/rowOf";
@@ -36,5 +37,16 @@ test.each([
   ["next week", "Inconclusive"],
   [null, "Missing"],
 ] as const)("%s: %s", (released, verdict) => {
-  expect(rowOf(inspection, lineup, { released }).result).toBe(verdict);
+  const signed = { by: "B. Client", date: 46_340 };
+  expect(rowOf(inspection, lineup, { released, ...signed }).result).toBe(verdict);
+});
+
+// Common practice: a release is somebody's, on a day.
+test("released by nobody, or on no day, is not released", () => {
+  const unsigned: readonly Row[] = [
+    { released: "Released" },
+    { released: "Released", by: "B. Client" },
+    { released: "Released", date: 46_340 },
+  ];
+  for (const entries of unsigned) expect(rowOf(inspection, lineup, entries).result).toBe("Missing");
 });

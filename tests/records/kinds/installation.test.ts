@@ -47,5 +47,14 @@ test.each([
   ["later", "Inconclusive"],
   ["", "Missing"],
 ] as const)("%s: %s", (state, verdict) => {
-  expect(rowOf(installation, longLineup(1), { state }).result).toBe(verdict);
+  const fitted = "Heaters and lighting fitted";
+  expect(rowOf(installation, longLineup(1), { state }, fitted).result).toBe(verdict);
+});
+
+// Common practice: every panel is to be clean and dry, and no tool stays in it.
+test("what every panel is to be is never not applicable", () => {
+  for (const part of ["Clean and dry", "Tools, spare and loose parts out"])
+    expect(rowOf(installation, longLineup(1), { state: "Not applicable" }, part).result).toBe(
+      "Inconclusive",
+    );
 });

@@ -133,9 +133,16 @@ const otherTables = (): CriteriaTable[] => [
   {
     title: "Coils: operating range, NETA",
     sources: [ansiCoilSource],
-    columns: ["coil", "rated V DC", "least V", "most V"],
+    columns: ["coil", "rated V", "least V", "most V"],
     rows: OPERATIONS.flatMap((operation) =>
-      [...ansiCoils[operation]].map(([rated, { least, most }]) => [operation, rated, least, most]),
+      WAVES.flatMap((wave) =>
+        [...ansiCoils[operation][wave]].map(([rated, { least, most, lowest }]) => [
+          operation,
+          `${rated} ${wave}`,
+          lowest === undefined ? least : `${least} (${lowest} in some)`,
+          most,
+        ]),
+      ),
     ),
   },
   {
@@ -217,6 +224,7 @@ const otherTables = (): CriteriaTable[] => [
 ];
 
 const OPERATIONS = ["closing", "opening"] as const;
+const WAVES = ["DC", "AC"] as const;
 
 function sourcesOf(name: string): readonly Source[] {
   const found = sources[name] ?? [];
