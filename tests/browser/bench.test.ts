@@ -60,7 +60,7 @@ beforeAll(async () => {
   page.on("pageerror", (error) => faults.push(String(error.stack ?? error)));
   await page.goto(served.address);
   await page.getByRole("heading", { name: "State" }).waitFor({ timeout: 60_000 });
-}, 180_000);
+}, 400_000);
 
 afterAll(async () => {
   await chrome?.close();
