@@ -5,6 +5,12 @@ export const busSections = (lineup: Lineup): string[] => [
   ...new Set(lineup.panels.map((panel) => panel.section)),
 ];
 
+/** A bus coupler, or a tie as it is called in American practice. */
+export const isCoupler = ({ type }: Panel): boolean => type === "bus coupler" || type === "tie";
+
+/** An incomer, or a main. */
+export const isIncomer = ({ type }: Panel): boolean => type === "incomer" || type === "main";
+
 /** A joint of the busbars of two panels, by the order in which they stand. */
 export interface BusJoint {
   readonly left: Panel;
@@ -27,7 +33,7 @@ export const busJoints = ({ panels }: Lineup): BusJoint[] => {
 function linksOf(panels: readonly Panel[]): BusJoint[] {
   const taken = new Set<Panel>();
   return panels.flatMap((coupler, at) => {
-    if (coupler.type !== "bus coupler") return [];
+    if (!isCoupler(coupler)) return [];
     const away = (panel: Panel) => Math.abs(panels.indexOf(panel) - at);
     const others = panels
       .filter(({ section }) => section !== coupler.section)

@@ -23,8 +23,9 @@ export interface Candidate<T extends RecordRows> extends FoundRow<T> {
 /** The rows of a table by their keys. */
 export const candidatesOf = <T extends RecordRows>(table: T): Candidate<T>[] => {
   const keys = keyIds(table.kind);
-  const positionId = keys.find((id) => !["object", "part", "stage"].includes(id));
-  const readKey = positionReader([]);
+  const positionId = positionIdOf(keys);
+  // The table's own letters tell how the lineup calls its phases.
+  const readKey = positionReader(positionsOf(table));
   return table.rows.map((row, index) => {
     const text = (id: string | undefined) => String((id && row[id]) ?? "").trim();
     const position = readKey(text(positionId));
@@ -38,6 +39,15 @@ export const candidatesOf = <T extends RecordRows>(table: T): Candidate<T>[] => 
       name: rowKey(row, keys),
     };
   });
+};
+
+const positionIdOf = (keys: readonly string[]): string | undefined =>
+  keys.find((id) => !["object", "part", "stage"].includes(id));
+
+/** Every position that the rows of a table have. */
+export const positionsOf = ({ kind, rows }: RecordRows): string[] => {
+  const id = positionIdOf(keyIds(kind));
+  return id === undefined ? [] : rows.map((row) => String(row[id] ?? "").trim());
 };
 
 const PLACE = new RegExp(`^${anyWord(({ places }) => places)}$`);

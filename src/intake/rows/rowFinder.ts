@@ -2,7 +2,7 @@ import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
 import { positionReader } from "../words/readPosition";
 import { readStage } from "../words/readStage";
-import { type Candidate, candidatesOf, type FoundRow, objectKey } from "./candidates";
+import { type Candidate, candidatesOf, type FoundRow, objectKey, positionsOf } from "./candidates";
 import { type Lost, lost, someNames } from "./lost";
 import { narrow } from "./narrow";
 import { ofThisPart } from "./ofPart";
@@ -24,7 +24,7 @@ export const rowFinder = <T extends RecordRows>(
   tables: readonly T[],
   positions: Iterable<string>,
 ): ((place: Place, among: readonly T[]) => Finding<T>) => {
-  const readAny = positionReader(positions);
+  const readAny = readerOf([...positions], tables);
   const byObject = new Map<string, Candidate<T>[]>();
   for (const candidate of tables.flatMap(candidatesOf)) {
     const key = objectKey(candidate.object);
@@ -50,6 +50,18 @@ export const rowFinder = <T extends RecordRows>(
     });
     const [first, ...others] = rows;
     return first && others.every(({ value }) => isSameRow(value, first.value)) ? first : found;
+  };
+};
+
+/** Reads positions by the export's own letters, and where these leave a doubt by those of the lineup. */
+const readerOf = (positions: readonly string[], tables: readonly RecordRows[]) => {
+  const byExport = positionReader(positions);
+  const byLineup = positionReader([...positions, ...tables.flatMap(positionsOf)]);
+  return (text: string): Result<string> => {
+    const found = byExport(text);
+    if (found.ok) return found;
+    const other = byLineup(text);
+    return other.ok ? other : found;
   };
 };
 

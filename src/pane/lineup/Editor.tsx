@@ -16,6 +16,7 @@ import { EntryList } from "./EntryList";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
 import {
+  CONFIRMED,
   CRITERIA,
   DRAWINGS,
   INSTRUMENTS,
@@ -55,8 +56,17 @@ const PARTS: readonly {
   },
   {
     id: "criteria",
-    paths: ["criteria"],
-    show: () => <EntryList list={CRITERIA} />,
+    paths: ["criteria", "confirmed"],
+    show: () => (
+      <>
+        {[CRITERIA, CONFIRMED].map((list) => (
+          <Stack key={list.path} spacing={0.5}>
+            <Typography variant="h3">{list.title}</Typography>
+            <EntryList list={list} />
+          </Stack>
+        ))}
+      </>
+    ),
   },
   {
     id: "drawings",

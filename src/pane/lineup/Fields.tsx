@@ -56,7 +56,7 @@ function Entry({ path, field }: { path: string; field: Field }): ReactElement {
         <NativeSelect
           inputProps={{ id, ...described }}
           inputRef={ref}
-          value={value ?? ""}
+          value={String(value ?? "")}
           onBlur={onBlur}
           onChange={({ target }) =>
             onChange(holds.find((one) => String(one) === target.value) ?? undefined)
@@ -65,8 +65,8 @@ function Entry({ path, field }: { path: string; field: Field }): ReactElement {
         >
           <option value="">{messages.lineup.notSet}</option>
           {holds.map((one) => (
-            <option key={one} value={one}>
-              {field.shown?.[one] ?? one}
+            <option key={String(one)} value={String(one)}>
+              {field.shown?.[String(one)] ?? String(one)}
             </option>
           ))}
         </NativeSelect>

@@ -6,6 +6,7 @@ import { KINDS, RECORD_KINDS } from "../../records/kinds";
 import { OWN_QUANTITIES } from "../../records/ownQuantities";
 import { CABLE_WAVES } from "../../standards/cableTest";
 import { BASES } from "../../standards/criterion";
+import { EDITIONS, PURPOSES } from "../../standards/editions";
 
 /** One field of a form: where it stands in the lineup, and what it holds. */
 export interface Field {
@@ -13,7 +14,13 @@ export interface Field {
   readonly label: string;
   /** What the words of a list are shown as, where that is not the words themselves. */
   readonly shown?: Readonly<Record<string, string>>;
-  readonly holds: "text" | "number" | "day" | "words" | "numbers" | readonly (string | number)[];
+  readonly holds:
+    | "text"
+    | "number"
+    | "day"
+    | "words"
+    | "numbers"
+    | readonly (string | number | boolean)[];
 }
 
 /** A list of equipment in the lineup: its fields, and what a new one starts with. */
@@ -34,6 +41,13 @@ const one = (path: string, label: string, of: readonly (string | number)[]): Fie
   holds: of,
 });
 
+const yesNo = (path: string, label: string): Field => ({
+  path,
+  label,
+  holds: [true, false],
+  shown: { true: "Yes", false: "No" },
+});
+
 export const PROJECT: readonly Field[] = [
   text("project.name", "Project"),
   text("project.site", "Site"),
@@ -44,6 +58,11 @@ export const PROJECT: readonly Field[] = [
 
 export const RATINGS: readonly Field[] = [
   one("basis", "Basis", BASES),
+  one("purpose", "Tests are for", PURPOSES),
+  ...Object.entries(EDITIONS).map(([document, editions]) =>
+    one(`editions.${document}`, `Edition of ${document}`, editions),
+  ),
+  { path: "phases", label: "Phases, three names", holds: "words" },
   number("ratings.voltagekV", "Rated voltage, kV"),
   number("ratings.operatingkV", "Operating voltage, kV"),
   one("ratings.frequencyHz", "Frequency, Hz", [50, 60]),
@@ -54,6 +73,7 @@ export const RATINGS: readonly Field[] = [
   number("ratings.impulsekV", "Plate: impulse withstand, kV"),
   number("ratings.controlV", "Control voltage, V"),
   one("ratings.controlKind", "Control supply", ["DC", "AC"]),
+  number("ratings.controlWireV", "Control wire rated, V"),
   number("ratings.altitudeM", "Altitude, m"),
 ];
 
@@ -63,6 +83,7 @@ export const TESTS: readonly Field[] = [
   one("withstand.wave", "Withstand test with", ["AC", "DC"]),
   number("withstand.seconds", "Withstand duration, s"),
   number("withstand.gapM", "Shortest path in air, m"),
+  yesNo("withstand.parallelInternal", "Solid, vacuum or gas insulation beside the air"),
 ];
 
 export const DRAWINGS: ListFields = {
@@ -99,6 +120,14 @@ export const CRITERIA: ListFields = {
     { path: "applies", label: "Panels or sections (blank for all)", holds: "words" },
   ],
   fresh: { from: "project" },
+};
+
+export const CONFIRMED: ListFields = {
+  path: "confirmed",
+  title: "Criteria confirmed against the standard",
+  name: "criterion",
+  fields: [text("criterion", "Criterion, as the sources of limits name it"), text("by", "By whom")],
+  fresh: { criterion: "", by: "" },
 };
 
 const KIND_TITLES = Object.fromEntries(KINDS.map(({ id, title }) => [id, title]));
@@ -176,6 +205,11 @@ export const GAS: readonly Field[] = [
   number("breaker.gas.fillingMPa", "Filling at 20 °C, MPa"),
   number("breaker.gas.alarmMPa", "Alarm at 20 °C, MPa"),
   number("breaker.gas.lockoutMPa", "Lockout at 20 °C, MPa"),
+  number("breaker.gas.maximumMPa", "Maximum at 20 °C, MPa"),
+  number("breaker.gas.tolerancekPa", "Tolerance, kPa"),
+  number("breaker.gas.monitorClass", "Monitor's class, % of span"),
+  number("breaker.gas.monitorSpanMPa", "Monitor's span, MPa"),
+  yesNo("breaker.gas.sealed", "Sealed for life"),
   one("breaker.gas.pressure", "Pressures are", ["gauge", "absolute"]),
 ];
 
@@ -258,6 +292,9 @@ export const PANEL_LISTS: readonly ListFields[] = [
     fields: [
       text("designation", "Designation"),
       number("ratedkV", "Rated voltage U, kV"),
+      number("u0kV", "U0, kV"),
+      one("purpose", "Tested for", PURPOSES),
+      number("sheathMm", "Oversheath, mm"),
       one("wave", "Wave of the withstand test", CABLE_WAVES),
     ],
     fresh: { designation: "" },

@@ -1,3 +1,4 @@
+import { isCoupler, isIncomer } from "../../lineup/busbar";
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
 import { LINEUP } from "../columns/common";
@@ -9,7 +10,8 @@ const hasFuses = ({ breaker }: Panel) => breaker?.device === "fused contactor";
 const hasGas = ({ breaker }: Panel) => breaker?.gas !== undefined;
 const hasCable = ({ type, cables, breaker }: Panel) =>
   breaker !== undefined &&
-  (cables.length > 0 || ["incomer", "feeder", "transformer feeder", "motor feeder"].includes(type));
+  (cables.length > 0 ||
+    ["incomer", "main", "feeder", "transformer feeder", "motor feeder"].includes(type));
 const hasVoltage = ({ type, voltageTransformers }: Panel) =>
   voltageTransformers.length > 0 || type === "metering";
 
@@ -50,9 +52,9 @@ const relays = ({ protection }: Panel): UsualItem[] =>
 
 /** What holds between panels: incomers that may not feed side by side, with the couplers between them. */
 const between = ({ panels }: Lineup): Row[] => {
-  const named = (type: Panel["type"]) =>
-    panels.filter((panel) => panel.type === type).map(({ designation }) => designation);
-  const [incomers, couplers] = [named("incomer"), named("bus coupler")];
+  const named = (is: (panel: Panel) => boolean) =>
+    panels.filter(is).map(({ designation }) => designation);
+  const [incomers, couplers] = [named(isIncomer), named(isCoupler)];
   const closed = [...incomers, ...couplers].join(", ");
   return incomers.length > 1
     ? [

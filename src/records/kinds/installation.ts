@@ -4,7 +4,8 @@ import type { RecordKind } from "../kind";
 
 const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
 const hasCable = ({ type, cables }: Panel) =>
-  cables.length > 0 || ["incomer", "feeder", "transformer feeder", "motor feeder"].includes(type);
+  cables.length > 0 ||
+  ["incomer", "main", "feeder", "transformer feeder", "motor feeder"].includes(type);
 
 /** What is seen to in a panel before it is tested: common practice, no source. */
 const USUAL: readonly UsualItem[] = [

@@ -22,6 +22,7 @@ const LEFT_OUT = "left out";
 const POINT = "inspection point";
 const ITEM = "check item";
 const WEIGHT = "rule weight";
+const CONFIRMED = "confirmed criterion";
 
 /** Names in one cell. Names hold commas more often than semicolons. */
 const BETWEEN = "; ";
@@ -29,7 +30,7 @@ const joined = (names: readonly string[] | undefined) => names?.join(BETWEEN) ??
 const parted = (cell: Row[string] | undefined) =>
   isBlank(cell) ? undefined : String(cell).split(BETWEEN);
 
-/** What the project sets for its records: drawings, what is left out, inspection points, items of its own, weights of the check's rules. */
+/** What the project sets for its records: drawings, what is left out, criteria that somebody confirmed, inspection points, items of its own, weights of the check's rules. */
 export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
   sheet: "Settings",
   table: SETTINGS_TABLE,
@@ -69,6 +70,11 @@ export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
       most: most ?? null,
       document,
     })),
+    ...lineup.confirmed.map(({ criterion, by }) => ({
+      setting: CONFIRMED,
+      name: criterion,
+      text: by,
+    })),
     ...Object.entries(lineup.ruleWeights ?? {}).map(([rule, weight]) => ({
       setting: WEIGHT,
       name: rule,
@@ -85,6 +91,7 @@ export const settingsOf = (rows: readonly Row[]) => {
     ...(weights.length > 0
       ? { ruleWeights: Object.fromEntries(weights.map(({ name, sort }) => [String(name), sort])) }
       : {}),
+    confirmed: of(CONFIRMED).map(({ name, text }) => given({ criterion: name, by: text })),
     drawings: of(DRAWING).map(({ name, sort, text }) =>
       given({ number: String(name), revision: String(sort), title: text }),
     ),

@@ -48,6 +48,60 @@ test.each([
       ],
     }),
   ],
+  [
+    "plate, editions, phases and what was confirmed",
+    longLineup(2, {
+      purpose: "maintenance",
+      editions: { "ANSI/NETA": "MTS-2015", "IEC 62271-1": "2007" },
+      phases: ["A", "B", "C"],
+      confirmed: [
+        { criterion: "IEC 62271-1:2017, tightness, standardized leakage rates", by: "A. Engineer" },
+      ],
+      ratings: {
+        voltagekV: 15,
+        frequencyHz: 60,
+        busbarA: 2000,
+        controlV: 125,
+        controlKind: "DC",
+        controlWireV: 600,
+        powerFrequencykV: 36,
+        impulsekV: 95,
+        altitudeM: 0,
+      },
+      withstand: { wave: "AC", seconds: 60, gapM: 0.2, parallelInternal: false },
+    }),
+  ],
+  [
+    "cables and gas by their plates",
+    {
+      ...longLineup(1),
+      panels: longLineup(1).panels.map((panel) => ({
+        ...panel,
+        type: "tie" as const,
+        cables: [
+          {
+            designation: "W1",
+            ratedkV: 12,
+            u0kV: 6.35,
+            purpose: "maintenance" as const,
+            sheathMm: 2.5,
+          },
+        ],
+        breaker: panel.breaker && {
+          ...panel.breaker,
+          gas: {
+            fillingMPa: 0.05,
+            maximumMPa: 0.06,
+            tolerancekPa: 2,
+            monitorClass: 1,
+            monitorSpanMPa: 0.25,
+            sealed: true,
+            pressure: "gauge" as const,
+          },
+        },
+      })),
+    },
+  ],
   ["no inspection points", longLineup(2, { inspectionPoints: [] })],
   ["no correction", longLineup(2, { insulation: { correction: "none", baseC: 20 } })],
 ])("the lineup is told by its sheets alone: %s", (_name, lineup) => {

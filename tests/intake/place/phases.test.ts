@@ -1,0 +1,25 @@
+import { expect, test } from "vitest";
+import { rowFinder } from "../../../src/intake/rows/rowFinder";
+import { insulation } from "../../../src/records/kinds/insulation";
+import { rowsOf } from "../../../src/records/rowsOf";
+import { longLineup } from "../../support/lineups";
+
+const placed = (phases: [string, string, string], position: string, written: string[]) => {
+  const lineup = longLineup(1, { phases });
+  const table = { kind: insulation, rows: rowsOf(insulation, lineup) };
+  const find = rowFinder([table], written);
+  const found = find({ object: "=K0001", part: "Circuit", position, stage: "before" }, [table]);
+  return found.ok ? table.rows[found.value.row]?.combination : found.reason;
+};
+
+// A, B, C and R, Y, B are what phases are called in other practices than L1, L2, L3 (common practice).
+test.each([
+  [["A", "B", "C"], "B-E", ["B-E"], "B-E"],
+  [["A", "B", "C"], "B-E", ["R-E", "Y-E", "B-E"], "C-E"],
+  [["A", "B", "C"], "L2 to earth", ["L2 to earth"], "B-E"],
+  [["R", "Y", "B"], "B-E", ["B-E"], "B-E"],
+  [["R", "Y", "B"], "C-E", ["A-E", "C-E"], "B-E"],
+  [["L1", "L2", "L3"], "C-E", ["A-E", "C-E"], "L3-E"],
+] as const)("phases %j: %s among %j is the row %s", (phases, position, written, row) => {
+  expect(placed([...phases], position, [...written])).toBe(row);
+});
