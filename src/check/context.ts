@@ -1,6 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import { daySerial } from "../quantities/dates";
-import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
+import { type CellValue, type Column, isBlank, isNeeded, type Row } from "../records/kind";
 import { a1, cellAddress } from "../sheets/address";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
 import type { RecordBook } from "../sheets/recordBook";
@@ -168,7 +168,7 @@ export const blanks = (
 ): readonly Column[] | undefined => {
   let found: Column[] | undefined;
   for (const column of columns)
-    if (isBlank(stored[column.id]) && (column.needed?.(stored, lineup) ?? true)) {
+    if (isBlank(stored[column.id]) && isNeeded(column, stored, lineup)) {
       found ??= [];
       found.push(column);
     }

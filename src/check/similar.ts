@@ -47,7 +47,7 @@ const similarIn = memoizeFor((_table: JudgedTable) => new Map<string, readonly S
 /** The group of each row: its names without their numbers, and its ratings. */
 export const groupNames = memoizeFor((table: JudgedTable): readonly string[] => {
   const givens = table.kind.columns.filter(
-    ({ id, role }) => role === "given" && id !== "sources" && id !== "document",
+    ({ id, role, value }) => role === "given" && value === undefined && id !== "document",
   );
   const keys = keyIds(table.kind);
   return table.rows.map((stored) =>

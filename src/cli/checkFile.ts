@@ -1,6 +1,7 @@
 import { basename, extname } from "node:path";
 import { check, type Report } from "../check/check";
 import type { Compared } from "../check/compare";
+import { type RecordRow, recordRows } from "../check/recordRows";
 import { openBook } from "../intake/openBook";
 import { today } from "../quantities/today";
 import { UsageError } from "./files";
@@ -25,6 +26,8 @@ export interface FileReport {
   readonly file: string;
   readonly error?: string;
   readonly counts?: Report["counts"];
+  /** Every record row as it was judged. */
+  readonly rows?: readonly RecordRow[];
   readonly findings?: Report["findings"];
   /** Compared with an earlier revision. */
   readonly against?: Compared & { readonly file: string };
@@ -33,6 +36,7 @@ export interface FileReport {
 export const fileReport = (file: string, report: Report): FileReport => ({
   file,
   counts: report.counts,
+  rows: recordRows(report.context),
   findings: report.findings,
 });
 

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { RULE_WEIGHTS } from "../lineup/settings";
+import { SENSES, VERDICTS } from "../standards/judge";
 
 const found = z.union([z.string(), z.number()]);
 const count = z.int().min(0);
@@ -25,6 +26,38 @@ const finding = z.strictObject({
     .strictObject({ reason: z.string(), name: z.string(), date: z.string() })
     .optional()
     .describe("accepted as it is; no longer open"),
+});
+
+const verdict = z.enum(VERDICTS);
+const cells = z.record(z.string(), cell).describe("by column id; blank ones are left out");
+
+const row = z.strictObject({
+  sheet: z.string(),
+  address: z.string().describe("A1 address of its first key cell"),
+  kind: z.string().describe("id of the record kind"),
+  key: cells,
+  entries: cells,
+  computed: cells,
+  comparisons: z.array(
+    z.strictObject({
+      value: z.string().describe("id of the column that is judged"),
+      found: cell,
+      limitColumn: z.string().optional(),
+      limit: cell,
+      failsBeyond: cell
+        .optional()
+        .describe("a second limit that has to be missed as well for a failure"),
+      unit: z.string().optional(),
+      sense: z.enum([...SENSES, "word"]),
+      tolerance: z.number().optional().describe("fraction of the limit granted"),
+      decides: z
+        .enum(["acceptance", "proof"])
+        .describe("proof: without it the test proves nothing"),
+      verdict,
+    }),
+  ),
+  sources: z.string().describe("where its limits come from"),
+  result: verdict,
 });
 
 const against = z.strictObject({
@@ -61,6 +94,7 @@ export const checkSchema = z.strictObject({
           notRequired: count,
         })
         .optional(),
+      rows: z.array(row).optional().describe("every record row as it was judged"),
       findings: z.array(finding).optional(),
       against: against.optional().describe("compared with an earlier revision"),
     }),

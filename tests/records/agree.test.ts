@@ -6,7 +6,7 @@ import { KINDS } from "../../src/records/kinds";
 import { cellFormula, tableReference } from "../../src/sheets/formula";
 import { curveThrough, type Filler, filledPlan } from "../support/fill";
 import { computeFormula, isError, type Value } from "../support/formula";
-import { equipped, longLineup } from "../support/lineups";
+import { equippedInFull, longLineup } from "../support/lineups";
 import { between, pick, random, shown, spread } from "../support/random";
 
 /**
@@ -349,14 +349,16 @@ const word = (next: () => number) =>
 const many = <T>(make: () => T): T[] => Array.from({ length: 8 }, make);
 
 const LINEUPS = {
-  "NETA, solid, AC": equipped(longLineup(24, { insulation: { correction: "solid", baseC: 20 } })),
-  "NETA, oil to 40 °C, DC in air": equipped(
+  "NETA, solid, AC": equippedInFull(
+    longLineup(24, { insulation: { correction: "solid", baseC: 20 } }),
+  ),
+  "NETA, oil to 40 °C, DC in air": equippedInFull(
     longLineup(24, {
       insulation: { correction: "oil", baseC: 40 },
       withstand: { wave: "DC", seconds: 60, gapM: 0.16 },
     }),
   ),
-  "IEC, none, AC in air, own criteria": equipped(
+  "IEC, none, AC in air, own criteria": equippedInFull(
     longLineup(24, {
       basis: "IEC",
       insulation: { correction: "none", baseC: 20 },
@@ -367,7 +369,7 @@ const LINEUPS = {
       ],
     }),
   ),
-  "IEC, halving, no minimum": equipped(
+  "IEC, halving, no minimum": equippedInFull(
     longLineup(24, {
       basis: "IEC",
       insulation: { correction: "halving", baseC: 20 },

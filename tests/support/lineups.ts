@@ -95,12 +95,6 @@ export const equipped = (lineup: Lineup): Lineup =>
     ],
     panels: lineup.panels.map((panel, index) => ({
       ...panel,
-      ...(panel.breaker && {
-        breaker: {
-          ...panel.breaker,
-          ...(index % 4 === 1 ? { secondTripCoil: true, undervoltageV: { dropoutMost: 75 } } : {}),
-        },
-      }),
       currentTransformers: [
         {
           name: "1S1-1S2",
@@ -152,32 +146,6 @@ export const equipped = (lineup: Lineup): Lineup =>
           setting: 0.1,
           multiples: [1.2],
         },
-        ...(index % 3 === 0
-          ? [
-              {
-                relay: "F2",
-                element: "67",
-                pickup: 0.5,
-                unit: "A",
-                curve: "definite",
-                setting: 0,
-                multiples: [2],
-                slopePercent: 30,
-                resetPercent: 95,
-                document: "Settings order SO-7 rev 2 (invented)",
-              },
-              {
-                relay: "F2",
-                element: "27",
-                pickup: 80,
-                unit: "V",
-                curve: "definite",
-                setting: 2,
-                multiples: [0.8],
-                resetPercent: 105,
-              },
-            ]
-          : []),
       ],
       cables: [
         {
@@ -188,3 +156,51 @@ export const equipped = (lineup: Lineup): Lineup =>
       ],
     })),
   });
+
+/** The same with what few panels have: directional, differential and undervoltage elements, further releases, joints without a torque. */
+export const equippedInFull = (lineup: Lineup): Lineup => {
+  const whole = equipped(lineup);
+  return lineupSchema.parse({
+    ...whole,
+    panels: whole.panels.map((panel, index) => ({
+      ...panel,
+      ...(panel.breaker && {
+        breaker: {
+          ...panel.breaker,
+          ...(index % 4 === 1 ? { secondTripCoil: true, undervoltageV: { dropoutMost: 75 } } : {}),
+        },
+      }),
+      joints: [
+        ...panel.joints,
+        { name: "Earth lugs", bolt: "M10" },
+        { name: "Main bus splice", bolt: "1/2", grade: "SAE 5" },
+      ],
+      protection: index % 3 === 0 ? [...panel.protection, ...FURTHER] : panel.protection,
+    })),
+  });
+};
+
+const FURTHER = [
+  {
+    relay: "F2",
+    element: "67",
+    pickup: 0.5,
+    unit: "A",
+    curve: "definite",
+    setting: 0,
+    multiples: [2],
+    slopePercent: 30,
+    resetPercent: 95,
+    document: "Settings order SO-7 rev 2 (invented)",
+  },
+  {
+    relay: "F2",
+    element: "27",
+    pickup: 80,
+    unit: "V",
+    curve: "definite",
+    setting: 2,
+    multiples: [0.8],
+    resetPercent: 105,
+  },
+];

@@ -1,5 +1,6 @@
-import { isBlank, type Row, verdictOf } from "../../records/kind";
+import { isBlank, isNeeded, type Row, verdictOf } from "../../records/kind";
 import { isLeftOut } from "../../records/rowsOf";
+import { readingsOf } from "../../records/verdict";
 import { type Rule, rowName, where } from "../context";
 
 /** A row without its reading. */
@@ -14,9 +15,10 @@ export const missingReading: Rule = {
   reads: "row",
   rows: (table, context) => {
     if (isLeftOut(context.lineup, table.kind)) return () => undefined;
-    const readings = table.kind.columns.filter(({ need }) => need === "reading");
+    const readings = readingsOf(table.kind.columns);
     const { ownLayout } = table.table;
-    const blankIn = (row: Row) => readings.filter(({ id }) => isBlank(row[id]));
+    const blankIn = (row: Row) =>
+      readings.filter((column) => isBlank(row[column.id]) && isNeeded(column, row, context.lineup));
     /** What a layout of somebody's own has no place for at all is said once, at its first line. */
     const absent = (row: Row) => ownLayout && blankIn(row).every(({ id }) => !table.at.has(id));
     const first = ownLayout

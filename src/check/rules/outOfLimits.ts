@@ -1,5 +1,5 @@
 import { isBlank, type Row, verdictOf } from "../../records/kind";
-import { applies, compared, wordColumns } from "../../records/verdict";
+import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
 import { headerOf, inUnit, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 
@@ -8,7 +8,7 @@ export const outOfLimits: Rule = {
   id: "out-of-limits",
   title: "Out of limits",
   finds:
-    "a limit that is not met, a test that broke down, a word that says that something is not right",
+    "every limit that is not met, a test that broke down, every word that says that something is not right",
   why: "It is what the test was made to find.",
   satisfies: "the defect repaired and the test repeated; or a concession with its reason",
   quiet:
@@ -30,30 +30,34 @@ export const outOfLimits: Rule = {
         weight: "stop" as const,
         ...where(table, row, column),
       });
-      const wrong = words.find(({ id, wrong }) => wrong(judged[id]));
-      if (wrong)
-        return {
-          ...finding(wrong.id),
-          message: `${rowName(table, row)}: ${
-            wrong.id === "discharge"
-              ? "a disruptive discharge occurred; find and repair it, then repeat the test."
-              : `"${wrong.header}" is ${judged[wrong.id]}; it is to be ${wrong.sound.join(" or ")}.`
-          }`,
-          found: String(judged[wrong.id]),
-          expected: wrong.right,
-        };
-      return table.kind.accepted
-        .filter(
-          (comparison) => applies(comparison, judged) && compared(comparison, judged) === "Fail",
-        )
-        .slice(0, 1)
-        .map(({ value, limit, unit }) => ({
-          ...finding(value),
-          message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
-          found: said(judged[value]),
-          expected: said(judged[limit]),
-          source: String(judged.sources ?? ""),
-        }));
+      const told = new Set<string>();
+      return [
+        ...words
+          .filter((word) => isAsked(word, judged) && word.wrong(judged[word.id]))
+          .map(({ id, header, sound, right }) => ({
+            ...finding(id),
+            message: `${rowName(table, row)}: ${
+              id === "discharge"
+                ? "a disruptive discharge occurred; find and repair it, then repeat the test."
+                : `"${header}" is ${judged[id]}; it is to be ${sound.join(" or ")}.`
+            }`,
+            found: String(judged[id]),
+            expected: right,
+          })),
+        // One finding for a value: of several limits that it misses, the first tells most.
+        ...table.kind.accepted
+          .filter(
+            (comparison) => applies(comparison, judged) && compared(comparison, judged) === "Fail",
+          )
+          .filter(({ value }) => !told.has(value) && told.add(value))
+          .map(({ value, limit, unit }) => ({
+            ...finding(value),
+            message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
+            found: said(judged[value]),
+            expected: said(judged[limit]),
+            source: String(judged.sources ?? ""),
+          })),
+      ];
     };
   },
 };

@@ -65,7 +65,6 @@ export const itemColumns = (object: string, item: string, help: string): Column[
     { id: "object", header: object, role: "key", width: 15 },
     { id: "part", header: item, role: "key", width: 46 },
     { id: "document", header: "Asked for by", role: "given", width: 30 },
-    { id: "always", header: "Applies", role: "given", width: 8 },
     answered("state", "State", [OK, NOT_OK, NOT_APPLICABLE], {
       width: 14,
       need: "reading",
@@ -74,6 +73,7 @@ export const itemColumns = (object: string, item: string, help: string): Column[
       help: `${help} Not applicable: say why in the remarks.`,
     }),
     ...signed(),
+    { id: "always", header: "Applies", role: "given", width: 8 },
   ];
   return [...columns, verdictBy(columns, [], []), ...closing()];
 };

@@ -70,14 +70,6 @@ const columns: readonly Column[] = [
   { id: "pole", header: "Pole", role: "key", width: 7 },
   { id: "ratedA", header: "Rated A", role: "given", width: 8, unit: "A" },
   {
-    id: "alike",
-    header: "Compared with",
-    role: "given",
-    width: 18,
-    help: "Poles of one breaker are compared among themselves, joints with all joints of the same rating.",
-    value: (row) => alikeOf(row),
-  },
-  {
     id: "testCurrent",
     header: "Test A DC",
     role: "entry",
@@ -161,6 +153,14 @@ const columns: readonly Column[] = [
     ],
     ["test A", sourceOf(ownCurrent(row, lineup) ?? standardCurrent(row, lineup))],
   ]),
+  {
+    id: "alike",
+    header: "Compared with",
+    role: "given",
+    width: 18,
+    help: "Poles of one breaker are compared among themselves, joints with all joints of the same rating.",
+    value: (row) => alikeOf(row),
+  },
   {
     id: "spread",
     header: "Above lowest",

@@ -64,7 +64,7 @@ finds("own-formula", [
     ...at,
     name: "a direction turned",
     header: "Result",
-    spoil: (book) => swap(book, "Result", '"most"', '"least"'),
+    spoil: (book) => swap(book, "Result", /"most"/g, '"least"'),
     says: /says "least" where ours says "most"/,
   },
 ]);
