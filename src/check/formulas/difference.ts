@@ -102,10 +102,16 @@ const shape = ({ text }: Canonical) =>
     .replace(/\d+(\.\d+)?(e[+-]?\d+)?/gi, "0")
     .replace(/[<>]=?/g, "<");
 
+/** The words of a formula in their order; where two formulas have one shape, they pair off. */
+const quotedIn = ({ text }: Canonical): string[] =>
+  [...text.matchAll(/"([^"]*)"/g)].map(([, word = ""]) => word);
+
 /** A comparison turned round: least for most, or the sign. */
 function turned(own: Canonical, ours: Canonical): string[] {
-  const words = own.words.filter((word) => !ours.words.includes(word));
-  const lost = ours.words.filter((word) => !own.words.includes(word));
+  const [mine, theirs] = [quotedIn(own), quotedIn(ours)];
+  const at = mine.flatMap((word, index) => (word === theirs[index] ? [] : [index]));
+  const words = unique(at.map((index) => mine[index] ?? ""));
+  const lost = unique(at.map((index) => theirs[index] ?? ""));
   const signs = (text: string) => (text.match(/[<>]=?/g) ?? []).join(" ");
   return [
     ...(words.length > 0 && lost.length > 0
