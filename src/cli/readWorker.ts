@@ -1,13 +1,13 @@
 import "./unpackAtOnce";
 import { parentPort, workerData } from "node:worker_threads";
 import { buffersOf } from "../xlsx/grid";
-import { type Part, readPart } from "../xlsx/readPart";
+import { readPart, type SheetsPart } from "../xlsx/readPart";
 import { type Queue, workOff } from "./queue";
 
 /** What a reader of a workbook is given. */
 export interface Reading {
   readonly file: Uint8Array;
-  readonly queue: Queue<Part>;
+  readonly queue: Queue<SheetsPart>;
 }
 
 /** One of the readers of a workbook. */

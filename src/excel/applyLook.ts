@@ -1,10 +1,11 @@
+import { toCol } from "@borgar/fx";
 import type { CellStyle } from "hucre/xlsx";
 import { headOf } from "../look/head";
 import { body, header, resultRules } from "../look/look";
 import { keysOf, pageOf, points, widthOf } from "../look/page";
 import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "../look/tableLayout";
 import type { Column } from "../records/kind";
-import { a1, columnLetters } from "../sheets/address";
+import { a1 } from "../sheets/address";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { OBJECT_BYTES, type Step } from "./chunks";
 
@@ -48,7 +49,7 @@ export function lookSteps(
     }),
     ...[...grouped(columns, (column) => String(widthOf(column)))].map(([width, at]) =>
       step(3, (sheet) => {
-        const addresses = at.map((column) => `${columnLetters(column)}:${columnLetters(column)}`);
+        const addresses = at.map((column) => `${toCol(column)}:${toCol(column)}`);
         sheet.getRanges(addresses.join(",")).untrack().format.columnWidth = points(Number(width));
       }),
     ),
@@ -70,7 +71,7 @@ export function lookSteps(
       page.paperSize = paper === "a3" ? "A3" : "A4";
       page.zoom = { horizontalFitToPages: across };
       page.setPrintTitleRows(`$${HEADER_ROW + 1}:$${HEADER_ROW + 1}`);
-      if (repeated > 0) page.setPrintTitleColumns(`$A:$${columnLetters(repeated - 1)}`);
+      if (repeated > 0) page.setPrintTitleColumns(`$A:$${toCol(repeated - 1)}`);
       page.leftMargin = 0.4 * INCH;
       page.rightMargin = 0.4 * INCH;
       page.topMargin = 0.5 * INCH;

@@ -1,6 +1,7 @@
+import { toCol } from "@borgar/fx";
 import { headOf } from "../look/head";
 import { HEADER_ROW, lastRow } from "../look/tableLayout";
-import { a1, columnLetters } from "../sheets/address";
+import { a1 } from "../sheets/address";
 import type { CellWrite } from "../sheets/cell";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import type { TableChange } from "../sheets/reconcile";
@@ -62,7 +63,7 @@ export function contentSteps(
         bytes: sentBytes(input) + OBJECT_BYTES,
         queue: () => {
           const from = HEADER_ROW + 1 + row;
-          const letters = columnLetters(column);
+          const letters = toCol(column);
           sheet()
             .getRange(`${letters}${from + 1}:${letters}${from + count}`)
             .untrack().formulas = every(input as string);

@@ -1,5 +1,5 @@
 import { type Finding, isOpen, type Weight } from "../check/finding";
-import { a1 } from "../sheets/address";
+import { areaAddress, cellCount, readArea } from "../sheets/area";
 
 /** Place and size of a table on its sheet, header row included. */
 export interface Rectangle {
@@ -59,12 +59,10 @@ export function marksOn(findings: readonly Finding[], tables: readonly Rectangle
 const heavier = (one: Weight, other: Weight | undefined): Weight =>
   other && WEIGHTS.indexOf(other) > WEIGHTS.indexOf(one) ? other : one;
 
-function placeOf(address: string): { row: number; column: number } | undefined {
-  const [, letters, row] = /^([A-Z]{1,3})(\d+)$/.exec(address) ?? [];
-  if (!letters || !row) return undefined;
-  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  return { row: Number(row) - 1, column };
-}
+const placeOf = (address: string): { row: number; column: number } | undefined => {
+  const area = readArea(address);
+  return area && cellCount(area) === 1 ? { row: area.top, column: area.left } : undefined;
+};
 
 /** Addresses of spans of cells, those right below each other as one. */
 function joined(spans: readonly { row: number; left: number; right: number }[]): string[] {
@@ -76,9 +74,7 @@ function joined(spans: readonly { row: number; left: number; right: number }[]):
     if (last?.left === left && last.right === right && last.bottom + 1 === row) last.bottom = row;
     else areas.push({ top: row, bottom: row, left, right });
   }
-  return areas.map(({ top, bottom, left, right }) =>
-    top === bottom && left === right ? a1(top, left) : `${a1(top, left)}:${a1(bottom, right)}`,
-  );
+  return areas.map(areaAddress);
 }
 
 /** Lists of addresses, as few as their allowed length asks for. */

@@ -1,7 +1,7 @@
 import type { Column } from "../records/kind";
 
 /** How a sheet goes on paper. */
-export interface Page {
+export interface PageSetUp {
   readonly paper: "a4" | "a3";
   /** Pages that its columns are spread over. */
   readonly across: number;
@@ -46,7 +46,7 @@ function begins(columns: readonly Wide[], room: number): number[] {
 }
 
 /** Size of what is printed over what stands on the screen, as spreadsheets choose it: in whole per cents, never enlarged. */
-function sizeOn(columns: readonly Wide[], { paper, across }: Page): number {
+function sizeOn(columns: readonly Wide[], { paper, across }: PageSetUp): number {
   const least = 10;
   for (let percent = 100; percent > least; percent--)
     if (begins(columns, (INSIDE[paper] * 100) / percent).length <= across) return percent / 100;
@@ -54,10 +54,10 @@ function sizeOn(columns: readonly Wide[], { paper, across }: Page): number {
 }
 
 /** The smallest landscape paper, and the fewest pages side by side, that a sheet's columns can be read on. */
-export function pageOf(columns: readonly Wide[]): Page {
+export function pageOf(columns: readonly Wide[]): PageSetUp {
   const repeated = keysOf(columns);
-  const widest: Page = { paper: "a3", across: 3, repeated };
-  const pages: readonly Page[] = [
+  const widest: PageSetUp = { paper: "a3", across: 3, repeated };
+  const pages: readonly PageSetUp[] = [
     { paper: "a4", across: 1, repeated: 0 },
     { paper: "a3", across: 1, repeated: 0 },
     { paper: "a3", across: 2, repeated },

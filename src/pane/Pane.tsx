@@ -18,7 +18,7 @@ import {
   useState,
 } from "react";
 import { useText } from "../report/text";
-import type { Host } from "./host";
+import type { WorkbookHost } from "./host";
 import { LineupStep } from "./LineupStep";
 import type { RowChoice } from "./rowChoice";
 import { useBook } from "./useBook";
@@ -33,7 +33,7 @@ type StepName = (typeof STEPS)[number];
 const FIRST: StepName = "lineup";
 
 /** The pane: its four steps, and what goes on in each. */
-export function Pane({ host }: { host: Host }): ReactElement {
+export function Pane({ host }: { host: WorkbookHost }): ReactElement {
   const messages = useText();
   const [step, setStep] = useState<StepName>(FIRST);
   /** Steps that were looked at: they keep what was begun in them, and are there at once again. */

@@ -25,7 +25,7 @@ export interface Touched {
 export type Rows = TableRows | SheetRows;
 
 /** What the pane needs of the workbook that it stands beside. */
-export interface Host {
+export interface WorkbookHost {
   /** @param everySheet whether sheets without tables are read too, not only those that are mapped */
   read(watch: Watch, everySheet?: boolean): Promise<Snapshot>;
   /** The snapshot with these rows read again; undefined where the whole workbook must be read. */

@@ -5,13 +5,13 @@ import { type ReactElement, useEffect, useMemo } from "react";
 import { createRoot } from "react-dom/client";
 import { messagesFor } from "../messages/messages";
 import { TextContext } from "../report/text";
-import type { Host } from "./host";
+import type { WorkbookHost } from "./host";
 import { LocaleContext, localeOf } from "./locale";
 import { Pane } from "./Pane";
 import { themeFor } from "./theme";
 
 // Each way into the workbook comes with its first use.
-const excel: Host = {
+const excel: WorkbookHost = {
   read: async (watch, everySheet) => {
     const { readExcel } = await import("../excel/readSheets");
     return Excel.run((context) => readExcel(context, { ...watch, everySheet }));

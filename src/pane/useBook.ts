@@ -2,11 +2,11 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Report } from "../check/check";
 import { today } from "../quantities/today";
 import type { Snapshot } from "../sheets/snapshot";
-import type { Host, Rows, Touched, Watch } from "./host";
+import type { Rows, Touched, Watch, WorkbookHost } from "./host";
 import type { RowChoice } from "./rowChoice";
 
 /** The workbook as the pane knows it. */
-export interface Book {
+export interface OpenedWorkbook {
   readonly snapshot: Snapshot;
   /** What the check comes to; undefined where the workbook cannot be checked, and why. */
   readonly report: Report | undefined;
@@ -16,7 +16,7 @@ export interface Book {
 const engine = () => import("./engine");
 type Engine = Awaited<ReturnType<typeof engine>>;
 
-const bookOf = (snapshot: Snapshot, checked: ReturnType<Engine["check"]>): Book => ({
+const bookOf = (snapshot: Snapshot, checked: ReturnType<Engine["check"]>): OpenedWorkbook => ({
   snapshot,
   report: checked.ok ? checked.report : undefined,
   uncheckable: checked.ok ? undefined : checked.reason,
@@ -28,15 +28,15 @@ const bookOf = (snapshot: Snapshot, checked: ReturnType<Engine["check"]>): Book 
  *
  * @param quiet true while a longer piece of work goes on, after which the workbook is read in any case
  */
-export function useBook(host: Host, quiet: () => boolean) {
-  const [book, setBook] = useState<Book>();
+export function useBook(host: WorkbookHost, quiet: () => boolean) {
+  const [book, setBook] = useState<OpenedWorkbook>();
   /** True where the workbook has changed in a way that only reading it whole can follow. */
   const [stale, setStale] = useState(false);
   /** The record row that is selected in the workbook. */
   const [selected, setSelected] = useState<RowChoice>();
-  const current = useRef<Book>(undefined);
+  const current = useRef<OpenedWorkbook>(undefined);
 
-  const keep = useCallback((next: Book) => {
+  const keep = useCallback((next: OpenedWorkbook) => {
     current.current = next;
     setBook(next);
   }, []);
@@ -54,7 +54,7 @@ export function useBook(host: Host, quiet: () => boolean) {
 
   /** Reads rows again, and those whose formulas changed with them. */
   const reread = useCallback(
-    async (rows: readonly Rows[]): Promise<Book | undefined> => {
+    async (rows: readonly Rows[]): Promise<OpenedWorkbook | undefined> => {
       const before = current.current;
       if (!before) return undefined;
       const { changedRows, check, openBook, recheck, reopenBook } = await engine();
@@ -126,7 +126,7 @@ function inTurn(work: (edits: readonly Touched[]) => Promise<void>) {
 
 /** The record row of one of our tables that a selection of cells begins with. */
 async function selectedRow(
-  book: Book | undefined,
+  book: OpenedWorkbook | undefined,
   { sheetId, address }: Touched,
 ): Promise<RowChoice | undefined> {
   if (!book?.report) return undefined;

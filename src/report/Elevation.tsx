@@ -91,7 +91,7 @@ export function Elevation({
 }
 
 /** How one part of the drawing stands and where it leads. */
-interface Part {
+interface DrawnPart {
   /** Without it, what the part is stands in its place. */
   readonly standing: Standing | undefined;
   readonly href: string | undefined;
@@ -114,7 +114,7 @@ const Section = memo(function Section({
   count,
   standing,
   ...link
-}: Part & { section: string; from: number; count: number }) {
+}: DrawnPart & { section: string; from: number; count: number }) {
   const { word, fill, ink } = useStanding(standing, "");
   return (
     <Linked object={section} label={`${section}: ${word}`} {...link}>
@@ -196,7 +196,7 @@ const Front = memo(function Front({
   x,
   standing,
   ...link
-}: Part & { panel: Panel; x: number }) {
+}: DrawnPart & { panel: Panel; x: number }) {
   const { word, fill, ink } = useStanding(standing, panel.type);
   const middle = x + WIDTH / 2;
   const words = wrapped(panel.name ?? panel.type, 13);

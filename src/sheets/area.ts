@@ -1,4 +1,5 @@
-import { a1, columnLetters } from "./address";
+import { parseA1Range, toCol } from "@borgar/fx";
+import { a1 } from "./address";
 
 /** A rectangle of cells; rows and columns count from 0, both ends included. */
 export interface Area {
@@ -14,29 +15,17 @@ export const LAST_COLUMN = 16_383;
 /** The whole of a sheet. */
 export const everything = (): Area => ({ top: 0, left: 0, bottom: LAST_ROW, right: LAST_COLUMN });
 
-const columnOf = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-
-const PART = /^\$?([A-Za-z]{1,3})?\$?(\d{1,7})?$/;
-
-/** Reads `A1`, `A1:B2`, `A:B` or `1:4`, dollar signs allowed; undefined where it is no address. */
+/** Reads `A1`, `A1:B2`, `A:B` or `1:4`, dollar signs and a sheet before it allowed; undefined where it is no address. */
 export function readArea(address: string): Area | undefined {
-  const [first = "", second = first, ...rest] = address
-    .slice(address.lastIndexOf("!") + 1)
-    .split(":");
-  const [from, to] = [PART.exec(first.trim()), PART.exec(second.trim())];
-  if (!from || !to || rest.length > 0 || !(first && second)) return undefined;
-  const row = (text: string | undefined, otherwise: number) =>
-    text ? Number(text) - 1 : otherwise;
-  const column = (text: string | undefined, otherwise: number) =>
-    text ? columnOf(text) : otherwise;
-  const area = {
-    top: row(from[2], 0),
-    left: column(from[1], 0),
-    bottom: row(to[2], LAST_ROW),
-    right: column(to[1], LAST_COLUMN),
-  };
-  return area.top >= 0 && area.bottom <= LAST_ROW && area.right <= LAST_COLUMN ? area : undefined;
+  const range = parseA1Range(address.slice(address.lastIndexOf("!") + 1).trim());
+  return range
+    ? {
+        top: range.top ?? 0,
+        left: range.left ?? 0,
+        bottom: range.bottom ?? LAST_ROW,
+        right: range.right ?? LAST_COLUMN,
+      }
+    : undefined;
 }
 
 /** Reads a list of addresses parted by commas; undefined where one of them is none. */
@@ -47,7 +36,7 @@ export function readAreas(addresses: string): Area[] | undefined {
 
 export const areaAddress = ({ top, left, bottom, right }: Area): string =>
   top === 0 && bottom === LAST_ROW
-    ? `${columnLetters(left)}:${columnLetters(right)}`
+    ? `${toCol(left)}:${toCol(right)}`
     : top === bottom && left === right
       ? a1(top, left)
       : `${a1(top, left)}:${a1(bottom, right)}`;

@@ -70,7 +70,7 @@ export interface Sheet {
   properties: Record<string, unknown>;
 }
 
-export interface Part {
+export interface CustomXmlPart {
   id: string;
   xml: string;
 }
@@ -78,9 +78,9 @@ export interface Part {
 /** Events of the collection of sheets that the stand-in knows. */
 export type EventName = "changed" | "selectionChanged";
 
-export interface Book {
+export interface StandInBook {
   sheets: Sheet[];
-  parts: Part[];
+  parts: CustomXmlPart[];
   names: { name: string; formula: string }[];
   properties: Record<string, unknown>;
   /** Whether sheets may be added, renamed and removed. */
@@ -93,7 +93,7 @@ export interface Book {
   lastId: number;
 }
 
-export const newBook = (): Book => ({
+export const newBook = (): StandInBook => ({
   sheets: [],
   parts: [],
   names: [],
@@ -105,12 +105,12 @@ export const newBook = (): Book => ({
 });
 
 /** An id as the host gives them: braced, and never a number. */
-export const newId = (book: Book): string => {
+export const newId = (book: StandInBook): string => {
   book.lastId += 1;
   return `{${String(book.lastId).padStart(8, "0")}-57A4-4D11-0000-000000000000}`;
 };
 
-export function addSheet(book: Book, name: string): Sheet {
+export function addSheet(book: StandInBook, name: string): Sheet {
   const sheet: Sheet = {
     id: newId(book),
     name,
@@ -131,13 +131,13 @@ export function addSheet(book: Book, name: string): Sheet {
   return sheet;
 }
 
-export const sheetNamed = (book: Book, name: string): Sheet => {
+export const sheetNamed = (book: StandInBook, name: string): Sheet => {
   const sheet = book.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
   if (!sheet) throw new Error(`no sheet ${name}`);
   return sheet;
 };
 
-export const tableNamed = (book: Book, name: string): { sheet: Sheet; table: Table } => {
+export const tableNamed = (book: StandInBook, name: string): { sheet: Sheet; table: Table } => {
   for (const sheet of book.sheets) {
     const table = sheet.tables.find((table) => table.name.toLowerCase() === name.toLowerCase());
     if (table) return { sheet, table };
@@ -148,7 +148,13 @@ export const tableNamed = (book: Book, name: string): { sheet: Sheet; table: Tab
 export const boxAt = (sheet: Sheet, row: number, column: number): Box | undefined =>
   sheet.cells[row]?.[column];
 
-export function putBox(book: Book, sheet: Sheet, row: number, column: number, box?: Box): void {
+export function putBox(
+  book: StandInBook,
+  sheet: Sheet,
+  row: number,
+  column: number,
+  box?: Box,
+): void {
   while (sheet.cells.length <= row) sheet.cells.push([]);
   const cells = sheet.cells[row] as (Box | undefined)[];
   if (box) cells[column] = box;

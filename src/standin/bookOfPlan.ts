@@ -1,11 +1,11 @@
 import { memoryXml } from "../memory/memory";
 import type { Plan } from "../sheets/plan";
 import { reconcile } from "../sheets/reconcile";
-import { addSheet, type Book, newBook, newId, putBox } from "./book";
+import { addSheet, newBook, newId, putBox, type StandInBook } from "./book";
 import { shown } from "./entered";
 
 /** A workbook that holds what a plan comes to, with no look: tables, formulas and our memory. */
-export function bookOfPlan(plan: Plan): Book {
+export function bookOfPlan(plan: Plan): StandInBook {
   const book = newBook();
   for (const { planned, writes } of reconcile(plan).create) {
     const sheet = addSheet(book, planned.sheet);

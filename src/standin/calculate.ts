@@ -2,10 +2,10 @@ import { readMemoryXml } from "../memory/memory";
 import { evaluate } from "../records/evaluate";
 import { recordTables } from "../sheets/recordTable";
 import type { SheetSnapshot, Snapshot, TableSnapshot } from "../sheets/snapshot";
-import { type Book, bodyRows, boxAt, type Sheet } from "./book";
+import { bodyRows, boxAt, type Sheet, type StandInBook } from "./book";
 
 /** What a workbook of the stand-in holds, read straight from it. */
-export const snapshotOfBook = (book: Book): Snapshot => ({
+export const snapshotOfBook = (book: StandInBook): Snapshot => ({
   sheets: book.sheets.map(sheetSnapshot),
   lineup: book.parts.map(({ xml }) => readMemoryXml(xml)).find((memory) => memory)?.lineup,
 });
@@ -34,7 +34,7 @@ const sheetSnapshot = (sheet: Sheet): SheetSnapshot => ({
  * Works out the formulas of record tables by the record kinds' own computation, in place of the
  * spreadsheet's calculation: cells that hold a formula get its value, all others stay.
  */
-export function calculateRecords(book: Book): void {
+export function calculateRecords(book: StandInBook): void {
   const snapshot = snapshotOfBook(book);
   if (!snapshot.lineup) return;
   for (const { kind, table, at, rows } of recordTables(snapshot)) {

@@ -1,12 +1,12 @@
 import type { CellValue } from "../records/kind";
 import type { Area } from "../sheets/area";
 import {
-  type Book,
   type Box,
   bodyRows,
   boxAt,
   putBox,
   type Sheet,
+  type StandInBook,
   sheetNamed,
   type Table,
   tableNamed,
@@ -25,7 +25,7 @@ const movable = (sheet: Sheet): Area[] => [
 ];
 
 /** Rows put in before a row, over the whole width of the sheet; what spans the place grows. */
-export function insertRows(book: Book, sheet: Sheet, before: number, count: number): void {
+export function insertRows(book: StandInBook, sheet: Sheet, before: number, count: number): void {
   for (const area of new Set(movable(sheet))) {
     if (area.top >= before) area.top += count;
     if (area.bottom >= before) area.bottom += count;
@@ -38,7 +38,7 @@ export function insertRows(book: Book, sheet: Sheet, before: number, count: numb
 }
 
 /** Rows taken out over the whole width of the sheet; what lay wholly in them goes with them. */
-export function deleteRows(book: Book, sheet: Sheet, first: number, count: number): void {
+export function deleteRows(book: StandInBook, sheet: Sheet, first: number, count: number): void {
   const end = first + count;
   const gone = (area: Area) => area.top >= first && area.bottom < end;
   sheet.looks = sheet.looks.filter(({ area }) => !gone(area));
@@ -58,7 +58,7 @@ export function deleteRows(book: Book, sheet: Sheet, first: number, count: numbe
 
 /** The rows of a table put in another order; conditional formats stay where they are. */
 export function sortTable(
-  book: Book,
+  book: StandInBook,
   name: string,
   order: (one: readonly CellValue[], other: readonly CellValue[]) => number,
 ): void {
@@ -84,7 +84,7 @@ export function sortTable(
  * Blank rows at a table's foot. What stands below moves down where it is in the way; looks, conditional
  * formats and validations that reach the last row go on over the new ones.
  */
-export function addTableRows(book: Book, sheet: Sheet, table: Table, count: number): void {
+export function addTableRows(book: StandInBook, sheet: Sheet, table: Table, count: number): void {
   const { last } = bodyRows(table);
   const { left, right } = table.area;
   const below = sheet.cells
@@ -101,7 +101,7 @@ export function addTableRows(book: Book, sheet: Sheet, table: Table, count: numb
 
 /** What the user types into a cell of a table, by row of its body and header. */
 export function typeInto(
-  book: Book,
+  book: StandInBook,
   name: string,
   row: number,
   header: string,
@@ -123,6 +123,6 @@ export function typeInto(
 }
 
 /** A sheet under another name, as its user gives it. */
-export function renameSheet(book: Book, from: string, to: string): void {
+export function renameSheet(book: StandInBook, from: string, to: string): void {
   sheetNamed(book, from).name = to;
 }

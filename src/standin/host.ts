@@ -1,5 +1,5 @@
 import { type Area, areaAddress } from "../sheets/area";
-import { type Book, type EventName, sheetNamed } from "./book";
+import { type EventName, type StandInBook, sheetNamed } from "./book";
 import { HostError } from "./hostObject";
 import { workbookObject } from "./objects/workbook";
 import { type Answer, type References, type Request, run } from "./run";
@@ -32,8 +32,8 @@ export const MAX_BYTES = 5_000_000;
 export const MAX_CELLS = 5_000_000;
 
 /** A running stand-in for Excel: a workbook, and the session that a request context is made over. */
-export interface Host {
-  readonly book: Book;
+export interface StandInHost {
+  readonly book: StandInBook;
   readonly batches: readonly Batch[];
   /** To be given to `Excel.RequestContext` or, as first argument, to `Excel.run`. */
   readonly session: object;
@@ -86,11 +86,14 @@ const sent = (answer: Answer) => {
 /**
  * @param calculate works out the formulas after a batch that changed cells
  */
-export function standIn(book: Book, calculate: (book: Book) => void = () => {}): Host {
+export function standIn(
+  book: StandInBook,
+  calculate: (book: StandInBook) => void = () => {},
+): StandInHost {
   const batches: Batch[] = [];
   const references: References = new Map();
 
-  const host: Host = {
+  const host: StandInHost = {
     book,
     batches,
     editing: false,

@@ -1,14 +1,14 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { createContext, runInContext } from "node:vm";
-import type { EventMessage, Host } from "./host";
+import type { EventMessage, StandInHost } from "./host";
 
 /** What the genuine client offers, as far as it is used here. */
 export interface Client {
   /** Runs a piece of work in a request context over the stand-in. */
-  run<T>(host: Host, work: (context: Excel.RequestContext) => Promise<T>): Promise<T>;
+  run<T>(host: StandInHost, work: (context: Excel.RequestContext) => Promise<T>): Promise<T>;
   /** A context whose objects do not outlive a batch. */
-  context(host: Host): Excel.RequestContext;
+  context(host: StandInHost): Excel.RequestContext;
 }
 
 interface Globals {

@@ -20,7 +20,7 @@ import type { OwnLayout, Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { countFrom1900 } from "./cellValues";
 import { finish, readMemory, readRemembered } from "./correctPackage";
 import { newSheet } from "./newSheet";
-import { type Part, readParts, storedSheets } from "./readPart";
+import { readParts, type SheetsPart, storedSheets } from "./readPart";
 import { setCell } from "./setCell";
 import { sheetSnapshot } from "./sheetSnapshot";
 import { corners } from "./storedSheet";
@@ -44,7 +44,7 @@ export async function readBook(file: Uint8Array, read = readParts): Promise<Snap
 }
 
 /** The sheets of a file, in as many parts as its size asks for. */
-async function partsOf(file: Uint8Array): Promise<Part[]> {
+async function partsOf(file: Uint8Array): Promise<SheetsPart[]> {
   const count = Math.ceil(file.length / PART);
   if (count <= 1) return [{}];
   const names: string[] = [];

@@ -4,7 +4,7 @@ import type { CellValue } from "../records/kind";
  * Rows of cells, each as long as it is: plain data in little room, that one thread can hand to another.
  * Nothing of what it was made from is held by it.
  */
-export interface Grid {
+export interface CellGrid {
   /** Where each row begins, and where the last ends. */
   readonly starts: Uint32Array<ArrayBuffer>;
   /** For each cell its place among the values, or `NUMBER`. */
@@ -27,7 +27,7 @@ const MAX_KNOWN = 100_000;
 export function gridOf<Cell>(
   rows: readonly (readonly Cell[] | undefined)[],
   of: (cell: Cell | undefined) => CellValue,
-): Grid {
+): CellGrid {
   const starts = new Uint32Array(rows.length + 1);
   for (let row = 0; row < rows.length; row++)
     starts[row + 1] = (starts[row] ?? 0) + (rows[row]?.length ?? 0);
@@ -65,7 +65,7 @@ function valueCodes() {
 
 /** The cell of a grid at a row and column from 0; blank beyond its end. */
 export const cellIn =
-  ({ starts, codes, numbers, values }: Grid) =>
+  ({ starts, codes, numbers, values }: CellGrid) =>
   (row: number, column: number): CellValue => {
     const at = (starts[row] ?? 0) + column;
     if (column < 0 || at >= (starts[row + 1] ?? 0)) return null;
@@ -74,5 +74,5 @@ export const cellIn =
   };
 
 /** What of a grid is handed over, not copied, from one thread to another. */
-export const buffersOf = ({ starts, codes, numbers }: Grid): ArrayBuffer[] =>
+export const buffersOf = ({ starts, codes, numbers }: CellGrid): ArrayBuffer[] =>
   [starts, codes, numbers].map(({ buffer }) => buffer);

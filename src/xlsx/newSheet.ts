@@ -1,3 +1,4 @@
+import { toCol } from "@borgar/fx";
 import type { Cell, WriteSheet } from "hucre/xlsx";
 import { rangeRef } from "hucre/xlsx";
 import { headOf } from "../look/head";
@@ -5,7 +6,7 @@ import { body, header, resultRules } from "../look/look";
 import { keysOf, pageOf, widthOf } from "../look/page";
 import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "../look/tableLayout";
 import type { CellValue } from "../records/kind";
-import { a1, columnLetters } from "../sheets/address";
+import { a1 } from "../sheets/address";
 import type { CellWrite } from "../sheets/cell";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { fileValidation } from "./newValidations";
@@ -72,9 +73,7 @@ export function newSheet(planned: PlannedSheet, writes: readonly CellWrite[]): W
       fitToWidth: page.across,
       fitToHeight: 0,
       printTitlesRow: `$${HEADER_ROW + 1}:$${HEADER_ROW + 1}`,
-      ...(page.repeated > 0
-        ? { printTitlesColumn: `$A:$${columnLetters(page.repeated - 1)}` }
-        : {}),
+      ...(page.repeated > 0 ? { printTitlesColumn: `$A:$${toCol(page.repeated - 1)}` } : {}),
       margins: { left: 0.4, right: 0.4, top: 0.5, bottom: 0.6, header: 0.3, footer: 0.3 },
     },
     headerFooter: { oddFooter: "&L&A&C&F&RPage &P of &N" },

@@ -1,14 +1,14 @@
 import { fromCol, toCol, tokenize } from "@borgar/fx/xlsx";
 import type { Sheet } from "hucre/xlsx";
 import { type Area, cellCount, readArea } from "../sheets/area";
-import { cellIn, type Grid, gridOf } from "./grid";
+import { type CellGrid, cellIn, gridOf } from "./grid";
 
 type FormulaAt = (row: number, column: number) => string | undefined;
 
 /** The formulas of a sheet as a file writes them. */
 export interface StoredFormulas {
   /** By row and column the formula's text, or the number of the shared formula. */
-  readonly written: Grid;
+  readonly written: CellGrid;
   /** Formulas that are filled over several cells, each written once, for the cell where it stands. */
   readonly shared: ReadonlyMap<
     number,

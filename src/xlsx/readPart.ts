@@ -2,18 +2,20 @@ import { readXlsx, type Workbook } from "hucre/xlsx";
 import { type StoredSheet, storedSheet } from "./storedSheet";
 
 /** Some of a file's sheets, by name; without names all of them. */
-export interface Part {
+export interface SheetsPart {
   readonly sheets?: string[];
 }
 
 /** Reads parts of a file, in their order. */
 export type PartsReader = (
   file: Uint8Array,
-  parts: readonly Part[],
+  parts: readonly SheetsPart[],
 ) => Promise<readonly (readonly StoredSheet[])[]>;
 
-export const readPart = async (file: Uint8Array, part: Part): Promise<readonly StoredSheet[]> =>
-  storedSheets(await readXlsx(file, part));
+export const readPart = async (
+  file: Uint8Array,
+  part: SheetsPart,
+): Promise<readonly StoredSheet[]> => storedSheets(await readXlsx(file, part));
 
 /** Reads one part after the other. */
 export const readParts: PartsReader = async (file, parts) => {

@@ -1,7 +1,7 @@
 import { parseCellRef, type Sheet, type TableDefinition, type Workbook } from "hucre/xlsx";
 import type { Area } from "../sheets/area";
 import { plain } from "./cellValues";
-import { type Grid, gridOf } from "./grid";
+import { type CellGrid, gridOf } from "./grid";
 import { type StoredFormulas, storedFormulas } from "./readFormulas";
 
 /**
@@ -11,7 +11,7 @@ import { type StoredFormulas, storedFormulas } from "./readFormulas";
 export interface StoredSheet {
   readonly name: string;
   readonly hidden: boolean;
-  readonly cells: Grid;
+  readonly cells: CellGrid;
   readonly formulas: StoredFormulas;
   /** By `row,column`, from 0. */
   readonly notes: ReadonlyMap<string, string>;

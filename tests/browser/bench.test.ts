@@ -6,9 +6,9 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import type { Grid } from "../../src/standin/bench/grid";
+import type { BenchGrid } from "../../src/standin/bench/grid";
 import { serve } from "../../src/standin/bench/serve";
-import type { Host } from "../../src/standin/host";
+import type { StandInHost } from "../../src/standin/host";
 import { readBook } from "../../src/xlsx/file";
 import { check } from "../support/checkBook";
 import { sampleLineup } from "../support/lineups";
@@ -28,7 +28,7 @@ import { report } from "./report";
 
 declare global {
   interface Window {
-    bench: { grid: Grid; host: Host; settled: () => Promise<void> };
+    bench: { grid: BenchGrid; host: StandInHost; settled: () => Promise<void> };
   }
 }
 

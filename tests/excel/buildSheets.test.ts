@@ -7,13 +7,13 @@ import { recordTables } from "../../src/sheets/recordTable";
 import { addSheet, boxAt, newId, putBox, sheetNamed, tableNamed } from "../../src/standin/book";
 import { snapshotOfBook } from "../../src/standin/calculate";
 import { renameSheet } from "../../src/standin/edits";
-import type { Host } from "../../src/standin/host";
+import type { StandInHost } from "../../src/standin/host";
 import { filledPlan } from "../support/fill";
 import { longLineup, sampleLineup } from "../support/lineups";
 import { builtExcel, contents, entries, inExcel, newExcel, state } from "./excelSupport";
 
 const build = (
-  host: Host,
+  host: StandInHost,
   ...rest: [Parameters<typeof applyPlan>[1], Parameters<typeof applyPlan>[2]?]
 ) => inExcel(host, (context) => applyPlan(context, ...rest));
 
@@ -190,7 +190,7 @@ test("a renamed sheet and a renamed table are known again", async () => {
 });
 
 describe("what is in the way is said, and nothing is changed", () => {
-  const refused = async (host: Host, words: RegExp, plan = planFor(longLineup(3))) => {
+  const refused = async (host: StandInHost, words: RegExp, plan = planFor(longLineup(3))) => {
     const before = state(host.book);
     await expect(build(host, plan)).rejects.toThrow(words);
     expect(state(host.book)).toEqual(before);

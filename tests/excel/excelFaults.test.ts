@@ -9,9 +9,9 @@ import {
 import type { Lineup } from "../../src/lineup/lineup";
 import { BookError } from "../../src/sheets/bookError";
 import { type Plan, planFor } from "../../src/sheets/plan";
-import type { Book } from "../../src/standin/book";
+import type { StandInBook } from "../../src/standin/book";
 import { snapshotOfBook } from "../../src/standin/calculate";
-import type { Fault, Host } from "../../src/standin/host";
+import type { Fault, StandInHost } from "../../src/standin/host";
 import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
@@ -32,9 +32,9 @@ const SMALL = { most: 80_000 };
  * manner in turn; then without a failure on what it left behind.
  */
 async function inEveryBatch(
-  start: Host,
+  start: StandInHost,
   work: (context: Excel.RequestContext) => Promise<unknown>,
-  afterFault: (book: Book) => void,
+  afterFault: (book: StandInBook) => void,
   cuts = CUTS,
   last = false,
 ): Promise<number> {
@@ -114,7 +114,7 @@ describe("a failure in any batch, nothing done, half done or all done of it", ()
     const readings = entries(snapshotOfBook(start.book));
     const plan = planFor(longLineup(2, { basis: "IEC" }));
     const work = (context: Excel.RequestContext) => applyPlan(context, plan);
-    const kept = (book: Book) => {
+    const kept = (book: StandInBook) => {
       for (const [table, rows] of Object.entries(entries(snapshotOfBook(book))))
         expect(rows.slice(0, readings[table]?.length)).toEqual(readings[table]);
     };
@@ -133,7 +133,7 @@ describe("a failure in any batch, nothing done, half done or all done of it", ()
       [0, "remarks", "007"],
       [2, "remarks", "=K01 again"],
     ]);
-    const others = (book: Book) => {
+    const others = (book: StandInBook) => {
       const now = entries(snapshotOfBook(book));
       return { insulation: now.GearInsulation, contact: now.GearContact };
     };

@@ -10,7 +10,7 @@ import {
 import { planFor } from "../../src/sheets/plan";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { type Box, bodyRows, tableNamed } from "../../src/standin/book";
-import type { Host } from "../../src/standin/host";
+import type { StandInHost } from "../../src/standin/host";
 import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
@@ -27,7 +27,7 @@ export interface Cost {
 
 /** Runs a piece of work and counts what it cost. */
 export async function cost<T>(
-  host: Host,
+  host: StandInHost,
   work: (context: Excel.RequestContext) => Promise<T>,
 ): Promise<{ cost: Cost; value: T }> {
   host.reset();
@@ -55,14 +55,14 @@ export async function buildJob(panels: number) {
 }
 
 /** A filled-in workbook of so many record rows, made without the adapter. */
-export const recordRows = (rows: number): Host =>
+export const recordRows = (rows: number): StandInHost =>
   bigExcel(filledPlan(longLineup(Math.round(rows / 24)), 1));
 
 /**
  * A workbook whose insulation table has so many rows: those of a small lineup over and over, each time
  * under other designations.
  */
-export function repeatedRows(rows: number): Host {
+export function repeatedRows(rows: number): StandInHost {
   const host = bigExcel(filledPlan(longLineup(10), 1));
   const { sheet, table } = tableNamed(host.book, "GearInsulation");
   const { first, last } = bodyRows(table);
@@ -76,7 +76,7 @@ export function repeatedRows(rows: number): Host {
   return host;
 }
 
-export async function checkJob(host: Host) {
+export async function checkJob(host: StandInHost) {
   const read = await cost(host, (context) => readExcel(context));
   const checked = check(read.value, 46_400);
   return { ...read, findings: checked.ok ? checked.report.findings.length : 0 };
@@ -85,7 +85,7 @@ export async function checkJob(host: Host) {
 const WEIGHTS: readonly Weight[] = ["stop", "query", "note"];
 
 /** Marks findings on every second row, so that no two of them lie below each other. */
-export async function markJob(host: Host, rows: number) {
+export async function markJob(host: StandInHost, rows: number) {
   const findings = Array.from(
     { length: rows },
     (_, index): Finding => ({
@@ -102,7 +102,12 @@ export async function markJob(host: Host, rows: number) {
 }
 
 /** Writes into so many rows of one column. */
-export const fillJob = (host: Host, snapshot: Snapshot, rows: number, options?: FillOptions) =>
+export const fillJob = (
+  host: StandInHost,
+  snapshot: Snapshot,
+  rows: number,
+  options?: FillOptions,
+) =>
   cost(host, (context) =>
     applyFills(
       context,

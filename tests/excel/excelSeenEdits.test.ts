@@ -8,7 +8,7 @@ import { editedRows } from "../../src/sheets/editedRows";
 import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { addSheet, boxAt, newBook, newId, putBox } from "../../src/standin/book";
-import { type Host, standIn } from "../../src/standin/host";
+import { type StandInHost, standIn } from "../../src/standin/host";
 import { check, recheck, reportOf } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { inExcel } from "./excelSupport";
@@ -45,7 +45,7 @@ const MAPS = [
   { sheet: "Insulation", kind: "insulation", titles: 1 },
 ];
 
-async function ownExcel(): Promise<{ host: Host; snapshot: Snapshot; report: Report }> {
+async function ownExcel(): Promise<{ host: StandInHost; snapshot: Snapshot; report: Report }> {
   const book = newBook();
   for (const [name, rows] of Object.entries(SHEETS)) {
     const sheet = addSheet(book, name);
@@ -64,20 +64,20 @@ async function ownExcel(): Promise<{ host: Host; snapshot: Snapshot; report: Rep
   return { host, snapshot, report: reportOf(snapshot, TODAY) };
 }
 
-const read = (host: Host) => inExcel(host, (context) => readExcel(context));
+const read = (host: StandInHost) => inExcel(host, (context) => readExcel(context));
 const rechecked = (report: Report, after: Snapshot): Report => {
   const checked = recheck(report, after);
   if (!checked.ok) throw new Error(checked.reason);
   return checked.report;
 };
-const sheetOf = ({ book }: Host, name: string) => {
+const sheetOf = ({ book }: StandInHost, name: string) => {
   const sheet = book.sheets.find((sheet) => sheet.name === name);
   if (!sheet) throw new Error(`no sheet ${name}`);
   return sheet;
 };
 /** What a person types, and what the pane reads again of it; undefined where it has to read the whole. */
 const typed = async (
-  host: Host,
+  host: StandInHost,
   snapshot: Snapshot,
   name: string,
   row: number,

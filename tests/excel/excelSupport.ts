@@ -4,27 +4,29 @@ import type { CellValue } from "../../src/records/kind";
 import type { Plan } from "../../src/sheets/plan";
 import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
-import { addSheet, type Book, newBook } from "../../src/standin/book";
+import { addSheet, newBook, type StandInBook } from "../../src/standin/book";
 import { bookOfPlan } from "../../src/standin/bookOfPlan";
 import { calculateRecords } from "../../src/standin/calculate";
-import { type Host, standIn } from "../../src/standin/host";
+import { type StandInHost, standIn } from "../../src/standin/host";
 import { loadClient } from "../../src/standin/loadClientInNode";
 
 const client = loadClient();
 
 /** Runs work through the genuine client. */
-export const inExcel = <T>(host: Host, work: (context: Excel.RequestContext) => Promise<T>) =>
-  client.run(host, work);
+export const inExcel = <T>(
+  host: StandInHost,
+  work: (context: Excel.RequestContext) => Promise<T>,
+) => client.run(host, work);
 
 /** Excel with a new workbook: one blank sheet. */
-export function newExcel(): Host {
+export function newExcel(): StandInHost {
   const book = newBook();
   addSheet(book, "Sheet1");
   return standIn(book, calculateRecords);
 }
 
 /** Excel with the workbook of a plan, built through the adapter. */
-export async function builtExcel(plan: Plan): Promise<Host> {
+export async function builtExcel(plan: Plan): Promise<StandInHost> {
   const host = newExcel();
   await inExcel(host, (context) => applyPlan(context, plan));
   host.reset();
@@ -32,10 +34,11 @@ export async function builtExcel(plan: Plan): Promise<Host> {
 }
 
 /** Excel with a big workbook made directly. */
-export const bigExcel = (plan: Plan): Host => standIn(bookOfPlan(plan), calculateRecords);
+export const bigExcel = (plan: Plan): StandInHost => standIn(bookOfPlan(plan), calculateRecords);
 
 /** Excel with a copy of a workbook. */
-export const copied = ({ book }: Host): Host => standIn(structuredClone(book), calculateRecords);
+export const copied = ({ book }: StandInHost): StandInHost =>
+  standIn(structuredClone(book), calculateRecords);
 
 /** What the tables of a snapshot hold, blank text and no value alike. */
 export const contents = (snapshot: Snapshot) =>
@@ -65,7 +68,7 @@ export const entries = (snapshot: Snapshot) =>
   );
 
 /** Everything that a workbook of the stand-in holds, without ids, to be compared. */
-export const state = (book: Book) => {
+export const state = (book: StandInBook) => {
   const { sheets, parts, names, properties } = structuredClone(book);
   return {
     names,

@@ -4,16 +4,16 @@ import { recordTables } from "../../src/sheets/recordTable";
 import { tableNamed } from "../../src/standin/book";
 import { snapshotOfBook } from "../../src/standin/calculate";
 import { insertRows, typeInto } from "../../src/standin/edits";
-import type { Host } from "../../src/standin/host";
+import type { StandInHost } from "../../src/standin/host";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { builtExcel, inExcel, placed, state } from "./excelSupport";
 
 const start = () => builtExcel(filledPlan(longLineup(2), 1));
-const read = (host: Host) => inExcel(host, (context) => readExcel(context));
-const fill = (host: Host, cells: ReturnType<typeof placed>, options?: FillOptions) =>
+const read = (host: StandInHost) => inExcel(host, (context) => readExcel(context));
+const fill = (host: StandInHost, cells: ReturnType<typeof placed>, options?: FillOptions) =>
   inExcel(host, (context) => applyFills(context, cells, options));
-const contact = ({ book }: Host) =>
+const contact = ({ book }: StandInHost) =>
   recordTables(snapshotOfBook(book)).find(({ kind }) => kind.id === "contact")?.rows ?? [];
 
 test("a cell that the user changed since it was read is held back, the others are written", async () => {

@@ -5,13 +5,14 @@ import { readExcel } from "../../src/excel/workbook";
 import type { SheetCells } from "../../src/sheets/snapshot";
 import { bookOfFile, fileOfBook } from "../../src/standin/bench/bookFile";
 import { addSheet, newBook, newId, putBox, type Sheet } from "../../src/standin/book";
-import { type Host, standIn } from "../../src/standin/host";
+import { type StandInHost, standIn } from "../../src/standin/host";
 import { readBook } from "../../src/xlsx/file";
 import { inExcel } from "./excelSupport";
 
 /** Made by tests/xlsx/fixtures/make.py with openpyxl, which is no library of ours. */
 const fixture = (name: string) => readFileSync(join(__dirname, "../xlsx/fixtures", `${name}.xlsx`));
-const read = (host: Host) => inExcel(host, (context) => readExcel(context, { everySheet: true }));
+const read = (host: StandInHost) =>
+  inExcel(host, (context) => readExcel(context, { everySheet: true }));
 
 /** All that a sheet's cells say, blank cells beyond the last one left out. */
 const told = ({ rowCount, columnCount, cell, formula, merges, note }: SheetCells) => ({
@@ -45,7 +46,7 @@ test("what the bench writes to a file has the notes that it was opened with", as
 });
 
 /** Excel with one sheet that is no table, and so many pairs of cells joined below each other. */
-function joined(pairs: number): { host: Host; sheet: Sheet } {
+function joined(pairs: number): { host: StandInHost; sheet: Sheet } {
   const book = newBook();
   const sheet = addSheet(book, "Own");
   for (let pair = 0; pair < pairs; pair++) {

@@ -3,22 +3,22 @@ import type { Finding } from "../../src/check/finding";
 import { clearMarks, markFindings, readExcel } from "../../src/excel/workbook";
 import type { Area } from "../../src/sheets/area";
 import { planFor } from "../../src/sheets/plan";
-import { type Book, newId, putBox, type Sheet, sheetNamed } from "../../src/standin/book";
+import { newId, putBox, type Sheet, type StandInBook, sheetNamed } from "../../src/standin/book";
 import { deleteRows, insertRows, renameSheet, sortTable } from "../../src/standin/edits";
-import type { Host } from "../../src/standin/host";
+import type { StandInHost } from "../../src/standin/host";
 import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
 import { builtExcel, inExcel, state } from "./excelSupport";
 
-const findingsOf = async (host: Host): Promise<readonly Finding[]> => {
+const findingsOf = async (host: StandInHost): Promise<readonly Finding[]> => {
   const checked = check(await inExcel(host, (context) => readExcel(context)), 46_400);
   if (!checked.ok) throw new Error(checked.reason);
   return checked.report.findings;
 };
-const mark = (host: Host, findings: readonly Finding[]) =>
+const mark = (host: StandInHost, findings: readonly Finding[]) =>
   inExcel(host, (context) => markFindings(context, findings));
-const clear = (host: Host) => inExcel(host, (context) => clearMarks(context));
+const clear = (host: StandInHost) => inExcel(host, (context) => clearMarks(context));
 
 const finding = (sheet: string, address: string, weight: Finding["weight"]): Finding => ({
   rule: "invented",
@@ -40,7 +40,7 @@ const inside = (area: Area, row: number, column: number) =>
   row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
 
 /** Conditional formats of other people: one of each sort, one of them made by hand. */
-function foreign(book: Book, sheet: Sheet) {
+function foreign(book: StandInBook, sheet: Sheet) {
   const add = (type: string, properties: Record<string, unknown>, unfindable = false) =>
     sheet.formats.push({
       id: newId(book),
@@ -114,7 +114,7 @@ test("a mark's rule is native, refers to nothing and calls nothing of ours", asy
 });
 
 describe("marks are found again and leave no trace", () => {
-  const afterwards: [string, (book: Book) => void][] = [
+  const afterwards: [string, (book: StandInBook) => void][] = [
     [
       "rows were sorted",
       (book) =>

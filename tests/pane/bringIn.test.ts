@@ -13,7 +13,7 @@ import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { addSheet, newBook, putBox } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";
-import type { Fault, Host } from "../../src/standin/host";
+import type { Fault, StandInHost } from "../../src/standin/host";
 import { standIn } from "../../src/standin/host";
 import { builtExcel, copied, inExcel } from "../excel/excelSupport";
 import { filledPlan } from "../support/fill";
@@ -47,7 +47,7 @@ const B = { name: "b.csv", text: exported(41, "2026-11-24") };
 
 const TODAY = 46_351;
 
-const read = async (host: Host): Promise<RecordBook> =>
+const read = async (host: StandInHost): Promise<RecordBook> =>
   openBook(await standInHost(host).read(WATCH));
 const intakeOf = (known: RecordBook, { name, text }: typeof A) => {
   const intake = takeIn(known, [{ name, content: text }], { replace: true }, TODAY);
@@ -55,9 +55,9 @@ const intakeOf = (known: RecordBook, { name, text }: typeof A) => {
   return intake;
 };
 /** Brings an export in as it is to come into what is known of the workbook. */
-const bring = (host: Host, known: RecordBook, file: typeof A, most?: number) =>
+const bring = (host: StandInHost, known: RecordBook, file: typeof A, most?: number) =>
   bringIn(standInHost(host, most), known, intakeOf(known, file), WATCH);
-const back = async (host: Host, most?: number) => {
+const back = async (host: StandInHost, most?: number) => {
   const known = await read(host);
   if (!known.remembered.last) throw new Error("no intake is remembered");
   return bringBack(standInHost(host, most), known, WATCH);
@@ -94,7 +94,7 @@ const expectNothingLost = (start: RecordBook, file: typeof A, now: RecordBook, n
 };
 
 /** Excel with record sheets of ours, readings in them, and one intake from before. */
-async function built(): Promise<Host> {
+async function built(): Promise<StandInHost> {
   const host = await builtExcel(filledPlan(lineup, 1));
   await bring(host, await read(host), A);
   host.reset();
@@ -102,7 +102,7 @@ async function built(): Promise<Host> {
 }
 
 /** Excel with a sheet in somebody's own layout (invented) and no sheet of ours. */
-async function own(): Promise<Host> {
+async function own(): Promise<StandInHost> {
   const book = newBook();
   const sheet = addSheet(book, "Resistances");
   [
@@ -214,14 +214,14 @@ test("an intake takes two round trips for history and memory and two for the rea
   expect(host.batches.length).toBe(4);
 });
 
-const contactBox = (host: Host, row: number, header: string) => {
+const contactBox = (host: StandInHost, row: number, header: string) => {
   const sheet = host.book.sheets.find(({ tables }) => tables[0]?.name === "GearContact");
   const top = sheet?.tables[0]?.area.top ?? 0;
   const column = sheet?.cells[top]?.findIndex((box) => box?.value === header) ?? -1;
   return { sheet, row: top + 1 + row, column };
 };
 /** What a person types over some readings while the workbook is being written. */
-const typed = (host: Host, rows: readonly number[], header: string, value: CellValue) => {
+const typed = (host: StandInHost, rows: readonly number[], header: string, value: CellValue) => {
   for (const one of rows) {
     const { sheet, row, column } = contactBox(host, one, header);
     if (sheet) putBox(host.book, sheet, row, column, { value });

@@ -1,6 +1,6 @@
 import { applyChanges, applyFills, readExcel, rereadRows } from "../../src/excel/workbook";
-import type { Host as PaneHost, Watch } from "../../src/pane/host";
-import type { Host } from "../../src/standin/host";
+import type { WorkbookHost as PaneHost, Watch } from "../../src/pane/host";
+import type { StandInHost } from "../../src/standin/host";
 import { inExcel } from "../excel/excelSupport";
 
 export const WATCH: Watch = { progress: () => {}, signal: new AbortController().signal };
@@ -12,7 +12,7 @@ const unused = () => Promise.reject(new Error("not in these tests"));
  *
  * @param most bytes to a batch, small so that the work takes many of them
  */
-export const standInHost = (host: Host, most?: number): PaneHost => ({
+export const standInHost = (host: StandInHost, most?: number): PaneHost => ({
   read: (watch, everySheet) =>
     inExcel(host, (context) => readExcel(context, { ...watch, everySheet })),
   reread: (snapshot, rows) => inExcel(host, (context) => rereadRows(context, snapshot, rows)),

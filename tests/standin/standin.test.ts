@@ -1,13 +1,20 @@
 import { describe, expect, test } from "vitest";
-import { addSheet, type Book, boxAt, newBook, putBox, sheetNamed } from "../../src/standin/book";
+import {
+  addSheet,
+  boxAt,
+  newBook,
+  putBox,
+  type StandInBook,
+  sheetNamed,
+} from "../../src/standin/book";
 import { deleteRows, insertRows, sortTable } from "../../src/standin/edits";
-import { type Host, standIn } from "../../src/standin/host";
+import { type StandInHost, standIn } from "../../src/standin/host";
 import { loadClient } from "../../src/standin/loadClientInNode";
 
 const client = loadClient();
 
 /** A workbook with one sheet and a table of two rows, at B3. */
-function small(): Book {
+function small(): StandInBook {
   const book = newBook();
   const sheet = addSheet(book, "Readings");
   const rows = [
@@ -23,7 +30,7 @@ function small(): Book {
   return book;
 }
 
-async function withTable(): Promise<Host> {
+async function withTable(): Promise<StandInHost> {
   const host = standIn(small());
   await client.run(host, async (context) => {
     const sheet = context.workbook.worksheets.getItem("Readings");
@@ -119,7 +126,7 @@ describe("the genuine client over the stand-in", () => {
 });
 
 describe("what it can be made to do", () => {
-  const write = (host: Host, values: unknown[] = [1, 2, 3, 4]) =>
+  const write = (host: StandInHost, values: unknown[] = [1, 2, 3, 4]) =>
     client.run(host, async (context) => {
       const sheet = context.workbook.worksheets.getItem("Readings");
       values.forEach((value, index) => {
@@ -127,7 +134,7 @@ describe("what it can be made to do", () => {
       });
       await context.sync();
     });
-  const column = (host: Host) =>
+  const column = (host: StandInHost) =>
     [0, 1, 2, 3].map((row) => boxAt(sheetNamed(host.book, "Readings"), row, 5)?.value);
 
   test.each([

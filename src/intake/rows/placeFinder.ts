@@ -3,12 +3,12 @@ import type { ExportBlock } from "../table/exportTable";
 import { partNamed } from "../words/partNamed";
 import type { Lost } from "./lost";
 import type { RecordRows } from "./recordRows";
-import type { Finding, rowFinder } from "./rowFinder";
+import type { RowSearch, rowFinder } from "./rowFinder";
 import { tablesFor } from "./tablesFor";
 
 /** The record tables that lines of a shape and of these quantities can belong to, and what was found there. */
 export type Among<T extends RecordRows> =
-  | { readonly ok: true; readonly tables: readonly T[]; readonly rows: Branch<Finding<T>> }
+  | { readonly ok: true; readonly tables: readonly T[]; readonly rows: Branch<RowSearch<T>> }
   | Lost;
 
 /** What was found, by one part of a line after the other. */
@@ -55,13 +55,13 @@ export const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFin
   return (
     { shape, parts }: Line<Among<T>>,
     { tables, rows }: Extract<Among<T>, { ok: true }>,
-  ): Finding<T> => {
+  ): RowSearch<T> => {
     const { objects, others } = shape.place;
     let object: ParsedField | undefined;
     for (let index = 0; index < objects.length && !object?.name; index++)
       object = parts[objects[index] as number];
     // Panels are many, so that they come last: their branches are few then, and large.
-    let branch: Branch<Finding<T>> | undefined = rows;
+    let branch: Branch<RowSearch<T>> | undefined = rows;
     for (let index = 0; index < others.length && branch; index++)
       branch = grown(branch, parts[others[index] as number]);
     branch = branch && grown(branch, object);
@@ -81,11 +81,11 @@ export const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFin
     if (branch) branch.found = found;
     return found;
   };
-  function grown(branch: Branch<Finding<T>>, part: ParsedField | undefined) {
+  function grown(branch: Branch<RowSearch<T>>, part: ParsedField | undefined) {
     const known = branch.next.get(part);
     if (known || left === 0 || part?.kept === false) return known;
     left -= 1;
-    const made: Branch<Finding<T>> = { next: new Map() };
+    const made: Branch<RowSearch<T>> = { next: new Map() };
     branch.next.set(part, made);
     return made;
   }

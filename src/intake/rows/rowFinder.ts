@@ -9,7 +9,7 @@ import { ofThisPart } from "./ofPart";
 import type { RecordRows } from "./recordRows";
 import { type Place, splitPlaces } from "./splitPlaces";
 
-export type Finding<T extends RecordRows> = Answer<FoundRow<T>> | Lost;
+export type RowSearch<T extends RecordRows> = Answer<FoundRow<T>> | Lost;
 
 /**
  * Makes the search for the one row that a line belongs to, by panel or section, then combination or
@@ -23,7 +23,7 @@ export type Finding<T extends RecordRows> = Answer<FoundRow<T>> | Lost;
 export const rowFinder = <T extends RecordRows>(
   tables: readonly T[],
   positions: Iterable<string>,
-): ((place: Place, among: readonly T[]) => Finding<T>) => {
+): ((place: Place, among: readonly T[]) => RowSearch<T>) => {
   const readAny = readerOf([...positions], tables);
   const byObject = new Map<string, Candidate<T>[]>();
   for (const candidate of tables.flatMap(candidatesOf)) {
@@ -33,7 +33,7 @@ export const rowFinder = <T extends RecordRows>(
     else byObject.set(key, [candidate]);
   }
   const unknownObject = unknownObjectIn(tables);
-  const whole = (place: Place, among: readonly T[]): Finding<T> => {
+  const whole = (place: Place, among: readonly T[]): RowSearch<T> => {
     const ofObject = candidatesFor(place.object, byObject, among);
     if (!ofObject.ok) return ofObject;
     return ofObject.value.length === 0
@@ -127,7 +127,7 @@ const rowAmong = <T extends RecordRows>(
   place: Place,
   readAny: (text: string) => Result<string>,
   isOneOfKinds: boolean,
-): Finding<T> => {
+): RowSearch<T> => {
   const parts = (rows: readonly Candidate<T>[]) => rows.map(({ part }) => part);
   const named =
     place.part === ""

@@ -15,7 +15,7 @@ import type { ExportOptions, Shape } from "./exportOptions";
 import type { ExportBlock } from "./exportTable";
 import type { Block } from "./facts";
 import type { Head, LayoutOptions } from "./head";
-import { layout, type Part } from "./layout";
+import { type LayoutPart, layout } from "./layout";
 
 /** A block of a file as it is read: its columns understood, and its wide lines unpivoted. */
 export interface EnteredBlock {
@@ -101,7 +101,7 @@ export const wholeLine = (columns: readonly ExportColumn[]): ((row: TextRow) => 
 };
 
 /** The lines of readings below each line of titles. */
-const rowsByHead = (parts: Iterable<Part>): ReadonlyMap<number, readonly TextRow[]> => {
+const rowsByHead = (parts: Iterable<LayoutPart>): ReadonlyMap<number, readonly TextRow[]> => {
   const byHead = new Map<number, TextRow[]>();
   let rows: TextRow[] = [];
   for (const { block, row } of parts)

@@ -27,7 +27,7 @@ export interface Skipped {
   readonly reason: string;
 }
 
-export type Part =
+export type LayoutPart =
   | { readonly block: Block; readonly row?: undefined; readonly skipped?: undefined }
   | {
       readonly row: TextRow;
@@ -70,7 +70,7 @@ export function* layout(
   rows: Iterable<TextRow>,
   head: Head,
   options: LayoutOptions,
-): Generator<Part> {
+): Generator<LayoutPart> {
   const all = ahead(rows);
   const above = rowsAbove(all, head);
   const reading: Reading = {
@@ -112,7 +112,11 @@ const rowsAbove = (all: Reading["all"], head: Head): readonly TextRow[] => {
 };
 
 /** What a line makes known: a block, a reading, lines that are none, or nothing yet. */
-const partsAt = (reading: Reading, row: TextRow, text: string | undefined): readonly Part[] => {
+const partsAt = (
+  reading: Reading,
+  row: TextRow,
+  text: string | undefined,
+): readonly LayoutPart[] => {
   const { options, isNarrow, gap, pending, summaryIn, plain } = reading;
   const { cells } = wholeRow(row);
   const filled = countFilled(cells);
@@ -135,7 +139,11 @@ const partsAt = (reading: Reading, row: TextRow, text: string | undefined): read
 };
 
 /** The titles that a line is: those of another block, or the same again. */
-const titlesAt = (reading: Reading, row: TextRow, filled: number): readonly Part[] | undefined => {
+const titlesAt = (
+  reading: Reading,
+  row: TextRow,
+  filled: number,
+): readonly LayoutPart[] | undefined => {
   const { all, options, block, pending, shared } = reading;
   if (filled <= 1 || !mayBeTitles(row.cells) || isUnder(block.head, row.cells)) return undefined;
   const lines = [row, all.peek(0), all.peek(1)].filter((line) => line !== undefined);
@@ -151,7 +159,7 @@ const titlesAt = (reading: Reading, row: TextRow, filled: number): readonly Part
 };
 
 /** What the lines above a reading turn out to be: a block of their own, or notes. */
-const notesAbove = (reading: Reading): readonly Part[] => {
+const notesAbove = (reading: Reading): readonly LayoutPart[] => {
   const { block, pending, options } = reading;
   reading.gap = false;
   if (pending.length === 0) return [];
@@ -160,15 +168,15 @@ const notesAbove = (reading: Reading): readonly Part[] => {
   return under ? [entered(reading, under)] : pending.map(noted);
 };
 
-const entered = (reading: Reading, block: Block): Part => {
+const entered = (reading: Reading, block: Block): LayoutPart => {
   reading.block = block;
   reading.plain.clear();
   return { block };
 };
 
-const skippedAt = (line: number, reason: string): Part => ({ skipped: { line, reason } });
+const skippedAt = (line: number, reason: string): LayoutPart => ({ skipped: { line, reason } });
 
-const noted = ({ line, cells }: TextRow): Part => ({
+const noted = ({ line, cells }: TextRow): LayoutPart => ({
   skipped: { line, reason: `a note: ${filledOf(cells).join(" ").slice(0, 60)}` },
 });
 

@@ -8,7 +8,7 @@ import { writesOf } from "../../sheets/appended";
 import { CountChips } from "../CountChips";
 import type { Rows } from "../host";
 import type { StepProps } from "../shared";
-import type { Book } from "../useBook";
+import type { OpenedWorkbook } from "../useBook";
 import { Findings } from "./Findings";
 
 /** What the check found, and the marks in the sheets. */
@@ -18,7 +18,7 @@ export default function CheckStep({
   ...shared
 }: StepProps & {
   readAll: () => void;
-  reread: (rows: readonly Rows[]) => Promise<Book | undefined>;
+  reread: (rows: readonly Rows[]) => Promise<OpenedWorkbook | undefined>;
 }): ReactElement {
   const messages = useText();
   const text = messages.check;

@@ -20,7 +20,7 @@ import { tablesOf } from "../../sheets/snapshot";
 import { Choice } from "../Choice";
 import type { Rows } from "../host";
 import type { StepProps } from "../shared";
-import type { Book } from "../useBook";
+import type { OpenedWorkbook } from "../useBook";
 import { FindingCard } from "./FindingCard";
 
 /** So many findings are listed at first, and more at a time. */
@@ -46,7 +46,7 @@ export function Findings({
 }: {
   report: Report;
   shared: StepProps;
-  reread: (rows: readonly Rows[]) => Promise<Book | undefined>;
+  reread: (rows: readonly Rows[]) => Promise<OpenedWorkbook | undefined>;
 }): ReactElement {
   const text = useText().check;
   const [filter, setFilter] = useState<Filter>({ weight: "", record: "", group: "panel" });
@@ -125,7 +125,7 @@ function grouped(
 function useFindingActions(
   report: Report,
   { work, host, read }: StepProps,
-  reread: (rows: readonly Rows[]) => Promise<Book | undefined>,
+  reread: (rows: readonly Rows[]) => Promise<OpenedWorkbook | undefined>,
 ) {
   const text = useText().check;
   const again = (finding: Finding) =>

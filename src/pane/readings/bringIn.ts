@@ -2,7 +2,7 @@ import { takeBack } from "../../intake/takeBack";
 import { historyRemoval, type Intake, placesOf, withoutHeldBack } from "../../intake/takeIn";
 import { historyWithout } from "../../intake/undo";
 import type { RecordBook } from "../../sheets/recordBook";
-import type { Host, Watch } from "../host";
+import type { Watch, WorkbookHost } from "../host";
 
 /**
  * Writes an intake. What its readings take the place of goes to the history, and what is to be written is
@@ -10,7 +10,7 @@ import type { Host, Watch } from "../host";
  * back, wherever the work is cut short. What turns out to be held back is taken out of both again.
  */
 export async function bringIn(
-  host: Host,
+  host: WorkbookHost,
   book: RecordBook,
   intake: Intake,
   watch: Watch,
@@ -31,7 +31,7 @@ export async function bringIn(
  * cut short.
  */
 export async function bringBack(
-  host: Host,
+  host: WorkbookHost,
   book: RecordBook,
   watch: Watch,
 ): Promise<{ readonly written: number; readonly stay: number }> {

@@ -9,7 +9,16 @@ import { BookError } from "../../sheets/bookError";
 import { columnFormulas } from "../../sheets/columnFormulas";
 import { planFor } from "../../sheets/plan";
 import { finish, readMemory } from "../../xlsx/correctPackage";
-import { addSheet, type Book, boxAt, newBook, newId, putBox, type Sheet, tableAt } from "../book";
+import {
+  addSheet,
+  boxAt,
+  newBook,
+  newId,
+  putBox,
+  type Sheet,
+  type StandInBook,
+  tableAt,
+} from "../book";
 import { shown } from "../entered";
 import { type GridStyle, gridSizes, gridStyles } from "./gridLook";
 
@@ -19,7 +28,7 @@ import { type GridStyle, gridSizes, gridStyles } from "./gridLook";
  *
  * @throws {BookError} where the file is no workbook
  */
-export async function bookOfFile(file: Uint8Array): Promise<Book> {
+export async function bookOfFile(file: Uint8Array): Promise<StandInBook> {
   let workbook: Awaited<ReturnType<typeof readXlsx>>;
   try {
     workbook = await readXlsx(file, { readStyles: true });
@@ -46,7 +55,7 @@ export async function bookOfFile(file: Uint8Array): Promise<Book> {
   return book;
 }
 
-function takeTables(book: Book, sheet: Sheet, { tables = [] }: ReadSheet) {
+function takeTables(book: StandInBook, sheet: Sheet, { tables = [] }: ReadSheet) {
   for (const { name, displayName, range, showTotalRow } of tables) {
     const area = range ? readArea(range) : undefined;
     if (area)
@@ -60,7 +69,7 @@ function takeTables(book: Book, sheet: Sheet, { tables = [] }: ReadSheet) {
   }
 }
 
-function takeCells(book: Book, sheet: Sheet, { rows, cells }: ReadSheet) {
+function takeCells(book: StandInBook, sheet: Sheet, { rows, cells }: ReadSheet) {
   for (const [row, values] of rows.entries())
     for (const [column, value] of values.entries()) {
       const formula = cells?.get(`${row},${column}`)?.formula;
@@ -75,7 +84,7 @@ function takeCells(book: Book, sheet: Sheet, { rows, cells }: ReadSheet) {
 const LAST_ROW = 1_048_575;
 const LAST_COLUMN = 16_383;
 
-function takeLooks(_book: Book, sheet: Sheet, { cells, columns = [], rowDefs }: ReadSheet) {
+function takeLooks(_book: StandInBook, sheet: Sheet, { cells, columns = [], rowDefs }: ReadSheet) {
   looks(sheet, cells ?? new Map());
   for (const [column, { width }] of columns.entries())
     if (width)
@@ -99,7 +108,7 @@ const placeOf = (key: string) => {
   return { row, column };
 };
 
-function takeNotes(book: Book, sheet: Sheet, { cells = new Map() }: ReadSheet) {
+function takeNotes(book: StandInBook, sheet: Sheet, { cells = new Map() }: ReadSheet) {
   for (const [key, { comment }] of cells) {
     const { row, column } = placeOf(key);
     if (comment)
@@ -111,7 +120,7 @@ function takeNotes(book: Book, sheet: Sheet, { cells = new Map() }: ReadSheet) {
   }
 }
 
-function takeFormats(book: Book, sheet: Sheet, { conditionalRules = [] }: ReadSheet) {
+function takeFormats(book: StandInBook, sheet: Sheet, { conditionalRules = [] }: ReadSheet) {
   for (const rule of [...conditionalRules].sort((a, b) => a.priority - b.priority)) {
     const area = readArea(rule.range);
     if (area && rule.type === "cellIs" && typeof rule.formula === "string")
@@ -197,7 +206,7 @@ function alikeInLine(line: Styled[]): { top: number; bottom: number; style: Cell
 }
 
 /** The stand-in's workbook as an .xlsx file, formulas in the form that a file stores, our memory with it. */
-export async function fileOfBook(book: Book): Promise<Uint8Array> {
+export async function fileOfBook(book: StandInBook): Promise<Uint8Array> {
   const memory = book.parts.map(({ xml }) => readMemoryXml(xml)).find((one) => one !== undefined);
   const file = await writeXlsx({ sheets: book.sheets.map(fileSheet) });
   return finish(file, [], memory, memory ? columnFormulas(planFor(memory.lineup)) : new Map());

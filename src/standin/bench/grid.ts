@@ -4,16 +4,16 @@ import { createUniver, type FUniver, LocaleType, mergeLocales } from "@univerjs/
 import "@univerjs/preset-sheets-core/lib/index.css";
 import type { CellValue } from "../../records/kind";
 import type { Area } from "../../sheets/area";
-import { type Book, boxAt, putBox, type Sheet, tableAt } from "../book";
+import { boxAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { entered } from "../entered";
 import { gridFormula } from "./gridFormula";
 import { gridStyles, overCells } from "./gridLook";
 import { sheetData } from "./sheetData";
 
 /** The spreadsheet grid of the bench: shows a workbook of the stand-in, computes it, and takes what is typed. */
-export interface Grid {
+export interface BenchGrid {
   /** Shows the workbook as it is now, and computes its formulas. */
-  show(book: Book): void;
+  show(book: StandInBook): void;
   /** Settles when the last computation has been taken over into the workbook. */
   readonly idle: Promise<void>;
   select(sheet: string, row: number, column: number): void;
@@ -47,13 +47,13 @@ interface Told {
 /** The grid with the workbook that it shows. */
 interface Shown {
   readonly univer: FUniver;
-  book: Book | undefined;
+  book: StandInBook | undefined;
   /** How many changes of the grid are ours just now, so that they are not taken for a person's. */
   ours: number;
   idle: Promise<void>;
 }
 
-export function makeGrid(container: string, told: Told): Grid {
+export function makeGrid(container: string, told: Told): BenchGrid {
   const { univerAPI: univer } = createUniver({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(enUS) },
@@ -112,7 +112,7 @@ export function makeGrid(container: string, told: Told): Grid {
 }
 
 /** Shows a workbook in the place of the one before, at the same cell where both have its sheet. */
-function showBook(shown: Shown, book: Book, ready: () => void) {
+function showBook(shown: Shown, book: StandInBook, ready: () => void) {
   const { univer } = shown;
   shown.book = book;
   shown.ours++;
@@ -219,7 +219,7 @@ function takeEdit(shown: Shown, ranges: Ranges, told: Told) {
   });
 }
 
-function takeRange(book: Book, sheet: Sheet, range: Ranges[number]): GridCells[] {
+function takeRange(book: StandInBook, sheet: Sheet, range: Ranges[number]): GridCells[] {
   const { startRow, startColumn, endRow, endColumn } = range.getRange();
   const values = range.getRawValues();
   const formulas = range.getFormulas();
@@ -240,7 +240,7 @@ function takeRange(book: Book, sheet: Sheet, range: Ranges[number]): GridCells[]
 
 /** Takes a cell of the grid over; false where it is what the workbook has. */
 function takeCell(
-  book: Book,
+  book: StandInBook,
   sheet: Sheet,
   row: number,
   column: number,

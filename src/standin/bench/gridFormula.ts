@@ -1,6 +1,6 @@
-import { parseStructRef, tokenize } from "@borgar/fx";
-import { a1, columnLetters } from "../../sheets/address";
-import { type Book, bodyRows, boxAt, type Sheet, type Table } from "../book";
+import { parseStructRef, toCol, tokenize } from "@borgar/fx";
+import { a1 } from "../../sheets/address";
+import { bodyRows, boxAt, type Sheet, type StandInBook, type Table } from "../book";
 
 const column = (sheet: Sheet, table: Table, header: string): number => {
   for (let at = table.area.left; at <= table.area.right; at++)
@@ -15,7 +15,7 @@ const column = (sheet: Sheet, table: Table, header: string): number => {
  * @param formula as the sheet shows it, without the equals sign
  * @param row sheet row that the formula stands in
  */
-export function gridFormula(book: Book, sheet: Sheet, row: number, formula: string): string {
+export function gridFormula(book: StandInBook, sheet: Sheet, row: number, formula: string): string {
   const text = tokenize(formula)
     .map(({ type, value }) =>
       type === "structured" ? (reference(book, sheet, row, value) ?? "#REF!") : value,
@@ -24,7 +24,7 @@ export function gridFormula(book: Book, sheet: Sheet, row: number, formula: stri
   return `=${text}`;
 }
 
-function reference(book: Book, sheet: Sheet, row: number, text: string): string | undefined {
+function reference(book: StandInBook, sheet: Sheet, row: number, text: string): string | undefined {
   const parsed = parseStructRef(text);
   if (!parsed?.columns?.length) return undefined;
   const home = parsed.table
@@ -41,5 +41,5 @@ function reference(book: Book, sheet: Sheet, row: number, text: string): string 
   if (parsed.sections?.some((section) => /this row/i.test(section)))
     return `${prefix}${a1(row, at)}${to > at ? `:${a1(row, to)}` : ""}`;
   const { first, last } = bodyRows(home.table);
-  return `${prefix}$${columnLetters(at)}$${first + 1}:$${columnLetters(to)}$${last + 1}`;
+  return `${prefix}$${toCol(at)}$${first + 1}:$${toCol(to)}$${last + 1}`;
 }

@@ -2,11 +2,11 @@ import { readLineup } from "../../records/readLineup";
 import type { Area } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
 import { planFor } from "../../sheets/plan";
-import { addSheet, type Book, newBook } from "../book";
+import { addSheet, newBook, type StandInBook } from "../book";
 import { bookOfPlan } from "../bookOfPlan";
 import { standIn } from "../host";
 import { bookOfFile, fileOfBook } from "./bookFile";
-import { type Grid, makeGrid } from "./grid";
+import { type BenchGrid, makeGrid } from "./grid";
 import { installCustomFunctions, installOffice } from "./office";
 
 /**
@@ -30,7 +30,7 @@ const counted = () => {
     line.textContent = `${host.batches.length} batches, ${(bytes / 1e6).toFixed(2)} MB since the page was opened`;
 };
 
-const grid: Grid = makeGrid("grid", {
+const grid: BenchGrid = makeGrid("grid", {
   edited: (cells) => {
     counted();
     for (const { sheet, area } of cells) host.tell("changed", sheet, area);
@@ -77,14 +77,14 @@ const after = () => {
   setTimeout(() => void settled().then(follow), 0);
 };
 
-function emptyBook(): Book {
+function emptyBook(): StandInBook {
   const book = newBook();
   addSheet(book, "Sheet1");
   return book;
 }
 
 /** Puts another workbook under the stand-in. */
-async function open(book: Book) {
+async function open(book: StandInBook) {
   Object.assign(host.book, book, { listening: host.book.listening });
   if (!book.active) delete host.book.active;
   lastDrawn = drawn();

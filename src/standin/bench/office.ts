@@ -1,11 +1,11 @@
-import type { EventMessage, Host } from "../host";
+import type { EventMessage, StandInHost } from "../host";
 
 /**
  * The few globals of Office that the add-in's page finds in Excel. `Excel` itself is the genuine client;
  * it is only given the stand-in's session.
  */
 export function installOffice(
-  host: Host,
+  host: StandInHost,
   ready: Promise<void>,
   settled: () => Promise<void>,
   after: () => void,

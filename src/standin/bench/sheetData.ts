@@ -1,5 +1,5 @@
 import type { CellValue } from "../../records/kind";
-import { type Book, boxAt, type Sheet } from "../book";
+import { boxAt, type Sheet, type StandInBook } from "../book";
 import { gridFormula } from "./gridFormula";
 import { type GridStyle, gridSizes, gridStyles } from "./gridLook";
 
@@ -11,7 +11,7 @@ interface GridCell {
 }
 
 /** A sheet of the stand-in's workbook in the form in which the grid takes it. */
-export const sheetData = (book: Book, sheet: Sheet) => {
+export const sheetData = (book: StandInBook, sheet: Sheet) => {
   const { columns, rows } = gridSizes(sheet);
   const height = Math.max(sheet.cells.length, 1);
   const width = Math.max(1, ...sheet.cells.map((row) => row?.length ?? 0));
@@ -41,7 +41,7 @@ const freeze = ({ bottom, right }: { bottom: number; right: number }) => ({
   xSplit: right + 1,
 });
 
-function cellData(book: Book, sheet: Sheet, height: number, width: number) {
+function cellData(book: StandInBook, sheet: Sheet, height: number, width: number) {
   const styles = gridStyles(sheet);
   const lines: Record<number, Record<number, GridCell>> = {};
   for (let row = 0; row < height; row++)
@@ -56,7 +56,7 @@ function cellData(book: Book, sheet: Sheet, height: number, width: number) {
 }
 
 function gridCell(
-  book: Book,
+  book: StandInBook,
   sheet: Sheet,
   row: number,
   column: number,

@@ -1,10 +1,14 @@
 import { type Area, overlap } from "../../sheets/area";
-import { type Book, type Format, newId, type Sheet } from "../book";
+import { type Format, newId, type Sheet, type StandInBook } from "../book";
 import { HostError, type HostObject, hostObject, notFound, properties } from "../hostObject";
 import { guard } from "./format";
 
 /** The conditional formats that reach into some areas. */
-export function conditionalFormats(book: Book, sheet: Sheet, areas: readonly Area[]): HostObject {
+export function conditionalFormats(
+  book: StandInBook,
+  sheet: Sheet,
+  areas: readonly Area[],
+): HostObject {
   const here = () =>
     sheet.formats.filter((format) =>
       format.areas.some((area) => areas.some((other) => overlap(area, other))),

@@ -1,10 +1,10 @@
-import { type Book, newId, type Part } from "../book";
+import { type CustomXmlPart, newId, type StandInBook } from "../book";
 import { badArgument, type HostObject, hostObject } from "../hostObject";
 
 const namespaceOf = (xml: string): string => / xmlns(?::\w+)?="([^"]*)"/.exec(xml)?.[1] ?? "";
 
 /** The custom XML parts of a workbook, all or those of one namespace. */
-export function customXmlParts(book: Book, namespace?: string): HostObject {
+export function customXmlParts(book: StandInBook, namespace?: string): HostObject {
   const here = () =>
     book.parts.filter(({ xml }) => namespace === undefined || namespaceOf(xml) === namespace);
   return hostObject({
@@ -35,7 +35,7 @@ function wellFormed(xml: string): string {
   return xml;
 }
 
-const partObject = (book: Book, part: Part): HostObject =>
+const partObject = (book: StandInBook, part: CustomXmlPart): HostObject =>
   hostObject({
     type: "CustomXmlPart",
     id: part.id,

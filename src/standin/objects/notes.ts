@@ -1,9 +1,13 @@
-import type { Book, Note, Sheet } from "../book";
+import type { Note, Sheet, StandInBook } from "../book";
 import { type HostObject, hostObject } from "../hostObject";
 import { rangeObject } from "./range";
 
 /** The notes or the comments of a sheet. */
-export const noteCollection = (book: Book, sheet: Sheet, notes: readonly Note[]): HostObject => {
+export const noteCollection = (
+  book: StandInBook,
+  sheet: Sheet,
+  notes: readonly Note[],
+): HostObject => {
   const object = ({ id, content, area }: Note) =>
     hostObject({
       type: "Comment",

@@ -1,5 +1,5 @@
 import { type Area, areaAddress, cellCount, overlap, readArea } from "../../sheets/area";
-import { type Book, boxAt, lookAt, putBox, type Sheet, tableAt } from "../book";
+import { boxAt, lookAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { entered } from "../entered";
 import { badArgument, denied, HostError, type HostObject, hostObject } from "../hostObject";
 import { conditionalFormats } from "./conditionalFormats";
@@ -11,7 +11,7 @@ const MAX_CELLS = 5_000_000;
 const MAX_MERGES = 512;
 
 /** One rectangle of cells. */
-export function rangeObject(book: Book, sheet: Sheet, area: Area): HostObject {
+export function rangeObject(book: StandInBook, sheet: Sheet, area: Area): HostObject {
   const { height, width } = sizeOf(area);
   return hostObject({
     type: "Range",
@@ -55,7 +55,7 @@ const sizeOf = ({ top, left, bottom, right }: Area) => ({
 });
 
 /** What a range's methods do. */
-const rangeCalls = (book: Book, sheet: Sheet, area: Area): HostObject["call"] => {
+const rangeCalls = (book: StandInBook, sheet: Sheet, area: Area): HostObject["call"] => {
   const { height, width } = sizeOf(area);
   const part = (row: number, column: number, rows: number, columns: number) => {
     if (row < 0 || column < 0 || rows < 1 || columns < 1)
@@ -132,7 +132,13 @@ function fill(
 const isOfSize = (rows: readonly unknown[], height: number, width: number): boolean =>
   rows.length === height && rows.every((row) => Array.isArray(row) && row.length === width);
 
-function setContent(book: Book, sheet: Sheet, area: Area, name: string, value: unknown): void {
+function setContent(
+  book: StandInBook,
+  sheet: Sheet,
+  area: Area,
+  name: string,
+  value: unknown,
+): void {
   if (sheet.protected && locked(sheet, area) !== false) throw denied(`the sheet ${sheet.name}`);
   fill(area, name, value, (row, column, cell) => {
     if (sheet.merges.some((merge) => insideMerge(merge, row, column))) return;
@@ -172,7 +178,7 @@ const insideMerge = (merge: Area, row: number, column: number) =>
   !(row === merge.top && column === merge.left);
 
 /** Several rectangles of one sheet. */
-export const areasObject = (book: Book, sheet: Sheet, areas: readonly Area[]): HostObject =>
+export const areasObject = (book: StandInBook, sheet: Sheet, areas: readonly Area[]): HostObject =>
   hostObject({
     type: "RangeAreas",
     go: {

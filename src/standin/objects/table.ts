@@ -1,5 +1,5 @@
 import { type Area, overlap } from "../../sheets/area";
-import { type Book, bodyRows, boxAt, newId, putBox, type Sheet, type Table } from "../book";
+import { bodyRows, boxAt, newId, putBox, type Sheet, type StandInBook, type Table } from "../book";
 import { addTableRows } from "../edits";
 import { entered } from "../entered";
 import { badArgument, HostError, type HostObject, hostObject } from "../hostObject";
@@ -9,7 +9,7 @@ import { sheetIdentity } from "./sheetIdentity";
 
 /** The tables of a workbook, or of one sheet. */
 export function tableCollection(
-  book: Book,
+  book: StandInBook,
   own: () => { sheet: Sheet; table: Table }[],
   place?: { sheet: Sheet; area: (given: unknown) => Area },
 ): HostObject {
@@ -37,7 +37,7 @@ export function tableCollection(
   });
 }
 
-function addTable(book: Book, sheet: Sheet, area: Area): Table {
+function addTable(book: StandInBook, sheet: Sheet, area: Area): Table {
   guard(sheet);
   if (sheet.tables.some((table) => overlap(table.area, area)))
     throw badArgument("A table can't overlap another table.");
@@ -58,7 +58,7 @@ function addTable(book: Book, sheet: Sheet, area: Area): Table {
   return table;
 }
 
-export function tableObject(book: Book, sheet: Sheet, table: Table): HostObject {
+export function tableObject(book: StandInBook, sheet: Sheet, table: Table): HostObject {
   const range = (top: number, bottom: number) =>
     rangeObject(book, sheet, { ...table.area, top, bottom });
   return hostObject({
@@ -128,7 +128,7 @@ const columnCollection = (sheet: Sheet, { area }: Table): HostObject =>
       ),
   });
 
-function added(book: Book, sheet: Sheet, table: Table, values: unknown[][]): HostObject {
+function added(book: StandInBook, sheet: Sheet, table: Table, values: unknown[][]): HostObject {
   const first = bodyRows(table).last + 1;
   const shifted = sheet.tables.find(
     (other) =>

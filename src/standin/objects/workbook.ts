@@ -1,11 +1,11 @@
-import { addSheet, type Book } from "../book";
+import { addSheet, type StandInBook } from "../book";
 import { type HostObject, hostObject, properties } from "../hostObject";
 import { customXmlParts } from "./customXmlParts";
 import { tableCollection } from "./table";
 import { worksheetCollection } from "./worksheet";
 
 /** The root of every object path. */
-export const workbookObject = (book: Book): HostObject =>
+export const workbookObject = (book: StandInBook): HostObject =>
   hostObject({
     type: "Workbook",
     go: {

@@ -1,5 +1,5 @@
 import { type Area, everything, readArea, readAreas } from "../../sheets/area";
-import type { Book, Sheet } from "../book";
+import type { Sheet, StandInBook } from "../book";
 import {
   badArgument,
   denied,
@@ -15,7 +15,7 @@ import { sheetProtection } from "./sheetIdentity";
 import { tableCollection } from "./table";
 
 /** The sheets of a workbook. */
-export function worksheetCollection(book: Book, add: (name: string) => Sheet): HostObject {
+export function worksheetCollection(book: StandInBook, add: (name: string) => Sheet): HostObject {
   const find = (key: string) => {
     const sheet = book.sheets.find(
       ({ name, id }) => name.toLowerCase() === key.toLowerCase() || id === key,
@@ -78,7 +78,7 @@ const MARGINS = [
   "footerMargin",
 ];
 
-export function worksheetObject(book: Book, sheet: Sheet): HostObject {
+export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
   const bag = (path: string, names: readonly string[]) =>
     properties(
       names,
