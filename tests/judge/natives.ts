@@ -174,6 +174,9 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
       `IF(${first}>5000,"The index is not meaningful: "&${first}&" MΩ after 1 min is above 5000 MΩ (IEEE 43-2013).",${last}/${first})`,
     ),
 
+  /** What stands as a number; text with a unit is not typed in the generated rows. */
+  QUANTITY: (cell = "") => `IF(ISNUMBER(${cell}),${cell},NA())`,
+
   RATIOERROR: (primary = "", secondary = "", ratio = "") => {
     const slash = `FIND("/",${ratio})`;
     const k = `IF(ISTEXT(${ratio}),VALUE(LEFT(${ratio},${slash}-1))/VALUE(MID(${ratio},${slash}+1,20)),${ratio})`;

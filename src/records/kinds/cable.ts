@@ -13,6 +13,7 @@ import {
 } from "../../standards/cableTest";
 import { sourceText } from "../../standards/criterion";
 import type { Chosen } from "../../standards/editions";
+import { perMillimetre, sheathMinutes, sheathMost } from "../../standards/iec60229.2007";
 import { afterLaying } from "../../standards/iec60502-2.2014";
 import { cableFloor, cableOverstress, cableTypical } from "../../standards/practice";
 import { withstandTolerance } from "../../standards/withstandTolerance";
@@ -146,6 +147,29 @@ const enough: readonly Comparison[] = [
     tolerance: cableOverstress.value,
   },
   { value: "minutes", limit: "minutesLeast", unit: "min", sense: "least" },
+  {
+    value: "sheathApplied",
+    limit: "sheathkV",
+    unit: "kV",
+    sense: "least",
+    tolerance: 0.01,
+    excusable: true,
+  },
+  {
+    value: "sheathApplied",
+    limit: "sheathkV",
+    unit: "kV",
+    sense: "most",
+    tolerance: cableOverstress.value,
+    excusable: true,
+  },
+  {
+    value: "sheathHeld",
+    limit: "sheathMinutesLeast",
+    unit: "min",
+    sense: "least",
+    excusable: true,
+  },
 ];
 
 const columns: readonly Column[] = [
@@ -200,6 +224,51 @@ const columns: readonly Column[] = [
     value: () => NOT_APPLICABLE,
   },
   {
+    id: "sheathkV",
+    header: "Sheath test kV DC",
+    role: "limit",
+    width: 9,
+    unit: "kV",
+    own: ownOf("cable sheath kV"),
+    help: "By the thickness of the oversheath; n/a where nobody gives it.",
+    value: (row, lineup) => {
+      const thickness = cableOf(row, lineup)?.sheathMm;
+      return thickness === undefined
+        ? NOT_APPLICABLE
+        : Math.min(thickness * perMillimetre.value, sheathMost.value);
+    },
+  },
+  {
+    id: "sheathApplied",
+    header: "Sheath applied kV",
+    role: "entry",
+    width: 9,
+    unit: "kV",
+    accepts: { type: "number", least: 0, most: 30 },
+    need: "condition",
+    unless: "sheathkV",
+    help: "Direct voltage, screen to earth, lifted at both ends.",
+  },
+  {
+    id: "sheathMinutesLeast",
+    header: "Sheath at least min",
+    role: "limit",
+    width: 9,
+    unit: "min",
+    own: ownOf("cable sheath min"),
+    value: ({ sheathkV }) => (sheathkV === NOT_APPLICABLE ? NOT_APPLICABLE : sheathMinutes.value),
+  },
+  {
+    id: "sheathHeld",
+    header: "Sheath held min",
+    role: "entry",
+    width: 8,
+    unit: "min",
+    accepts: { type: "number", least: 0, most: 60 },
+    need: "condition",
+    unless: "sheathMinutesLeast",
+  },
+  {
     id: "usualkV",
     header: "Usual kV",
     role: "given",
@@ -247,6 +316,10 @@ const columns: readonly Column[] = [
     ["minimum", limitSource(minimum, row, lineup)],
     ["test V", limitSource(testVoltage, row, lineup)],
     ["sheath", sourceOf(ownSheath(row, lineup)) || "none given: not judged by it"],
+    [
+      "sheath kV",
+      row.sheathkV === NOT_APPLICABLE ? "thickness not given" : sourceText(perMillimetre.source),
+    ],
     ["voltage", sourceOf(ownkV(row, lineup)) || testSource(row, lineup, "kV")],
     ["duration", sourceOf(ownMinutes(row, lineup)) || testSource(row, lineup, "minutes")],
   ]),

@@ -17,7 +17,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { limitOf, ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
 import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
 
@@ -28,9 +28,23 @@ const gasOf = (row: Row, lineup: Lineup): Gas | undefined =>
   breakerOf(lineup, String(row.object))?.gas;
 const plate = (pick: (gas: Gas) => number | undefined) => (row: Row, lineup: Lineup) =>
   plateLimit(lineup, String(row.object), ({ gas }) => gas && pick(gas));
-const filling = plate(({ fillingMPa }) => fillingMPa);
-const alarm = plate(({ alarmMPa }) => alarmMPa);
-const lockout = plate(({ lockoutMPa }) => lockoutMPa);
+const filling = plateOr(
+  plate(({ fillingMPa }) => fillingMPa),
+  ownOf("SF6 filling MPa"),
+);
+const alarm = plateOr(
+  plate(({ alarmMPa }) => alarmMPa),
+  ownOf("SF6 alarm MPa"),
+);
+const lockout = plateOr(
+  plate(({ lockoutMPa }) => lockoutMPa),
+  ownOf("SF6 lockout MPa"),
+);
+const maximum = plateOr(
+  plate(({ maximumMPa }) => maximumMPa),
+  ownOf("SF6 maximum MPa"),
+);
+const toleranceOfProject = ownOf("SF6 tolerance kPa");
 
 const isGauge = (row: Row) => String(row.reference ?? "").toLowerCase() !== "absolute";
 
@@ -40,6 +54,8 @@ const ownTolerance = (row: Row, lineup: Lineup): OwnLimit | undefined => {
   const document = breakerOf(lineup, String(row.object))?.document ?? "breaker's data sheet";
   if (tolerancekPa !== undefined)
     return { from: "maker", value: tidy(tolerancekPa / KILO), document };
+  const asked = toleranceOfProject(row, lineup);
+  if (asked) return { ...asked, value: tidy(asked.value / KILO) };
   return monitorClass !== undefined && monitorSpanMPa !== undefined
     ? {
         from: "maker",
@@ -78,14 +94,17 @@ const besideLimit = (
     unit: "MPa",
     format: "0.000",
     help: "The plate's pressure and the tolerance of gauge, monitor and thermometer.",
-    own: (row, lineup) => {
-      const pressure = plateOf[of](row, lineup);
-      if (pressure === undefined) return undefined;
-      const most = share === "excess" ? gasOf(row, lineup)?.maximumMPa : undefined;
-      if (most !== undefined) return { ...pressure, value: most };
-      const tolerance = share === "excess" ? undefined : ownTolerance(row, lineup);
-      return tolerance && { ...tolerance, value: tidy(pressure.value + side * tolerance.value) };
-    },
+    own: Object.assign(
+      (row: Row, lineup: Lineup): OwnLimit | undefined => {
+        const pressure = plateOf[of](row, lineup);
+        if (pressure === undefined) return undefined;
+        const most = share === "excess" ? maximum(row, lineup) : undefined;
+        if (most !== undefined) return most;
+        const tolerance = share === "excess" ? undefined : ownTolerance(row, lineup);
+        return tolerance && { ...tolerance, value: tidy(pressure.value + side * tolerance.value) };
+      },
+      { quantities: share === "excess" ? maximum.quantities : toleranceOfProject.quantities },
+    ),
     formula: (ref) =>
       `IF(ISNUMBER(${ref(of)}),${ref(of)}${sign}${fraction}*(${ref(of)}+IF(${ref("reference")}="absolute",0,${ATMOSPHERE})),${ref(of)}&"")`,
     value: (row) => {
@@ -255,12 +274,7 @@ const columns: readonly Column[] = [
   sources((row, lineup) => [
     ["filling, alarm, lockout", sourceOf(filling(row, lineup)) || TO_TYPE],
     ["below filling, contacts", sourceOf(ownTolerance(row, lineup) ?? gasShortfall)],
-    [
-      "above filling",
-      gasOf(row, lineup)?.maximumMPa === undefined
-        ? sourceOf(gasExcess)
-        : sourceOf(filling(row, lineup)),
-    ],
+    ["above filling", sourceOf(maximum(row, lineup) ?? gasExcess)],
     ["leak rate", sourceOf(ownLeak(row, lineup) ?? standardLeak(lineup))],
   ]),
   ...trail(),
