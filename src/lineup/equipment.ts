@@ -228,9 +228,9 @@ export const jointGroup = z.strictObject({
 export const instrument = z.strictObject({
   id: name,
   kind: name,
-  serial: name,
-  calibrated: day,
-  due: day,
-  /** Greatest error of a reading, %. */
+  serial: z.optional(name),
+  calibrated: z.optional(day),
+  due: z.optional(day),
+  /** Greatest error of a reading, %: what the decision rule guards by. */
   accuracyPercent: z.optional(positive),
 });

@@ -1,5 +1,7 @@
+import type { Lineup } from "../lineup/lineup";
 import type { Verdict } from "../standards/judge";
 import { blank, gear, quoted, result } from "./columns/common";
+import { guardedLimit, straddles } from "./guard";
 import { judged } from "./judged";
 import {
   type CellValue,
@@ -28,11 +30,16 @@ export const compared = (comparison: Comparison, row: Row): Verdict => {
 const comparisonsIn = (columns: readonly Column[]) => {
   const typed = new Set(columns.filter(({ role }) => role === "entry").map(({ id }) => id));
   // Both sides are asked for here: how a host hands a blank cell to a custom function is its own affair.
-  const against = (comparison: Comparison, limit: string, ref: Reference): string => {
+  const against = (
+    comparison: Comparison,
+    limit: string,
+    ref: Reference,
+    judgedBy = limit,
+  ): string => {
     const { value, sense, tolerance = 0, unit } = comparison;
     const asWritten = unit !== undefined && typed.has(value);
     const more = asWritten ? [tolerance, quoted(unit)] : tolerance ? [tolerance] : [];
-    return `IF(${any([blank(ref(value)), blank(limit)])},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), limit, quoted(sense), ...more)},"Inconclusive"))`;
+    return `IF(${any([blank(ref(value)), blank(limit)])},"Inconclusive",IFERROR(${gear("JUDGE", ref(value), judgedBy, quoted(sense), ...more)},"Inconclusive"))`;
   };
   const byLimit = (comparison: Comparison, ref: Reference) =>
     against(comparison, ref(comparison.limit), ref);
@@ -43,7 +50,13 @@ const comparisonsIn = (columns: readonly Column[]) => {
     const last = `IF(${blank(ref(lenient))},${ref(limit)},${ref(lenient)})`;
     return `${against(comparison, last, ref)}="Fail"`;
   };
-  return { byLimit, failsBy };
+  const hasInstrument = columns.some(({ id }) => id === "instrument");
+  /** The test that a comparison passes, by the decision rule of the lineup. */
+  const passesBy = (comparison: Comparison, ref: Reference, lineup: Lineup) => {
+    const last = guardedLimit(comparison, ref, lineup, hasInstrument);
+    return `${against(comparison, ref(comparison.limit), ref, last)}="Pass"`;
+  };
+  return { byLimit, failsBy, passesBy };
 };
 
 /** Whether a comparison has anything to compare in this row. */
@@ -160,8 +173,8 @@ export function verdictBy(
   const words = wordColumns(columns);
   const readings = readingsOf(columns);
   return result(
-    (ref) => formulaOf({ columns, words, readings, accepted, enough }, ref),
-    (row) => {
+    (ref, lineup) => formulaOf({ columns, words, readings, accepted, enough }, ref, lineup),
+    (row, lineup) => {
       const asked = words.filter((word) => isAsked(word, row));
       if (asked.some(({ id, wrong }) => wrong(row[id]))) return "Fail";
       if (words.some((word) => isExempt(word, row))) return "Not required";
@@ -173,7 +186,10 @@ export function verdictBy(
       if (accepted.length > 0 && applying.length === 0) return "Inconclusive";
       if (verdicts.includes("Fail")) return "Fail";
       if (asked.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
-      return verdicts.every((verdict) => verdict === "Pass") ? "Pass" : "Inconclusive";
+      return verdicts.every((verdict) => verdict === "Pass") &&
+        !applying.some((comparison) => straddles(comparison, row, lineup))
+        ? "Pass"
+        : "Inconclusive";
     },
   );
 }
@@ -187,7 +203,7 @@ interface Judging {
 }
 
 /** The same as the formula of a cell, from the last question asked to the first. */
-function formulaOf(kind: Judging, ref: Reference): string {
+function formulaOf(kind: Judging, ref: Reference, lineup: Lineup): string {
   const { words, readings } = kind;
   const is = (id: string, word: string) => `${ref(id)}=${quoted(word)}`;
   const read = readings.map(({ id, unless }) =>
@@ -195,7 +211,7 @@ function formulaOf(kind: Judging, ref: Reference): string {
       ? blank(ref(id))
       : all([blank(ref(id)), `${ref(unless)}<>${quoted(NOT_APPLICABLE)}`]),
   );
-  const missing = ifAny(read, '"Missing"', measuredBy(kind, ref));
+  const missing = ifAny(read, '"Missing"', measuredBy(kind, ref, lineup));
   const exempt = words.flatMap(({ id, exempt, always }) =>
     exempt === undefined
       ? []
@@ -210,12 +226,16 @@ function formulaOf(kind: Judging, ref: Reference): string {
 }
 
 /** What a row's measured values and words come to, once its readings are there. */
-function measuredBy({ columns, words, accepted, enough }: Judging, ref: Reference): string {
-  const { byLimit, failsBy } = comparisonsIn(columns);
+function measuredBy(
+  { columns, words, accepted, enough }: Judging,
+  ref: Reference,
+  lineup: Lineup,
+): string {
+  const { byLimit, failsBy, passesBy } = comparisonsIn(columns);
   const fails = (comparison: Comparison) =>
     all([...appliesBy(comparison, ref), failsBy(comparison, ref)]);
   const isMetBy = (comparison: Comparison) =>
-    any([...fallsAwayBy(comparison, ref), `${byLimit(comparison, ref)}="Pass"`]);
+    any([...fallsAwayBy(comparison, ref), passesBy(comparison, ref, lineup)]);
   /** Whether a row may be left with nothing to accept it by. */
   const allMayFall =
     accepted.length > 0 &&
@@ -238,7 +258,10 @@ function measuredBy({ columns, words, accepted, enough }: Judging, ref: Referenc
   const worst =
     only === undefined
       ? proof
-      : passed.length === 1 && only.lenient === undefined && !only.asks
+      : passed.length === 1 &&
+          only.lenient === undefined &&
+          !only.asks &&
+          lineup.decisionRule !== "guarded"
         ? byLimit(only, ref)
         : ifAny(
             accepted.filter(({ outright, asks }) => !outright && !asks).map(fails),

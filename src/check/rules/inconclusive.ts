@@ -1,5 +1,6 @@
+import { straddles } from "../../records/guard";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
-import { applies, compared, wordColumns } from "../../records/verdict";
+import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
 import {
   blanks,
   headerOf,
@@ -36,7 +37,12 @@ export const inconclusive: Rule = {
         (comparison) => applies(comparison, judged) && compared(comparison, judged) !== "Pass",
       );
       const unanswered = words
-        .filter(({ id, wrong, answered }) => !wrong(judged[id]) && !answered(judged[id]))
+        .filter(
+          (word) =>
+            isAsked(word, judged) &&
+            !word.wrong(judged[word.id]) &&
+            !word.answered(judged[word.id]),
+        )
         .map(({ header, computed }) =>
           computed
             ? `"${header}" cannot be worked out`
@@ -49,7 +55,15 @@ export const inconclusive: Rule = {
               `there is no ${[...new Set(limits)].map((limit) => `"${limit}"`).join(" or ")} to judge by`,
             ]
           : [];
+      const doubtful = accepted
+        .filter((one) => applies(one, judged) && compared(one, judged) === "Pass")
+        .filter((one) => straddles(one, judged, context.lineup))
+        .map(
+          ({ value, limit }) =>
+            `"${headerOf(table, value)}" meets "${headerOf(table, limit)}" by less than the uncertainty of its instrument, and the cover asks for guarded acceptance`,
+        );
       const reasons = [
+        ...doubtful,
         ...unproved.map((one) => why(table, judged, one)),
         ...unanswered,
         ...unlimited,

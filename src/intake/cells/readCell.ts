@@ -39,7 +39,9 @@ export const onlyOne = (
     const same = (one: string, other: string) =>
       one.trim().toLowerCase() === other.trim().toLowerCase();
     const known = candidates.flatMap(({ text }) =>
-      instruments.filter(({ id, serial }) => same(text, id) || same(text, serial)),
+      instruments.filter(
+        ({ id, serial }) => same(text, id) || (serial !== undefined && same(text, serial)),
+      ),
     )[0];
     const named = candidates.find(({ field }) => field === "instrument") ?? first;
     return answer(known ? { ...named, text: known.id } : named);

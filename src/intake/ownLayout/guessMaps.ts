@@ -129,7 +129,9 @@ const readRegion = (cells: SheetCells, region: Region, options: ExportOptions) =
 
 const instrumentNames = ({ instruments }: Lineup): ReadonlySet<string> =>
   new Set(
-    instruments.flatMap(({ id, serial }) => [id, serial].map((text) => text.trim().toLowerCase())),
+    instruments.flatMap(({ id, serial }) =>
+      [id, serial ?? ""].map((text) => text.trim().toLowerCase()).filter((text) => text !== ""),
+    ),
   );
 
 /** The first line with one of the titles that the user has named. */

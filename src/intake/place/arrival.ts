@@ -19,7 +19,7 @@ export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]
 
 /** What the user has answered of an export, and what the workbook knows. */
 export interface ArrivalOptions {
-  readonly instruments?: readonly { readonly id: string; readonly serial: string }[];
+  readonly instruments?: readonly { readonly id: string; readonly serial?: string }[];
   readonly wave?: "AC" | "DC";
   /** The lineup's panels, of which an export may give the circuit's name. */
   readonly panels?: readonly { readonly designation: string; readonly name?: string }[];

@@ -6,13 +6,13 @@ import { deviceName } from "../../lineup/plate";
 import { bounded } from "../../quantities/bounded";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
-import { blank, closing, gear, PHASES, quoted, result, trail } from "../columns/common";
+import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
 import { ratio, ratioWorking } from "../columns/insulationRatio";
 import { figure } from "../figure";
-import { judged } from "../judged";
-import { isBlank, type RecordKind, type Row } from "../kind";
+import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly, quantity } from "../quantity";
+import { verdictBy } from "../verdict";
 
 const EARTHED = PHASES.map((phase) => `${phase}-E`);
 const BETWEEN = ["L1-L2", "L2-L3", "L3-L1"];
@@ -27,6 +27,173 @@ const standardMinimum = (row: Row, lineup: Lineup) =>
   insulationMinimum(Number(row.ratedkV), lineup);
 const standardTestVoltage = (row: Row, lineup: Lineup) =>
   insulationTestVoltage(Number(row.ratedkV), lineup);
+
+const accepted: readonly Comparison[] = [
+  { value: "corrected", limit: "minimum", unit: "MΩ", sense: "least" },
+];
+const enough: readonly Comparison[] = [
+  { value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" },
+];
+
+const columns: readonly Column[] = [
+  { id: "object", header: "Panel or section", role: "key", width: 15 },
+  { id: "part", header: "Part", role: "key", width: 13 },
+  { id: "combination", header: "Combination", role: "key", width: 11 },
+  {
+    id: "stage",
+    header: "Stage",
+    role: "key",
+    width: 8,
+    help: "Before or after the withstand test.",
+  },
+  { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
+  {
+    id: "testVoltage",
+    header: "Test V DC",
+    role: "entry",
+    width: 9,
+    unit: "V",
+    accepts: { type: "number", least: 1, most: 15000 },
+    need: "condition",
+  },
+  {
+    id: "testVoltageLeast",
+    header: "Least test V",
+    role: "limit",
+    width: 9,
+    unit: "V",
+    own: ownTestVoltage,
+    formula: (ref, lineup) => gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis)),
+    value: (row, lineup) => limitOf(standardTestVoltage(row, lineup)),
+  },
+  {
+    id: "r30s",
+    header: "R 30 s MΩ",
+    role: "entry",
+    width: 12,
+    unit: "MΩ",
+    accepts: { type: "reading" },
+    help: "For the absorption ratio; may stay blank.",
+  },
+  {
+    id: "reading",
+    header: "R 1 min MΩ",
+    role: "entry",
+    width: 13,
+    unit: "MΩ",
+    accepts: { type: "reading" },
+    need: "reading",
+    help: 'Number in MΩ, or as written with its unit: "5.2 GΩ", "> 2 TΩ".',
+  },
+  {
+    id: "r10min",
+    header: "R 10 min MΩ",
+    role: "entry",
+    width: 12,
+    unit: "MΩ",
+    accepts: { type: "reading" },
+    help: "For the polarization index; may stay blank.",
+  },
+  {
+    id: "temperature",
+    header: "Temperature °C",
+    role: "entry",
+    width: 12,
+    unit: "°C",
+    accepts: { type: "number", least: -40, most: 120 },
+    need: "condition",
+    needed: (_row, lineup) => lineup.insulation.correction !== "none",
+    help: "Of the insulation, not only of the air.",
+  },
+  {
+    id: "humidity",
+    header: "Humidity %",
+    role: "entry",
+    width: 10,
+    unit: "%",
+    accepts: { type: "number", least: 0, most: 100 },
+    need: "trail",
+  },
+  {
+    id: "corrected",
+    header: "R corrected MΩ",
+    role: "computed",
+    width: 14,
+    unit: "MΩ",
+    format: "#,##0.#",
+    formula: (ref, { insulation: { correction, baseC } }) =>
+      correction === "none"
+        ? `IF(${blank(ref("reading"))},"",IFERROR(${gear("IRCORRECT", ref("reading"), baseC, '"none"', baseC)},"${NOT_CORRECTED}"))`
+        : `IF(OR(${blank(ref("reading"))},${blank(ref("temperature"))}),"",IFERROR(${gear("IRCORRECT", ref("reading"), ref("temperature"), quoted(correction), baseC)},"${NOT_CORRECTED}"))`,
+    value: (row, { insulation: { correction, baseC } }) => {
+      const reading = quantity(row.reading, "MΩ");
+      if (isBlank(row.reading)) return null;
+      if (correction !== "none" && isBlank(row.temperature)) return null;
+      if (!reading) return NOT_CORRECTED;
+      const temperature = correction === "none" ? baseC : exactly(row.temperature, "°C");
+      if (temperature === undefined) return NOT_CORRECTED;
+      const corrected = insulationCorrect(reading.value, temperature, correction, baseC);
+      return corrected.ok
+        ? bounded({ value: corrected.value, bound: reading.bound })
+        : NOT_CORRECTED;
+    },
+    working: (row, { insulation: { correction, baseC } }) => {
+      const reading = quantity(row.reading, "MΩ");
+      if (!reading || isBlank(row.corrected) || row.corrected === NOT_CORRECTED) return "";
+      if (correction === "none") return `${figure(bounded(reading))} MΩ as read, not corrected`;
+      const factor = insulationCorrect(
+        1,
+        Number(exactly(row.temperature, "°C")),
+        correction,
+        baseC,
+      );
+      return factor.ok
+        ? `${figure(bounded(reading))} MΩ × ${figure(factor.value)} (${correction}, ${figure(row.temperature)} °C to ${baseC} °C) = ${figure(row.corrected)} MΩ`
+        : "";
+    },
+  },
+  {
+    id: "minimum",
+    header: "Minimum MΩ",
+    role: "limit",
+    width: 11,
+    unit: "MΩ",
+    format: "#,##0.#",
+    own: ownMinimum,
+    formula: (ref, lineup) =>
+      `IFERROR(${gear("IRMINIMUM", ref("ratedkV"), quoted(lineup.basis))},"")`,
+    value: (row, lineup) => limitOf(standardMinimum(row, lineup)),
+  },
+  sources((row, lineup) => [
+    ["minimum", sourceOf(ownMinimum(row, lineup) ?? standardMinimum(row, lineup))],
+    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(row, lineup))],
+  ]),
+  {
+    id: "absorption",
+    header: "DAR",
+    role: "computed",
+    width: 7,
+    format: "0.00",
+    help: "R 60 s over R 30 s. It informs; it does not accept switchgear.",
+    formula: (ref) =>
+      `IF(OR(${blank(ref("r30s"))},${blank(ref("reading"))}),"",IFERROR(${gear("ABSORPTION", ref("r30s"), ref("reading"))},"n/a"))`,
+    value: ratio(absorptionRatio, "r30s", "reading"),
+    working: ratioWorking("absorption", "r30s", "reading"),
+  },
+  {
+    id: "polarization",
+    header: "PI",
+    role: "computed",
+    width: 36,
+    format: "0.00",
+    help: "R 10 min over R 1 min. It informs; it does not accept switchgear.",
+    formula: (ref) =>
+      `IF(OR(${blank(ref("reading"))},${blank(ref("r10min"))}),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
+    value: ratio(polarizationIndex, "reading", "r10min"),
+    working: ratioWorking("polarization", "reading", "r10min"),
+  },
+  ...trail(),
+];
 
 /**
  * Insulation resistance of the main circuit: busbars of each section between phases and to earth,
@@ -46,176 +213,7 @@ export const insulation: RecordKind = {
     "Disconnect or short what the test would damage: voltage transformers, surge arresters, sensors, control gear.",
     "Discharge and earth for at least four times the test's duration before touching: insulation holds its charge (common practice; the maker's or local rule comes first).",
   ],
-  columns: [
-    { id: "object", header: "Panel or section", role: "key", width: 15 },
-    { id: "part", header: "Part", role: "key", width: 13 },
-    { id: "combination", header: "Combination", role: "key", width: 11 },
-    {
-      id: "stage",
-      header: "Stage",
-      role: "key",
-      width: 8,
-      help: "Before or after the withstand test.",
-    },
-    { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
-    {
-      id: "testVoltage",
-      header: "Test V DC",
-      role: "entry",
-      width: 9,
-      unit: "V",
-      accepts: { type: "number", least: 1, most: 15000 },
-      need: "condition",
-    },
-    {
-      id: "testVoltageLeast",
-      header: "Least test V",
-      role: "limit",
-      width: 9,
-      unit: "V",
-      own: ownTestVoltage,
-      formula: (ref, lineup) => gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis)),
-      value: (row, lineup) => limitOf(standardTestVoltage(row, lineup)),
-    },
-    {
-      id: "r30s",
-      header: "R 30 s MΩ",
-      role: "entry",
-      width: 12,
-      unit: "MΩ",
-      accepts: { type: "reading" },
-      help: "For the absorption ratio; may stay blank.",
-    },
-    {
-      id: "reading",
-      header: "R 1 min MΩ",
-      role: "entry",
-      width: 13,
-      unit: "MΩ",
-      accepts: { type: "reading" },
-      need: "reading",
-      help: 'Number in MΩ, or as written with its unit: "5.2 GΩ", "> 2 TΩ".',
-    },
-    {
-      id: "r10min",
-      header: "R 10 min MΩ",
-      role: "entry",
-      width: 12,
-      unit: "MΩ",
-      accepts: { type: "reading" },
-      help: "For the polarization index; may stay blank.",
-    },
-    {
-      id: "temperature",
-      header: "Temperature °C",
-      role: "entry",
-      width: 12,
-      unit: "°C",
-      accepts: { type: "number", least: -40, most: 120 },
-      need: "condition",
-      needed: (_row, lineup) => lineup.insulation.correction !== "none",
-      help: "Of the insulation, not only of the air.",
-    },
-    {
-      id: "humidity",
-      header: "Humidity %",
-      role: "entry",
-      width: 10,
-      unit: "%",
-      accepts: { type: "number", least: 0, most: 100 },
-      need: "trail",
-    },
-    {
-      id: "corrected",
-      header: "R corrected MΩ",
-      role: "computed",
-      width: 14,
-      unit: "MΩ",
-      format: "#,##0.#",
-      formula: (ref, { insulation: { correction, baseC } }) =>
-        correction === "none"
-          ? `IF(${blank(ref("reading"))},"",IFERROR(${gear("IRCORRECT", ref("reading"), baseC, '"none"', baseC)},"${NOT_CORRECTED}"))`
-          : `IF(OR(${blank(ref("reading"))},${blank(ref("temperature"))}),"",IFERROR(${gear("IRCORRECT", ref("reading"), ref("temperature"), quoted(correction), baseC)},"${NOT_CORRECTED}"))`,
-      value: (row, { insulation: { correction, baseC } }) => {
-        const reading = quantity(row.reading, "MΩ");
-        if (isBlank(row.reading)) return null;
-        if (correction !== "none" && isBlank(row.temperature)) return null;
-        if (!reading) return NOT_CORRECTED;
-        const temperature = correction === "none" ? baseC : exactly(row.temperature, "°C");
-        if (temperature === undefined) return NOT_CORRECTED;
-        const corrected = insulationCorrect(reading.value, temperature, correction, baseC);
-        return corrected.ok
-          ? bounded({ value: corrected.value, bound: reading.bound })
-          : NOT_CORRECTED;
-      },
-      working: (row, { insulation: { correction, baseC } }) => {
-        const reading = quantity(row.reading, "MΩ");
-        if (!reading || isBlank(row.corrected) || row.corrected === NOT_CORRECTED) return "";
-        if (correction === "none") return `${figure(bounded(reading))} MΩ as read, not corrected`;
-        const factor = insulationCorrect(
-          1,
-          Number(exactly(row.temperature, "°C")),
-          correction,
-          baseC,
-        );
-        return factor.ok
-          ? `${figure(bounded(reading))} MΩ × ${figure(factor.value)} (${correction}, ${figure(row.temperature)} °C to ${baseC} °C) = ${figure(row.corrected)} MΩ`
-          : "";
-      },
-    },
-    {
-      id: "minimum",
-      header: "Minimum MΩ",
-      role: "limit",
-      width: 11,
-      unit: "MΩ",
-      format: "#,##0.#",
-      own: ownMinimum,
-      formula: (ref, lineup) =>
-        `IFERROR(${gear("IRMINIMUM", ref("ratedkV"), quoted(lineup.basis))},"")`,
-      value: (row, lineup) => limitOf(standardMinimum(row, lineup)),
-    },
-    sources((row, lineup) => [
-      ["minimum", sourceOf(ownMinimum(row, lineup) ?? standardMinimum(row, lineup))],
-      ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(row, lineup))],
-    ]),
-    {
-      id: "absorption",
-      header: "DAR",
-      role: "computed",
-      width: 7,
-      format: "0.00",
-      help: "R 60 s over R 30 s. It informs; it does not accept switchgear.",
-      formula: (ref) =>
-        `IF(OR(${blank(ref("r30s"))},${blank(ref("reading"))}),"",IFERROR(${gear("ABSORPTION", ref("r30s"), ref("reading"))},"n/a"))`,
-      value: ratio(absorptionRatio, "r30s", "reading"),
-      working: ratioWorking("absorption", "r30s", "reading"),
-    },
-    {
-      id: "polarization",
-      header: "PI",
-      role: "computed",
-      width: 36,
-      format: "0.00",
-      help: "R 10 min over R 1 min. It informs; it does not accept switchgear.",
-      formula: (ref) =>
-        `IF(OR(${blank(ref("reading"))},${blank(ref("r10min"))}),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
-      value: ratio(polarizationIndex, "reading", "r10min"),
-      working: ratioWorking("polarization", "reading", "r10min"),
-    },
-    ...trail(),
-    result(
-      (ref) =>
-        `IF(${blank(ref("reading"))},"Missing",IF(OR(${blank(ref("corrected"))},${blank(ref("minimum"))},${blank(ref("testVoltage"))}),"Inconclusive",IF(N(${ref("testVoltage")})<N(${ref("testVoltageLeast")}),"Inconclusive",IFERROR(${gear("JUDGE", ref("corrected"), ref("minimum"), '"least"')},"Inconclusive"))))`,
-      (row) => {
-        if (isBlank(row.reading)) return "Missing";
-        if ([row.corrected, row.minimum, row.testVoltage].some(isBlank)) return "Inconclusive";
-        if (numeric(row.testVoltage) < numeric(row.testVoltageLeast)) return "Inconclusive";
-        return judged(row.corrected, row.minimum, "least");
-      },
-    ),
-    ...closing(),
-  ],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) => {
     const row = (object: string, part: string, combination: string, stage: string): Row => ({
       object,
@@ -241,9 +239,7 @@ export const insulation: RecordKind = {
     ]);
   },
   after: [{ kind: "withstand", stage: "after" }],
-  accepted: [{ value: "corrected", limit: "minimum", unit: "MΩ", sense: "least" }],
-  enough: [{ value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" }],
+  accepted,
+  enough,
   plot: { value: "corrected", limit: "minimum", unit: "MΩ", log: true },
 };
-
-const numeric = (cell: Row[string] | undefined) => (typeof cell === "number" ? cell : 0);

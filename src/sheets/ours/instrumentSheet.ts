@@ -1,5 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
 import { daySerial } from "../../quantities/dates";
+import { ACCURACY } from "../../records/guard";
 import { type Column, isBlank, type Row } from "../../records/kind";
 import type { PlannedSheet } from "../plannedSheet";
 import { asRecordTable } from "../recordTable";
@@ -26,6 +27,15 @@ export const INSTRUMENT_COLUMNS: readonly Column[] = [
     format: "yyyy-mm-dd",
     accepts: { type: "date" },
   },
+  {
+    id: "accuracyPercent",
+    header: ACCURACY,
+    role: "entry",
+    width: 10,
+    unit: "%",
+    accepts: { type: "number", least: 0, most: 100 },
+    help: "Greatest error of a reading. Where the cover says guarded acceptance, a reading has to keep inside its limit by it.",
+  },
 ];
 
 export const INSTRUMENT_SHEET = "Instruments";
@@ -39,12 +49,13 @@ export const instrumentSheet = (lineup: Lineup): PlannedSheet => ({
   purpose: "Every record names its instrument by the Id given here. Add rows as needed.",
   cautions: [],
   columns: INSTRUMENT_COLUMNS,
-  rows: lineup.instruments.map(({ id, kind, serial, calibrated, due }) => ({
+  rows: lineup.instruments.map(({ id, kind, serial, calibrated, due, accuracyPercent }) => ({
     id,
     kind,
-    serial,
-    calibrated: daySerial(calibrated),
-    due: daySerial(due),
+    serial: serial ?? null,
+    calibrated: calibrated === undefined ? null : daySerial(calibrated),
+    due: due === undefined ? null : daySerial(due),
+    accuracyPercent: accuracyPercent ?? null,
   })),
 });
 

@@ -71,6 +71,7 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       serial: isBlank(row.serial) ? null : String(row.serial),
       calibrated: typeof row.calibrated === "number" ? serialDay(row.calibrated) : null,
       due: typeof row.due === "number" ? serialDay(row.due) : null,
+      accuracyPercent: row.accuracyPercent,
     }),
   );
   const read = readLineup(JSON.stringify(json));
