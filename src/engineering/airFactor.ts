@@ -53,7 +53,7 @@ const RELIABLE = { least: 0.8, most: 1.05 };
  *
  * The voltage to apply is K times the standard voltage. k1 = δ^m for the air's density, k2 = k^w for
  * its humidity. By the rule `g` m and w follow from g = 1.1 · K · U_peak / (500 · L · δ · k), at the
- * voltage that is applied, so that K is found by repetition. It applies to air as insulation, not to
+ * voltage that is applied, so that K is found by halving in upon it. It applies to air as insulation, not to
  * solids or to gas in a tank.
  *
  * @returns a pure number, 1 in the standard atmosphere of 20 °C, 101.3 kPa, 11 g/m³; `range` outside
@@ -101,21 +101,24 @@ const wrongAir = ({ temperature, pressure, humidity, testkV, gap, wave, rule = "
   );
 };
 
-/** The exponents at the voltage that is applied, which they themselves correct. */
+/**
+ * The exponents at the voltage that is applied, which they themselves correct: the factor is halved in
+ * upon between bounds that it never reaches.
+ */
 const exponentsAt = ({ testkV, gap, wave }: AirTest, density: number, k: number) => {
   const standard = (1.1 * testkV * (wave === "AC" ? Math.SQRT2 : 1)) / (500 * gap * density * k);
-  let factor = 1;
-  let found = exponents(standard);
+  let [low, high] = BOUNDS;
   for (let step = 0; step < STEPS; step++) {
-    const next = density ** found.m * k ** found.w;
-    if (Math.abs(next - factor) < 1e-14) break;
-    factor = next;
-    found = exponents(standard * factor);
+    const middle = (low + high) / 2;
+    const { m, w } = exponents(standard * middle);
+    if (density ** m * k ** w > middle) low = middle;
+    else high = middle;
   }
-  return found;
+  return exponents((standard * (low + high)) / 2);
 };
 
-const STEPS = 60;
+const BOUNDS: readonly [number, number] = [0.2, 2];
+const STEPS = 50;
 
 /** Water in the air, g/m³, from °C and % (IEC 60060-1:2010, memory). */
 const absoluteHumidity = (temperature: number, humidity: number): number =>

@@ -47,20 +47,24 @@ export const STEPPED: Readonly<Record<string, (put: Put, ...args: string[]) => s
       const plain = put(
         `1.1*${testkV}${wave === '"AC"' ? "*SQRT(2)" : ""}/(500*${gap}*${delta}*${k})`,
       );
-      let factor = "1";
-      let found: [string, string] = ["0", "0"];
-      for (let step = 0; step < 40; step++) {
+      const at = (factor: string): [string, string] => {
         const g = put(`${plain}*${factor}`);
         const rising = put(`${g}*(${g}-0.2)/0.8`);
-        found = [
+        return [
           put(`IF(${g}<0.2,0,IF(${g}<1,${rising},1))`),
           put(
             `IF(${g}<0.2,0,IF(${g}<1,${rising},IF(${g}<=1.2,1,IF(${g}<2,(2.2-${g})*(2-${g})/0.8,0))))`,
           ),
         ];
-        factor = put(`${delta}^${found[0]}*${k}^${found[1]}`);
+      };
+      let [low, high] = ["0.2", "2"];
+      for (let step = 0; step < 50; step++) {
+        const middle = put(`(${low}+${high})/2`);
+        const [m, w] = at(middle);
+        const over = put(`${delta}^${m}*${k}^${w}>${middle}`);
+        [low, high] = [put(`IF(${over},${middle},${low})`), put(`IF(${over},${high},${middle})`)];
       }
-      return found;
+      return at(put(`(${low}+${high})/2`));
     }
   },
 

@@ -71,21 +71,16 @@ const KILO = 1000;
 /** Standard atmosphere that a gauge pressure stands above, MPa. */
 const ATMOSPHERE = 0.1013;
 
-const TOLERANCES = { shortfall: gasShortfall, excess: gasExcess, contacts: gasContacts } as const;
+const TOLERANCES = { shortfall: gasShortfall, excess: gasExcess } as const;
 
 /**
  * A limit that lies a tolerance from another: the plate's or monitor's own, else a share of the absolute
  * pressure. A share of a gauge pressure would be nothing at low-pressure gear.
  */
-const besideLimit = (
-  id: string,
-  header: string,
-  of: "filling" | "alarm" | "lockout",
-  side: 1 | -1,
-  share: keyof typeof TOLERANCES,
-): Column => {
+const besideLimit = (id: string, header: string, share: keyof typeof TOLERANCES): Column => {
+  const of = "filling";
   const { value: fraction } = TOLERANCES[share];
-  const sign = side === 1 ? "+" : "-";
+  const [side, sign] = share === "excess" ? [1, "+"] : [-1, "-"];
   return {
     id,
     header,
@@ -126,17 +121,8 @@ const accepted: readonly Comparison[] = [
   { value: "corrected", limit: "alarm", unit: "MPa", sense: "least", excusable: true },
   { value: "corrected", limit: "fillingLeast", unit: "MPa", sense: "least" },
   { value: "corrected", limit: "fillingMost", unit: "MPa", sense: "most" },
-  ...(["alarm", "lockout"] as const).flatMap((point) =>
-    (["Least", "Most"] as const).map(
-      (side): Comparison => ({
-        value: `${point}At`,
-        limit: `${point}${side}`,
-        unit: "MPa",
-        sense: side === "Least" ? "least" : "most",
-        excusable: true,
-      }),
-    ),
-  ),
+  { value: "alarmOff", limit: "contactsMost", unit: "MPa", sense: "within", excusable: true },
+  { value: "lockoutOff", limit: "contactsMost", unit: "MPa", sense: "within", excusable: true },
   { value: "leak", limit: "leakMost", unit: "%", sense: "most", when: "leak" },
 ];
 
@@ -167,6 +153,28 @@ const limit = (id: keyof typeof plateOf, header: string): Column => ({
   own: plateOf[id],
   help: "At 20 °C, by the plate; n/a for a sealed compartment that has no such contact.",
   value: (row, lineup) => (gasOf(row, lineup)?.sealed ? NOT_APPLICABLE : (row[id] ?? null)),
+});
+
+/** How far from its pressure a contact worked. */
+const offPoint = (id: string, header: string, point: "alarm" | "lockout"): Column => ({
+  id,
+  header,
+  role: "computed",
+  width: 9,
+  unit: "MPa",
+  format: "0.000",
+  formula: (ref) =>
+    `IF(OR(${blank(ref(`${point}At`))},NOT(ISNUMBER(${ref(point)}))),"",IFERROR(${gear("QUANTITY", ref(`${point}At`), '"MPa"')}-${ref(point)},"not read"))`,
+  value: (row) => {
+    const [at, pressure] = [row[`${point}At`], row[point]];
+    if (isBlank(at) || typeof pressure !== "number") return null;
+    const worked = exactly(at, "MPa");
+    return worked === undefined ? "not read" : worked - pressure;
+  },
+  working: (row) =>
+    typeof row[id] === "number"
+      ? `${figure(row[`${point}At`])} MPa − ${figure(row[point])} MPa = ${figure(row[id])} MPa`
+      : "",
 });
 
 const columns: readonly Column[] = [
@@ -238,16 +246,36 @@ const columns: readonly Column[] = [
         : "",
   },
   limit("filling", "Filling MPa"),
-  besideLimit("fillingLeast", "At least MPa", "filling", -1, "shortfall"),
-  besideLimit("fillingMost", "At most MPa", "filling", 1, "excess"),
+  besideLimit("fillingLeast", "At least MPa", "shortfall"),
+  besideLimit("fillingMost", "At most MPa", "excess"),
   limit("alarm", "Alarm MPa"),
-  besideLimit("alarmLeast", "Alarm from MPa", "alarm", -1, "contacts"),
-  besideLimit("alarmMost", "Alarm to MPa", "alarm", 1, "contacts"),
   limit("lockout", "Lockout MPa"),
-  besideLimit("lockoutLeast", "Lockout from MPa", "lockout", -1, "contacts"),
-  besideLimit("lockoutMost", "Lockout to MPa", "lockout", 1, "contacts"),
   contactPoint("alarmAt", "Alarm came at MPa", "alarm"),
+  offPoint("alarmOff", "Alarm off by MPa", "alarm"),
   contactPoint("lockoutAt", "Lockout came at MPa", "lockout"),
+  offPoint("lockoutOff", "Lockout off by MPa", "lockout"),
+  {
+    id: "contactsMost",
+    header: "Contacts ± MPa",
+    role: "limit",
+    width: 9,
+    unit: "MPa",
+    format: "0.000",
+    own: Object.assign(
+      (row: Row, lineup: Lineup) =>
+        alarm(row, lineup) === undefined ? undefined : ownTolerance(row, lineup),
+      { quantities: toleranceOfProject.quantities },
+    ),
+    help: "How far a contact may work from its pressure; n/a for a sealed compartment without contacts.",
+    formula: (ref) =>
+      `IF(ISNUMBER(${ref("alarm")}),${gasContacts.value}*(${ref("alarm")}+IF(${ref("reference")}="absolute",0,${ATMOSPHERE})),${ref("alarm")}&"")`,
+    value: (row) =>
+      typeof row.alarm === "number"
+        ? gasContacts.value * (row.alarm + (isGauge(row) ? ATMOSPHERE : 0))
+        : isBlank(row.alarm)
+          ? null
+          : (row.alarm ?? null),
+  },
   answered("tight", "Leak search", ["No leak found", "Leak found"], {
     width: 13,
     help: "With a detector at every joint, valve and pipe, as the maker says.",
