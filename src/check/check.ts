@@ -1,3 +1,4 @@
+import type { FindingsText } from "../messages/messages";
 import { verdictOf } from "../records/kind";
 import { isLeftOut } from "../records/rowsOf";
 import { a1 } from "../sheets/address";
@@ -56,24 +57,17 @@ export interface Uncheckable {
  * add up or is out of order. The workbook stays as it is.
  *
  * @param today the day of the check, as a serial day number
+ * @param text what the findings say, in the reader's language
  */
 export function check(
   book: RecordBook,
   today: number,
+  text: FindingsText,
 ): { readonly ok: true; readonly report: Report } | Uncheckable {
   const { snapshot, told, lineup, tables, instruments, problems } = book;
   if (tables.length === 0 && problems.length === 0)
-    return {
-      ok: false,
-      reason:
-        "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ); a workbook in a layout of its own is read by a map (gearproof map BOOK.xlsx --lineup LINEUP.json -o MAP.json)",
-    };
-  if (!lineup)
-    return {
-      ok: false,
-      reason:
-        "does not tell its lineup (cover and panels are missing or changed), so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json -o BOOK.xlsx)",
-    };
+    return { ok: false, reason: text.uncheckable.noRecords };
+  if (!lineup) return { ok: false, reason: text.uncheckable.noLineup };
   const context: Context = {
     book,
     snapshot,
@@ -88,6 +82,7 @@ export function check(
     instruments,
     today,
     unmapped: unmappedIn(book),
+    text,
   };
   return {
     ok: true,
@@ -131,7 +126,7 @@ const reportOf = (context: Context, found: readonly Found[]): Report => ({
 
 /**
  * The check after an edit: only what the edit reaches is computed and looked for again. A book with
- * another frame than the one that was checked is checked whole.
+ * another frame than the one that was checked is checked whole. The texts are those of the check before.
  *
  * @param book the workbook as `reopenBook` gives it
  */
@@ -143,7 +138,7 @@ export function recheck({ context, found }: Report, book: RecordBook): ReturnTyp
     // A table of a kind that the lineup leaves out counts once something is recorded in it.
     edited.some(({ table }) => !checked.has(table.name))
   )
-    return check(book, context.today);
+    return check(book, context.today, context.text);
   const byName = new Map(edited.map((table) => [table.table.name, table]));
   const rejudged = context.tables.map((judged): { table: JudgedTable; edit: Edit } => {
     const now = byName.get(judged.table.name);

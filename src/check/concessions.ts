@@ -1,32 +1,18 @@
+import type { FindingsText, RuleId } from "../messages/messages";
 import { serialDay } from "../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
 import { cellAddress } from "../sheets/address";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../sheets/ours/concessionSheet";
 import { asRecordTable } from "../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
-import { type Context, dayOf, type RuleWords } from "./context";
+import { type Context, dayOf } from "./context";
 import type { Finding } from "./finding";
 
-export const CONCESSION_RULES: readonly RuleWords[] = [
-  {
-    id: "concession-incomplete",
-    title: "A concession without reason, name or date",
-    finds:
-      "a row of the table of concessions that lacks its reason, its name or its date, or whose date is yet to come",
-    why: "Nobody can be asked about it, and it accepts nothing.",
-    satisfies: "what it lacks",
-    quiet: "for blank rows",
-  },
-  {
-    id: "concession-stale",
-    title: "A concession of nothing",
-    finds:
-      "a complete concession that no finding answers to any more: the finding is gone, or the value is another than the one accepted",
-    why: "What was accepted is not what is there now.",
-    satisfies: "the concession taken out, or granted anew for what is there now",
-    quiet: "for concessions that lack something: another rule reports that",
-  },
-];
+/** What is found of the concessions themselves. */
+export const CONCESSION_RULES = [
+  "concession-incomplete",
+  "concession-stale",
+] as const satisfies readonly RuleId[];
 
 interface Given {
   readonly index: number;
@@ -64,8 +50,8 @@ export function withConcessions(findings: readonly Finding[], context: Context):
     ...conceded,
     ...given.flatMap((one): Finding[] => {
       const lacks = lacking(one.row, context);
-      if (lacks) return [incomplete(table, one, lacks)];
-      return used.has(one) ? [] : [stale(table, one)];
+      if (lacks) return [incomplete(table, one, lacks, context.text)];
+      return used.has(one) ? [] : [stale(table, one, context.text)];
     }),
   ];
 }
@@ -108,21 +94,34 @@ const at = (table: TableSnapshot, { index, row }: Given, header: string) => ({
   column: header,
 });
 
-const incomplete = (table: TableSnapshot, given: Given, { header, id }: Column): Finding => ({
-  rule: "concession-incomplete",
-  weight: "query",
-  ...at(table, given, header),
-  message: `The concession of "${given.row.rule ?? ""}" for ${given.row.row || given.row.sheet || "nothing"} ${
-    id === "date" && !isBlank(given.row.date)
-      ? 'has a "Date" that is no day, or yet to come'
-      : `has no "${header}"`
-  }; it accepts nothing until it has.`,
-});
+const incomplete = (
+  table: TableSnapshot,
+  given: Given,
+  { header, id }: Column,
+  { rules }: FindingsText,
+): Finding => {
+  const { lacks, wrongDate } = rules["concession-incomplete"];
+  const { rule, row, sheet, date } = given.row;
+  const says = id === "date" && !isBlank(date) ? wrongDate : lacks;
+  return {
+    rule: "concession-incomplete",
+    weight: "query",
+    ...at(table, given, header),
+    message: says(String(rule ?? ""), String(row || sheet || ""), header),
+  };
+};
 
-const stale = (table: TableSnapshot, given: Given): Finding => ({
-  rule: "concession-stale",
-  weight: "query",
-  ...at(table, given, "Rule"),
-  message: `The concession of "${given.row.rule}" for ${given.row.row || given.row.sheet}${isBlank(given.row.found) ? "" : `, found ${plain(given.row.found)},`} answers to no finding: it is gone, or the value is another now. Take it out, or grant it anew.`,
-  found: plain(given.row.found),
-});
+const stale = (table: TableSnapshot, given: Given, { rules }: FindingsText): Finding => {
+  const { rule, row, sheet, found } = given.row;
+  return {
+    rule: "concession-stale",
+    weight: "query",
+    ...at(table, given, "Rule"),
+    message: rules["concession-stale"].message(
+      String(rule ?? ""),
+      String(row || sheet || ""),
+      plain(found),
+    ),
+    found: plain(found),
+  };
+};

@@ -1,4 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
+import type { FindingsText, RuleId } from "../messages/messages";
 import { daySerial } from "../quantities/dates";
 import { type CellValue, type Column, isBlank, isNeeded, type Row } from "../records/kind";
 import { a1, cellAddress } from "../sheets/address";
@@ -38,46 +39,37 @@ export interface Context {
   readonly today: number;
   /** What was not understood of blocks in somebody's own layout. */
   readonly unmapped?: readonly Finding[];
-}
-
-/** What the reference says of a rule. */
-export interface RuleWords {
-  /** By which its findings, a concession and the project's settings name the rule. */
-  readonly id: string;
-  readonly title: string;
-  readonly finds: string;
-  /** Why it matters. */
-  readonly why: string;
-  /** What satisfies it. */
-  readonly satisfies: string;
-  /** When it keeps quiet. */
-  readonly quiet: string;
+  /** What the findings say, in the language that the host hands down. */
+  readonly text: FindingsText;
 }
 
 /**
  * One check rule: pure, and quiet where it has nothing to say. What it reads tells what an edit may
  * change of its findings: those of the edited rows, of the edited table, or of the kinds it looks at.
+ * What it says, and what the reference says of it, stands among the texts under its id.
  */
-export type Rule = RuleWords &
-  (
-    | {
-        readonly reads: "row";
-        /** Id of the only kind that it looks at; without it, every kind. */
-        readonly kind?: string;
-        /** Made once for a table, so that nothing is worked out anew for each of its rows. */
-        readonly rows: (table: JudgedTable, context: Context) => RowRule;
-      }
-    | {
-        readonly reads: "table";
-        readonly find: (table: JudgedTable, context: Context) => Finding[];
-      }
-    | {
-        readonly reads: "book";
-        /** Ids of the kinds that it looks at; none where it looks at the lineup alone. */
-        readonly of: readonly string[] | "every kind";
-        readonly find: (context: Context) => Finding[];
-      }
-  );
+export type Rule = {
+  /** By which its findings, a concession and the project's settings name the rule. */
+  readonly id: RuleId;
+} & (
+  | {
+      readonly reads: "row";
+      /** Id of the only kind that it looks at; without it, every kind. */
+      readonly kind?: string;
+      /** Made once for a table, so that nothing is worked out anew for each of its rows. */
+      readonly rows: (table: JudgedTable, context: Context) => RowRule;
+    }
+  | {
+      readonly reads: "table";
+      readonly find: (table: JudgedTable, context: Context) => Finding[];
+    }
+  | {
+      readonly reads: "book";
+      /** Ids of the kinds that it looks at; none where it looks at the lineup alone. */
+      readonly of: readonly string[] | "every kind";
+      readonly find: (context: Context) => Finding[];
+    }
+);
 
 /** Where a finding stands: the record, its panel, and the cell of a column. */
 export function where(table: JudgedTable, row: number, column: string) {
@@ -197,8 +189,10 @@ export const inUnit = (value: unknown, unit = ""): string =>
     : `"${String(value ?? "").slice(0, 40)}"`;
 
 /** A cell as it is said in a message, also a blank one. */
-export const shown = (cell: CellValue | undefined): string =>
-  isBlank(cell) ? "blank" : said(cell);
+export const shown = (
+  cell: CellValue | undefined,
+  { blank }: Pick<FindingsText, "blank">,
+): string => (isBlank(cell) ? blank : said(cell));
 
 /** A number as it is said in a message, also one with a bound: at most six significant digits. */
 export const said = (value: unknown): string =>

@@ -1,4 +1,5 @@
 import { busSections } from "../lineup/busbar";
+import type { FindingsText } from "../messages/messages";
 import { LINEUP } from "../records/columns/common";
 import { verdictOf } from "../records/kind";
 import { COUNT_OF, type Counts, noCounts, type Report } from "./check";
@@ -46,18 +47,15 @@ export function matrix(context: Context): Matrix {
 }
 
 /** The words of counts, worst first: `1 fail, 2 missing, 9 pass`; blank where there is nothing. */
-export const countWords = (counts: Counts | undefined): string =>
+export const countWords = (
+  counts: Counts | undefined,
+  text: Pick<FindingsText, "counts">,
+): string =>
   counts
-    ? ORDER.flatMap(([key, word]) => (counts[key] > 0 ? [`${counts[key]} ${word}`] : [])).join(", ")
+    ? ORDER.flatMap((key) => (counts[key] > 0 ? [text.counts[key](counts[key])] : [])).join(", ")
     : "";
 
-const ORDER: readonly [keyof Counts, string][] = [
-  ["fail", "fail"],
-  ["inconclusive", "inconclusive"],
-  ["missing", "missing"],
-  ["pass", "pass"],
-  ["notRequired", "not required"],
-];
+const ORDER: readonly (keyof Counts)[] = ["fail", "inconclusive", "missing", "pass", "notRequired"];
 
 /** The verdict that a panel, or anything made of counts, is known by: its worst. */
 export type Standing = "fail" | "inconclusive" | "missing" | "pass" | "none";

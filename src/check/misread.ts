@@ -1,3 +1,4 @@
+import type { FindingsText } from "../messages/messages";
 import { readReading } from "../quantities/readReading";
 import { type CellValue, type Column, isBlank } from "../records/kind";
 import { dayOf } from "./context";
@@ -8,15 +9,17 @@ import { isErrorValue } from "./errorValue";
  * for error values, of which another rule tells.
  *
  * @param unit of the column; a date's where it has none
- * @example misread("about 5", "MΩ") // a sentence
+ * @example misread("about 5", "MΩ", text) // a sentence
  */
-export const misread = (cell: CellValue | undefined, unit: Column["unit"]): string | undefined => {
+export const misread = (
+  cell: CellValue | undefined,
+  unit: Column["unit"],
+  text: FindingsText,
+): string | undefined => {
   if (typeof cell !== "string" || isBlank(cell) || isErrorValue(cell)) return undefined;
   if (unit) {
     const read = readReading(cell, { unit });
     return read.ok ? undefined : read.reason;
   }
-  return dayOf(cell) === undefined
-    ? `"${cell.slice(0, 40)}" is text, not a date; type it as 2026-11-25.`
-    : undefined;
+  return dayOf(cell) === undefined ? text.rules.unreadable.noDate(cell.slice(0, 40)) : undefined;
 };

@@ -1,4 +1,4 @@
-import { howMany } from "../quantities/howMany";
+import type { FindingsText } from "../messages/messages";
 import type { Finding } from "./finding";
 
 /** Cells that a finding names one by one. */
@@ -8,7 +8,7 @@ const NAMED = 5;
  * The findings of a table of which each is of an entry, which it found: one for each entry of a column, at
  * its first row. A concession of it is of so many rows and no more.
  */
-export const oncePerEntry = (found: readonly Finding[]): Finding[] => {
+export const oncePerEntry = (found: readonly Finding[], text: FindingsText): Finding[] => {
   const groups = new Map<string, Finding[]>();
   for (const finding of found) {
     const entry = `${finding.column}\u0000${String(finding.found).toLowerCase()}`;
@@ -16,18 +16,17 @@ export const oncePerEntry = (found: readonly Finding[]): Finding[] => {
     groups.set(entry, group);
     group.push(finding);
   }
-  return [...groups.values()].flatMap(together);
+  return [...groups.values()].flatMap((group) => together(group, text));
 };
 
-const together = ([first, ...others]: readonly Finding[]): Finding[] => {
+const together = ([first, ...others]: readonly Finding[], text: FindingsText): Finding[] => {
   if (!first || others.length === 0) return first ? [first] : [];
   const named = others.slice(0, NAMED).map(({ address }) => address);
-  const more = others.length - named.length;
   return [
     {
       ...first,
-      found: `${first.found}, ${others.length + 1} rows`,
-      message: `${first.message} So it is on ${howMany(others.length, "more row")} of the table, at ${named.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`,
+      found: text.entryOfRows(String(first.found), others.length + 1),
+      message: text.furtherRows(first.message, others.length, named),
     },
   ];
 };

@@ -1,5 +1,6 @@
+import type { RuleId } from "../messages/messages";
 import { CONCESSION_RULES } from "./concessions";
-import type { Rule, RuleWords } from "./context";
+import type { Rule } from "./context";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
 import { beforePredecessor } from "./rules/beforePredecessor";
@@ -95,10 +96,8 @@ export const RULES: readonly Rule[] = [
   unknownRuleWeight(() => RULE_IDS),
 ];
 
-/** Every rule's name, by which concessions and the project's settings know it. */
-export const RULE_IDS: ReadonlySet<string> = new Set(
-  [...RULES, ...CONCESSION_RULES].map(({ id }) => id),
-);
-
-/** What the reference says of every rule. */
-export const REFERENCE_WORDS: readonly RuleWords[] = [...RULES, ...CONCESSION_RULES];
+/** Every rule's name, by which concessions and the project's settings know it, in the order of the reference. */
+export const RULE_IDS: ReadonlySet<RuleId> = new Set([
+  ...RULES.map(({ id }) => id),
+  ...CONCESSION_RULES,
+]);

@@ -3,6 +3,7 @@ import { check, type Report } from "../check/check";
 import type { Compared } from "../check/compare";
 import { type RecordRow, recordRows } from "../check/recordRows";
 import { openBook } from "../intake/openBook";
+import { messagesFor } from "../messages/messages";
 import { today } from "../quantities/today";
 import { UsageError } from "./files";
 import { type BookOptions, openBookAs } from "./openBookAs";
@@ -16,7 +17,7 @@ export async function checkFile(
 ): Promise<Report> {
   const { snapshot } = await openBookAs(file, said);
   judging();
-  const checked = check(openBook(snapshot), day);
+  const checked = check(openBook(snapshot), day, messagesFor("en").findings);
   if (!checked.ok) throw new UsageError(() => `${file}: ${checked.reason}`);
   return checked.report;
 }

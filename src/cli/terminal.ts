@@ -31,7 +31,10 @@ export function matrixTable(report: Report, text: CheckText): string {
   const asking = objects.length > MANY ? objects.filter(asks) : objects;
   const listed = asking.slice(0, MANY);
   for (const object of listed)
-    table.push([object, ...kinds.map(({ id }) => countWords(cell(object, id)))]);
+    table.push([
+      object,
+      ...kinds.map(({ id }) => countWords(cell(object, id), report.context.text)),
+    ]);
   return [
     ...(listed.length > 0 ? [table.toString()] : []),
     ...(asking.length > listed.length ? [text.moreObjects(asking.length - listed.length)] : []),
@@ -77,14 +80,14 @@ export function findingTable(
 }
 
 /** `198 rows: 190 pass, 2 fail, 6 missing. Findings: 9 stop, 4 query, 0 note.` */
-export function summaryLine({ counts, findings }: Report, text: CheckText): string {
+export function summaryLine({ counts, findings, context }: Report, text: CheckText): string {
   const rows = Object.values(counts).reduce((sum, count) => sum + count, 0);
   const open = (weight: Weight) =>
     findings.filter((finding) => isOpen(finding) && finding.weight === weight).length;
   const accepted = findings.filter((finding) => !isOpen(finding)).length;
   return text.summary(
     rows,
-    countWords(counts),
+    countWords(counts, context.text),
     open("stop"),
     open("query"),
     open("note"),

@@ -38,10 +38,12 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
     work.run(async () => {
       const lines = [
         `${project.name}, ${project.site}, ${ratings.voltagekV} kV`,
-        countWords(counts),
+        countWords(counts, messages.findings),
         "",
         text.byRecord,
-        ...table.kinds.map(({ id, title }) => `${title}\t${countWords(table.total(id))}`),
+        ...table.kinds.map(
+          ({ id, title }) => `${title}\t${countWords(table.total(id), messages.findings)}`,
+        ),
         "",
         text.punch,
         ...open.map(
@@ -81,7 +83,10 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
             <Box key={id} sx={{ py: 0.5, borderBottom: 1, borderColor: "divider" }}>
               <dt>{title}</dt>
               <Box component="dd" sx={{ m: 0 }}>
-                <CountChips counts={table.total(id)} label={countWords(table.total(id))} />
+                <CountChips
+                  counts={table.total(id)}
+                  label={countWords(table.total(id), messages.findings)}
+                />
               </Box>
             </Box>
           ))}

@@ -74,7 +74,7 @@ function ByRecord({
   object: string | undefined;
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
-  const text = useText().state;
+  const { state: text, findings } = useText();
   const heading = object === undefined ? text.wholeLineup : text.chosen(object);
   return (
     <Box>
@@ -91,7 +91,7 @@ function ByRecord({
                 <Typography component="span" sx={{ flexGrow: 1 }}>
                   {title}
                 </Typography>
-                <CountChips counts={counts} label={countWords(counts)} />
+                <CountChips counts={counts} label={countWords(counts, findings)} />
               </ListItemButton>
             </ListItem>
           ) : undefined;
@@ -153,7 +153,7 @@ function Whole({
   table: Matrix;
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
-  const text = useText().state;
+  const { state: text, findings } = useText();
   // Thousands of cells are made only to be looked at.
   const [open, setOpen] = useState(false);
   return (
@@ -193,7 +193,7 @@ function Whole({
                   <th scope="row">{object}</th>
                   {table.kinds.map(({ id, title }) => {
                     const counts = table.cell(object, id);
-                    const words = countWords(counts);
+                    const words = countWords(counts, findings);
                     return (
                       <td key={id}>
                         {counts && (

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Report } from "../check/check";
 import { today } from "../quantities/today";
+import { useText } from "../report/text";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Rows, Touched, Watch, WorkbookHost } from "./host";
 import type { RowChoice } from "./rowChoice";
@@ -29,6 +30,7 @@ const bookOf = (snapshot: Snapshot, checked: ReturnType<Engine["check"]>): Opene
  * @param quiet true while a longer piece of work goes on, after which the workbook is read in any case
  */
 export function useBook(host: WorkbookHost, quiet: () => boolean) {
+  const { findings: text } = useText();
   const [book, setBook] = useState<OpenedWorkbook>();
   /** True where the workbook has changed in a way that only reading it whole can follow. */
   const [stale, setStale] = useState(false);
@@ -45,11 +47,11 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
     async (watch: Watch) => {
       const [{ check, openBook }, snapshot] = await Promise.all([engine(), host.read(watch)]);
       setStale(false);
-      const next = bookOf(snapshot, check(openBook(snapshot), today()));
+      const next = bookOf(snapshot, check(openBook(snapshot), today(), text));
       keep(next);
       return next;
     },
-    [host, keep],
+    [host, keep, text],
   );
 
   /** Reads rows again, and those whose formulas changed with them. */
@@ -67,7 +69,7 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
         snapshot,
         before.report
           ? recheck(before.report, reopenBook(before.report.context.book, snapshot))
-          : check(openBook(snapshot), today()),
+          : check(openBook(snapshot), today(), text),
       );
       keep(next);
       const further =
@@ -76,7 +78,7 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
           : [];
       return further.length > 0 ? reread(further) : next;
     },
-    [host, keep],
+    [host, keep, text],
   );
 
   useEffect(() => {

@@ -52,7 +52,8 @@ function MatrixRows({
   standingOf: (object: string) => Standing;
   isFirst: boolean;
 }): ReactElement {
-  const { page, standing } = useText().report;
+  const { report, findings } = useText();
+  const { page, standing } = report;
   return (
     <>
       <thead>
@@ -71,7 +72,7 @@ function MatrixRows({
           <tr key={object} id={isFirst ? anchor(object) : undefined}>
             <th scope="row">{object}</th>
             {kinds.map(({ id }) => (
-              <td key={id}>{countWords(cell(object, id))}</td>
+              <td key={id}>{countWords(cell(object, id), findings)}</td>
             ))}
             <td className="word">{standing[standingOf(object)]}</td>
           </tr>

@@ -31,10 +31,10 @@ export function putSheet(workbook: { sheets: Sheet[] }, planned: PlannedSheet): 
 /** A copy of a workbook file with the findings of its check on a sheet of their own; everything else stays. */
 export async function withFindings(
   file: Uint8Array,
-  report: Pick<Report, "findings">,
+  report: Pick<Report, "findings" | "context">,
 ): Promise<Uint8Array> {
   const workbook = await openBook(file);
-  putSheet(workbook, findingsSheet(report));
+  putSheet(workbook, findingsSheet(report, report.context.text));
   const memory = readMemory(file);
   const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
   return finish(await saveXlsx(workbook), workbook.sheets, memory, formulas);

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { REFERENCE_WORDS } from "../../src/check/rules";
+import { RULE_IDS, RULES } from "../../src/check/rules";
 import { functions } from "../../src/functions/catalogue";
+import { messagesFor } from "../../src/messages/messages";
 import { callFormula } from "../tools/reference/callFormula";
 import { criteriaTables } from "../tools/reference/criteriaTables";
 import { type Declaration, declarations } from "../tools/reference/declarations";
@@ -90,8 +91,10 @@ describe("the reference of the rules", () => {
   });
 
   it("says of every rule what it finds, why, what satisfies it and when it is quiet, each in words of its own", () => {
-    expect(new Set(REFERENCE_WORDS.map(({ id }) => id)).size).toBe(REFERENCE_WORDS.length);
+    const { rules } = messagesFor("en").findings;
+    expect(new Set(RULES.map(({ id }) => id)).size).toBe(RULES.length);
+    expect([...RULE_IDS].sort()).toEqual(Object.keys(rules).sort());
     for (const part of ["title", "finds", "why", "satisfies", "quiet"] as const)
-      for (const words of REFERENCE_WORDS) expect(words[part].length, words.id).toBeGreaterThan(8);
+      for (const id of RULE_IDS) expect(rules[id][part].length, id).toBeGreaterThan(8);
   });
 });

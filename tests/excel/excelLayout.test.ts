@@ -10,7 +10,7 @@ import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import { addSheet, newBook, putBox } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";
 import { standIn } from "../../src/standin/host";
-import { check } from "../support/checkBook";
+import { check, TEXT } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { inExcel } from "./excelSupport";
 
@@ -111,7 +111,7 @@ test("findings stand on a sheet of ours, which a later check replaces; a sheet o
   const findings = async () => {
     const checked = check(await read(host), 46_400);
     if (!checked.ok) throw new Error(checked.reason);
-    const planned = findingsSheet(checked.report);
+    const planned = findingsSheet(checked.report, TEXT);
     await changed(host, { renew: [{ planned, writes: writesOf(planned) }] });
     return checked.report.findings.length;
   };
@@ -127,7 +127,7 @@ test("findings stand on a sheet of ours, which a later check replaces; a sheet o
 
   const other = ownExcel();
   addSheet(other.book, FINDINGS_SHEET);
-  const planned = findingsSheet({ findings: [] });
+  const planned = findingsSheet({ findings: [] }, TEXT);
   await expect(changed(other, { renew: [{ planned, writes: writesOf(planned) }] })).rejects.toThrow(
     /a sheet "Findings" of its own.*rename that sheet.*Nothing was changed/s,
   );

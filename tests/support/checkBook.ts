@@ -1,9 +1,14 @@
 import * as core from "../../src/check/check";
 import { openBook, reopenBook } from "../../src/intake/openBook";
+import { messagesFor } from "../../src/messages/messages";
 import type { Snapshot } from "../../src/sheets/snapshot";
 
+/** What findings say in the tests. */
+export const TEXT = messagesFor("en").findings;
+
 /** The check of a workbook as it was read, which both hosts open first. */
-export const check = (snapshot: Snapshot, today: number) => core.check(openBook(snapshot), today);
+export const check = (snapshot: Snapshot, today: number) =>
+  core.check(openBook(snapshot), today, TEXT);
 
 /** The check after an edit. */
 export const recheck = (before: core.Report, snapshot: Snapshot) =>

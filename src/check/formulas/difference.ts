@@ -1,3 +1,4 @@
+import type { FindingsText } from "../../messages/messages";
 import { said } from "../context";
 import type { Canonical, Ref } from "./canonical";
 
@@ -9,14 +10,17 @@ interface Departure {
   readonly lost: readonly string[];
   readonly extra: readonly string[];
   readonly newNumbers: readonly number[];
-  readonly lostNumbers: readonly number[];
 }
+
+/** In which words a formula departs from ours. */
+type Text = FindingsText["rules"]["own-formula"];
 
 /** What makes a formula of the user's own differ from ours, in words, each a predicate of the cell. */
 export function difference(
   own: Canonical,
   ours: Canonical,
   rowName: (offset: number) => string,
+  text: Text,
 ): string[] {
   const [mine, theirs] = [headers(ours.refs), headers(own.refs)];
   const departure: Departure = {
@@ -25,68 +29,66 @@ export function difference(
     lost: mine.filter((header) => !theirs.includes(header)),
     extra: theirs.filter((header) => !mine.includes(header)),
     newNumbers: unique(own.numbers.filter((number) => !ours.numbers.includes(number))),
-    lostNumbers: ours.numbers.filter((number) => !own.numbers.includes(number)),
   };
   const sameShape = own.text.length > 0 && shape(own) === shape(ours);
   return [
-    ...unique(own.refs.flatMap((ref) => misplaced(ref, rowName))),
-    ...otherColumns(departure),
-    ...nothingTaken(departure),
-    ...(sameShape ? otherNumbers(departure) : []),
-    ...(sameShape ? turned(own, ours) : []),
+    ...unique(own.refs.flatMap((ref) => misplaced(ref, rowName, text))),
+    ...otherColumns(departure, text),
+    ...nothingTaken(departure, text),
+    ...(sameShape ? otherNumbers(departure, text) : []),
+    ...(sameShape ? turned(own, ours, text) : []),
   ];
 }
 
-const named = (list: readonly string[]) => list.map((header) => `"${header}"`).join(", ");
-const numbered = (list: readonly number[]) => list.map(said).join(", ");
-
 /** A reference that does not go to the cell's own row. */
-const misplaced = (ref: Ref, rowName: (offset: number) => string): string[] => {
-  if (ref.to === "elsewhere")
-    return ref.moves
-      ? [
-          `takes ${ref.text} from outside the row, which goes down with each row that the formula is filled to, as no dollar sign holds it`,
-        ]
-      : [];
+const misplaced = (ref: Ref, rowName: (offset: number) => string, text: Text): string[] => {
+  if (ref.to === "elsewhere") return ref.moves ? [text.outsideRow(ref.text)] : [];
   if (ref.to !== "cell") return [];
-  if (ref.fixed)
-    return [
-      `takes "${ref.header}" from the one cell ${ref.text} on every row, held by a dollar sign`,
-    ];
-  return ref.offset === 0 ? [] : [`takes "${ref.header}" of another row (${rowName(ref.offset)})`];
+  if (ref.fixed) return [text.fixedCell(ref.header, ref.text)];
+  return ref.offset === 0 ? [] : [text.otherRow(ref.header, rowName(ref.offset))];
 };
 
-const otherColumns = ({ own, lost, extra, newNumbers }: Departure): string[] => {
+const otherColumns = ({ own, lost, extra, newNumbers }: Departure, text: Text): string[] => {
   if (lost.length === 0) return [];
-  if (extra.length > 0) return [`takes ${named(extra)} in place of ${named(lost)}`];
-  if (newNumbers.length > 0)
-    return [`holds the fixed number ${numbered(newNumbers)} in place of ${named(lost)}`];
-  return own.refs.length > 0 ? [`does not take ${named(lost)}`] : [];
+  if (extra.length > 0) return [text.otherColumns(extra, lost)];
+  if (newNumbers.length > 0) return [text.numberForColumn(newNumbers.map(said), lost)];
+  return own.refs.length > 0 ? [text.columnsNotTaken(lost)] : [];
 };
 
-const nothingTaken = ({ own, ours, newNumbers, lostNumbers }: Departure): string[] => {
+const nothingTaken = ({ own, ours, newNumbers }: Departure, text: Text): string[] => {
   if (own.refs.length > 0) return [];
-  if (ours.refs.length === 0)
-    return [`holds ${said(newNumbers[0])} fixed, in place of ${said(lostNumbers[0])}`];
-  const fixed = newNumbers.length > 0 ? `: ${numbered(newNumbers)} is fixed` : "";
-  return [`takes nothing from its row${fixed}`];
+  if (ours.refs.length > 0) return [text.nothingTaken(newNumbers.map(said))];
+  const lost = ours.numbers.find((number) => !own.numbers.includes(number));
+  return [text.otherConstant(said(newNumbers[0]), said(lost))];
 };
 
-const otherNumbers = ({ lost, newNumbers, lostNumbers }: Departure): string[] =>
-  newNumbers.length > 0 && lost.length === 0
-    ? [`holds ${numbered(newNumbers)} where ours holds ${numbered(lostNumbers)}`]
+/** Numbers that are others in a formula of the same shape, each at its place: one may stand in it more than once. */
+const otherNumbers = ({ own, ours, lost }: Departure, text: Text): string[] => {
+  const others = exchanged(own.numbers, ours.numbers);
+  return others.length > 0 && lost.length === 0
+    ? [
+        text.otherNumbers(
+          unique(others.map(([number]) => said(number))),
+          unique(others.map(([, number]) => said(number))),
+        ),
+      ]
     : [];
+};
+
+/** What stands in one list where another has something else. */
+const exchanged = <T>(own: readonly T[], ours: readonly T[]): (readonly [T, T])[] =>
+  own.flatMap((part, place) => {
+    const before = ours[place];
+    return before === undefined || before === part ? [] : [[part, before] as const];
+  });
 
 /** Numbers and functions in a formula of the user's own that ours does without, where the rest tells no more. */
-export function additions(own: Canonical, ours: Canonical): string[] {
-  const numbers = unique(own.numbers.filter((one) => !ours.numbers.includes(one)));
+export function additions(own: Canonical, ours: Canonical, text: Text): string[] {
+  const numbers = unique(own.numbers.filter((number) => !ours.numbers.includes(number)));
   const functions = unique(own.functions.filter((name) => !ours.functions.includes(name)));
-  return [
-    ...(numbers.length > 0
-      ? [`works with ${numbers.map(said).join(", ")}, which ours does not`]
-      : []),
-    ...(functions.length > 0 ? [`works with ${functions.join(", ")}, which ours does not`] : []),
-  ];
+  return [numbers.map(said), functions].flatMap((parts) =>
+    parts.length > 0 ? [text.addition(parts)] : [],
+  );
 }
 
 const headers = (refs: readonly Ref[]): string[] =>
@@ -102,21 +104,19 @@ const shape = ({ text }: Canonical) =>
     .replace(/\d+(\.\d+)?(e[+-]?\d+)?/gi, "0")
     .replace(/[<>]=?/g, "<");
 
-/** The words of a formula in their order; where two formulas have one shape, they pair off. */
-const quotedIn = ({ text }: Canonical): string[] =>
-  [...text.matchAll(/"([^"]*)"/g)].map(([, word = ""]) => word);
-
-/** A comparison turned round: least for most, or the sign. */
-function turned(own: Canonical, ours: Canonical): string[] {
-  const [mine, theirs] = [quotedIn(own), quotedIn(ours)];
-  const at = mine.flatMap((word, index) => (word === theirs[index] ? [] : [index]));
-  const words = unique(at.map((index) => mine[index] ?? ""));
-  const lost = unique(at.map((index) => theirs[index] ?? ""));
-  const signs = (text: string) => (text.match(/[<>]=?/g) ?? []).join(" ");
+/** A comparison turned round: least for most, or the sign. A formula may compare several times, and one be turned. */
+function turned(own: Canonical, ours: Canonical, text: Text): string[] {
+  const words = exchanged(own.words, ours.words);
+  const signs = (formula: string) => (formula.match(/[<>]=?/g) ?? []).join(" ");
   return [
-    ...(words.length > 0 && lost.length > 0
-      ? [`says "${words.join('", "')}" where ours says "${lost.join('", "')}"`]
+    ...(words.length > 0
+      ? [
+          text.otherWords(
+            unique(words.map(([word]) => word)),
+            unique(words.map(([, word]) => word)),
+          ),
+        ]
       : []),
-    ...(signs(own.text) !== signs(ours.text) ? ["compares in another direction than ours"] : []),
+    ...(signs(own.text) === signs(ours.text) ? [] : [text.otherDirection]),
   ];
 }

@@ -9,13 +9,6 @@ const OWN: ReadonlySet<string> = new Set(["withstand insulation", "insulation wi
 /** A record dated before one that must come before it. */
 export const beforePredecessor: Rule = {
   id: "before-predecessor",
-  title: "Dated before what must come first",
-  finds:
-    "a record dated before the record of the same panel or section that must have passed before it",
-  why: "A contact resistance measured before the joints were tightened, or a withstand test before the gas was filled, says nothing about what is there now.",
-  satisfies: "the day on which it was made; or the test made again after the earlier work",
-  quiet:
-    "where one of the two has no date; insulation and withstand are held against each other by rules of their own",
   reads: "book",
   of: KINDS.filter(({ after }) => after).flatMap(({ id, after = [] }) => [
     id,
@@ -26,6 +19,7 @@ export const beforePredecessor: Rule = {
       (kind.after ?? [])
         .filter((before) => !OWN.has(`${kind.id} ${before.kind}`))
         .flatMap((before) => {
+          const text = context.text.rules["before-predecessor"];
           const latest = latestOf(context, before.kind, before.of);
           return overKind(context, kind.id, (table) => (row, stored) => {
             if (before.stage !== undefined && stored.stage !== before.stage) return undefined;
@@ -36,9 +30,14 @@ export const beforePredecessor: Rule = {
                   rule: "before-predecessor",
                   weight: "query",
                   ...where(table, row, "date"),
-                  message: `${rowName(table, row)}: dated ${serialDay(day)}, before "${titleOf(before.kind)}" of ${serialDay(first)}, which must come first.`,
+                  message: text.message(
+                    rowName(table, row),
+                    serialDay(day),
+                    titleOf(before.kind),
+                    serialDay(first),
+                  ),
                   found: serialDay(day),
-                  expected: `${serialDay(first)} or later`,
+                  expected: text.expected(serialDay(first)),
                 }
               : undefined;
           });

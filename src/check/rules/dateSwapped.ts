@@ -10,14 +10,8 @@ const ENOUGH = 3;
 /** A date that stands apart from its table's others, and among them with day and month exchanged. */
 export const dateSwapped: Rule = {
   id: "date-swapped",
-  title: "Day and month exchanged",
-  finds:
-    "a date that stands more than three weeks apart from all others of its table, and among them when day and month are exchanged",
-  why: "Programs read 03/11 as March or November by their own setting; the order of tests and the calibration are judged by it.",
-  satisfies: "the day of the test, written so that nobody can read it otherwise: 2026-11-03",
-  quiet: "for tables with fewer than three other dates, and days after the twelfth",
   reads: "table",
-  find: (table) => {
+  find: (table, { text }) => {
     const rowsOn = new Map<number, number[]>();
     let dated = 0;
     for (const [row, { date }] of table.rows.entries()) {
@@ -41,7 +35,13 @@ export const dateSwapped: Rule = {
           rule: "date-swapped",
           weight: "query",
           ...where(table, row, "date"),
-          message: `${rowName(table, row)}: dated ${serialDay(day)}, away from the table's others (${serialDay(others[0])} to ${serialDay(others[1])}); with day and month exchanged it is ${serialDay(exchanged)}.`,
+          message: text.rules["date-swapped"].message(
+            rowName(table, row),
+            serialDay(day),
+            serialDay(others[0]),
+            serialDay(others[1]),
+            serialDay(exchanged),
+          ),
           found: serialDay(day),
           expected: serialDay(exchanged),
         },

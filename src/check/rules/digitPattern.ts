@@ -1,3 +1,4 @@
+import type { FindingsText } from "../../messages/messages";
 import type { Column } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { type JudgedTable, type Rule, where } from "../context";
@@ -14,19 +15,16 @@ const SPAN = 30;
 /** Third digits of many readings of which some stand far more often than others. */
 export const digitPattern: Rule = {
   id: "digit-pattern",
-  title: "Digits that repeat",
-  finds:
-    "a column of at least 60 readings whose third digits are far from evenly spread: chi-square above 45 for ten digits, which chance exceeds about once in a million",
-  why: "Instruments know no favourite digit; people do, when they round, estimate or invent.",
-  satisfies:
-    "nothing, where the instrument shows no third digit; else the instrument's own record of its readings",
-  quiet:
-    "for fewer readings, fewer than three digits, and readings too close together for their digits to vary",
   reads: "table",
-  find: (table) => measured(table).flatMap((column) => patternOf(table, column)),
+  find: (table, { text }) =>
+    measured(table).flatMap((column) => patternOf(table, column, text.rules["digit-pattern"])),
 };
 
-function patternOf(table: JudgedTable, column: Column): Finding[] {
+function patternOf(
+  table: JudgedTable,
+  column: Column,
+  text: FindingsText["rules"]["digit-pattern"],
+): Finding[] {
   if (column.accepts?.type !== "reading" || !column.unit) return [];
   const { unit } = column;
   const values = table.rows.flatMap((row, at) => {
@@ -53,9 +51,15 @@ function patternOf(table: JudgedTable, column: Column): Finding[] {
       rule: "digit-pattern",
       weight: "note",
       ...where(table, long[0]?.at ?? 0, column.id),
-      message: `"${column.header}": the third digits of ${long.length} readings are unevenly spread: ${counts.map((count, digit) => `${digit}: ${count}`).join(", ")} (about ${even.toFixed(0)} each are to be expected; chi-square ${chi.toFixed(0)}, above ${SELDOM} about once in a million). Does the instrument show a third digit?`,
+      message: text.message(column.header, {
+        readings: long.length,
+        counts,
+        even: even.toFixed(0),
+        chi: chi.toFixed(0),
+        seldom: SELDOM,
+      }),
       found: Number(chi.toFixed(0)),
-      expected: `at most ${SELDOM}`,
+      expected: text.expected(SELDOM),
     },
   ];
 }

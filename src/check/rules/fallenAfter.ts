@@ -11,15 +11,10 @@ const place = (row: Row) => `${row.object}\u0000${row.part}\u0000${row.combinati
 /** Insulation after the withstand test that is materially below the one before. */
 export const fallenAfter: Rule = {
   id: "fallen-after",
-  title: "Insulation fallen by the withstand test",
-  finds: "insulation after the withstand test below half of what it was before",
-  why: "A withstand test that harms the insulation shows in what is left of it (common practice, no source).",
-  satisfies: "an explanation such as weather or connection; otherwise the test repeated",
-  quiet:
-    "where the reading after is ten times the minimum or more: such readings swing by themselves",
   reads: "book",
   of: ["insulation"],
   find: (context) => {
+    const text = context.text.rules["fallen-after"];
     const before = new Map<string, number>();
     for (const { kind, judged } of context.tables)
       if (kind.id === "insulation")
@@ -37,9 +32,9 @@ export const fallenAfter: Rule = {
             rule: "fallen-after",
             weight: "query",
             ...where(table, row, "corrected"),
-            message: `${rowName(table, row)}: ${said(judged.corrected)} MΩ after the withstand test, ${said(was)} MΩ before it; a fall below half asks for an explanation (common practice).`,
+            message: text.message(rowName(table, row), said(judged.corrected), said(was)),
             found: said(judged.corrected),
-            expected: `at least ${said(MATERIAL * was)}`,
+            expected: text.expected(said(MATERIAL * was)),
           }
         : undefined;
     });

@@ -5,13 +5,9 @@ import type { Finding } from "../finding";
 /** Rows of a record that a reader of the sheet does not see: hidden, filtered away, or on a hidden sheet. */
 export const hiddenRow: Rule = {
   id: "hidden-row",
-  title: "Hidden rows",
-  finds: "rows of a record that are hidden or filtered away, and record tables on hidden sheets",
-  why: "Who reads or prints the sheet takes it for the whole record.",
-  satisfies: "the filter cleared, the rows or the sheet shown",
-  quiet: "where the program that read the workbook does not tell what is hidden",
   reads: "table",
-  find: (table, { snapshot }) => {
+  find: (table, { snapshot, text: { rules } }) => {
+    const text = rules["hidden-row"];
     const { hidden, sheet, name } = table.table;
     const first = keyIds(table.kind)[0] ?? "";
     const isOutOfSight = snapshot.sheets.find((one) => one.name === sheet)?.hidden === true;
@@ -21,7 +17,7 @@ export const hiddenRow: Rule = {
             rule: "hidden-row",
             weight: "query",
             ...whereTable(table),
-            message: `The sheet "${sheet}" with the table "${name}" is hidden; show it.`,
+            message: text.sheet(sheet, name),
           },
         ]
       : [];
@@ -32,10 +28,7 @@ export const hiddenRow: Rule = {
           rule: "hidden-row",
           weight: "query",
           ...where(table, from, first),
-          message:
-            from === to
-              ? `${table.keys[from]}: the row is hidden or filtered away; show it.`
-              : `${table.keys[from]} to ${table.keys[to]}: ${to - from + 1} rows are hidden or filtered away; show them.`,
+          message: text.rows(table.keys[from] ?? "", table.keys[to] ?? "", to - from + 1),
         }),
       ),
     ];

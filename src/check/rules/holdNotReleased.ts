@@ -4,7 +4,7 @@ import { LINEUP } from "../../records/columns/common";
 import { type Row, verdictOf } from "../../records/kind";
 import { inspection } from "../../records/kinds/inspection";
 import { isLeftOut } from "../../records/rowsOf";
-import { type Context, dayOf, type Rule, rowName, where } from "../context";
+import { type Context, dayOf, type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
 /** The panels that a record is about: a panel, those of a section, or all of the lineup. */
@@ -26,13 +26,54 @@ const releasesOf = ({ tables }: Context, activity: string): ReadonlyMap<string, 
       .map((row) => [String(row.object), row]),
   );
 
-/** Why a record made on this day went ahead too early; undefined where every release came first. */
-function tooEarly(releases: readonly (Row | undefined)[], day: number | undefined) {
-  if (releases.some((row) => !row || verdictOf(row) !== "Pass")) return "which is not released";
-  const late = releases.map((row) => dayOf(row?.date)).find((held) => Number(held) > Number(day));
-  return late !== undefined && day !== undefined
-    ? `released on ${serialDay(late)}, after this record of ${serialDay(day)}`
-    : undefined;
+/** When a hold point was released that is released too late for a record of this day, or that it is not released at all. */
+function lateRelease(
+  releases: readonly (Row | undefined)[],
+  day: number | undefined,
+): number | "not released" | undefined {
+  if (releases.some((row) => !row || verdictOf(row) !== "Pass")) return "not released";
+  return releases.map((row) => dayOf(row?.date)).find((held) => Number(held) > Number(day));
+}
+
+type HoldPoint = Lineup["inspectionPoints"][number];
+
+/** The rows of a table that went ahead of a hold point: the first of each panel. */
+function aheadOf(
+  { activity, each }: HoldPoint,
+  releases: ReadonlyMap<string, Row>,
+  table: JudgedTable,
+  { lineup, text }: Context,
+): Finding[] {
+  const says = text.rules["hold-not-released"];
+  const told = new Set<string>();
+  return table.judged.flatMap((judged, row): Finding[] => {
+    const object = String(judged.object ?? "");
+    if (table.aside.has(row) || verdictOf(judged) === "Missing" || told.has(object)) return [];
+    const about = each === "lineup" ? [LINEUP] : panelsOf(lineup, object);
+    const day = dayOf(judged.date);
+    const late = lateRelease(
+      about.map((name) => releases.get(name)),
+      day,
+    );
+    if (late === undefined) return [];
+    told.add(object);
+    return [
+      {
+        rule: "hold-not-released",
+        weight: "stop",
+        ...where(table, row, "date"),
+        message:
+          late === "not released"
+            ? says.notReleased(rowName(table, row), activity)
+            : says.releasedLate(
+                rowName(table, row),
+                activity,
+                serialDay(late),
+                serialDay(day ?? 0),
+              ),
+      },
+    ];
+  });
 }
 
 /**
@@ -41,42 +82,15 @@ function tooEarly(releases: readonly (Row | undefined)[], day: number | undefine
  */
 export const holdNotReleased: Rule = {
   id: "hold-not-released",
-  title: "A hold point passed over",
-  finds: "records of a kind that went ahead before the hold point that guards it was released",
-  why: "A hold point is where the client agreed to look first; what was done without it may have to be done again.",
-  satisfies: "the release, dated on or before the records' day",
-  quiet: "where inspection points are left out, and for rows without readings",
   reads: "book",
   of: "every kind",
   find: (context) =>
     isLeftOut(context.lineup, inspection)
       ? []
-      : context.lineup.inspectionPoints.flatMap(({ activity, guards = [], each }) => {
-          const releases = releasesOf(context, activity);
+      : context.lineup.inspectionPoints.flatMap((point) => {
+          const releases = releasesOf(context, point.activity);
           return context.tables
-            .filter(({ kind }) => guards.some((guarded) => guarded === kind.id))
-            .flatMap((table): Finding[] => {
-              const seen = new Set<string>();
-              return table.judged.flatMap((judged, row): Finding[] => {
-                const object = String(judged.object ?? "");
-                if (table.aside.has(row) || verdictOf(judged) === "Missing" || seen.has(object))
-                  return [];
-                const about = each === "lineup" ? [LINEUP] : panelsOf(context.lineup, object);
-                const why = tooEarly(
-                  about.map((one) => releases.get(one)),
-                  dayOf(judged.date),
-                );
-                if (why === undefined) return [];
-                seen.add(object);
-                return [
-                  {
-                    rule: "hold-not-released",
-                    weight: "stop",
-                    ...where(table, row, "date"),
-                    message: `${rowName(table, row)}: went ahead of the hold point "${activity}", ${why}. Nothing that it guards goes ahead before its release.`,
-                  },
-                ];
-              });
-            });
+            .filter(({ kind }) => point.guards?.some((guarded) => guarded === kind.id))
+            .flatMap((table) => aheadOf(point, releases, table, context));
         }),
 };

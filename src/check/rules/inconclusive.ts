@@ -1,8 +1,10 @@
+import type { FindingsText } from "../../messages/messages";
 import { straddles } from "../../records/guard";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
 import {
   blanks,
+  type Context,
   headerOf,
   inUnit,
   type JudgedTable,
@@ -16,64 +18,34 @@ import { misread } from "../misread";
 /** A reading that proves nothing either way, though its conditions are recorded. */
 export const inconclusive: Rule = {
   id: "inconclusive",
-  title: "A reading that proves nothing",
-  finds:
-    "a row that has its readings and conditions and still cannot be judged: a bound that does not reach the limit, too low a test voltage, too short a test, no limit",
-  why: "It looks tested and is not.",
-  satisfies: "a test that reaches the limit, or the limit that is missing",
-  quiet: "where a condition is not recorded, or an entry cannot be read: other rules report that",
   reads: "row",
   rows: (table, context) => {
+    const text = context.text.rules.inconclusive;
     const { columns, accepted, enough } = table.kind;
     const conditions = columns.filter(({ need }) => need === "condition");
-    const words = wordColumns(columns);
     const entries = columns.filter(({ role, unit }) => role === "entry" && unit);
     const reading = columns.find(({ need }) => need === "reading");
+    const unanswered = unansweredIn(table, text);
     return (row, stored, judged) => {
       if (verdictOf(judged) !== "Inconclusive") return undefined;
       if (blanks(conditions, stored, context.lineup)) return undefined;
-      if (entries.some(({ id, unit }) => misread(stored[id], unit) !== undefined)) return undefined;
+      if (entries.some(({ id, unit }) => misread(stored[id], unit, context.text) !== undefined))
+        return undefined;
       const unproved = [...enough, ...accepted].filter(
         (comparison) => applies(comparison, judged) && compared(comparison, judged) !== "Pass",
       );
-      const unanswered = words
-        .filter(
-          (word) =>
-            isAsked(word, judged) &&
-            !word.wrong(judged[word.id]) &&
-            !word.answered(judged[word.id]),
-        )
-        .map(({ header, computed }) =>
-          computed
-            ? `"${header}" cannot be worked out`
-            : `"${header}" is not answered by a word of its list`,
-        );
-      const limits = accepted.filter(({ when }) => when).map(({ limit }) => headerOf(table, limit));
-      const unlimited =
-        accepted.length > 0 && !accepted.some((one) => applies(one, judged))
-          ? [
-              `there is no ${[...new Set(limits)].map((limit) => `"${limit}"`).join(" or ")} to judge by`,
-            ]
-          : [];
-      const doubtful = accepted
-        .filter((one) => applies(one, judged) && compared(one, judged) === "Pass")
-        .filter((one) => straddles(one, judged, context.lineup))
-        .map(
-          ({ value, limit }) =>
-            `"${headerOf(table, value)}" meets "${headerOf(table, limit)}" by less than the uncertainty of its instrument, and the cover asks for guarded acceptance`,
-        );
       const reasons = [
-        ...doubtful,
-        ...unproved.map((one) => why(table, judged, one)),
-        ...unanswered,
-        ...unlimited,
+        ...doubtful(table, judged, context),
+        ...unproved.map((one) => why(table, judged, one, text)),
+        ...unanswered(judged),
+        ...unlimited(table, judged, text),
       ];
       const main = unproved.find((one) => accepted.includes(one)) ?? accepted[0] ?? unproved[0];
       return {
         rule: "inconclusive",
         weight: "query",
         ...where(table, row, main?.value ?? reading?.id ?? "result"),
-        message: `${rowName(table, row)}: cannot be judged${reasons.length > 0 ? `: ${reasons.join("; ")}` : ""}.`,
+        message: text.message(rowName(table, row), reasons),
         found: said(main && judged[main.value]),
         expected: said(main && judged[main.limit]),
       };
@@ -81,12 +53,50 @@ export const inconclusive: Rule = {
   },
 };
 
+type Text = FindingsText["rules"]["inconclusive"];
+
+/** Limits that are met, and by less than the uncertainty of the instrument where that counts. */
+const doubtful = (table: JudgedTable, judged: Row, { lineup, text }: Context): string[] =>
+  table.kind.accepted
+    .filter((one) => applies(one, judged) && compared(one, judged) === "Pass")
+    .filter((one) => straddles(one, judged, lineup))
+    .map(({ value, limit }) =>
+      text.rules.inconclusive.withinUncertainty(headerOf(table, value), headerOf(table, limit)),
+    );
+
+/** Words that are asked for and not answered, of each row. */
+const unansweredIn = (table: JudgedTable, text: Text): ((judged: Row) => string[]) => {
+  const words = wordColumns(table.kind.columns);
+  return (judged) =>
+    words
+      .filter(
+        (word) =>
+          isAsked(word, judged) && !word.wrong(judged[word.id]) && !word.answered(judged[word.id]),
+      )
+      .map(({ header, computed }) =>
+        computed ? text.notWorkedOut(header) : text.notAnswered(header),
+      );
+};
+
+/** Limits that are all left open, so that nothing is left to judge by. */
+const unlimited = (table: JudgedTable, judged: Row, text: Text): string[] => {
+  const { accepted } = table.kind;
+  if (accepted.length === 0 || accepted.some((one) => applies(one, judged))) return [];
+  const limits = accepted.filter(({ when }) => when).map(({ limit }) => headerOf(table, limit));
+  return [text.noLimit([...new Set(limits)])];
+};
+
 /** Why a comparison does not decide, in words. */
-const why = (table: JudgedTable, judged: Row, { value, limit, unit }: Comparison): string => {
-  if (isBlank(judged[limit])) return `there is no "${headerOf(table, limit)}" to judge by`;
-  return isBlank(judged[value])
-    ? `"${headerOf(table, value)}" cannot be worked out`
-    : judged[value] === "not corrected"
-      ? "the reading, or a condition that it is corrected by, lies outside what the correction holds for"
-      : `"${headerOf(table, value)}" is ${inUnit(judged[value], unit)} against "${headerOf(table, limit)}" of ${inUnit(judged[limit], unit)}`;
+const why = (
+  table: JudgedTable,
+  judged: Row,
+  { value, limit, unit }: Comparison,
+  text: Text,
+): string => {
+  const [header, limitHeader] = [headerOf(table, value), headerOf(table, limit)];
+  if (isBlank(judged[limit])) return text.noLimit([limitHeader]);
+  if (isBlank(judged[value])) return text.notWorkedOut(header);
+  return judged[value] === "not corrected"
+    ? text.notCorrected
+    : text.against(header, inUnit(judged[value], unit), limitHeader, inUnit(judged[limit], unit));
 };

@@ -6,14 +6,9 @@ const INDICES: ReadonlySet<string> = new Set(["polarization", "absorption"]);
 /** An insulation resistance that falls while the voltage is held. */
 export const indexBelowOne: Rule = {
   id: "index-below-one",
-  title: "Insulation that falls with time",
-  finds: "a polarization index or absorption ratio below 1",
-  why: "Resistance rises while a steady voltage is held. Where it falls, the insulation heats up or leaks over a wet or dirty surface, or the readings were exchanged.",
-  satisfies:
-    "the readings put in their right places, or the surface cleaned and dried and the test repeated",
-  quiet: "where the index is not meaningful, and where the row fails by it already",
   reads: "row",
-  rows: (table) => {
+  rows: (table, context) => {
+    const text = context.text.rules["index-below-one"];
     const indices = table.kind.columns.filter(
       ({ id, role }) => role === "computed" && INDICES.has(id),
     );
@@ -27,9 +22,9 @@ export const indexBelowOne: Rule = {
                   rule: "index-below-one",
                   weight: "query",
                   ...where(table, row, id),
-                  message: `${rowName(table, row)}: "${header}" is ${said(index)}: the resistance fell while the voltage was held. Were the readings exchanged, or does the insulation leak?`,
+                  message: text.message(rowName(table, row), header, said(index)),
                   found: said(index),
-                  expected: "at least 1",
+                  expected: text.expected,
                 }
               : undefined;
           });

@@ -7,15 +7,9 @@ import { oncePerEntry } from "../oncePerEntry";
 /** An instrument that was out of calibration on the day of the test, or whose calibration is not known. */
 export const instrumentLapsed: Rule = {
   id: "instrument-lapsed",
-  title: "An instrument out of calibration",
-  finds:
-    "tests made with an instrument outside its calibration (stop), or with one whose calibration dates are not listed (query): once for each instrument and record table, at its first row",
-  why: "Outside its calibration nobody can say how far the instrument was off.",
-  satisfies:
-    "the calibration that covers the day of the test, a calibration after it that shows the instrument was right, or the test repeated",
-  quiet: "where the test has no date, or the instrument is not listed: other rules report both",
   reads: "table",
-  find: (table, { instruments }) => {
+  find: (table, { instruments, text }) => {
+    const { noDates, lapsed } = text.rules["instrument-lapsed"];
     const found = overRows(table, (row, stored): Finding | undefined => {
       const day = dayOf(stored.date);
       if (isBlank(stored.instrument) || day === undefined) return undefined;
@@ -28,16 +22,25 @@ export const instrumentLapsed: Rule = {
         return {
           ...at,
           weight: "query",
-          message: `${rowName(table, row)}: instrument "${id}" has no calibration dates in the table of instruments.`,
+          message: noDates(rowName(table, row), id),
         };
       return day > due || day < calibrated
         ? {
             ...at,
             weight: "stop",
-            message: `${rowName(table, row)}: instrument "${id}" was used on ${serialDay(day)}, outside its calibration from ${serialDay(calibrated)} to ${serialDay(due)}.`,
+            message: lapsed(
+              rowName(table, row),
+              id,
+              serialDay(day),
+              serialDay(calibrated),
+              serialDay(due),
+            ),
           }
         : undefined;
     });
-    return oncePerEntry(found.map(({ finding }) => finding));
+    return oncePerEntry(
+      found.map(({ finding }) => finding),
+      text,
+    );
   },
 };

@@ -6,14 +6,8 @@ import { oncePerEntry } from "../oncePerEntry";
 /** An instrument that the table of instruments does not list. */
 export const instrumentUnknown: Rule = {
   id: "instrument-unknown",
-  title: "An unlisted instrument",
-  finds:
-    "records whose instrument is not in the table of instruments: once for each instrument and record table, at its first row",
-  why: "A reading is worth what its instrument is worth; of this one nothing is known.",
-  satisfies: "the instrument listed with its serial number and calibration, or its Id corrected",
-  quiet: "where the record names no instrument: another rule reports that",
   reads: "table",
-  find: (table, { instruments }) =>
+  find: (table, { instruments, text }) =>
     oncePerEntry(
       overRows(table, (row, stored): Finding | undefined => {
         if (isBlank(stored.instrument)) return undefined;
@@ -24,9 +18,10 @@ export const instrumentUnknown: Rule = {
               rule: "instrument-unknown",
               weight: "query",
               ...where(table, row, "instrument"),
-              message: `${rowName(table, row)}: instrument "${id}" is not in the table of instruments; list it with its serial number and calibration.`,
+              message: text.rules["instrument-unknown"].message(rowName(table, row), id),
               found: id,
             };
       }).map(({ finding }) => finding),
+      text,
     ),
 };

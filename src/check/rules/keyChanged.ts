@@ -5,14 +5,9 @@ import type { Finding } from "../finding";
 /** A row whose name was changed in one cell from that of a row which the lineup needs and the table lacks. */
 export const keyChanged: Rule = {
   id: "key-changed",
-  title: "A row renamed",
-  finds:
-    "a row that is none of the lineup's and has all but one key cell of a row that is missing; a row with readings and no name",
-  why: "The reading stands under another name than the one it was taken for, and the test it belongs to looks missing.",
-  satisfies: "the name restored",
-  quiet: "for rows added by the project, where no row of the lineup is missing that they resemble",
   reads: "table",
-  find: (table) => {
+  find: (table, { text }) => {
+    const { renamed, nameless: says } = text.rules["key-changed"];
     const ids = keyIds(table.kind);
     if (ids.some((id) => !table.at.has(id))) return [];
     const present = new Set(table.keys);
@@ -20,7 +15,7 @@ export const keyChanged: Rule = {
     const keys = table.kind.columns.filter(({ role }) => role === "key");
     return table.rows.flatMap((stored, row): Finding[] => {
       if (table.given.has(table.keys[row] ?? "")) return [];
-      if (keys.every(({ id }) => isBlank(stored[id]))) return nameless(table, row, stored);
+      if (keys.every(({ id }) => isBlank(stored[id]))) return nameless(table, row, stored, says);
       const alike = missing.length === 0 ? undefined : closest(missing, stored, ids);
       if (!alike) return [];
       return (
@@ -31,9 +26,9 @@ export const keyChanged: Rule = {
                 rule: "key-changed",
                 weight: "stop",
                 ...where(table, row, id),
-                message: `${table.keys[row]}: the lineup has no such row, and the workbook lacks the one whose "${header}" is ${shown(alike[id])}; restore the name.`,
-                found: shown(stored[id]),
-                expected: shown(alike[id]),
+                message: renamed(table.keys[row] ?? "", header, shown(alike[id], text)),
+                found: shown(stored[id], text),
+                expected: shown(alike[id], text),
               },
         ) ?? []
       );
@@ -48,7 +43,7 @@ const same = (one: Row[string] | undefined, other: Row[string] | undefined) =>
 const closest = (missing: readonly Row[], stored: Row, ids: readonly string[]) =>
   missing.find((row) => ids.filter((id) => !same(row[id], stored[id])).length === 1);
 
-function nameless(table: JudgedTable, row: number, stored: Row): Finding[] {
+function nameless(table: JudgedTable, row: number, stored: Row, message: string): Finding[] {
   const readings = table.kind.columns.filter(({ need }) => need === "reading");
   const first = keyIds(table.kind)[0] ?? "";
   return readings.some(({ id }) => !isBlank(stored[id]))
@@ -57,7 +52,7 @@ function nameless(table: JudgedTable, row: number, stored: Row): Finding[] {
           rule: "key-changed",
           weight: "stop",
           ...where(table, row, first),
-          message: "A row with readings has no name; restore it.",
+          message,
         },
       ]
     : [];

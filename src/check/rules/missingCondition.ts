@@ -6,13 +6,6 @@ import type { Finding } from "../finding";
 /** A reading whose judgement needs a condition that was not recorded. */
 export const missingCondition: Rule = {
   id: "missing-condition",
-  title: "A condition not recorded",
-  finds:
-    "a reading without the condition that its judgement needs: temperature, test voltage, an answer",
-  why: "The reading cannot be corrected or held against its limit.",
-  satisfies: "the condition, as it was on the day",
-  quiet:
-    "for rows without a reading, and conditions that the row or lineup does without; what no line of a user's own layout has is reported once for its block",
   reads: "row",
   rows: (table, context) => {
     const conditions = table.kind.columns.filter(({ need }) => need === "condition");
@@ -22,21 +15,22 @@ export const missingCondition: Rule = {
       const blank = blanks(conditions, stored, context.lineup);
       if (!blank) return undefined;
       const { absent, lacking } = byPlace(row, blank);
-      const found = (columns: readonly Column[], whose: string): Finding[] =>
+      const found = (columns: readonly Column[], wholeBlock: boolean): Finding[] =>
         columns[0]
           ? [
               {
                 rule: "missing-condition",
                 weight: "query",
                 ...where(table, row, columns[0].id),
-                message: `${whose}: reading recorded without ${columns.map(({ header }) => `"${header}"`).join(", ")}; without it the reading cannot be fully judged.`,
+                message: context.text.rules["missing-condition"].message(
+                  rowName(table, row),
+                  columns.map(({ header }) => header),
+                  wholeBlock,
+                ),
               },
             ]
           : [];
-      return [
-        ...found(absent, `${rowName(table, row)}, and every other line of the block`),
-        ...found(lacking, rowName(table, row)),
-      ];
+      return [...found(absent, true), ...found(lacking, false)];
     };
   },
 };

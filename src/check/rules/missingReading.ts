@@ -6,15 +6,10 @@ import { type Rule, rowName, where } from "../context";
 /** A row without its reading. */
 export const missingReading: Rule = {
   id: "missing-reading",
-  title: "A reading missing",
-  finds: "a row that the lineup needs without its reading",
-  why: "The test was not made, or not written down.",
-  satisfies: "the reading",
-  quiet:
-    "for record kinds that the project leaves out, and rows that do not apply; what no line of a user's own layout has a cell for is reported once for its block",
   reads: "row",
   rows: (table, context) => {
     if (isLeftOut(context.lineup, table.kind)) return () => undefined;
+    const text = context.text.rules["missing-reading"];
     const readings = readingsOf(table.kind.columns);
     const { ownLayout } = table.table;
     const blankIn = (row: Row) =>
@@ -39,8 +34,11 @@ export const missingReading: Rule = {
         weight: "stop",
         ...where(table, row, column?.id ?? "reading"),
         message: isAbsent
-          ? `${rowName(table, row)}, and every other line of the block: the sheet has no cell for ${blank.map(({ header }) => `"${header}"`).join(", ")}; add a column, or leave these records out of the lineup with the project's reason.`
-          : `${rowName(table, row)}: ${column?.header} not recorded.`,
+          ? text.noCell(
+              rowName(table, row),
+              blank.map(({ header }) => header),
+            )
+          : text.message(rowName(table, row), column?.header ?? ""),
       };
     };
   },

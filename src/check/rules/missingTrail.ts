@@ -6,12 +6,6 @@ import type { Finding } from "../finding";
 /** A reading without its date, name, instrument, or a condition that goes on record with it. */
 export const missingTrail: Rule = {
   id: "missing-trail",
-  title: "Who, when, with what",
-  finds: "a reading without its date, name, instrument, or a condition that goes on record with it",
-  why: "A reading that nobody signed, on no day, by no instrument, proves nothing to others.",
-  satisfies: "the date, the name, the instrument",
-  quiet:
-    "for rows without a reading; what no line of a user's own layout has is reported once for its block",
   reads: "table",
   find: (table, context) => {
     const trail = table.kind.columns.filter(({ need }) => need === "trail");
@@ -21,24 +15,22 @@ export const missingTrail: Rule = {
       const blank = blanks(trail, stored, context.lineup);
       if (!blank) return undefined;
       const { absent, lacking } = byPlace(row, blank);
-      const found = (columns: readonly Column[], whose: string): Finding[] =>
+      const found = (columns: readonly Column[], wholeBlock: boolean): Finding[] =>
         columns[0]
           ? [
               {
                 rule: "missing-trail",
                 weight: "query",
                 ...where(table, row, columns[0].id),
-                message: `${whose} ${columns.map(({ header }) => `"${header}"`).join(", ")}.`,
+                message: context.text.rules["missing-trail"].message(
+                  rowName(table, row),
+                  columns.map(({ header }) => header),
+                  wholeBlock,
+                ),
               },
             ]
           : [];
-      return [
-        ...found(
-          absent,
-          `${rowName(table, row)}, and every other line of the block: reading recorded without`,
-        ),
-        ...found(lacking, `${rowName(table, row)}: reading recorded without`),
-      ];
+      return [...found(absent, true), ...found(lacking, false)];
     }).map(({ finding }) => finding);
   },
 };

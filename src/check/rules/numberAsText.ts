@@ -6,15 +6,9 @@ const PLAIN = /^['\s]*[+-]?\d[\d\s.,']*$/;
 /** A number that stands as text where a spreadsheet calculates with numbers. */
 export const numberAsText: Rule = {
   id: "number-as-text",
-  title: "A number stored as text",
-  finds:
-    "an entry that shows a number and is text, so that formulas pass over it; in a user's own layout, a number whose unit nothing tells",
-  why: "It looks measured, and every comparison, sum and plot leaves it out.",
-  satisfies: "the number typed again into a cell that is not formatted as text",
-  quiet:
-    "for readings written with their unit or as a bound, such as 5.2 GΩ or > 2 TΩ: the add-in's functions read them",
   reads: "table",
-  find: (table) => {
+  find: (table, context) => {
+    const text = context.text.rules["number-as-text"];
     const numeric = table.kind.columns.filter(
       ({ id, role, accepts }) =>
         role === "entry" &&
@@ -48,7 +42,7 @@ export const numberAsText: Rule = {
                 rule: "number-as-text",
                 weight: "query",
                 ...where(table, row, id),
-                message: `${rowName(table, row)}, and every line of the block like it: "${header}" is ${cell} without a known unit, so nothing is judged by it; add the unit to the title, such as (${unit}).`,
+                message: text.noUnit(rowName(table, row), header, cell, unit ?? ""),
                 found: cell,
               }
             : undefined;
@@ -56,7 +50,7 @@ export const numberAsText: Rule = {
           rule: "number-as-text",
           weight: "query",
           ...where(table, row, id),
-          message: `${rowName(table, row)}: "${header}" holds the text "${cell.trim()}", not a number; type it again as a number.`,
+          message: text.message(rowName(table, row), header, cell.trim()),
           found: cell,
         };
       }),

@@ -18,14 +18,8 @@ const THOUSAND = 2;
 /** A reading that stands far out from similar ones, though it passes. */
 export const offGroup: Rule = {
   id: "off-group",
-  title: "A reading far from its group",
-  finds:
-    "a reading that passes and stands out from similar ones on a logarithmic scale: more than six times their robust spread (median deviation; twelve times among ten readings), and at least a factor of five",
-  why: "What is made alike measures alike. The odd one may be the first sign of a defect, a wrong connection or a reading of another row.",
-  satisfies: "a second reading; nothing, where it is so",
-  quiet: "below six readings in a group, within a factor of five, and for rows that do not pass",
   reads: "table",
-  find: (table) =>
+  find: (table, { text: { rules } }) =>
     measured(table).flatMap((column) =>
       similarReadings(table, column).flatMap(({ group }): Finding[] => {
         if (group.length < ENOUGH) return [];
@@ -41,14 +35,23 @@ export const offGroup: Rule = {
             );
           })
           .map(({ row, value, log }): Finding => {
-            const unit = column.unit ?? "";
+            const text = rules["off-group"];
+            const middle = said(round(10 ** centre));
             return {
               rule: "off-group",
               weight: "note",
               ...where(table, row, column.id),
-              message: `${rowName(table, row)}: ${said(value)} ${unit} stands out from ${group.length - 1} similar readings: their middle is ${said(round(10 ** centre))} ${unit}, and it is ${said(round(10 ** Math.abs(log - centre)))} times ${log > centre ? "above" : "below"} it, where half of them lie within a factor of ${said(round(10 ** (spread / 1.4826)))}.`,
+              message: text.message(rowName(table, row), {
+                value: said(value),
+                unit: column.unit ?? "",
+                others: group.length - 1,
+                middle,
+                times: said(round(10 ** Math.abs(log - centre))),
+                isAbove: log > centre,
+                factor: said(round(10 ** (spread / 1.4826))),
+              }),
               found: value,
-              expected: `about ${said(round(10 ** centre))}`,
+              expected: text.expected(middle),
             };
           });
       }),

@@ -6,15 +6,9 @@ import type { Finding } from "../finding";
 /** A limit that is not met, a test that broke down, or a word that says that something is not right. */
 export const outOfLimits: Rule = {
   id: "out-of-limits",
-  title: "Out of limits",
-  finds:
-    "every limit that is not met, a test that broke down, every word that says that something is not right",
-  why: "It is what the test was made to find.",
-  satisfies: "the defect repaired and the test repeated; or a concession with its reason",
-  quiet:
-    "where it cannot be judged: that is said by another rule; a row that lacks another reading is told of all the same",
   reads: "row",
-  rows: (table) => {
+  rows: (table, context) => {
+    const text = context.text.rules["out-of-limits"];
     const words = wordColumns(table.kind.columns);
     /** Nothing that is told of the test speaks against what was measured. */
     const madeWell = (judged: Row) =>
@@ -36,11 +30,10 @@ export const outOfLimits: Rule = {
           .filter((word) => isAsked(word, judged) && word.wrong(judged[word.id]))
           .map(({ id, header, sound, right }) => ({
             ...finding(id),
-            message: `${rowName(table, row)}: ${
+            message:
               id === "discharge"
-                ? "a disruptive discharge occurred; find and repair it, then repeat the test."
-                : `"${header}" is ${judged[id]}; it is to be ${sound.join(" or ")}.`
-            }`,
+                ? text.discharge(rowName(table, row))
+                : text.word(rowName(table, row), header, String(judged[id]), sound),
             found: String(judged[id]),
             expected: right,
           })),
@@ -52,7 +45,13 @@ export const outOfLimits: Rule = {
           .filter(({ value }) => !told.has(value) && told.add(value))
           .map(({ value, limit, unit }) => ({
             ...finding(value),
-            message: `${rowName(table, row)}: "${headerOf(table, value)}" is ${inUnit(judged[value], unit)}; "${headerOf(table, limit)}" is ${inUnit(judged[limit], unit)}.`,
+            message: text.limit(
+              rowName(table, row),
+              headerOf(table, value),
+              inUnit(judged[value], unit),
+              headerOf(table, limit),
+              inUnit(judged[limit], unit),
+            ),
             found: said(judged[value]),
             expected: said(judged[limit]),
             source: String(judged.sources ?? ""),

@@ -1,3 +1,4 @@
+import type { FindingsText } from "../../messages/messages";
 import type { Column } from "../../records/kind";
 import { cellFormula, tableReference } from "../../sheets/formula";
 import type { TableSnapshot } from "../../sheets/snapshot";
@@ -14,13 +15,6 @@ const FEW = 3;
 /** A formula of the user's own where ours should stand. */
 export const ownFormula: Rule = {
   id: "own-formula",
-  title: "A formula that is not ours",
-  finds:
-    "a computed cell, limit or result with another formula than the record's: what it takes from the wrong row or column, a cell fixed on every row, a limit written into it, a factor or direction changed, a row unlike its neighbours",
-  why: "A sheet is trusted because its formulas are alike. One that takes its neighbour's reading looks like all the others.",
-  satisfies: "the record's formula put back; a calculation of your own in a separate column",
-  quiet:
-    "for formulas that come to the same when references are written another way, as other programs do on saving; a whole column of one's own that agrees is a note",
   reads: "table",
   find: (table, context) =>
     table.kind.columns
@@ -40,7 +34,7 @@ interface Own {
   readonly formula: string;
 }
 
-function ofColumn(table: JudgedTable, { lineup }: Context, column: Column): Finding[] {
+function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column): Finding[] {
   const at = table.at.get(column.id) ?? 0;
   const ref = tableReference(table.table.name, table.kind.columns);
   const ours = column.formula?.(ref, lineup);
@@ -60,7 +54,9 @@ function ofColumn(table: JudgedTable, { lineup }: Context, column: Column): Find
     group.push({ row, own, ours: mine, formula });
     groups.set(own.text, group);
   }
-  return [...groups.values()].flatMap((group) => ofGroup(table, column, group, formulas.length));
+  return [...groups.values()].flatMap((group) =>
+    ofGroup(table, column, group, formulas.length, text),
+  );
 }
 
 /** Reads each formula once, however many rows it is filled down over. */
@@ -81,26 +77,30 @@ function ofGroup(
   column: Column,
   group: readonly Own[],
   rows: number,
+  text: FindingsText,
 ): Finding[] {
+  const says = text.rules["own-formula"];
   const isMost = group.length * 2 > rows && rows > 1;
   const named = group.length <= FEW ? group : group.slice(0, 1);
   const differs = group.some(
     ({ row }) => !isSameResult(table.rows[row]?.[column.id], table.judged[row]?.[column.id]),
   );
-  const alone =
-    isMost || rows === group.length ? "" : " It is unlike its neighbours in the column.";
-  const further = group.length - named.length;
-  const more = further > 0 ? ` So do ${further} more rows of the column.` : "";
   return named.map(({ row, own, ours, formula }): Finding => {
-    const told = difference(own, ours, (offset) => table.keys[row + offset] ?? "beyond the table");
+    const rowAt = (offset: number) => table.keys[row + offset] ?? says.beyondTable;
+    const told = difference(own, ours, rowAt, says);
     // A whole column of one's own that agrees may calculate in its own way.
-    const causes = told.length > 0 || (isMost && !differs) ? told : additions(own, ours);
-    const why = causes.length > 0 ? `, which ${causes.join(", and ")}` : "";
+    const causes = told.length > 0 || (isMost && !differs) ? told : additions(own, ours, says);
     return {
       rule: "own-formula",
       weight: differs || causes.length > 0 ? "query" : "note",
       ...where(table, row, column.id),
-      message: `${rowName(table, row)}: "${column.header}" has a formula of its own${why}.${alone}${more} It ${differs ? "does not come" : "comes"} to what the record computes (${shown(table.judged[row]?.[column.id])}).`,
+      message: says.message(rowName(table, row), column.header, {
+        causes,
+        isAlone: !isMost && rows > group.length,
+        more: group.length - named.length,
+        differs,
+        computed: shown(table.judged[row]?.[column.id], text),
+      }),
       found: `=${formula}`.slice(0, 200),
     };
   });

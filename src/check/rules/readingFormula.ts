@@ -4,13 +4,8 @@ import { canonical } from "../formulas/canonical";
 /** A reading that is worked out from other cells in place of being read. */
 export const readingFormula: Rule = {
   id: "reading-formula",
-  title: "A reading by formula",
-  finds: "a reading that a formula takes from other cells",
-  why: "A reading is what an instrument showed. One that follows from another row's was not measured.",
-  satisfies: "the reading as it was taken; a conversion within the cell, such as =5.2*1000, is one",
-  quiet: "for formulas that take nothing from other cells",
   reads: "row",
-  rows: (table) => {
+  rows: (table, { text }) => {
     const readings = table.kind.columns.filter(
       ({ id, need, role }) => need === "reading" && role === "entry" && table.at.has(id),
     );
@@ -22,7 +17,11 @@ export const readingFormula: Rule = {
               rule: "reading-formula",
               weight: "query",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" is calculated by =${formula.slice(0, 80)}; a reading is what the instrument showed.`,
+              message: text.rules["reading-formula"].message(
+                rowName(table, row),
+                header,
+                formula.slice(0, 80),
+              ),
               found: `=${formula}`.slice(0, 200),
             }
           : undefined;

@@ -1,6 +1,7 @@
+import type { FindingsText } from "../../messages/messages";
 import { type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { type JudgedTable, type Rule, where } from "../context";
+import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { decimals, groupNames, inOrder, measured } from "../similar";
 
@@ -13,22 +14,15 @@ const PHASE_KEYS: ReadonlySet<string> = new Set(["pole", "phase", "combination"]
 /** Readings of a row, or of all phases of a part, that are the very same as those of another. */
 export const sameRun: Rule = {
   id: "same-run",
-  title: "The same readings twice",
-  finds:
-    "a row, or all phases of one part, whose measured numbers are digit for digit those of another, where chance would make that less than once in a thousand such tables",
-  why: "Two instruments' worth of digits do not repeat. A block was copied to be typed over and was not, or readings went to two panels.",
-  satisfies: "the readings of this panel; nothing, where they were measured so",
-  quiet:
-    "where readings of the same test carry too few digits, or spread over too small a range, to tell a copy from chance; the finding gives the numbers",
   reads: "table",
-  find: (table) => {
+  find: (table, { text }) => {
     const columns = measured(table);
     if (columns.length === 0) return [];
     const reckoning = reckoningOf(table, columns);
     const told = new Set<number>();
     // One number alone tells no copy from chance.
     return [partsOf(table), columns.length > 1 ? rowsOf(table) : []].flatMap((blocks) =>
-      copiesAmong(blocks, reckoning, told).map((copy) => finding(reckoning, copy)),
+      copiesAmong(blocks, reckoning, told).map((copy) => finding(reckoning, copy, text)),
     );
   },
 };
@@ -112,7 +106,11 @@ const readsTheSame = (
     columns.every(({ id }) => (rows[row]?.[id] ?? null) === (rows[others[at] ?? -1]?.[id] ?? null)),
   );
 
-function finding({ table, columns }: Reckoning, { rows, first, count, expected }: Copy): Finding {
+function finding(
+  { table, columns }: Reckoning,
+  { rows, first, count, expected }: Copy,
+  text: FindingsText,
+): Finding {
   const [row = 0] = rows;
   const [earlier = 0] = first;
   const column = columns.find(({ id }) => !isBlank(table.rows[row]?.[id]))?.id ?? "";
@@ -120,7 +118,13 @@ function finding({ table, columns }: Reckoning, { rows, first, count, expected }
     rule: "same-run",
     weight: "note",
     ...where(table, row, column),
-    message: `${table.keys[row]}${rows.length > 1 ? ` and the ${rows.length - 1} after it` : ""}: ${count} readings are digit for digit those of ${table.keys[earlier]} (${where(table, earlier, column).address}). By the range and digits of such readings chance would make that about once in ${(1 / expected).toPrecision(1).replace(/e\+/, "e")} such tables. Were they copied?`,
+    message: text.rules["same-run"].message(rowName(table, row), {
+      further: rows.length - 1,
+      count,
+      earlier: rowName(table, earlier),
+      address: where(table, earlier, column).address,
+      seldom: (1 / expected).toPrecision(1).replace(/e\+/, "e"),
+    }),
     found: count,
   };
 }

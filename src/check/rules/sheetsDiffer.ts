@@ -1,16 +1,19 @@
 import type { Lineup } from "../../lineup/lineup";
+import type { FindingsText } from "../../messages/messages";
 import { equipmentOf } from "../../sheets/ours/equipmentSheet";
 import type { Context, Rule } from "../context";
 import type { Finding } from "../finding";
 
+type Part = keyof FindingsText["rules"]["sheets-differ"]["parts"];
+
 /** What of a lineup stands on a sheet for people to read, and the sheet that it stands on. */
-const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unknown][] = [
+const TOLD: readonly [what: Part, sheet: string, part: (lineup: Lineup) => unknown][] = [
   ["basis", "Cover", ({ basis }) => basis],
   ["ratings", "Cover", ({ ratings }) => ratings],
-  ["insulation correction", "Cover", ({ insulation }) => insulation],
-  ["withstand test", "Cover", ({ withstand }) => withstand],
+  ["insulation", "Cover", ({ insulation }) => insulation],
+  ["withstand", "Cover", ({ withstand }) => withstand],
   [
-    "panels and breakers",
+    "panels",
     "Panels",
     ({ panels }) =>
       panels.map(({ designation, type, section, massKg, breaker }) => [
@@ -30,7 +33,7 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
       Object.fromEntries(panels.map((panel) => [panel.designation, equipmentOf(panel)])),
   ],
   [
-    "maker's and project's criteria",
+    "criteria",
     "Criteria",
     ({ criteria }) =>
       criteria
@@ -40,7 +43,7 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
         .sort(),
   ],
   [
-    "settings of the project",
+    "settings",
     "Settings",
     ({ project: { drawings }, leaveOut, inspectionPoints, checkItems, ruleWeights = {} }) => [
       drawings,
@@ -55,17 +58,11 @@ const TOLD: readonly [what: string, sheet: string, part: (lineup: Lineup) => unk
 /** A cover, panels, equipment or criteria sheet that tells another lineup than the one that the records are judged by. */
 export const sheetsDiffer: Rule = {
   id: "sheets-differ",
-  title: "Sheets that show a different lineup",
-  finds:
-    "a cover, panels, equipment, criteria or settings sheet that tells another lineup than the records are judged by",
-  why: "People read the sheet and the check reads the lineup, so both must agree.",
-  satisfies: "the change made in the lineup and built onto the workbook",
-  quiet:
-    "where they agree, whatever the order of rows; for a user's own workbook, which has none of these sheets",
   reads: "book",
   of: [],
-  find: ({ lineup, told, tables, snapshot }) =>
-    (isOwn(tables, snapshot) ? [] : TOLD).flatMap(([what, sheet, part]): Finding[] =>
+  find: ({ lineup, told, tables, snapshot, text }) => {
+    const { parts, message } = text.rules["sheets-differ"];
+    return (isOwn(tables, snapshot) ? [] : TOLD).flatMap(([what, sheet, part]): Finding[] =>
       told && same(part(told), part(lineup))
         ? []
         : [
@@ -74,11 +71,12 @@ export const sheetsDiffer: Rule = {
               weight: "query",
               sheet,
               address: "A1",
-              found: what,
-              message: `The sheet "${sheet}" shows different ${what} from the lineup that the workbook was built for and is judged by; change the lineup and build it onto the workbook again.`,
+              found: parts[what],
+              message: message(sheet, parts[what]),
             },
           ],
-    ),
+    );
+  },
 };
 
 /** Whether every record is read by a map, and none of these sheets is there. */

@@ -1,3 +1,4 @@
+import type { FindingsText } from "../../messages/messages";
 import type { Row } from "../../records/kind";
 import { a1 } from "../../sheets/address";
 import type { Stated } from "../../sheets/snapshot";
@@ -21,16 +22,8 @@ interface Cell extends Stated {
 /** A limit, corrected value or result that a layout of somebody's own states, and what it is compared with. */
 export const statedDiffers: Rule = {
   id: "stated-differs",
-  title: "What a sheet says itself",
-  finds:
-    "in a user's own layout, a result, limit, corrected value, error or spread of poles that differs from what the record comes to, and a formula unlike the others of its column",
-  why: "People read the sheet: a “pass” beside a failing reading, a softer limit or a wrong factor goes on from there.",
-  satisfies:
-    "the sheet's own formula or word corrected; where the sheet is right, the lineup's criterion or correction",
-  quiet:
-    "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for an error as far as it is rounded, for a spread that is rounded or reckoned in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
   reads: "table",
-  find: (table) => {
+  find: (table, { text }) => {
     const { stated } = table.table.ownLayout ?? {};
     if (stated === undefined) return [];
     const columns = new Map<string, Cell[]>();
@@ -42,20 +35,28 @@ export const statedDiffers: Rule = {
           cells.push({ ...cell, at, wanted: table.judged[at]?.[id] });
         }
     return [...columns].flatMap(([id, cells]) => {
-      const findings = departures(table, id, cells);
+      const findings = departures(table, id, cells, text);
       const told = new Set(findings.map(({ address }) => address));
       const unlike = [...unlikeOthers(cells)].filter(([cell]) => !told.has(placeOf(cell)));
-      return [...findings, ...unlike.map(([cell, most]) => unlikeFinding(table, id, cell, most))];
+      return [
+        ...findings,
+        ...unlike.map(([cell, most]) => unlikeFinding(table, id, cell, most, text)),
+      ];
     });
   },
 };
 
 /** What the cells of a column state and the record does not come to. */
-const departures = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] => {
-  if (id === "result") return results(table, id, cells);
-  if (SPREADS.has(id)) return spreads(table, id, cells);
-  if (id === "error") return errors(table, id, cells);
-  return numbers(table, id, cells, limitOf(table, id));
+const departures = (
+  table: JudgedTable,
+  id: string,
+  cells: readonly Cell[],
+  text: FindingsText,
+): Finding[] => {
+  if (id === "result") return results(table, id, cells, text);
+  if (SPREADS.has(id)) return spreads(table, id, cells, text);
+  if (id === "error") return errors(table, id, cells, text);
+  return numbers(table, id, cells, text);
 };
 
 const placed = (table: JudgedTable, id: string, { at, row, column }: Cell) => ({
@@ -73,7 +74,12 @@ const limitOf = ({ kind }: JudgedTable, id: string): "most" | "least" | undefine
       : undefined;
 
 /** A pass beside a record that fails; a fail beside one that passes, where the word is for that record alone. */
-const results = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] => {
+const results = (
+  table: JudgedTable,
+  id: string,
+  cells: readonly Cell[],
+  text: FindingsText,
+): Finding[] => {
   const places = counted(cells);
   const passes = cells.filter(({ value, wanted }) => value === "Pass" && wanted === "Fail");
   const fails = cells.filter(
@@ -82,7 +88,12 @@ const results = (table: JudgedTable, id: string, cells: readonly Cell[]): Findin
   const finding = (cell: Cell, others: readonly Cell[]): Finding => ({
     ...placed(table, id, cell),
     weight: cell.value === "Pass" ? "stop" : "query",
-    message: `${rowName(table, cell.at)}: the sheet says that it ${cell.value === "Pass" ? "passes" : "fails"}; by its reading and its criterion it is ${shown(String(cell.wanted))}.${alsoAt(cell, others)} Correct the sheet's result, or the cells it is calculated from.`,
+    message: text.rules["stated-differs"].result(
+      rowName(table, cell.at),
+      cell.value === "Pass",
+      shown(String(cell.wanted), text),
+      ...alsoAt(cell, others),
+    ),
     found: String(cell.value),
     expected: String(cell.wanted),
   });
@@ -101,13 +112,11 @@ const counted = (cells: readonly Cell[]): ReadonlyMap<string, number> => {
 
 const placeOf = ({ row, column }: Cell): string => a1(row, column);
 
-/** The other cells of which the same is said: some by name, the others counted. */
-const alsoAt = (first: Cell, cells: readonly Cell[]): string => {
+/** The other cells of which the same is said: some by name, and how many more there are. */
+const alsoAt = (first: Cell, cells: readonly Cell[]): [named: string[], more: number] => {
   const others = [...new Set(cells.map(placeOf))].filter((place) => place !== placeOf(first));
   const named = others.slice(0, NAMED);
-  return named.length === 0
-    ? ""
-    : ` The same holds at ${named.join(", ")}${others.length > named.length ? ` and ${others.length - named.length} more cells` : ""}.`;
+  return [named, others.length - named.length];
 };
 
 /** Numbers that depart from what the record comes to: those that depart alike are one finding. */
@@ -115,8 +124,9 @@ const numbers = (
   table: JudgedTable,
   id: string,
   cells: readonly Cell[],
-  softer: "most" | "least" | undefined,
+  text: FindingsText,
 ): Finding[] => {
+  const softer = limitOf(table, id);
   const isLimit = table.kind.columns.find((column) => column.id === id)?.role === "limit" || softer;
   const groups = new Map<string, Cell[]>();
   for (const cell of cells) {
@@ -131,7 +141,7 @@ const numbers = (
   // Cells that depart each in its own way have one cause, such as rows that were moved.
   const told = groups.size > SEVERAL && !isLimit ? [[...groups.values()].flat()] : groups.values();
   return [...told].map((group) =>
-    isLimit ? otherLimit(table, id, group, softer) : otherValue(table, id, group),
+    isLimit ? otherLimit(table, id, group, text) : otherValue(table, id, group, text),
   );
 };
 
@@ -139,8 +149,9 @@ const otherLimit = (
   table: JudgedTable,
   id: string,
   group: readonly Cell[],
-  softer: "most" | "least" | undefined,
+  text: FindingsText,
 ): Finding => {
+  const softer = limitOf(table, id);
   const [first] = group as [Cell];
   const [value, wanted] = [Number(first.value), Number(first.wanted)];
   const isSofter = softer === "least" ? value < wanted : softer === "most" && value > wanted;
@@ -148,21 +159,40 @@ const otherLimit = (
   return {
     ...placed(table, id, first),
     weight: isSofter ? "stop" : "note",
-    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; its criterion gives ${shown(wanted)}, ${isSofter ? "which is stricter" : "and that is what it is judged by"}.${alsoAt(first, group)} Put the criterion's limit there; a limit of the project's own belongs in the lineup, with its document.`,
+    message: text.rules["stated-differs"].limit(
+      rowName(table, first.at),
+      headerOf(table, id),
+      said(value),
+      said(wanted),
+      isSofter,
+      ...alsoAt(first, group),
+    ),
     found: said(value),
     expected: said(wanted),
     source: String(judged.sources ?? ""),
   };
 };
 
-const otherValue = (table: JudgedTable, id: string, group: readonly Cell[]): Finding => {
+const otherValue = (
+  table: JudgedTable,
+  id: string,
+  group: readonly Cell[],
+  text: FindingsText,
+): Finding => {
   const [first] = group as [Cell];
   const [value, wanted] = [Number(first.value), Number(first.wanted)];
   const times = said(Number((value / wanted).toPrecision(3)));
   return {
     ...placed(table, id, first),
     weight: "query",
-    message: `${rowName(table, first.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; from the row's own reading it is ${shown(wanted)}, and the sheet has ${times} times that.${alsoAt(first, group)} Correct the factor or the cells it takes; another correction belongs in the lineup.`,
+    message: text.rules["stated-differs"].value(
+      rowName(table, first.at),
+      headerOf(table, id),
+      said(value),
+      said(wanted),
+      times,
+      ...alsoAt(first, group),
+    ),
     found: said(value),
     expected: said(wanted),
   };
@@ -171,7 +201,12 @@ const otherValue = (table: JudgedTable, id: string, group: readonly Cell[]): Fin
 const SPREADS: ReadonlySet<string> = new Set(["spread", "poleSpread"]);
 
 /** Spreads that the poles of their group do not come to, neither as per cent nor as a share. */
-const spreads = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] => {
+const spreads = (
+  table: JudgedTable,
+  id: string,
+  cells: readonly Cell[],
+  text: FindingsText,
+): Finding[] => {
   const off = cells.flatMap((cell) => {
     const spread = spreadOf(table, cell.at);
     const value = Number(cell.value);
@@ -192,7 +227,12 @@ const spreads = (table: JudgedTable, id: string, cells: readonly Cell[]): Findin
     ({ cell, spread: { wanted, unit }, value }): Finding => ({
       ...placed(table, id, cell),
       weight: "query",
-      message: `${rowName(table, cell.at)}: the sheet says that the poles are ${said(value)} ${unit} apart; by their readings the greatest is ${said(Number(wanted.toPrecision(3)))} ${unit} above the lowest${unit === "%" ? ", and no other usual way to reckon it gives that either" : ""}. Correct the sheet's formula, or the cells it takes.`,
+      message: text.rules["stated-differs"].spread(
+        rowName(table, cell.at),
+        said(value),
+        said(Number(wanted.toPrecision(3))),
+        unit,
+      ),
       found: said(value),
       expected: said(Number(wanted.toPrecision(3))),
     }),
@@ -200,7 +240,12 @@ const spreads = (table: JudgedTable, id: string, cells: readonly Cell[]): Findin
 };
 
 /** Errors of ratio, meter or relay that the row's own readings do not come to, beyond the last figure that is stated. */
-const errors = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding[] =>
+const errors = (
+  table: JudgedTable,
+  id: string,
+  cells: readonly Cell[],
+  text: FindingsText,
+): Finding[] =>
   cells.flatMap((cell): Finding[] => {
     const { value, wanted } = cell;
     if (typeof value !== "number" || typeof wanted !== "number") return [];
@@ -210,7 +255,12 @@ const errors = (table: JudgedTable, id: string, cells: readonly Cell[]): Finding
       {
         ...placed(table, id, cell),
         weight: "query",
-        message: `${rowName(table, cell.at)}: "${headerOf(table, id)}" is ${shown(value)} on the sheet; by the row's own readings it is ${said(Number(wanted.toPrecision(3)))}. Correct the sheet's formula, or the cells it takes.`,
+        message: text.rules["stated-differs"].error(
+          rowName(table, cell.at),
+          headerOf(table, id),
+          said(value),
+          said(Number(wanted.toPrecision(3))),
+        ),
         found: said(value),
         expected: said(Number(wanted.toPrecision(3))),
       },
@@ -231,14 +281,17 @@ const unlikeOthers = (cells: readonly Cell[]): Map<Cell, string> => {
   );
 };
 
-const unlikeFinding = (table: JudgedTable, id: string, cell: Cell, most: string): Finding => ({
+const unlikeFinding = (
+  table: JudgedTable,
+  id: string,
+  cell: Cell,
+  most: string,
+  text: FindingsText,
+): Finding => ({
   ...placed(table, id, cell),
   weight: "query",
-  message: `${rowName(table, cell.at)}: the sheet's own "${headerOf(table, id)}" ${
-    cell.formula ? `is calculated unlike the others in its column, by =${cell.formula}` : "is typed"
-  }, where others have a formula such as =${most}. Fill the column's formula down over it.`.slice(
-    0,
-    500,
-  ),
+  message: text.rules["stated-differs"]
+    .unlike(rowName(table, cell.at), headerOf(table, id), cell.formula, most)
+    .slice(0, 500),
   found: cell.formula ? `=${cell.formula}`.slice(0, 200) : String(cell.value),
 });

@@ -1,3 +1,5 @@
+import type { FindingsText } from "../../messages/messages";
+import type { Column } from "../../records/kind";
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 import { measured, type Read, robust, type Similar, similarReadings } from "../similar";
@@ -12,18 +14,11 @@ const NEAR = 0.4;
 /** A reading that is a thousand times above or below those it can be compared with: a unit taken for its neighbour. */
 export const thousandFold: Rule = {
   id: "mixed-units",
-  title: "Off by a factor of a thousand",
-  finds:
-    "a reading about a thousand times above or below similar ones: of the other panels, or of its own where there are no others",
-  why: "Instruments change the prefix by themselves. MΩ written for GΩ, or mΩ for µΩ, can turn a failure into a pass.",
-  satisfies: "the reading in the unit of the header, or written with its unit: 5.2 GΩ",
-  quiet:
-    "with fewer than five readings to compare with (three of other panels), and where their own spread reaches so far that chance explains it",
   reads: "table",
-  find: (table) =>
+  find: (table, { text }) =>
     measured(table).flatMap((column) =>
       similarReadings(table, column).flatMap((similar) =>
-        strays(similar).map((stray) => finding(table, column.id, column.unit ?? "", stray)),
+        strays(similar).map((stray) => finding(table, column, stray, text.rules["mixed-units"])),
       ),
     ),
 };
@@ -69,16 +64,23 @@ function width(logs: readonly number[]): number {
 
 const finding = (
   table: JudgedTable,
-  column: string,
-  unit: string,
+  column: Column,
   { read, centre, spread, count }: Stray,
+  text: FindingsText["rules"]["mixed-units"],
 ): Finding => ({
   rule: "mixed-units",
   weight: "query",
-  ...where(table, read.row, column),
-  message: `${rowName(table, read.row)}: ${said(read.value)} ${unit} is ${said(round(read.value / centre))} times ${said(round(centre))} ${unit}, the middle of ${count} similar readings (which lie within a factor of ${said(round(spread))} of it, by median deviation). Was the wrong unit prefix recorded?`,
+  ...where(table, read.row, column.id),
+  message: text.message(rowName(table, read.row), {
+    value: said(read.value),
+    unit: column.unit ?? "",
+    times: said(round(read.value / centre)),
+    middle: said(round(centre)),
+    count,
+    factor: said(round(spread)),
+  }),
   found: read.value,
-  expected: `about ${said(round(centre))}`,
+  expected: text.expected(said(round(centre))),
 });
 
 const round = (value: number) => Number(value.toPrecision(3));

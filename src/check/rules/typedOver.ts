@@ -5,13 +5,8 @@ import { isSameResult } from "../isSameResult";
 /** A computed cell that somebody typed over with the very value it had: it no longer follows its row. */
 export const typedOver: Rule = {
   id: "typed-over",
-  title: "A formula typed over",
-  finds: "a computed cell that holds the very value it would compute, typed",
-  why: "It agrees today and will not follow a change.",
-  satisfies: "the formula put back",
-  quiet: "where the value differs: another rule reports that",
   reads: "row",
-  rows: (table) => {
+  rows: (table, { text }) => {
     const computed = table.kind.columns.filter(
       ({ id, role, formula }) =>
         formula && (role === "computed" || role === "result") && table.at.has(id),
@@ -26,7 +21,7 @@ export const typedOver: Rule = {
               rule: "typed-over",
               weight: "query",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" holds a typed value in place of its formula; it agrees today and will not follow a change.`,
+              message: text.rules["typed-over"].message(rowName(table, row), header),
             },
       );
   },

@@ -7,14 +7,8 @@ import { oncePerEntry } from "../oncePerEntry";
 /** A word that is none of those that its column is answered by. */
 export const unknownWord: Rule = {
   id: "unknown-word",
-  title: "An answer that is not on the list",
-  finds:
-    "an entry that is not one of the words its column accepts: once for each such word of a column, at its first row",
-  why: "The row cannot be judged by it, and two people read it in two ways.",
-  satisfies: "one of the listed words; further comments go in the remarks",
-  quiet: "where only capital letters differ",
   reads: "table",
-  find: (table) => {
+  find: (table, { text }) => {
     const lists = table.kind.columns.filter(
       ({ role, accepts }) => role === "entry" && accepts?.type === "list",
     );
@@ -29,12 +23,20 @@ export const unknownWord: Rule = {
               rule: "unknown-word",
               weight: "query",
               ...where(table, row, id),
-              message: `${rowName(table, row)}: "${header}" is "${String(cell).slice(0, 40)}"; use ${accepts.values.join(", ")}.`,
+              message: text.rules["unknown-word"].message(
+                rowName(table, row),
+                header,
+                String(cell).slice(0, 40),
+                accepts.values,
+              ),
               found: String(cell).slice(0, 80),
               expected: accepts.values.join(" / "),
             };
       }),
     );
-    return oncePerEntry(found.map(({ finding }) => finding));
+    return oncePerEntry(
+      found.map(({ finding }) => finding),
+      text,
+    );
   },
 };

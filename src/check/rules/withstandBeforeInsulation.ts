@@ -1,3 +1,4 @@
+import type { FindingsText } from "../../messages/messages";
 import { serialDay } from "../../quantities/dates";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { type Context, dayOf, overKind, type Rule, rowName, where, whereTable } from "../context";
@@ -20,7 +21,7 @@ function insulationOf(context: Context, stage: "before" | "after"): Map<string, 
 }
 
 /** Where a project keeps its insulation records elsewhere, somebody has to look there, once. */
-const notHere = ({ tables }: Context, reason: string): Finding[] =>
+const notHere = ({ tables, text }: Context, reason: string): Finding[] =>
   tables
     .filter(
       ({ kind, rows }) => kind.id === "withstand" && rows.some(({ applied }) => !isBlank(applied)),
@@ -30,18 +31,12 @@ const notHere = ({ tables }: Context, reason: string): Finding[] =>
       rule: "withstand-before-insulation",
       weight: "query",
       ...whereTable(table),
-      message: `Insulation is left out of this workbook (${reason}), so that it does not show whether the insulation had passed before the withstand test; look it up where it is kept, or take it in.`,
+      message: text.rules["withstand-before-insulation"].leftOut(reason),
     }));
 
 /** A withstand test on a circuit whose insulation had not passed before it. */
 export const withstandBeforeInsulation: Rule = {
   id: "withstand-before-insulation",
-  title: "Withstand before insulation",
-  finds:
-    "a withstand test on a circuit whose insulation had not passed before it; once, as a query, where the project leaves insulation out",
-  why: "A withstand test on wet or dirty insulation destroys what drying would have saved.",
-  satisfies: "the insulation measured and passed on the day of the withstand test or before",
-  quiet: "for withstand rows without a reading",
   reads: "book",
   of: ["insulation", "withstand"],
   find: (context) => {
@@ -51,28 +46,36 @@ export const withstandBeforeInsulation: Rule = {
     return overKind(context, "withstand", (table) => (row, stored): Finding | undefined => {
       if (isBlank(stored.applied)) return undefined;
       const rows = before.get(circuit(stored)) ?? [];
-      const at = {
-        rule: "withstand-before-insulation",
-        weight: "stop" as const,
-        ...where(table, row, "applied"),
-      };
-      const open = rows.filter((one) => verdictOf(one) !== "Pass");
-      if (rows.length === 0 || open.length > 0)
-        return {
-          ...at,
-          message: `${rowName(table, row)}: tested, though its insulation before the test had not passed (${
-            open.map((one) => `${one.combination}: ${verdictOf(one)}`).join(", ") ||
-            "no insulation row for this circuit"
-          }).`,
-        };
-      const day = dayOf(stored.date);
-      const late = rows.map(({ date }) => dayOf(date)).find((one) => Number(one) > Number(day));
-      return late !== undefined && day !== undefined
-        ? {
-            ...at,
-            message: `${rowName(table, row)}: tested on ${serialDay(day)}, before its insulation "before" was measured on ${serialDay(late)}.`,
-          }
-        : undefined;
+      const message = tooEarly(rows, dayOf(stored.date), rowName(table, row), context.text);
+      return message === undefined
+        ? undefined
+        : {
+            rule: "withstand-before-insulation",
+            weight: "stop",
+            ...where(table, row, "applied"),
+            message,
+          };
     });
   },
 };
+
+/** Why a withstand test came too early for the insulation of its circuit; undefined where it did not. */
+function tooEarly(
+  rows: readonly Row[],
+  day: number | undefined,
+  name: string,
+  { rules }: FindingsText,
+): string | undefined {
+  const text = rules["withstand-before-insulation"];
+  if (rows.length === 0) return text.noRow(name);
+  const open = rows.filter((row) => verdictOf(row) !== "Pass");
+  if (open.length > 0)
+    return text.notPassed(
+      name,
+      open.map((row) => `${row.combination}: ${verdictOf(row)}`),
+    );
+  const late = rows.map(({ date }) => dayOf(date)).find((one) => Number(one) > Number(day));
+  return late !== undefined && day !== undefined
+    ? text.measuredLater(name, serialDay(day), serialDay(late))
+    : undefined;
+}

@@ -1,6 +1,7 @@
 import { commandLine } from "./commandLine";
+import { findings } from "./findings";
 import { pane } from "./pane";
 import { report } from "./report";
 
 /** English: every text that people read. */
-export const messages = { ...pane, report, commandLine };
+export const messages = { ...pane, findings, report, commandLine };

@@ -37,7 +37,7 @@ export default function CheckStep({
   const list = ({ findings }: Report) =>
     work.run(async (watch) => {
       const { findingsSheet } = await import("../../check/findingsSheet");
-      const planned = findingsSheet({ findings });
+      const planned = findingsSheet({ findings }, messages.findings);
       await host.change({ renew: [{ planned, writes: writesOf(planned) }] }, watch);
       work.setTold(text.onSheet(planned.sheet, findings.length));
     });

@@ -1,9 +1,9 @@
-import type { RuleWords } from "../../../src/check/context";
-import { REFERENCE_WORDS } from "../../../src/check/rules";
+import { RULE_IDS } from "../../../src/check/rules";
+import { messagesFor, type RuleId } from "../../../src/messages/messages";
 
 const OPENING = `# Rules of the check
 
-Written by \`npm run docs\` from the rules themselves; do not edit it. The table at the end is written by \`npm run bench:faults\`.
+Written by \`npm run docs\` from the rules and their texts; do not edit it. The table at the end is written by \`npm run bench:faults\`.
 
 The check evaluates records. It never says that equipment is safe to energize: that is decided by licensed people under the local code, the site's permit system and the maker's instructions.
 
@@ -22,15 +22,18 @@ const FAULTS = "## Faults put in and found";
 export const rulesText = (faults: string): string =>
   [
     OPENING,
-    ...REFERENCE_WORDS.map(ruleText),
+    ...[...RULE_IDS].map(ruleText),
     FAULTS,
     "",
     faults.trim() || "Not measured yet.",
     "",
   ].join("\n");
 
-const ruleText = ({ id, title, finds, why, satisfies, quiet }: RuleWords): string =>
-  [
+const { rules } = messagesFor("en").findings;
+
+const ruleText = (id: RuleId): string => {
+  const { title, finds, why, satisfies, quiet } = rules[id];
+  return [
     `## ${title}`,
     "",
     `\`${id}\``,
@@ -41,6 +44,7 @@ const ruleText = ({ id, title, finds, why, satisfies, quiet }: RuleWords): strin
     `- Quiet ${quiet}.`,
     "",
   ].join("\n");
+};
 
 /** What stands under the heading of the faults in a reference that is there. */
 export const faultsOf = (text: string): string => text.split(`${FAULTS}\n`)[1]?.trim() ?? "";

@@ -1,0 +1,49 @@
+import { countIn } from "../plurals";
+import { entries } from "./rules/entries";
+import { likeness } from "./rules/likeness";
+import { limits } from "./rules/limits";
+import { order } from "./rules/order";
+import { project } from "./rules/project";
+import { rows } from "./rules/rows";
+import { stored } from "./rules/stored";
+
+const count = countIn("en");
+
+/** Texts of the check: what each rule is about, and what its findings say. */
+export const findings = {
+  rules: { ...limits, ...order, ...stored, ...rows, ...entries, ...likeness, ...project },
+  /** A blank cell, in a message. */
+  blank: "blank",
+  /** What an entry that so many rows have is told as. */
+  entryOfRows: (entry: string, rows: number) =>
+    `${entry}, ${count(rows, { one: "row", other: "rows" })}`,
+  /** Added to the finding of the first row of such an entry. */
+  furtherRows: (message: string, further: number, addresses: readonly string[]) => {
+    const more = further - addresses.length;
+    return `${message} So it is on ${count(further, { one: "more row", other: "more rows" })} of the table, at ${addresses.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`;
+  },
+  /** How many rows came to what. */
+  counts: {
+    pass: (rows: number) => `${rows} pass`,
+    fail: (rows: number) => `${rows} fail`,
+    missing: (rows: number) => `${rows} missing`,
+    inconclusive: (rows: number) => `${rows} inconclusive`,
+    notRequired: (rows: number) => `${rows} not required`,
+  },
+  /** Why a workbook cannot be checked, after its name. */
+  uncheckable: {
+    noRecords:
+      "has no record tables; build them from a lineup first, or give a workbook that has them (a record table is known by its headers, e.g. Panel or section, Part, Combination, Stage, R 1 min MΩ); a workbook in a layout of its own is read by a map (gearproof map BOOK.xlsx --lineup LINEUP.json -o MAP.json)",
+    noLineup:
+      "does not tell its lineup (cover and panels are missing or changed), so that ratings and criteria are unknown; build the lineup onto it again (gearproof lineup LINEUP.json -o BOOK.xlsx)",
+  },
+  /** The sheet on which a workbook shows its findings. */
+  sheet: {
+    title: "Findings of the check",
+    purpose:
+      "As the check found them on its day; check again after a change. To accept a finding, copy Rule, Sheet, Row, Column and Found to the sheet Concessions and give a reason, a name and a date.",
+    caution:
+      "Findings evaluate records. No findings does not mean that equipment is safe to energize: that is decided by licensed people under the local code, the site's permit system and the maker's instructions.",
+    concession: (reason: string, name: string, date: string) => `${reason} (${name}, ${date})`,
+  },
+};

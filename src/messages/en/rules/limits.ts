@@ -1,0 +1,111 @@
+import type { RuleTexts } from "../../ruleWords";
+import { quotedList } from "../words";
+
+/** Rules of what was measured against its limit, and of how the test was made. */
+export const limits = {
+  "out-of-limits": {
+    title: "Out of limits",
+    finds:
+      "every limit that is not met, a test that broke down, every word that says that something is not right",
+    why: "It is what the test was made to find.",
+    satisfies: "the defect repaired and the test repeated; or a concession with its reason",
+    quiet:
+      "where it cannot be judged: that is said by another rule; a row that lacks another reading is told of all the same",
+    discharge: (row: string) =>
+      `${row}: a disruptive discharge occurred; find and repair it, then repeat the test.`,
+    word: (row: string, header: string, word: string, sound: readonly string[]) =>
+      `${row}: "${header}" is ${word}; it is to be ${sound.join(" or ")}.`,
+    limit: (row: string, header: string, value: string, limitHeader: string, limit: string) =>
+      `${row}: "${header}" is ${value}; "${limitHeader}" is ${limit}.`,
+  },
+  "dew-point": {
+    title: "A surface near the dew point",
+    finds:
+      "a test on a surface at or below the dew point (stop), or less than the usual margin above it (note)",
+    why: "Water on insulation makes readings that say nothing about the insulation, and a withstand test can destroy what only had to dry.",
+    satisfies: "the surface dried and warmed, and the test made again",
+    quiet:
+      "where air temperature, humidity or surface temperature is not recorded: another rule reports that",
+    wet: (row: string, surface: string) =>
+      `${row}: the surface at ${surface} °C is at or below the dew point; dry and warm it, then test again.`,
+    near: (row: string, margin: string, usual: number) =>
+      `${row}: the surface is ${margin} K above the dew point; ${usual} K is common practice.`,
+    expectedWet: "more than 0",
+    expected: (usual: number) => `at least ${usual}`,
+  },
+  "index-below-one": {
+    title: "Insulation that falls with time",
+    finds: "a polarization index or absorption ratio below 1",
+    why: "Resistance rises while a steady voltage is held. Where it falls, the insulation heats up or leaks over a wet or dirty surface, or the readings were exchanged.",
+    satisfies:
+      "the readings put in their right places, or the surface cleaned and dried and the test repeated",
+    quiet: "where the index is not meaningful, and where the row fails by it already",
+    message: (row: string, header: string, index: string) =>
+      `${row}: "${header}" is ${index}: the resistance fell while the voltage was held. Were the readings exchanged, or does the insulation leak?`,
+    expected: "at least 1",
+  },
+  inconclusive: {
+    title: "A reading that proves nothing",
+    finds:
+      "a row that has its readings and conditions and still cannot be judged: a bound that does not reach the limit, too low a test voltage, too short a test, no limit",
+    why: "It looks tested and is not.",
+    satisfies: "a test that reaches the limit, or the limit that is missing",
+    quiet: "where a condition is not recorded, or an entry cannot be read: other rules report that",
+    message: (row: string, reasons: readonly string[]) =>
+      `${row}: cannot be judged${reasons.length > 0 ? `: ${reasons.join("; ")}` : ""}.`,
+    notWorkedOut: (header: string) => `"${header}" cannot be worked out`,
+    notAnswered: (header: string) => `"${header}" is not answered by a word of its list`,
+    noLimit: (headers: readonly string[]) =>
+      `there is no ${quotedList(headers, " or ")} to judge by`,
+    notCorrected:
+      "the reading, or a condition that it is corrected by, lies outside what the correction holds for",
+    withinUncertainty: (header: string, limitHeader: string) =>
+      `"${header}" meets "${limitHeader}" by less than the uncertainty of its instrument, and the cover asks for guarded acceptance`,
+    against: (header: string, value: string, limitHeader: string, limit: string) =>
+      `"${header}" is ${value} against "${limitHeader}" of ${limit}`,
+  },
+  "fallen-after": {
+    title: "Insulation fallen by the withstand test",
+    finds: "insulation after the withstand test below half of what it was before",
+    why: "A withstand test that harms the insulation shows in what is left of it (common practice, no source).",
+    satisfies: "an explanation such as weather or connection; otherwise the test repeated",
+    quiet:
+      "where the reading after is ten times the minimum or more: such readings swing by themselves",
+    message: (row: string, after: string, before: string) =>
+      `${row}: ${after} MΩ after the withstand test, ${before} MΩ before it; a fall below half asks for an explanation (common practice).`,
+    expected: (minimum: string) => `at least ${minimum}`,
+  },
+  "stands-out": {
+    title: "A pole that stands out",
+    finds:
+      "a pole or joint whose resistance is above the lowest of its three by more than the accepted share",
+    why: "Poles of one breaker are made alike: the odd one has worn, dirty or loose contacts.",
+    satisfies: "an investigation and its outcome",
+    quiet: "where fewer than two poles have readings; it is no failure by itself",
+    above: (row: string, reading: string, percent: number, limitPercent: number) =>
+      `${row}: ${reading} µΩ is ${percent} % above the lowest of its three; more than ${limitPercent} % asks for investigation.`,
+    absurd: (row: string, reading: string, times: number, lowest: string | undefined) =>
+      `${row}: ${reading} µΩ is ${times} times the lowest of its three${lowest === undefined ? "" : `, ${lowest} µΩ`}: one of the three is written in another unit, or is no reading; put that right first.`,
+    expected: (share: number) => `at most ${share}`,
+  },
+  "over-voltage": {
+    title: "Tested too high",
+    finds: "a withstand test above the required voltage by more than the tolerance",
+    why: "It strained the insulation more than was agreed.",
+    satisfies: "the maker's word that the insulation bears it, or a corrected record",
+    quiet: "within the tolerance",
+    message: (row: string, applied: string, required: string, percent: number) =>
+      `${row}: ${applied} kV was applied; required is ${required} kV ± ${percent} %.`,
+  },
+  altitude: {
+    title: "A site above 1000 m",
+    finds: "a site so high that external insulation needs a higher rated level than up to 1000 m",
+    why: "Thinner air withstands less: a level that serves at sea level may flash over on a mountain (IEC 62271-1).",
+    satisfies:
+      "the maker's document that the rated level was chosen for the altitude; a concession that names it",
+    quiet: "up to 1000 m, and where the lineup has no withstand test",
+    message: (metres: number, factor: string, free: number, kV: number, isGapUnknown: boolean) =>
+      `The site is at ${metres} m: external insulation needs ${factor} times the level that serves up to ${free} m. Show from the maker's documents that the rated level of ${kV} kV was chosen for it${isGapUnknown ? ", and agree with the maker whether the test voltage is to be corrected to the air of the day" : ""}.`,
+    source: "IEC 62271-1:2011, altitude factor (read)",
+  },
+} satisfies RuleTexts;

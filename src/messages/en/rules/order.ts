@@ -1,0 +1,74 @@
+import type { RuleTexts } from "../../ruleWords";
+
+/** Rules of days: what comes before what. */
+export const order = {
+  "hold-not-released": {
+    title: "A hold point passed over",
+    finds: "records of a kind that went ahead before the hold point that guards it was released",
+    why: "A hold point is where the client agreed to look first; what was done without it may have to be done again.",
+    satisfies: "the release, dated on or before the records' day",
+    quiet: "where inspection points are left out, and for rows without readings",
+    notReleased: (row: string, activity: string) =>
+      `${row}: went ahead of the hold point "${activity}", which is not released. Nothing that it guards goes ahead before its release.`,
+    releasedLate: (row: string, activity: string, released: string, day: string) =>
+      `${row}: went ahead of the hold point "${activity}", released on ${released}, after this record of ${day}. Nothing that it guards goes ahead before its release.`,
+  },
+  "withstand-before-insulation": {
+    title: "Withstand before insulation",
+    finds:
+      "a withstand test on a circuit whose insulation had not passed before it; once, as a query, where the project leaves insulation out",
+    why: "A withstand test on wet or dirty insulation destroys what drying would have saved.",
+    satisfies: "the insulation measured and passed on the day of the withstand test or before",
+    quiet: "for withstand rows without a reading",
+    leftOut: (reason: string) =>
+      `Insulation is left out of this workbook (${reason}), so that it does not show whether the insulation had passed before the withstand test; look it up where it is kept, or take it in.`,
+    noRow: (row: string) =>
+      `${row}: tested, though its insulation before the test had not passed (no insulation row for this circuit).`,
+    notPassed: (row: string, open: readonly string[]) =>
+      `${row}: tested, though its insulation before the test had not passed (${open.join(", ")}).`,
+    measuredLater: (row: string, day: string, measured: string) =>
+      `${row}: tested on ${day}, before its insulation "before" was measured on ${measured}.`,
+  },
+  "after-before-withstand": {
+    title: '"After" dated before',
+    finds:
+      'insulation "after" the withstand test that is dated before it, or before the measurement "before" of the same connection',
+    why: "It is then not the insulation after the test.",
+    satisfies: "the day on which it was measured, or the measurement made",
+    quiet: "where one of the two has no date",
+    beforeTest: (row: string, day: string, test: string) =>
+      `${row}: dated ${day}, before the withstand test of ${test} that it should follow.`,
+    beforeFirst: (row: string, day: string, first: string) =>
+      `${row}: dated ${day}, before the measurement "before" of ${first} that it should follow.`,
+  },
+  "before-predecessor": {
+    title: "Dated before what must come first",
+    finds:
+      "a record dated before the record of the same panel or section that must have passed before it",
+    why: "A contact resistance measured before the joints were tightened, or a withstand test before the gas was filled, says nothing about what is there now.",
+    satisfies: "the day on which it was made; or the test made again after the earlier work",
+    quiet:
+      "where one of the two has no date; insulation and withstand are held against each other by rules of their own",
+    message: (row: string, day: string, record: string, first: string) =>
+      `${row}: dated ${day}, before "${record}" of ${first}, which must come first.`,
+    expected: (first: string) => `${first} or later`,
+  },
+  "future-date": {
+    title: "A date in the future",
+    finds: "a record dated after the day of the check",
+    why: "It was not made on the day it names, or was written before it was made.",
+    satisfies: "the day of the test",
+    quiet: "for the day of the check itself",
+    message: (row: string, day: string) => `${row}: dated ${day}, which is in the future.`,
+  },
+  "date-swapped": {
+    title: "Day and month exchanged",
+    finds:
+      "a date that stands more than three weeks apart from all others of its table, and among them when day and month are exchanged",
+    why: "Programs read 03/11 as March or November by their own setting; the order of tests and the calibration are judged by it.",
+    satisfies: "the day of the test, written so that nobody can read it otherwise: 2026-11-03",
+    quiet: "for tables with fewer than three other dates, and days after the twelfth",
+    message: (row: string, day: string, first: string, last: string, exchanged: string) =>
+      `${row}: dated ${day}, away from the table's others (${first} to ${last}); with day and month exchanged it is ${exchanged}.`,
+  },
+} satisfies RuleTexts;

@@ -1,0 +1,57 @@
+import type { RuleTexts } from "../../ruleWords";
+
+/** Rules of the sheets that tell the lineup, of the project's settings and of its concessions. */
+export const project = {
+  "sheets-differ": {
+    title: "Sheets that show a different lineup",
+    finds:
+      "a cover, panels, equipment, criteria or settings sheet that tells another lineup than the records are judged by",
+    why: "People read the sheet and the check reads the lineup, so both must agree.",
+    satisfies: "the change made in the lineup and built onto the workbook",
+    quiet:
+      "where they agree, whatever the order of rows; for a user's own workbook, which has none of these sheets",
+    parts: {
+      basis: "basis",
+      ratings: "ratings",
+      insulation: "insulation correction",
+      withstand: "withstand test",
+      panels: "panels and breakers",
+      equipment: "equipment",
+      criteria: "maker's and project's criteria",
+      settings: "settings of the project",
+    },
+    message: (sheet: string, part: string) =>
+      `The sheet "${sheet}" shows different ${part} from the lineup that the workbook was built for and is judged by; change the lineup and build it onto the workbook again.`,
+  },
+  "unknown-rule-weight": {
+    title: "A weight for an unknown rule",
+    finds: "a weight in the project's settings for a rule that the check does not have",
+    why: "The project means to weigh something, and it weighs as before.",
+    satisfies: "the rule's name as the reference writes it",
+    quiet: "for every rule of the reference",
+    message: (id: string) =>
+      `The project sets a weight for the rule "${id}", which the check does not have; use the rule's name from the reference.`,
+  },
+  "concession-incomplete": {
+    title: "A concession without reason, name or date",
+    finds:
+      "a row of the table of concessions that lacks its reason, its name or its date, or whose date is yet to come",
+    why: "Nobody can be asked about it, and it accepts nothing.",
+    satisfies: "what it lacks",
+    quiet: "for blank rows",
+    lacks: (rule: string, place: string, header: string) =>
+      `The concession of "${rule}" for ${place || "nothing"} has no "${header}"; it accepts nothing until it has.`,
+    wrongDate: (rule: string, place: string, header: string) =>
+      `The concession of "${rule}" for ${place || "nothing"} has a "${header}" that is no day, or yet to come; it accepts nothing until that is put right.`,
+  },
+  "concession-stale": {
+    title: "A concession of nothing",
+    finds:
+      "a complete concession that no finding answers to any more: the finding is gone, or the value is another than the one accepted",
+    why: "What was accepted is not what is there now.",
+    satisfies: "the concession taken out, or granted anew for what is there now",
+    quiet: "for concessions that lack something: another rule reports that",
+    message: (rule: string, place: string, found: string) =>
+      `The concession of "${rule}" for ${place}${found === "" ? "" : `, found ${found},`} answers to no finding: it is gone, or the value is another now. Take it out, or grant it anew.`,
+  },
+} satisfies RuleTexts;
