@@ -30,7 +30,7 @@ export const convertText = (number: string, from: Unit, to: Unit): Result<number
   const [digits = "", exponent = "0"] = number.split("e");
   const shifted = Number(`${digits}e${Number(exponent) + source.exponent - target.exponent}`);
   const value = (from === to ? shifted : scaled(shifted, source, target)) + 0;
-  const lost = !Number.isFinite(value) || (value === 0 && /[1-9]/.test(digits));
+  const lost = !Number.isFinite(value) || (shifted === 0 && /[1-9]/.test(digits));
   return lost
     ? refuse("range", `${number} ${from} is beyond what can be kept as a number in ${to}.`)
     : answer(value);

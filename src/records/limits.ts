@@ -32,6 +32,22 @@ export const plateOr = (plate: Own, own: Own): Own =>
     quantities: own.quantities,
   });
 
+/**
+ * What a plate says, or the lineup's criteria: where both limit a reading, the stricter one, since the
+ * contract asks for either.
+ */
+export const stricterOf = (sense: "least" | "most", plate: Own, own: Own): Own =>
+  Object.assign(
+    (row: Row, lineup: Lineup) => {
+      const [ofPlate, ofLineup] = [plate(row, lineup), own(row, lineup)];
+      if (!ofPlate || !ofLineup) return ofPlate ?? ofLineup;
+      const isStricter =
+        sense === "most" ? ofLineup.value < ofPlate.value : ofLineup.value > ofPlate.value;
+      return isStricter ? ofLineup : ofPlate;
+    },
+    { quantities: own.quantities },
+  );
+
 function firstOf<T, U>(all: readonly T[], find: (one: T) => U | undefined): U | undefined {
   for (const one of all) {
     const found = find(one);

@@ -1,5 +1,5 @@
 import { fromCol, toCol, tokenize } from "@borgar/fx/xlsx";
-import type { Sheet } from "hucre/xlsx";
+import type { Cell, Sheet } from "hucre/xlsx";
 import { type Area, cellCount, readArea } from "../sheets/area";
 import { type CellGrid, cellIn, gridOf } from "./grid";
 
@@ -23,21 +23,26 @@ export function storedFormulas({ cells }: Sheet): StoredFormulas {
   const written: (string | number)[][] = [];
   const shared = new Map<number, { formula: string; row: number; column: number }>();
   const arrays: (Area & { formula: string })[] = [];
+  /** Keeps what a formula fills beside its own cell. */
+  const noteFill = (formula: string, cell: Partial<Cell>, row: number, column: number) => {
+    if (isSharedSource(cell)) shared.set(cell.formulaSharedIndex ?? 0, { formula, row, column });
+    const area = cell.formulaType === "array" ? filledArea(cell.formulaRef) : undefined;
+    if (area) arrays.push({ ...area, formula });
+  };
   for (const [key, cell] of cells ?? []) {
-    const { formula, formulaType, formulaSharedIndex: index, formulaRef } = cell;
-    if (formula === undefined) continue;
+    if (cell.formula === undefined) continue;
     const comma = key.indexOf(",");
     const [row, column] = [Number(key.slice(0, comma)), Number(key.slice(comma + 1))];
     written[row] ??= [];
-    written[row][column] = formula === "" && index !== undefined ? index : formula;
-    if (formula === "") continue;
-    if (formulaType === "shared" && index !== undefined)
-      shared.set(index, { formula, row, column });
-    const area = formulaType === "array" ? filledArea(formulaRef) : undefined;
-    if (area) arrays.push({ ...area, formula });
+    written[row][column] = cell.formula === "" ? (cell.formulaSharedIndex ?? "") : cell.formula;
+    if (cell.formula !== "") noteFill(cell.formula, cell, row, column);
   }
   return { written: gridOf(written, (formula) => formula ?? null), shared, arrays };
 }
+
+/** Whether a cell holds the text of a formula that is filled over others. */
+const isSharedSource = ({ formulaType, formulaSharedIndex }: Partial<Cell>): boolean =>
+  formulaType === "shared" && formulaSharedIndex !== undefined;
 
 /** The cells that an array formula fills, where they are several. */
 const filledArea = (reference: string | undefined): Area | undefined => {

@@ -44,13 +44,14 @@ export const itemRows = (panel: Panel, usual: readonly UsualItem[], own: readonl
           always: always ? ALWAYS : null,
         }),
       ),
-    ...ours.map(({ item, document }): Row => {
+    ...ours.map(({ item, document, applies, types }): Row => {
       const stoodFor = usual.find((one) => sameName(one.item, item));
       return {
         object: panel.designation,
         part: item,
         document,
-        always: stoodFor?.always ? ALWAYS : null,
+        // What the project asks of this panel by its name or type does apply to it.
+        always: stoodFor?.always || applies || types ? ALWAYS : null,
       };
     }),
   ];

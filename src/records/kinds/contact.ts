@@ -18,7 +18,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { asFraction, ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { asFraction, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { exactly, quantity } from "../quantity";
 import { verdictBy } from "../verdict";
 
@@ -31,7 +31,8 @@ const plate = (row: Row, lineup: Lineup): OwnLimit | undefined =>
     : plateLimit(lineup, String(row.object), ({ contactLimit }) => contactLimit);
 
 /** The greatest resistance allowed: a breaker's by its plate, else a criterion of the maker or project. */
-const ownLimit = plateOr(
+const ownLimit = stricterOf(
+  "most",
   plate,
   ownOf(
     { name: "joint resistance µΩ", of: isJoint },

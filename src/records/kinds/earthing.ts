@@ -28,7 +28,12 @@ const NOT_COMPUTED = "not computed";
 const EARTH_BAR = "Earth bar";
 const isBar = (row: Row) => row.part === EARTH_BAR;
 
-const ownLimit = ownOf({ name: "ground bus resistance mΩ", of: isBar }, "earthing resistance mΩ");
+const ownLimit = ownOf(
+  { name: "earth bar resistance mΩ", of: isBar },
+  { name: "ground bus resistance mΩ", of: isBar },
+  "earthing resistance mΩ",
+  "ground continuity mΩ",
+);
 const ownCurrent = ownOf("earthing test current A");
 const ownSpread = asFraction(ownOf({ name: "ground bus spread %", of: isBar }));
 

@@ -15,7 +15,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, plateOr, sourceOf, sources } from "../limits";
+import { ownOf, sourceOf, sources, stricterOf } from "../limits";
 import { onPaper } from "../onPaper";
 import { exactly } from "../quantity";
 import { verdictBy } from "../verdict";
@@ -37,11 +37,13 @@ const plate =
     const value = core && pick(core);
     return value === undefined ? undefined : { from: "maker", value, document: "its plate" };
   };
-const ownKnee = plateOr(
+const ownKnee = stricterOf(
+  "least",
   plate(({ kneeV }) => kneeV),
   ownOf("knee point V"),
 );
-const ownExciting = plateOr(
+const ownExciting = stricterOf(
+  "most",
   plate(({ excitingA }) => excitingA),
   ownOf("exciting current at the knee A"),
 );

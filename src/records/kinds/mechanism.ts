@@ -14,7 +14,7 @@ import {
   type Reference,
   type Row,
 } from "../kind";
-import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { ownOf, plateOr, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { verdictBy } from "../verdict";
 
 const NOT_COMPUTED = "not computed";
@@ -35,7 +35,8 @@ const isOf = ({ coil }: Row, what: string) => String(coil ?? BOTH).toLowerCase()
 const plate = (pick: (breaker: Breaker) => number | undefined) => (row: Row, lineup: Lineup) =>
   plateLimit(lineup, String(row.object), pick);
 
-const charging = plateOr(
+const charging = stricterOf(
+  "most",
   (row, lineup) => (isOf(row, BOTH) ? plate(({ chargingS }) => chargingS)(row, lineup) : undefined),
   ownOf({ name: "spring charging s", of: (row) => isOf(row, BOTH) }),
 );

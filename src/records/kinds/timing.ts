@@ -12,7 +12,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { limitOf, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { verdictBy } from "../verdict";
 
 const OPERATIONS = ["closing", "opening"] as const;
@@ -25,7 +25,8 @@ const plate =
 const windowOf = (breaker: Breaker, row: Row) =>
   isClosing(row) ? breaker.closingMs : breaker.openingMs;
 const timeLimit = (end: "least" | "most"): Own =>
-  plateOr(
+  stricterOf(
+    end,
     plate((breaker, row) => windowOf(breaker, row)?.[end]),
     ownOf(
       { name: `closing time ${end} ms`, of: isClosing },
@@ -34,7 +35,8 @@ const timeLimit = (end: "least" | "most"): Own =>
   );
 const least = timeLimit("least");
 const most = timeLimit("most");
-const spread = plateOr(
+const spread = stricterOf(
+  "most",
   plate(
     ({ poleSpreadMs, closingSpreadMs, openingSpreadMs }, row) =>
       (isClosing(row) ? closingSpreadMs : openingSpreadMs) ?? poleSpreadMs,
