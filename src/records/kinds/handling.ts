@@ -36,7 +36,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 20,
     accepts: { type: "text" },
-    need: "condition",
+    need: "trail",
     help: "Its number: crane, truck, slings, skates.",
   },
   {

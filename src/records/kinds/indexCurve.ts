@@ -104,7 +104,7 @@ const columns: readonly Column[] = [
     width: 12,
     unit: "°C",
     accepts: { type: "number", least: -40, most: 120 },
-    need: "condition",
+    need: "trail",
     help: "Of the insulation. A ratio of two readings of one test is not corrected.",
   },
   {
