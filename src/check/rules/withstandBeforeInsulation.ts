@@ -6,17 +6,18 @@ import type { Finding } from "../finding";
 
 const circuit = (row: Row) => `${row.object}\u0000${row.part}`;
 
-/** Insulation rows of one stage, by circuit. */
-function insulationOf(context: Context, stage: "before" | "after"): Map<string, Row[]> {
+/** Insulation rows "before", by circuit. */
+function insulationBefore({ tables }: Context): ReadonlyMap<string, readonly Row[]> {
   const groups = new Map<string, Row[]>();
-  for (const { kind, judged } of context.tables)
-    if (kind.id === "insulation")
-      for (const row of judged)
-        if (row.stage === stage) {
-          const group = groups.get(circuit(row));
-          if (group) group.push(row);
-          else groups.set(circuit(row), [row]);
-        }
+  const rows = tables
+    .filter(({ kind }) => kind.id === "insulation")
+    .flatMap(({ judged }) => judged)
+    .filter(({ stage }) => stage === "before");
+  for (const row of rows) {
+    const group = groups.get(circuit(row)) ?? [];
+    groups.set(circuit(row), group);
+    group.push(row);
+  }
   return groups;
 }
 
@@ -40,7 +41,7 @@ export const withstandBeforeInsulation: Rule = {
   reads: "book",
   of: ["insulation", "withstand"],
   find: (context) => {
-    const before = insulationOf(context, "before");
+    const before = insulationBefore(context);
     const leftOut = context.lineup.leaveOut.find(({ kind }) => kind === "insulation");
     if (leftOut && before.size === 0) return notHere(context, leftOut.reason);
     return overKind(context, "withstand", (table) => (row, stored): Finding | undefined => {
