@@ -1,5 +1,5 @@
 import { HEADER_ROW, lastRow } from "../look/tableLayout";
-import { type Validation, validationOf } from "../look/validation";
+import { type Validation, validationOf, validationTitle } from "../look/validation";
 import type { Column } from "../records/kind";
 import { a1 } from "../sheets/address";
 import type { PlannedSheet } from "../sheets/plannedSheet";
@@ -11,9 +11,6 @@ interface ColumnValidation {
   readonly errorAlert: Excel.DataValidationErrorAlert;
   readonly prompt?: Excel.DataValidationPrompt;
 }
-
-/** Excel shows so many characters of a validation's title. */
-const TITLE_LENGTH = 32;
 
 /** Puts validations on the entry columns of a sheet of the plan. */
 export function validationSteps(
@@ -51,7 +48,7 @@ function columnValidation(
   const validation = validationOf(column, first, instruments);
   if (!validation) return undefined;
   const { header, help } = column;
-  const title = header.slice(0, TITLE_LENGTH);
+  const title = validationTitle(header);
   return {
     rule: rule(validation),
     errorAlert: { message: validation.message, showAlert: true, style: "Warning", title },

@@ -10,6 +10,12 @@ export type Validation = (
   | { readonly type: "range"; readonly range: string }
 ) & { readonly message: string };
 
+/** Excel takes no longer title of a validation's message (Office.js reference, DataValidationPrompt). */
+const TITLE_LENGTH = 32;
+
+/** The title of a validation's messages: the column's header, as far as Excel takes it. */
+export const validationTitle = (header: string): string => header.slice(0, TITLE_LENGTH);
+
 const LEAST = -1e9;
 const MOST = 1e9;
 

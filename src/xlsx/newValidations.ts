@@ -1,5 +1,5 @@
 import type { DataValidation } from "hucre/xlsx";
-import { type Validation, validationOf } from "../look/validation";
+import { type Validation, validationOf, validationTitle } from "../look/validation";
 import { daySerial } from "../quantities/dates";
 import type { Column } from "../records/kind";
 import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
@@ -16,9 +16,11 @@ export function fileValidation(column: Column, range: string, first: string): Da
       allowBlank: true,
       showErrorMessage: true,
       errorStyle: "warning",
-      errorTitle: header,
+      errorTitle: validationTitle(header),
       errorMessage: validation.message,
-      ...(help ? { showInputMessage: true, inputTitle: header, inputMessage: help } : {}),
+      ...(help
+        ? { showInputMessage: true, inputTitle: validationTitle(header), inputMessage: help }
+        : {}),
     },
   ];
 }

@@ -58,7 +58,7 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
   },
   {
     id: "testVoltageLeast",
-    header: "Least test V",
+    header: "Minimum test V",
     role: "limit",
     width: 9,
     unit: "V",

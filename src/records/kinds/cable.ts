@@ -215,7 +215,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "sheathLeast",
-    header: "Least sheath MΩ",
+    header: "Minimum sheath MΩ",
     role: "limit",
     width: 9,
     unit: "MΩ",
@@ -251,7 +251,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "sheathMinutesLeast",
-    header: "Sheath at least min",
+    header: "Sheath minimum min",
     role: "limit",
     width: 9,
     unit: "min",

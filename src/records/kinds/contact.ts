@@ -81,7 +81,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "testCurrentLeast",
-    header: "Least test A",
+    header: "Minimum test A",
     role: "limit",
     width: 9,
     unit: "A",

@@ -74,7 +74,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "testVoltageLeast",
-    header: "Least test V",
+    header: "Minimum test V",
     role: "limit",
     width: 9,
     unit: "V",

@@ -133,7 +133,7 @@ const burdenMost = plateColumn<Core>(
 const burdenLeast = plateColumn<Core>(
   {
     id: "burdenLeast",
-    header: "Least VA",
+    header: "Minimum VA",
     width: 8,
     unit: "VA",
     help: "Below this burden the class promises nothing (IEC 61869-2: 25 % of rated, 50 % for classes 3 and 5).",

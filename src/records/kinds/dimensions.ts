@@ -108,8 +108,8 @@ const columns: readonly Column[] = [
     need: "reading",
     help: "The worst place counts: the least clearance along the lineup, the greatest departure of a panel.",
   },
-  limit("least", "Least mm", least),
-  limit("most", "Most mm", most),
+  limit("least", "Minimum mm", least),
+  limit("most", "Maximum mm", most),
   {
     id: "document",
     header: "Document of a typed limit",

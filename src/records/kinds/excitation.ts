@@ -171,7 +171,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "kneeLeast",
-    header: "Least knee V",
+    header: "Minimum knee V",
     role: "limit",
     width: 9,
     unit: "V",
@@ -187,7 +187,7 @@ const columns: readonly Column[] = [
   ),
   {
     id: "excitingMost",
-    header: "Most exciting A",
+    header: "Maximum exciting A",
     role: "limit",
     width: 9,
     unit: "A",
@@ -211,7 +211,7 @@ const columns: readonly Column[] = [
   ),
   {
     id: "atClassMost",
-    header: "Most A at class V",
+    header: "Maximum A at class V",
     role: "limit",
     width: 9,
     unit: "A",

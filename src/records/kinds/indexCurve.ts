@@ -80,7 +80,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "testVoltageLeast",
-    header: "Least test V",
+    header: "Minimum test V",
     role: "limit",
     width: 9,
     unit: "V",
@@ -120,7 +120,7 @@ const columns: readonly Column[] = [
     working: ({ s30, min1, absorption }) =>
       workedOut(absorption, `${onPaper(min1)} MΩ ÷ ${onPaper(s30)} MΩ`),
   },
-  least("ratioLeast", "Least ratio", RATIO),
+  least("ratioLeast", "Minimum ratio", RATIO),
   {
     id: "polarization",
     header: "Polarization index",
@@ -134,7 +134,7 @@ const columns: readonly Column[] = [
     working: ({ min1, min10, polarization }) =>
       workedOut(polarization, `${onPaper(min10)} MΩ ÷ ${onPaper(min1)} MΩ`),
   },
-  least("indexLeast", "Least index", INDEX),
+  least("indexLeast", "Minimum index", INDEX),
   sources((row, lineup) => [
     ["index", sourceOf(ownOf(INDEX)(row, lineup)) || "none set"],
     ["ratio", sourceOf(ownOf(RATIO)(row, lineup)) || "none set"],

@@ -262,10 +262,10 @@ const columns: readonly Column[] = [
   { id: "openingSupply", header: "Opening: supply", role: "given", width: 8 },
   ...COILS.flatMap(([coil, name]): Column[] => [
     worked(`${coil}Low`, `${name} worked at V, low`, "least", `${coil}Least`),
-    range(`${coil}Least`, `${name}: has to work at V, least`, coil, "least"),
+    range(`${coil}Least`, `${name}: must work from V`, coil, "least"),
     doubt(coil, `${name}: fails above V`),
     worked(`${coil}High`, `${name} worked at V, high`, "most", `${coil}Most`),
-    range(`${coil}Most`, `${name}: has to work at V, most`, coil, "most"),
+    range(`${coil}Most`, `${name}: must work up to V`, coil, "most"),
   ]),
   seen(
     "pickup",
@@ -295,7 +295,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "chargedMost",
-    header: "Most s",
+    header: "Maximum s",
     role: "limit",
     width: 8,
     unit: "s",

@@ -275,7 +275,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "resetLeast",
-    header: "Reset least %",
+    header: "Minimum reset %",
     role: "limit",
     width: 8,
     unit: "%",
@@ -283,7 +283,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "resetMost",
-    header: "Reset most %",
+    header: "Maximum reset %",
     role: "limit",
     width: 8,
     unit: "%",

@@ -187,8 +187,8 @@ const columns: readonly Column[] = [
     (times) => Math.max(...times),
     (row) => `most of ${named(row).join(", ")} = ${figure(row.slowest)} ms`,
   ),
-  window("least", "Least ms", least),
-  window("most", "Most ms", most),
+  window("least", "Minimum ms", least),
+  window("most", "Maximum ms", most),
   ofPoles(
     "poleSpread",
     "Pole spread ms",
@@ -199,7 +199,7 @@ const columns: readonly Column[] = [
   ),
   {
     id: "spreadMost",
-    header: "Most spread ms",
+    header: "Maximum spread ms",
     role: "limit",
     width: 9,
     unit: "ms",

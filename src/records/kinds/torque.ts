@@ -72,7 +72,7 @@ const columns: readonly Column[] = [
   { id: "bolt", header: "Bolt", role: "given", width: 6 },
   { id: "grade", header: "Grade", role: "given", width: 6 },
   { id: "makersNm", header: "Maker's N·m", role: "given", width: 9, unit: "N·m" },
-  { id: "document", header: "Maker's document", role: "given", width: 24 },
+  { id: "document", header: "Manufacturer's document", role: "given", width: 24 },
   {
     id: "computedNm",
     header: "Computed N·m",

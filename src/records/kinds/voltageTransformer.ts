@@ -89,7 +89,7 @@ const burdenMost = plateColumn<Winding>(
 const burdenLeast = plateColumn<Winding>(
   {
     id: "burdenLeast",
-    header: "Least VA",
+    header: "Minimum VA",
     width: 8,
     unit: "VA",
     help: "Below this burden the class promises nothing (IEC 61869-3: 25 % of rated from 10 VA up).",

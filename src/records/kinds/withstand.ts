@@ -215,7 +215,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "dewLeast",
-    header: "At least K",
+    header: "Minimum K",
     role: "limit",
     width: 7,
     format: "0.0",
@@ -288,7 +288,7 @@ const columns: readonly Column[] = [
   },
   {
     id: "leastkV",
-    header: "At least kV",
+    header: "Minimum kV",
     role: "computed",
     width: 9,
     unit: "kV",

@@ -11,8 +11,8 @@ export const SETTINGS_COLUMNS: readonly Column[] = [
   { id: "sort", header: "Sort", role: "given", width: 12 },
   { id: "panels", header: "Panels", role: "given", width: 20 },
   { id: "types", header: "Panel types", role: "given", width: 24 },
-  { id: "least", header: "Least mm", role: "given", width: 10, unit: "mm" },
-  { id: "most", header: "Most mm", role: "given", width: 10, unit: "mm" },
+  { id: "least", header: "Minimum mm", role: "given", width: 10, unit: "mm" },
+  { id: "most", header: "Maximum mm", role: "given", width: 10, unit: "mm" },
   { id: "text", header: "Title or reason", role: "given", width: 40 },
   { id: "document", header: "Document", role: "given", width: 36 },
 ];

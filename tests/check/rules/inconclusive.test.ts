@@ -17,7 +17,7 @@ finds("inconclusive", [
     row: 2,
     header: "R corrected MΩ",
     weight: "query",
-    says: /"Test V DC" is 1000 V against "Least test V"/,
+    says: /"Test V DC" is 1000 V against "Minimum test V"/,
   },
   {
     name: "a withstand test held too short",

@@ -21,12 +21,12 @@ finds("limit-differs", [
   },
   {
     name: "a window of the maker's edited",
-    spoil: (book) => book.set("GearTiming", 0, "Most ms", 90),
+    spoil: (book) => book.set("GearTiming", 0, "Maximum ms", 90),
     table: "GearTiming",
     row: 0,
-    header: "Most ms",
+    header: "Maximum ms",
     weight: "stop",
-    says: /"Most ms" is 90/,
+    says: /"Maximum ms" is 90/,
   },
 ]);
 
