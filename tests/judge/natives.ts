@@ -47,10 +47,16 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
 
   COILLIMIT: (volts = "", does = "", end = "", wave = '"DC"', basis = '"IEC"') => {
     const most = end === '"most"' ? 1 : 0;
-    if (basis === '"NETA"')
-      return wave === '"DC"'
-        ? rowOf(volts, "coilsAnsi", (does === '"closing"' ? 1 : 3) + most)
-        : "NA()";
+    if (basis === '"NETA"') {
+      const column = (does === '"closing"' ? 1 : 3) + most;
+      const direct = rowOf(volts, "coilsAnsi", column);
+      // The lower of two printed least voltages for closing: 36, 90 and 180 V.
+      const lower =
+        end === '"lowest"' && does === '"closing"'
+          ? `IF(${volts}=48,36,IF(${volts}=125,90,IF(${volts}=250,180,${direct})))`
+          : direct;
+      return `IF(${wave}="AC",${rowOf(volts, "coilsAnsiAc", 1 + most)},${lower})`;
+    }
     const part = `SUMPRODUCT((${range("coilsIec", 0)}=${does})*(${range("coilsIec", 1)}=${wave})*${range("coilsIec", 2 + most)})`;
     return when([`${volts}>0`], `${volts}*${part}`);
   },
@@ -66,12 +72,18 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
   CTLIMIT: (accuracy = "", percent = "", quantity = '"ratio"'): string => {
     // A class in a cell: one after the other of those that the tests' own tables have.
     if (!accuracy.startsWith('"'))
-      return Object.keys(CT).reduceRight(
+      return [...Object.keys(CT), "PX", "C100"].reduceRight(
         (otherwise, name) =>
           `IF(${accuracy}="${name}",${NATIVES.CTLIMIT?.(`"${name}"`, percent, quantity)},${otherwise})`,
         "NA()",
       );
     const name = accuracy.replaceAll('"', "");
+    // Turns ratio of PX 0.25 % (quoted by two articles); relaying classes 3 % at rated current (memory).
+    if (quantity === '"turns"') return name === "PX" ? "0.25" : "NA()";
+    if (quantity === '"wrong"')
+      return name === "PX" ? "10" : `IFERROR(${NATIVES.CTLIMIT?.(accuracy, percent)},10)`;
+    if (name === "PX") return when([`${percent}=100`], "0.25");
+    if (name === "C100") return when([`${percent}=100`], "3");
     if (quantity === '"composite"') return String(COMPOSITE[name] ?? "NA()");
     const column = quantity === '"phase"' ? 2 : 1;
     const rows = CT[name] ?? [];
@@ -99,6 +111,20 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
   EARTHRESISTANCE: (amps = "", volts = "") =>
     when([`${amps}>0`, `${volts}>=0`], `${volts}/${amps}*1000`),
 
+  /** On the line between two points on log-log axes; beyond the last a bound, in proportion to the voltage. */
+  EXCITING: (volts = "", amps = "", at = "") => {
+    const count = `COUNT(${volts})`;
+    const i = `MIN(MATCH(${at},${volts},1),${count}-1)`;
+    const [low, high] = [`INDEX(${volts},${i})`, `INDEX(${volts},${i}+1)`];
+    const [from, to] = [`INDEX(${amps},${i})`, `INDEX(${amps},${i}+1)`];
+    const inside = `${from}*(${to}/${from})^(LN(${at}/${low})/LN(${high}/${low}))`;
+    const bound = (sign: string, value: string, round: string) =>
+      `"${sign} "&${round}(${value},5-INT(LOG10(${value})))`;
+    const above = bound(">", `INDEX(${amps},${count})*${at}/MAX(${volts})`, "ROUNDDOWN");
+    const below = bound("<", `INDEX(${amps},1)`, "ROUNDUP");
+    return `IF(${at}>MAX(${volts}),${above},IF(${at}<MIN(${volts}),${below},${inside}))`;
+  },
+
   IRCORRECT: (reading = "", t = "", method = '"solid"', base = "20") =>
     when(
       [`${sizeOf(reading)}>=0`],
@@ -119,37 +145,37 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
     ),
 
   JUDGE: (value = "", limit = "", sense = '"least"', tolerance = "0") => {
-    const x = `IF(ISTEXT(${value}),VALUE(MID(${value},3,30)),${value})`;
-    const grace = `ABS(${limit})*${tolerance}`;
-    const [above, below] = [`LEFT(${value},1)=">"`, `LEFT(${value},1)="<"`];
-    const sides = (exact: string, over: string, under: string) =>
-      `IF(${above},${over},IF(${below},${under},IF(${exact},"Pass","Fail")))`;
-    const either = (test: string, verdict: string) => `IF(${test},"${verdict}","Inconclusive")`;
+    const grace = tolerance === "0" ? "0" : `ABS(${limit})*${tolerance}`;
     const [least, most] = [`${limit}-${grace}`, `${limit}+${grace}`];
-    const decided = {
-      '"least"': sides(
-        `${x}>=${least}`,
+    const x = `VALUE(MID(${value},3,30))`;
+    const above = `LEFT(${value},1)=">"`;
+    const either = (test: string, verdict: string) => `IF(${test},"${verdict}","Inconclusive")`;
+    const [exact, over, under] = {
+      '"least"': [
+        `${value}>=${least}`,
         either(`${x}>=${least}`, "Pass"),
         either(`${x}<${least}`, "Fail"),
-      ),
-      '"most"': sides(
-        `${x}<=${most}`,
+      ],
+      '"most"': [
+        `${value}<=${most}`,
         either(`${x}>${most}`, "Fail"),
         either(`${x}<=${most}`, "Pass"),
-      ),
-      '"within"': sides(
-        `ABS(${x})<=${most}`,
+      ],
+      '"within"': [
+        `ABS(${value})<=${most}`,
         either(`${x}>${most}`, "Fail"),
         either(`-(${x})>${most}`, "Fail"),
-      ),
-      '"equal"': sides(
-        `ABS(${x}-${limit})<=${grace}`,
+      ],
+      '"equal"': [
+        `ABS(${value}-${limit})<=${grace}`,
         either(`${x}>${most}`, "Fail"),
         either(`${x}<${least}`, "Fail"),
-      ),
-    }[sense];
-    const judged = `IF(OR(${limit}="",${tolerance}<0),"Inconclusive",${decided})`;
-    return `IF(${value}="","Missing",IF(ISNUMBER(${x}),${judged},NA()))`;
+      ],
+    }[sense] ?? ["NA()", "NA()", "NA()"];
+    const unknown = tolerance.startsWith("-") ? "TRUE" : `OR(${limit}="",${tolerance}<0)`;
+    const judged = (verdict: string) => `IF(${unknown},"Inconclusive",${verdict})`;
+    const bound = `IF(ISNUMBER(${x}),${judged(`IF(${above},${over},${under})`)},NA())`;
+    return `IF(${value}="","Missing",IF(ISNUMBER(${value}),${judged(`IF(${exact},"Pass","Fail")`)},${bound}))`;
   },
 
   LIMITFACTOR: (factor = "", winding = "", rated = "", actual = "") =>
@@ -195,12 +221,17 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
   TIMESPREAD: (times = "") =>
     when([`COUNT(${times})>1`, `MIN(${times})>=0`], `MAX(${times})-MIN(${times})`),
 
-  VTLIMIT: (accuracy = "", percent = "", quantity = '"ratio"') => {
+  VTLIMIT: (accuracy = "", percent = "", quantity = '"ratio"'): string => {
     const of = (column: number) => rowOf(accuracy, "vt", column);
-    return when(
-      [`${percent}>=${of(1)}`, `${percent}<=${of(2)}`],
-      of(quantity === '"phase"' ? 4 : 3),
-    );
+    // A set holds its voltage to about half a percent of it.
+    const range = [`${percent}>=${of(1)}*0.995`, `${percent}<=${of(2)}*1.005`];
+    if (quantity === '"phase"') return when(range, of(4));
+    // From 2 % on the protective classes have twice their limits (quoted); between, the finer passes.
+    const low = `AND(${of(1)}=5,${percent}>=2,${percent}<5*0.995)`;
+    const isWrong = quantity === '"wrong"';
+    const twice = isWrong ? `2*${of(3)}` : `IF(${percent}<=2.2,2,1)*${of(3)}`;
+    const limit = `IF(${low},${twice},${when(range, of(3))})`;
+    return isWrong ? `IFERROR(${limit},10)` : limit;
   },
 
   WITHSTAND: (kV = "", basis = '"IEC"', place = '"site"', wave = '"AC"', part = '"main"') => {

@@ -1,4 +1,4 @@
-import { COILS_ANSI, COILS_IEC } from "../published/breakers";
+import { COILS_ANSI, COILS_ANSI_AC, COILS_IEC } from "../published/breakers";
 import { BY_NOMINAL, CABLES, VLF } from "../published/cables";
 import { CURVES } from "../published/curves";
 import { FACTORS, MAXIMUM, MINIMUM } from "../published/insulation";
@@ -23,6 +23,7 @@ const BLOCKS: Readonly<Record<string, Rows>> = {
   vlf: VLF,
   coilsIec: COILS_IEC,
   coilsAnsi: COILS_ANSI,
+  coilsAnsiAc: COILS_ANSI_AC,
   bolts: BOLTS,
   proof: PROOF,
   curves: CURVES,

@@ -8,7 +8,14 @@ export const COILS_IEC: readonly (readonly [string, string, number, number])[] =
 
 /** Three breaker makers' tables under ANSI/IEEE C37.06 (read): rated V DC, closing from and to, opening from and to. */
 export const COILS_ANSI: readonly (readonly [number, number, number, number, number])[] = [
+  [24, 19, 28, 14, 28],
   [48, 38, 56, 28, 56],
   [125, 100, 140, 70, 140],
   [250, 200, 280, 140, 280],
+];
+
+/** The same for rated V AC, closing and opening alike: from, to. */
+export const COILS_ANSI_AC: readonly (readonly [number, number, number])[] = [
+  [120, 104, 127],
+  [240, 208, 254],
 ];

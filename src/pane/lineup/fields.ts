@@ -1,4 +1,4 @@
-import { bolts, proofStress } from "../../engineering/bolts";
+import { bolts } from "../../engineering/bolts";
 import { curves } from "../../engineering/curves";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
 import { ITEM_KINDS, POINT_TYPES } from "../../lineup/settings";
@@ -104,6 +104,7 @@ export const INSTRUMENTS: ListFields = {
     text("serial", "Serial number"),
     { path: "calibrated", label: "Calibrated", holds: "day" },
     { path: "due", label: "Due", holds: "day" },
+    number("accuracyPercent", "Accuracy, ± %"),
   ],
   fresh: { id: "", kind: "", serial: "" },
 };
@@ -199,6 +200,16 @@ export const BREAKER: readonly Field[] = [
   number("breaker.openingV.least", "Opening release, minimum (V)"),
   number("breaker.openingV.most", "Opening release, maximum (V)"),
   number("breaker.chargingS", "Spring charging time, maximum (s)"),
+  number("breaker.closingSpreadMs", "Pole spread on closing, maximum (ms)"),
+  number("breaker.openingSpreadMs", "Pole spread on opening, maximum (ms)"),
+  number("breaker.controlV", "Control voltage of this breaker, V"),
+  one("breaker.controlKind", "Its control supply", ["DC", "AC"]),
+  number("breaker.openingControlV", "Control voltage of its opening release, V"),
+  one("breaker.openingControlKind", "Supply of its opening release", ["DC", "AC"]),
+  yesNo("breaker.secondTripCoil", "Second trip coil"),
+  number("breaker.undervoltageV.pickupMost", "Undervoltage release: picks up by, V"),
+  number("breaker.undervoltageV.dropoutLeast", "Undervoltage release: drops out from, V"),
+  number("breaker.undervoltageV.dropoutMost", "Undervoltage release: drops out by, V"),
 ];
 
 export const GAS: readonly Field[] = [
@@ -228,6 +239,10 @@ export const PANEL_LISTS: readonly ListFields[] = [
       number("accuracyLimitFactor", "Accuracy limit factor"),
       number("kneeV", "Knee point, minimum (V)"),
       number("windingOhm", "Winding at 75 °C, maximum (Ω)"),
+      number("burdenLeastVA", "Burden at least, VA"),
+      number("ratingFactor", "Rating factor"),
+      number("excitingA", "Exciting current at the knee, maximum (A)"),
+      one("encloses", "Encloses", ["one phase", "all phases"]),
     ],
     fresh: { name: "", secondaryA: 1, accuracy: "" },
   },
@@ -241,6 +256,8 @@ export const PANEL_LISTS: readonly ListFields[] = [
       number("secondaryV", "Secondary, V"),
       text("accuracy", "Class"),
       number("burdenVA", "Burden, VA"),
+      number("burdenLeastVA", "Burden at least, VA"),
+      number("voltageFactor", "Voltage factor"),
     ],
     fresh: { name: "", accuracy: "" },
   },
@@ -254,6 +271,7 @@ export const PANEL_LISTS: readonly ListFields[] = [
       number("fullScale", "Full scale"),
       text("unit", "Unit"),
       number("accuracy", "Error, maximum (% of full scale)"),
+      one("accuracyOf", "Class is of", ["full scale", "reading"]),
       { path: "points", label: "Points, % of full scale", holds: "numbers" },
     ],
     fresh: { designation: "", quantity: "", unit: "", points: [25, 50, 100] },
@@ -273,6 +291,9 @@ export const PANEL_LISTS: readonly ListFields[] = [
       number("pickupPercent", "Pick-up error, maximum (%)"),
       number("timePercent", "Time error, maximum (%)"),
       number("timeS", "Time error, maximum (s)"),
+      number("slopePercent", "Slope, %"),
+      number("resetPercent", "Reset ratio, %"),
+      text("document", "Settings order and revision"),
     ],
     fresh: {
       relay: "",
@@ -308,6 +329,7 @@ export const PANEL_LISTS: readonly ListFields[] = [
       one("bolt", "Bolt", Object.keys(bolts)),
       one("grade", "Grade", Object.keys(proofStress)),
       number("torqueNm", "Manufacturer's torque (N·m)"),
+      number("torqueLbfFt", "Maker's torque, lbf·ft"),
       text("document", "Document"),
     ],
     fresh: { name: "", bolt: "M12", grade: "8.8" },

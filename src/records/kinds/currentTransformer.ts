@@ -209,6 +209,21 @@ const columns: readonly Column[] = [
   },
   ...ratioColumns("A", VOLTAGE),
   {
+    id: "lookedUp",
+    header: "Class at %",
+    role: "computed",
+    width: 8,
+    unit: "%",
+    format: "0.0",
+    help: "Percent of rated current that the class is looked up at: near rated current, and up to the rating factor, rated.",
+    formula: lookedUpBy,
+    value: lookedUpAt,
+    working: ({ percent, lookedUp }) =>
+      typeof lookedUp === "number"
+        ? `${onPaper(percent)} %, looked up at ${onPaper(lookedUp)} %`
+        : "",
+  },
+  {
     id: "errorMost",
     header: "Allowed ± %",
     role: "limit",
@@ -217,10 +232,12 @@ const columns: readonly Column[] = [
     own: ownError,
     help: "Blank at a current of which the class says nothing.",
     formula: (ref) =>
-      `IF(${ref("method")}="${VOLTAGE}",IFERROR(${gear("CTLIMIT", ref("accuracy"), 100, '"turns"')},""),IF(ISNUMBER(${ref("percent")}),IFERROR(${gear("CTLIMIT", ref("accuracy"), lookedUpBy(ref))},""),""))`,
+      `IF(${ref("method")}="${VOLTAGE}",IFERROR(${gear("CTLIMIT", ref("accuracy"), 100, '"turns"')},""),IF(ISNUMBER(${ref("percent")}),IFERROR(${gear("CTLIMIT", ref("accuracy"), ref("lookedUp"))},""),""))`,
     value: (row) => {
       if (isByVoltage(row)) return figureOf(row, 100, "turns");
-      return typeof row.percent === "number" ? figureOf(row, lookedUpAt(row), "ratio") : null;
+      return typeof row.percent === "number"
+        ? figureOf(row, Number(row.lookedUp ?? 0), "ratio")
+        : null;
     },
   },
   {
@@ -231,11 +248,11 @@ const columns: readonly Column[] = [
     unit: "%",
     help: "Between allowed and this the reading proves nothing of the class.",
     formula: (ref) => {
-      const wrong = `IFERROR(${gear("CTLIMIT", ref("accuracy"), lookedUpBy(ref), '"wrong"')},${grossRatio.value})`;
+      const wrong = `IFERROR(${gear("CTLIMIT", ref("accuracy"), ref("lookedUp"), '"wrong"')},${grossRatio.value})`;
       return `IF(OR(${ref("method")}="${VOLTAGE}",N(${ref("error")})>0),IFERROR(${gear("CTLIMIT", ref("accuracy"), 100, '"turns"')},${wrong}),${wrong})`;
     },
     value: (row) => {
-      const wrong = figureOf(row, lookedUpAt(row), "wrong") ?? grossRatio.value;
+      const wrong = figureOf(row, Number(row.lookedUp ?? 0), "wrong") ?? grossRatio.value;
       // The exciting current lowers the secondary current: only too much of it speaks against the turns.
       const speaksOfTurns = isByVoltage(row) || (typeof row.error === "number" && row.error > 0);
       return speaksOfTurns ? (figureOf(row, 100, "turns") ?? wrong) : wrong;
