@@ -43,19 +43,17 @@ export const outOfLimits: Rule = {
             (comparison) => applies(comparison, judged) && compared(comparison, judged) === "Fail",
           )
           .filter(({ value }) => !told.has(value) && told.add(value))
-          .map(({ value, limit, unit }) => ({
-            ...finding(value),
-            message: text.limit(
-              rowName(table, row),
-              headerOf(table, value),
-              inUnit(judged[value], unit),
-              headerOf(table, limit),
-              inUnit(judged[limit], unit),
-            ),
-            found: said(judged[value]),
-            expected: said(judged[limit]),
-            source: String(judged.sources ?? ""),
-          })),
+          .map(({ value, limit, unit, sense }) => {
+            const bounds = text.bounds[sense](inUnit(judged[limit], unit));
+            const reading = inUnit(judged[value], unit);
+            return {
+              ...finding(value),
+              message: text.limit(rowName(table, row), headerOf(table, value), reading, bounds),
+              found: said(judged[value]),
+              expected: bounds,
+              source: String(judged.sources ?? ""),
+            };
+          }),
       ];
     };
   },

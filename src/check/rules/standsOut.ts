@@ -1,7 +1,7 @@
 import type { CellValue } from "../../records/kind";
 import { contactSpread } from "../../standards/contactSpread";
 import { sourceText } from "../../standards/criterion";
-import { type Rule, rowName, said, where } from "../context";
+import { inUnit, type Rule, rowName, said, where } from "../context";
 
 /** From so many times the lowest on, no contact is that much worse: a reading is in another unit (our own margin). */
 const ABSURD = 100;
@@ -11,10 +11,14 @@ export const standsOut: Rule = {
   id: "stands-out",
   reads: "row",
   rows: (table, context) => (row, _stored, judged) => {
-    const { spread, corrected } = judged;
-    if (typeof spread !== "number" || spread <= contactSpread.value) return undefined;
+    const { spread } = judged;
+    // What is spread is what the kind accepts a row by first: a resistance, corrected or not.
+    const [compared] = table.kind.accepted;
+    if (!compared || typeof spread !== "number" || spread <= contactSpread.value) return undefined;
+    const { value, unit } = compared;
     const text = context.text.rules["stands-out"];
-    const [name, reading] = [rowName(table, row), said(corrected)];
+    const [name, reading] = [rowName(table, row), inUnit(judged[value], unit)];
+    const lowest = lowestOf(judged[value], spread);
     return {
       rule: "stands-out",
       weight: "query",
@@ -22,7 +26,12 @@ export const standsOut: Rule = {
       message:
         spread + 1 < ABSURD
           ? text.above(name, reading, Math.round(spread * 100), contactSpread.value * 100)
-          : text.absurd(name, reading, Math.round(spread + 1), lowest(corrected, spread)),
+          : text.absurd(
+              name,
+              reading,
+              Math.round(spread + 1),
+              lowest === undefined ? lowest : inUnit(lowest, unit),
+            ),
       found: said(spread),
       expected: text.expected(contactSpread.value),
       source: sourceText(contactSpread.source),
@@ -30,8 +39,6 @@ export const standsOut: Rule = {
   },
 };
 
-/** The lowest of the three, from one of them and how far it is above that; undefined where that one is no number. */
-const lowest = (corrected: CellValue | undefined, spread: number): string | undefined =>
-  typeof corrected === "number"
-    ? said(Number((corrected / (spread + 1)).toPrecision(3)))
-    : undefined;
+/** The lowest of the group, from one of them and how far it is above that; undefined where that one is no number. */
+const lowestOf = (reading: CellValue | undefined, spread: number): number | undefined =>
+  typeof reading === "number" ? Number((reading / (spread + 1)).toPrecision(3)) : undefined;

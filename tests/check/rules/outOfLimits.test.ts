@@ -19,7 +19,7 @@ finds("out-of-limits", [
     row: 0,
     header: "Ratio error %",
     weight: "stop",
-    says: /"Ratio error %" is .* %; /,
+    says: /"Ratio error %" is .* %\. Limit: within ± /,
     book: soundlyEquipped,
   },
   {
@@ -29,7 +29,7 @@ finds("out-of-limits", [
     row: 2,
     header: "R corrected MΩ",
     weight: "stop",
-    says: /"R corrected MΩ" is .* MΩ; "Minimum MΩ" is 5000 MΩ/,
+    says: /"R corrected MΩ" is .* MΩ\. Limit: at least 5000 MΩ/,
   },
   {
     name: "a contact resistance above the maker's",
@@ -38,7 +38,7 @@ finds("out-of-limits", [
     row: 1,
     header: "R at 20 °C µΩ",
     weight: "stop",
-    says: /"Maximum µΩ" is 50 µΩ/,
+    says: /Limit: at most 50 µΩ/,
   },
   {
     name: "a disruptive discharge",
@@ -65,7 +65,7 @@ finds("out-of-limits", [
     row: 0,
     header: "Deviation %",
     weight: "stop",
-    says: /"Tolerance ± %"/,
+    says: /Limit: within ± 10 %/,
   },
   {
     name: "a joint that was not marked",
@@ -74,7 +74,7 @@ finds("out-of-limits", [
     row: 1,
     header: "Marked",
     weight: "stop",
-    says: /"Marked" is No; it is to be Yes/,
+    says: /"Marked" is No; required: Yes/,
   },
   {
     name: "an earthed part of more than 0.5 Ω",
@@ -83,7 +83,7 @@ finds("out-of-limits", [
     row: 1,
     header: "R mΩ",
     weight: "stop",
-    says: /"Maximum mΩ" is 500 mΩ/,
+    says: /Limit: at most 500 mΩ/,
   },
   {
     name: "a breakdown of control wiring",
@@ -110,7 +110,7 @@ finds("out-of-limits", [
     row: 1,
     header: "At 20 °C MPa",
     weight: "stop",
-    says: /"At 20 °C MPa" is 0\.\d+ MPa; "Lockout MPa" is 0\.48 MPa/,
+    says: /"At 20 °C MPa" is 0\.\d+ MPa\. Limit: at least 0\.48 MPa/,
   },
 ]);
 

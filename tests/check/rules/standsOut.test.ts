@@ -8,7 +8,7 @@ finds("stands-out", [
     row: 1,
     header: "Above lowest",
     weight: "query",
-    says: /% above the lowest of its three; more than 50 % asks for investigation/,
+    says: /% above the lowest of its group; more than 50 % calls for investigation/,
   },
   {
     name: "beside a pole in another unit, that one is asked about first",
@@ -21,7 +21,7 @@ finds("stands-out", [
     row: 1,
     header: "Above lowest",
     weight: "query",
-    says: /is \d+ times the lowest of its three, 0\.0\d+ µΩ: one of the three is written in another unit/,
+    says: /is \d+ times the lowest of its group, 0\.0\d+ µΩ: one of them is written in another unit/,
   },
 ]);
 

@@ -14,9 +14,15 @@ export const limits = {
     discharge: (row: string) =>
       `${row}: a disruptive discharge occurred; find and repair it, then repeat the test.`,
     word: (row: string, header: string, word: string, sound: readonly string[]) =>
-      `${row}: "${header}" is ${word}; it is to be ${sound.join(" or ")}.`,
-    limit: (row: string, header: string, value: string, limitHeader: string, limit: string) =>
-      `${row}: "${header}" is ${value}; "${limitHeader}" is ${limit}.`,
+      `${row}: "${header}" is ${word}; required: ${sound.join(" or ")}.`,
+    limit: (row: string, header: string, value: string, bounds: string) =>
+      `${row}: "${header}" is ${value}. Limit: ${bounds}.`,
+    bounds: {
+      most: (limit: string) => `at most ${limit}`,
+      least: (limit: string) => `at least ${limit}`,
+      within: (limit: string) => `within ± ${limit}`,
+      equal: (limit: string) => limit,
+    },
   },
   "dew-point": {
     title: "A surface near the dew point",
@@ -78,14 +84,14 @@ export const limits = {
   "stands-out": {
     title: "A pole that stands out",
     finds:
-      "a pole or joint whose resistance is above the lowest of its three by more than the accepted share",
+      "a pole, joint or earth bar whose resistance is above the lowest of its group by more than the accepted share",
     why: "Poles of one breaker are made alike: the odd one has worn, dirty or loose contacts.",
     satisfies: "an investigation and its outcome",
     quiet: "where fewer than two poles have readings; it is no failure by itself",
     above: (row: string, reading: string, percent: number, limitPercent: number) =>
-      `${row}: ${reading} µΩ is ${percent} % above the lowest of its three; more than ${limitPercent} % asks for investigation.`,
+      `${row}: ${reading} is ${percent} % above the lowest of its group; more than ${limitPercent} % calls for investigation.`,
     absurd: (row: string, reading: string, times: number, lowest: string | undefined) =>
-      `${row}: ${reading} µΩ is ${times} times the lowest of its three${lowest === undefined ? "" : `, ${lowest} µΩ`}: one of the three is written in another unit, or is no reading; put that right first.`,
+      `${row}: ${reading} is ${times} times the lowest of its group${lowest === undefined ? "" : `, ${lowest}`}: one of them is written in another unit, or is not a reading; correct that first.`,
     expected: (share: number) => `at most ${share}`,
   },
   "over-voltage": {
