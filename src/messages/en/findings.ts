@@ -20,7 +20,7 @@ export const findings = {
   /** Added to the finding of the first row of such an entry. */
   furtherRows: (message: string, further: number, addresses: readonly string[]) => {
     const more = further - addresses.length;
-    return `${message} So it is on ${count(further, { one: "more row", other: "more rows" })} of the table, at ${addresses.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`;
+    return `${message} The same applies to ${count(further, { one: "more row", other: "more rows" })} of the table, at ${addresses.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`;
   },
   /** How many rows came to what. */
   counts: {

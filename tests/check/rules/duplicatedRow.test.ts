@@ -11,7 +11,7 @@ test("a row copied is found at the copy, with the place of the first", () => {
     {
       weight: "query",
       address: book.at(CONTACT, rowCount, "Panel"),
-      message: expect.stringMatching(/stands twice \(also at A9\); keep the one that counts/),
+      message: expect.stringMatching(/is there twice \(also at A9\); keep the one that counts/),
     },
   ]);
 });

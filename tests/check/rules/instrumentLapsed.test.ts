@@ -46,7 +46,7 @@ test("an instrument that lapsed is one finding for each table that it was used i
   );
   expect(found).toHaveLength(2);
   expect(found.find(({ address }) => address === at(2))?.message).toContain(
-    `on 6 more rows of the table, at ${[3, 5, 6, 7, 8].map(at).join(", ")} and 1 more.`,
+    `to 6 more rows of the table, at ${[3, 5, 6, 7, 8].map(at).join(", ")} and 1 more.`,
   );
 });
 

@@ -19,7 +19,7 @@ finds("instrument-unknown", [
     row: 1,
     header: "Instrument",
     weight: "query",
-    says: /"X-9" is not in the table of instruments.* So it is on 2 more rows of the table, at /,
+    says: /"X-9" is not in the table of instruments.* The same applies to 2 more rows of the table, at /,
   },
 ]);
 

@@ -37,7 +37,7 @@ finds("own-formula", [
     name: "a cell fixed on every row",
     header: HEADER,
     spoil: (book) => put(book, ROW, inAddresses(book, ROW).replace(/([A-Z])(\d)/, "$1$$$2")),
-    says: /from the one cell \w+\$\d+ on every row, held by a dollar sign/,
+    says: /from the one cell \w+\$\d+ on every row, fixed by a dollar sign/,
   },
   {
     ...at,
@@ -69,14 +69,16 @@ finds("own-formula", [
   },
 ]);
 
-test("a reference that no dollar sign holds is told once for a column that it is filled down", () => {
+test("a reference that no dollar sign fixes is told once for a column that it is filled down", () => {
   const book = sound();
   const { rowCount } = cellOf(book, CONTACT, 0, HEADER);
   for (let row = 0; row < rowCount; row++) put(book, row, `${inAddresses(book, row)}*AZ${row + 5}`);
   const found = ofRule(book.snapshot, "own-formula");
   expect(found.map(({ address }) => address)).toEqual([book.at(CONTACT, 0, HEADER)]);
-  expect(found[0]?.message).toMatch(/takes AZ5 from outside the row, .*no dollar sign holds it/);
-  expect(found[0]?.message).toContain(`So do ${rowCount - 1} more rows of the column`);
+  expect(found[0]?.message).toMatch(/takes AZ5 from outside the row, .*no dollar sign fixes it/);
+  expect(found[0]?.message).toContain(
+    `The same applies to ${rowCount - 1} more rows of the column`,
+  );
 });
 
 keepsQuiet("own-formula", [

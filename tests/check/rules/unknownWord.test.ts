@@ -19,7 +19,7 @@ finds("unknown-word", [
     row: 0,
     header: "Discharge",
     weight: "query",
-    says: /"Discharge" is "n\/k"; use .*\. So it is on 2 more rows of the table, at /,
+    says: /"Discharge" is "n\/k"; use .*\. The same applies to 2 more rows of the table, at /,
   },
 ]);
 

@@ -10,7 +10,7 @@ export const limits = {
     why: "It is what the test was made to find.",
     satisfies: "the defect repaired and the test repeated; or a concession with its reason",
     quiet:
-      "where it cannot be judged: that is said by another rule; a row that lacks another reading is told of all the same",
+      "where it cannot be judged: another rule reports that; a row that lacks another reading is reported all the same",
     discharge: (row: string) =>
       `${row}: a disruptive discharge occurred; find and repair it, then repeat the test.`,
     word: (row: string, header: string, word: string, sound: readonly string[]) =>
@@ -71,12 +71,12 @@ export const limits = {
       `"${header}" is ${value} against "${limitHeader}" of ${limit}`,
   },
   "fallen-after": {
-    title: "Insulation fallen by the withstand test",
+    title: "Insulation lower after the withstand test",
     finds: "insulation after the withstand test below half of what it was before",
     why: "A withstand test that harms the insulation shows in what is left of it (common practice, no source).",
     satisfies: "an explanation such as weather or connection; otherwise the test repeated",
     quiet:
-      "where the reading after is ten times the minimum or more: such readings swing by themselves",
+      "where the reading after is ten times the minimum or more: such readings vary that much by themselves",
     message: (row: string, after: string, before: string) =>
       `${row}: ${after} MΩ after the withstand test, ${before} MΩ before it; a fall below half asks for an explanation (common practice).`,
     expected: (minimum: string) => `at least ${minimum}`,

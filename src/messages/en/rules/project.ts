@@ -35,23 +35,23 @@ export const project = {
   "concession-incomplete": {
     title: "A concession without reason, name or date",
     finds:
-      "a row of the table of concessions that lacks its reason, its name or its date, or whose date is yet to come",
+      "a row of the table of concessions that lacks its reason, its name or its date, or whose date lies in the future",
     why: "Nobody can be asked about it, and it accepts nothing.",
     satisfies: "what it lacks",
     quiet: "for blank rows",
     lacks: (rule: string, place: string, header: string) =>
       `The concession of "${rule}" for ${place || "nothing"} has no "${header}"; it accepts nothing until it has.`,
     wrongDate: (rule: string, place: string, header: string) =>
-      `The concession of "${rule}" for ${place || "nothing"} has a "${header}" that is no day, or yet to come; it accepts nothing until that is put right.`,
+      `The concession of "${rule}" for ${place || "nothing"} has a "${header}" that is not a date or lies in the future; it accepts nothing until that is corrected.`,
   },
   "concession-stale": {
     title: "A concession of nothing",
     finds:
-      "a complete concession that no finding answers to any more: the finding is gone, or the value is another than the one accepted",
+      "a complete concession that matches no finding any more: the finding is gone, or the value is another than the one accepted",
     why: "What was accepted is not what is there now.",
-    satisfies: "the concession taken out, or granted anew for what is there now",
+    satisfies: "the concession removed, or granted again for what is there now",
     quiet: "for concessions that lack something: another rule reports that",
     message: (rule: string, place: string, found: string) =>
-      `The concession of "${rule}" for ${place}${found === "" ? "" : `, found ${found},`} answers to no finding: it is gone, or the value is another now. Take it out, or grant it anew.`,
+      `The concession of "${rule}" for ${place}${found === "" ? "" : `, found ${found},`} matches no finding any more: the finding is gone, or its value has changed. Remove the concession, or grant it again for the present value.`,
   },
 } satisfies RuleTexts;

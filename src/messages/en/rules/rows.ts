@@ -93,13 +93,13 @@ export const rows = {
       `${row}: "${header}" is ${word}; say in the remarks why it does not apply.`,
   },
   "duplicated-row": {
-    title: "A row stands twice",
+    title: "A row entered twice",
     finds: "two rows of one table with the same name",
     why: "Of two readings of one test nobody can say which counts; the worse one disappears easily.",
     satisfies: "one row kept, the other removed or named for what it is",
     quiet: "never: two rows of one name are always asked about",
     message: (row: string, earlier: string) =>
-      `${row}: the row stands twice (also at ${earlier}); keep the one that counts.`,
+      `${row}: the row is there twice (also at ${earlier}); keep the one that counts.`,
   },
   "hidden-row": {
     title: "Hidden rows",

@@ -8,7 +8,7 @@ const count = countIn("en");
 const alsoAt = (addresses: readonly string[], more: number): string =>
   addresses.length === 0
     ? ""
-    : ` The same holds at ${addresses.join(", ")}${more > 0 ? ` and ${count(more, { one: "more cell", other: "more cells" })}` : ""}.`;
+    : ` The same applies to ${addresses.join(", ")}${more > 0 ? ` and ${count(more, { one: "more cell", other: "more cells" })}` : ""}.`;
 
 /** Rules of what a workbook says beside the entries: limits, formulas, results. */
 export const stored = {
@@ -52,7 +52,7 @@ export const stored = {
     satisfies:
       "the sheet's own formula or word corrected; where the sheet is right, the lineup's criterion or correction",
     quiet:
-      "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for an error as far as it is rounded, for a spread that is rounded or reckoned in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
+      "for columns that the map does not name, for corrected values within 2 % (factors of two figures, common practice), for an error as far as it is rounded, for a spread that is rounded or calculated in another usual way (over the mean, over the greatest, from the mean: common practice), and where the record cannot be judged",
     result: (
       row: string,
       passes: boolean,
@@ -80,9 +80,9 @@ export const stored = {
       others: readonly string[],
       more: number,
     ) =>
-      `${row}: "${header}" is ${found} on the sheet; from the row's own reading it is ${expected}, and the sheet has ${times} times that.${alsoAt(others, more)} Correct the factor or the cells it takes; another correction belongs in the lineup.`,
+      `${row}: "${header}" is ${found} on the sheet; from the row's own reading it is ${expected}, and the sheet's value is ${times} times that.${alsoAt(others, more)} Correct the factor or the cells it takes; another correction belongs in the lineup.`,
     spread: (row: string, found: string, expected: string, unit: string) =>
-      `${row}: the sheet says that the poles are ${found} ${unit} apart; by their readings the greatest is ${expected} ${unit} above the lowest${unit === "%" ? ", and no other usual way to reckon it gives that either" : ""}. Correct the sheet's formula, or the cells it takes.`,
+      `${row}: the sheet says that the poles are ${found} ${unit} apart; by their readings the greatest is ${expected} ${unit} above the lowest${unit === "%" ? ", and no other usual way to calculate a spread gives that figure either" : ""}. Correct the sheet's formula, or the cells it takes.`,
     error: (row: string, header: string, found: string, expected: string) =>
       `${row}: "${header}" is ${found} on the sheet; by the row's own readings it is ${expected}. Correct the sheet's formula, or the cells it takes.`,
     unlike: (row: string, header: string, formula: string | undefined, most: string) =>
@@ -121,16 +121,16 @@ export const stored = {
         ...(isAlone ? ["It is unlike its neighbours in the column."] : []),
         ...(more > 0
           ? [
-              `${more === 1 ? "So does" : "So do"} ${count(more, { one: "more row", other: "more rows" })} of the column.`,
+              `The same applies to ${count(more, { one: "more row", other: "more rows" })} of the column.`,
             ]
           : []),
-        `It ${differs ? "does not come" : "comes"} to what the record computes (${computed}).`,
+        `Its result ${differs ? "differs from" : "agrees with"} what the record computes (${computed}).`,
       ].join(" "),
     beyondTable: "beyond the table",
     outsideRow: (reference: string) =>
-      `takes ${reference} from outside the row, which goes down with each row that the formula is filled to, as no dollar sign holds it`,
+      `takes ${reference} from outside the row, which shifts on every row that the formula is filled down to, because no dollar sign fixes it`,
     fixedCell: (header: string, reference: string) =>
-      `takes "${header}" from the one cell ${reference} on every row, held by a dollar sign`,
+      `takes "${header}" from the one cell ${reference} on every row, fixed by a dollar sign`,
     otherRow: (header: string, row: string) => `takes "${header}" of another row (${row})`,
     otherColumns: (extra: readonly string[], lost: readonly string[]) =>
       `takes ${quotedList(extra)} in place of ${quotedList(lost)}`,
