@@ -179,19 +179,32 @@ export function verdictBy(
       if (asked.some(({ id, wrong }) => wrong(row[id]))) return "Fail";
       if (words.some((word) => isExempt(word, row))) return "Not required";
       if (!readings.every((column) => isThere(column, row))) return "Missing";
-      const applying = accepted.filter((comparison) => applies(comparison, row));
-      const verdicts = applying.map((comparison) => compared(comparison, row));
-      if (applying.some(({ outright }, at) => outright && verdicts[at] === "Fail")) return "Fail";
-      if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
-      if (accepted.length > 0 && applying.length === 0) return "Inconclusive";
-      if (verdicts.includes("Fail")) return "Fail";
-      if (asked.some(({ id, answered }) => !answered(row[id]))) return "Inconclusive";
-      return verdicts.every((verdict) => verdict === "Pass") &&
-        !applying.some((comparison) => straddles(comparison, row, lineup))
-        ? "Pass"
-        : "Inconclusive";
+      const isAnswered = asked.every(({ id, answered }) => answered(row[id]));
+      return measured(accepted, enough, isAnswered, row, lineup);
     },
   );
+}
+
+/** The verdict on a row's numbers, once its words and readings are there. */
+function measured(
+  accepted: readonly Comparison[],
+  enough: readonly Comparison[],
+  isAnswered: boolean,
+  row: Row,
+  lineup: Lineup,
+): Verdict {
+  const judgements = accepted
+    .filter((comparison) => applies(comparison, row))
+    .map((comparison) => ({ comparison, verdict: compared(comparison, row) }));
+  const failed = judgements.filter(({ verdict }) => verdict === "Fail");
+  if (failed.some(({ comparison }) => comparison.outright)) return "Fail";
+  if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
+  if (accepted.length > 0 && judgements.length === 0) return "Inconclusive";
+  if (failed.length > 0) return "Fail";
+  const isPassed = judgements.every(
+    ({ comparison, verdict }) => verdict === "Pass" && !straddles(comparison, row, lineup),
+  );
+  return isAnswered && isPassed ? "Pass" : "Inconclusive";
 }
 
 interface Judging {
