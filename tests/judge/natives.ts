@@ -225,12 +225,12 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
     const of = (column: number) => rowOf(accuracy, "vt", column);
     // A set holds its voltage to about half a percent of it.
     const range = [`${percent}>=${of(1)}*0.995`, `${percent}<=${of(2)}*1.005`];
-    if (quantity === '"phase"') return when(range, of(4));
     // From 2 % on the protective classes have twice their limits (quoted); between, the finer passes.
     const low = `AND(${of(1)}=5,${percent}>=2,${percent}<5*0.995)`;
     const isWrong = quantity === '"wrong"';
-    const twice = isWrong ? `2*${of(3)}` : `IF(${percent}<=2.2,2,1)*${of(3)}`;
-    const limit = `IF(${low},${twice},${when(range, of(3))})`;
+    const column = quantity === '"phase"' ? 4 : 3;
+    const twice = isWrong ? `2*${of(column)}` : `IF(${percent}<=2.2,2,1)*${of(column)}`;
+    const limit = `IF(${low},${twice},${when(range, of(column))})`;
     return isWrong ? `IFERROR(${limit},10)` : limit;
   },
 
