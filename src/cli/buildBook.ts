@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { isOtherLineup } from "../lineup/isOtherLineup";
 import type { Lineup } from "../lineup/lineup";
-import type { Messages } from "../messages/messages";
+import type { CommandLineText } from "../messages/commandLine";
 import { readLineup } from "../records/readLineup";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import { planFor } from "../sheets/plan";
@@ -47,7 +47,7 @@ async function refuseOther(lineup: Lineup, file: string, out: string, existing: 
     );
 }
 
-type BuildText = Messages["commandLine"]["build"];
+type BuildText = CommandLineText["build"];
 
 const lineupWords = ({ project, panels }: Lineup, text: BuildText): string =>
   text.lineup(

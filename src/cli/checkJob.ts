@@ -1,6 +1,7 @@
 import { basename } from "node:path";
 import type { Report } from "../check/check";
 import { compareReports } from "../check/compare";
+import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import type { Earlier } from "../report/ChangesSince";
 import { markFile } from "../xlsx/writeMarks";
@@ -55,7 +56,7 @@ export async function runJob(job: Job): Promise<Checked> {
       told: [
         reportWords(job, report),
         ...(earlier
-          ? [comparedWords(earlier.file, earlier.compared, messagesFor("en").commandLine.check)]
+          ? [comparedWords(earlier.file, earlier.compared, commandLineFor("en").check)]
           : []),
         ...(await writeOutputs(job, report, earlier)),
       ].join("\n\n"),
@@ -67,7 +68,7 @@ export async function runJob(job: Job): Promise<Checked> {
 }
 
 function reportWords({ book, whole }: Job, report: Report): string {
-  const text = messagesFor("en").commandLine.check;
+  const text = commandLineFor("en").check;
   const summary = summaryLine(report, text);
   return whole
     ? [
@@ -86,7 +87,7 @@ async function writeOutputs(
   earlier: Earlier | undefined,
 ): Promise<string[]> {
   const messages = messagesFor("en");
-  const text = messages.commandLine.check;
+  const text = commandLineFor("en").check;
   const told: string[] = [];
   if (marked || sheet) await refuseLoss(book, readBytes(book), acceptLoss);
   if (html) {

@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, rmSync } from "node:fs";
 import { relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import { reportHtml } from "../report/html";
 import { buildBook, buildWords } from "./buildBook";
@@ -16,7 +17,7 @@ const NAME = "harbour-substation";
 /** The whole job on the invented scenario: lineup, readings from exports, evaluation, findings, page. */
 export async function demo(folder: string): Promise<string> {
   const messages = messagesFor("en");
-  const { demo: text, intake, build, check: results } = messages.commandLine;
+  const { demo: text, intake, build, check: results } = commandLineFor("en");
   mkdirSync(folder, { recursive: true });
   const built = `${folder}/${NAME}-empty.xlsx`;
   const book = `${folder}/${NAME}.xlsx`;
@@ -43,7 +44,7 @@ export async function demo(folder: string): Promise<string> {
     text.invented,
     "",
     buildWords(made, build),
-    messages.commandLine.wrote(built),
+    commandLineFor("en").wrote(built),
     "",
     ...taken.map((one) => takenWords(one, intake)),
     "",

@@ -1,9 +1,9 @@
 import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { type Messages, messagesFor } from "../messages/messages";
+import { type CommandLineText, commandLineFor } from "../messages/commandLine";
 import { BookError } from "../sheets/bookError";
 
-type CommandText = Messages["commandLine"];
+type CommandText = CommandLineText;
 
 /** A file, its content or an option cannot be used: the command ends with exit code 2. */
 export class UsageError extends Error {
@@ -11,7 +11,7 @@ export class UsageError extends Error {
 
   /** @param say what is wrong, in the texts of the command line */
   constructor(readonly say: (text: CommandText) => string) {
-    super(say(messagesFor("en").commandLine));
+    super(say(commandLineFor("en")));
   }
 }
 

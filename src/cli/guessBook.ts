@@ -2,7 +2,7 @@ import type { GuessedMap } from "../intake/ownLayout/guessedMap";
 import { guessMaps, titlesOn } from "../intake/ownLayout/guessMaps";
 import { mappable, mappedTo } from "../intake/words/mappedTo";
 import { titleKey, titleKeys } from "../intake/words/titleKeys";
-import type { Messages } from "../messages/messages";
+import type { CommandLineText } from "../messages/commandLine";
 import { quoted } from "../quantities/quoted";
 import { writeMapFile } from "../sheets/layoutMap";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
@@ -80,7 +80,7 @@ const isTitle = (key: string, keys: ReadonlySet<string>): boolean =>
 export const guessedWords = (
   { guessed, unread }: Guessed,
   out: string,
-  text: Messages["commandLine"]["map"],
+  text: CommandLineText["map"],
 ): string =>
   [
     ...guessed.flatMap(({ map, confidence, evidence, block }) => [

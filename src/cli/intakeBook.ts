@@ -11,7 +11,7 @@ import {
   withResults,
 } from "../intake/takeIn";
 import type { Encoding } from "../intake/text/decode";
-import type { Messages } from "../messages/messages";
+import type { CommandLineText } from "../messages/commandLine";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import { today } from "../quantities/today";
 import type { CellValue } from "../records/kind";
@@ -121,7 +121,7 @@ export async function undoBook(
   ].join("\n");
 }
 
-type IntakeText = Messages["commandLine"]["intake"];
+type IntakeText = CommandLineText["intake"];
 type Taken = TakenExport<ExportFile>;
 
 /** Lines of a list under its title; none where it is empty. */

@@ -1,5 +1,5 @@
 import { Command, CommanderError } from "commander";
-import { messagesFor } from "../messages/messages";
+import { commandLineFor } from "../messages/commandLine";
 import { checkCommand } from "./commands/check";
 import { demoCommand } from "./commands/demo";
 import { intakeCommand } from "./commands/intake";
@@ -9,7 +9,7 @@ import { UsageError } from "./files";
 
 /** Runs the command line; gives the exit code: 0 done, 1 findings of weight `stop`, 2 could not be done. */
 export async function main(argv: readonly string[]): Promise<number> {
-  const text = messagesFor("en").commandLine;
+  const text = commandLineFor("en");
   let code = 0;
   const program = new Command("gearproof").description(text.about);
   const commands = [

@@ -4,9 +4,9 @@ import type { Report } from "../check/check";
 import type { Compared } from "../check/compare";
 import { type Finding, isOpen, type Weight } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
-import type { Messages } from "../messages/messages";
+import type { CommandLineText } from "../messages/commandLine";
 
-type CheckText = Messages["commandLine"]["check"];
+type CheckText = CommandLineText["check"];
 
 /** Columns of the terminal, or of a page when there is none. */
 const width = () => Math.max(60, Math.min(process.stdout.columns ?? 110, 160));

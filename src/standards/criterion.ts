@@ -47,8 +47,12 @@ export const sourceName = ({ document, edition, place }: Source): string =>
     .filter(Boolean)
     .join(", ");
 
+/** What a certainty is called beside a limit, where that is not its own word. */
+const SHOWN: Partial<Record<Certainty, string>> = { signed: "from memory, in common use" };
+
 /** `ANSI/NETA ATS-2025, table 100.1 (read)`: a source in one line, certainty always said. */
 export const sourceText = memoizeFor((source: Source): string => {
   const { certainty, by, note } = source;
-  return `${sourceName(source)} (${[certainty + (by ? `: ${by}` : ""), note].filter(Boolean).join("; ")})`;
+  const known = SHOWN[certainty] ?? certainty;
+  return `${sourceName(source)} (${[known + (by ? `: ${by}` : ""), note].filter(Boolean).join("; ")})`;
 });

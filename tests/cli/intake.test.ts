@@ -4,14 +4,14 @@ import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import { buildBook } from "../../src/cli/buildBook";
 import { type IntakeOptions, intakeBook, takenWords, undoBook } from "../../src/cli/intakeBook";
-import { messagesFor } from "../../src/messages/messages";
+import { commandLineFor } from "../../src/messages/commandLine";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { readRemembered } from "../../src/xlsx/correctPackage";
 import { readBook, writeCells } from "../../src/xlsx/file";
 import { SAMPLE } from "../support/lineups";
 
-const text = messagesFor("en").commandLine.intake;
+const text = commandLineFor("en").intake;
 
 const folder = mkdtempSync(join(tmpdir(), "gearproof-intake-"));
 const at = (name: string) => join(folder, name);

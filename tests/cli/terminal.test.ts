@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { matrixTable } from "../../src/cli/terminal";
-import { messagesFor } from "../../src/messages/messages";
+import { commandLineFor } from "../../src/messages/commandLine";
 import { INSULATION, reportOf, rowOf, sound, soundOf } from "../check/support";
 
-const text = messagesFor("en").commandLine.check;
+const text = commandLineFor("en").check;
 
 const LINES = /^.*=K\d{4}.*$/gm;
 const named = (text: string) => [...text.matchAll(LINES)].length;

@@ -111,7 +111,7 @@ test.each([
     rowCount: 2,
     cell: sheet.cells?.cell ?? (() => null),
     formula: () => undefined,
-    seen: {
+    ownLayout: {
       place: (row: number, column: number) => ({ row: row + 1, column }),
       holds: (row: number, column: number) => ({ row: row + 1, column, value: null }),
       written: (_row: number, _column: number, value: string | number | boolean | null) => value,

@@ -1,8 +1,8 @@
 import { Option } from "commander";
-import type { Messages } from "../../messages/messages";
+import type { CommandLineText } from "../../messages/commandLine";
 
 /** The texts of the command line. */
-export type CommandText = Messages["commandLine"];
+export type CommandText = CommandLineText;
 
 /** Prints lines for people. */
 export const print = (text: string): void => {

@@ -1,7 +1,6 @@
-import { commandLine } from "./commandLine";
 import { findings } from "./findings";
 import { pane } from "./pane";
 import { report } from "./report";
 
 /** English: every text that people read. */
-export const messages = { ...pane, findings, report, commandLine };
+export const messages = { ...pane, findings, report };
