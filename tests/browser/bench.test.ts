@@ -67,6 +67,17 @@ afterAll(async () => {
   server?.close();
 });
 
+/** Addresses of a sheet's first row by header. */
+const cellsUnder = async (sheet: string) => {
+  const headers = await page.evaluate(
+    (name) =>
+      Array.from({ length: 26 }, (_, at) =>
+        window.bench.grid.read(name, `${String.fromCharCode(65 + at)}4`),
+      ),
+    sheet,
+  );
+  return (header: string) => `${String.fromCharCode(65 + headers.indexOf(header))}5`;
+};
 const shot = (name: string) => page.screenshot({ path: join(SHOTS, `${name}.png`) });
 const read = (sheet: string, address: string) =>
   page.evaluate(([sheet, address]) => window.bench.grid.read(sheet, address), [
@@ -112,12 +123,7 @@ test("a lineup is built from an empty workbook", async () => {
 }, 120_000);
 
 test("a reading that is typed changes its row's result in the grid, through the add-in's own functions", async () => {
-  const headers = await page.evaluate(() =>
-    Array.from({ length: 24 }, (_, at) =>
-      window.bench.grid.read("Insulation", `${String.fromCharCode(65 + at)}4`),
-    ),
-  );
-  const at = (header: string) => `${String.fromCharCode(65 + headers.indexOf(header))}5`;
+  const at = await cellsUnder("Insulation");
   await expect.poll(() => read("Insulation", at("Result"))).toBe("Missing");
   await type("Insulation", at("Test V DC"), 5000);
   await type("Insulation", at("Temperature °C"), 35);
@@ -138,14 +144,15 @@ test("the pane's counts follow an edit; it reads the edited row alone", async ()
       .getByRole("list", { name: "Rows by result" })
       .getByText(/inconclusive/)
       .textContent();
+  const reading = (await cellsUnder("Insulation"))("R 1 min MΩ");
   const before = await page.evaluate(() => window.bench.host.batches.length);
   expect(await inconclusive()).toBe("1 inconclusive");
-  await type("Insulation", "I5", "> 90 GΩ");
+  await type("Insulation", reading, "> 90 GΩ");
   await expect.poll(inconclusive).toBe("0 inconclusive");
   const batches = await page.evaluate((from) => window.bench.host.batches.slice(from), before);
   expect(batches.length).toBe(1);
   expect(batches[0]?.down).toBeLessThan(10_000);
-  await type("Insulation", "I5", "> 2 GΩ");
+  await type("Insulation", reading, "> 2 GΩ");
   await expect.poll(inconclusive).toBe("1 inconclusive");
 }, 60_000);
 
@@ -179,7 +186,7 @@ test("the check finds it, a finding leads to its cell", async () => {
   await page.getByRole("button", { name: "Next", exact: true }).click();
   await page.getByText(/^2 of \d+$/).waitFor();
   await page.getByRole("button", { name: "Check again" }).click();
-  await page.getByText("That finding still stands.").waitFor();
+  await page.getByText("This finding still stands.").waitFor();
   await page.getByLabel("Record").selectOption({ label: "All" });
 }, 60_000);
 
@@ -195,7 +202,7 @@ test("marks come and go without a trace", async () => {
   expect(await formats()).not.toEqual(before);
   await shot("5-marked");
   await page.getByRole("button", { name: "Remove the marks" }).click();
-  await page.getByText("The marks are off.").waitFor();
+  await page.getByText("The marks are removed.").waitFor();
   await idle();
   expect(await formats()).toEqual(before);
 }, 60_000);

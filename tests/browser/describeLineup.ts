@@ -79,7 +79,7 @@ export function describeLineup(chrome: () => Browser, address: () => string): vo
     await page.getByRole("button", { name: "Remove", exact: true }).click();
     await page.getByRole("button", { name: "Paste a list" }).click();
     await page
-      .getByLabel("Panels, one a line")
+      .getByLabel("Panels, one per line")
       .fill("Panel\tCircuit\tType\tBus\tBreaker\tIn A\n=K41\tSpare\tFeeder\tBus B\tVacuum\t630");
     await page.getByRole("button", { name: "Add 1 panel", exact: true }).click();
     await page.getByRole("button", { name: "Preview" }).click();
@@ -106,7 +106,7 @@ export function describeLineup(chrome: () => Browser, address: () => string): vo
     await page.getByText("must be a number", { exact: true }).waitFor();
     expect(await page.getByLabel("Rated current, A").getAttribute("aria-invalid")).toBe("true");
     await page.getByRole("button", { name: "Preview" }).click();
-    await page.getByText("2 things to put right before building:").waitFor();
+    await page.getByText("Correct 2 errors before building:").waitFor();
     await context.close();
   }, 90_000);
 }

@@ -38,17 +38,15 @@ export function ownLayout(
     await page.getByRole("tab", { name: "Readings" }).click();
     await page.getByRole("button", { name: "Records in sheets of your own" }).click();
     await page.getByRole("button", { name: "Look for records in the other sheets" }).click();
-    await page
-      .getByText("No further block with titles looks like records of this lineup.")
-      .waitFor();
+    await page.getByText("No other block looks like records of this lineup.").waitFor();
     await page.locator("#words-file").setInputFiles({
       name: "dutch.json",
       mimeType: "application/json",
       buffer: Buffer.from('{"object": ["Schakelveld"], "part": ["Onderdeel"]}'),
     });
-    await page.getByText("dutch.json: its titles are known in this workbook").waitFor();
+    await page.getByText("dutch.json: this workbook now knows these titles").waitFor();
     await page.getByRole("button", { name: "Look for records in the other sheets" }).click();
-    await page.getByText("1 block looks like records: look at each before it is used.").waitFor();
+    await page.getByText("1 block looks like records. Review each before it is used.").waitFor();
     await page.getByRole("button", { name: /^Resistances, row 3: Contact resistance/ }).click();
     await page.getByText("6 records").waitFor();
     await page.getByText("What the columns hold").click();

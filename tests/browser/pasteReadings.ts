@@ -29,10 +29,10 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     await page.getByLabel(/^What it took/).selectOption("reading");
     await page.getByText(/=H99/).first().waitFor();
     await page.getByText("=H03 · Earth bar, Applied N·m: – → 38").waitFor({ state: "attached" });
-    await page.getByRole("button", { name: /^Write \d+ cells on 1 row$/ }).click();
+    await page.getByRole("button", { name: /^Write \d+ cells in 1 row$/ }).click();
     await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBe(38);
-    const takeBack = page.getByRole("button", { name: /^Take back what came from Pasted block/ });
+    const takeBack = page.getByRole("button", { name: /^Undo the readings from Pasted block/ });
     await takeBack.click();
     await page.getByText(/^Restored: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBeNull();
@@ -47,10 +47,10 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
         );
       await page.getByRole("button", { name: "Read the pasted text" }).click();
     };
-    const write = page.getByRole("button", { name: /^Write \d+ cells? on 1 row$/ });
+    const write = page.getByRole("button", { name: /^Write \d+ cells? in 1 row$/ });
     await paste(38);
     await page.getByLabel(/^What it took/).selectOption("reading");
-    await page.getByLabel(/^Keep what is said here/).fill("Torque wrench");
+    await page.getByLabel(/^Save these settings for files like this one/).fill("Torque wrench");
     await write.click();
     await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
 
@@ -59,7 +59,7 @@ export function pasteReadings(chrome: () => Browser, address: () => string): voi
     await page.getByText('Read with the saved settings "Torque wrench".').waitFor();
     const nothing = page.getByRole("button", { name: "Write 0 cells in 0 rows" });
     expect(await nothing.isDisabled()).toBe(true);
-    await page.getByLabel("Put them in the place of what is there").check();
+    await page.getByLabel("Replace the readings that are there").check();
     await write.click();
     await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
     expect(await applied()).toBe(39);

@@ -226,7 +226,7 @@ test("what no line of a layout has is said once; where insulation is left out, o
   ]);
   // A number under a title without a unit is asked about once; a DC test does not stand for an AC one.
   expect(of("number-as-text")).toEqual([
-    ["F2", "query", expect.stringMatching(/"Air °C" is 19 of no unit .*\(°C\)/)],
+    ["F2", "query", expect.stringMatching(/"Air °C" is 19 without a known unit.*\(°C\)/)],
   ]);
   expect(of("unreadable")).toEqual([
     ["D4", expect.anything(), expect.stringMatching(/"kV DC" is not a unit/)],
