@@ -51,8 +51,6 @@ interface Shown {
   /** How many changes of the grid are ours just now, so that they are not taken for a person's. */
   ours: number;
   idle: Promise<void>;
-  /** Formulas as the grid itself writes them, by the cell of the workbook that they are of. */
-  readonly written: WeakMap<object, string>;
 }
 
 export function makeGrid(container: string, told: Told): BenchGrid {
@@ -66,13 +64,7 @@ export function makeGrid(container: string, told: Told): BenchGrid {
       }),
     ],
   });
-  const shown: Shown = {
-    univer,
-    book: undefined,
-    ours: 0,
-    idle: Promise.resolve(),
-    written: new WeakMap(),
-  };
+  const shown: Shown = { univer, book: undefined, ours: 0, idle: Promise.resolve() };
   /** The grid takes functions only once it has a workbook. */
   const waiting: [string, (...args: unknown[]) => unknown][] = [];
   const register = (name: string, implementation: (...args: unknown[]) => unknown) =>
@@ -169,25 +161,24 @@ async function computed(shown: Shown) {
   while (!hasStarted && performance.now() < deadline)
     await formula.onCalculationResultApplied(LONGEST).catch(() => {});
   start.dispose();
-  for (const sheet of shown.book?.sheets ?? []) takeResults(shown, sheet);
+  for (const sheet of shown.book?.sheets ?? []) takeResults(shown.univer, sheet);
 }
 
 /** Takes what the grid computed on a sheet over into the workbook. */
-function takeResults({ univer, written }: Shown, sheet: Sheet) {
+function takeResults(univer: FUniver, sheet: Sheet) {
   const height = sheet.cells.length;
   const width = Math.max(0, ...sheet.cells.map((row) => row?.length ?? 0));
   if (height === 0 || width === 0) return;
-  const range = univer
+  const values = univer
     .getActiveWorkbook()
     ?.getSheetByName(sheet.name)
-    ?.getRange(0, 0, height, width);
-  const [values, formulas] = [range?.getRawValues(), range?.getFormulas()];
+    ?.getRange(0, 0, height, width)
+    .getRawValues();
   for (const [row, boxes = []] of sheet.cells.entries())
     for (const [column, box] of boxes.entries())
       if (box?.formula !== undefined) {
         const value = (values?.[row]?.[column] ?? null) as CellValue;
         box.value = value === null ? "" : plain(value, box.formula);
-        written.set(box, formulas?.[row]?.[column] ?? "");
       }
 }
 
@@ -215,7 +206,7 @@ function takeEdit(shown: Shown, ranges: Ranges, told: Told) {
   if (shown.ours > 0 || !book) return;
   const changed = ranges.flatMap((range) => {
     const sheet = book.sheets.find(({ name }) => name === range.getSheetName());
-    return sheet ? takeRange(shown, book, sheet, range) : [];
+    return sheet ? takeRange(book, sheet, range) : [];
   });
   if (changed.length === 0) return;
   // The grid computes what depends on it; the workbook need not be shown anew for that.
@@ -228,12 +219,7 @@ function takeEdit(shown: Shown, ranges: Ranges, told: Told) {
   });
 }
 
-function takeRange(
-  shown: Shown,
-  book: StandInBook,
-  sheet: Sheet,
-  range: Ranges[number],
-): GridCells[] {
+function takeRange(book: StandInBook, sheet: Sheet, range: Ranges[number]): GridCells[] {
   const { startRow, startColumn, endRow, endColumn } = range.getRange();
   const values = range.getRawValues();
   const formulas = range.getFormulas();
@@ -244,9 +230,6 @@ function takeRange(
     (row, column) => {
       const formula = formulas[row - startRow]?.[column - startColumn];
       const value = (values[row - startRow]?.[column - startColumn] ?? "") as CellValue;
-      const before = boxAt(sheet, row, column);
-      // What the grid computed anew is no edit.
-      if (formula && before && shown.written.get(before) === formula) return;
       if (!takeCell(book, sheet, row, column, value ?? "", formula)) return;
       const area = { top: row, left: column, bottom: row, right: column };
       changed.push({ sheet: sheet.name, area });
