@@ -10,6 +10,7 @@ const layers = [
   "intake",
   "memory",
   "check",
+  "survey",
   "look",
   "excel",
   "xlsx",

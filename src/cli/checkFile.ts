@@ -5,6 +5,8 @@ import { type RecordRow, recordRows } from "../check/recordRows";
 import { openBook } from "../intake/openBook";
 import { messagesFor } from "../messages/messages";
 import { today } from "../quantities/today";
+import type { RecordBook } from "../sheets/recordBook";
+import type { SurveyReport } from "../survey/checkSurvey";
 import { UsageError } from "./files";
 import { type BookOptions, openBookAs } from "./openBookAs";
 
@@ -17,7 +19,12 @@ export async function checkFile(
 ): Promise<Report> {
   const { snapshot } = await openBookAs(file, said);
   judging();
-  const checked = check(openBook(snapshot), day, messagesFor("en").findings);
+  return checkOpened(file, openBook(snapshot), day);
+}
+
+/** Checks a workbook that was opened. */
+export function checkOpened(file: string, book: RecordBook, day: number): Report {
+  const checked = check(book, day, messagesFor("en").findings);
   if (!checked.ok) throw new UsageError(() => `${file}: ${checked.reason}`);
   return checked.report;
 }
@@ -30,6 +37,10 @@ export interface FileReport {
   /** Every record row as it was judged. */
   readonly rows?: readonly RecordRow[];
   readonly findings?: Report["findings"];
+  /** Of a workbook in somebody's own layout: the tables that were recognised. */
+  readonly blocks?: SurveyReport["blocks"];
+  /** What no cell says and a verdict needs. */
+  readonly questions?: SurveyReport["questions"];
   /** Compared with an earlier revision. */
   readonly against?: Compared & { readonly file: string };
 }

@@ -1,14 +1,18 @@
 import { basename } from "node:path";
 import type { Report } from "../check/check";
 import { compareReports } from "../check/compare";
+import { openBook } from "../intake/openBook";
 import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import type { Earlier } from "../report/ChangesSince";
+import type { Basis } from "../standards/criterion";
 import { markFile } from "../xlsx/writeMarks";
-import { checkFile, type FileReport, fileReport } from "./checkFile";
+import { checkFile, checkOpened, type FileReport, fileReport } from "./checkFile";
 import { readBytes, UsageError, writeWhole } from "./files";
+import { openBookAs } from "./openBookAs";
 import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
+import { isForeign, surveyJob } from "./surveyJob";
 import { comparedWords, findingTable, matrixTable, summaryLine } from "./terminal";
 
 /** The check of one workbook and what is to be written of it. */
@@ -21,6 +25,9 @@ export interface Job {
   /** How own layouts are read, and the lineup where the workbook does not tell it. */
   readonly map?: string;
   readonly lineup?: string;
+  /** Rated voltage in kV and practice, for a workbook in somebody's own layout. */
+  readonly rated?: number;
+  readonly basis?: Basis;
   /** Whether the written copies may lack what saving loses. */
   readonly acceptLoss?: boolean;
   /** Cores on which no other workbook is checked meanwhile. */
@@ -43,7 +50,10 @@ const MAX_OF_RULE = 12;
 export async function runJob(job: Job): Promise<Checked> {
   const { book, against, day } = job;
   try {
-    const report = await checkFile(book, () => {}, day, job);
+    const { snapshot } = await openBookAs(book, job);
+    const opened = openBook(snapshot);
+    if (isForeign(opened)) return await surveyJob(job, snapshot);
+    const report = checkOpened(book, opened, day);
     const compared = against
       ? compareReports(await checkFile(against, () => {}, day, job), report)
       : undefined;

@@ -1,6 +1,7 @@
-import { Command } from "commander";
+import { Command, InvalidArgumentError, Option } from "commander";
 import { type Finding, isOpen } from "../../check/finding";
 import { today } from "../../quantities/today";
+import { BASES, type Basis } from "../../standards/criterion";
 import { booksIn } from "../booksIn";
 import { type FileReport, perBook } from "../checkFile";
 import { UsageError } from "../files";
@@ -25,9 +26,21 @@ interface Options {
   readonly against?: string;
   readonly map?: string;
   readonly lineup?: string;
+  readonly rated?: number;
+  readonly basis?: Basis;
   readonly overwrite: boolean;
   readonly acceptLoss: boolean;
 }
+
+/** Rated voltages of switchgear that the tool knows of, kV. */
+const [LEAST_RATED, MOST_RATED] = [0.4, 52];
+
+const readRated = (written: string): number => {
+  const rated = Number(written);
+  if (!(rated >= LEAST_RATED && rated <= MOST_RATED))
+    throw new InvalidArgumentError(`use kilovolts from ${LEAST_RATED} to ${MOST_RATED}.`);
+  return rated;
+};
 
 /** @param done told of the exit code */
 export const checkCommand = (text: CommandText, done: (code: number) => void): Command => {
@@ -41,6 +54,8 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     .option("--sheet <out.xlsx>", options.sheet)
     .option("--against <old.xlsx>", options.against);
   for (const option of [
+    new Option("--rated <kV>", options.rated).argParser(readRated),
+    new Option("--basis <basis>", options.basis).choices(BASES),
     mapOption(text),
     lineupOption(text),
     overwriteOption(text),

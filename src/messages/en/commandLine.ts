@@ -25,6 +25,8 @@ export const commandLine = {
     exports: "delimited text files",
     books: "workbooks, or folders of workbooks",
     overwrite: "overwrite files that already exist",
+    rated: "rated voltage in kV, for a workbook in a layout of its own",
+    basis: "practice by which it is judged, for a workbook in a layout of its own",
     acceptLoss:
       "write the workbook although saving loses something of it, such as charts; refused without this option",
     replace: "replace readings that differ; the earlier ones move to the history",
@@ -145,6 +147,18 @@ export const commandLine = {
     wrote: (file: string) => `Wrote ${file}. Review and correct it before using it.`,
   },
 
+  survey: {
+    block: (
+      sheet: string,
+      range: string,
+      kinds: readonly string[],
+      panels: number,
+      readings: number,
+    ) =>
+      `${sheet}!${range}: ${kinds.join(", ")}, ${count(panels, { one: "panel", other: "panels" })}, ${count(readings, { one: "reading", other: "readings" })}`,
+    summary: (blocks: number, readings: number, stops: number, queries: number) =>
+      `${count(blocks, { one: "table", other: "tables" })}, ${count(readings, { one: "reading", other: "readings" })}: ${stops} to stop at, ${queries} to ask`,
+  },
   check: {
     where: "Where",
     finding: "Finding",

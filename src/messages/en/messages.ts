@@ -1,6 +1,7 @@
 import { findings } from "./findings";
 import { pane } from "./pane";
 import { report } from "./report";
+import { survey } from "./survey";
 
 /** English: every text that people read. */
-export const messages = { ...pane, findings, report };
+export const messages = { ...pane, findings, report, survey };

@@ -1,0 +1,54 @@
+import { commandLineFor } from "../messages/commandLine";
+import { messagesFor } from "../messages/messages";
+import type { RecordBook } from "../sheets/recordBook";
+import type { Snapshot } from "../sheets/snapshot";
+import { checkSurvey, type SurveyReport } from "../survey/checkSurvey";
+import { markFile } from "../xlsx/writeMarks";
+import type { Checked, Job } from "./checkJob";
+import { readBytes, UsageError } from "./files";
+import { refuseLoss } from "./refuseLoss";
+import { saveBook } from "./saveBook";
+import { findingTable } from "./terminal";
+
+/** Whether a workbook keeps its records in layouts of its own, without a lineup and without a map. */
+export const isForeign = ({ lineup, tables, snapshot }: RecordBook): boolean =>
+  lineup === undefined && tables.length === 0 && (snapshot.maps ?? []).length === 0;
+
+/** Findings of one rule that are told in the terminal. */
+const MAX_OF_RULE = 12;
+
+/** Checks a workbook in somebody's own layout, and writes its marked copy where one is asked for. */
+export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> {
+  const { book, day, rated, basis, whole, marked, acceptLoss } = job;
+  const report = checkSurvey(snapshot, day, { ratedkV: rated, basis }, messagesFor("en").survey);
+  if (report.blocks.length === 0)
+    throw new UsageError(() => `${book}: ${messagesFor("en").survey.noBlocks}`);
+  const told = [whole ? words(book, report) : `${book}: ${summary(report)}`];
+  if (marked) {
+    await refuseLoss(book, readBytes(book), acceptLoss);
+    saveBook(marked, await markFile(readBytes(book), report.findings));
+    told.push(commandLineFor("en").check.marked(marked));
+  }
+  return { report: { file: book, ...report }, told: told.join("\n\n") };
+}
+
+const summary = ({ blocks, findings }: SurveyReport): string =>
+  commandLineFor("en").survey.summary(
+    blocks.length,
+    blocks.reduce((sum, { readings }) => sum + readings, 0),
+    findings.filter(({ weight }) => weight === "stop").length,
+    findings.filter(({ weight }) => weight === "query").length,
+  );
+
+const words = (book: string, report: SurveyReport): string => {
+  const { survey, check } = commandLineFor("en");
+  return [
+    book,
+    ...report.blocks.map(({ sheet, range, kinds, panels, readings }) =>
+      survey.block(sheet, range, kinds, panels.length, readings),
+    ),
+    findingTable(report.findings, check, MAX_OF_RULE),
+    summary(report),
+    ...report.questions,
+  ].join("\n");
+};

@@ -1,0 +1,94 @@
+import { countIn } from "../plurals";
+
+const count = countIn("en");
+const limitWords = (side: "least" | "most", limit: string) =>
+  side === "least" ? `at least ${limit}` : `at most ${limit}`;
+
+/** What the check of a workbook in somebody's own layout says. */
+export const survey = {
+  beyondLimit: (value: string, side: "least" | "most", limit: string, from: string) =>
+    `${value} is outside the limit: ${limitWords(side, limit)} (${from}).`,
+  markedPass: (
+    value: string,
+    side: "least" | "most",
+    limit: string,
+    from: string,
+    result: string,
+  ) =>
+    `${value} is outside the limit, ${limitWords(side, limit)} (${from}), and the line says "${result}".`,
+  failedAsSaid: (value: string, side: "least" | "most", limit: string, from: string) =>
+    `${value} is outside the limit, ${limitWords(side, limit)} (${from}); the line says so too. Repair and test again.`,
+  limitMisread: (lines: number, all: number, side: "least" | "most", limit: string) =>
+    `${lines} of ${all} readings lie outside the stated limit, ${limitWords(side, limit)}, and are marked as passed: is the limit, or its unit, the right one?`,
+  looserThanCriterion: (side: "least" | "most", limit: string, criterion: string, source: string) =>
+    `The limit of this table, ${limitWords(side, limit)}, is looser than the criterion of ${criterion} (${source}): which document sets it?`,
+  belowCriterion: (value: string, criterion: string, source: string) =>
+    `The test level of this table is ${value}; the criterion is ${criterion} (${source}): which document sets the lower level?`,
+  statedAt: (address: string) => `stated at ${address}`,
+  missingReading: (result: string | undefined) =>
+    result === undefined
+      ? "There is no reading here."
+      : `There is no reading here, and the line says "${result}".`,
+  openLines: (lines: number) =>
+    `${count(lines, { one: "line has", other: "lines have" })} no reading yet.`,
+  notAReading: (text: string) => `"${text}" is not a reading; write the number with its unit.`,
+  missingEntry: (title: string, filled: number, all: number) =>
+    `"${title}" is blank here, and filled in ${filled} of ${all} lines.`,
+  missingLabel: (label: string) => `"${label}" is blank on this sheet.`,
+  unitSlip: (value: string, median: string, factor: number) =>
+    `${value} is about ${factor} times off the other readings here (middle ${median}): wrong unit or misplaced decimal mark?`,
+  levelTooLow: (value: string, required: string, from: string) =>
+    `Test level ${value} is below ${required} (${from}).`,
+  levelTooHigh: (value: string, required: string, from: string) =>
+    `Test level ${value} is above ${required} (${from}): an overstress has to be reported to the maker.`,
+  timeTooShort: (value: string, required: string, from: string) =>
+    `Held for ${value} only; ${required} belongs here (${from}).`,
+  asOthers: (share: string) => `as in ${share} of the lines`,
+  asHeading: "as the heading says",
+  brokeDown: (said: string, result: string | undefined) =>
+    result === undefined
+      ? `A disruptive discharge is recorded ("${said}") and no result.`
+      : `A disruptive discharge is recorded ("${said}"), and the line says "${result}".`,
+  failWithoutReason: (result: string) =>
+    `The line says "${result}", and every reading in it is within its limit: which is right?`,
+  otherFormula: (most: number, all: number) =>
+    `The formula here does something else than those of ${most} of ${all} lines: does it take cells of another line?`,
+  typedOver: (most: number, all: number) =>
+    `A typed value stands here; ${most} of ${all} lines compute it.`,
+  otherLimit: (value: string, most: string, share: number, all: number) =>
+    `The limit here is ${value}; in ${share} of ${all} places it is ${most}.`,
+  notCorrected: (value: string, expected: string, method: string) =>
+    `The corrected value ${value} does not follow from the reading; by ${method}, as in the other lines, it is ${expected}.`,
+  invertedFactor: (value: string, expected: string, method: string) =>
+    `The corrected value ${value} looks divided by the factor instead of multiplied, or the other way round; by ${method}, as in the other lines, it is ${expected}.`,
+  doesNotAddUp: (title: string, value: string, expected: string, method: string) =>
+    `"${title}" is ${value} here; ${method}, as in the other lines, it is ${expected}.`,
+  halving: (base: number) => `halving per 10 K to ${base} °C`,
+  factorOf: (temperature: number) => `the factor of the other lines at ${temperature}°`,
+  oneFactor: "the one factor of this table",
+  duplicate: (other: string, panel: string) =>
+    `The readings are the same, one by one, as those of ${panel} at ${other}: copied?`,
+  repeatedLine: (other: string) =>
+    `The same panel and connection stand at ${other} too: which line counts?`,
+  future: (day: string) => `${day} lies in the future.`,
+  beforeStage: (after: string, before: string) =>
+    `The test after the withstand test is dated ${after}, before the one that came before it (${before}).`,
+  farDate: (day: string, middle: string) =>
+    `${day} lies far from the other dates of this table (middle ${middle}): is the year right?`,
+  notADate: (text: string) => `"${text}" is not a date.`,
+  outOfCalibration: (id: string, due: string, day: string) =>
+    `${id} was in calibration until ${due} and was used on ${day}.`,
+  unknownInstrument: (id: string) => `${id} is not in the list of instruments.`,
+  apart: (value: string, least: string, share: number) =>
+    `${value} is ${share} % above the lowest of its kind here, ${least}: why?`,
+  drop: (after: string, before: string) =>
+    `${after} after the withstand test, and ${before} before it: what changed?`,
+  missingRow: (panel: string, position: string, others: number) =>
+    `${panel} has no line for ${position}, and ${others} other panels have one.`,
+  remark: (text: string, result: string) =>
+    `The remark "${text}" stands beside "${result}": which is right?`,
+  rated: "Rated voltage? Say --rated with kilovolts, for example --rated 15.",
+  basis: "By which practice is it judged? Say --basis IEC or --basis NETA.",
+  noBlocks:
+    "no records were recognised: a table needs titles over its columns and at least one column of readings with a unit",
+} as const;

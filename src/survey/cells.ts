@@ -1,0 +1,201 @@
+import { dateOrder, readDate } from "../intake/words/readDate";
+import type { DateOrder } from "../quantities/dates";
+import { decimalWatch } from "../quantities/decimalMark";
+import type { Bound } from "../quantities/reading";
+import { type DecimalMark, readNumber } from "../quantities/readNumber";
+import { readUnit } from "../quantities/readUnit";
+import { splitReading } from "../quantities/splitReading";
+import { type Unit, unitSize } from "../quantities/units";
+import type { CellValue } from "../records/kind";
+import { a1 } from "../sheets/address";
+import type { SheetSnapshot } from "../sheets/snapshot";
+import { isWord, verdictIn } from "./words/sheetWords";
+
+/** One filled cell, understood as far as it can be by itself. */
+export interface Cell {
+  readonly row: number;
+  readonly column: number;
+  readonly address: string;
+  readonly value: Exclude<CellValue, null | undefined>;
+  /** What is written, without spaces around it. */
+  readonly text: string;
+  /** The number of a plain number, or of a text that is a number with or without its unit. */
+  readonly number?: number;
+  /** The unit that the cell itself carries. */
+  readonly unit?: Unit;
+  readonly bound?: Bound;
+  /** A day as a serial number, of a text that is a date. */
+  readonly day?: number;
+  readonly formula?: string;
+}
+
+/** A sheet's filled cells, rows and columns from 0. */
+export interface SheetView {
+  readonly name: string;
+  readonly rowCount: number;
+  readonly columnCount: number;
+  readonly at: (row: number, column: number) => Cell | undefined;
+  /** The cell that is shown here: of joined cells the first. */
+  readonly shown: (row: number, column: number) => Cell | undefined;
+  readonly rows: readonly (readonly Cell[])[];
+  readonly note: (row: number, column: number) => string | undefined;
+  /** Whether rows are the sheet's columns. */
+  readonly turned: boolean;
+}
+
+/** Cells up to which a sheet is read; one with more is no sheet of records that somebody keeps by hand. */
+const MAX_CELLS = 400_000;
+
+/** How numbers and dates are written on a sheet. */
+interface Habits {
+  readonly decimal: DecimalMark | undefined;
+  readonly order: DateOrder | undefined;
+}
+
+const habitsOf = (texts: readonly string[]): Habits => {
+  const watch = decimalWatch();
+  for (const text of texts) if (/\d/.test(text) && text.length < 30) watch.note(text, () => "");
+  return {
+    decimal: watch.evidence().mark,
+    order: dateOrder(texts.filter((text) => /^\d{1,2}[/-]\d/.test(text))).value,
+  };
+};
+
+/** A text as a number with its unit, where it is nothing else. */
+export const quantityIn = (
+  text: string,
+  decimal?: DecimalMark,
+): { readonly number: number; readonly unit?: Unit; readonly bound: Bound } | undefined => {
+  const parts = splitReading(text);
+  if (!parts || parts.number === "") return undefined;
+  const number = readNumber(parts.number, parts.exponent !== "");
+  if (!number) return undefined;
+  if (/^[-–/]/.test(parts.unit)) return undefined;
+  const unit = parts.unit === "" ? undefined : readUnit(parts.unit.replace(/\s*\b(?:AC|DC)$/i, ""));
+  if (unit && !unit.ok) return undefined;
+  const { ambiguous, plain } = number;
+  const grouped = ambiguous !== undefined && (decimal ?? ".") !== ambiguous;
+  const digits = grouped ? plain.replace(".", "") : plain;
+  const exponent = parts.exponent && `e${parts.exponent}`;
+  return {
+    number: Number(`${parts.sign}${digits}${exponent}`),
+    unit: unit?.value,
+    bound: parts.bound === ">" || parts.over ? "above" : parts.bound === "<" ? "below" : "exact",
+  };
+};
+
+const textCell = (
+  text: string,
+  { decimal, order }: Habits,
+): Pick<Cell, "number" | "unit" | "bound" | "day"> => {
+  if (text.length > 40) return {};
+  const day = /\d/.test(text)
+    ? readDate(text.replace(/^\p{L}{2,4}[.,]? (?=\d)/u, ""), order ?? "day-first")
+    : undefined;
+  // A bare number of five digits is a number here, and a date only under a title that says so.
+  if (day?.ok && !/^\d+([.,]\d+)?$/.test(text)) return { day: day.value };
+  return quantityIn(text, decimal) ?? {};
+};
+
+/**
+ * The cells of a sheet as the survey sees them.
+ *
+ * @returns undefined for a sheet that is empty, or larger than any that is kept by hand
+ */
+export function viewSheet({ name, cells }: SheetSnapshot): SheetView | undefined {
+  if (!cells || cells.rowCount * cells.columnCount > MAX_CELLS * 20) return undefined;
+  const { rowCount, columnCount, merges = [] } = cells;
+  const texts: string[] = [];
+  for (let row = 0; row < rowCount; row++)
+    for (let column = 0; column < columnCount; column++) {
+      const value = cells.cell(row, column);
+      if (typeof value === "string") texts.push(value.trim());
+    }
+  const habits = habitsOf(texts);
+  const rows: Cell[][] = [];
+  const index = new Map<number, Cell>();
+  for (let row = 0; row < rowCount; row++) {
+    const filled: Cell[] = [];
+    for (let column = 0; column < columnCount; column++) {
+      const value = cells.cell(row, column);
+      if (value === null || value === undefined) continue;
+      const text = String(value).replace(/\s+/g, " ").trim();
+      if (text === "") continue;
+      const cell: Cell = {
+        row,
+        column,
+        address: a1(row, column),
+        value,
+        text,
+        ...(typeof value === "number"
+          ? { number: value }
+          : typeof value === "string"
+            ? textCell(text, habits)
+            : {}),
+        formula: cells.formula(row, column),
+      };
+      filled.push(cell);
+      index.set(row * columnCount + column, cell);
+    }
+    rows.push(filled);
+  }
+  if (index.size === 0 || index.size > MAX_CELLS) return undefined;
+  const first = new Map<number, number>();
+  for (const { top, left, bottom, right } of merges)
+    for (let row = top; row <= Math.min(bottom, rowCount - 1); row++)
+      for (let column = left; column <= Math.min(right, columnCount - 1); column++)
+        first.set(row * columnCount + column, top * columnCount + left);
+  const at = (row: number, column: number) =>
+    column < 0 || column >= columnCount ? undefined : index.get(row * columnCount + column);
+  return {
+    name,
+    rowCount,
+    columnCount,
+    at,
+    shown: (row, column) => {
+      const joined = column < columnCount ? first.get(row * columnCount + column) : undefined;
+      return joined === undefined ? at(row, column) : index.get(joined);
+    },
+    rows,
+    note: (row, column) => cells.note?.(row, column),
+    turned: false,
+  };
+}
+
+/** The same sheet with its columns as rows: what stands across is then read as what stands down. */
+export function turn(view: SheetView): SheetView {
+  const rows: Cell[][] = Array.from({ length: view.columnCount }, () => []);
+  for (const row of view.rows) for (const cell of row) rows[cell.column]?.push(cell);
+  return {
+    name: view.name,
+    rowCount: view.columnCount,
+    columnCount: view.rowCount,
+    at: (row, column) => view.at(column, row),
+    shown: (row, column) => view.shown(column, row),
+    rows,
+    note: (row, column) => view.note(column, row),
+    turned: true,
+  };
+}
+
+/** Whether a cell holds a value, and no words: a number, a quantity, a date, a verdict, a yes or no. */
+export const isValue = (cell: Cell): boolean =>
+  cell.number !== undefined ||
+  cell.day !== undefined ||
+  typeof cell.value === "boolean" ||
+  isAnswer(cell.text);
+
+const isAnswer = (text: string): boolean =>
+  text.length < 24 &&
+  (verdictIn(text) !== undefined ||
+    isWord(text, "yes") ||
+    isWord(text, "no") ||
+    isWord(text, "notApplicable") ||
+    isWord(text, "notDone") ||
+    /^[-–—/.*?]+$/.test(text));
+
+/** A number in the unit of its quantity without a prefix: ohms, volts, amperes, seconds. */
+export const inBaseUnit = (number: number, unit: Unit): number => {
+  const { exponent, times = 1, plus = 0 } = unitSize(unit);
+  return (number + plus) * times * 10 ** exponent;
+};

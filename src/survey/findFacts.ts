@@ -1,0 +1,140 @@
+import { readDate } from "../intake/words/readDate";
+import { readUnit } from "../quantities/readUnit";
+import type { Unit } from "../quantities/units";
+import { unitSize } from "../quantities/units";
+import type { Facts, Label, Limit } from "./block";
+import { type Cell, inBaseUnit, quantityIn } from "./cells";
+import { hasWord, NUMBER_WORDS } from "./words/sheetWords";
+
+interface Quantity {
+  readonly number: number;
+  readonly unit: Unit;
+  readonly at: number;
+  readonly end: number;
+}
+
+const QUANTITY =
+  /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?|one|two|three|four|five|ten|eine|une?|uno?|um)\s?-?([\p{L}µ°%Ω·]+(?:[·.]m)?)(?![\p{L}\d])/giu;
+const WAVES = /^(k?v)(?:dc|ac)$/i;
+
+/** The quantities that a line of words names. */
+const quantitiesIn = (text: string): Quantity[] =>
+  [...text.matchAll(QUANTITY)].flatMap((found) => {
+    const [all, digits = "", written = ""] = found;
+    const unit = readUnit(
+      written
+        .replace(WAVES, "$1")
+        .replace(/^gigs$/i, "GΩ")
+        .replace(/^megs?$/i, "MΩ")
+        .replace(/^minut[oae]s?$/i, "min")
+        .replace(/^(?:segundos?|sekunden?|secondes?)$/i, "s"),
+    );
+    const number = NUMBER_WORDS[digits.toLowerCase()] ?? quantityIn(digits)?.number;
+    return unit.ok && number !== undefined
+      ? [{ number, unit: unit.value, at: found.index, end: found.index + all.length }]
+      : [];
+  });
+
+/** Characters around a quantity in which a word for a bound belongs to it. */
+const NEAR = 22;
+
+/** On which side of a quantity the values of a test must lie, by the words beside it. */
+const sideOf = (text: string, { at, end }: Quantity): Limit["side"] | undefined => {
+  const before = text.slice(Math.max(0, at - NEAR), at);
+  const after = text.slice(end, end + 14);
+  const sign = /([≥≤<>]=?)\s*$/.exec(before)?.[1];
+  if (sign) return /[≥>]/.test(sign) ? "least" : "most";
+  const clause = before.split(/[;,.()–]/).at(-1) ?? "";
+  const tail = after.split(/[;,.()–]/)[0] ?? "";
+  if (hasWord(clause, "atLeast") || hasWord(tail, "atLeast")) return "least";
+  return hasWord(clause, "atMost") || hasWord(tail, "atMost") ? "most" : undefined;
+};
+
+const SHARE = /(\d+(?:[.,]\d+)?)\s?%\s?(?:of|von|de|du|do|da)\s/giu;
+
+/** Volts of a test by its words: DC for insulation, AC for a withstand test. */
+const voltsIn = (text: string): { readonly testV?: number; readonly kV?: number } => {
+  const volts = quantitiesIn(text).filter(({ unit }) => unitSize(unit).quantity === "voltage");
+  const shares = [...text.matchAll(SHARE)].map(({ 0: all, 1: share = "", index }) => ({
+    share: (quantityIn(share)?.number ?? 0) / 100,
+    end: index + all.length,
+  }));
+  const found: { testV?: number; kV?: number } = {};
+  for (const { number, unit, at, end } of volts) {
+    const share = shares.find((one) => Math.abs(one.end - at) <= 2)?.share ?? 1;
+    const base = inBaseUnit(number, unit) * share;
+    const around = text.slice(Math.max(0, at - 8), end + 8);
+    const isDc = /dc|c\.?\s?c\.?|gleich/iu.test(around.replace(/accept\w*/giu, ""));
+    if (isDc) found.testV ??= base;
+    else if (base >= 5000 && !/^\s*(?:gear|metal|switch|class|rated|kl)/iu.test(text.slice(end)))
+      found.kV ??= base / 1000;
+  }
+  return found;
+};
+
+const secondsIn = (text: string): number | undefined => {
+  const time = quantitiesIn(text).find(
+    ({ unit }) => unitSize(unit).quantity === "time" && unit !== "ms",
+  );
+  return time && inBaseUnit(time.number, time.unit);
+};
+
+const DATES = /\b(\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|\d{1,2}\.? \p{L}{3,9}\.? \d{4})\b/u;
+
+/** Facts that one line of words tells. */
+export const factsIn = (cell: Cell): Facts => {
+  const { text, address } = cell;
+  const limits = quantitiesIn(text).flatMap((quantity): Limit[] => {
+    const { quantity: measured } = unitSize(quantity.unit);
+    if (measured === "time" || measured === "voltage" || measured === "temperature") return [];
+    const side = sideOf(text, quantity);
+    return side ? [{ side, number: quantity.number, unit: quantity.unit, address }] : [];
+  });
+  const date = cell.day ?? dayIn(text);
+  return {
+    ...voltsIn(text),
+    ...defined("seconds", secondsIn(text)),
+    ...(date === undefined ? {} : { day: date, dayAddress: address }),
+    limits,
+  };
+};
+
+const dayIn = (text: string): number | undefined => {
+  const written = DATES.exec(text)?.[1];
+  const read = written === undefined ? undefined : readDate(written, "day-first");
+  if (read?.ok) return read.value;
+  const other = written === undefined ? undefined : readDate(written, "month-first");
+  return other?.ok ? other.value : undefined;
+};
+
+const defined = <K extends string, V>(key: K, value: V | undefined) =>
+  value === undefined ? {} : ({ [key]: value } as { [key in K]: V });
+
+export const NO_FACTS: Facts = { limits: [] };
+
+const withoutGaps = (facts: Facts): Partial<Facts> =>
+  Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined));
+
+/** Facts of several lines together; what stands nearer counts first. */
+export const joinFacts = (nearer: Facts, further: Facts): Facts => ({
+  ...further,
+  ...withoutGaps(nearer),
+  limits: [...nearer.limits, ...further.limits],
+});
+
+/** Facts that the labels of a form tell. */
+export const factsOfLabels = (labels: readonly Label[]): Facts =>
+  labels.reduce<Facts>((facts, { concept, value, text }) => {
+    if (!value) return facts;
+    const day =
+      value.day ??
+      (concept === "date" && typeof value.value === "number" ? value.value : undefined);
+    if (concept === "date") return joinFacts({ ...defined("day", day), limits: [] }, facts);
+    if (concept === "by" || concept === "tester")
+      return joinFacts({ by: value.text, limits: [] }, facts);
+    if (concept === "instrument") return joinFacts({ instrument: value.text, limits: [] }, facts);
+    if (!/\d/.test(value.text)) return facts;
+    const told = factsIn({ ...value, text: `${text} ${value.text}` });
+    // What a form says of voltages besides its test voltage is the rating.
+    return joinFacts(concept === "voltage" ? told : { limits: told.limits }, facts);
+  }, NO_FACTS);

@@ -1,0 +1,173 @@
+import { readUnit } from "../quantities/readUnit";
+import { type Cell, isValue, type SheetView } from "./cells";
+import { phasesAmong } from "./phases";
+import { unitIn } from "./unitIn";
+import { conceptOf } from "./words/sheetWords";
+
+/** A head and the lines under it, in the rows and columns of the view. */
+export interface FoundTable {
+  readonly top: number;
+  /** Last row of the head. */
+  readonly head: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+}
+
+interface Segment {
+  readonly row: number;
+  readonly left: number;
+  readonly right: number;
+  readonly cells: readonly Cell[];
+}
+
+const column = (view: SheetView, cell: Cell) => (view.turned ? cell.row : cell.column);
+
+/** Blank lines after which a table is over. */
+const MAX_BLANK = 2;
+
+/** The filled stretches of a row, parted by cells that show nothing. */
+const segmentsOf = (view: SheetView, row: number): Segment[] => {
+  const segments: { row: number; left: number; right: number; cells: Cell[] }[] = [];
+  for (let at = 0; at < view.columnCount; at++) {
+    const cell = view.shown(row, at);
+    if (!cell) continue;
+    const last = segments.at(-1);
+    const own = view.at(row, at);
+    if (last && last.right === at - 1) {
+      last.right = at;
+      if (own) last.cells.push(own);
+    } else segments.push({ row, left: at, right: at, cells: own ? [own] : [] });
+  }
+  return segments;
+};
+
+/** Whether a title names something that tables have columns for. */
+const isTitle = (cell: Cell): boolean =>
+  cell.text.length <= 80 &&
+  !/:$/.test(cell.text) &&
+  (conceptOf(cell.text) !== undefined || unitIn(cell.text) !== undefined);
+
+const isUnitAlone = ({ text }: Cell) => readUnit(text.replace(/^[([]|[)\]]$/g, "")).ok;
+
+/** Whether a stretch of a row can be the titles of a table. */
+const isHead = ({ cells }: Segment): boolean => {
+  if (cells.length < 2) return false;
+  const phases = phasesAmong(cells.map(({ text }) => text));
+  const lettered = cells.filter((cell) => phases.has(cell.text)).length;
+  const values = cells.filter(
+    (cell) => !phases.has(cell.text) && isValue(cell) && !isTitle(cell) && !isUnitAlone(cell),
+  ).length;
+  if (values > 0 || cells.some(({ value, text }) => typeof value === "number" && !phases.has(text)))
+    return false;
+  const titles = cells.filter(
+    (cell) => !phases.has(cell.text) && (isTitle(cell) || isUnitAlone(cell)),
+  ).length;
+  if (cells.every((cell) => phases.has(cell.text))) return lettered >= 3;
+  return titles + lettered >= Math.max(2, cells.length * 0.5);
+};
+
+/** Whether values stand under a stretch within the next lines. */
+const hasBody = (view: SheetView, { row, left, right }: Segment): boolean => {
+  let looked = 0;
+  for (let below = row + 1; below < view.rowCount && looked < 4; below++) {
+    const cells =
+      view.rows[below]?.filter(
+        (cell) => column(view, cell) >= left && column(view, cell) <= right,
+      ) ?? [];
+    if (cells.length === 0) continue;
+    looked += 1;
+    if (cells.length >= 2 && cells.some(isValue)) return true;
+  }
+  return false;
+};
+
+const overlaps = (one: { left: number; right: number }, other: { left: number; right: number }) =>
+  one.left <= other.right && other.left <= one.right;
+
+/** Heads of a sheet: one or more lines of titles above one another. */
+const headsOf = (view: SheetView): { top: number; head: number; left: number; right: number }[] => {
+  const heads: { top: number; head: number; left: number; right: number }[] = [];
+  for (let row = 0; row < view.rowCount; row++)
+    for (const segment of segmentsOf(view, row)) {
+      if (!isHead(segment) || !hasBody(view, segment)) continue;
+      const above = heads.findLast((head) => head.head === row - 1 && overlaps(head, segment));
+      if (above) {
+        above.head = row;
+        above.left = Math.min(above.left, segment.left);
+        above.right = Math.max(above.right, segment.right);
+      } else heads.push({ top: row, head: row, left: segment.left, right: segment.right });
+    }
+  return heads.map((head) => withLineAbove(view, head));
+};
+
+/** A line of group titles right above the titles belongs to the head: two of them, or one that is joined over several columns. */
+const withLineAbove = <H extends { top: number; head: number; left: number; right: number }>(
+  view: SheetView,
+  head: H,
+): H => {
+  const row = head.top - 1;
+  const above = (view.rows[row] ?? []).filter(
+    (cell) => column(view, cell) >= head.left && column(view, cell) <= head.right,
+  );
+  const groups = above.filter((cell) => !isValue(cell) && cell.text.length <= 40);
+  const spans = groups.filter((cell) => {
+    const at = column(view, cell);
+    return at > head.left && (groups.length > 1 || view.shown(row, at + 1) === cell);
+  });
+  return above.length > 0 && groups.length === above.length && spans.length > 0
+    ? { ...head, top: row }
+    : head;
+};
+
+/** The last line under a head that holds values. */
+const bottomOf = (
+  view: SheetView,
+  head: { head: number; left: number; right: number },
+  heads: readonly { top: number; left: number; right: number }[],
+): number => {
+  const next = Math.min(
+    ...heads
+      .filter((other) => other.top > head.head && overlaps(other, head))
+      .map(({ top }) => top),
+    view.rowCount,
+  );
+  let last = head.head;
+  let blank = 0;
+  for (let row = head.head + 1; row < next && blank <= MAX_BLANK; row++) {
+    const cells = (view.rows[row] ?? []).filter((cell) => {
+      const at = column(view, cell);
+      return at >= head.left && at <= head.right;
+    });
+    if (cells.length === 0) blank += 1;
+    else if (cells.length >= 2 && cells.some(isValue)) {
+      blank = 0;
+      last = row;
+    }
+  }
+  return last;
+};
+
+/** A column of labels without a title at the left of a table belongs to it. */
+const leftOf = (view: SheetView, { top, bottom, left }: FoundTable): number => {
+  const beside = left - 1;
+  if (beside < 0) return left;
+  let lines = 0;
+  let labels = 0;
+  for (let row = top; row <= bottom; row++) {
+    if (!view.at(row, left)) continue;
+    lines += 1;
+    const label = view.at(row, beside);
+    if (label && typeof label.value === "string") labels += 1;
+  }
+  return labels > 0 && labels >= lines / 2 - 1 ? beside : left;
+};
+
+/** The tables of a sheet: titles in a row, and lines of values under them. */
+export function findTables(view: SheetView): FoundTable[] {
+  const heads = headsOf(view);
+  return heads
+    .map((head): FoundTable => ({ ...head, bottom: bottomOf(view, head, heads) }))
+    .filter(({ head, bottom }) => bottom > head)
+    .map((table) => ({ ...table, left: leftOf(view, table) }));
+}

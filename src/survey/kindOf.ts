@@ -1,0 +1,40 @@
+import { type Unit, unitSize } from "../quantities/units";
+import { kindsIn } from "./words/sheetWords";
+
+/** Record kinds whose readings come in a unit, the usual one first (common practice, no source). */
+const KINDS_BY_UNIT: Readonly<Record<string, readonly string[]>> = {
+  "high resistance": ["insulation", "control", "cable", "indexCurve"],
+  "low resistance": ["contact", "earthing"],
+  resistance: ["earthing", "currentTransformer", "control"],
+  time: ["timing", "protection"],
+  torque: ["torque"],
+  voltage: ["withstand", "cable", "voltageTransformer", "protection", "excitation"],
+  pressure: ["gas"],
+  current: ["currentTransformer", "protection", "metering", "excitation", "withstand"],
+  length: ["dimensions"],
+  share: ["currentTransformer", "voltageTransformer", "metering"],
+};
+
+/** Resistances from kilohms up are insulation, those from milliohms down are joints and bonds. */
+export const classOf = (unit: Unit): string => {
+  const { quantity, exponent } = unitSize(unit);
+  if (quantity !== "resistance") return quantity;
+  return exponent >= 3 ? "high resistance" : exponent < 0 ? "low resistance" : "resistance";
+};
+
+/**
+ * The record kind of a reading by its unit and the words around it, the nearest words first.
+ *
+ * @returns undefined where neither says what is measured
+ */
+export const kindOf = (unit: Unit | undefined, around: readonly string[]): string | undefined => {
+  const possible = unit && KINDS_BY_UNIT[classOf(unit)];
+  if (unit && !possible) return undefined;
+  for (const text of around) {
+    const named = kindsIn(text).filter((kind) => possible === undefined || possible.includes(kind));
+    // The usual kind is also what words say that speak of several: "IR of control wiring" is control wiring.
+    const [special] = named.filter((kind) => kind !== possible?.[0]);
+    if (named.length > 0) return special ?? named[0];
+  }
+  return possible?.[0];
+};

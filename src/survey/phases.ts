@@ -1,0 +1,63 @@
+import { positionReader } from "../intake/words/readPosition";
+
+/** The schemes of phase letters in use; colours by their first letters (common practice). */
+const SCHEMES: readonly (readonly string[])[] = [
+  ["R", "Y", "B"],
+  ["R", "S", "T"],
+  ["A", "B", "C"],
+  ["U", "V", "W"],
+  ["L1", "L2", "L3"],
+  ["1", "2", "3"],
+  ["X", "Y", "Z"],
+];
+
+/**
+ * Those of several short texts that are phases or poles: two letters of one scheme at least.
+ *
+ * @example phasesAmong(["A", "B", "C", "Result"]) // Set { "A", "B", "C" }
+ */
+export const phasesAmong = (texts: readonly string[]): ReadonlySet<string> => {
+  const upper = new Map(texts.map((text) => [text, bare(text)]));
+  for (const scheme of SCHEMES) {
+    const found = texts.filter((text) => scheme.includes(upper.get(text) ?? ""));
+    if (new Set(found.map((text) => upper.get(text))).size >= 2) return new Set(found);
+  }
+  return new Set();
+};
+
+const bare = (text: string) =>
+  text
+    .toUpperCase()
+    .replace(/^(?:PH(?:ASE)?|POLE|POLO|FASE|LEITER|POL|PÔLE|POLE|PHASE|Ø)[ .-]*/u, "")
+    .replace(/[ .-]*(?:PH(?:ASE)?|POLE|POLO|FASE|PHASE|Ø)$/u, "")
+    .trim();
+
+/**
+ * A phase, pole or combination in one way of writing, by the letters of the whole table: `L1`, `L1-E`, `L1-L2`.
+ *
+ * @param texts what stands in the column or the head
+ * @returns undefined for what is none
+ */
+export const positionsAmong = (
+  texts: readonly string[],
+): ((text: string) => string | undefined) => {
+  const cleaned = texts.map(clean);
+  const read = positionReader(cleaned.filter((text) => text.length <= 24));
+  const phases = phasesAmong(cleaned);
+  return (text) => {
+    const plain = clean(text);
+    if (plain.length > 24) return undefined;
+    const single = /^[A-Z0-9]$/i.test(plain);
+    if (single && !phases.has(plain)) return undefined;
+    const found = read(plain);
+    if (found.ok) return found.value;
+    return phases.has(plain) ? plain.toUpperCase() : undefined;
+  };
+};
+
+const clean = (text: string) =>
+  text
+    .replace(/\s+/g, " ")
+    .replace(/[–—→>]/g, "-")
+    .replace(/\b(?:tierra|terre|terra|erde|masse|massa|tierra)\b/giu, "E")
+    .trim();

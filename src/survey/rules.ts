@@ -1,0 +1,35 @@
+import { beyondLimit } from "./rules/beyondLimit";
+import { calibration } from "./rules/calibration";
+import { correction } from "./rules/correction";
+import { dates } from "./rules/dates";
+import { duplicates } from "./rules/duplicates";
+import { formulas } from "./rules/formulas";
+import { likeness } from "./rules/likeness";
+import { missingEntry } from "./rules/missingEntry";
+import { missingReading } from "./rules/missingReading";
+import { missingRow } from "./rules/missingRow";
+import { otherLimit } from "./rules/otherLimit";
+import type { SurveyRule } from "./rules/rule";
+import { stress } from "./rules/stress";
+import { unitSlip } from "./rules/unitSlip";
+import { verdicts } from "./rules/verdicts";
+import { workedOut } from "./rules/workedOut";
+
+/** What is looked for in a workbook of somebody's own, the worst first. */
+export const SURVEY_RULES: readonly SurveyRule[] = [
+  beyondLimit,
+  missingReading,
+  verdicts,
+  stress,
+  calibration,
+  dates,
+  correction,
+  workedOut,
+  formulas,
+  otherLimit,
+  unitSlip,
+  duplicates,
+  likeness,
+  missingEntry,
+  missingRow,
+];

@@ -1,0 +1,78 @@
+import type { Finding } from "../../check/finding";
+import type { Block, Entry } from "../block";
+import { type Comparison, compare, resultOf } from "./judge";
+import { findingAt, findingOn, type SurveyContext, type SurveyRule, written } from "./rule";
+
+interface Beyond {
+  readonly entry: Entry;
+  readonly comparison: Comparison;
+}
+
+/** Share of the readings of a table from which on the limit itself is in doubt. */
+const DOUBT = 0.4;
+
+const findIn = (block: Block, context: SurveyContext): Finding[] => {
+  const { text } = context;
+  const compared = block.entries.flatMap((entry) =>
+    compare(entry, context).map((comparison): Beyond => ({ entry, comparison })),
+  );
+  const beyond = compared.filter(({ comparison }) => comparison.verdict === "Fail");
+  const passed = beyond.filter(({ entry }) => resultOf(entry) !== "Fail");
+  const [first] = passed;
+  if (first && passed.length >= 5 && passed.length > compared.length * DOUBT) {
+    const { limit } = first.comparison;
+    return [
+      findingOn(
+        "survey-limit-doubt",
+        "query",
+        block,
+        text.limitMisread(
+          passed.length,
+          compared.length,
+          limit.side,
+          written(limit.number, limit.unit ?? first.entry.unit),
+        ),
+      ),
+    ];
+  }
+  const told = new Set<string>();
+  return beyond.flatMap(({ entry, comparison }) => {
+    const { cell, unit, limit, source } = comparison;
+    if (told.has(cell.address)) return [];
+    told.add(cell.address);
+    const said = [
+      written(cell.number ?? 0, cell.unit ?? unit),
+      limit.side,
+      written(limit.number, limit.unit ?? unit),
+      source ?? text.statedAt(limit.address),
+    ] as const;
+    const result = resultOf(entry);
+    const message =
+      result === "Fail"
+        ? text.failedAsSaid(...said)
+        : result === "Pass"
+          ? text.markedPass(...said, entry.beside.result?.text ?? "")
+          : text.beyondLimit(...said);
+    return [
+      findingAt(
+        "survey-limit",
+        result === "Fail" ? "note" : "stop",
+        block,
+        entry,
+        entry.address,
+        message,
+        {
+          column: entry.column.title,
+          found: cell.text,
+          expected: `${limit.side === "least" ? "≥" : "≤"} ${written(limit.number, limit.unit ?? unit)}`,
+        },
+      ),
+    ];
+  });
+};
+
+/** A reading outside the limit that the workbook itself states, or outside the criterion where it states none. */
+export const beyondLimit: SurveyRule = {
+  id: "survey-limit",
+  find: (context) => context.survey.blocks.flatMap((block) => findIn(block, context)),
+};

@@ -1,0 +1,170 @@
+import type { Finding } from "../../check/finding";
+import type { Block, Entry } from "../block";
+import type { Cell } from "../cells";
+import { dayOf } from "../dayOf";
+import {
+  findingAt,
+  groupBy,
+  middleOf,
+  type SurveyContext,
+  type SurveyRule,
+  writtenDay,
+} from "./rule";
+
+interface Dated {
+  readonly entry: Entry;
+  readonly cell: Cell;
+  readonly day: number;
+}
+
+const datedOf = (block: Block): Dated[] =>
+  groupBy(
+    block.entries.flatMap((entry): Dated[] => {
+      const { date } = entry.beside;
+      const day = date && dayOf(date);
+      return date && day !== undefined ? [{ entry, cell: date, day }] : [];
+    }),
+    ({ cell }) => cell.address,
+  ).flatMap(([first]) => first ?? []);
+
+/** Days by which a date may differ from the middle of its table. */
+const FAR = 250;
+
+const inBlock = (block: Block, { today, text }: SurveyContext): Finding[] => {
+  const dated = datedOf(block);
+  const middle = middleOf(dated.map(({ day }) => day));
+  const unread = block.entries.filter(
+    ({ beside }) => beside.date && dayOf(beside.date) === undefined,
+  );
+  const words = dated.length < 4 || unread.length > dated.length * 0.2 ? [] : unread;
+  return [
+    ...dated.flatMap(({ entry, cell, day }) => {
+      if (day > today)
+        return [
+          findingAt(
+            "survey-future",
+            "stop",
+            block,
+            entry,
+            cell.address,
+            text.future(writtenDay(day)),
+            { found: cell.text },
+          ),
+        ];
+      return dated.length >= 4 && Math.abs(day - middle) > FAR
+        ? [
+            findingAt(
+              "survey-far-date",
+              "query",
+              block,
+              entry,
+              cell.address,
+              text.farDate(writtenDay(day), writtenDay(middle)),
+              { found: cell.text },
+            ),
+          ]
+        : [];
+    }),
+    ...words.map((entry) =>
+      findingAt(
+        "survey-no-date",
+        "query",
+        block,
+        entry,
+        entry.beside.date?.address ?? entry.address,
+        text.notADate(entry.beside.date?.text ?? ""),
+      ),
+    ),
+    ...banners(block, today, text),
+  ];
+};
+
+/** Days that a heading between the lines tells. */
+const banners = (block: Block, today: number, text: SurveyContext["text"]): Finding[] =>
+  groupBy(
+    block.entries.filter(
+      ({ facts, beside }) => !beside.date && facts.day !== undefined && facts.day > today,
+    ),
+    ({ facts }) => String(facts.dayAddress),
+  ).flatMap(([first]) =>
+    first
+      ? [
+          findingAt(
+            "survey-future",
+            "stop",
+            block,
+            first,
+            first.facts.dayAddress ?? first.address,
+            text.future(writtenDay(first.facts.day ?? 0)),
+          ),
+        ]
+      : [],
+  );
+
+/** The tests after the withstand test are later than those before it. */
+const stages = ({ survey, text }: SurveyContext): Finding[] => {
+  const all = survey.blocks.flatMap((block) => block.entries.map((entry) => ({ block, entry })));
+  const told = new Set<string>();
+  return groupBy(
+    all.filter(({ entry }) => entry.stage !== undefined && entry.beside.date),
+    ({ entry }) => `${entry.kind} ${entry.panel}`,
+  ).flatMap((group) => {
+    const before = Math.max(
+      ...group
+        .filter(({ entry }) => entry.stage === "before")
+        .map(
+          ({ entry }) =>
+            (entry.beside.date && dayOf(entry.beside.date)) ?? Number.NEGATIVE_INFINITY,
+        ),
+    );
+    return group.flatMap(({ block, entry }) => {
+      const { date } = entry.beside;
+      const day = entry.stage === "after" && date ? dayOf(date) : undefined;
+      if (day === undefined || !date || day >= before || told.has(block.sheet + date.address))
+        return [];
+      told.add(block.sheet + date.address);
+      return [
+        findingAt(
+          "survey-stage-order",
+          "query",
+          block,
+          entry,
+          date.address,
+          text.beforeStage(writtenDay(day), writtenDay(before)),
+          { found: date.text },
+        ),
+      ];
+    });
+  });
+};
+
+/** Dates of forms. */
+const labels = ({ survey, today, text }: SurveyContext): Finding[] =>
+  survey.labels.flatMap(({ sheet, concept, value }): Finding[] => {
+    const day = concept === "date" && value ? dayOf(value) : undefined;
+    return day !== undefined &&
+      day > today &&
+      value &&
+      survey.blocks.some((block) => block.sheet === sheet)
+      ? [
+          {
+            rule: "survey-future",
+            weight: "stop",
+            sheet,
+            address: value.address,
+            message: text.future(writtenDay(day)),
+            found: value.text,
+          },
+        ]
+      : [];
+  });
+
+/** Dates in the future, far from the others, no dates at all, or against the order of the tests. */
+export const dates: SurveyRule = {
+  id: "survey-dates",
+  find: (context) => [
+    ...context.survey.blocks.flatMap((block) => inBlock(block, context)),
+    ...stages(context),
+    ...labels(context),
+  ],
+};

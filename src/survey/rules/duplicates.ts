@@ -1,0 +1,95 @@
+import type { Finding } from "../../check/finding";
+import type { Block, Entry } from "../block";
+import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+
+interface Set_ {
+  readonly block: Block;
+  readonly entries: readonly Entry[];
+}
+
+/** The readings of one panel in one test. */
+const setsOf = (block: Block): Set_[] =>
+  groupBy(
+    block.entries.filter(
+      ({ kind }) => kind !== "withstand" && kind !== "inspection" && kind !== "function",
+    ),
+    ({ kind, panel, stage, operation }) => `${kind} ${panel} ${stage} ${operation}`,
+  ).map((entries) => ({ block, entries }));
+
+/** Readings that say something: three or more, not all alike, with at least two figures. */
+const signature = ({ entries }: Set_): string | undefined => {
+  const texts = entries.flatMap(({ cell }) =>
+    cell?.number === undefined ? [] : [String(cell.number)],
+  );
+  if (texts.length < 3 || texts.length < entries.length || new Set(texts).size < 2)
+    return undefined;
+  const telling = texts.filter((text) => text.replace(/\D|0+$/g, "").length >= 2).length;
+  return telling >= 2 ? `${entries[0]?.kind} ${texts.join(" ")}` : undefined;
+};
+
+const copies = ({ survey, text }: SurveyContext): Finding[] => {
+  const seen = new Map<string, Set_>();
+  return survey.blocks.flatMap(setsOf).flatMap((set) => {
+    const key = signature(set);
+    const [first] = set.entries;
+    if (key === undefined || !first) return [];
+    const other = seen.get(key);
+    if (!other) {
+      seen.set(key, set);
+      return [];
+    }
+    const source = other.entries[0];
+    return [
+      findingAt(
+        "survey-copied",
+        "query",
+        set.block,
+        first,
+        first.address,
+        text.duplicate(source?.address ?? "", source?.panel ?? ""),
+      ),
+    ];
+  });
+};
+
+/** Words of a line that make it a repeat on purpose. */
+const RETEST = /re-?test|repeat|wiederhol|repet|répét|again/iu;
+
+/** The same panel and connection twice in one table. */
+const repeats = (block: Block, { text }: SurveyContext): Finding[] => {
+  const named = block.entries.filter(
+    ({ panel, position, cell }) => panel !== "" && position !== "" && cell !== undefined,
+  );
+  const groups = groupBy(named, ({ kind, panel, position, stage, operation, column, beside }) =>
+    [kind, panel, position, stage, operation, column.at, beside.test?.text, beside.name?.text].join(
+      "|",
+    ),
+  );
+  const twice = groups.filter((group) => group.length > 1);
+  if (twice.length === 0 || twice.length > groups.length * 0.2) return [];
+  return twice.flatMap(([first, ...others]) =>
+    others
+      .filter(
+        ({ beside }) => !RETEST.test(`${beside.remarks?.text ?? ""} ${beside.test?.text ?? ""}`),
+      )
+      .map((entry) =>
+        findingAt(
+          "survey-repeated",
+          "query",
+          block,
+          entry,
+          entry.address,
+          text.repeatedLine(first?.address ?? ""),
+        ),
+      ),
+  );
+};
+
+/** Readings that were copied from another panel, and lines that stand twice. */
+export const duplicates: SurveyRule = {
+  id: "survey-copied",
+  find: (context) => [
+    ...copies(context),
+    ...context.survey.blocks.flatMap((block) => repeats(block, context)),
+  ],
+};

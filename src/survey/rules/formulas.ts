@@ -1,0 +1,70 @@
+import { translateFormulaToR1C1 } from "@borgar/fx";
+import type { Finding } from "../../check/finding";
+import type { Block, SurveyColumn } from "../block";
+import type { Cell } from "../cells";
+import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";
+
+/** A formula as it reads from its own cell. */
+const relative = ({ formula = "", address }: Cell): string => {
+  try {
+    return String(translateFormulaToR1C1(`=${formula.replace(/^=/, "")}`, address)).replace(
+      /\s+/g,
+      "",
+    );
+  } catch {
+    return formula;
+  }
+};
+
+/** A formula without the shape of its references: what it does, wherever its cells stand. */
+const inColumn = (block: Block, column: SurveyColumn, { text }: SurveyContext): Finding[] => {
+  const cells = block.lines.flatMap((line) => {
+    const cell = block.at(line, column.at);
+    return cell &&
+      (cell.formula !== undefined || cell.number !== undefined || column.concept === "result")
+      ? [{ line, cell }]
+      : [];
+  });
+  const computed = cells.filter(({ cell }) => cell.formula !== undefined);
+  if (computed.length < 3 || computed.length < cells.length * 0.6) return [];
+  const forms = computed.map(({ cell }) => relative(cell));
+  const most =
+    mostOf(forms, 0.6) ?? (forms.length === 3 ? { value: forms[0], times: 3 } : undefined);
+  if (!most) return [];
+  const others = cells.filter(
+    ({ cell }) => cell.formula === undefined || relative(cell) !== most.value,
+  );
+  if (others.length > Math.max(2, cells.length * 0.2)) return [];
+  return others.map(({ line, cell }) => {
+    const entry = block.entries.find((one) => one.line === line) ?? {
+      kind: block.kinds[0] ?? "",
+      panel: "",
+      position: "",
+    };
+    const message =
+      cell.formula === undefined
+        ? text.typedOver(most.times, cells.length)
+        : text.otherFormula(most.times, cells.length);
+    return findingAt(
+      cell.formula === undefined ? "survey-typed-over" : "survey-formula",
+      "query",
+      block,
+      entry,
+      cell.address,
+      message,
+      {
+        column: column.title,
+        found: cell.formula ?? cell.text,
+      },
+    );
+  });
+};
+
+/** A cell of a computed column that does something else than the others: a formula of another line, another factor, a typed value. */
+export const formulas: SurveyRule = {
+  id: "survey-formula",
+  find: (context) =>
+    context.survey.blocks.flatMap((block) =>
+      block.columns.flatMap((column) => inColumn(block, column, context)),
+    ),
+};

@@ -1,0 +1,105 @@
+import type { Unit } from "../../quantities/units";
+import { insulationMinimum } from "../../standards/insulationMinimum";
+import type { Entry, Limit } from "../block";
+import { type Cell, inBaseUnit } from "../cells";
+import { classOf } from "../kindOf";
+import { verdictIn } from "../words/sheetWords";
+import type { SurveyContext } from "./rule";
+
+/** A value of an entry held against a bound. */
+export interface Comparison {
+  /** The cell that is judged: the reading, its corrected value, or the error worked out from it. */
+  readonly cell: Cell;
+  readonly unit?: Unit;
+  readonly limit: Limit;
+  /** Where the bound comes from, in words; undefined where it stands in the workbook. */
+  readonly source?: string;
+  readonly verdict: "Pass" | "Fail" | "Inconclusive";
+}
+
+/** The verdict that the line itself states. */
+export const resultOf = ({ beside, cell }: Entry): "Pass" | "Fail" | undefined => {
+  const stated = beside.result;
+  return stated && stated !== cell ? verdictIn(stated.text) : undefined;
+};
+
+const fits = (limit: Limit, unit: Unit | undefined): boolean =>
+  limit.unit === undefined || unit === undefined || classOf(limit.unit) === classOf(unit);
+
+/** The numbers that a limit of this unit can be about, the corrected value before the reading. */
+const judgedBy = (
+  { cell, unit, beside, kind }: Entry,
+  limit: Limit,
+): { cell: Cell; unit?: Unit } | undefined => {
+  if (limit.unit === "%" || (kind === "currentTransformer" && beside.error)) {
+    const share = kind === "contact" ? beside.spread : (beside.error ?? beside.spread);
+    return share?.number === undefined ? undefined : { cell: share, unit: "%" };
+  }
+  const { corrected } = beside;
+  if (corrected?.number !== undefined && fits(limit, corrected.unit ?? unit))
+    return { cell: corrected, unit: corrected.unit ?? unit };
+  return cell && fits(limit, unit) ? { cell, unit } : undefined;
+};
+
+const inBase = (number: number, unit: Unit | undefined) =>
+  unit ? inBaseUnit(number, unit) : number;
+
+/** Shares by which a number may miss its limit and still be as good, for rounding. */
+const ROUNDING = 1e-9;
+
+const verdictOf = (cell: Cell, unit: Unit | undefined, limit: Limit): Comparison["verdict"] => {
+  const share = unit === "%" && limit.side === "most";
+  const value = inBase(share ? Math.abs(cell.number ?? 0) : (cell.number ?? 0), unit);
+  const bound = inBase(limit.number, limit.unit ?? unit);
+  const slack = Math.abs(bound) * ROUNDING;
+  const within = limit.side === "least" ? value >= bound - slack : value <= bound + slack;
+  const { bound: known = "exact" } = cell;
+  if (known === "exact") return within ? "Pass" : "Fail";
+  const safe = known === "above" ? limit.side === "least" : limit.side === "most";
+  return safe === within
+    ? within
+      ? "Pass"
+      : "Inconclusive"
+    : safe
+      ? "Inconclusive"
+      : within
+        ? "Inconclusive"
+        : "Fail";
+};
+
+/** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */
+export const limitsOf = ({ limits, facts, unit, kind }: Entry): readonly Limit[] => {
+  if (limits.length > 0) return limits;
+  if (kind === "withstand" || unit === undefined) return [];
+  const told = facts.limits.filter(
+    (limit) => limit.unit !== undefined && classOf(limit.unit) === classOf(unit),
+  );
+  return told.filter((limit, index) => told.findIndex(({ side }) => side === limit.side) === index);
+};
+
+/** Every comparison that an entry allows; by the workbook's own limits, and where it has none by the criterion. */
+export const compare = (entry: Entry, { ratedkV, basis }: SurveyContext): Comparison[] => {
+  if (entry.kind === "withstand") return [];
+  const own = limitsOf(entry).flatMap((limit): Comparison[] => {
+    const judged = judgedBy(entry, limit);
+    return judged?.cell.number === undefined
+      ? []
+      : [{ ...judged, limit, verdict: verdictOf(judged.cell, judged.unit, limit) }];
+  });
+  if (own.length > 0 || entry.kind !== "insulation" || ratedkV === undefined || basis === undefined)
+    return own;
+  const least = insulationMinimum(ratedkV, { basis });
+  if (!least.ok || entry.cell?.number === undefined || entry.unit === undefined) return own;
+  const limit: Limit = { side: "least", number: least.value.value, unit: "MΩ", address: "" };
+  const judged = judgedBy(entry, limit);
+  return judged === undefined
+    ? own
+    : [
+        {
+          ...judged,
+          limit,
+          source: least.value.source.document,
+          verdict: verdictOf(judged.cell, judged.unit, limit),
+        },
+      ];
+};

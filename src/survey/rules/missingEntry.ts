@@ -1,0 +1,82 @@
+import type { Finding } from "../../check/finding";
+import type { Block } from "../block";
+import type { Concept } from "../words/words";
+import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+
+/** What proves a reading and has to stand in every line, once it stands in most. */
+const PROVING: readonly Concept[] = [
+  "result",
+  "date",
+  "by",
+  "instrument",
+  "voltage",
+  "current",
+  "duration",
+  "temperature",
+  "air",
+  "discharge",
+];
+
+const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
+  block.columns
+    .filter(({ concept }) => concept !== undefined && PROVING.includes(concept))
+    .flatMap((column) => {
+      const lines = groupBy(
+        block.entries.filter(
+          ({ cell, column: own }) =>
+            cell !== undefined &&
+            (own.stage === undefined || column.stage === undefined || own.stage === column.stage),
+        ),
+        ({ line }) => String(line),
+      ).flatMap(([first]) => first ?? []);
+      const blank = lines.filter(
+        (entry) =>
+          column.concept !== undefined &&
+          entry.beside[column.concept] === undefined &&
+          block.at(entry.line, column.at) === undefined,
+      );
+      const filled = lines.length - blank.length;
+      if (lines.length < 4 || filled < lines.length * 0.75) return [];
+      return blank.map((entry) =>
+        findingAt(
+          "survey-blank",
+          "query",
+          block,
+          entry,
+          block.address(entry.line, column.at),
+          text.missingEntry(column.title, filled, lines.length),
+          { column: column.title },
+        ),
+      );
+    });
+
+/** Labels that forms of one kind all have, and one of them blank. */
+const inForms = ({ survey, text }: SurveyContext): Finding[] =>
+  groupBy(
+    survey.labels.filter(({ sheet }) => survey.blocks.some((block) => block.sheet === sheet)),
+    ({ concept, text: label }) => `${concept} ${label}`,
+  ).flatMap((labels) => {
+    const [first] = labels;
+    if (!first || !["by", "tester", "date", "instrument"].includes(first.concept)) return [];
+    const blank = labels.filter(({ value }) => value === undefined);
+    const alone = labels.length === 1;
+    if (blank.length === 0 || (!alone && blank.length > labels.length * 0.4)) return [];
+    return blank.map(
+      ({ sheet, valueAddress, text: label }): Finding => ({
+        rule: "survey-blank-label",
+        weight: alone ? "note" : "query",
+        sheet,
+        address: valueAddress,
+        message: text.missingLabel(label),
+      }),
+    );
+  });
+
+/** Date, tester, instrument or result that is blank in one line or form and filled in the others. */
+export const missingEntry: SurveyRule = {
+  id: "survey-blank",
+  find: (context) => [
+    ...context.survey.blocks.flatMap((block) => inBlock(block, context)),
+    ...inForms(context),
+  ],
+};

@@ -1,0 +1,68 @@
+import type { Finding } from "../../check/finding";
+import type { Block, Entry, Limit } from "../block";
+import { inBaseUnit } from "../cells";
+import { classOf } from "../kindOf";
+import { findingAt, groupBy, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
+
+interface Stated {
+  readonly block: Block;
+  readonly entry: Entry;
+  readonly limit: Limit;
+  readonly value: number;
+}
+
+const find = ({ survey, text }: SurveyContext): Finding[] => {
+  const stated = survey.blocks.flatMap((block) =>
+    block.entries.flatMap((entry) =>
+      entry.limits.map((limit): Stated => {
+        const unit = limit.unit ?? entry.unit;
+        return { block, entry, limit, value: unit ? inBaseUnit(limit.number, unit) : limit.number };
+      }),
+    ),
+  );
+  const once = groupBy(stated, ({ block, limit }) => `${block.sheet}!${limit.address}`).flatMap(
+    ([first]) => first ?? [],
+  );
+  return groupBy(
+    once,
+    ({ entry, limit }) => `${entry.kind} ${limit.side} ${limit.unit ? classOf(limit.unit) : ""}`,
+  ).flatMap((group) => {
+    const most = mostOf(
+      group.map(({ value }) => value),
+      0.7,
+    );
+    if (!most || group.length < 5) return [];
+    const usual = group.find(({ value }) => value === most.value);
+    return group
+      .filter(({ value }) => Math.abs(value / most.value - 1) > 1e-6)
+      .flatMap(({ block, entry, limit, value }) => {
+        // Another limit for another part is no slip: the same value for the same part elsewhere shows it.
+        const alike = group.filter(
+          (other) => other.value === value && other.entry.position === entry.position,
+        ).length;
+        if (alike > 1) return [];
+        return [
+          findingAt(
+            "survey-other-limit",
+            "query",
+            block,
+            entry,
+            limit.address,
+            text.otherLimit(
+              written(limit.number, limit.unit),
+              written(usual?.limit.number ?? 0, usual?.limit.unit),
+              most.times,
+              group.length,
+            ),
+            {
+              found: limit.number,
+              expected: usual?.limit.number,
+            },
+          ),
+        ];
+      });
+  });
+};
+
+/** A limit that differs from what the same limit is everywhere else in the workbook. */
+export const otherLimit: SurveyRule = { id: "survey-other-limit", find };

@@ -1,0 +1,59 @@
+import type { Finding } from "../../check/finding";
+import type { Block, Entry } from "../block";
+import { inBaseUnit } from "../cells";
+import { findingAt, groupBy, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
+
+const base = ({ cell, unit }: Entry): number | undefined =>
+  cell?.number === undefined || cell.number <= 0
+    ? undefined
+    : unit
+      ? inBaseUnit(cell.number, unit)
+      : cell.number;
+
+/** Powers of ten by which a reading must be off the middle, and those that a slip can have. */
+const OFF = 1.9;
+const SLIPS = [3, 6, 9];
+
+const findIn = (block: Block, { text }: SurveyContext): Finding[] =>
+  groupBy(
+    block.entries,
+    ({ kind, column, operation }) => `${kind} ${column.unit} ${operation}`,
+  ).flatMap((group) => {
+    const read = group.flatMap((entry) => {
+      const value = base(entry);
+      return value === undefined || entry.cell?.bound === "above" ? [] : [{ entry, value }];
+    });
+    if (read.length < 5) return [];
+    const middle = middleOf(read.map(({ value }) => value));
+    return read.flatMap(({ entry, value }) => {
+      const powers = Math.log10(value / middle);
+      const slip = SLIPS.find((power) => Math.abs(Math.abs(powers) - power) < 1.1);
+      if (Math.abs(powers) < OFF || slip === undefined) return [];
+      const { cell, unit, address, column } = entry;
+      const middleEntry = read.find((one) => one.value === middle)?.entry;
+      return [
+        findingAt(
+          "survey-unit-slip",
+          "query",
+          block,
+          entry,
+          address,
+          text.unitSlip(
+            written(cell?.number ?? 0, unit),
+            written(middleEntry?.cell?.number ?? middle, middleEntry?.unit),
+            10 ** slip,
+          ),
+          {
+            column: column.title,
+            found: cell?.text,
+          },
+        ),
+      ];
+    });
+  });
+
+/** A reading that is a thousand times off its like: kilo, mega or giga mixed up, or a decimal mark lost. */
+export const unitSlip: SurveyRule = {
+  id: "survey-unit-slip",
+  find: (context) => context.survey.blocks.flatMap((block) => findIn(block, context)),
+};

@@ -1,0 +1,109 @@
+import type { Finding } from "../../check/finding";
+import type { Block, Entry } from "../block";
+import { isWord } from "../words/sheetWords";
+import { compare, resultOf } from "./judge";
+import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+
+const isYes = (text: string): boolean =>
+  !isWord(text, "no") &&
+  !isWord(text, "notApplicable") &&
+  !/^[-–—0]*$/.test(text) &&
+  !/^\d+([.,]\d+)?$/.test(text);
+
+const brokeDown = (block: Block, entry: Entry, { text }: SurveyContext): Finding[] => {
+  const { discharge, result } = entry.beside;
+  if (
+    !discharge ||
+    entry.kind !== "withstand" ||
+    !isYes(discharge.text) ||
+    resultOf(entry) === "Fail"
+  )
+    return [];
+  return [
+    findingAt(
+      "survey-discharge",
+      "stop",
+      block,
+      entry,
+      discharge.address,
+      text.brokeDown(discharge.text, result?.text),
+      { found: discharge.text },
+    ),
+  ];
+};
+
+/** A line that is said to fail although nothing in it does. */
+const failsForNothing = (
+  block: Block,
+  line: readonly Entry[],
+  context: SurveyContext,
+): Finding[] => {
+  const [first] = line;
+  const { result } = first?.beside ?? {};
+  if (!first || !result || resultOf(first) !== "Fail") return [];
+  const compared = line.flatMap((entry) => compare(entry, context));
+  const isWhole = line.every(({ cell }) => cell?.number !== undefined) && compared.length > 0;
+  const isWithin = compared.every(({ verdict }) => verdict === "Pass");
+  const discharged = line.some(({ beside }) => beside.discharge && isYes(beside.discharge.text));
+  const remarked = line.some(({ beside }) => beside.remarks !== undefined);
+  if (!isWhole || !isWithin || discharged || remarked) return [];
+  return [
+    findingAt(
+      "survey-verdict",
+      "query",
+      block,
+      first,
+      result.address,
+      context.text.failWithoutReason(result.text),
+      { found: result.text },
+    ),
+  ];
+};
+
+const DOUBTS =
+  /flash ?over|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
+const NEGATED =
+  /\b(?:no|not|none|without|kein\w*|ohne|sin|sans|aucun\w*|sem|pas de|nenhum\w*)\b|after (?:repair|cleaning|drying)|repeated after/iu;
+
+const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[] => {
+  const { remarks: remark, result } = entry.beside;
+  if (
+    !remark ||
+    !result ||
+    resultOf(entry) !== "Pass" ||
+    !DOUBTS.test(remark.text) ||
+    NEGATED.test(remark.text)
+  )
+    return [];
+  return [
+    findingAt(
+      "survey-remark",
+      "query",
+      block,
+      entry,
+      remark.address,
+      text.remark(remark.text, result.text),
+      { found: remark.text },
+    ),
+  ];
+};
+
+const onceACell = (findings: readonly Finding[]): Finding[] =>
+  groupBy(findings, ({ rule, address }) => `${rule} ${address}`).flatMap(([first]) => first ?? []);
+
+/** What the line says of itself against what stands in it. */
+export const verdicts: SurveyRule = {
+  id: "survey-verdict",
+  find: (context) =>
+    context.survey.blocks.flatMap((block) =>
+      onceACell([
+        ...block.entries.flatMap((entry) => [
+          ...brokeDown(block, entry, context),
+          ...remarks(block, entry, context),
+        ]),
+        ...groupBy(block.entries, ({ line }) => String(line)).flatMap((line) =>
+          failsForNothing(block, line, context),
+        ),
+      ]),
+    ),
+};
