@@ -19,6 +19,8 @@ export interface SurveyColumn {
   readonly group?: string;
   /** Whether most of its cells are formulas. */
   readonly computed: boolean;
+  /** Whether most of its cells are numbers. */
+  readonly numbers: boolean;
 }
 
 /** A bound that the workbook itself states, in its unit. */
@@ -26,6 +28,8 @@ export interface Limit {
   readonly side: "least" | "most";
   readonly number: number;
   readonly unit?: Unit;
+  /** The operation that it is about, where it says one. */
+  readonly operation?: "closing" | "opening";
   /** Where it is stated, as an address of the sheet. */
   readonly address: string;
 }

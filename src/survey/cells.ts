@@ -1,4 +1,4 @@
-import { dateOrder, readDate } from "../intake/words/readDate";
+import { readDate } from "../intake/words/readDate";
 import type { DateOrder } from "../quantities/dates";
 import { decimalWatch } from "../quantities/decimalMark";
 import type { Bound } from "../quantities/reading";
@@ -9,6 +9,7 @@ import { type Unit, unitSize } from "../quantities/units";
 import type { CellValue } from "../records/kind";
 import { a1 } from "../sheets/address";
 import type { SheetSnapshot } from "../sheets/snapshot";
+import { latin } from "./localWords";
 import { isWord, verdictIn } from "./words/sheetWords";
 
 /** One filled cell, understood as far as it can be by itself. */
@@ -27,6 +28,8 @@ export interface Cell {
   /** A day as a serial number, of a text that is a date. */
   readonly day?: number;
   readonly formula?: string;
+  /** Whether days such as 03/11/2026 have the day first in this workbook. */
+  readonly order: DateOrder;
 }
 
 /** A sheet's filled cells, rows and columns from 0. */
@@ -41,6 +44,11 @@ export interface SheetView {
   readonly note: (row: number, column: number) => string | undefined;
   /** Whether rows are the sheet's columns. */
   readonly turned: boolean;
+  readonly order: DateOrder;
+  /** Address on the sheet of a place of the view. */
+  readonly address: (row: number, column: number) => string;
+  /** The column of the view in which a cell stands. */
+  readonly columnOf: (cell: Cell) => number;
 }
 
 /** Cells up to which a sheet is read; one with more is no sheet of records that somebody keeps by hand. */
@@ -52,12 +60,12 @@ interface Habits {
   readonly order: DateOrder | undefined;
 }
 
-const habitsOf = (texts: readonly string[]): Habits => {
+const habitsOf = (texts: readonly string[], order: DateOrder): Habits => {
   const watch = decimalWatch();
   for (const text of texts) if (/\d/.test(text) && text.length < 30) watch.note(text, () => "");
   return {
     decimal: watch.evidence().mark,
-    order: dateOrder(texts.filter((text) => /^\d{1,2}[/-]\d/.test(text))).value,
+    order,
   };
 };
 
@@ -102,7 +110,7 @@ const textCell = (
  *
  * @returns undefined for a sheet that is empty, or larger than any that is kept by hand
  */
-export function viewSheet({ name, cells }: SheetSnapshot): SheetView | undefined {
+export function viewSheet({ name, cells }: SheetSnapshot, order: DateOrder): SheetView | undefined {
   if (!cells || cells.rowCount * cells.columnCount > MAX_CELLS * 20) return undefined;
   const { rowCount, columnCount, merges = [] } = cells;
   const texts: string[] = [];
@@ -111,7 +119,7 @@ export function viewSheet({ name, cells }: SheetSnapshot): SheetView | undefined
       const value = cells.cell(row, column);
       if (typeof value === "string") texts.push(value.trim());
     }
-  const habits = habitsOf(texts);
+  const habits = habitsOf(texts, order);
   const rows: Cell[][] = [];
   const index = new Map<number, Cell>();
   for (let row = 0; row < rowCount; row++) {
@@ -119,7 +127,7 @@ export function viewSheet({ name, cells }: SheetSnapshot): SheetView | undefined
     for (let column = 0; column < columnCount; column++) {
       const value = cells.cell(row, column);
       if (value === null || value === undefined) continue;
-      const text = String(value).replace(/\s+/g, " ").trim();
+      const text = latin(String(value)).replace(/\s+/g, " ").trim();
       if (text === "") continue;
       const cell: Cell = {
         row,
@@ -133,6 +141,7 @@ export function viewSheet({ name, cells }: SheetSnapshot): SheetView | undefined
             ? textCell(text, habits)
             : {}),
         formula: cells.formula(row, column),
+        order,
       };
       filled.push(cell);
       index.set(row * columnCount + column, cell);
@@ -159,22 +168,43 @@ export function viewSheet({ name, cells }: SheetSnapshot): SheetView | undefined
     rows,
     note: (row, column) => cells.note?.(row, column),
     turned: false,
+    order,
+    address: a1,
+    columnOf: ({ column }) => column,
   };
 }
 
 /** The same sheet with its columns as rows: what stands across is then read as what stands down. */
-export function turn(view: SheetView): SheetView {
-  const rows: Cell[][] = Array.from({ length: view.columnCount }, () => []);
-  for (const row of view.rows) for (const cell of row) rows[cell.column]?.push(cell);
+export const turn = (view: SheetView): SheetView =>
+  windowOf(
+    view,
+    Array.from({ length: view.columnCount }, (_, index) => index),
+    Array.from({ length: view.rowCount }, (_, index) => index),
+  );
+
+/**
+ * Some lines and columns of a sheet as a sheet of its own, turned: its rows are these columns, and its
+ * columns these lines.
+ */
+export function windowOf(
+  view: SheetView,
+  columns: readonly number[],
+  lines: readonly number[],
+): SheetView {
+  const lineOf = new Map(lines.map((line, index) => [line, index]));
+  const place = (row: number, column: number) => [lines[column] ?? -1, columns[row] ?? -1] as const;
   return {
     name: view.name,
-    rowCount: view.columnCount,
-    columnCount: view.rowCount,
-    at: (row, column) => view.at(column, row),
-    shown: (row, column) => view.shown(column, row),
-    rows,
-    note: (row, column) => view.note(column, row),
+    rowCount: columns.length,
+    columnCount: lines.length,
+    at: (row, column) => view.at(...place(row, column)),
+    shown: (row, column) => view.shown(...place(row, column)),
+    rows: columns.map((column) => lines.flatMap((line) => view.at(line, column) ?? [])),
+    note: (row, column) => view.note(...place(row, column)),
     turned: true,
+    order: view.order,
+    address: (row, column) => view.address(...place(row, column)),
+    columnOf: (cell) => lineOf.get(cell.row) ?? -1,
   };
 }
 

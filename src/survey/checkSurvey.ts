@@ -69,7 +69,10 @@ export function checkSurvey(
   answers: SurveyAnswers,
   text: Messages["survey"],
 ): SurveyReport {
-  const survey: Survey = surveyBook(snapshot);
+  const survey: Survey = surveyBook(
+    snapshot,
+    answers.basis === "NETA" ? "month-first" : "day-first",
+  );
   const context: SurveyContext = { survey, today, ...answers, text };
   const findings = SURVEY_RULES.flatMap(({ find }) => find(context)).sort(
     (one, other) => WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight),

@@ -9,6 +9,6 @@ export const dayOf = (cell: Cell): number | undefined => {
   if (cell.day !== undefined) return cell.day;
   if (typeof cell.value === "number")
     return cell.value > FIRST_DAY && cell.value < LAST_DAY ? Math.floor(cell.value) : undefined;
-  const read = readDate(cell.text, "day-first");
+  const read = readDate(cell.text, cell.order);
   return read.ok ? read.value : undefined;
 };

@@ -1,9 +1,12 @@
 import { readDate } from "../intake/words/readDate";
+import type { DateOrder } from "../quantities/dates";
 import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
 import { unitSize } from "../quantities/units";
 import type { Facts, Label, Limit } from "./block";
 import { type Cell, inBaseUnit, quantityIn } from "./cells";
+import { classOf } from "./kindOf";
+import { latin } from "./localWords";
 import { hasWord, NUMBER_WORDS } from "./words/sheetWords";
 
 interface Quantity {
@@ -14,40 +17,73 @@ interface Quantity {
 }
 
 const QUANTITY =
-  /(?<![\p{L}\d.,])(\d+(?:[.,]\d+)?|one|two|three|four|five|ten|eine|une?|uno?|um)\s?-?([\p{L}µ°%Ω·]+(?:[·.]m)?)(?![\p{L}\d])/giu;
-const WAVES = /^(k?v)(?:dc|ac)$/i;
+  /(?<![\p{L}\d.,])(\d{1,3}(?:[ ,.]\d{3})+(?![\d])|\d+(?:[.,]\d+)?|one|two|three|four|five|ten|eine|une?|uno?|um)\s?-?((?:micro|milli|mega|giga)[ -]ohms?|lbf?[ -·.]ft|ft[ -·.]lbf?|[\p{L}µ°%Ω·]+(?:[·.]m)?)(?![\p{L}\d])/giu;
+const WAVES = /^(k?v)(?:dc|ac|cc|ca)$/i;
+const WORDS: readonly (readonly [RegExp, string])[] = [
+  [WAVES, "$1"],
+  [/^gigs?$/i, "GΩ"],
+  [/^megs?$/i, "MΩ"],
+  [/^minut\p{L}*$/iu, "min"],
+  [/^(?:segundos?|sekunden?|secondes?|sek|seg)$/i, "s"],
+];
+
+const unitOfWord = (word: string) =>
+  readUnit(WORDS.reduce((text, [form, unit]) => text.replace(form, unit), word.replace(/ /g, "")));
 
 /** The quantities that a line of words names. */
-const quantitiesIn = (text: string): Quantity[] =>
-  [...text.matchAll(QUANTITY)].flatMap((found) => {
+export const quantitiesIn = (text: string): Quantity[] =>
+  [...latin(text).matchAll(QUANTITY)].flatMap((found) => {
     const [all, digits = "", written = ""] = found;
-    const unit = readUnit(
-      written
-        .replace(WAVES, "$1")
-        .replace(/^gigs$/i, "GΩ")
-        .replace(/^megs?$/i, "MΩ")
-        .replace(/^minut[oae]s?$/i, "min")
-        .replace(/^(?:segundos?|sekunden?|secondes?)$/i, "s"),
-    );
+    const unit = unitOfWord(written);
     const number = NUMBER_WORDS[digits.toLowerCase()] ?? quantityIn(digits)?.number;
     return unit.ok && number !== undefined
       ? [{ number, unit: unit.value, at: found.index, end: found.index + all.length }]
       : [];
   });
 
+/** Two bounds in one: "close 50-80 ms". */
+const RANGE =
+  /(\d+(?:[.,]\d+)?)\s?(?:-|–|…|\.\.\.|to|bis|a|à)\s?(\d+(?:[.,]\d+)?)\s?([\p{L}µΩ·]+)/giu;
+
+const rangesIn = (text: string, address: string): Limit[] =>
+  [...text.matchAll(RANGE)].flatMap(
+    ({ 1: low = "", 2: high = "", 3: written = "", index }): Limit[] => {
+      const unit = unitOfWord(written);
+      const [least, most] = [quantityIn(low)?.number, quantityIn(high)?.number];
+      if (!unit.ok || least === undefined || most === undefined || least >= most) return [];
+      if (!["time", "torque", "pressure"].includes(unitSize(unit.value).quantity)) return [];
+      const before =
+        text
+          .slice(Math.max(0, index - NEAR), index)
+          .split(/[;,.()]/)
+          .at(-1) ?? "";
+      const [closing, opening] = [hasWord(before, "closing"), hasWord(before, "opening")];
+      const operation =
+        closing === opening
+          ? {}
+          : { operation: closing ? ("closing" as const) : ("opening" as const) };
+      return [
+        { side: "least", number: least, unit: unit.value, address, ...operation },
+        { side: "most", number: most, unit: unit.value, address, ...operation },
+      ];
+    },
+  );
+
 /** Characters around a quantity in which a word for a bound belongs to it. */
 const NEAR = 22;
 
 /** On which side of a quantity the values of a test must lie, by the words beside it. */
-const sideOf = (text: string, { at, end }: Quantity): Limit["side"] | undefined => {
+const sideOf = (text: string, { at, end, unit }: Quantity): Limit["side"] | undefined => {
   const before = text.slice(Math.max(0, at - NEAR), at);
   const after = text.slice(end, end + 14);
-  const sign = /([≥≤<>]=?)\s*$/.exec(before)?.[1];
+  const sign = /([≥≤<>±]=?)\s*$/.exec(before)?.[1];
   if (sign) return /[≥>]/.test(sign) ? "least" : "most";
   const clause = before.split(/[;,.()–]/).at(-1) ?? "";
   const tail = after.split(/[;,.()–]/)[0] ?? "";
   if (hasWord(clause, "atLeast") || hasWord(tail, "atLeast")) return "least";
-  return hasWord(clause, "atMost") || hasWord(tail, "atMost") ? "most" : undefined;
+  if (hasWord(clause, "atMost") || hasWord(tail, "atMost")) return "most";
+  if (!hasWord(clause, "limit")) return undefined;
+  return classOf(unit) === "high resistance" ? "least" : "most";
 };
 
 const SHARE = /(\d+(?:[.,]\d+)?)\s?%\s?(?:of|von|de|du|do|da)\s/giu;
@@ -86,25 +122,24 @@ export const factsIn = (cell: Cell): Facts => {
   const { text, address } = cell;
   const limits = quantitiesIn(text).flatMap((quantity): Limit[] => {
     const { quantity: measured } = unitSize(quantity.unit);
-    if (measured === "time" || measured === "voltage" || measured === "temperature") return [];
+    if (measured === "time" && quantity.unit !== "ms") return [];
+    if (measured === "voltage" || measured === "temperature") return [];
     const side = sideOf(text, quantity);
     return side ? [{ side, number: quantity.number, unit: quantity.unit, address }] : [];
   });
-  const date = cell.day ?? dayIn(text);
+  const date = cell.day ?? dayIn(text, cell.order);
   return {
-    ...voltsIn(text),
+    ...voltsIn(latin(text)),
     ...defined("seconds", secondsIn(text)),
     ...(date === undefined ? {} : { day: date, dayAddress: address }),
-    limits,
+    limits: [...rangesIn(text, address), ...limits],
   };
 };
 
-const dayIn = (text: string): number | undefined => {
+const dayIn = (text: string, order: DateOrder): number | undefined => {
   const written = DATES.exec(text)?.[1];
-  const read = written === undefined ? undefined : readDate(written, "day-first");
-  if (read?.ok) return read.value;
-  const other = written === undefined ? undefined : readDate(written, "month-first");
-  return other?.ok ? other.value : undefined;
+  const read = written === undefined ? undefined : readDate(written, order);
+  return read?.ok ? read.value : undefined;
 };
 
 const defined = <K extends string, V>(key: K, value: V | undefined) =>

@@ -1,6 +1,6 @@
 import { readUnit } from "../quantities/readUnit";
 import { type Cell, isValue, type SheetView } from "./cells";
-import { phasesAmong } from "./phases";
+import { areNames, namesAmong, phasesAmong } from "./phases";
 import { unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 
@@ -21,7 +21,7 @@ interface Segment {
   readonly cells: readonly Cell[];
 }
 
-const column = (view: SheetView, cell: Cell) => (view.turned ? cell.row : cell.column);
+const column = (view: SheetView, cell: Cell) => view.columnOf(cell);
 
 /** Blank lines after which a table is over. */
 const MAX_BLANK = 2;
@@ -53,18 +53,28 @@ const isUnitAlone = ({ text }: Cell) => readUnit(text.replace(/^[([]|[)\]]$/g, "
 /** Whether a stretch of a row can be the titles of a table. */
 const isHead = ({ cells }: Segment): boolean => {
   if (cells.length < 2) return false;
-  const phases = phasesAmong(cells.map(({ text }) => text));
-  const lettered = cells.filter((cell) => phases.has(cell.text)).length;
-  const values = cells.filter(
-    (cell) => !phases.has(cell.text) && isValue(cell) && !isTitle(cell) && !isUnitAlone(cell),
-  ).length;
-  if (values > 0 || cells.some(({ value, text }) => typeof value === "number" && !phases.has(text)))
+  const texts = cells.map(({ text }) => text);
+  const phases = phasesAmong(texts);
+  const isName =
+    areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
+  const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
+  if (
+    rest.some(
+      ({ number, day, value }) =>
+        number !== undefined || day !== undefined || typeof value === "boolean",
+    )
+  )
     return false;
-  const titles = cells.filter(
-    (cell) => !phases.has(cell.text) && (isTitle(cell) || isUnitAlone(cell)),
+  // A line that says the same in most of its cells is a line of values: "passed, passed, passed".
+  const words = rest.filter((cell) => !isUnitAlone(cell)).map(({ text }) => text);
+  if (words.length >= 3 && new Set(words).size < words.length * 0.6) return false;
+  const titles = rest.filter((cell) => isTitle(cell) || isUnitAlone(cell)).length;
+  const answers = rest.filter(
+    (cell) => isValue(cell) && !isTitle(cell) && !isUnitAlone(cell),
   ).length;
-  if (cells.every((cell) => phases.has(cell.text))) return lettered >= 3;
-  return titles + lettered >= Math.max(2, cells.length * 0.5);
+  if (answers > Math.max(0, cells.length / 3 - 1)) return false;
+  if (rest.length === 0) return isName.size >= 2 || phases.size >= 3;
+  return titles + cells.length - rest.length >= Math.max(2, cells.length * 0.5);
 };
 
 /** Whether values stand under a stretch within the next lines. */

@@ -33,8 +33,26 @@ export const kindOf = (unit: Unit | undefined, around: readonly string[]): strin
   for (const text of around) {
     const named = kindsIn(text).filter((kind) => possible === undefined || possible.includes(kind));
     // The usual kind is also what words say that speak of several: "IR of control wiring" is control wiring.
-    const [special] = named.filter((kind) => kind !== possible?.[0]);
+    const [special] = named.filter((kind) => kind !== (possible?.[0] ?? "insulation"));
     if (named.length > 0) return special ?? named[0];
   }
   return possible?.[0];
+};
+
+/** Kinds that are lists of checks. */
+const CHECKS: readonly string[] = [
+  "function",
+  "installation",
+  "inspection",
+  "handling",
+  "documents",
+];
+
+/** The kind of a list of checks by the words around it, installation where they say nothing else. */
+export const checkKindOf = (around: readonly string[]): string => {
+  for (const text of around) {
+    const [kind] = kindsIn(text).filter((one) => CHECKS.includes(one));
+    if (kind) return kind;
+  }
+  return "installation";
 };

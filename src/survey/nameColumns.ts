@@ -3,7 +3,7 @@ import { type Unit, unitSize } from "../quantities/units";
 import type { Stage, SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
 import type { FoundTable } from "./findTables";
-import { positionsAmong } from "./phases";
+import { areNames, positionsAmong } from "./phases";
 import { unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord, verdictIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -14,9 +14,8 @@ const linesOf = (view: SheetView, { top, head, left }: FoundTable, at: number): 
   for (let row = top; row <= head; row++) {
     const own = view.shown(row, at);
     // Group titles that are not joined over their columns stand over the first of them.
-    const cell =
-      own ??
-      (row < head && view.shown(head, at) ? groupLeftOf(view, row, head, at, left) : undefined);
+    const isUnder = own === undefined && row < head && view.shown(head, at) !== undefined;
+    const cell = own ?? (isUnder ? groupLeftOf(view, row, head, at, left) : undefined);
     if (cell && cell.text !== lines.at(-1)) lines.push(cell.text);
   }
   return lines;
@@ -36,7 +35,8 @@ const groupLeftOf = (
   return undefined;
 };
 
-const stageIn = (texts: readonly string[]): Stage | undefined => {
+/** Whether words speak of before or after the withstand test; the last that do count. */
+export const stageIn = (texts: readonly string[]): Stage | undefined => {
   for (const text of texts.toReversed()) {
     const [before, after] = [hasWord(text, "before"), hasWord(text, "after")];
     if (before !== after) return before ? "before" : "after";
@@ -44,7 +44,8 @@ const stageIn = (texts: readonly string[]): Stage | undefined => {
   return undefined;
 };
 
-const operationIn = (texts: readonly string[]): SurveyColumn["operation"] => {
+/** Whether words speak of closing or of opening. */
+export const operationIn = (texts: readonly string[]): SurveyColumn["operation"] => {
   const text = texts.join(" ");
   const [closing, opening] = [hasWord(text, "closing"), hasWord(text, "opening")];
   return closing === opening ? undefined : closing ? "closing" : "opening";
@@ -59,16 +60,19 @@ const bareTitle = (text: string) =>
     .join(" ")
     .trim();
 
-/** What the values of a column without a telling title are. */
+/** What the values of a column are, whatever its title says: names of panels, phases, dates, verdicts. */
 const conceptByValues = (cells: readonly Cell[]): Concept | undefined => {
   if (cells.length < 2) return undefined;
   const share = (is: (cell: Cell) => boolean) => cells.filter(is).length / cells.length;
   if (share(({ day }) => day !== undefined) > 0.7) return "date";
-  if (share(({ text }) => text.length > 1 && verdictIn(text) !== undefined) > 0.7) return "result";
+  if (share(({ text }) => isVerdict(text)) > 0.7) return "result";
   return undefined;
 };
 
-/** Concepts whose columns hold the readings themselves, or stand for them. */
+const isVerdict = (text: string) =>
+  (text.length > 1 || /^[✓✔✗✘]$/u.test(text)) && verdictIn(text) !== undefined;
+
+/** The quantity that a column of a concept has. */
 const QUANTITY_OF: Readonly<Partial<Record<Concept, string>>> = {
   temperature: "temperature",
   air: "temperature",
@@ -78,85 +82,180 @@ const QUANTITY_OF: Readonly<Partial<Record<Concept, string>>> = {
   duration: "time",
 };
 
+/** Concepts of words: a unit in their title makes them readings. */
+const WORDS: readonly Concept[] = [
+  "instrument",
+  "by",
+  "tester",
+  "panel",
+  "result",
+  "remarks",
+  "position",
+  "part",
+  "test",
+  "name",
+  "date",
+  "serial",
+  "stage",
+  "operation",
+];
+
 /** What a title says, where its unit does not contradict it. */
 const conceptOfTitle = (title: string, unit: Unit | undefined): Concept | undefined => {
   const concept = conceptOf(title);
-  if (concept === undefined) return undefined;
+  if (concept === undefined || unit === undefined) return concept;
+  if (WORDS.includes(concept)) return "reading";
   const quantity = QUANTITY_OF[concept];
-  if (quantity === undefined || unit === undefined) return concept;
-  return unitSize(unit).quantity === quantity ? concept : "reading";
+  return quantity === undefined || unitSize(unit).quantity === quantity ? concept : "reading";
 };
+
+/** Concepts whose columns hold numbers; words under such a title are something else. */
+const NUMBERS: readonly Concept[] = [
+  "duration",
+  "voltage",
+  "current",
+  "leakage",
+  "temperature",
+  "air",
+  "humidity",
+  "factor",
+  "corrected",
+  "primary",
+  "secondary",
+];
 
 /** A tester is a person or an instrument: instruments have numbers. */
 const testerBy = (cells: readonly Cell[]): Concept =>
   cells.filter(({ text }) => /\d/.test(text)).length > cells.length / 2 ? "instrument" : "by";
 
 /** The unit that most cells of a column carry themselves. */
-export const unitOfCells = (cells: readonly Cell[]): Unit | undefined => {
+const unitOfCells = (cells: readonly Cell[]): Unit | undefined => {
   const counts = new Map<Unit, number>();
   for (const { unit } of cells) if (unit) counts.set(unit, (counts.get(unit) ?? 0) + 1);
   const [most] = [...counts].sort((one, other) => other[1] - one[1]);
   return most && most[1] >= cells.length / 2 ? most[0] : undefined;
 };
 
+/** Words of a column that sums up its line, and is no limit for all that it is called the lowest. */
+const AGGREGATES = /(?:^|[^A-Z])(?:MIN|MAX|AVERAGE|SUM|SMALL|LARGE|MEDIAN|COUNT)\w*\(/i;
+const MEASURED = /measured|medid[oa]|gemessen|mesuré|found|of the|worst|encontrad/iu;
+
+interface Titled {
+  readonly at: number;
+  readonly lines: readonly string[];
+}
+
+/** What a column is about, by its title first and by what stands in it. */
+const conceptOfColumn = (
+  { lines }: Titled,
+  unit: Unit | undefined,
+  cells: readonly Cell[],
+  isNames: boolean,
+): Concept | undefined => {
+  if (isNames) return "panel";
+  const own = phaseLine(lines);
+  const told = conceptOfTitle(own, unit) ?? groupConcept(lines, unit);
+  if (told === "tester") return testerBy(cells);
+  if (told === undefined || (NUMBERS.includes(told) && areWords(cells)))
+    return conceptByValues(cells);
+  const isLimit = told === "minimum" || told === "maximum" || told === "limit";
+  const sums = cells.some(({ formula }) => formula !== undefined && AGGREGATES.test(formula));
+  return isLimit && (sums || MEASURED.test(own)) ? undefined : told;
+};
+
+const areWords = (cells: readonly Cell[]) =>
+  cells.length > 1 && cells.filter(({ text }) => /\d/.test(text)).length < cells.length * 0.4;
+
 /** What the columns of a table are about, by their titles and what stands in them. */
 export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] {
   const { head, bottom, left, right } = table;
-  const titled = Array.from({ length: right - left + 1 }, (_, index) => ({
-    at: left + index,
-    lines: linesOf(view, table, left + index),
-  }));
+  const titled = Array.from(
+    { length: right - left + 1 },
+    (_, index): Titled => ({
+      at: left + index,
+      lines: linesOf(view, table, left + index),
+    }),
+  );
+  const phases = phasesOf(titled);
+  const under = (at: number) =>
+    Array.from({ length: bottom - head }, (_, index) => view.at(head + 1 + index, at)).flatMap(
+      (cell) => cell ?? [],
+    );
+  const hasPanel = titled.some(({ lines }) =>
+    ["panel", "due"].includes(conceptOf(phaseLine(lines)) ?? ""),
+  );
+  const names = hasPanel
+    ? undefined
+    : titled.find(({ at }) => areNames(under(at).map(({ text }) => text)));
+  const named = titled.map((column) =>
+    nameColumn(column, under(column.at), phases, column === names),
+  );
+  // Where a column is titled as the result, other columns of such words are something else.
+  const isTitled = ({ title, concept }: SurveyColumn) =>
+    concept === "result" && conceptOf(title) === "result";
+  return named.some(isTitled)
+    ? named.map((column) =>
+        column.concept === "result" &&
+        !isTitled(column) &&
+        conceptOf(phaseTitle(column)) !== "result"
+          ? { ...column, concept: undefined }
+          : column,
+      )
+    : named;
+}
+
+const phaseTitle = ({ title, group }: SurveyColumn) => title.slice(group?.length ?? 0).trim();
+
+const nameColumn = (
+  column: Titled,
+  cells: readonly Cell[],
+  phases: PhaseReader,
+  isNames: boolean,
+): SurveyColumn => {
+  const { at, lines } = column;
+  const values = cells.filter(isValue);
+  const unit = unitOfTitle(lines);
+  const own = phaseLine(lines);
+  const named = conceptOfTitle(own, unit);
+  const position =
+    named === undefined || PHASED.includes(named) ? phases(unit, bareTitle(own)) : undefined;
+  const concept = conceptOfColumn(column, unit, cells, isNames);
+  const formulas = cells.filter(({ formula }) => formula !== undefined).length;
+  return {
+    at,
+    title: lines.join(" "),
+    ...(lines.length > 1 ? { group: lines[0] } : {}),
+    concept: position !== undefined && !ASIDE.includes(concept) ? "reading" : concept,
+    unit: unit ?? unitOfCells(values),
+    ...(position === undefined ? {} : { position }),
+    stage: stageIn(lines),
+    operation:
+      unit === undefined || unitSize(unit).quantity === "time" ? operationIn(lines) : undefined,
+    computed: values.length > 0 && formulas > values.length * 0.6,
+    numbers: cells.filter(({ number }) => number !== undefined).length > cells.length * 0.6,
+  };
+};
+
+type PhaseReader = (unit: Unit | undefined, text: string) => string | undefined;
+
+/** Phases are known among the titles of one unit: "R (GΩ)" beside "T (°C)" are no phases. */
+const phasesOf = (titled: readonly Titled[]): PhaseReader => {
   const byUnit = new Map<Unit | undefined, string[]>();
   for (const { lines } of titled) {
     const unit = unitOfTitle(lines);
     byUnit.set(unit, [...(byUnit.get(unit) ?? []), bareTitle(phaseLine(lines))]);
   }
-  const phases = new Map([...byUnit].map(([unit, titles]) => [unit, positionsAmong(titles)]));
-  return titled.map(({ at, lines }): SurveyColumn => {
-    const cells: Cell[] = [];
-    for (let row = head + 1; row <= bottom; row++) {
-      const cell = view.at(row, at);
-      if (cell) cells.push(cell);
-    }
-    const values = cells.filter(isValue);
-    const own = phaseLine(lines);
-    const unit = unitOfTitle(lines);
-    const named = conceptOfTitle(own, unit);
-    const position =
-      named === undefined || PHASED.includes(named)
-        ? phases.get(unit)?.(bareTitle(own))
-        : undefined;
-    const group = lines.length > 1 ? lines[0] : undefined;
-    const told = named ?? (lines.length > 1 ? groupConcept(lines, unit) : undefined);
-    const concept = told ?? conceptByValues(cells);
-    const computed =
-      values.length > 0 &&
-      cells.filter(({ formula }) => formula !== undefined).length > values.length * 0.6;
-    return {
-      at,
-      title: lines.join(" "),
-      ...(group === undefined ? {} : { group }),
-      concept:
-        position !== undefined && !isAside(concept)
-          ? "reading"
-          : concept === "tester"
-            ? testerBy(cells)
-            : concept,
-      unit: unit ?? unitOfCells(values),
-      ...(position === undefined ? {} : { position }),
-      stage: stageIn(lines),
-      operation: operationIn(lines),
-      computed,
-    };
-  });
-}
+  const readers = new Map([...byUnit].map(([unit, titles]) => [unit, positionsAmong(titles)]));
+  return (unit, text) => readers.get(unit)?.(text);
+};
 
 /** The unit of a title, the last line's first. */
 const unitOfTitle = (lines: readonly string[]): Unit | undefined =>
+  aloneUnit(lines) ??
   lines
     .toReversed()
     .map(unitIn)
-    .find((found) => found !== undefined) ?? aloneUnit(lines);
+    .find((found) => found !== undefined);
 
 /** Concepts of titles that may name a phase besides. */
 const PHASED: readonly Concept[] = [
@@ -173,7 +272,8 @@ const PHASED: readonly Concept[] = [
 /** The line of a title that names the column: the last that is no unit alone. */
 const phaseLine = (lines: readonly string[]): string =>
   lines.findLast(
-    (line) => !readUnit(line.replace(/^[([]|[)\]]$/g, "")).ok || /^\p{L}$/u.test(line),
+    (line, index) =>
+      !readUnit(line.replace(/^[([]|[)\]]$/g, "")).ok || (/^\p{L}$/u.test(line) && index === 0),
   ) ??
   lines.at(-1) ??
   "";
@@ -213,7 +313,6 @@ const ASIDE: readonly (Concept | undefined)[] = [
   "remarks",
   "temperature",
 ];
-const isAside = (concept: Concept | undefined) => ASIDE.includes(concept);
 
 /** Whether a line of a table sums up others. */
 export const isSummary = (cells: readonly Cell[]): boolean =>

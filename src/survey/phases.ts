@@ -9,6 +9,11 @@ const SCHEMES: readonly (readonly string[])[] = [
   ["L1", "L2", "L3"],
   ["1", "2", "3"],
   ["X", "Y", "Z"],
+  ["RED", "YELLOW", "BLUE"],
+  ["RED", "WHITE", "BLUE"],
+  ["BROWN", "BLACK", "GREY"],
+  ["ROJO", "AMARILLO", "AZUL"],
+  ["ROT", "GELB", "BLAU"],
 ];
 
 /**
@@ -61,3 +66,25 @@ const clean = (text: string) =>
     .replace(/[–—→>]/g, "-")
     .replace(/\b(?:tierra|terre|terra|erde|masse|massa|tierra)\b/giu, "E")
     .trim();
+
+const STEM = /^(.*?\p{L}.*?)[ .-]?\d{1,4}$/u;
+
+/** Those of several texts that are names of one series: they differ in the number at their end only. */
+export const namesAmong = (texts: readonly string[]): ReadonlySet<string> => {
+  const stems = new Map<string, Set<string>>();
+  for (const text of texts) {
+    const stem = text.length <= 24 ? STEM.exec(text)?.[1]?.toLowerCase() : undefined;
+    if (stem !== undefined && !/^(?:l|phase|pole|polo|fase)$/.test(stem))
+      stems.set(stem, (stems.get(stem) ?? new Set()).add(text));
+  }
+  const [most] = [...stems.values()].sort((one, other) => other.size - one.size);
+  return most && most.size >= 2 ? most : new Set();
+};
+
+/**
+ * Whether texts are the names of like things, as panels have: "Celda 1", "CB-02", "52-F3".
+ *
+ * @param texts of a column or a head, repeats among them
+ */
+export const areNames = (texts: readonly string[]): boolean =>
+  namesAmong(texts).size >= Math.max(2, new Set(texts).size * 0.5);

@@ -3,9 +3,19 @@ import { a1 } from "../sheets/address";
 import type { Label } from "./block";
 import type { Cell, SheetView } from "./cells";
 import { conceptOf } from "./words/sheetWords";
+import type { Concept } from "./words/words";
 
-/** Cells of a sheet that no table took. */
+/** Whether a cell belongs to no table. */
 export type Free = (cell: Cell) => boolean;
+
+const COLON = /[:：]$/;
+/** A label and its value in one cell. */
+const INLINE = /^([^:]{2,40}):\s+(\S.*)$/;
+const BLANKS = /^[_.…\s]+$/;
+
+/** What a form asks of the person, told as missing where one form has it and another does not. */
+const ASKED: readonly Concept[] = ["by", "tester", "date", "instrument"];
+const LIMITS: readonly Concept[] = ["minimum", "maximum", "limit"];
 
 /** A unit that stands in the cell after a number belongs to it. */
 const withUnitAfter = (view: SheetView, value: Cell): Cell => {
@@ -15,49 +25,40 @@ const withUnitAfter = (view: SheetView, value: Cell): Cell => {
   return unit?.ok ? { ...value, unit: unit.value, text: `${value.text} ${next?.text}` } : value;
 };
 
+/** What stands beside a label as its value: in the next cell, or in the one after where the label leaves no doubt. */
+const valueBeside = (view: SheetView, cell: Cell, concept: Concept): Cell | undefined => {
+  const [beside, next] = [1, 2].map((step) => {
+    const other = view.shown(cell.row, cell.column + step);
+    return other === cell || BLANKS.test(other?.text ?? "") ? undefined : other;
+  });
+  const isFar =
+    next !== undefined &&
+    (COLON.test(cell.text) || (LIMITS.includes(concept) && next.number !== undefined));
+  const value = beside ?? (isFar ? next : undefined);
+  return value && !COLON.test(value.text) && conceptOf(value.text) !== concept ? value : undefined;
+};
+
+const labelAt = (view: SheetView, cell: Cell, free: Free): Label | undefined => {
+  if (typeof cell.value !== "string" || cell.text.length > 60 || /_{3}/.test(cell.text))
+    return undefined;
+  const [, label, text = ""] = INLINE.exec(cell.text) ?? [];
+  const concept = conceptOf(label ?? cell.text.replace(/\s*[:：]$/, ""));
+  if (!concept) return undefined;
+  const { address } = cell;
+  const base = { sheet: view.name, concept, address };
+  if (label !== undefined)
+    return { ...base, text: label, valueAddress: address, value: { ...cell, text, value: text } };
+  const found = valueBeside(view, cell, concept);
+  const value = found && free(found) ? withUnitAfter(view, found) : undefined;
+  if (!value && !COLON.test(cell.text) && !ASKED.includes(concept)) return undefined;
+  return {
+    ...base,
+    text: cell.text,
+    valueAddress: value?.address ?? a1(cell.row, cell.column + 1),
+    ...(value ? { value } : {}),
+  };
+};
+
 /** The labels of a form: words that end with a colon or name something, and what stands beside them. */
-export function readLabels(view: SheetView, free: Free): Label[] {
-  const labels: Label[] = [];
-  for (const row of view.rows)
-    for (const cell of row) {
-      if (!free(cell) || typeof cell.value !== "string" || cell.text.length > 60) continue;
-      if (/_{3}/.test(cell.text)) continue;
-      const inline = /^([^:]{2,40}):\s+(\S.*)$/.exec(cell.text);
-      const concept = conceptOf(inline?.[1] ?? cell.text.replace(/\s*[:：]$/, ""));
-      if (!concept) continue;
-      if (inline) {
-        const text = inline[2] ?? "";
-        labels.push({
-          sheet: view.name,
-          concept,
-          text: inline[1] ?? "",
-          address: cell.address,
-          valueAddress: cell.address,
-          value: { ...cell, text, value: text },
-        });
-        continue;
-      }
-      const [beside, next] = [1, 2].map((step) => {
-        const other = view.shown(cell.row, cell.column + step);
-        return other === cell || /^[_.…\s]+$/.test(other?.text ?? "") ? undefined : other;
-      });
-      const value =
-        beside ??
-        (next && /[:：]$/.test(cell.text) && !/[:：]$/.test(next.text) ? next : undefined);
-      const isLabel = /[:：]$/.test(cell.text) || (value !== undefined && value.row === cell.row);
-      if (!isLabel || (value && /[:：]$/.test(value.text))) {
-        if (!/[:：]$/.test(cell.text)) continue;
-      }
-      const own =
-        value && !/[:：]$/.test(value.text) && free(value) ? withUnitAfter(view, value) : undefined;
-      labels.push({
-        sheet: view.name,
-        concept,
-        text: cell.text,
-        address: cell.address,
-        valueAddress: own?.address ?? a1(cell.row, cell.column + 1),
-        ...(own ? { value: own } : {}),
-      });
-    }
-  return labels;
-}
+export const readLabels = (view: SheetView, free: Free): Label[] =>
+  view.rows.flat().flatMap((cell) => (free(cell) ? (labelAt(view, cell, free) ?? []) : []));

@@ -1,13 +1,13 @@
+import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
-import { a1 } from "../sheets/address";
-import type { Block, Entry, Facts, Limit, SurveyColumn } from "./block";
+import type { Block, Entry, Facts, Limit, Stage, SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
-import { factsIn, joinFacts, NO_FACTS } from "./findFacts";
+import { factsIn, joinFacts, NO_FACTS, quantitiesIn } from "./findFacts";
 import type { FoundTable } from "./findTables";
-import { classOf, kindOf } from "./kindOf";
-import { isSummary } from "./nameColumns";
+import { checkKindOf, classOf, kindOf } from "./kindOf";
+import { isSummary, operationIn, stageIn } from "./nameColumns";
 import { unitIn } from "./unitIn";
-import { conceptOf, kindsIn } from "./words/sheetWords";
+import { conceptOf, isWord, kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** What stands around a table and counts for it. */
@@ -17,6 +17,9 @@ export interface Around {
   readonly words: readonly string[];
   /** The panel that form, heading or sheet name tell for all lines. */
   readonly panel: string;
+  /** The unit of values whose titles carry none. */
+  readonly unit?: Unit;
+  readonly stage?: Stage;
 }
 
 /** Columns of which a blank cell means the same as above, where few of them are filled. */
@@ -69,237 +72,235 @@ interface Draft {
   readonly around: Around;
 }
 
-const address = (view: SheetView, row: number, column: number) =>
-  view.turned ? a1(column, row) : a1(row, column);
+const cellsOf = ({ view, table: { left, right } }: Draft, row: number): Cell[] =>
+  Array.from({ length: right - left + 1 }, (_, index) => view.at(row, left + index)).flatMap(
+    (cell) => cell ?? [],
+  );
+
+/** Whether a line states limits or conditions for the others: its label says so. */
+const isAsideLine = (cells: readonly Cell[], label: Cell | undefined): boolean => {
+  const named = label && conceptOf(label.text);
+  if (named !== undefined && ASIDE_LINES.includes(named)) return true;
+  const first =
+    cells[0] && typeof cells[0].value === "string" ? conceptOf(cells[0].text) : undefined;
+  return first !== undefined && (LIMIT_LINES.includes(first) || first === "remarks");
+};
 
 /** The lines of a table that hold records, with what banners between them say. */
-function linesOf({ view, table, columns }: Draft): { lines: Line[]; aside: Line[] } {
-  const { head, bottom, left, right } = table;
+function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
+  const { view, table } = draft;
   const lines: Line[] = [];
   const aside: Line[] = [];
   let banner: { text: string; facts: Facts } | undefined;
-  const label = columns.find(({ title, at }) => title === "" && at === left);
-  for (let row = head + 1; row <= bottom; row++) {
-    const cells: Cell[] = [];
-    for (let at = left; at <= right; at++) {
-      const cell = view.at(row, at);
-      if (cell) cells.push(cell);
-    }
+  const label = labelOf(draft);
+  for (let row = table.head + 1; row <= table.bottom; row++) {
+    const cells = cellsOf(draft, row);
     const [first] = cells;
-    if (!first || isSummary(cells)) continue;
-    if (cells.length === 1 && !isValue(first) && typeof first.value === "string") {
-      banner = { text: first.text, facts: factsIn(first) };
-      continue;
-    }
+    if (!first) continue;
+    const isBanner = cells.length === 1 && !isValue(first) && typeof first.value === "string";
+    if (isBanner) banner = { text: first.text, facts: factsIn(first) };
     const line = { row, cells, facts: banner?.facts ?? NO_FACTS, banner: banner?.text };
-    const named = label ? view.at(row, label.at) : undefined;
-    const concept = named && conceptOf(named.text);
-    if (concept !== undefined && ASIDE_LINES.includes(concept)) aside.push(line);
-    else lines.push(line);
+    if (isAsideLine(cells, label && view.at(row, label.at))) aside.push(line);
+    else if (!isBanner && !isSummary(cells)) lines.push(line);
   }
   return { lines, aside };
 }
 
-/** The columns that hold readings, each with the kind of record that it belongs to. */
-function readingsOf({ columns, around }: Draft): { column: SurveyColumn; kind: string }[] {
-  const has = (concept: Concept) => columns.some((column) => column.concept === concept);
-  const read = columns.filter(
-    ({ concept, computed, unit }) =>
-      concept === "reading" && (!computed || unit === undefined) && !computed,
-  );
-  const found = read.flatMap((column) => {
-    const kind = kindOf(column.unit, [column.title, ...around.words]);
-    return kind === undefined ? [] : [{ column, kind }];
-  });
-  const applied = columns.find(({ concept, computed }) => concept === "voltage" && !computed);
-  const isWithstand =
-    applied !== undefined &&
-    (has("discharge") ||
-      has("leakage") ||
-      (found.length === 0 &&
-        (has("duration") || around.words.some((text) => kindsIn(text).includes("withstand")))));
-  if (isWithstand && applied) found.push({ column: applied, kind: "withstand" });
-  const injected = columns.find(({ concept }) => concept === "secondary");
-  if (injected && (has("primary") || has("ratio")) && !injected.computed)
-    found.push({
-      column: injected,
-      kind: kindOf(injected.unit ?? "A", around.words) ?? "currentTransformer",
-    });
-  return found.length > 0 ? found : checksOf({ columns, around });
+/** A column of labels without a title. */
+const labelOf = ({ columns, table }: Draft): SurveyColumn | undefined =>
+  columns.find(({ title, at }) => title === "" && at === table.left);
+
+interface Measure {
+  readonly column: SurveyColumn;
+  readonly kind: string;
 }
 
-/** A list of checks has words to check and a column of answers. */
-function checksOf({
-  columns,
-  around,
-}: Pick<Draft, "columns" | "around">): { column: SurveyColumn; kind: string }[] {
+/** Whether a column holds readings, by its title, or by its unit where its title says nothing. */
+const isReading = ({ concept, unit, computed, numbers, title }: SurveyColumn): boolean =>
+  !computed &&
+  !isWord(title.replace(/[([].*$/, ""), "summary") &&
+  (concept === "reading" ||
+    (concept === undefined && unit !== undefined && numbers && MEASURED.includes(classOf(unit))));
+
+/** The kind of a reading in a log of mixed tests, until its line tells it. */
+const UNKNOWN = "";
+
+/** Whether a table has a test or a unit of its own in every line. */
+const isLog = (columns: readonly SurveyColumn[]): boolean =>
+  columns.some(({ concept }) => concept === "test" || concept === "unit");
+
+/** Quantities whose columns are readings, whatever they are called. */
+const MEASURED: readonly string[] = ["high resistance", "low resistance", "torque", "pressure"];
+
+/** The columns that hold readings, each with the kind of record that it belongs to. */
+function readingsOf(draft: Draft): Measure[] {
+  const { columns, around } = draft;
+  const named = (column: SurveyColumn): Measure[] => {
+    const unit = column.unit ?? around.unit;
+    const kind =
+      kindOf(unit, [column.title, ...around.words]) ?? (isLog(columns) ? UNKNOWN : undefined);
+    return kind === undefined ? [] : [{ column, kind }];
+  };
+  const typed = columns.filter(isReading).flatMap(named);
+  const worked = columns.filter(({ concept, computed }) => concept === "reading" && computed);
+  const found = typed.length > 0 ? typed : worked.flatMap(named);
+  found.push(...levelsOf(draft, found), ...injectedOf(draft));
+  // Columns that are titled by what is measured alone, under a heading that tells the unit.
+  const isPlain = ({ concept, numbers, computed, at, unit }: SurveyColumn) =>
+    concept === undefined && unit === undefined && numbers && !computed && at > draft.table.left;
+  if (around.unit !== undefined && found.every(({ column }) => column.unit === undefined))
+    found.push(...columns.filter(isPlain).flatMap(named));
+  return found.length > 0 ? found : checksOf(draft);
+}
+
+/** The column of test levels, where the table is one of withstand tests. */
+function levelsOf({ columns, around }: Draft, found: readonly Measure[]): Measure[] {
+  const has = (concept: Concept) => columns.some((column) => column.concept === concept);
+  const applied = columns.find(({ concept, computed }) => concept === "voltage" && !computed);
+  const isNamed = around.words.some((text) => kindsIn(text).includes("withstand"));
+  const isWithstand =
+    has("discharge") || has("leakage") || (found.length === 0 && (has("duration") || isNamed));
+  if (!applied || !isWithstand || (isLog(columns) && found.length > 0)) return [];
+  const [kind] = around.words
+    .flatMap(kindsIn)
+    .filter((one) => one === "cable" || one === "withstand");
+  return [{ column: applied, kind: kind ?? "withstand" }];
+}
+
+/** The secondary currents or voltages of instrument transformers. */
+function injectedOf({ columns, around }: Draft): Measure[] {
+  const secondaries = columns.filter(
+    ({ concept, computed }) => concept === "secondary" && !computed,
+  );
+  const injected = secondaries.at(-1);
+  const isTransformer = columns.some(({ concept }) => concept === "primary" || concept === "ratio");
+  return injected && isTransformer
+    ? [
+        {
+          column: injected,
+          kind: kindOf(injected.unit ?? "A", around.words) ?? "currentTransformer",
+        },
+      ]
+    : [];
+}
+
+/** A list of checks has words to check and columns of answers. */
+function checksOf({ columns, around }: Draft): Measure[] {
   const answers = columns.filter(({ concept }) => concept === "result");
   const items = columns.some(
     ({ concept }) => concept === "part" || concept === "test" || concept === "name",
   );
-  const named = around.words.flatMap(kindsIn);
-  const kind = ["inspection", "function", "dimensions"].find((one) => named.includes(one));
-  return items && kind !== undefined ? answers.map((column) => ({ column, kind })) : [];
+  if (answers.length === 0 || (answers.length < 2 && !items)) return [];
+  const kind = checkKindOf([...around.words, ...answers.map(({ title }) => title)]);
+  return answers.map((column) => ({ column, kind }));
 }
 
 /** How well a column beside a reading fits it: its own stage, phase and operation count, then nearness. */
 const fit = (column: SurveyColumn, reading: SurveyColumn): number | undefined => {
-  for (const key of ["stage", "position", "operation"] as const)
-    if (column[key] !== undefined && reading[key] !== undefined && column[key] !== reading[key])
-      return undefined;
-  const same = (["stage", "position", "operation"] as const).filter(
+  const keys = ["stage", "position", "operation"] as const;
+  if (
+    keys.some(
+      (key) =>
+        column[key] !== undefined && reading[key] !== undefined && column[key] !== reading[key],
+    )
+  )
+    return undefined;
+  const same = keys.filter(
     (key) => column[key] !== undefined && column[key] === reading[key],
   ).length;
-  return same * 1000 - Math.abs(column.at - reading.at) + (column.at > reading.at ? 0.5 : 0);
+  const group = column.group !== undefined && column.group === reading.group ? 100 : 0;
+  return (
+    same * 1000 + group - Math.abs(column.at - reading.at) + (column.at > reading.at ? 0.5 : 0)
+  );
 };
 
-const besideOf = (
-  draft: Draft,
-  reading: SurveyColumn,
-  cellOf: (column: SurveyColumn) => Cell | undefined,
-): Partial<Record<Concept, Cell>> => {
+type Beside = Partial<Record<Concept, Cell>>;
+type CellOf = (column: SurveyColumn) => Cell | undefined;
+
+const besideOf = ({ columns }: Draft, reading: SurveyColumn, cellOf: CellOf): Beside => {
   const best = new Map<Concept, { column: SurveyColumn; fit: number }>();
-  for (const column of draft.columns) {
+  for (const column of columns) {
     if (column.concept === undefined || column.at === reading.at) continue;
     const fits = fit(column, reading);
     const known = best.get(column.concept);
     if (fits !== undefined && (!known || fits > known.fit))
       best.set(column.concept, { column, fit: fits });
   }
-  const beside: Partial<Record<Concept, Cell>> = {};
+  const beside: Beside = {};
   for (const [concept, { column }] of best) {
     const cell = cellOf(column);
-    if (cell)
-      beside[concept] =
-        cell.unit || column.unit === undefined ? cell : { ...cell, unit: column.unit };
+    if (cell) beside[concept] = withNumber(cell, concept, column.unit);
   }
   return beside;
 };
 
+/** Concepts whose cells may hold their number among words: "5 kV DC", "≥ 2 GΩ". */
+const IN_WORDS: readonly Concept[] = [
+  "voltage",
+  "current",
+  "duration",
+  "limit",
+  "minimum",
+  "maximum",
+  "required",
+];
+
+/** A cell with its number and unit, taken out of its words where it has to be. */
+const withNumber = (cell: Cell, concept: Concept, unit: Unit | undefined): Cell => {
+  if (cell.number !== undefined) return cell.unit || unit === undefined ? cell : { ...cell, unit };
+  if (!IN_WORDS.includes(concept)) return cell;
+  const [quantity] = quantitiesIn(cell.text);
+  return quantity ? { ...cell, number: quantity.number, unit: quantity.unit } : cell;
+};
+
 /** Cells of a line by column, with what a blank cell of a column that is written once stands for. */
 const carrier = ({ view, columns }: Draft, lines: readonly Line[]) => {
-  const sparse = new Set(
-    columns
-      .filter(({ concept, at }) => {
-        if (concept === undefined || !CARRIED.includes(concept)) return false;
-        const filled = lines.filter(({ row }) => view.shown(row, at)).length;
-        return filled > 0 && filled < lines.length * 0.6;
-      })
-      .map(({ at }) => at),
-  );
+  const sparse = columns
+    .filter(({ concept, at }) => {
+      if (concept === undefined || !CARRIED.includes(concept)) return false;
+      const filled = lines.filter(({ row }) => view.shown(row, at)).length;
+      return filled > 0 && filled < lines.length * 0.6;
+    })
+    .map(({ at }) => at);
   const last = new Map<number, Cell>();
   let banner: string | undefined;
-  return (line: Line) => {
-    if (line.banner !== banner) {
-      last.clear();
-      banner = line.banner;
-    }
+  return (line: Line): CellOf => {
+    if (line.banner !== banner) last.clear();
+    banner = line.banner;
     for (const at of sparse) {
       const cell = view.shown(line.row, at);
       if (cell) last.set(at, cell);
     }
     const held = new Map(last);
-    return (column: SurveyColumn) => view.shown(line.row, column.at) ?? held.get(column.at);
+    return (column) => view.shown(line.row, column.at) ?? held.get(column.at);
   };
 };
-
-/** Limits that a line's own cells state. */
-const limitsBeside = (
-  beside: Partial<Record<Concept, Cell>>,
-  unit: Unit | undefined,
-  kind: string,
-): Limit[] =>
-  (["minimum", "maximum", "limit"] as const).flatMap((concept): Limit[] => {
-    const cell = beside[concept];
-    if (cell?.number === undefined) return [];
-    const side = concept === "minimum" ? "least" : concept === "maximum" ? "most" : sideBy(kind);
-    return [{ side, number: cell.number, unit: cell.unit ?? unit, address: cell.address }];
-  });
 
 /** On which side the limit of a kind lies where its title does not say. */
 const LEAST: readonly string[] = ["insulation", "control", "cable", "indexCurve"];
 const sideBy = (kind: string): Limit["side"] => (LEAST.includes(kind) ? "least" : "most");
 
-const positionOf = (
-  beside: Partial<Record<Concept, Cell>>,
-  label: Cell | undefined,
-  column: SurveyColumn,
-): string =>
-  [
-    beside.part?.text,
-    beside.position?.text,
-    label?.text,
-    column.position,
-    beside.test && !beside.position && !column.position ? beside.test.text : undefined,
-  ]
-    .filter((text) => text !== undefined)
-    .join(" ");
+const sideOf = (concept: Concept, cell: Cell, kind: string): Limit["side"] => {
+  const sign = /^\s*([<>≤≥])/.exec(cell.text)?.[1];
+  if (sign) return /[>≥]/.test(sign) ? "least" : "most";
+  return concept === "minimum" ? "least" : concept === "maximum" ? "most" : sideBy(kind);
+};
 
-/** Columns that belong to the withstand test where a table has one beside other tests. */
-const OF_WITHSTAND: readonly Concept[] = ["voltage", "duration", "leakage", "discharge"];
-
-const without = (
-  beside: Partial<Record<Concept, Cell>>,
-  concepts: readonly Concept[],
-): Partial<Record<Concept, Cell>> =>
-  Object.fromEntries(
-    Object.entries(beside).filter(([concept]) => !concepts.includes(concept as Concept)),
-  );
-
-/** Reads a table as records; undefined where it holds none that are known. */
-export function readTable(draft: Draft): Block | undefined {
-  const { view, table, columns, around } = draft;
-  const readings = readingsOf(draft);
-  if (readings.length === 0) return undefined;
-  const { lines, aside } = linesOf(draft);
-  const carried = carrier(draft, lines);
-  const label = columns.find(({ title, at }) => title === "" && at === table.left);
-  const entries: Entry[] = [];
-  const isMixed = readings.some(({ kind }) => kind === "withstand");
-  let panel = "";
-  for (const line of lines) {
-    const cellOf = carried(line);
-    const panelColumn =
-      columns.find(({ concept }) => concept === "panel") ??
-      columns.find(({ concept }) => concept === "name");
-    const named = panelColumn && cellOf(panelColumn)?.text;
-    panel = named ?? (panelColumn ? panel : (line.banner ?? around.panel));
-    for (const { column, kind } of readings) {
-      const shown = view.shown(line.row, column.at);
-      const cell = view.at(line.row, column.at);
-      if (shown && !cell) continue;
-      const all = besideOf(draft, column, cellOf);
-      const beside = kind !== "withstand" && isMixed ? without(all, OF_WITHSTAND) : all;
-      const labelled = label ? view.at(line.row, label.at) : undefined;
-      const unit = cell?.unit ?? (labelled && unitIn(labelled.text)) ?? column.unit;
-      const own = labelled
-        ? kindOf(unit, [labelled.text, column.title, ...around.words])
-        : undefined;
-      const test = beside.test && kindOf(unit, [beside.test.text]);
-      const ownKind = own ?? test ?? kind;
-      entries.push({
-        kind: ownKind,
-        panel,
-        position: positionOf(beside, lines.length > 1 ? labelled : undefined, column),
-        stage: column.stage,
-        operation: column.operation,
-        line: line.row,
-        column,
-        address: address(view, line.row, column.at),
-        ...(cell ? { cell } : {}),
-        unit,
-        beside,
-        limits: [
-          ...limitsBeside(beside, unit, ownKind),
-          ...limitsAside(view, aside, column, unit, ownKind, label),
-        ],
-        facts: joinFacts(line.facts, around.facts),
-      });
-    }
-  }
-  if (!entries.some(({ cell }) => cell !== undefined)) return undefined;
-  return blockOf(draft, entries, lines);
-}
+/** Limits that a line's own cells state. */
+const limitsBeside = (beside: Beside, unit: Unit | undefined, kind: string): Limit[] =>
+  (["minimum", "maximum", "limit", "required"] as const).flatMap((concept): Limit[] => {
+    const cell = beside[concept];
+    if (cell?.number === undefined || (concept === "required" && !/^\s*[<>≤≥]/.test(cell.text)))
+      return [];
+    return [
+      {
+        side: sideOf(concept, cell, kind),
+        number: cell.number,
+        unit: cell.unit ?? unit,
+        address: cell.address,
+      },
+    ];
+  });
 
 /** Limits in lines of their own, for the readings of their columns. */
 const limitsAside = (
@@ -308,29 +309,190 @@ const limitsAside = (
   column: SurveyColumn,
   unit: Unit | undefined,
   kind: string,
-  label: SurveyColumn | undefined,
 ): Limit[] =>
   aside.flatMap((line): Limit[] => {
-    const named = label && view.at(line.row, label.at);
+    const [named] = line.cells;
     const concept = named && conceptOf(named.text);
-    const cell = view.shown(line.row, column.at);
+    const shown = view.shown(line.row, column.at);
     if (
       !named ||
       concept === undefined ||
       !LIMIT_LINES.includes(concept) ||
-      cell?.number === undefined
+      !shown ||
+      shown === named
     )
       return [];
-    const side = concept === "minimum" ? "least" : concept === "maximum" ? "most" : sideBy(kind);
-    return [
-      {
-        side,
-        number: cell.number,
-        unit: cell.unit ?? unitIn(named.text) ?? unit,
-        address: cell.address,
-      },
-    ];
+    const cell = withNumber(shown, concept, unitIn(named.text));
+    return cell.number === undefined
+      ? []
+      : [
+          {
+            side: sideOf(concept, cell, kind),
+            number: cell.number,
+            unit: cell.unit ?? unit,
+            address: cell.address,
+          },
+        ];
   });
+
+/** Columns that belong to the withstand test where a table has one beside other tests. */
+const OF_WITHSTAND: readonly Concept[] = ["voltage", "duration", "leakage", "discharge"];
+
+const without = (beside: Beside, concepts: readonly Concept[]): Beside =>
+  Object.fromEntries(
+    Object.entries(beside).filter(([concept]) => !concepts.includes(concept as Concept)),
+  );
+
+/** Columns whose words tell what is measured of the panel. */
+const NAMING: readonly Concept[] = ["part", "position"];
+
+/** What is measured of the panel, as it is written. */
+const positionOf = (
+  draft: Draft,
+  { beside, label, column, cellOf, isOneOfMany }: Named,
+): string => {
+  const words = draft.columns
+    .filter(
+      ({ concept, at }) => concept !== undefined && NAMING.includes(concept) && at !== column.at,
+    )
+    .map((named) => cellOf(named)?.text);
+  const own = column.position ?? (isOneOfMany ? column.title : undefined);
+  const isNamed = words.length > 0 || column.position !== undefined;
+  return [...words, label?.text, own, isNamed ? undefined : beside.test?.text]
+    .filter((text) => text !== undefined)
+    .join(" ");
+};
+
+interface Named {
+  readonly beside: Beside;
+  readonly label: Cell | undefined;
+  readonly column: SurveyColumn;
+  readonly cellOf: CellOf;
+  readonly isOneOfMany: boolean;
+}
+
+interface Reading {
+  readonly measure: Measure;
+  readonly line: Line;
+  readonly panel: string;
+  readonly cellOf: CellOf;
+}
+
+/** One reading with what stands beside it; undefined where its cell is joined to another. */
+function entryOf(
+  draft: Draft,
+  { measure, line, panel, cellOf }: Reading,
+  aside: readonly Line[],
+  measures: readonly Measure[],
+): Entry | undefined {
+  const { view, around } = draft;
+  const { column } = measure;
+  const cell = view.at(line.row, column.at);
+  if (!cell && view.shown(line.row, column.at)) return undefined;
+  const all = besideOf(draft, column, cellOf);
+  const label = labelOf(draft);
+  const labelled = label && view.at(line.row, label.at);
+  const unit = unitOf(cell, all, labelled, column, around);
+  const kind = kindHere(measure, unit, all, labelled, around);
+  const isLevel = column.concept === "voltage";
+  const isMixed = !isLevel && measures.some((one) => one.column.concept === "voltage");
+  const beside = isMixed ? without(all, OF_WITHSTAND) : all;
+  const alike = measures.filter(
+    (one) =>
+      one.kind === measure.kind &&
+      one.column.stage === column.stage &&
+      one.column.operation === column.operation,
+  );
+  const limits = [
+    ...limitsBeside(beside, unit, kind),
+    ...limitsAside(view, aside, column, unit, kind),
+  ];
+  return {
+    kind,
+    panel,
+    position: positionOf(draft, {
+      beside,
+      label: draft.table.bottom - draft.table.head > 1 ? labelled : undefined,
+      column,
+      cellOf,
+      isOneOfMany: alike.length > 1,
+    }),
+    stage:
+      column.stage ??
+      (beside.stage && stageIn([beside.stage.text])) ??
+      (beside.test && stageIn([beside.test.text])) ??
+      around.stage,
+    operation:
+      column.operation ??
+      (beside.operation && operationIn([beside.operation.text])) ??
+      (beside.test && operationIn([beside.test.text])),
+    line: line.row,
+    column,
+    address: view.address(line.row, column.at),
+    ...(cell ? { cell } : {}),
+    unit,
+    beside,
+    limits,
+    facts: joinFacts(line.facts, around.facts),
+  };
+}
+
+/** The unit of a reading: its own, that of its line, of its title, of the heading. */
+const unitOf = (
+  cell: Cell | undefined,
+  { unit }: Beside,
+  label: Cell | undefined,
+  column: SurveyColumn,
+  around: Around,
+): Unit | undefined => {
+  const told = unit ? readUnit(unit.text) : undefined;
+  return (
+    cell?.unit ??
+    (told?.ok ? told.value : undefined) ??
+    (label && unitIn(label.text)) ??
+    column.unit ??
+    around.unit
+  );
+};
+
+/** The kind of a reading: by the test that its line names, by its label, by its column. */
+const kindHere = (
+  { column, kind }: Measure,
+  unit: Unit | undefined,
+  { test }: Beside,
+  label: Cell | undefined,
+  around: Around,
+): string => {
+  if (test && kindsIn(test.text).length > 0) return kindOf(unit, [test.text]) ?? kind;
+  if (kind === UNKNOWN) return kindOf(unit, around.words) ?? UNKNOWN;
+  if (label) return kindOf(unit, [label.text, column.title, ...around.words]) ?? kind;
+  return unit === column.unit ? kind : (kindOf(unit, [column.title, ...around.words]) ?? kind);
+};
+
+/** Reads a table as records; undefined where it holds none that are known. */
+export function readTable(draft: Draft): Block | undefined {
+  const { columns, around } = draft;
+  const measures = readingsOf(draft);
+  if (measures.length === 0) return undefined;
+  const { lines, aside } = linesOf(draft);
+  const carried = carrier(draft, lines);
+  const panelColumn =
+    columns.find(({ concept }) => concept === "panel") ??
+    columns.find(({ concept }) => concept === "name");
+  let panel = "";
+  const entries = lines.flatMap((line) => {
+    const cellOf = carried(line);
+    panel =
+      (panelColumn && cellOf(panelColumn)?.text) ??
+      (panelColumn ? panel : (line.banner ?? around.panel));
+    return measures.flatMap(
+      (measure) => entryOf(draft, { measure, line, panel, cellOf }, aside, measures) ?? [],
+    );
+  });
+  return entries.some(({ cell }) => cell !== undefined)
+    ? blockOf(draft, entries, lines)
+    : undefined;
+}
 
 function blockOf(
   { view, table, columns, around }: Draft,
@@ -340,25 +502,25 @@ function blockOf(
   const kinds = [...new Set(entries.map(({ kind }) => kind))];
   const panels = [...new Set(entries.map(({ panel }) => panel).filter((panel) => panel !== ""))];
   const units = [...new Set(entries.flatMap(({ unit }) => unit ?? []))];
-  const from = address(view, table.top, table.left);
-  const to = address(view, table.bottom, table.right);
+  const titles = [...new Set(entries.map(({ column }) => `"${column.title}"`))];
   return {
     sheet: view.name,
-    range: `${from}:${to}`,
+    range: rangeOf([view.address(table.top, table.left), view.address(table.bottom, table.right)]),
     kinds,
     panels,
     columns,
     entries,
     lines: lines.map(({ row }) => row),
-    at: (line, column) => view.at(line, column),
-    address: (line, column) => address(view, line, column),
+    at: (line, column) => view.shown(line, column),
+    address: (line, column) => view.address(line, column),
     facts: around.facts,
     evidence: [
-      `readings under ${[...new Set(entries.map(({ column }) => `"${column.title}"`))].slice(0, 4).join(", ")}`,
-      ...(units.length > 0
-        ? [`in ${units.map((unit) => `${unit} (${classOf(unit)})`).join(", ")}`]
-        : []),
+      `readings under ${titles.slice(0, 4).join(", ")}`,
+      ...(units.length > 0 ? [`in ${units.join(", ")}`] : []),
       ...(around.words[0] ? [`under "${around.words[0]}"`] : []),
     ].join("; "),
   };
 }
+
+/** The range that two corners span, whichever way they are given. */
+const rangeOf = (corners: readonly [string, string]): string => corners.join(":");

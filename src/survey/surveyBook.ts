@@ -1,12 +1,18 @@
+import { parseA1Range } from "@borgar/fx";
+import { dateOrder } from "../intake/words/readDate";
+import type { DateOrder } from "../quantities/dates";
 import type { Snapshot } from "../sheets/snapshot";
-import type { Block, Label, Survey, SurveyColumn, SurveyInstrument } from "./block";
+import type { Block, Facts, Label, Survey, SurveyColumn, SurveyInstrument } from "./block";
 import { type Cell, isValue, type SheetView, turn, viewSheet } from "./cells";
 import { dayOf } from "./dayOf";
 import { factsIn, factsOfLabels, joinFacts, NO_FACTS } from "./findFacts";
 import { type FoundTable, findTables } from "./findTables";
-import { nameColumns } from "./nameColumns";
+import { lineTables } from "./lineTables";
+import { nameColumns, stageIn } from "./nameColumns";
 import { readLabels } from "./readLabels";
 import { readTable } from "./readTable";
+import { unitIn } from "./unitIn";
+import { conceptOf } from "./words/sheetWords";
 
 /** Lines over a table in which its heading is looked for. */
 const MAX_HEADING = 6;
@@ -51,7 +57,8 @@ const instrumentsOf = (
   columns: readonly SurveyColumn[],
 ): SurveyInstrument[] => {
   const due = columns.find(({ concept }) => concept === "due");
-  if (!due || columns.some(({ concept }) => concept === "panel" || concept === "result")) return [];
+  if (!due || columns.some(({ concept }) => concept === "reading" || concept === "result"))
+    return [];
   const found: SurveyInstrument[] = [];
   for (let row = table.head + 1; row <= table.bottom; row++) {
     const end = view.at(row, due.at);
@@ -99,6 +106,64 @@ const overlap = (one: Found, other: Found): boolean => {
   );
 };
 
+/** Words over a table that name a panel: "BREAKER 52-A1", "Cub 3". */
+const panelOver = (words: readonly Cell[]): string | undefined =>
+  words.find(({ text }) => {
+    const rest = text.replace(/\S*\d\S*/g, " ").trim();
+    return text.length <= 30 && /\d/.test(text) && rest !== "" && conceptOf(rest) === "panel";
+  })?.text;
+
+/** The unit in which a heading says that values are. */
+const unitOver = (words: readonly Cell[]) =>
+  words.map(({ text }) => unitIn(text)).find((unit) => unit !== undefined);
+
+/** A sheet on its way to be blocks. */
+interface Sheet {
+  readonly view: SheetView;
+  readonly tables: readonly FoundTable[];
+  readonly labels: readonly Label[];
+  readonly general: Facts;
+}
+
+/** A table with what stands around it, read as records. */
+const readFound = (
+  { view, tables, labels, general }: Sheet,
+  over: FoundTable,
+  found: Found,
+): Block | undefined => {
+  const words = wordsOver(view, over, tables);
+  const heading = headingOf(view, over, tables);
+  const facts = heading.map(factsIn).reduce(joinFacts, NO_FACTS);
+  const near = labels.filter(({ address }) => isOver(address, over, tables));
+  return readTable({
+    ...found,
+    around: {
+      facts: joinFacts(facts, joinFacts(factsOfLabels(near), general)),
+      words: [...words.map(({ text }) => text), view.name],
+      panel: panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels) ?? view.name,
+      unit: unitOver(words),
+      stage: stageIn([view.name, ...words.map(({ text }) => text).reverse()]),
+    },
+  });
+};
+
+/** Whether a label stands over a table, in its columns and not beyond the table above. */
+const isOver = (
+  address: string,
+  { top, left, right }: FoundTable,
+  tables: readonly FoundTable[],
+): boolean => {
+  const at = parseA1Range(address);
+  const [row, column] = [at?.top ?? 0, at?.left ?? 0];
+  const above = Math.max(
+    -1,
+    ...tables
+      .filter((one) => one.bottom < top && one.left <= right && one.right >= left)
+      .map(({ bottom }) => bottom),
+  );
+  return row < top && row > above && column >= left && column <= right;
+};
+
 /** What a sheet holds. */
 function surveySheet(view: SheetView): {
   blocks: Block[];
@@ -108,41 +173,44 @@ function surveySheet(view: SheetView): {
   const upright = findTables(view).map(
     (table): Found => ({ view, table, columns: nameColumns(view, table) }),
   );
+  const instruments = upright.flatMap(({ table, columns }) => instrumentsOf(view, table, columns));
+  const tables = upright.map(({ table }) => table);
+  const taken = tables.map((table) => inTable(view, table));
+  const labels = readLabels(view, (cell) => !taken.some((has) => has(cell)));
+  const headings = new Set(tables.flatMap((table) => headingOf(view, table, tables)));
+  const general = joinFacts(
+    tables.length > 1 && tables.some(({ top }) => top > (tables[0]?.bottom ?? 0))
+      ? NO_FACTS
+      : factsOfLabels(labels),
+    notesOf(view, taken, headings),
+  );
+  const sheet: Sheet = { view, tables, labels, general };
+  const blocks = upright.flatMap((found): [Found, Block][] => {
+    if (instruments.length > 0 && found.columns.some(({ concept }) => concept === "due")) return [];
+    const lines = lineTables(view, found.table, found.columns);
+    const parts = lines?.map(
+      (one): Found => ({ ...one, columns: nameColumns(one.view, one.table) }),
+    ) ?? [found];
+    return parts.flatMap((part): [Found, Block][] => {
+      const block = readFound(sheet, found.table, part);
+      return block ? [[found, block]] : [];
+    });
+  });
   const side = turn(view);
   const across = findTables(side).map(
     (table): Found => ({ view: side, table, columns: nameColumns(side, table) }),
   );
-  const instruments = upright.flatMap(({ table, columns }) => instrumentsOf(view, table, columns));
-  const tables = upright.map(({ table }) => table);
-  const taken = upright.map(({ table }) => inTable(view, table));
-  const labels = readLabels(view, (cell) => !taken.some((has) => has(cell)));
-  const headings = new Set(upright.flatMap(({ table }) => headingOf(view, table, tables)));
-  const general = joinFacts(factsOfLabels(labels), notesOf(view, taken, headings));
-  const read = (found: Found, all: readonly FoundTable[]): [Found, Block][] => {
-    const { table, columns } = found;
-    if (instruments.length > 0 && columns.some(({ concept }) => concept === "due")) return [];
-    const words = wordsOver(found.view, table, all);
-    const facts = headingOf(found.view, table, all).map(factsIn).reduce(joinFacts, NO_FACTS);
-    const block = readTable({
-      ...found,
-      around: {
-        facts: joinFacts(facts, general),
-        words: [...words.map(({ text }) => text), view.name],
-        panel: panelOfLabels(labels) ?? view.name,
-      },
+  const turned = across
+    .filter((found) => !blocks.some(([other]) => overlap(found, other)))
+    .flatMap((found) => {
+      const block = readFound(
+        { ...sheet, view: side, tables: across.map(({ table }) => table) },
+        found.table,
+        found,
+      );
+      return block ? [block] : [];
     });
-    return block ? [[found, block]] : [];
-  };
-  const blocks = upright.flatMap((found) => read(found, tables));
-  const turned = across.flatMap((found) =>
-    blocks.some(([other]) => overlap(found, other))
-      ? []
-      : read(
-          found,
-          across.map(({ table }) => table),
-        ),
-  );
-  return { blocks: [...blocks, ...turned].map(([, block]) => block), instruments, labels };
+  return { blocks: [...blocks.map(([, block]) => block), ...turned], instruments, labels };
 }
 
 /** The heading of a table: the words close over it, or all between it and the table above. */
@@ -178,9 +246,12 @@ const notesOf = (
 /**
  * Finds the records of a workbook that keeps them in layouts of its own, without a lineup: tables by their
  * titles, units and values, with what headings, labels and notes say.
+ *
+ * @param assumed the order of day and month where no date of the workbook shows it
  */
-export function surveyBook(snapshot: Snapshot): Survey {
-  const views = snapshot.sheets.flatMap((sheet) => viewSheet(sheet) ?? []);
+export function surveyBook(snapshot: Snapshot, assumed: DateOrder = "day-first"): Survey {
+  const order = orderOf(snapshot) ?? assumed;
+  const views = snapshot.sheets.flatMap((sheet) => viewSheet(sheet, order) ?? []);
   const sheets = views.map(surveySheet);
   return {
     blocks: sheets.flatMap(({ blocks }) => blocks),
@@ -188,3 +259,18 @@ export function surveyBook(snapshot: Snapshot): Survey {
     labels: sheets.flatMap(({ labels }) => labels),
   };
 }
+
+const DATE = /(?<!\d)\d{1,2}[/-]\d{1,2}[/-]\d{2,4}(?!\d)/g;
+
+/** Which of day and month comes first in a workbook, by the dates that can be read one way only. */
+const orderOf = ({ sheets }: Snapshot): DateOrder | undefined => {
+  const dates: string[] = [];
+  for (const { cells } of sheets)
+    for (let row = 0; row < (cells?.rowCount ?? 0); row++)
+      for (let column = 0; column < (cells?.columnCount ?? 0); column++) {
+        const value = cells?.cell(row, column);
+        if (typeof value === "string" && value.length < 300)
+          dates.push(...(value.match(DATE) ?? []));
+      }
+  return dateOrder(dates).value;
+};

@@ -1,6 +1,7 @@
 import { splitTitle } from "../intake/words/readTitle";
 import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
+import { latin } from "./localWords";
 
 const KNOWN = new Map<string, Unit | undefined>();
 const MAX_KNOWN = 20_000;
@@ -12,27 +13,31 @@ const MAX_KNOWN = 20_000;
  */
 export const unitIn = (text: string): Unit | undefined => {
   if (KNOWN.has(text)) return KNOWN.get(text);
-  const found = text.length > 80 ? undefined : read(text);
+  const found = text.length > 160 ? undefined : read(text);
   if (KNOWN.size > MAX_KNOWN) KNOWN.clear();
   KNOWN.set(text, found);
   return found;
 };
 
-const read = (text: string): Unit | undefined => {
+const read = (written: string): Unit | undefined => {
+  const text = latin(written);
   // A letter alone is a phase as often as a unit.
   if (/^\p{L}$/u.test(text)) return undefined;
   const bracket = /[([]\s*([^()[\]]{1,12}?)\s*(?:AC|DC)?\s*[)\]]/iu.exec(text)?.[1];
   const inside = bracket === undefined ? undefined : readUnit(bracket);
   if (inside?.ok) return inside.value;
-  for (const word of text.split(/[\s,;()[\]]+/))
-    if (word.length > 1 && !/\d/.test(word)) {
-      const unit = readUnit(
-        word.replace(/^[vV](?:DC|AC)$/i, "V").replace(/^k[vV](?:DC|AC)$/i, "kV"),
-      );
-      if (unit.ok && !NO_UNITS.test(word)) return unit.value;
-    }
   const { name, unit } = splitTitle(text);
-  return name.length > 1 ? unit : undefined;
+  const last = text.split(/[\s,]+/).at(-1) ?? "";
+  if (unit !== undefined && name.length > 0 && !/\d$/.test(name) && !NO_UNITS.test(last))
+    return unit;
+  const words = text.split(/[\s,;:()[\]?]+/);
+  for (const [index, word] of words.entries()) {
+    // "at 5 kV" is a condition, and no unit of the values.
+    if (word.length < 2 || /\d/.test(word) || /^[\d.,]+$/.test(words[index - 1] ?? "")) continue;
+    const found = readUnit(word.replace(/^(k?v)(?:dc|ac)$/i, "$1"));
+    if (found.ok && !NO_UNITS.test(word)) return found.value;
+  }
+  return name === "" ? unit : undefined;
 };
 
 /** Words that are units elsewhere and prepositions or articles here. */

@@ -67,14 +67,39 @@ const verdictOf = (cell: Cell, unit: Unit | undefined, limit: Limit): Comparison
         : "Fail";
 };
 
-/** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */
-export const limitsOf = ({ limits, facts, unit, kind }: Entry): readonly Limit[] => {
-  if (limits.length > 0) return limits;
-  if (kind === "withstand" || unit === undefined) return [];
+/** A tightening torque counts as met within a tenth of the value called for (common practice, no source). */
+const TORQUE_BAND: readonly { readonly side: Limit["side"]; readonly share: number }[] = [
+  { side: "least", share: 0.9 },
+  { side: "most", share: 1.1 },
+];
+
+/** The limits that headings and notes tell for a reading of this kind. */
+const limitsTold = ({ facts, unit, kind, beside, operation }: Entry): readonly Limit[] => {
+  const isOfError = beside.error !== undefined || kind === "currentTransformer";
   const told = facts.limits.filter(
-    (limit) => limit.unit !== undefined && classOf(limit.unit) === classOf(unit),
+    (limit) =>
+      limit.unit !== undefined &&
+      unit !== undefined &&
+      (limit.operation === undefined || limit.operation === operation) &&
+      (classOf(limit.unit) === classOf(unit) || (isOfError && limit.unit === "%")),
   );
   return told.filter((limit, index) => told.findIndex(({ side }) => side === limit.side) === index);
+};
+
+/** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */
+export const limitsOf = (entry: Entry): readonly Limit[] => {
+  const { limits, unit, kind, beside, column } = entry;
+  if (limits.length > 0) return limits;
+  if (kind === "withstand" || column.concept === "voltage" || unit === undefined) return [];
+  const { required } = beside;
+  if (kind !== "torque" || required?.number === undefined) return limitsTold(entry);
+  const called = required.number;
+  return TORQUE_BAND.map(({ side, share }) => ({
+    side,
+    number: called * share,
+    unit: required.unit ?? unit,
+    address: required.address,
+  }));
 };
 
 /** Every comparison that an entry allows; by the workbook's own limits, and where it has none by the criterion. */

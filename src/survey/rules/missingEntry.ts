@@ -14,7 +14,17 @@ const PROVING: readonly Concept[] = [
   "duration",
   "temperature",
   "air",
+  "humidity",
   "discharge",
+  "leakage",
+  "primary",
+  "ratio",
+  "corrected",
+  "factor",
+  "limit",
+  "minimum",
+  "maximum",
+  "required",
 ];
 
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
@@ -29,12 +39,7 @@ const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
         ),
         ({ line }) => String(line),
       ).flatMap(([first]) => first ?? []);
-      const blank = lines.filter(
-        (entry) =>
-          column.concept !== undefined &&
-          entry.beside[column.concept] === undefined &&
-          block.at(entry.line, column.at) === undefined,
-      );
+      const blank = lines.filter(({ line }) => block.at(line, column.at) === undefined);
       const filled = lines.length - blank.length;
       if (lines.length < 4 || filled < lines.length * 0.75) return [];
       return blank.map((entry) =>
@@ -59,8 +64,11 @@ const inForms = ({ survey, text }: SurveyContext): Finding[] =>
     const [first] = labels;
     if (!first || !["by", "tester", "date", "instrument"].includes(first.concept)) return [];
     const blank = labels.filter(({ value }) => value === undefined);
-    const alone = labels.length === 1;
-    if (blank.length === 0 || (!alone && blank.length > labels.length * 0.4)) return [];
+    const isTold = labels.some(({ text: label }) => /[:：]$/.test(label));
+    const alone = labels.length === 1 && isTold;
+    const filled = labels.length - blank.length;
+    if (blank.length === 0 || (!alone && (filled < 2 || blank.length > labels.length * 0.4)))
+      return [];
     return blank.map(
       ({ sheet, valueAddress, text: label }): Finding => ({
         rule: "survey-blank-label",

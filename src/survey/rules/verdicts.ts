@@ -2,7 +2,7 @@ import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
 import { isWord } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
-import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+import { findingAt, groupBy, mostOf, type SurveyContext, type SurveyRule } from "./rule";
 
 const isYes = (text: string): boolean =>
   !isWord(text, "no") &&
@@ -14,7 +14,7 @@ const brokeDown = (block: Block, entry: Entry, { text }: SurveyContext): Finding
   const { discharge, result } = entry.beside;
   if (
     !discharge ||
-    entry.kind !== "withstand" ||
+    (entry.column.concept !== "voltage" && entry.kind !== "withstand") ||
     !isYes(discharge.text) ||
     resultOf(entry) === "Fail"
   )
@@ -42,7 +42,9 @@ const failsForNothing = (
   const { result } = first?.beside ?? {};
   if (!first || !result || resultOf(first) !== "Fail") return [];
   const compared = line.flatMap((entry) => compare(entry, context));
-  const isWhole = line.every(({ cell }) => cell?.number !== undefined) && compared.length > 0;
+  const isStress = line.every(({ column }) => column.concept === "voltage");
+  const isWhole =
+    line.every(({ cell }) => cell?.number !== undefined) && (compared.length > 0 || isStress);
   const isWithin = compared.every(({ verdict }) => verdict === "Pass");
   const discharged = line.some(({ beside }) => beside.discharge && isYes(beside.discharge.text));
   const remarked = line.some(({ beside }) => beside.remarks !== undefined);
@@ -61,7 +63,7 @@ const failsForNothing = (
 };
 
 const DOUBTS =
-  /flash ?over|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
+  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
 const NEGATED =
   /\b(?:no|not|none|without|kein\w*|ohne|sin|sans|aucun\w*|sem|pas de|nenhum\w*)\b|after (?:repair|cleaning|drying)|repeated after/iu;
 
@@ -88,6 +90,48 @@ const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[]
   ];
 };
 
+/** Words that tell of a failure in a column that says nothing else of it. */
+const WRONG =
+  /fail|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
+
+/** One cell that tells of a failure in a column where all others say the same harmless word. */
+const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
+  block.columns
+    .filter(({ concept, numbers }) => concept === undefined && !numbers)
+    .flatMap((column) => {
+      const lines = groupBy(block.entries, ({ line }) => String(line)).flatMap(
+        ([first]) => first ?? [],
+      );
+      const cells = lines.flatMap((entry) => {
+        const cell = block.at(entry.line, column.at);
+        return cell ? [{ entry, cell }] : [];
+      });
+      const most = mostOf(
+        cells.map(({ cell }) => cell.text),
+        0.7,
+      );
+      if (!most || WRONG.test(most.value)) return [];
+      return cells
+        .filter(
+          ({ entry, cell }) =>
+            cell.text !== most.value && WRONG.test(cell.text) && resultOf(entry) !== "Fail",
+        )
+        .map(({ entry, cell }) =>
+          findingAt(
+            "survey-word",
+            "stop",
+            block,
+            entry,
+            cell.address,
+            text.remark(cell.text, entry.beside.result?.text ?? ""),
+            {
+              column: column.title,
+              found: cell.text,
+            },
+          ),
+        );
+    });
+
 const onceACell = (findings: readonly Finding[]): Finding[] =>
   groupBy(findings, ({ rule, address }) => `${rule} ${address}`).flatMap(([first]) => first ?? []);
 
@@ -101,6 +145,7 @@ export const verdicts: SurveyRule = {
           ...brokeDown(block, entry, context),
           ...remarks(block, entry, context),
         ]),
+        ...oddWords(block, context),
         ...groupBy(block.entries, ({ line }) => String(line)).flatMap((line) =>
           failsForNothing(block, line, context),
         ),

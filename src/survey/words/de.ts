@@ -37,7 +37,11 @@ export const de: SheetWords = {
     minimum: ["(?:.* )?(?:mindestwert|mindestens|minimum|min|mind|mindest.*|untergrenze)(?: .*)?"],
     maximum: ["(?:.* )?(?:höchstwert|maximum|max|maximalwert|höchst.*|obergrenze)(?: .*)?"],
     limit: ["(?:.* )?(?:grenzwert|zulässig|grenze|zul|kriterium|toleranz)(?: .*)?"],
-    voltage: ["(?:.* )?(?:spannung|prüfspannung|messspannung)(?: .*)?", "u(?: ?prüf)?(?: .*)?"],
+    voltage: [
+      "(?:.* )?(?:spannung|prüfspannung|messspannung)(?: .*)?",
+      "u(?: ?prüf)?(?: .*)?",
+      "(?:mess|prüf)bedingung(?:en)?",
+    ],
     current: ["(?:.* )?(?:strom|prüfstrom|messstrom)(?: .*)?"],
     date: ["(?:.* )?(?:datum|prüfdatum|tag)(?: .*)?", "(?:geprüft|gemessen) am"],
     time: ["uhrzeit", "zeit"],
@@ -80,6 +84,7 @@ export const de: SheetWords = {
     unit: ["einheit"],
   },
   kinds: {
+    installation: ["aufstellung", "montage", "errichtung"],
     insulation: [
       "isolation(?:smessung|sprüfung|swiderstand|swiderstände)?",
       "riso",
@@ -162,5 +167,6 @@ export const de: SheetWords = {
   ],
   atLeast: ["mindestens", "mind", "min", "größer als", "nicht unter", "≥"],
   atMost: ["höchstens", "max", "maximal", "kleiner als", "nicht über", "≤", "zulässig"],
+  limit: ["grenzwert", "zulässig", "zul", "grenze"],
   one: ["eine", "ein"],
 };

@@ -61,6 +61,7 @@ export const es: SheetWords = {
     unit: ["unidad(?:es)?"],
   },
   kinds: {
+    installation: ["montaje", "instalación"],
     insulation: ["aislamiento", "aislación", "resistencia de aislamiento", "megado"],
     contact: [
       "contactos?",
@@ -150,5 +151,6 @@ export const es: SheetWords = {
     "no mayor (?:que|de|a)",
     "o menos",
   ],
+  limit: ["límite", "admisible", "permitido"],
   one: ["un", "uno"],
 };

@@ -60,6 +60,7 @@ export const fr: SheetWords = {
     unit: ["unités?"],
   },
   kinds: {
+    installation: ["montage", "installation"],
     insulation: ["isolement", "résistance d isolement"],
     contact: [
       "contacts?",
@@ -137,5 +138,6 @@ export const fr: SheetWords = {
   ],
   atLeast: ["minimum", "mini", "min", "au moins", "supérieure? à", "ou plus", "≥"],
   atMost: ["maximum", "maxi", "max", "au plus", "inférieure? à", "ou moins", "≤"],
+  limit: ["limite", "admis", "admissible", "seuil"],
   one: ["une", "un"],
 };

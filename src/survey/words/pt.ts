@@ -58,6 +58,7 @@ export const pt: SheetWords = {
     unit: ["unidades?"],
   },
   kinds: {
+    installation: ["montagem", "instalação"],
     insulation: ["isolamento", "isolação", "resistência de isolamento"],
     contact: [
       "contatos?",
@@ -123,5 +124,6 @@ export const pt: SheetWords = {
   ],
   atLeast: ["mínim[oa]", "mín", "pelo menos", "maior que", "não inferior a", "ou mais"],
   atMost: ["máxim[oa]", "máx", "no máximo", "menor que", "não superior a", "ou menos"],
+  limit: ["limite", "admissível", "permitido"],
   one: ["um"],
 };

@@ -39,7 +39,8 @@ const MAX_KNOWN = 20_000;
  */
 export const conceptOf = (text: string): Concept | undefined => {
   if (KNOWN.has(text)) return KNOWN.get(text);
-  const words = plain(text.slice(0, 120));
+  // "1 min" is a time, and no minimum.
+  const words = plain(text.slice(0, 120)).replace(/(\d) ?min(?![a-z])/g, "$1 minute");
   const found = words === "" ? undefined : TITLES.find(([, form]) => form.test(words))?.[0];
   if (KNOWN.size > MAX_KNOWN) KNOWN.clear();
   KNOWN.set(text, found);
@@ -70,8 +71,9 @@ const FORMS = {
 const INSIDE = {
   before: within(all(({ before }) => before)),
   after: within(all(({ after }) => after)),
-  closing: within(all(({ closing }) => closing)),
-  opening: within(all(({ opening }) => opening)),
+  closing: within(all(({ closing }) => closing).filter((word) => word.length > 1)),
+  opening: within(all(({ opening }) => opening).filter((word) => word.length > 1)),
+  limit: within(all(({ limit }) => limit)),
   atLeast: within(all(({ atLeast }) => atLeast)),
   atMost: within(all(({ atMost }) => atMost)),
 } as const;

@@ -69,6 +69,8 @@ export interface SheetWords {
   /** Words of a limit in running text: at least, at most. */
   readonly atLeast: Phrases;
   readonly atMost: Phrases;
+  /** Words for a limit whose side goes without saying. */
+  readonly limit: Phrases;
   /** Number words before "minute". */
   readonly one: Phrases;
 }

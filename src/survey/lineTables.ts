@@ -1,0 +1,142 @@
+import type { SurveyColumn } from "./block";
+import { type Cell, isValue, type SheetView, windowOf } from "./cells";
+import type { FoundTable } from "./findTables";
+import { namesAmong } from "./phases";
+import { unitIn } from "./unitIn";
+import { conceptOf } from "./words/sheetWords";
+import type { Concept } from "./words/words";
+
+/** A table of which every line is a quantity of its own, turned so that its lines are columns. */
+export interface LineTable {
+  readonly view: SheetView;
+  readonly table: FoundTable;
+}
+
+/** Columns that may stand beside the values of such a table. */
+const BESIDE: readonly (Concept | undefined)[] = [
+  "limit",
+  "minimum",
+  "maximum",
+  "required",
+  "remarks",
+  "unit",
+  undefined,
+];
+
+interface Parts {
+  readonly labels: readonly number[];
+  readonly values: readonly number[];
+  readonly others: readonly number[];
+}
+
+/** The columns of labels, of values and of what counts for all values; undefined for a table with titles of quantities. */
+const partsOf = (
+  view: SheetView,
+  table: FoundTable,
+  columns: readonly SurveyColumn[],
+): Parts | undefined => {
+  const names = namesAmong(columns.map(({ title }) => title));
+  const isValueColumn = ({ title, position, unit }: SurveyColumn) =>
+    names.has(title) || (position !== undefined && unit === undefined);
+  const values = columns.filter(isValueColumn).map(({ at }) => at);
+  const first = values[0] ?? 0;
+  const labels = columns.filter(({ at }) => at < first).map(({ at }) => at);
+  const others = columns.filter((column) => column.at > first && !isValueColumn(column));
+  if (
+    values.length < 2 ||
+    labels.length === 0 ||
+    !others.every(({ concept }) => BESIDE.includes(concept))
+  )
+    return undefined;
+  return names.size >= 2 || tellsQuantities(view, table, labels)
+    ? { labels, values, others: others.map(({ at }) => at) }
+    : undefined;
+};
+
+/** Whether the labels of most lines carry a unit or name a quantity. */
+const tellsQuantities = (
+  view: SheetView,
+  { head, bottom }: FoundTable,
+  labels: readonly number[],
+): boolean => {
+  let lines = 0;
+  let told = 0;
+  for (let row = head + 1; row <= bottom; row++) {
+    const texts = labels.flatMap((at) => view.shown(row, at)?.text ?? []);
+    if (texts.length === 0) continue;
+    lines += 1;
+    if (texts.some((text) => unitIn(text) !== undefined || conceptOf(text) !== undefined))
+      told += 1;
+  }
+  return told > 0 && told >= lines * 0.6;
+};
+
+/** Whether a line holds labels among its values: "Charge motor, s | 8.6 | Accept? | YES". */
+const hasLabels = (view: SheetView, row: number, values: readonly number[]): boolean =>
+  values.some((at) => {
+    const cell = view.at(row, at);
+    return cell !== undefined && isWords(cell) && conceptOf(cell.text) !== undefined;
+  });
+
+const isWords = (cell: Cell) => typeof cell.value === "string" && !isValue(cell);
+
+/** The lines of a table in groups: by the first of several labels, or as headings between the lines part them. */
+const groupsOf = (
+  view: SheetView,
+  { head, bottom }: FoundTable,
+  { labels, values }: Parts,
+): number[][] => {
+  const groups: number[][] = [];
+  let group: number[] | undefined;
+  let heading: Cell | undefined;
+  for (let row = head + 1; row <= bottom; row++) {
+    const filled = values.some((at) => view.shown(row, at));
+    const first = labels.length > 1 ? view.shown(row, labels[0] ?? 0) : undefined;
+    if (!filled) {
+      if (labels.some((at) => view.at(row, at))) group = undefined;
+      continue;
+    }
+    if (hasLabels(view, row, values)) continue;
+    if (
+      group === undefined ||
+      (first !== undefined && first !== heading && isStart(view, row, labels))
+    ) {
+      group = [];
+      groups.push(group);
+      heading = first;
+    }
+    group.push(row);
+  }
+  return groups;
+};
+
+/** Whether a line begins a group: its first label stands there, and the lines below it have none of their own. */
+const isStart = (view: SheetView, row: number, labels: readonly number[]): boolean => {
+  const first = labels[0] ?? 0;
+  const below = view.at(row + 1, first);
+  return below === undefined || view.shown(row + 1, first) === view.shown(row, first);
+};
+
+/** Tables whose lines are quantities, each group of lines a table with the quantities as titles. */
+export function lineTables(
+  view: SheetView,
+  table: FoundTable,
+  columns: readonly SurveyColumn[],
+): LineTable[] | undefined {
+  const parts = partsOf(view, table, columns);
+  if (!parts) return undefined;
+  const { labels, values, others } = parts;
+  return groupsOf(view, table, parts).map((lines): LineTable => {
+    const rows = [...labels, ...values, ...others];
+    return {
+      view: windowOf(view, rows, [table.head, ...lines]),
+      table: {
+        top: 0,
+        head: labels.length - 1,
+        bottom: rows.length - 1,
+        left: 0,
+        right: lines.length,
+      },
+    };
+  });
+}
