@@ -81,6 +81,8 @@ export interface Block {
   readonly entries: readonly Entry[];
   /** Lines of records, of the view. */
   readonly lines: readonly number[];
+  /** All lines under the titles, those that are worked out from others among them. */
+  readonly span: readonly [first: number, last: number];
   /** Cells by line and column of the view. */
   readonly at: (line: number, column: number) => Cell | undefined;
   readonly address: (line: number, column: number) => string;

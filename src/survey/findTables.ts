@@ -67,12 +67,13 @@ const isHead = ({ cells }: Segment): boolean => {
     return false;
   // A line that says the same in most of its cells is a line of values: "passed, passed, passed".
   const words = rest.filter((cell) => !isUnitAlone(cell)).map(({ text }) => text);
-  if (words.length >= 3 && new Set(words).size < words.length * 0.6) return false;
+  const most = Math.max(0, ...words.map((text) => words.filter((other) => other === text).length));
+  if (words.length >= 3 && most >= words.length * 0.6) return false;
   const titles = rest.filter((cell) => isTitle(cell) || isUnitAlone(cell)).length;
   const answers = rest.filter(
     (cell) => isValue(cell) && !isTitle(cell) && !isUnitAlone(cell),
   ).length;
-  if (answers > Math.max(0, cells.length / 3 - 1)) return false;
+  if (answers > cells.length / 3) return false;
   if (rest.length === 0) return isName.size >= 2 || phases.size >= 3;
   return titles + cells.length - rest.length >= Math.max(2, cells.length * 0.5);
 };

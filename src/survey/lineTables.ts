@@ -23,6 +23,9 @@ const BESIDE: readonly (Concept | undefined)[] = [
   undefined,
 ];
 
+/** What a column is called in the first line of the head: the panel, where a second line tells its circuit. */
+const firstLine = ({ group, title }: SurveyColumn): string => group ?? title;
+
 interface Parts {
   readonly labels: readonly number[];
   readonly values: readonly number[];
@@ -35,9 +38,10 @@ const partsOf = (
   table: FoundTable,
   columns: readonly SurveyColumn[],
 ): Parts | undefined => {
-  const names = namesAmong(columns.map(({ title }) => title));
-  const isValueColumn = ({ title, position, unit }: SurveyColumn) =>
-    names.has(title) || (position !== undefined && unit === undefined);
+  const names = namesAmong(columns.map(firstLine));
+  const isPhase = ({ position, unit }: SurveyColumn) =>
+    position !== undefined && unit === undefined;
+  const isValueColumn = (column: SurveyColumn) => names.has(firstLine(column)) || isPhase(column);
   const values = columns.filter(isValueColumn).map(({ at }) => at);
   const first = values[0] ?? 0;
   const labels = columns.filter(({ at }) => at < first).map(({ at }) => at);
@@ -126,10 +130,11 @@ export function lineTables(
   const parts = partsOf(view, table, columns);
   if (!parts) return undefined;
   const { labels, values, others } = parts;
+  const nameRow = columns.some(({ group }) => group !== undefined) ? table.top : table.head;
   return groupsOf(view, table, parts).map((lines): LineTable => {
     const rows = [...labels, ...values, ...others];
     return {
-      view: windowOf(view, rows, [table.head, ...lines]),
+      view: windowOf(view, rows, [nameRow, ...lines]),
       table: {
         top: 0,
         head: labels.length - 1,

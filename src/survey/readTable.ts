@@ -103,7 +103,15 @@ function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
     if (isAsideLine(cells, label && view.at(row, label.at))) aside.push(line);
     else if (!isBanner && !isSummary(cells)) lines.push(line);
   }
-  return { lines, aside };
+  // A line with a fraction of the cells of the others is a note or a count at the foot of the table.
+  const filled = lines.map(({ cells }) => cells.length).sort((one, other) => one - other);
+  const usual = filled[Math.floor(filled.length / 2)] ?? 0;
+  return {
+    lines: lines.filter(
+      ({ cells }) => cells.length >= Math.min(3, usual) && cells.length > usual * 0.3,
+    ),
+    aside,
+  };
 }
 
 /** A column of labels without a title. */
@@ -141,7 +149,10 @@ function readingsOf(draft: Draft): Measure[] {
       kindOf(unit, [column.title, ...around.words]) ?? (isLog(columns) ? UNKNOWN : undefined);
     return kind === undefined ? [] : [{ column, kind }];
   };
-  const typed = columns.filter(isReading).flatMap(named);
+  const typed = columns
+    .filter(isReading)
+    .flatMap(named)
+    .map((measure) => (isOverTime(draft) ? { ...measure, kind: "indexCurve" } : measure));
   const worked = columns.filter(({ concept, computed }) => concept === "reading" && computed);
   const found = typed.length > 0 ? typed : worked.flatMap(named);
   found.push(...levelsOf(draft, found), ...injectedOf(draft));
@@ -152,6 +163,20 @@ function readingsOf(draft: Draft): Measure[] {
     found.push(...columns.filter(isPlain).flatMap(named));
   return found.length > 0 ? found : checksOf(draft);
 }
+
+/** Whether the lines of a table are minutes and seconds: one reading taken again and again. */
+const isOverTime = (draft: Draft): boolean => {
+  const { view, table } = draft;
+  const times = Array.from({ length: table.bottom - table.head }, (_, index) =>
+    view.at(table.head + 1 + index, table.left),
+  );
+  return (
+    times.filter((cell) => cell !== undefined && isTime(cell)).length >=
+    Math.max(3, times.length * 0.5)
+  );
+};
+
+const isTime = ({ unit }: Cell) => unit === "s" || unit === "min";
 
 /** The column of test levels, where the table is one of withstand tests. */
 function levelsOf({ columns, around }: Draft, found: readonly Measure[]): Measure[] {
@@ -464,6 +489,7 @@ const kindHere = (
   around: Around,
 ): string => {
   if (test && kindsIn(test.text).length > 0) return kindOf(unit, [test.text]) ?? kind;
+  if (kind === "indexCurve") return kind;
   if (kind === UNKNOWN) return kindOf(unit, around.words) ?? UNKNOWN;
   if (label) return kindOf(unit, [label.text, column.title, ...around.words]) ?? kind;
   return unit === column.unit ? kind : (kindOf(unit, [column.title, ...around.words]) ?? kind);
@@ -474,7 +500,9 @@ export function readTable(draft: Draft): Block | undefined {
   const { columns, around } = draft;
   const measures = readingsOf(draft);
   if (measures.length === 0) return undefined;
-  const { lines, aside } = linesOf(draft);
+  const { lines: all, aside } = linesOf(draft);
+  const timed = measures.some(({ kind }) => kind === "indexCurve") && isOverTime(draft);
+  const lines = timed ? all.filter(({ cells: [first] }) => first && isTime(first)) : all;
   const carried = carrier(draft, lines);
   const panelColumn =
     columns.find(({ concept }) => concept === "panel") ??
@@ -511,6 +539,7 @@ function blockOf(
     columns,
     entries,
     lines: lines.map(({ row }) => row),
+    span: [table.head + 1, table.bottom],
     at: (line, column) => view.shown(line, column),
     address: (line, column) => view.address(line, column),
     facts: around.facts,

@@ -178,12 +178,9 @@ function surveySheet(view: SheetView): {
   const taken = tables.map((table) => inTable(view, table));
   const labels = readLabels(view, (cell) => !taken.some((has) => has(cell)));
   const headings = new Set(tables.flatMap((table) => headingOf(view, table, tables)));
-  const general = joinFacts(
-    tables.length > 1 && tables.some(({ top }) => top > (tables[0]?.bottom ?? 0))
-      ? NO_FACTS
-      : factsOfLabels(labels),
-    notesOf(view, taken, headings),
-  );
+  const first = Math.min(...tables.map(({ top }) => top));
+  const atTop = labels.filter(({ address }) => (parseA1Range(address)?.top ?? 0) < first);
+  const general = joinFacts(factsOfLabels(atTop), notesOf(view, taken, headings));
   const sheet: Sheet = { view, tables, labels, general };
   const blocks = upright.flatMap((found): [Found, Block][] => {
     if (instruments.length > 0 && found.columns.some(({ concept }) => concept === "due")) return [];

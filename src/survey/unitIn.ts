@@ -2,6 +2,8 @@ import { splitTitle } from "../intake/words/readTitle";
 import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
 import { latin } from "./localWords";
+import { conceptOf } from "./words/sheetWords";
+import type { Concept } from "./words/words";
 
 const KNOWN = new Map<string, Unit | undefined>();
 const MAX_KNOWN = 20_000;
@@ -28,8 +30,9 @@ const read = (written: string): Unit | undefined => {
   if (inside?.ok) return inside.value;
   const { name, unit } = splitTitle(text);
   const last = text.split(/[\s,]+/).at(-1) ?? "";
-  if (unit !== undefined && name.length > 0 && !/\d$/.test(name) && !NO_UNITS.test(last))
-    return unit;
+  const isLetter = /^\p{L}$/u.test(last);
+  const isUnit = isLetter ? LETTERED.includes(conceptOf(text)) : !NO_UNITS.test(last);
+  if (unit !== undefined && name !== "" && !/\d$/.test(name) && isUnit) return unit;
   const words = text.split(/[\s,;:()[\]?]+/);
   for (const [index, word] of words.entries()) {
     // "at 5 kV" is a condition, and no unit of the values.
@@ -40,6 +43,16 @@ const read = (written: string): Unit | undefined => {
   return name === "" ? unit : undefined;
 };
 
+/** What is titled with a letter for its unit: "I A", "Prim A", "T C"; others have phases after them. */
+const LETTERED: readonly (Concept | undefined)[] = [
+  "current",
+  "primary",
+  "secondary",
+  "temperature",
+  "air",
+  "voltage",
+  "duration",
+];
+
 /** Words that are units elsewhere and prepositions or articles here. */
-const NO_UNITS =
-  /^(?:in|t|min|mins|minutes?|max|m|a|c|f|metre|meter|meters|feet|foot|pound|mins?\.)$/i;
+const NO_UNITS = /^(?:in|t|m|min|mins|minutes?|max|metres?|meters?|feet|foot|pounds?|secs?)\.?$/i;

@@ -81,6 +81,10 @@ export const survey = {
   unknownInstrument: (id: string) => `${id} is not in the list of instruments.`,
   apart: (value: string, least: string, share: number) =>
     `${value} is ${share} % above the lowest of its kind here, ${least}: why?`,
+  notTogether: (apart: string, most: string) =>
+    `The poles operate ${apart} apart; at most ${most} is usual.`,
+  falls: (value: string, before: string) =>
+    `${value} after ${before}: insulation resistance rises with time; are the digits right?`,
   drop: (after: string, before: string) =>
     `${after} after the withstand test, and ${before} before it: what changed?`,
   missingRow: (panel: string, position: string, others: number) =>

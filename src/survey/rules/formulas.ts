@@ -16,6 +16,40 @@ const relative = ({ formula = "", address }: Cell): string => {
   }
 };
 
+/** Lines of formulas across the columns: sums and ratios under a table. */
+const acrossLines = (block: Block, { text }: SurveyContext): Finding[] => {
+  const [first, last] = block.span;
+  const inLines = new Set(block.lines);
+  return Array.from({ length: last - first + 1 }, (_, index) => first + index)
+    .filter((line) => !inLines.has(line))
+    .flatMap((line) => {
+      const cells = block.columns.flatMap(({ at }) => {
+        const cell = block.at(line, at);
+        return cell?.formula === undefined ? [] : [cell];
+      });
+      const forms = cells.map(relative);
+      const usual = forms.find(
+        (form) => forms.filter((other) => other === form).length > forms.length / 2,
+      );
+      if (cells.length < 3 || usual === undefined) return [];
+      return cells
+        .filter((cell) => relative(cell) !== usual)
+        .map((cell) =>
+          findingAt(
+            "survey-formula",
+            "query",
+            block,
+            NOWHERE(block),
+            cell.address,
+            text.otherFormula(forms.filter((form) => form === usual).length, forms.length),
+            { found: cell.formula },
+          ),
+        );
+    });
+};
+
+const NOWHERE = (block: Block) => ({ kind: block.kinds[0] ?? "", panel: "", position: "" });
+
 /** A formula without the shape of its references: what it does, wherever its cells stand. */
 const inColumn = (block: Block, column: SurveyColumn, { text }: SurveyContext): Finding[] => {
   const cells = block.lines.flatMap((line) => {
@@ -64,7 +98,8 @@ const inColumn = (block: Block, column: SurveyColumn, { text }: SurveyContext): 
 export const formulas: SurveyRule = {
   id: "survey-formula",
   find: (context) =>
-    context.survey.blocks.flatMap((block) =>
-      block.columns.flatMap((column) => inColumn(block, column, context)),
-    ),
+    context.survey.blocks.flatMap((block) => [
+      ...block.columns.flatMap((column) => inColumn(block, column, context)),
+      ...acrossLines(block, context),
+    ]),
 };

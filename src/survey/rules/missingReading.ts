@@ -24,7 +24,9 @@ const findIn = (block: Block, { text }: SurveyContext): Finding[] => {
   const expected = new Set(
     groupBy(block.entries, ({ column }) => String(column.at))
       .filter(
-        (group) => group.filter(({ cell }) => cell !== undefined).length >= group.length * EXPECTED,
+        (group) =>
+          group.length < 3 ||
+          group.filter(({ cell }) => cell !== undefined).length >= group.length * EXPECTED,
       )
       .flatMap(([first]) => (first ? [first.column.at] : [])),
   );

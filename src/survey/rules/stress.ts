@@ -1,5 +1,5 @@
 import type { Finding } from "../../check/finding";
-import type { Unit } from "../../quantities/units";
+import { type Unit, unitSize } from "../../quantities/units";
 import { withstandVoltage } from "../../standards/withstandVoltage";
 import type { Block, Entry } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
@@ -14,193 +14,171 @@ import {
   written,
 } from "./rule";
 
-/** What a level must come to, and where that is said. */
-interface Required {
+/** What a test was done at: a voltage, a current or a time of one line. */
+interface Level {
+  readonly block: Block;
+  readonly entry: Entry;
+  readonly cell: Cell;
+  /** In volts, amperes or seconds. */
   readonly value: number;
-  readonly from: string;
+  /** What the heading says that it has to be. */
+  readonly stated?: number;
+  readonly unit: "kV" | "V" | "A" | "s";
+  /** Levels of one sort are alike all over a workbook. */
+  readonly sort: string;
 }
 
-/** Shares by which a level may miss: reading errors of the instruments of a test set (IEC 60060-1 gives 3 % above a minute). */
+/** Shares by which a level may miss: reading errors of a test set (IEC 60060-1 gives 3 % above a minute). */
 const [BELOW, ABOVE] = [0.985, 1.035];
 
 const base = (cell: Cell, unit: Unit | undefined): number | undefined =>
-  cell.number === undefined ? undefined : inBaseUnit(cell.number, cell.unit ?? unit ?? "V");
+  cell.number === undefined
+    ? undefined
+    : inBaseUnit(cell.number, cell.unit ?? unitIn(cell.text) ?? unit ?? "V");
 
-/** What the heading says, else what most lines have. */
-const requiredOf = (
-  values: readonly number[],
-  stated: number | undefined,
-  { text }: SurveyContext,
-): Required | undefined => {
-  const most = mostOf(values, 0.6);
-  const isStated =
-    stated !== undefined && values.some((value) => Math.abs(value / stated - 1) < 0.02);
-  if (isStated) return { value: stated, from: text.asHeading };
-  return most
-    ? { value: most.value, from: text.asOthers(`${most.times} of ${values.length}`) }
+const quantityOf = ({ unit }: Cell) => unit && unitSize(unit).quantity;
+
+/** The level of a withstand test: the reading itself, or the voltage beside the current that it drew. */
+const withstandOf = (block: Block, entry: Entry): Level | undefined => {
+  const isLevel = entry.column.concept === "voltage";
+  const cell = isLevel ? entry.cell : entry.kind === "withstand" ? entry.beside.voltage : undefined;
+  const value = cell && base(cell, isLevel ? (entry.unit ?? "kV") : "kV");
+  const stated = entry.facts.kV === undefined ? undefined : entry.facts.kV * 1000;
+  return cell && value !== undefined
+    ? { block, entry, cell, value, stated, unit: "kV", sort: `${entry.kind} level` }
     : undefined;
 };
 
-interface Level {
-  readonly entry: Entry;
-  readonly cell: Cell;
-  readonly value: number;
-}
-
-const levelFindings = (
-  block: Block,
-  levels: readonly Level[],
-  stated: number | undefined,
-  unit: Unit,
-  context: SurveyContext,
-): Finding[] => {
-  const required = requiredOf(
-    levels.map(({ value }) => value),
-    stated,
-    context,
-  );
-  if (!required) return [];
-  const { text } = context;
-  const say = (volts: number) => written(unit === "kV" ? volts / 1000 : volts, unit);
-  return levels.flatMap(({ entry, cell, value }) => {
-    const low = value < required.value * BELOW;
-    if (!low && value <= required.value * ABOVE) return [];
-    const message = (low ? text.levelTooLow : text.levelTooHigh)(
-      say(value),
-      say(required.value),
-      required.from,
-    );
-    return [
-      findingAt("survey-level", low ? "stop" : "query", block, entry, cell.address, message, {
-        found: cell.text,
-        expected: say(required.value),
-      }),
-    ];
-  });
+/** The DC voltage of an insulation test. */
+const voltageOf = (block: Block, entry: Entry): Level | undefined => {
+  const { voltage } = entry.beside;
+  if (!voltage || entry.kind === "withstand" || quantityOf(voltage) === "current") return undefined;
+  const value = base(voltage, voltage.unit);
+  return value === undefined
+    ? undefined
+    : {
+        block,
+        entry,
+        cell: voltage,
+        value,
+        stated: entry.facts.testV,
+        unit: "V",
+        sort: `${entry.kind} voltage`,
+      };
 };
 
-const onceALine = (levels: readonly Level[]): Level[] =>
-  groupBy(levels, ({ cell }) => cell.address).flatMap(([first]) => first ?? []);
+const currentOf = (block: Block, entry: Entry): Level | undefined => {
+  const { current, voltage } = entry.beside;
+  const cell = current ?? (voltage && quantityOf(voltage) === "current" ? voltage : undefined);
+  if (cell?.number === undefined || entry.kind === "withstand") return undefined;
+  return { block, entry, cell, value: cell.number, unit: "A", sort: `${entry.kind} current` };
+};
 
-/** Levels of the withstand test, and DC voltages of insulation tests. */
-const levels = (block: Block, context: SurveyContext): Finding[] => {
-  const withstand = block.entries.flatMap((entry): Level[] => {
-    const value =
-      entry.kind === "withstand" && entry.cell ? base(entry.cell, entry.unit ?? "kV") : undefined;
-    return value === undefined || !entry.cell ? [] : [{ entry, cell: entry.cell, value }];
+const durationOf = (block: Block, entry: Entry): Level | undefined => {
+  const { duration } = entry.beside;
+  const value = duration?.number === undefined ? undefined : base(duration, "s");
+  return duration && value !== undefined
+    ? {
+        block,
+        entry,
+        cell: duration,
+        value,
+        stated: entry.facts.seconds,
+        unit: "s",
+        sort: `${entry.kind} time`,
+      }
+    : undefined;
+};
+
+const SORTS = [withstandOf, voltageOf, currentOf, durationOf];
+
+const levelsOf = (block: Block): Level[] =>
+  SORTS.flatMap((sort) => {
+    const levels = block.entries.flatMap((entry) => sort(block, entry) ?? []);
+    return groupBy(levels, ({ cell, sort: name }) => `${cell.address} ${name}`).flatMap(
+      ([first]) => first ?? [],
+    );
   });
-  const dc = block.entries.flatMap((entry): Level[] => {
-    const cell = entry.kind === "withstand" ? undefined : entry.beside.voltage;
-    const value = cell && base(cell, cell.unit);
-    return value === undefined || !cell ? [] : [{ entry, cell, value }];
-  });
-  const facts = block.entries[0]?.facts;
+
+const say = (value: number, unit: Level["unit"]) =>
+  written(unit === "kV" ? value / 1000 : value, unit);
+
+/** What a level has to be: as the heading says, else as most lines have it. */
+const requiredOf = (levels: readonly Level[], { text }: SurveyContext) => {
+  const stated = levels[0]?.stated;
+  const values = levels.map(({ value }) => value);
+  if (stated !== undefined && values.some((value) => Math.abs(value / stated - 1) < 0.02))
+    return { value: stated, from: text.asHeading };
+  const most = mostOf(values, 0.6);
+  return most && { value: most.value, from: text.asOthers(`${most.times} of ${values.length}`) };
+};
+
+const judge = (
+  { block, entry, cell, value, unit }: Level,
+  required: { value: number; from: string },
+  { text }: SurveyContext,
+): Finding[] => {
+  const low = value < required.value * BELOW;
+  const isTime = unit === "s";
+  if (!low && (isTime || value <= required.value * ABOVE)) return [];
+  const words = isTime ? text.timeTooShort : low ? text.levelTooLow : text.levelTooHigh;
+  const message = words(say(value, unit), say(required.value, unit), required.from);
   return [
-    ...levelFindings(
+    findingAt(
+      isTime ? "survey-duration" : "survey-level",
+      low ? "stop" : "query",
       block,
-      withstand,
-      facts?.kV === undefined ? undefined : facts.kV * 1000,
-      "kV",
-      context,
+      entry,
+      cell.address,
+      message,
+      {
+        found: cell.text,
+        expected: say(required.value, unit),
+      },
     ),
-    ...groupBy(onceALine(dc), ({ entry }) => entry.kind).flatMap((group) =>
-      levelFindings(block, group, group[0]?.entry.facts.testV, "V", context),
-    ),
-    ...criterionOf(block, withstand, context),
   ];
 };
 
-/** The level of the table as a whole against the criterion of the basis, once. */
-const criterionOf = (
-  block: Block,
-  withstand: readonly Level[],
+/** Lines of a table from which on it speaks for itself. */
+const ENOUGH = 4;
+
+/** The level of a table as a whole against the criterion of the basis, once. */
+const againstCriterion = (
+  levels: readonly Level[],
   { ratedkV, basis, text }: SurveyContext,
 ): Finding[] => {
   const most = mostOf(
-    withstand.map(({ value }) => value),
+    levels.map(({ value }) => value),
     0.5,
   );
-  if (!most || ratedkV === undefined || basis === undefined) return [];
+  const [first] = levels;
+  if (!first || !most || ratedkV === undefined || basis === undefined) return [];
   const site = withstandVoltage(ratedkV, { basis, place: "site", wave: "AC", part: "main" });
   if (!site.ok || most.value / 1000 >= site.value.value * BELOW) return [];
+  const { value, source } = site.value;
   return [
     findingOn(
       "survey-level-criterion",
       "query",
-      block,
-      text.belowCriterion(
-        written(most.value / 1000, "kV"),
-        written(site.value.value, "kV"),
-        site.value.source.document,
-      ),
+      first.block,
+      text.belowCriterion(say(most.value, "kV"), written(value, "kV"), source.document),
     ),
   ];
 };
 
-/** Currents of contact tests. */
-const currents = (block: Block, context: SurveyContext): Finding[] => {
-  const found = onceALine(
-    block.entries.flatMap((entry): Level[] => {
-      const { current } = entry.beside;
-      return current?.number === undefined || entry.kind === "withstand"
-        ? []
-        : [{ entry, cell: current, value: current.number }];
-    }),
-  );
-  return levelFindings(block, found, undefined, "A", context);
-};
-
-const secondsOf = (cell: Cell): number | undefined => {
-  const unit = cell.unit ?? unitIn(cell.text);
-  return cell.number === undefined ? undefined : unit ? inBaseUnit(cell.number, unit) : cell.number;
-};
-
-/** How long the voltage was held. */
-const durations = (block: Block, context: SurveyContext): Finding[] => {
-  const found = onceALine(
-    block.entries.flatMap((entry): Level[] => {
-      const { duration } = entry.beside;
-      const value = duration && secondsOf(duration);
-      return value === undefined || !duration ? [] : [{ entry, cell: duration, value }];
-    }),
-  );
-  const required = requiredOf(
-    found.map(({ value }) => value),
-    block.entries[0]?.facts.seconds,
-    context,
-  );
-  if (!required) return [];
-  return found.flatMap(({ entry, cell, value }) =>
-    value < required.value * 0.99
-      ? [
-          findingAt(
-            "survey-duration",
-            "stop",
-            block,
-            entry,
-            cell.address,
-            context.text.timeTooShort(
-              written(value, "s"),
-              written(required.value, "s"),
-              required.from,
-            ),
-            {
-              found: cell.text,
-              expected: written(required.value, "s"),
-            },
-          ),
-        ]
-      : [],
-  );
-};
+const find = (context: SurveyContext): Finding[] =>
+  groupBy(context.survey.blocks.flatMap(levelsOf), ({ sort }) => sort).flatMap((alike) => {
+    const blocks = groupBy(alike, ({ block }) => `${block.sheet} ${block.range}`);
+    const found = blocks.flatMap((levels) => {
+      const required =
+        requiredOf(levels, context) ??
+        (levels.length < ENOUGH ? requiredOf(alike, context) : undefined);
+      return required ? levels.flatMap((level) => judge(level, required, context)) : [];
+    });
+    return alike[0]?.sort === "withstand level"
+      ? [...found, ...blocks.flatMap((levels) => againstCriterion(levels, context)).slice(0, 1)]
+      : found;
+  });
 
 /** A test at a lower level, a lower current or for a shorter time than the heading or the other lines have; a stress above it is told as well. */
-export const stress: SurveyRule = {
-  id: "survey-level",
-  find: (context) =>
-    context.survey.blocks.flatMap((block) => [
-      ...levels(block, context),
-      ...durations(block, context),
-      ...currents(block, context),
-    ]),
-};
+export const stress: SurveyRule = { id: "survey-level", find };
