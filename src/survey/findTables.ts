@@ -131,6 +131,9 @@ const withLineAbove = <H extends { top: number; head: number; left: number; righ
     : head;
 };
 
+/** Lines between a heading and the titles of its table, labels of a form among them. */
+const NEAR = 6;
+
 /** The last line under a head that holds values. */
 const bottomOf = (
   view: SheetView,
@@ -150,6 +153,9 @@ const bottomOf = (
       const at = column(view, cell);
       return at >= head.left && at <= head.right;
     });
+    // A heading after a blank line, close over the next titles, is that of the next table.
+    const isNext = cells.length <= 1 && blank > 0 && next < view.rowCount && next - row <= NEAR;
+    if (isNext && cells.length === 1) break;
     if (cells.length === 0) blank += 1;
     else if (cells.length >= 2 && cells.some(isValue)) {
       blank = 0;

@@ -10,6 +10,7 @@ import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { otherLimit } from "./rules/otherLimit";
 import type { SurveyRule } from "./rules/rule";
+import { statedBound } from "./rules/statedBound";
 import { stress } from "./rules/stress";
 import { unitSlip } from "./rules/unitSlip";
 import { verdicts } from "./rules/verdicts";
@@ -18,6 +19,7 @@ import { workedOut } from "./rules/workedOut";
 /** What is looked for in a workbook of somebody's own, the worst first. */
 export const SURVEY_RULES: readonly SurveyRule[] = [
   beyondLimit,
+  statedBound,
   missingReading,
   verdicts,
   stress,
