@@ -1,8 +1,8 @@
 import { bolts } from "../../engineering/bolts";
 import { curves } from "../../engineering/curves";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
-import { ITEM_KINDS, POINT_TYPES } from "../../lineup/settings";
-import { KINDS, RECORD_KINDS } from "../../records/kinds";
+import { POINT_TYPES } from "../../lineup/settings";
+import { ITEM_KINDS, KINDS, RECORD_KINDS } from "../../records/kinds";
 import { OWN_QUANTITIES } from "../../records/ownQuantities";
 import { CABLE_WAVES } from "../../standards/cableTest";
 import { BASES } from "../../standards/criterion";

@@ -193,6 +193,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "A",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
     help: "Primary current; for a protective class at rated current, for a measuring class where its table gives a limit. At less, a row shows the right tap and not the class.",
@@ -203,6 +204,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "A",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 200 },
     need: "reading",
     help: "Read at the same moment as the primary current, the other cores shorted.",
@@ -274,6 +276,7 @@ const columns: readonly Column[] = [
     id: "temperature",
     header: "Winding °C",
     role: "entry",
+    takesFirst: "temperature",
     width: 9,
     unit: "°C",
     accepts: { type: "number", least: -40, most: 120 },
@@ -375,9 +378,10 @@ export const phasesOf = ({ encloses }: Core): readonly string[] =>
   encloses === "all phases" ? ["all"] : PHASES;
 
 /** Current transformers, core by core and phase by phase. */
-export const currentTransformer: RecordKind = {
+export const currentTransformer: RecordKind<"currentTransformer"> = {
   id: "currentTransformer",
   title: "Current transformers",
+  alsoCalled: ["current transformers?", "cts?"],
   sheet: "Current transformers",
   table: "GearCurrentTransformers",
   purpose:

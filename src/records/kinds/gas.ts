@@ -201,6 +201,7 @@ const columns: readonly Column[] = [
     id: "temperature",
     header: "Gas °C",
     role: "entry",
+    takesFirst: "temperature",
     width: 8,
     unit: "°C",
     accepts: { type: "number", least: -50, most: 80 },
@@ -309,9 +310,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Pressure of the SF6 of each breaker, brought to 20 °C. */
-export const gas: RecordKind = {
+export const gas: RecordKind<"gas"> = {
   id: "gas",
   title: "SF6 pressure of breakers",
+  alsoCalled: ["sf6"],
   sheet: "Gas",
   table: "GearGas",
   purpose:

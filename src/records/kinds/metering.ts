@@ -146,9 +146,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Meters and transducers, point by point. */
-export const metering: RecordKind = {
+export const metering: RecordKind<"metering"> = {
   id: "metering",
   title: "Meters and transducers",
+  alsoCalled: ["meters?"],
   sheet: "Metering",
   table: "GearMetering",
   purpose:

@@ -178,9 +178,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Torque of bolted joints: busbars, cable lugs, earth bars, by panel and group of joints. */
-export const torque: RecordKind = {
+export const torque: RecordKind<"torque"> = {
   id: "torque",
   title: "Torque of bolted joints",
+  alsoCalled: ["bolts?", "tightening"],
   sheet: "Torque",
   table: "GearTorque",
   purpose:

@@ -113,6 +113,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
     help: "Applied to the primary, never fed back through the secondary; IEC measuring classes give limits from 80 % to 120 % of rated voltage alone, IEEE classes from 90 % to 110 %. At less, a row shows the right ratio and not the class.",
@@ -123,6 +124,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 1000 },
     need: "reading",
   },
@@ -187,9 +189,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Voltage transformers, winding by winding and phase by phase. */
-export const voltageTransformer: RecordKind = {
+export const voltageTransformer: RecordKind<"voltageTransformer"> = {
   id: "voltageTransformer",
   title: "Voltage transformers",
+  alsoCalled: ["voltage transformers?", "potential transformers?", "vts?", "pts?"],
   sheet: "Voltage transformers",
   table: "GearVoltageTransformers",
   purpose:

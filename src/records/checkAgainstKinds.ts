@@ -1,5 +1,5 @@
 import { asQuantity } from "../lineup/quantityName";
-import { RECORD_KINDS } from "./kinds";
+import { ITEM_KINDS, KINDS, RECORD_KINDS } from "./kinds";
 import { OWN_QUANTITIES } from "./ownQuantities";
 
 interface Issue {
@@ -7,8 +7,8 @@ interface Issue {
   readonly message: string;
 }
 
-/** What a lineup calls by a name that no record kind has: kinds left out or guarded, and quantities of criteria. */
-export function unknownNames(json: unknown): Issue[] {
+/** What a lineup says that does not fit the record kinds: kinds and quantities that there are not, check items that a kind does not take. */
+export function checkAgainstKinds(json: unknown): Issue[] {
   const list = (part: string) => itemsOf(fieldOf(json, part));
   return [
     ...list("criteria").flatMap((one, at) =>
@@ -22,7 +22,27 @@ export function unknownNames(json: unknown): Issue[] {
         unknown(guard, isKind, RECORD_KINDS, ["inspectionPoints", at, "guards", place]),
       ),
     ),
+    ...list("checkItems").flatMap((one, at) => itemIssues(one, ["checkItems", at])),
   ];
+}
+
+/** What is wrong with a check item of the project's: its kind takes none, or it has bounds where it is not measured. */
+function itemIssues(item: unknown, path: PropertyKey[]): Issue[] {
+  const name = fieldOf(item, "kind");
+  const kind = KINDS.find(({ id }) => id === name);
+  if (kind?.ownItems === undefined)
+    return unknown(name, () => false, ITEM_KINDS, [...path, "kind"]);
+  const isBounded = ["least", "most"].some((end) => fieldOf(item, end) !== undefined);
+  return isBounded === (kind.ownItems === "measured")
+    ? []
+    : [
+        {
+          path,
+          message: isBounded
+            ? `an item of ${kind.id} is not measured; take least and most out`
+            : `an item of ${kind.id} is measured; give its least or its most, mm`,
+        },
+      ];
 }
 
 const isKind = (name: string) => RECORD_KINDS.includes(name);
