@@ -1,6 +1,7 @@
+import { fields, lists } from "./fields";
 import { findings } from "./findings";
 import { pane } from "./pane";
 import { report } from "./report";
 
 /** English: every text that people read. */
-export const messages = { ...pane, findings, report };
+export const messages = { ...pane, fields, lists, findings, report };
