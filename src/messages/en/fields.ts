@@ -5,7 +5,7 @@ export const fields = {
   "project.site": "Site",
   "project.number": "Project number",
   "project.specification": "Specification",
-  "project.specificationRevision": "Its revision",
+  "project.specificationRevision": "Specification, latest approved revision",
   "project.drawings.number": "Number",
   "project.drawings.revision": "Revision",
   "project.drawings.title": "Title",

@@ -5,8 +5,8 @@ import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { deviceName, plateLimit } from "../../lineup/plate";
 import { bounded } from "../../quantities/bounded";
-import { contactSpread } from "../../standards/contactSpread";
 import { contactTestCurrent, jointTestCurrent } from "../../standards/contactTestCurrent";
+import { contactSpread } from "../../standards/practice";
 import { blank, closing, gear, PHASES, trail } from "../columns/common";
 import { figure } from "../figure";
 import {

@@ -4,10 +4,11 @@ import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
 import { ctClassNamed, relayingVolts } from "../../standards/ctClassNamed";
 import { type CtQuantity, ctLimit } from "../../standards/ctLimit";
-import { grossRatio } from "../../standards/grossRatio";
-import { nearRated } from "../../standards/nearRated";
+import { ctErrors, windingBase } from "../../standards/iec61869-2.2012";
 import { plateClass } from "../../standards/plateClass";
+import { grossRatio, nearRated } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
+import type { CtClass } from "../../standards/transformerClass";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
 import { insulationAccepted, insulationEnough, limitSource } from "../columns/insulationColumns";
 import {
@@ -48,8 +49,7 @@ export const coreOf = (row: Row, lineup: Lineup): Core | undefined =>
 
 const NOT_CORRECTED = "not corrected";
 
-/** Temperature that a plate's winding resistance holds for, °C (IEC 61869-2, memory). */
-const WINDING_BASE = 75;
+const WINDING_BASE = windingBase.value;
 
 /** What the core's plate gives, also within its class: `5P20 15 VA`, `0.3B-0.5`, `C200`. */
 const factorOf = ({ accuracy, accuracyLimitFactor }: Core) =>
@@ -67,17 +67,13 @@ const burdenOf = ({ accuracy, burdenVA, secondaryA }: Core): number | undefined 
 /** Least burden of IEC 61869-2: a quarter of rated for the classes 0.1 to 1, half for 3 and 5. */
 const burdenLeastOf = (core: Core): number | undefined => {
   const rated = burdenOf(core);
-  const part = plateClass(core.accuracy).names.map((name) => BURDEN_PARTS[name] ?? 0);
-  const least = Math.max(0, ...part);
+  const parts = plateClass(core.accuracy).names.map((name) => ERRORS[name]?.burdenPart ?? 0);
+  const least = Math.max(0, ...parts);
   return (
     core.burdenLeastVA ?? (rated === undefined || least === 0 ? undefined : tidy(rated * least))
   );
 };
-const BURDEN_PARTS: Readonly<Record<string, number>> = {
-  ...Object.fromEntries(["0.1", "0.2", "0.2S", "0.5", "0.5S", "1"].map((name) => [name, 0.25])),
-  "3": 0.5,
-  "5": 0.5,
-};
+const ERRORS: Readonly<Record<string, CtClass>> = ctErrors.rows;
 
 const named = ownOf("current transformer ratio error %");
 /** The maker's or project's own limit: for a class that gives none, or where it is finer than the class. */

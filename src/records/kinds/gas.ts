@@ -4,7 +4,7 @@ import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { type Breaker, breakerOf, deviceName, plateLimit } from "../../lineup/plate";
 import { answer } from "../../quantities/result";
-import { gasLeak } from "../../standards/gasLeak";
+import { leakRate } from "../../standards/iec62271-1.2017";
 import { gasContacts, gasExcess, gasShortfall } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { answered, blank, closing, gear, trail } from "../columns/common";
@@ -128,7 +128,7 @@ const accepted: readonly Comparison[] = [
 
 const ownLeak = ownOf("SF6 leak rate % a year");
 
-const standardLeak = (lineup: Lineup) => decisive(lineup, answer(gasLeak));
+const standardLeak = (lineup: Lineup) => decisive(lineup, answer(leakRate));
 
 const contactPoint = (id: string, header: string, what: "alarm" | "lockout"): Column => ({
   id,

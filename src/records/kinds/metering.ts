@@ -1,6 +1,6 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
-import { nearPoint } from "../../standards/nearPoint";
+import { nearPoint } from "../../standards/practice";
 import { blank, closing, trail } from "../columns/common";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources } from "../limits";

@@ -1,7 +1,7 @@
 import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
 import { poleSpread } from "../../standards/poleSpread";
-import { timingVoltage } from "../../standards/timingVoltage";
+import { timingVoltage } from "../../standards/practice";
 import { blank, closing, PHASES, trail } from "../columns/common";
 import { figure } from "../figure";
 import {

@@ -3,8 +3,8 @@ import { boltTorque } from "../../engineering/boltTorque";
 import type { Lineup } from "../../lineup/lineup";
 import { convert } from "../../quantities/convert";
 import { jointTorque } from "../../standards/jointTorque";
+import { torqueTolerance } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
-import { torqueTolerance } from "../../standards/torqueTolerance";
 import { blank, closing, gear, quoted, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
