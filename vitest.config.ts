@@ -1,4 +1,4 @@
-import { defineConfig } from "vitest/config";
+import { defineConfig, type TestProjectInlineConfiguration } from "vitest/config";
 
 /** Which folder of tests is of which project: `npm test -- --project unit` is what one runs all day. */
 const HOST = ["excel", "xlsx", "standin", "pane", "judge"];
@@ -6,17 +6,26 @@ const OTHER = [...HOST, "cli", "browser", "bench"];
 const files = (folders: readonly string[]) =>
   folders.map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`);
 
-const project = (name: string, include: string[], exclude: string[] = [], isolate = true) => ({
-  test: { name, include, exclude, isolate, testTimeout: 60_000, hookTimeout: 120_000 },
+const project = (
+  name: string,
+  include: string[],
+  rest: TestProjectInlineConfiguration["test"] = {},
+) => ({
+  test: { name, include, testTimeout: 60_000, hookTimeout: 120_000, ...rest },
 });
 
 export default defineConfig({
   test: {
+    // As many files at once as there are cores; by itself vitest leaves one of them out.
+    maxWorkers: "100%",
     projects: [
-      project("unit", ["tests/**/*.test.{ts,tsx}"], files(OTHER), false),
+      project("unit", ["tests/**/*.test.{ts,tsx}"], { exclude: files(OTHER), isolate: false }),
       project("host", files(HOST)),
       project("cli", files(["cli"])),
-      project("browser", files(["browser"])),
+      project("browser", files(["browser"]), {
+        globalSetup: "tests/browser/serveBench.ts",
+        hookTimeout: 400_000,
+      }),
     ],
   },
 });

@@ -1,7 +1,15 @@
 import type { Lineup } from "../lineup/lineup";
 import type { FindingsText, RuleId } from "../messages/messages";
 import { daySerial } from "../quantities/dates";
-import { type CellValue, type Column, isBlank, isNeeded, type Row } from "../records/kind";
+import {
+  type CellValue,
+  type Column,
+  isBlank,
+  isNeeded,
+  type KindRole,
+  type RecordKind,
+  type Row,
+} from "../records/kind";
 import { a1, cellAddress } from "../sheets/address";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
 import type { RecordBook } from "../sheets/recordBook";
@@ -54,8 +62,8 @@ export type Rule = {
 } & (
   | {
       readonly reads: "row";
-      /** Id of the only kind that it looks at; without it, every kind. */
-      readonly kind?: string;
+      /** The only kinds that it looks at; without it, every kind. */
+      readonly of?: OfKinds;
       /** Made once for a table, so that nothing is worked out anew for each of its rows. */
       readonly rows: (table: JudgedTable, context: Context) => RowRule;
     }
@@ -65,11 +73,23 @@ export type Rule = {
     }
   | {
       readonly reads: "book";
-      /** Ids of the kinds that it looks at; none where it looks at the lineup alone. */
-      readonly of: readonly string[] | "every kind";
+      /** The kinds that it looks at; none where it looks at the lineup alone. */
+      readonly of: OfKinds;
       readonly find: (context: Context) => Finding[];
     }
 );
+
+/** Whether a rule looks at a record kind. */
+export type OfKinds = (kind: RecordKind) => boolean;
+
+export const everyKind: OfKinds = () => true;
+export const noKind: OfKinds = () => false;
+
+/** The kinds that are one of these to the others. */
+export const withRole =
+  (...roles: readonly KindRole[]): OfKinds =>
+  ({ role }) =>
+    role !== undefined && roles.includes(role);
 
 /** Where a finding stands: the record, its panel, and the cell of a column. */
 export function where(table: JudgedTable, row: number, column: string) {
@@ -126,14 +146,14 @@ export function overRows(
   return told;
 }
 
-/** Runs a rule over the rows of one kind's tables. */
-export const overKind = (
+/** Runs a rule over the rows of some kinds' tables. */
+export const overKinds = (
   { tables }: Context,
-  kind: string,
+  of: OfKinds,
   prepare: (table: JudgedTable) => RowRule,
 ): Finding[] =>
   tables
-    .filter((table) => table.kind.id === kind)
+    .filter(({ kind }) => of(kind))
     .flatMap((table) => overRows(table, prepare(table)).map(({ finding }) => finding));
 
 /** Looks at some columns of a row; says what it finds, and makes nothing where that is nothing. */

@@ -32,7 +32,7 @@ export function nextSteps({ tables }: Context): NextStep[] {
   for (const { kind, judged, aside } of tables)
     for (const [index, row] of judged.entries())
       if (!aside.has(index) && !isBlank(row.object)) countRow(kind, row, open, groups);
-  const place = new Map(KINDS.map((kind, at) => [kind.id, at]));
+  const place = new Map<string, number>(KINDS.map((kind, at) => [kind.id, at]));
   return [...groups.values()]
     .map((group) => ({ ...group, blockedBy: blocking(group, open) }))
     .sort(

@@ -33,10 +33,7 @@ export const runRule = (rule: Rule, context: Context): Found =>
 export function rerunRule(before: Found, context: Context, edits: readonly Edit[]): Found {
   const { rule } = before;
   if (rule.reads === "book") {
-    const reached = context.tables.some(
-      ({ kind }, at) =>
-        edits[at] !== "nothing" && (rule.of === "every kind" || rule.of.includes(kind.id)),
-    );
+    const reached = context.tables.some(({ kind }, at) => edits[at] !== "nothing" && rule.of(kind));
     return reached ? { ...before, book: rule.find(context) } : before;
   }
   return {
@@ -64,6 +61,6 @@ function runOver(
   if (!table) return [];
   if (rule.reads === "table")
     return rule.find(table, context).map((finding) => ({ row: 0, finding }));
-  if (rule.kind !== undefined && rule.kind !== table.kind.id) return [];
+  if (rule.of?.(table.kind) === false) return [];
   return overRows(table, rule.rows(table, context), rows);
 }

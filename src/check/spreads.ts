@@ -19,16 +19,19 @@ export interface Spread {
  */
 export const spreadOf = (table: JudgedTable, row: number): Spread | undefined => {
   const judged = table.judged[row] ?? {};
-  if (table.kind.id === "timing")
-    return typeof judged.poleSpread === "number"
-      ? { wanted: judged.poleSpread, right: [judged.poleSpread], unit: "ms", step: 0.1 }
-      : undefined;
+  const rule = table.kind.spread;
+  if (rule === undefined) return undefined;
+  const { unit, step } = rule;
+  if (rule.from === undefined) {
+    const own = judged[rule.column];
+    return typeof own === "number" ? { wanted: own, right: [own], unit, step } : undefined;
+  }
   const group = groupsOf(table).get(groupName(judged)) ?? [];
-  const [first, ...others] = ["corrected", "reading"].flatMap((id) => {
+  const [first, ...others] = rule.from.flatMap((id) => {
     const poles = numbersOf(group, id);
     return poles.length < 2 ? [] : [percentages(poles, judged[id])];
   });
-  return first && { wanted: first[0] ?? 0, right: [first, ...others].flat(), unit: "%", step: 1 };
+  return first && { wanted: first[0] ?? 0, right: [first, ...others].flat(), unit, step };
 };
 
 const groupName = ({ object, part }: Row) => `${object}\u0000${part}`;

@@ -1,9 +1,9 @@
-import "./unpackAtOnce";
 import { Worker } from "node:worker_threads";
 import { BookError } from "../sheets/bookError";
 import type { Snapshot } from "../sheets/snapshot";
-import { readBook } from "../xlsx/file";
-import { type PartsReader, readPart } from "../xlsx/readPart";
+import { readBook } from "../xlsx/readBook";
+import { type SheetsReader, sheetReader } from "../xlsx/readPart";
+import type { StoredSheet } from "../xlsx/storedSheet";
 import { drop, queueOf, workOff } from "./queue";
 import type { Reading } from "./readWorker";
 import { isOutOfRoom, roomOf } from "./room";
@@ -21,12 +21,12 @@ export async function readShared(file: Uint8Array, spare: number): Promise<Snaps
   return readBook(file, threads < 1 ? undefined : readWith(threads));
 }
 
-/** Reads the parts of a file here and in so many further threads. */
+/** Reads the sheets of a file here and in so many further threads. */
 const readWith =
-  (threads: number): PartsReader =>
-  async (file, parts) => {
-    const queue = queueOf(parts);
-    const read: Awaited<ReturnType<typeof readPart>>[] = [];
+  (threads: number): SheetsReader =>
+  async (file, book, sheets) => {
+    const queue = queueOf(sheets);
+    const read: StoredSheet[] = [];
     const workerData: Reading = { file, queue };
     const workers = Array.from(
       { length: threads },
@@ -40,17 +40,20 @@ const readWith =
       (worker) =>
         new Promise<void>((finished, failed) => {
           worker
-            .on("message", ({ at, sheets }) => {
-              read[at] = sheets;
+            .on("message", ({ at, sheet }) => {
+              read[at] = sheet;
             })
             .on("error", (error) => failed(tooLarge(error)))
             .on("exit", () => finished());
         }),
     );
-    const here = workOff(queue, async (part, at) => {
-      read[at] = await readPart(file, part);
-    });
     try {
+      const own = sheetReader(book);
+      const here = workOff(queue, async (number, at) => {
+        // Between two sheets this thread hears what the others read.
+        await new Promise((heard) => setImmediate(heard));
+        read[at] = own(number);
+      });
       await Promise.all([here, ...elsewhere]);
     } finally {
       drop(queue);

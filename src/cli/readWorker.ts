@@ -1,21 +1,19 @@
-import "./unpackAtOnce";
 import { parentPort, workerData } from "node:worker_threads";
-import { buffersOf } from "../xlsx/grid";
-import { readPart, type SheetsPart } from "../xlsx/readPart";
+import { fileSheetReader } from "../xlsx/readPart";
+import { buffersOf } from "../xlsx/scan/grid";
 import { type Queue, workOff } from "./queue";
 
 /** What a reader of a workbook is given. */
 export interface Reading {
   readonly file: Uint8Array;
-  readonly queue: Queue<SheetsPart>;
+  /** Numbers of sheets. */
+  readonly queue: Queue<number>;
 }
 
 /** One of the readers of a workbook. */
 const { file, queue } = workerData as Reading;
-await workOff(queue, async (part, at) => {
-  const sheets = await readPart(file, part);
-  const buffers = sheets.flatMap(({ cells, formulas }) =>
-    [cells, formulas.written].flatMap(buffersOf),
-  );
-  parentPort?.postMessage({ at, sheets }, buffers);
+const read = fileSheetReader(file);
+await workOff(queue, async (number, at) => {
+  const sheet = read(number);
+  parentPort?.postMessage({ at, sheet }, buffersOf(sheet.cells));
 });

@@ -1,24 +1,20 @@
-import { ansiCoilSource, iecCoilSource } from "../standards/coilTable";
-import { contactSpread } from "../standards/contactSpread";
 import type { Basis, Source } from "../standards/criterion";
-import { dewLimit } from "../standards/dewLimit";
-import { grossRatio } from "../standards/grossRatio";
 import { airFormulas } from "../standards/iec60060-1.2010";
+import { curves as iecCurves } from "../standards/iec60255-151.2009";
 import { afterLaying, cables } from "../standards/iec60502-2.2014";
-import { airRule, auxiliary, seriesI, seriesII } from "../standards/iec62271-1.2017";
+import { ctErrors, ctProtective } from "../standards/iec61869-2.2012";
+import { vtMeasuring, vtProtective } from "../standards/iec61869-3.2011";
+import { airRule, auxiliary, coils, seriesI, seriesII } from "../standards/iec62271-1.2017";
+import { poleSpreadCycles } from "../standards/iec62271-100.2021";
 import { siteShare } from "../standards/iec62271-200.2021";
 import { vlf } from "../standards/ieee400.2.2013";
+import { coils as ansiCoils } from "../standards/ieeeC37.06.2000";
 import { controlFactory, controlSite, factory } from "../standards/ieeeC37.20.2.2015";
+import { curves as ieeeCurves } from "../standards/ieeeC37.112.1996";
+import { ctMetering as ctHighAccuracy } from "../standards/ieeeC57.13.6.2005";
+import { ctMetering, ctRelaying, vtErrors } from "../standards/ieeeC57.13.2016";
 import { insulation, site } from "../standards/neta-ats.2025";
-import { poleSpreadSource } from "../standards/poleSpread";
-import { testVoltagesByHabit } from "../standards/practice";
-import {
-  ctClasses,
-  ctSource,
-  vtIeeeSource,
-  vtProtectiveSource,
-  vtSource,
-} from "../standards/transformerClasses";
+import { contactSpread, dewLimit, grossRatio, testVoltagesByHabit } from "../standards/practice";
 
 const from = (
   document: string,
@@ -69,27 +65,21 @@ export const sources: Readonly<
     IEC: [cables.source, ...Object.values(afterLaying).map(({ source }) => source)],
     NETA: [vlf.source],
   },
-  COILLIMIT: { IEC: [iecCoilSource], NETA: [ansiCoilSource] },
+  COILLIMIT: { IEC: [coils.source], NETA: [ansiCoils.source] },
   CONTACTCORRECT: [
     from("Temperature line of metals", "", "234.5 °C copper, 228 °C aluminium", "read"),
   ],
   CTLIMIT: [
-    ctSource,
-    ctClasses.PX.source,
-    ctClasses["0.3"].source,
-    ctClasses["0.15"].source,
-    ctClasses.C.source,
+    ctErrors.source,
+    ctProtective.source,
+    ctMetering.source,
+    ctHighAccuracy.source,
+    ctRelaying.source,
     grossRatio.source,
   ],
   CURVETIME: [
-    from(
-      "IEC 60255-151",
-      "2009",
-      "curves",
-      "read",
-      "in relay makers' manuals, edition from memory",
-    ),
-    from("IEEE C37.112", "1996", "curves", "read", "in relay makers' manuals, edition from memory"),
+    { ...iecCurves, place: "curves" },
+    { ...ieeeCurves, place: "curves" },
   ],
   DEWMARGIN: [MAGNUS, dewLimit.source],
   DEWPOINT: [MAGNUS],
@@ -129,8 +119,8 @@ export const sources: Readonly<
   RATIOERROR: [from("IEC 61869-1", "2007", "ratio error", "memory")],
   SOURCE: [OWN],
   SPREAD: [contactSpread.source],
-  TIMESPREAD: [poleSpreadSource],
-  VTLIMIT: [vtSource, vtProtectiveSource, vtIeeeSource, grossRatio.source],
+  TIMESPREAD: [poleSpreadCycles.closing.source],
+  VTLIMIT: [vtMeasuring.source, vtProtective.source, vtErrors.source, grossRatio.source],
   WITHSTAND: {
     IEC: [
       seriesI.source,

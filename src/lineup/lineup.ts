@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { BASES } from "../standards/criterion";
-import { EDITIONS, PURPOSES } from "../standards/editions";
+import { type Document, EDITIONS, PURPOSES } from "../standards/editions";
 import {
   breaker,
   cable,
@@ -51,6 +51,13 @@ const ownCriterion = z.strictObject({
   applies: z.optional(z.array(name).check(z.minLength(1))),
 });
 
+const editionOf = <D extends Document>(document: D) => z.optional(z.enum(EDITIONS[document]));
+
+/** A choice of editions for every document that there are several of. */
+const editionChoices = Object.fromEntries(
+  (Object.keys(EDITIONS) as Document[]).map((document) => [document, editionOf(document)]),
+) as unknown as { readonly [D in Document]: ReturnType<typeof editionOf<D>> };
+
 /** A lineup as it is described in a `*.lineup.json` file. */
 export const lineupSchema = z.strictObject({
   note: z.optional(z.string()),
@@ -69,13 +76,7 @@ export const lineupSchema = z.strictObject({
   /** What the tests are for: acceptance of new gear, or maintenance; acceptance where nothing is said. */
   purpose: z.optional(z.enum(PURPOSES)),
   /** Editions that the project asks for; of any other document the current one applies. */
-  editions: z.optional(
-    z.strictObject({
-      "IEC 62271-1": z.optional(z.enum(EDITIONS["IEC 62271-1"])),
-      "IEC 60502-2": z.optional(z.enum(EDITIONS["IEC 60502-2"])),
-      "ANSI/NETA": z.optional(z.enum(EDITIONS["ANSI/NETA"])),
-    }),
-  ),
+  editions: z.optional(z.strictObject(editionChoices)),
   /** Criteria that are set down here from memory and that somebody has confirmed against the standard, each by the name that its source has. */
   confirmed: z._default(z.array(z.strictObject({ criterion: longName, by: name })), []),
   ratings: z.strictObject({

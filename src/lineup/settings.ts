@@ -50,13 +50,11 @@ export const USUAL_POINTS: readonly InspectionPoint[] = [
   { activity: "Function tests", type: "witness", each: "lineup" },
 ];
 
-/** Record kinds that a project may add items of its own to. */
-export const ITEM_KINDS = ["installation", "dimensions", "function"] as const;
-
 /** A check of the project's own: seen to, measured in mm, or tried. */
 export const checkItem = z
   .strictObject({
-    kind: z.enum(ITEM_KINDS),
+    /** A record kind that takes items of the project's own. */
+    kind: recordKind,
     item: name,
     /** The panels it is for, by name or by type; without both, every panel. */
     applies: z.optional(z.array(name).check(z.minLength(1))),
@@ -66,13 +64,6 @@ export const checkItem = z
     most: z.optional(positive),
     document: name,
   })
-  .check(
-    z.refine(
-      ({ kind, least, most }) =>
-        (kind === "dimensions") === (least !== undefined || most !== undefined),
-      "a dimension has a least or a most, mm; an item of installation or function has neither",
-    ),
-  )
   .check(
     z.refine(
       ({ least, most }) => least === undefined || most === undefined || least < most,

@@ -73,6 +73,12 @@ export interface Column {
   readonly unit?: Unit;
   /** For a column whose unit differs by row: id of the column that names it. */
   readonly unitIn?: string;
+  /** What the voltage or current of the column is: one of these, that of the lineup's withstand test, or any. */
+  readonly wave?: "AC" | "DC" | "of the lineup" | "any";
+  /** Field of an export that the column takes before another of its quantity: of two temperatures that of the air. */
+  readonly takesFirst?: string;
+  /** For a limit that no comparison names: the side on which a reading is right. */
+  readonly side?: "least" | "most";
   readonly format?: string;
   readonly accepts?: Accepts;
   /** One sentence for the person who fills the cell. */
@@ -139,6 +145,7 @@ export interface Before {
   readonly of?: string;
   readonly stage?: string;
 }
+
 /** What a limit says that its row has no need of. */
 export const NOT_APPLICABLE = "n/a";
 
@@ -150,10 +157,37 @@ export const isNeeded = ({ needed, unless }: Column, row: Row, lineup: Lineup): 
 export const isNotApplicable = (cell: CellValue | undefined): boolean =>
   typeof cell === "string" && cell.toLowerCase() === NOT_APPLICABLE;
 
+/**
+ * What a kind is to the others, by which rules of the check find it:
+ * - `insulation`: of the main circuit, `corrected` against `minimum`, by `object`, `part`, `combination` and `stage`
+ * - `withstand`: of the main circuit, `applied` against `required`, by `object` and `part`
+ * - `inspection`: the points that other records wait for, by `object` and activity (`part`)
+ */
+export type KindRole = "insulation" | "withstand" | "inspection";
+
+/** How far the rows of one device lie apart, as sheets state it. */
+export interface SpreadRule {
+  /** Id of the column that holds it. */
+  readonly column: string;
+  readonly unit: "%" | "ms";
+  /** The step that people round such a figure to (common practice). */
+  readonly step: number;
+  /** Ids of the readings that it is worked out from, where a sheet may work it out in another way. */
+  readonly from?: readonly string[];
+}
+
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
-export interface RecordKind {
-  readonly id: string;
+export interface RecordKind<Id extends string = string> {
+  readonly id: Id;
   readonly title: string;
+  /** What its tests are called besides that, in English: each the inside of a regular expression, in lower case. */
+  readonly alsoCalled?: readonly string[];
+  readonly role?: KindRole;
+  readonly spread?: SpreadRule;
+  /** What a project's own check items among its rows are: seen to or tried, or measured in mm. */
+  readonly ownItems?: "seen to" | "measured";
+  /** True where a phase named alone is one against earth, so that an export's "L1-E" is the row L1. */
+  readonly phasesToEarth?: true;
   /** Name of the sheet. */
   readonly sheet: string;
   /** Name of the table on it. */

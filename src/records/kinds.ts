@@ -24,7 +24,7 @@ import { voltageTransformer } from "./kinds/voltageTransformer";
 import { withstand } from "./kinds/withstand";
 
 /** Every record kind, in the order in which the work is done. A new kind is added here. */
-export const KINDS: readonly RecordKind[] = [
+const INDEX = [
   documents,
   permits,
   handling,
@@ -48,7 +48,17 @@ export const KINDS: readonly RecordKind[] = [
   protection,
   cable,
   functionTest,
-];
+] as const;
+
+/** Id of a record kind. */
+export type KindId = (typeof INDEX)[number]["id"];
+
+export const KINDS: readonly RecordKind<KindId>[] = INDEX;
 
 /** Ids of the record kinds, in the order of the work, by which a lineup names them. */
 export const RECORD_KINDS: readonly string[] = KINDS.map(({ id }) => id);
+
+/** Those that take check items of the project's own. */
+export const ITEM_KINDS: readonly string[] = KINDS.flatMap(({ id, ownItems }) =>
+  ownItems ? id : [],
+);

@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 import en from "zod/v4/locales/en.js";
 import { crossChecks } from "../lineup/crossChecks";
 import { type Lineup, lineupSchema } from "../lineup/lineup";
-import { unknownNames } from "./unknownNames";
+import { checkAgainstKinds } from "./checkAgainstKinds";
 
 // The small edition of the library comes without words.
 z.config(en());
@@ -37,7 +37,7 @@ export function checkLineup(json: unknown): { ok: true; value: Lineup } | Lineup
   const errors = [
     ...(parsed.success ? [] : parsed.error.issues),
     ...crossChecks(json),
-    ...unknownNames(json),
+    ...checkAgainstKinds(json),
   ].map((issue) => ({ path: pathText(issue.path) || "(file)", message: plainly(issue) }));
   return parsed.success && errors.length === 0
     ? { ok: true, value: parsed.data }

@@ -1,18 +1,9 @@
 import { notPositive } from "../engineering/notPositive";
 import { answer, type Result, refuse } from "../quantities/result";
-import {
-  ansiCoilSource,
-  ansiCoils,
-  ansiUndervoltage,
-  ansiUndervoltageSource,
-  type CoilRange,
-  iecCoilSource,
-  iecCoils,
-  iecUndervoltage,
-  iecUndervoltageSource,
-  type UndervoltageRange,
-} from "./coilTable";
+import type { CoilRange, UndervoltageRange } from "./coil";
 import type { Basis, Criterion } from "./criterion";
+import * as iec from "./iec62271-1.2017";
+import * as ansi from "./ieeeC37.06.2000";
 import { tidy } from "./tidy";
 
 /** A coil: what it does, what supplies it, and the basis whose range applies. */
@@ -39,16 +30,15 @@ export const coilRange = (
 ): Result<Criterion<CoilRange>> => {
   const refusal = notPositive("Rated control voltage", ratedV, "V");
   if (refusal) return refusal;
-  if (basis === "IEC") {
-    const { least, most } = iecCoils[operation][wave];
+  const parts = basis === "IEC" ? iec.coils.rows[`${operation} ${wave}`] : undefined;
+  if (parts)
     return answer({
-      value: { least: tidy(ratedV * least), most: tidy(ratedV * most) },
-      source: iecCoilSource,
+      value: { least: tidy(ratedV * parts.least), most: tidy(ratedV * parts.most) },
+      source: iec.coils.source,
     });
-  }
-  const row = ansiCoils[operation][wave].get(ratedV);
+  const row = ansi.coils.rows[`${operation} ${ratedV} ${wave}`];
   return row
-    ? answer({ value: row, source: ansiCoilSource })
+    ? answer({ value: row, source: ansi.coils.source })
     : refuse(
         "none",
         `No range is known here for ${ratedV} V ${wave} under NETA: rows are 24, 48, 125 and 250 V DC, 120 and 240 V AC. The maker's plate gives it.`,
@@ -71,19 +61,19 @@ export const undervoltageRange = (
   const refusal = notPositive("Rated control voltage", ratedV, "V");
   if (refusal) return refusal;
   if (basis === "IEC") {
-    const { pickupMost, dropoutLeast, dropoutMost } = iecUndervoltage;
+    const { pickupMost, dropoutLeast, dropoutMost } = iec.undervoltage;
     return answer({
       value: {
         pickupMost: tidy(ratedV * pickupMost),
         dropoutLeast: tidy(ratedV * dropoutLeast),
         dropoutMost: tidy(ratedV * dropoutMost),
       },
-      source: iecUndervoltageSource,
+      source: iec.undervoltage.source,
     });
   }
-  const row = ansiUndervoltage[wave].get(ratedV);
+  const row = ansi.undervoltage.rows[`${ratedV} ${wave}`];
   return row
-    ? answer({ value: row, source: ansiUndervoltageSource })
+    ? answer({ value: row, source: ansi.undervoltage.source })
     : refuse(
         "none",
         `No undervoltage release of ${ratedV} V ${wave} is known here under NETA: the maker's plate gives its voltages.`,

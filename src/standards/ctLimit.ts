@@ -2,14 +2,9 @@ import { interpolate, type Points } from "../engineering/interpolate";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Criterion } from "./criterion";
 import { knownCtClasses } from "./ctClassNamed";
-import { grossRatio } from "./grossRatio";
-import {
-  CT_CLASSES,
-  type CtClass,
-  type CtClassName,
-  ctClasses,
-  ctSource,
-} from "./transformerClasses";
+import { grossRatio } from "./practice";
+import type { CtClass, Sourced } from "./transformerClass";
+import { CT_CLASSES, type CtClassName, ctClasses } from "./transformerClasses";
 
 export const CT_QUANTITIES = ["ratio", "phase", "composite", "wrong", "turns"] as const;
 export type CtQuantity = (typeof CT_QUANTITIES)[number];
@@ -57,8 +52,8 @@ export const ctLimit = (
 };
 
 const ofClass = (name: CtClassName, percent: number, quantity: CtQuantity): Result<Criterion> => {
-  const limits: CtClass = ctClasses[name];
-  const source = limits.source ?? ctSource;
+  const limits: Sourced<CtClass> = ctClasses[name];
+  const { source } = limits;
   if (quantity === "composite")
     return limits.composite === undefined
       ? refuse("none", `Class ${name} gives no composite error; classes 5P, 10P and C do.`)

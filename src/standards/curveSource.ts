@@ -1,19 +1,7 @@
 import { type Curve, curves } from "../engineering/curves";
 import type { Source } from "./criterion";
-
-const IEC: Source = {
-  document: "IEC 60255-151",
-  edition: "2009",
-  certainty: "read",
-  note: "in relay makers' manuals, edition from memory",
-};
-
-const IEEE: Source = {
-  document: "IEEE C37.112",
-  edition: "1996",
-  certainty: "read",
-  note: "in relay makers' manuals, edition from memory",
-};
+import * as iec from "./iec60255-151.2009";
+import * as ieee from "./ieeeC37.112.1996";
 
 /**
  * The standard that an inverse-time curve stands in; undefined for what is no such curve.
@@ -22,5 +10,5 @@ const IEEE: Source = {
  */
 export const curveSource = (curve: string): Source | undefined => {
   if (!Object.hasOwn(curves, curve)) return undefined;
-  return (curve as Curve).startsWith("IEC") ? IEC : IEEE;
+  return (curve as Curve).startsWith("IEC") ? iec.curves : ieee.curves;
 };

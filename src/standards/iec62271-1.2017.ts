@@ -1,6 +1,7 @@
 import { DRIEST_UNCORRECTED, PARALLEL } from "../engineering/airFactor";
+import type { CoilRange, UndervoltageRange } from "./coil";
 import type { Criterion, Source } from "./criterion";
-import type { Rated, RatedTable } from "./table";
+import type { NamedTable, Rated, RatedTable } from "./table";
 
 /** Rated short-duration power-frequency withstand voltage, kV rms: common value, and across the isolating distance. */
 export interface InsulationLevel extends Rated {
@@ -100,3 +101,35 @@ export const airRule = {
     note: "m = 1 and w = 0 above 11 g/m³, m = w = 1 below; with internal insulation in parallel only from 0.95 to 1.05",
   }),
 } as const;
+
+/** Operating range of closing coils and shunt releases, parts of the rated supply voltage. */
+export const coils: NamedTable<CoilRange> = {
+  title: "Coils: operating range, parts of the rated voltage",
+  source: source("operating range of closing coils and shunt releases", { certainty: "memory" }),
+  of: "coil, supply",
+  columns: { least: "least", most: "most" },
+  rows: {
+    "closing AC": { least: 0.85, most: 1.1 },
+    "closing DC": { least: 0.85, most: 1.1 },
+    "opening AC": { least: 0.85, most: 1.1 },
+    "opening DC": { least: 0.7, most: 1.1 },
+  },
+};
+
+/** Undervoltage release, parts of the rated supply voltage. */
+export const undervoltage: UndervoltageRange & { readonly source: Source } = {
+  pickupMost: 0.85,
+  dropoutLeast: 0.35,
+  dropoutMost: 0.7,
+  source: source("undervoltage release: drops out from 70 % to 35 %, picks up at 85 %", {
+    certainty: "memory",
+  }),
+};
+
+/** Greatest relative leakage of a closed pressure system for SF6, % a year; 1 % is remembered as well, for older gear. */
+export const leakRate: Criterion = {
+  value: 0.5,
+  source: source("tightness, standardized leakage rates of closed pressure systems", {
+    certainty: "memory",
+  }),
+};

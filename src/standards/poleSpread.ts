@@ -1,17 +1,8 @@
 import { notPositive } from "../engineering/notPositive";
 import { answer, type Result } from "../quantities/result";
-import type { Criterion, Source } from "./criterion";
+import type { Criterion } from "./criterion";
+import { poleSpreadCycles } from "./iec62271-100.2021";
 import { tidy } from "./tidy";
-
-export const poleSpreadSource: Source = {
-  document: "IEC 62271-100",
-  edition: "2021",
-  place: "simultaneity of poles, where the maker says nothing",
-  certainty: "memory",
-};
-
-/** Part of a cycle that the poles of one operation may differ by. */
-export const poleSpreadCycles = { closing: 1 / 4, opening: 1 / 6 } as const;
 
 /**
  * Greatest difference between the poles of one operation, ms: a quarter of a cycle on closing, a sixth
@@ -23,4 +14,7 @@ export const poleSpreadCycles = { closing: 1 / 4, opening: 1 / 6 } as const;
  */
 export const poleSpread = (operation: "closing" | "opening", hertz: number): Result<Criterion> =>
   notPositive("Rated frequency", hertz, "Hz") ??
-  answer({ value: tidy((poleSpreadCycles[operation] * 1000) / hertz), source: poleSpreadSource });
+  answer({
+    value: tidy((poleSpreadCycles[operation].value * 1000) / hertz),
+    source: poleSpreadCycles[operation].source,
+  });

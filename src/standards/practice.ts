@@ -80,3 +80,54 @@ export const gasContacts: Criterion = {
   value: 0.02,
   source: practice("contact points of a density monitor, of the absolute pressure"),
 };
+
+/** Least margin of an insulation's surface above the dew point, K; at 0 K or below the surface is wet. */
+export const dewLimit: Criterion = { value: 3, source: practice("surface above dew point") };
+
+/** How far from its point, in percent of full scale, what is applied to a meter may lie and still test that point. */
+export const nearPoint: Criterion = {
+  value: 5,
+  source: practice("value applied to a meter, % of full scale from its point"),
+};
+
+/** How far from its rated current, in percent of it, a current transformer may be injected and count as injected at rated current: no set holds a current to the ampere. */
+export const nearRated: Criterion = {
+  value: 10,
+  source: practice("injection near rated current, % of rated"),
+};
+
+/** How far the control voltage may stand from the rated one while operating times are measured, %: the maker's times are given at rated voltage. */
+export const timingVoltage: Criterion = {
+  value: 5,
+  source: practice("control voltage while timing, ± of rated"),
+};
+
+/** How far an applied torque may stand from the required one, %, where the maker gives a single value and no range; the wrench's own error comes out of it. */
+export const torqueTolerance: Criterion = {
+  value: 10,
+  source: practice("applied against required torque, ±"),
+};
+
+/** Ratio error beyond which an instrument transformer has another ratio than its plate says, whatever its class and whatever is applied, ±%: taps and wrong units lie further off, errors of a sound one nearer. */
+export const grossRatio: Criterion = {
+  value: 10,
+  source: practice("ratio error of a wrong tap or a wrong transformer"),
+};
+
+/** Current of low-resistance ohmmeters on bolted joints, A, where no standard prescribes one. */
+export const ohmmeterCurrent: Criterion = {
+  value: 10,
+  source: practice("low-resistance ohmmeter on bolted joints, 10 A"),
+};
+
+/** Spread of contact resistance among poles or similar joints above which to investigate, as a fraction of the lowest: above it is a query, not a failure. */
+export const contactSpread: Criterion = {
+  value: 0.5,
+  source: {
+    document: "Breaker maker's bulletin",
+    edition: "",
+    place: "contact resistance among poles",
+    certainty: "read",
+    note: "asks for investigation, is not by itself a failure",
+  },
+};

@@ -26,6 +26,17 @@ export interface RatedTable<R extends Rated, A extends Acts> {
   readonly names?: ReadonlyMap<number, number>;
 }
 
+/** Figures of one standard by name: a class, a letter, a coil and its rated voltage. */
+export interface NamedTable<R extends object> {
+  readonly title: string;
+  readonly source: Source;
+  /** What the names are. */
+  readonly of: string;
+  /** Headings of the columns. */
+  readonly columns: Readonly<Partial<Record<keyof R & string, string>>>;
+  readonly rows: Readonly<Record<string, R & Pick<Rated, "certainty">>>;
+}
+
 /** A row of a table that was found, with its source. */
 export interface Found<R> {
   readonly row: R;

@@ -1,8 +1,9 @@
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Criterion } from "./criterion";
-import { grossRatio } from "./grossRatio";
 import { plateClass } from "./plateClass";
-import { VT_CLASSES, type VtClass, type VtClassName, vtClasses } from "./transformerClasses";
+import { grossRatio } from "./practice";
+import type { Sourced, VtClass } from "./transformerClass";
+import { VT_CLASSES, type VtClassName, vtClasses } from "./transformerClasses";
 
 export const VT_QUANTITIES = ["ratio", "phase", "wrong"] as const;
 export type VtQuantity = (typeof VT_QUANTITIES)[number];
@@ -52,7 +53,7 @@ export const vtLimit = (
 const NEAR = 0.005;
 
 const ofClass = (name: VtClassName, percent: number, quantity: VtQuantity): Result<Criterion> => {
-  const { from, to, source, twiceFrom, ...limits }: VtClass = vtClasses[name];
+  const { from, to, source, twiceFrom, ...limits }: Sourced<VtClass> = vtClasses[name];
   const within = percent >= from * (1 - NEAR) && percent <= to * (1 + NEAR);
   const twice = !within && twiceFrom !== undefined && percent >= twiceFrom && percent < from;
   if (quantity === "wrong")

@@ -5,8 +5,6 @@ import {
   memoryXml,
   NAMESPACE,
   REMEMBERED_NAMESPACE,
-  readMemoryXml,
-  readRememberedXml,
   rememberedXml,
   unescaped,
 } from "../memory/memory";
@@ -16,23 +14,6 @@ import { withPrintNames } from "./printNames";
 import { type Laid, rowHeights } from "./rowHeights";
 
 const PART = /^customXml\/item(\d+)\.xml$/;
-
-/** Reads our custom XML part from a workbook file; undefined where it has none that can be understood. */
-export function readMemory(file: Uint8Array): Memory | undefined {
-  return firstOf(file, readMemoryXml);
-}
-
-/** Reads what a workbook file remembers of readings; undefined where it has no such part. */
-export function readRemembered(file: Uint8Array): Remembered | undefined {
-  return firstOf(file, readRememberedXml);
-}
-
-function firstOf<T>(file: Uint8Array, read: (xml: string) => T | undefined): T | undefined {
-  const parts = unzipSync(file, { filter: ({ name }) => PART.test(name) });
-  return Object.values(parts)
-    .map((bytes) => read(strFromU8(bytes)))
-    .find((found) => found !== undefined);
-}
 
 const RELATIONSHIP =
   "http://schemas.openxmlformats.org/officeDocument/2006/relationships/customXml";

@@ -1,9 +1,8 @@
-import { EncryptedFileError, HucreError, insertRows } from "hucre";
+import { insertRows } from "hucre";
 import {
   openXlsx,
   type RoundtripWorkbook,
   rangeRef,
-  readXlsx,
   type Sheet,
   saveXlsx,
   writeXlsx,
@@ -16,73 +15,22 @@ import { type Plan, planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
 import type { Remembered } from "../sheets/remembered";
-import type { OwnLayout, Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { OwnLayout, TableSnapshot } from "../sheets/snapshot";
+import { openFile } from "./book";
 import { countFrom1900 } from "./cellValues";
-import { finish, readMemory, readRemembered } from "./correctPackage";
+import { corners } from "./corners";
+import { finish } from "./correctPackage";
 import { newSheet } from "./newSheet";
-import { readParts, type SheetsPart, storedSheets } from "./readPart";
+import { readBook, understood } from "./readBook";
+import { readMemory } from "./remembered";
 import { setCell } from "./setCell";
-import { sheetSnapshot } from "./sheetSnapshot";
-import { corners } from "./storedSheet";
-
-/** A file is read in parts of about so many bytes, each let go before the next. */
-const PART = 500_000;
-
-/**
- * What a workbook file holds.
- *
- * @param read reads its parts
- * @throws {BookError} that says what the file is, where it is not a readable workbook
- */
-export async function readBook(file: Uint8Array, read = readParts): Promise<Snapshot> {
-  const parts = await understood(file, async () => read(file, await partsOf(file)));
-  return {
-    sheets: parts.flat().map(sheetSnapshot),
-    lineup: readMemory(file)?.lineup,
-    ...readRemembered(file),
-  };
-}
-
-/** The sheets of a file, in as many parts as its size asks for. */
-async function partsOf(file: Uint8Array): Promise<SheetsPart[]> {
-  const count = Math.ceil(file.length / PART);
-  if (count <= 1) return [{}];
-  const names: string[] = [];
-  const name = (sheet: { name: string }) => {
-    names.push(sheet.name);
-    return false;
-  };
-  await readXlsx(file, { sheets: name });
-  const each = Math.ceil(names.length / count);
-  return Array.from({ length: Math.ceil(names.length / each) }, (_, part) => ({
-    sheets: names.slice(part * each, (part + 1) * each),
-  }));
-}
-
-/** Runs a read and turns what the library says of a bad file into our own words. */
-async function understood<T>(file: Uint8Array, read: () => Promise<T>): Promise<T> {
-  if (file.length === 0) throw new BookError("is empty; give an .xlsx workbook");
-  try {
-    return await read();
-  } catch (error) {
-    if (error instanceof BookError) throw error;
-    if (error instanceof EncryptedFileError)
-      throw new BookError(
-        "is encrypted or an old .xls file; open it in a spreadsheet, take the password off and save it as .xlsx",
-      );
-    if (file[0] !== 0x50 || file[1] !== 0x4b)
-      throw new BookError("is not a workbook; give an .xlsx file as a spreadsheet saves it");
-    const why =
-      error instanceof HucreError || error instanceof Error ? error.message : String(error);
-    throw new BookError(
-      `is damaged or not a workbook (${why}); open it in a spreadsheet, let that repair it, and save it again as .xlsx`,
-    );
-  }
-}
 
 /** Opens a workbook file to be changed. The library would drop cached results that are text or true and false. */
 export async function openBook(file: Uint8Array): Promise<RoundtripWorkbook> {
-  const workbook = await understood(file, () => openXlsx(file, { readStyles: true }));
+  const workbook = await understood(() => {
+    openFile(file);
+    return openXlsx(file, { readStyles: true });
+  });
   for (const { cells } of workbook.sheets)
     for (const cell of cells?.values() ?? [])
       if (cell.formula !== undefined && cell.formulaResult === undefined)
@@ -110,7 +58,7 @@ export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Buil
     return { file: finish(file, sheets, { lineup: plan.lineup }, columnFormulas(plan)), done };
   }
   const workbook = await openBook(existing);
-  const done = reconcile(plan, { sheets: storedSheets(workbook).map(sheetSnapshot) });
+  const done = reconcile(plan, await readBook(existing));
   for (const change of done.change) applyChange(workbook, change, planned(plan, change));
   for (const { planned, writes } of done.create) addSheet(workbook, planned, writes);
   const file = await saveXlsx(workbook);
@@ -228,3 +176,5 @@ function stretch(sheet: Sheet, bottom: number, added: number) {
     if (last === bottom) ruled.range = rangeRef(top, left, last + added, right);
   }
 }
+
+export { readBook } from "./readBook";

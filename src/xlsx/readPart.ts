@@ -1,28 +1,29 @@
-import { readXlsx, type Workbook } from "hucre/xlsx";
-import { type StoredSheet, storedSheet } from "./storedSheet";
+import { type Book, openFile, worksheetsOf } from "./book";
+import { readSheetPart, scanWith, storedSheet } from "./readSheet";
+import type { StoredSheet } from "./storedSheet";
 
-/** Some of a file's sheets, by name; without names all of them. */
-export interface SheetsPart {
-  readonly sheets?: string[];
+/** Reads the sheets of a file with these numbers, in the order of the numbers. */
+export type SheetsReader = (
+  file: Uint8Array,
+  book: Book,
+  sheets: readonly number[],
+) => Promise<readonly StoredSheet[]>;
+
+/** Reads single sheets of an opened workbook by their numbers among its worksheets, one when asked for it. */
+export function sheetReader(book: Book): (sheet: number) => StoredSheet {
+  const sheets = worksheetsOf(book);
+  const given = scanWith(book);
+  return (number) => {
+    const sheet = sheets[number];
+    if (!sheet) throw new Error(`no sheet ${number}`);
+    return storedSheet(book, sheet, readSheetPart(book, sheet, given));
+  };
 }
 
-/** Reads parts of a file, in their order. */
-export type PartsReader = (
-  file: Uint8Array,
-  parts: readonly SheetsPart[],
-) => Promise<readonly (readonly StoredSheet[])[]>;
+/** The same in a thread that is given the file alone. */
+export const fileSheetReader = (file: Uint8Array): ((sheet: number) => StoredSheet) =>
+  sheetReader(openFile(file));
 
-export const readPart = async (
-  file: Uint8Array,
-  part: SheetsPart,
-): Promise<readonly StoredSheet[]> => storedSheets(await readXlsx(file, part));
-
-/** Reads one part after the other. */
-export const readParts: PartsReader = async (file, parts) => {
-  const read: (readonly StoredSheet[])[] = [];
-  for (const part of parts) read.push(await readPart(file, part));
-  return read;
-};
-
-export const storedSheets = ({ sheets, dateSystem }: Workbook): readonly StoredSheet[] =>
-  sheets.map((sheet) => storedSheet(sheet, dateSystem));
+/** Reads one sheet after the other. */
+export const readSheets: SheetsReader = async (_file, book, sheets) =>
+  sheets.map(sheetReader(book));

@@ -1,5 +1,5 @@
 import type { Sheet, WriteSheet } from "hucre/xlsx";
-import { corners } from "./storedSheet";
+import { corners } from "./corners";
 
 const [LINE, BESIDE] = [12, 4];
 /** Letters of 9 points that a column holds beside each other, over its width in characters of 10 points. */

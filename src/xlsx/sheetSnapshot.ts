@@ -1,21 +1,17 @@
 import type { SheetCells, SheetSnapshot, TableSnapshot } from "../sheets/snapshot";
-import { cellIn } from "./grid";
-import { formulasOf } from "./readFormulas";
+import { formulasOf } from "./scan/formulasOf";
+import { cellIn, widthOf } from "./scan/grid";
 import type { StoredSheet, StoredTable } from "./storedSheet";
 
 /** A sheet as the check, the intake and the builder see it. */
 export function sheetSnapshot(sheet: StoredSheet): SheetSnapshot {
   const { name, hidden, merges, notes } = sheet;
-  const { starts } = sheet.cells;
-  const rowCount = starts.length - 1;
+  const rowCount = sheet.cells.starts.length - 1;
   const cells: SheetCells = {
     rowCount,
-    columnCount: starts.reduce(
-      (most, start, row) => Math.max(most, start - (starts[row - 1] ?? start)),
-      0,
-    ),
+    columnCount: widthOf(sheet.cells),
     cell: cellIn(sheet.cells),
-    formula: formulasOf(sheet.formulas),
+    formula: formulasOf(sheet.cells, sheet.formulas),
     hidden: hiddenRows(sheet, 0, rowCount - 1),
     merges,
     note: (row, column) => notes.get(`${row},${column}`),

@@ -6,9 +6,10 @@ import { BookError } from "../sheets/bookError";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { planFor } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
-import { finish, readMemory } from "./correctPackage";
+import { finish } from "./correctPackage";
 import { openBook } from "./file";
 import { newSheet } from "./newSheet";
+import { readMemory } from "./remembered";
 
 /** Puts a sheet of ours into a workbook in the place of the one it has from before; a sheet of another's stays. */
 export function putSheet(workbook: { sheets: Sheet[] }, planned: PlannedSheet): void {

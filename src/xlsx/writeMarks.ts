@@ -5,9 +5,10 @@ import { type Mark, marksOn } from "../look/markAreas";
 import { isMarkRule, MARK_LOOK, markRule } from "../look/markLook";
 import { columnFormulas } from "../sheets/columnFormulas";
 import { planFor } from "../sheets/plan";
-import { finish, readMemory } from "./correctPackage";
+import { corners } from "./corners";
+import { finish } from "./correctPackage";
 import { openBook } from "./file";
-import { corners } from "./storedSheet";
+import { readMemory } from "./remembered";
 
 /**
  * A workbook file with the cell of each finding, and the row of its table, marked by conditional formats

@@ -7,9 +7,12 @@ import { type IntakeOptions, intakeBook, takenWords, undoBook } from "../../src/
 import { commandLineFor } from "../../src/messages/commandLine";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
-import { readRemembered } from "../../src/xlsx/correctPackage";
+import { openFile } from "../../src/xlsx/book";
 import { readBook, writeCells } from "../../src/xlsx/file";
+import { memoryIn } from "../../src/xlsx/remembered";
 import { SAMPLE } from "../support/lineups";
+
+const rememberedIn = (file: Uint8Array) => memoryIn(openFile(file).pack).remembered;
 
 const text = commandLineFor("en").intake;
 
@@ -55,8 +58,8 @@ test("the later of two readings is placed, the earlier is in the history", async
 
 test("an intake of which all is there already is not what is taken back", async () => {
   await take("one.xlsx", "one.csv", "again.xlsx");
-  expect(readRemembered(readFileSync(at("again.xlsx")))?.last).toEqual(
-    readRemembered(readFileSync(at("one.xlsx")))?.last,
+  expect(rememberedIn(readFileSync(at("again.xlsx")))?.last).toEqual(
+    rememberedIn(readFileSync(at("one.xlsx")))?.last,
   );
 });
 
@@ -111,7 +114,7 @@ test("what is said of a file is remembered in the workbook for others of its sha
     dateOrder: "day-first",
     remember: "crew 2",
   });
-  expect(readRemembered(readFileSync(at("odd-1.xlsx")))?.mappings).toMatchObject([
+  expect(rememberedIn(readFileSync(at("odd-1.xlsx")))?.mappings).toMatchObject([
     { name: "crew 2", decimal: ",", dateOrder: "day-first", means: { object: { X1: "=H03" } } },
   ]);
   const [taken] = await take("odd-1.xlsx", "odd-2.csv", "odd-2.xlsx");
@@ -153,7 +156,7 @@ test("titles in one's own words are known in the workbook from then on", async (
     ({ object, part }) => object === "=H02" && part === "Breaker Q0",
   );
   expect(rows.map(({ reading }) => reading)).toEqual([31, 32, null]);
-  expect(readRemembered(readFileSync(at("later.xlsx")))?.words).toEqual({
+  expect(rememberedIn(readFileSync(at("later.xlsx")))?.words).toEqual({
     object: ["Schakelveld"],
     part: ["Onderdeel"],
   });

@@ -40,7 +40,15 @@ test.each([
     { checkItems: [{ ...HORN, applies: ["=H99"] }] },
     /^checkItems\[0\]\.applies\[0\]: "=H99" is neither a panel nor a bus section/,
   ],
-  [{ checkItems: [{ ...HORN, least: 3 }] }, /^checkItems\[0\]: a dimension has a least or a most/],
+  [
+    { checkItems: [{ ...HORN, least: 3 }] },
+    /^checkItems\[0\]: an item of function is not measured/,
+  ],
+  [{ checkItems: [{ ...PLINTH, least: undefined }] }, /^checkItems\[0\]: .* give its least or its/],
+  [
+    { checkItems: [{ ...HORN, kind: "gas" }] },
+    /^checkItems\[0\]\.kind: must be one of installation/,
+  ],
   [{ checkItems: [{ ...PLINTH, most: 80 }] }, /^checkItems\[0\]: least must be below most/],
   [{ inspectionPoints: [JOINTS, JOINTS] }, /^inspectionPoints\[1\]\.activity: two inspection poi/],
   [

@@ -1,15 +1,27 @@
 import { serialDay } from "../../quantities/dates";
 import type { Row } from "../../records/kind";
-import { type Context, dayOf, overKind, type Rule, rowName, where } from "../context";
+import {
+  type Context,
+  dayOf,
+  type OfKinds,
+  overKinds,
+  type Rule,
+  rowName,
+  where,
+  withRole,
+} from "../context";
+
+const isInsulation = withRole("insulation");
+const isWithstand = withRole("withstand");
 
 const circuit = (row: Row) => `${row.object}\u0000${row.part}`;
 
 const connection = (row: Row) => `${circuit(row)}\u0000${row.combination}`;
 
-/** The dated rows of a kind. */
-const datedRows = ({ tables }: Context, kind: string): (readonly [row: Row, day: number])[] =>
+/** The dated rows of some kinds. */
+const datedRows = ({ tables }: Context, of: OfKinds): (readonly [row: Row, day: number])[] =>
   tables
-    .filter((table) => table.kind.id === kind)
+    .filter(({ kind }) => of(kind))
     .flatMap(({ judged }) => judged)
     .flatMap((row) => {
       const day = dayOf(row.date);
@@ -19,7 +31,7 @@ const datedRows = ({ tables }: Context, kind: string): (readonly [row: Row, day:
 /** The last day of withstand tests, by circuit and by panel: open poles are not tested by themselves, so that their panel's test counts. */
 function testDays(context: Context): ReadonlyMap<string, number> {
   const days = new Map<string, number>();
-  for (const [row, day] of datedRows(context, "withstand"))
+  for (const [row, day] of datedRows(context, isWithstand))
     for (const name of [circuit(row), String(row.object)])
       days.set(name, Math.max(day, days.get(name) ?? 0));
   return days;
@@ -29,16 +41,16 @@ function testDays(context: Context): ReadonlyMap<string, number> {
 export const afterBeforeWithstand: Rule = {
   id: "after-before-withstand",
   reads: "book",
-  of: ["insulation", "withstand"],
+  of: withRole("insulation", "withstand"),
   find: (context) => {
     const text = context.text.rules["after-before-withstand"];
     const tests = testDays(context);
     const before = new Map(
-      datedRows(context, "insulation")
+      datedRows(context, isInsulation)
         .filter(([{ stage }]) => stage === "before")
         .map(([row, day]) => [connection(row), day]),
     );
-    return overKind(context, "insulation", (table) => (row, stored) => {
+    return overKinds(context, isInsulation, (table) => (row, stored) => {
       const measured = dayOf(stored.date);
       if (stored.stage !== "after" || measured === undefined) return undefined;
       const tested = tests.get(circuit(stored)) ?? tests.get(String(stored.object));

@@ -1,46 +1,51 @@
 import { serialDay } from "../../quantities/dates";
-import type { RecordKind, Row } from "../../records/kind";
+import type { Before, RecordKind, Row } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
-import { type Context, dayOf, overKind, type Rule, rowName, where } from "../context";
+import { type Context, dayOf, overKinds, type Rule, rowName, where } from "../context";
 
-/** Pairs that have a rule of their own, circuit by circuit. */
-const OWN: ReadonlySet<string> = new Set(["withstand insulation", "insulation withstand"]);
+/** Insulation and withstand test have rules of their own, circuit by circuit. */
+const hasOwnRule = (kind: RecordKind, { kind: before }: Before): boolean =>
+  [kind, KINDS.find(({ id }) => id === before)].every(
+    (one) => one?.role === "insulation" || one?.role === "withstand",
+  );
 
 /** A record dated before one that must come before it. */
 export const beforePredecessor: Rule = {
   id: "before-predecessor",
   reads: "book",
-  of: KINDS.filter(({ after }) => after).flatMap(({ id, after = [] }) => [
-    id,
-    ...after.map(({ kind }) => kind),
-  ]),
+  of: ({ id, after }) =>
+    after !== undefined || KINDS.some((other) => other.after?.some(({ kind }) => kind === id)),
   find: (context) =>
     KINDS.flatMap((kind) =>
       (kind.after ?? [])
-        .filter((before) => !OWN.has(`${kind.id} ${before.kind}`))
+        .filter((before) => !hasOwnRule(kind, before))
         .flatMap((before) => {
           const text = context.text.rules["before-predecessor"];
           const latest = latestOf(context, before.kind, before.of);
-          return overKind(context, kind.id, (table) => (row, stored) => {
-            if (before.stage !== undefined && stored.stage !== before.stage) return undefined;
-            const day = dayOf(stored.date);
-            const first = latest.get(String(stored.object));
-            return day !== undefined && first !== undefined && day < first
-              ? {
-                  rule: "before-predecessor",
-                  weight: "query",
-                  ...where(table, row, "date"),
-                  message: text.message(
-                    rowName(table, row),
-                    serialDay(day),
-                    titleOf(before.kind),
-                    serialDay(first),
-                  ),
-                  found: serialDay(day),
-                  expected: text.expected(serialDay(first)),
-                }
-              : undefined;
-          });
+          return overKinds(
+            context,
+            ({ id }) => id === kind.id,
+            (table) => (row, stored) => {
+              if (before.stage !== undefined && stored.stage !== before.stage) return undefined;
+              const day = dayOf(stored.date);
+              const first = latest.get(String(stored.object));
+              return day !== undefined && first !== undefined && day < first
+                ? {
+                    rule: "before-predecessor",
+                    weight: "query",
+                    ...where(table, row, "date"),
+                    message: text.message(
+                      rowName(table, row),
+                      serialDay(day),
+                      titleOf(before.kind),
+                      serialDay(first),
+                    ),
+                    found: serialDay(day),
+                    expected: text.expected(serialDay(first)),
+                  }
+                : undefined;
+            },
+          );
         }),
     ),
 };

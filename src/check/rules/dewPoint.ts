@@ -1,4 +1,4 @@
-import { dewLimit } from "../../standards/dewLimit";
+import { dewLimit } from "../../standards/practice";
 import { type Rule, rowName, said, where } from "../context";
 
 const PRACTICE = dewLimit.value;

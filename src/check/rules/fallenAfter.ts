@@ -1,10 +1,12 @@
 import type { Row } from "../../records/kind";
-import { overKind, type Rule, rowName, said, where } from "../context";
+import { overKinds, type Rule, rowName, said, where, withRole } from "../context";
 
 /** Below this share of the reading before, one after the withstand test is asked about: common practice, no source. */
 const MATERIAL = 0.5;
 /** From so many times the minimum on, readings swing by themselves and a fall says nothing: common practice. */
 const FAR_ABOVE = 10;
+
+const isInsulation = withRole("insulation");
 
 const place = (row: Row) => `${row.object}\u0000${row.part}\u0000${row.combination}`;
 
@@ -12,16 +14,16 @@ const place = (row: Row) => `${row.object}\u0000${row.part}\u0000${row.combinati
 export const fallenAfter: Rule = {
   id: "fallen-after",
   reads: "book",
-  of: ["insulation"],
+  of: isInsulation,
   find: (context) => {
     const text = context.text.rules["fallen-after"];
     const before = new Map<string, number>();
     for (const { kind, judged } of context.tables)
-      if (kind.id === "insulation")
+      if (isInsulation(kind))
         for (const row of judged)
           if (row.stage === "before" && typeof row.corrected === "number")
             before.set(place(row), row.corrected);
-    return overKind(context, "insulation", (table) => (row, _stored, judged) => {
+    return overKinds(context, isInsulation, (table) => (row, _stored, judged) => {
       const was = before.get(place(judged));
       return judged.stage === "after" &&
         typeof judged.corrected === "number" &&

@@ -2,10 +2,21 @@ import { type Lineup, sameName } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { LINEUP } from "../../records/columns/common";
 import { type Row, verdictOf } from "../../records/kind";
-import { inspection } from "../../records/kinds/inspection";
+import { KINDS } from "../../records/kinds";
 import { isLeftOut } from "../../records/rowsOf";
-import { type Context, dayOf, type JudgedTable, type Rule, rowName, where } from "../context";
+import {
+  type Context,
+  dayOf,
+  everyKind,
+  type JudgedTable,
+  type Rule,
+  rowName,
+  where,
+  withRole,
+} from "../context";
 import type { Finding } from "../finding";
+
+const isInspection = withRole("inspection");
 
 /** The panels that a record is about: a panel, those of a section, or all of the lineup. */
 const panelsOf = ({ panels }: Lineup, object: string) =>
@@ -20,7 +31,7 @@ const panelsOf = ({ panels }: Lineup, object: string) =>
 const releasesOf = ({ tables }: Context, activity: string): ReadonlyMap<string, Row> =>
   new Map(
     tables
-      .filter(({ kind }) => kind.id === inspection.id)
+      .filter(({ kind }) => isInspection(kind))
       .flatMap(({ judged }) => judged)
       .filter(({ part }) => part === activity)
       .map((row) => [String(row.object), row]),
@@ -83,9 +94,9 @@ function aheadOf(
 export const holdNotReleased: Rule = {
   id: "hold-not-released",
   reads: "book",
-  of: "every kind",
+  of: everyKind,
   find: (context) =>
-    isLeftOut(context.lineup, inspection)
+    KINDS.some((kind) => isInspection(kind) && isLeftOut(context.lineup, kind))
       ? []
       : context.lineup.inspectionPoints.flatMap((point) => {
           const releases = releasesOf(context, point.activity);

@@ -2,14 +2,14 @@ import { keyIds, type Row, rowKey } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
 import { a1 } from "../../sheets/address";
-import type { Rule } from "../context";
+import { everyKind, type Rule } from "../context";
 import type { Finding } from "../finding";
 
 /** A test that the lineup needs and the workbook lacks: a whole table, or a row of it. */
 export const missingRow: Rule = {
   id: "missing-row",
   reads: "book",
-  of: "every kind",
+  of: everyKind,
   find: (context) => {
     const text = context.text.rules["missing-row"];
     return KINDS.flatMap((kind): Finding[] => {

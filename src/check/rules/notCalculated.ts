@@ -1,4 +1,4 @@
-import { type Rule, whereTable } from "../context";
+import { everyKind, type Rule, whereTable } from "../context";
 
 /** Tables named one by one; there are no more record kinds than this. */
 const NAMED = 30;
@@ -7,7 +7,7 @@ const NAMED = 30;
 export const notCalculated: Rule = {
   id: "not-calculated",
   reads: "book",
-  of: "every kind",
+  of: everyKind,
   find: ({ tables, text }) => {
     const bare = tables.filter(({ calculated }) => !calculated);
     const [first] = bare;

@@ -1,12 +1,12 @@
 import { sourceText } from "../../standards/criterion";
 import { withstandTolerance } from "../../standards/withstandTolerance";
-import { type Rule, rowName, said, where } from "../context";
+import { type Rule, rowName, said, where, withRole } from "../context";
 
 /** A withstand test above the required voltage by more than the tolerance: it strained the insulation more than was agreed. */
 export const overVoltage: Rule = {
   id: "over-voltage",
   reads: "row",
-  kind: "withstand",
+  of: withRole("withstand"),
   rows: (table, context) => {
     const tolerance = withstandTolerance(context.lineup.withstand.seconds);
     return (row, stored, judged) =>

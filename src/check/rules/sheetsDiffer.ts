@@ -1,7 +1,7 @@
 import type { Lineup } from "../../lineup/lineup";
 import type { FindingsText } from "../../messages/messages";
 import { equipmentOf } from "../../sheets/ours/equipmentSheet";
-import type { Context, Rule } from "../context";
+import { type Context, noKind, type Rule } from "../context";
 import type { Finding } from "../finding";
 
 type Part = keyof FindingsText["rules"]["sheets-differ"]["parts"];
@@ -59,7 +59,7 @@ const TOLD: readonly [what: Part, sheet: string, part: (lineup: Lineup) => unkno
 export const sheetsDiffer: Rule = {
   id: "sheets-differ",
   reads: "book",
-  of: [],
+  of: noKind,
   find: ({ lineup, told, tables, snapshot, text }) => {
     const { parts, message } = text.rules["sheets-differ"];
     return (isOwn(tables, snapshot) ? [] : TOLD).flatMap(([what, sheet, part]): Finding[] =>

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../records/kind";
-import { contactSpread } from "../../standards/contactSpread";
 import { sourceText } from "../../standards/criterion";
+import { contactSpread } from "../../standards/practice";
 import { inUnit, type Rule, rowName, said, where } from "../context";
 
 /** From so many times the lowest on, no contact is that much worse: a reading is in another unit (our own margin). */

@@ -54,7 +54,7 @@ const departures = (
   text: FindingsText,
 ): Finding[] => {
   if (id === "result") return results(table, id, cells, text);
-  if (SPREADS.has(id)) return spreads(table, id, cells, text);
+  if (id === table.kind.spread?.column) return spreads(table, id, cells, text);
   if (id === "error") return errors(table, id, cells, text);
   return numbers(table, id, cells, text);
 };
@@ -65,13 +65,13 @@ const placed = (table: JudgedTable, id: string, { at, row, column }: Cell) => ({
   address: a1(row, column),
 });
 
-/** Whether more is softer for a limit, undefined for what is no limit. */
-const limitOf = ({ kind }: JudgedTable, id: string): "most" | "least" | undefined =>
-  id === "maximum"
-    ? "most"
-    : id === "minimum" || (id === "required" && kind.id !== "torque")
-      ? "least"
-      : undefined;
+/** The side of a limit on which a reading is right, undefined for what is no limit. */
+const sideOf = ({ kind }: JudgedTable, id: string): "most" | "least" | undefined => {
+  const senses = [...kind.accepted, ...kind.enough].flatMap(({ limit, sense }) =>
+    limit === id && (sense === "least" || sense === "most") ? sense : [],
+  );
+  return kind.columns.find((column) => column.id === id)?.side ?? senses[0];
+};
 
 /** A pass beside a record that fails; a fail beside one that passes, where the word is for that record alone. */
 const results = (
@@ -126,7 +126,7 @@ const numbers = (
   cells: readonly Cell[],
   text: FindingsText,
 ): Finding[] => {
-  const softer = limitOf(table, id);
+  const softer = sideOf(table, id);
   const isLimit = table.kind.columns.find((column) => column.id === id)?.role === "limit" || softer;
   const groups = new Map<string, Cell[]>();
   for (const cell of cells) {
@@ -151,7 +151,7 @@ const otherLimit = (
   group: readonly Cell[],
   text: FindingsText,
 ): Finding => {
-  const softer = limitOf(table, id);
+  const softer = sideOf(table, id);
   const [first] = group as [Cell];
   const [value, wanted] = [Number(first.value), Number(first.wanted)];
   const isSofter = softer === "least" ? value < wanted : softer === "most" && value > wanted;
@@ -197,8 +197,6 @@ const otherValue = (
     expected: said(wanted),
   };
 };
-
-const SPREADS: ReadonlySet<string> = new Set(["spread", "poleSpread"]);
 
 /** Spreads that the poles of their group do not come to, neither as per cent nor as a share. */
 const spreads = (

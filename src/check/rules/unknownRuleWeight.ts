@@ -1,10 +1,10 @@
-import type { Rule } from "../context";
+import { noKind, type Rule } from "../context";
 
 /** A weight that the project sets for a rule that there is not. */
 export const unknownRuleWeight = (known: () => ReadonlySet<string>): Rule => ({
   id: "unknown-rule-weight",
   reads: "book",
-  of: [],
+  of: noKind,
   find: ({ lineup, text }) =>
     Object.keys(lineup.ruleWeights ?? {})
       .filter((id) => !known().has(id))

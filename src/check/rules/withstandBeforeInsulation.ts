@@ -1,8 +1,21 @@
 import type { FindingsText } from "../../messages/messages";
 import { serialDay } from "../../quantities/dates";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
-import { type Context, dayOf, overKind, type Rule, rowName, where, whereTable } from "../context";
+import { KINDS } from "../../records/kinds";
+import {
+  type Context,
+  dayOf,
+  overKinds,
+  type Rule,
+  rowName,
+  where,
+  whereTable,
+  withRole,
+} from "../context";
 import type { Finding } from "../finding";
+
+const isInsulation = withRole("insulation");
+const isWithstand = withRole("withstand");
 
 const circuit = (row: Row) => `${row.object}\u0000${row.part}`;
 
@@ -10,7 +23,7 @@ const circuit = (row: Row) => `${row.object}\u0000${row.part}`;
 function insulationBefore({ tables }: Context): ReadonlyMap<string, readonly Row[]> {
   const groups = new Map<string, Row[]>();
   const rows = tables
-    .filter(({ kind }) => kind.id === "insulation")
+    .filter(({ kind }) => isInsulation(kind))
     .flatMap(({ judged }) => judged)
     .filter(({ stage }) => stage === "before");
   for (const row of rows) {
@@ -24,9 +37,7 @@ function insulationBefore({ tables }: Context): ReadonlyMap<string, readonly Row
 /** Where a project keeps its insulation records elsewhere, somebody has to look there, once. */
 const notHere = ({ tables, text }: Context, reason: string): Finding[] =>
   tables
-    .filter(
-      ({ kind, rows }) => kind.id === "withstand" && rows.some(({ applied }) => !isBlank(applied)),
-    )
+    .filter(({ kind, rows }) => isWithstand(kind) && rows.some(({ applied }) => !isBlank(applied)))
     .slice(0, 1)
     .map((table) => ({
       rule: "withstand-before-insulation",
@@ -39,12 +50,14 @@ const notHere = ({ tables, text }: Context, reason: string): Finding[] =>
 export const withstandBeforeInsulation: Rule = {
   id: "withstand-before-insulation",
   reads: "book",
-  of: ["insulation", "withstand"],
+  of: withRole("insulation", "withstand"),
   find: (context) => {
     const before = insulationBefore(context);
-    const leftOut = context.lineup.leaveOut.find(({ kind }) => kind === "insulation");
+    const leftOut = context.lineup.leaveOut.find(({ kind }) =>
+      KINDS.some((one) => one.id === kind && isInsulation(one)),
+    );
     if (leftOut && before.size === 0) return notHere(context, leftOut.reason);
-    return overKind(context, "withstand", (table) => (row, stored): Finding | undefined => {
+    return overKinds(context, isWithstand, (table) => (row, stored): Finding | undefined => {
       if (isBlank(stored.applied)) return undefined;
       const rows = before.get(circuit(stored)) ?? [];
       const message = tooEarly(rows, dayOf(stored.date), rowName(table, row), context.text);

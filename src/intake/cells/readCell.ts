@@ -46,9 +46,8 @@ export const onlyOne = (
     const named = candidates.find(({ field }) => field === "instrument") ?? first;
     return answer(known ? { ...named, text: known.id } : named);
   }
-  const air = column.header.startsWith("Air") ? "air" : "temperature";
-  const nearer = candidates.find(({ field }) => field === air);
-  if (column.id === "temperature" && nearer) return answer(nearer);
+  const nearer = candidates.find(({ field }) => field === column.takesFirst);
+  if (nearer) return answer(nearer);
   const other = others.find(({ text }) => text !== first.text);
   return other === undefined
     ? answer(first)
@@ -69,13 +68,12 @@ export const readCell = (
     unit === undefined && column.unit !== undefined && lostUnit(text, title, column.unit);
   if (lost) return refuse("wrong", lost);
   const { plain, after, stated } = waveIn(text, title);
-  if (wave && stated && stated !== wave && column.need === "reading" && column.unit === "kV")
+  if (wave && stated && stated !== wave && column.wave === "of the lineup")
     return refuse(
       "wrong",
       `${quoted(after ? text : title)} is of ${stated}; the withstand test of this lineup is ${wave}.`,
     );
-  const isOf = column.header.endsWith(" DC") ? "DC" : column.need === "reading" ? wave : undefined;
-  const value = cellValue(after && stated === isOf ? plain : text, column, {
+  const value = cellValue(after && stated === waveOf(column, wave, stated) ? plain : text, column, {
     unit: unit ?? (column.unitIn === undefined ? undefined : column.unit),
     decimal: decimal.mark,
     dates,
@@ -84,6 +82,10 @@ export const readCell = (
     ? value
     : refuse(value.kind, `${value.reason} (The file: ${decimal.evidence}.)`);
 };
+
+/** The kind of voltage that a column is of. */
+const waveOf = (column: Column, lineup: ArrivalOptions["wave"], stated: string | undefined) =>
+  column.wave === "of the lineup" ? lineup : column.wave === "any" ? stated : column.wave;
 
 /** The kind of voltage that stands after a reading or in its title, and the reading without it. */
 const waveIn = (text: string, title: string) => {

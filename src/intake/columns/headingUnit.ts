@@ -33,11 +33,7 @@ export const headingUnit = (heading = ""): HeadingUnit | undefined => {
   if (first === undefined || others.some(({ unit }) => unit !== first.unit)) return undefined;
   const { unit, index } = first;
   const quantity = quantityOf(unit);
-  const id = kindOfTest(
-    heading,
-    KINDS.map((one) => one.id),
-  );
-  const kind = KINDS.find((one) => one.id === id);
+  const kind = kindOfTest(heading, KINDS);
   const name = heading.slice(0, index).replace(/^\s*[\d.]+[.)]?\s*/, "");
   const field = readTitle(name).field ?? "";
   return quantityOf(kind && columnFor(kind, "reading")?.unit) === quantity

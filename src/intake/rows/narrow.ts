@@ -60,8 +60,7 @@ const agreeingIn = <T extends RecordRows>(
 ): readonly Candidate<T>[] => {
   const exact = rows.filter((row) => row[key] === wanted);
   if (key === "stage") return [...exact, ...rows.filter((row) => row[key] === "")];
-  // A withstand test puts a phase against earth, so that "L1-E" there is the phase L1.
   return exact.length > 0
     ? exact
-    : rows.filter((row) => row.table.kind.id === "withstand" && `${row[key]}-E` === wanted);
+    : rows.filter((row) => row.table.kind.phasesToEarth && `${row[key]}-E` === wanted);
 };

@@ -18,8 +18,8 @@ export const tablesFor = <T extends RecordRows>(
   test: string,
   exported: ExportBlock,
 ): Answer<readonly T[]> | Lost => {
-  const ids = tables.map(({ kind }) => kind.id);
-  const named = test === "" ? undefined : kindOfTest(test, ids);
+  const kinds = tables.map(({ kind }) => kind);
+  const named = test === "" ? undefined : kindOfTest(test, kinds);
   if (test !== "" && named === undefined)
     return lost(
       "test",
@@ -27,7 +27,7 @@ export const tablesFor = <T extends RecordRows>(
       tables.map(({ kind }) => kind.sheet),
       `Unknown test ${quoted(test)}; use the name of a record table here: ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
     );
-  const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind.id === named);
+  const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind === named);
   const among = ofTest.filter(({ kind }) => hasReading(kind, written));
   return among.length > 0 ? answer(among) : noReading(ofTest, written, exported);
 };

@@ -1,25 +1,32 @@
+import type { RecordKind } from "../../records/kind";
+import { KINDS } from "../../records/kinds";
 import { memoizeText } from "./memoizeText";
-import { anyWord } from "./phrases";
+import { anyOf, wordsFor } from "./phrases";
 import { plainWords } from "./plainWords";
 
-/** What a test is called besides the name of its record kind. */
-const otherNames = memoizeText(
-  (id) =>
-    new RegExp(`(?<![\\p{L}\\p{N}])${anyWord(({ tests }) => tests?.[id])}(?![\\p{L}\\p{N}])`, "u"),
-);
+/** What a test is called besides the id of its record kind: in English by the kind itself, in others by the language. */
+const otherNames = memoizeText((id) => {
+  const kind = KINDS.find((one) => one.id === id);
+  const names = [...(kind?.alsoCalled ?? []), ...wordsFor(({ tests }) => kind && tests?.[kind.id])];
+  return new RegExp(`(?<![\\p{L}\\p{N}])${anyOf(names)}(?![\\p{L}\\p{N}])`, "u");
+});
 
 /**
  * The record kind that a test's name speaks of: the one named first, so that "insulation after
  * withstand" is an insulation test.
  *
- * @param ids of the record kinds there are
- * @example kindOfTest("Hi-pot", ["contact", "insulation", "withstand"]) // "withstand"
+ * @param kinds the record kinds there are
+ * @example kindOfTest("Hi-pot", KINDS)?.id // "withstand"
  */
-export const kindOfTest = (text: string, ids: readonly string[]): string | undefined => {
+export const kindOfTest = <K extends Pick<RecordKind, "id">>(
+  text: string,
+  kinds: readonly K[],
+): K | undefined => {
   const words = plainWords(text.slice(0, 200));
-  const starts = ids.flatMap((id) => {
+  const starts = kinds.flatMap((kind) => {
+    const { id } = kind;
     const places = [words.indexOf(id), words.search(otherNames(id))].filter((place) => place >= 0);
-    return places.length > 0 ? [{ id, place: Math.min(...places) }] : [];
+    return places.length > 0 ? [{ kind, place: Math.min(...places) }] : [];
   });
-  return starts.sort((one, other) => one.place - other.place)[0]?.id;
+  return starts.sort((one, other) => one.place - other.place)[0]?.kind;
 };

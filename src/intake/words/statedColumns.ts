@@ -28,20 +28,20 @@ export const isStated = (field: string): field is StatedField => Object.hasOwn(S
 /** The limit that a reading of the kind is held against. */
 const LIMITS = ["minimum", "maximum", "required"];
 
-/** How far the poles of a device are apart: resistances in per cent, times. */
-const SPREADS = ["spread", "poleSpread"];
-
 /**
  * The column of a kind that a layout's own limit, corrected value, spread, error or result is compared with.
  *
  * @example statedColumn(contact, "limit")?.id // "maximum"
  */
-export const statedColumn = ({ columns }: RecordKind, field: StatedField): Column | undefined =>
+export const statedColumn = (
+  { columns, spread }: RecordKind,
+  field: StatedField,
+): Column | undefined =>
   field === "limit"
     ? columns.find(({ id }) => LIMITS.includes(id))
     : field === "result"
       ? columns.find(({ role }) => role === "result")
-      : columns.find(({ id }) => (field === "spread" ? SPREADS.includes(id) : id === field));
+      : columns.find(({ id }) => id === (field === "spread" ? spread?.column : field));
 
 /**
  * What a title says that the layout states, where the kind has such a column of that quantity.

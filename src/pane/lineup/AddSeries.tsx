@@ -5,19 +5,19 @@ import type { ReactElement } from "react";
 import { FormProvider, useForm, useWatch } from "react-hook-form";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
 import { series } from "../../lineup/series";
-import type { Messages } from "../../messages/messages";
 import { useText } from "../../report/text";
 import { Fields } from "./Fields";
-import type { Field } from "./fields";
+import type { FormField } from "./fields";
 
-const fieldsOf = (text: Messages["lineup"]): readonly Field[] => [
-  { path: "first", label: text.seriesFirst, holds: "text" },
-  { path: "count", label: text.seriesCount, holds: "number" },
-  { path: "type", label: text.seriesType, holds: PANEL_TYPES },
-  { path: "section", label: text.seriesSection, holds: "text" },
-  { path: "medium", label: text.seriesMedium, holds: BREAKER_MEDIA },
-  { path: "ratedA", label: text.seriesRated, holds: "number" },
+const FIELDS: readonly FormField[] = [
+  { path: "first", label: ({ lineup }) => lineup.seriesFirst, holds: "text" },
+  { path: "count", label: ({ lineup }) => lineup.seriesCount, holds: "number" },
+  { path: "type", label: ({ lineup }) => lineup.seriesType, holds: PANEL_TYPES },
+  { path: "section", label: ({ lineup }) => lineup.seriesSection, holds: "text" },
+  { path: "medium", label: ({ lineup }) => lineup.seriesMedium, holds: BREAKER_MEDIA },
+  { path: "ratedA", label: ({ lineup }) => lineup.seriesRated, holds: "number" },
 ];
+
 /** No lineup is longer than this. */
 const MAX_PANELS = 200;
 
@@ -53,7 +53,7 @@ export function AddSeries({
         spacing={1.25}
         sx={{ border: 1, borderColor: "divider", p: 1 }}
       >
-        <Fields fields={fieldsOf(text)} />
+        <Fields fields={FIELDS} />
         <Typography variant="body2">
           {made.length > 0
             ? text.seriesMade(made[0] ?? "", made.at(-1) ?? "")

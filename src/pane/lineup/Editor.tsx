@@ -16,20 +16,40 @@ import { EntryList } from "./EntryList";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
 import {
-  CONFIRMED,
-  CRITERIA,
-  DRAWINGS,
-  INSTRUMENTS,
-  ITEMS,
-  LEFT_OUT,
-  POINTS,
+  type FormField,
+  type FormList,
+  listOf,
   PROJECT,
   RATINGS,
   TESTS,
+  weightsOf,
 } from "./fields";
 import { Panels } from "./Panels";
 import { Preview } from "./Preview";
 import { saveFile } from "./saveFile";
+
+/** Some lists below each other, each under its name. */
+function Lists({ ids }: { ids: readonly FormList["id"][] }): ReactElement {
+  const { lists } = useText();
+  return (
+    <>
+      {ids.map((id) => (
+        <Stack key={id} spacing={0.5}>
+          {ids.length > 1 && <Typography variant="h3">{lists[id][0]}</Typography>}
+          <EntryList list={listOf(id)} />
+        </Stack>
+      ))}
+    </>
+  );
+}
+
+function Weights(): ReactElement {
+  return <Fields fields={weightsOf(useText())} />;
+}
+
+const SETTINGS = ["inspectionPoints", "checkItems", "leaveOut"] as const;
+const CRITERIA = ["criteria", "confirmed"] as const;
+const paths = (fields: readonly FormField[]) => fields.map(({ path }) => path);
 
 const PARTS: readonly {
   /** By which its title stands among the texts. */
@@ -38,60 +58,19 @@ const PARTS: readonly {
   readonly paths: readonly string[];
   readonly show: () => ReactElement;
 }[] = [
-  {
-    id: "project",
-    paths: ["project.name", "project.site", "project.number", "project.specification"],
-    show: () => <Fields fields={PROJECT} />,
-  },
-  {
-    id: "ratings",
-    paths: ["basis", "ratings"],
-    show: () => <Fields fields={RATINGS} />,
-  },
+  { id: "project", paths: paths(PROJECT), show: () => <Fields fields={PROJECT} /> },
+  { id: "ratings", paths: paths(RATINGS), show: () => <Fields fields={RATINGS} /> },
   { id: "panels", paths: ["panels"], show: () => <Panels /> },
-  {
-    id: "tests",
-    paths: ["insulation", "withstand"],
-    show: () => <Fields fields={TESTS} />,
-  },
-  {
-    id: "criteria",
-    paths: ["criteria", "confirmed"],
-    show: () => (
-      <>
-        {[CRITERIA, CONFIRMED].map((list) => (
-          <Stack key={list.path} spacing={0.5}>
-            <Typography variant="h3">{list.title}</Typography>
-            <EntryList list={list} />
-          </Stack>
-        ))}
-      </>
-    ),
-  },
+  { id: "tests", paths: paths(TESTS), show: () => <Fields fields={TESTS} /> },
+  { id: "criteria", paths: CRITERIA, show: () => <Lists ids={CRITERIA} /> },
   {
     id: "drawings",
     paths: ["project.drawings"],
-    show: () => <EntryList list={DRAWINGS} />,
+    show: () => <Lists ids={["project.drawings"]} />,
   },
-  {
-    id: "settings",
-    paths: ["leaveOut", "inspectionPoints", "checkItems"],
-    show: () => (
-      <>
-        {[POINTS, ITEMS, LEFT_OUT].map((list) => (
-          <Stack key={list.path} spacing={0.5}>
-            <Typography variant="h3">{list.title}</Typography>
-            <EntryList list={list} />
-          </Stack>
-        ))}
-      </>
-    ),
-  },
-  {
-    id: "instruments",
-    paths: ["instruments"],
-    show: () => <EntryList list={INSTRUMENTS} />,
-  },
+  { id: "settings", paths: SETTINGS, show: () => <Lists ids={SETTINGS} /> },
+  { id: "weights", paths: ["ruleWeights"], show: () => <Weights /> },
+  { id: "instruments", paths: ["instruments"], show: () => <Lists ids={["instruments"]} /> },
 ];
 
 /** Describes a lineup and builds it onto the workbook. */

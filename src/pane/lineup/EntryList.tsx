@@ -6,7 +6,7 @@ import { get, useFieldArray, useFormContext } from "react-hook-form";
 import { useText } from "../../report/text";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
-import type { ListFields } from "./fields";
+import type { FormList } from "./fields";
 
 /** A list of equipment: add to it, open one of its entries, copy it, move it, take it out. */
 export function EntryList({
@@ -14,9 +14,9 @@ export function EntryList({
   list,
 }: {
   prefix?: string;
-  list: ListFields;
+  list: FormList;
 }): ReactElement {
-  const text = useText().lineup;
+  const { lineup: text, lists } = useText();
   const path = prefix + list.path;
   const { getValues, formState } = useFormContext();
   const { fields, append, remove, move, insert } = useFieldArray({ name: path });
@@ -65,7 +65,7 @@ export function EntryList({
           setOpen(fields.length);
         }}
       >
-        {text.add}: {list.title}
+        {text.addTo(lists[list.id][1])}
       </Button>
     </Stack>
   );

@@ -8,7 +8,7 @@ import { useController } from "react-hook-form";
 import { readReading } from "../../quantities/readReading";
 import { useText } from "../../report/text";
 import { type Locale, useLocale } from "../locale";
-import type { Field } from "./fields";
+import type { FormField } from "./fields";
 
 /** Fields of a form below each other, each with what is wrong with it. */
 export function Fields({
@@ -17,7 +17,7 @@ export function Fields({
 }: {
   /** Path of what the fields belong to, with its dot. */
   prefix?: string;
-  fields: readonly Field[];
+  fields: readonly FormField[];
 }): ReactElement {
   return (
     <>
@@ -28,7 +28,7 @@ export function Fields({
   );
 }
 
-function Entry({ path, field }: { path: string; field: Field }): ReactElement {
+function Entry({ path, field }: { path: string; field: FormField }): ReactElement {
   const messages = useText();
   const id = useId();
   const locale = useLocale();
@@ -39,6 +39,7 @@ function Entry({ path, field }: { path: string; field: Field }): ReactElement {
   /** What is being typed, where it is not what the value would be written as. */
   const [typed, setTyped] = useState<string>();
   const { holds } = field;
+  const shown = field.shown?.(messages) ?? {};
   // An object's own error, such as an order between its fields, has no message of its own here.
   const wrong = typeof error?.message === "string" ? error.message : undefined;
   const described = wrong ? { "aria-describedby": `${id}-wrong` } : {};
@@ -50,7 +51,7 @@ function Entry({ path, field }: { path: string; field: Field }): ReactElement {
         variant="standard"
         sx={{ transform: "none", fontSize: "0.8125rem" }}
       >
-        {field.label}
+        {field.label(messages)}
       </InputLabel>
       {typeof holds === "object" ? (
         <NativeSelect
@@ -66,7 +67,7 @@ function Entry({ path, field }: { path: string; field: Field }): ReactElement {
           <option value="">{messages.lineup.notSet}</option>
           {holds.map((one) => (
             <option key={String(one)} value={String(one)}>
-              {field.shown?.[String(one)] ?? String(one)}
+              {shown[String(one)] ?? String(one)}
             </option>
           ))}
         </NativeSelect>
@@ -115,7 +116,7 @@ const writtenAs = (value: unknown, { decimal }: Locale): string =>
 /** What was typed into a field. Text that is no number stays text, for the check to say so. */
 function readAs(
   text: string,
-  holds: Exclude<Field["holds"], readonly unknown[]>,
+  holds: Exclude<FormField["holds"], readonly unknown[]>,
   locale: Locale,
 ): unknown {
   if (text.trim() === "") return undefined;

@@ -169,7 +169,7 @@ function Drawn({
 }
 
 function OnePanel({ at }: { at: number }): ReactElement {
-  const text = useText().lineup;
+  const { lineup: text, lists } = useText();
   const prefix = `panels.${at}.`;
   const { setValue, getValues, formState } = useFormContext();
   const breaker = useWatch({ name: `${prefix}breaker` }) as Draft | undefined;
@@ -209,7 +209,7 @@ function OnePanel({ at }: { at: number }): ReactElement {
       {PANEL_LISTS.map((one) => (
         <Fold
           key={one.path}
-          title={`${one.title} (${count(one.path)})`}
+          title={`${lists[one.id][0]} (${count(one.path)})`}
           wrong={get(formState.errors, prefix + one.path) !== undefined}
           open={list === one.path}
           onOpen={() => setList(list === one.path ? undefined : one.path)}

@@ -1,303 +1,121 @@
-import { bolts } from "../../engineering/bolts";
-import { curves } from "../../engineering/curves";
-import { BREAKER_MEDIA, PANEL_TYPES } from "../../lineup/equipment";
-import { ITEM_KINDS, POINT_TYPES } from "../../lineup/settings";
-import { KINDS, RECORD_KINDS } from "../../records/kinds";
+import { PANEL_TYPES } from "../../lineup/equipment";
+import { FIELDS, type Field, type FieldPath, LISTS } from "../../lineup/fields";
+import { RULE_WEIGHTS } from "../../lineup/settings";
+import type { Messages, RuleId } from "../../messages/messages";
+import { ITEM_KINDS, KINDS, RECORD_KINDS } from "../../records/kinds";
 import { OWN_QUANTITIES } from "../../records/ownQuantities";
-import { CABLE_WAVES } from "../../standards/cableTest";
-import { BASES } from "../../standards/criterion";
-import { EDITIONS, PURPOSES } from "../../standards/editions";
 
-/** One field of a form: where it stands in the lineup, and what it holds. */
-export interface Field {
+/** One field of the form. */
+export interface FormField {
+  /** Where it stands in what it belongs to: the lineup, a panel, an entry of a list. */
   readonly path: string;
-  readonly label: string;
+  readonly label: (text: Messages) => string;
+  readonly holds: Exclude<Field["holds"], "weights">;
   /** What the words of a list are shown as, where that is not the words themselves. */
-  readonly shown?: Readonly<Record<string, string>>;
-  readonly holds:
-    | "text"
-    | "number"
-    | "day"
-    | "words"
-    | "numbers"
-    | readonly (string | number | boolean)[];
+  readonly shown?: (text: Messages) => Readonly<Record<string, string>>;
 }
 
-/** A list of equipment in the lineup: its fields, and what a new one starts with. */
-export interface ListFields {
+/** A list in the lineup: its fields, and what a new entry starts with. */
+export interface FormList {
+  /** By which its names stand among the texts. */
+  readonly id: keyof Messages["lists"];
+  /** Where it stands in what it belongs to. */
   readonly path: string;
-  readonly title: string;
-  readonly fields: readonly Field[];
+  readonly fields: readonly FormField[];
   readonly fresh: Readonly<Record<string, unknown>>;
   /** Path of the field that an entry of the list is known by. */
   readonly name: string;
 }
 
-const text = (path: string, label: string): Field => ({ path, label, holds: "text" });
-const number = (path: string, label: string): Field => ({ path, label, holds: "number" });
-const one = (path: string, label: string, of: readonly (string | number)[]): Field => ({
-  path,
-  label,
-  holds: of,
-});
+const kindTitles = () => Object.fromEntries(KINDS.map(({ id, title }) => [id, title]));
+const yesNo = ({ lineup }: Messages) => ({ true: lineup.yes, false: lineup.no });
 
-const yesNo = (path: string, label: string): Field => ({
-  path,
-  label,
-  holds: [true, false],
-  shown: { true: "Yes", false: "No" },
-});
-
-export const PROJECT: readonly Field[] = [
-  text("project.name", "Project"),
-  text("project.site", "Site"),
-  text("project.number", "Project number"),
-  text("project.specification", "Specification"),
-  text("project.specificationRevision", "Its revision"),
-];
-
-export const RATINGS: readonly Field[] = [
-  one("basis", "Basis", BASES),
-  one("purpose", "Tests are for", PURPOSES),
-  ...Object.entries(EDITIONS).map(([document, editions]) =>
-    one(`editions.${document}`, `Edition of ${document}`, editions),
-  ),
-  { path: "phases", label: "Phases, three names", holds: "words" },
-  number("ratings.voltagekV", "Rated voltage, kV"),
-  number("ratings.operatingkV", "Operating voltage, kV"),
-  one("ratings.frequencyHz", "Frequency, Hz", [50, 60]),
-  number("ratings.busbarA", "Busbar current, A"),
-  number("ratings.shortTimekA", "Short-time current, kA"),
-  number("ratings.shortTimeS", "Short time, s"),
-  number("ratings.powerFrequencykV", "Plate: power-frequency withstand, kV"),
-  number("ratings.impulsekV", "Plate: impulse withstand, kV"),
-  number("ratings.controlV", "Control voltage, V"),
-  one("ratings.controlKind", "Control supply", ["DC", "AC"]),
-  number("ratings.controlWireV", "Control wire rated, V"),
-  number("ratings.altitudeM", "Altitude, m"),
-];
-
-export const TESTS: readonly Field[] = [
-  one("insulation.correction", "Insulation corrected by", ["solid", "oil", "halving", "none"]),
-  number("insulation.baseC", "Base temperature, °C"),
-  one("withstand.wave", "Withstand test with", ["AC", "DC"]),
-  number("withstand.seconds", "Withstand duration, s"),
-  number("withstand.gapM", "Shortest path in air, m"),
-  yesNo("withstand.parallelInternal", "Solid, vacuum or gas insulation beside the air"),
-];
-
-export const DRAWINGS: ListFields = {
-  path: "project.drawings",
-  title: "Drawings",
-  name: "number",
-  fields: [text("number", "Number"), text("revision", "Revision"), text("title", "Title")],
-  fresh: { number: "", revision: "" },
+/** Facts of which the lineup's schema does not know what there is to choose from. */
+const CHOICES: Readonly<Partial<Record<FieldPath, Pick<FormField, "holds" | "shown">>>> = {
+  "criteria.quantity": { holds: OWN_QUANTITIES },
+  "leaveOut.kind": { holds: RECORD_KINDS, shown: kindTitles },
+  "checkItems.kind": { holds: ITEM_KINDS, shown: kindTitles },
 };
 
-export const INSTRUMENTS: ListFields = {
-  path: "instruments",
-  title: "Instruments",
-  name: "id",
-  fields: [
-    text("id", "Id"),
-    text("kind", "Instrument"),
-    text("serial", "Serial number"),
-    { path: "calibrated", label: "Calibrated", holds: "day" },
-    { path: "due", label: "Due", holds: "day" },
-    number("accuracyPercent", "Accuracy, ± %"),
-  ],
-  fresh: { id: "", kind: "", serial: "" },
+/** Words that may be listed in a field, told beside its label. */
+const AMONG: Readonly<Partial<Record<FieldPath, readonly string[]>>> = {
+  "inspectionPoints.guards": RECORD_KINDS,
+  "checkItems.types": PANEL_TYPES,
 };
 
-export const CRITERIA: ListFields = {
-  path: "criteria",
-  title: "Criteria",
-  name: "quantity",
-  fields: [
-    one("quantity", "Quantity", OWN_QUANTITIES),
-    number("value", "Value"),
-    one("from", "Given by", ["project", "maker"]),
-    text("document", "Document"),
-    { path: "applies", label: "Panels or sections (blank for all)", holds: "words" },
-  ],
-  fresh: { from: "project" },
-};
+/** A fact of the schema as a field of what its path begins with. */
+function fieldIn(prefix: string, { path, holds }: Field): FormField[] {
+  const name = path as FieldPath;
+  if (holds === "weights") return [];
+  const among = AMONG[name];
+  return [
+    {
+      path: prefix === "" ? path : path.slice(prefix.length + 1),
+      label: ({ fields }) => (among ? `${fields[name]} (${among.join(", ")})` : fields[name]),
+      holds,
+      ...(Array.isArray(holds) && holds.includes(true) ? { shown: yesNo } : {}),
+      ...CHOICES[name],
+    },
+  ];
+}
 
-export const CONFIRMED: ListFields = {
-  path: "confirmed",
-  title: "Criteria confirmed against the standard",
-  name: "criterion",
-  fields: [text("criterion", "Criterion, as the sources of limits name it"), text("by", "By whom")],
-  fresh: { criterion: "", by: "" },
-};
+const isIn = (path: string, whole: string) => whole === "" || path.startsWith(`${whole}.`);
 
-const KIND_TITLES = Object.fromEntries(KINDS.map(({ id, title }) => [id, title]));
+/** The facts of a list's entries, or of the lineup itself, that stand in no list within. */
+const fieldsOf = (list: string): readonly Field[] =>
+  FIELDS.filter(
+    ({ path }) =>
+      isIn(path, list) && !LISTS.some((other) => other.length > list.length && isIn(path, other)),
+  );
 
-export const LEFT_OUT: ListFields = {
-  path: "leaveOut",
-  title: "Records left out",
-  name: "kind",
-  fields: [
-    { ...one("kind", "Record", RECORD_KINDS), shown: KIND_TITLES },
-    text("reason", "Reason"),
-    text("document", "Document"),
-  ],
-  fresh: { reason: "" },
-};
+/** Some of these, by what their path is or begins with. */
+const among = (list: string, ...parts: readonly string[]): readonly FormField[] =>
+  fieldsOf(list)
+    .filter(({ path }) => parts.some((part) => path === part || isIn(path, part)))
+    .flatMap((field) => fieldIn(list, field));
 
-export const POINTS: ListFields = {
-  path: "inspectionPoints",
-  title: "Inspection points",
-  name: "activity",
-  fields: [
-    text("activity", "Activity"),
-    one("type", "Point", POINT_TYPES),
-    one("each", "Once for each", ["lineup", "panel"]),
-    { path: "guards", label: `Holds up (${RECORD_KINDS.join(", ")})`, holds: "words" },
-    text("document", "Document"),
-  ],
-  fresh: { activity: "", type: "witness", each: "lineup" },
-};
+export const PROJECT = among("", "note", "project");
+export const RATINGS = among(
+  "",
+  "basis",
+  "purpose",
+  "editions",
+  "phases",
+  "decisionRule",
+  "ratings",
+);
+export const TESTS = among("", "insulation", "withstand");
 
-export const ITEMS: ListFields = {
-  path: "checkItems",
-  title: "Check items of the project",
-  name: "item",
-  fields: [
-    { ...one("kind", "Record", ITEM_KINDS), shown: KIND_TITLES },
-    text("item", "Item"),
-    { path: "applies", label: "Panels or sections (blank for all)", holds: "words" },
-    { path: "types", label: `Types of panel (${PANEL_TYPES.join(", ")})`, holds: "words" },
-    number("least", "Minimum, mm (dimensions)"),
-    number("most", "Maximum, mm (dimensions)"),
-    text("document", "Document"),
-  ],
-  fresh: { kind: "installation", item: "", document: "" },
-};
+/** Weights that the project gives to rules of the check. */
+export const weightsOf = ({ findings }: Messages): readonly FormField[] =>
+  (Object.keys(findings.rules) as RuleId[]).map((rule) => ({
+    path: `ruleWeights.${rule}`,
+    label: ({ findings: { rules } }) => rules[rule].title,
+    holds: RULE_WEIGHTS,
+  }));
 
-export const PANEL: readonly Field[] = [
-  text("designation", "Designation"),
-  text("name", "Circuit"),
-  one("type", "Type", PANEL_TYPES),
-  text("section", "Bus section"),
-  number("massKg", "Mass, kg"),
-];
+const PANEL_LIST = "panels";
+const BREAKER_PATH = `${PANEL_LIST}.breaker`;
+const GAS_PATH = `${BREAKER_PATH}.gas`;
+const ofPanel = fieldsOf(PANEL_LIST);
+const panelFields = (is: (path: string) => boolean) =>
+  ofPanel.filter(({ path }) => is(path)).flatMap((field) => fieldIn(PANEL_LIST, field));
 
-export const BREAKER: readonly Field[] = [
-  text("breaker.designation", "Breaker's designation"),
-  one("breaker.medium", "Medium", BREAKER_MEDIA),
-  one("breaker.device", "Switching device", ["fused contactor"]),
-  number("breaker.ratedA", "Rated current, A"),
-  text("breaker.document", "Manufacturer's document"),
-  number("breaker.contactLimit", "Contact resistance, maximum (µΩ)"),
-  number("breaker.closingMs.least", "Closing time, minimum (ms)"),
-  number("breaker.closingMs.most", "Closing time, maximum (ms)"),
-  number("breaker.openingMs.least", "Opening time, minimum (ms)"),
-  number("breaker.openingMs.most", "Opening time, maximum (ms)"),
-  number("breaker.poleSpreadMs", "Pole spread, maximum (ms)"),
-  number("breaker.closingV.least", "Closing coil, minimum (V)"),
-  number("breaker.closingV.most", "Closing coil, maximum (V)"),
-  number("breaker.openingV.least", "Opening release, minimum (V)"),
-  number("breaker.openingV.most", "Opening release, maximum (V)"),
-  number("breaker.chargingS", "Spring charging time, maximum (s)"),
-  number("breaker.closingSpreadMs", "Pole spread on closing, maximum (ms)"),
-  number("breaker.openingSpreadMs", "Pole spread on opening, maximum (ms)"),
-  number("breaker.controlV", "Control voltage of this breaker, V"),
-  one("breaker.controlKind", "Its control supply", ["DC", "AC"]),
-  number("breaker.openingControlV", "Control voltage of its opening release, V"),
-  one("breaker.openingControlKind", "Supply of its opening release", ["DC", "AC"]),
-  yesNo("breaker.secondTripCoil", "Second trip coil"),
-  number("breaker.undervoltageV.pickupMost", "Undervoltage release: picks up by, V"),
-  number("breaker.undervoltageV.dropoutLeast", "Undervoltage release: drops out from, V"),
-  number("breaker.undervoltageV.dropoutMost", "Undervoltage release: drops out by, V"),
-];
+export const PANEL = panelFields((path) => !isIn(path, BREAKER_PATH));
+export const BREAKER = panelFields((path) => isIn(path, BREAKER_PATH) && !isIn(path, GAS_PATH));
+export const GAS = panelFields((path) => isIn(path, GAS_PATH));
 
-export const GAS: readonly Field[] = [
-  number("breaker.gas.fillingMPa", "Filling at 20 °C, MPa"),
-  number("breaker.gas.alarmMPa", "Alarm at 20 °C, MPa"),
-  number("breaker.gas.lockoutMPa", "Lockout at 20 °C, MPa"),
-  number("breaker.gas.maximumMPa", "Maximum at 20 °C, MPa"),
-  number("breaker.gas.tolerancekPa", "Tolerance, kPa"),
-  number("breaker.gas.monitorClass", "Monitor's class, % of span"),
-  number("breaker.gas.monitorSpanMPa", "Monitor's span, MPa"),
-  yesNo("breaker.gas.sealed", "Sealed for life"),
-  one("breaker.gas.pressure", "Pressures are", ["gauge", "absolute"]),
-];
-
-/** Lists of a panel's equipment. */
-export const PANEL_LISTS: readonly ListFields[] = [
-  {
-    path: "currentTransformers",
-    title: "Current transformers",
-    name: "name",
-    fields: [
-      text("name", "Core"),
-      number("primaryA", "Primary, A"),
-      one("secondaryA", "Secondary, A", [1, 5]),
-      text("accuracy", "Class"),
-      number("burdenVA", "Burden, VA"),
-      number("accuracyLimitFactor", "Accuracy limit factor"),
-      number("kneeV", "Knee point, minimum (V)"),
-      number("windingOhm", "Winding at 75 °C, maximum (Ω)"),
-      number("burdenLeastVA", "Burden at least, VA"),
-      number("ratingFactor", "Rating factor"),
-      number("excitingA", "Exciting current at the knee, maximum (A)"),
-      one("encloses", "Encloses", ["one phase", "all phases"]),
-    ],
-    fresh: { name: "", secondaryA: 1, accuracy: "" },
-  },
-  {
-    path: "voltageTransformers",
-    title: "Voltage transformers",
-    name: "name",
-    fields: [
-      text("name", "Winding"),
-      number("primaryV", "Primary, V"),
-      number("secondaryV", "Secondary, V"),
-      text("accuracy", "Class"),
-      number("burdenVA", "Burden, VA"),
-      number("burdenLeastVA", "Burden at least, VA"),
-      number("voltageFactor", "Voltage factor"),
-    ],
-    fresh: { name: "", accuracy: "" },
-  },
-  {
-    path: "meters",
-    title: "Meters",
-    name: "designation",
-    fields: [
-      text("designation", "Designation"),
-      text("quantity", "Measures"),
-      number("fullScale", "Full scale"),
-      text("unit", "Unit"),
-      number("accuracy", "Error, maximum (%)"),
-      one("accuracyOf", "Class is of", ["full scale", "reading"]),
-      { path: "points", label: "Points, % of full scale", holds: "numbers" },
-    ],
-    fresh: { designation: "", quantity: "", unit: "", points: [25, 50, 100] },
-  },
-  {
-    path: "protection",
-    title: "Protection elements",
-    name: "element",
-    fields: [
-      text("relay", "Relay"),
-      text("element", "Element"),
-      number("pickup", "Pick-up"),
-      text("unit", "Unit"),
-      one("curve", "Curve", ["definite", ...Object.keys(curves)]),
-      number("setting", "Time multiplier, dial or delay"),
-      { path: "multiples", label: "Tested at multiples of pick-up", holds: "numbers" },
-      number("pickupPercent", "Pick-up error, maximum (%)"),
-      number("timePercent", "Time error, maximum (%)"),
-      number("timeS", "Time error, maximum (s)"),
-      number("slopePercent", "Slope, %"),
-      number("resetPercent", "Reset ratio, %"),
-      text("document", "Settings order and revision"),
-    ],
+/** What a new entry of a list starts with, and what it is known by, where that is not its first fact. */
+const STARTS: Readonly<
+  Partial<Record<FormList["id"], { fresh?: FormList["fresh"]; name?: string }>>
+> = {
+  criteria: { fresh: { from: "project" }, name: "quantity" },
+  inspectionPoints: { fresh: { type: "witness", each: "lineup" } },
+  checkItems: { fresh: { kind: "installation" }, name: "item" },
+  "panels.currentTransformers": { fresh: { secondaryA: 1 } },
+  "panels.meters": { fresh: { points: [25, 50, 100] } },
+  "panels.protection": {
     fresh: {
-      relay: "",
-      element: "",
       unit: "A",
       curve: "definite",
       multiples: [2, 5, 10],
@@ -305,33 +123,25 @@ export const PANEL_LISTS: readonly ListFields[] = [
       timePercent: 5,
       timeS: 0.04,
     },
+    name: "element",
   },
-  {
-    path: "cables",
-    title: "Cables",
-    name: "designation",
-    fields: [
-      text("designation", "Designation"),
-      number("ratedkV", "Rated voltage U, kV"),
-      number("u0kV", "U0, kV"),
-      one("purpose", "Tested for", PURPOSES),
-      number("sheathMm", "Oversheath, mm"),
-      one("wave", "Wave of the withstand test", CABLE_WAVES),
-    ],
-    fresh: { designation: "" },
-  },
-  {
-    path: "joints",
-    title: "Bolted joints",
-    name: "name",
-    fields: [
-      text("name", "Joints"),
-      one("bolt", "Bolt", Object.keys(bolts)),
-      text("grade", "Grade (8.8, A2-70, SAE 5 …)"),
-      number("torqueNm", "Manufacturer's torque (N·m)"),
-      number("torqueLbfFt", "Manufacturer's torque (lbf·ft)"),
-      text("document", "Document"),
-    ],
-    fresh: { name: "", bolt: "M12", grade: "8.8" },
-  },
-];
+  "panels.joints": { fresh: { bolt: "M12", grade: "8.8" } },
+};
+
+/** A list of the lineup as it stands in a form. */
+export function listOf(id: FormList["id"]): FormList {
+  const fields = fieldsOf(id).flatMap((field) => fieldIn(id, field));
+  const { fresh = {}, name = fields[0]?.path ?? "" } = STARTS[id] ?? {};
+  return {
+    id,
+    path: isIn(id, PANEL_LIST) ? id.slice(PANEL_LIST.length + 1) : id,
+    fields,
+    fresh: { [name]: "", ...fresh },
+    name,
+  };
+}
+
+/** Lists of a panel's equipment. */
+export const PANEL_LISTS: readonly FormList[] = LISTS.filter((path) => isIn(path, PANEL_LIST)).map(
+  (path) => listOf(path as FormList["id"]),
+);

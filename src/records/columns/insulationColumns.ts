@@ -53,6 +53,7 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "DC",
     accepts: { type: "number", least: 1, most: 15000 },
     need: "condition",
   },

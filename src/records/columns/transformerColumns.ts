@@ -2,7 +2,7 @@ import { ratioError } from "../../engineering/ratioError";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { answer } from "../../quantities/result";
-import { grossRatio } from "../../standards/grossRatio";
+import { grossRatio } from "../../standards/practice";
 import { secondaryInsulation as secondaryCriteria } from "../../standards/secondaryInsulation";
 import {
   type CellValue,

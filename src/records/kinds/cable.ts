@@ -244,6 +244,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "kV",
+    wave: "DC",
     accepts: { type: "number", least: 0, most: 30 },
     need: "condition",
     unless: "sheathkV",
@@ -329,6 +330,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "kV",
+    wave: "any",
     accepts: { type: "number", least: 0, most: 400 },
     need: "reading",
     help: "Phase to earth; r.m.s. for AC and very low frequency.",
@@ -365,9 +367,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Cables of each circuit after laying, before they are connected. */
-export const cable: RecordKind = {
+export const cable: RecordKind<"cable"> = {
   id: "cable",
   title: "Medium-voltage cables",
+  phasesToEarth: true,
   sheet: "Cables",
   table: "GearCable",
   purpose:

@@ -5,8 +5,8 @@ import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { deviceName, plateLimit } from "../../lineup/plate";
 import { bounded } from "../../quantities/bounded";
-import { contactSpread } from "../../standards/contactSpread";
 import { contactTestCurrent, jointTestCurrent } from "../../standards/contactTestCurrent";
+import { contactSpread } from "../../standards/practice";
 import { blank, closing, gear, PHASES, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
@@ -76,6 +76,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "A",
+    wave: "DC",
     accepts: { type: "number", least: 0, most: 10000 },
     need: "condition",
   },
@@ -102,6 +103,7 @@ const columns: readonly Column[] = [
     id: "temperature",
     header: "Conductor °C",
     role: "entry",
+    takesFirst: "temperature",
     width: 11,
     unit: "°C",
     accepts: { type: "number", least: -40, most: 120 },
@@ -200,9 +202,11 @@ const columns: readonly Column[] = [
 ];
 
 /** Contact resistance of each breaker pole, and resistance of each busbar joint between panels. */
-export const contact: RecordKind = {
+export const contact: RecordKind<"contact"> = {
   id: "contact",
   title: "Contact resistance, breakers and busbar joints",
+  alsoCalled: ["joints?", "micro ?ohm", "crm", "pole resistance"],
+  spread: { column: "spread", unit: "%", step: 1, from: ["corrected", "reading"] },
   sheet: "Contacts",
   table: "GearContact",
   purpose:

@@ -68,6 +68,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "DC",
     accepts: { type: "number", least: 1, most: 5000 },
     need: "condition",
     help: "500 V, or 1000 V where every device left connected allows it.",
@@ -155,6 +156,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "kV",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 5 },
     need: "reading",
     help: "r.m.s., power frequency, after the insulation was found good.",
@@ -189,9 +191,10 @@ const circuits = ({ type, breaker, currentTransformers, voltageTransformers }: P
 ];
 
 /** Continuity, ferrules, insulation and withstand of control wiring, circuit by circuit. */
-export const controlWiring: RecordKind = {
+export const controlWiring: RecordKind<"control"> = {
   id: "control",
   title: "Insulation and withstand, control wiring",
+  alsoCalled: ["(?:auxiliary|secondary) (?:wiring|circuits?)"],
   sheet: "Control wiring",
   table: "GearControl",
   purpose:

@@ -4,10 +4,11 @@ import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
 import { ctClassNamed, relayingVolts } from "../../standards/ctClassNamed";
 import { type CtQuantity, ctLimit } from "../../standards/ctLimit";
-import { grossRatio } from "../../standards/grossRatio";
-import { nearRated } from "../../standards/nearRated";
+import { ctErrors, windingBase } from "../../standards/iec61869-2.2012";
 import { plateClass } from "../../standards/plateClass";
+import { grossRatio, nearRated } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
+import type { CtClass } from "../../standards/transformerClass";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
 import { insulationAccepted, insulationEnough, limitSource } from "../columns/insulationColumns";
 import {
@@ -48,8 +49,7 @@ export const coreOf = (row: Row, lineup: Lineup): Core | undefined =>
 
 const NOT_CORRECTED = "not corrected";
 
-/** Temperature that a plate's winding resistance holds for, °C (IEC 61869-2, memory). */
-const WINDING_BASE = 75;
+const WINDING_BASE = windingBase.value;
 
 /** What the core's plate gives, also within its class: `5P20 15 VA`, `0.3B-0.5`, `C200`. */
 const factorOf = ({ accuracy, accuracyLimitFactor }: Core) =>
@@ -67,17 +67,13 @@ const burdenOf = ({ accuracy, burdenVA, secondaryA }: Core): number | undefined 
 /** Least burden of IEC 61869-2: a quarter of rated for the classes 0.1 to 1, half for 3 and 5. */
 const burdenLeastOf = (core: Core): number | undefined => {
   const rated = burdenOf(core);
-  const part = plateClass(core.accuracy).names.map((name) => BURDEN_PARTS[name] ?? 0);
-  const least = Math.max(0, ...part);
+  const parts = plateClass(core.accuracy).names.map((name) => ERRORS[name]?.burdenPart ?? 0);
+  const least = Math.max(0, ...parts);
   return (
     core.burdenLeastVA ?? (rated === undefined || least === 0 ? undefined : tidy(rated * least))
   );
 };
-const BURDEN_PARTS: Readonly<Record<string, number>> = {
-  ...Object.fromEntries(["0.1", "0.2", "0.2S", "0.5", "0.5S", "1"].map((name) => [name, 0.25])),
-  "3": 0.5,
-  "5": 0.5,
-};
+const ERRORS: Readonly<Record<string, CtClass>> = ctErrors.rows;
 
 const named = ownOf("current transformer ratio error %");
 /** The maker's or project's own limit: for a class that gives none, or where it is finer than the class. */
@@ -193,6 +189,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "A",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
     help: "Primary current; for a protective class at rated current, for a measuring class where its table gives a limit. At less, a row shows the right tap and not the class.",
@@ -203,6 +200,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "A",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 200 },
     need: "reading",
     help: "Read at the same moment as the primary current, the other cores shorted.",
@@ -274,6 +272,7 @@ const columns: readonly Column[] = [
     id: "temperature",
     header: "Winding °C",
     role: "entry",
+    takesFirst: "temperature",
     width: 9,
     unit: "°C",
     accepts: { type: "number", least: -40, most: 120 },
@@ -375,9 +374,10 @@ export const phasesOf = ({ encloses }: Core): readonly string[] =>
   encloses === "all phases" ? ["all"] : PHASES;
 
 /** Current transformers, core by core and phase by phase. */
-export const currentTransformer: RecordKind = {
+export const currentTransformer: RecordKind<"currentTransformer"> = {
   id: "currentTransformer",
   title: "Current transformers",
+  alsoCalled: ["current transformers?", "cts?"],
   sheet: "Current transformers",
   table: "GearCurrentTransformers",
   purpose:

@@ -125,9 +125,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Level, alignment and clearances of the lineup as it stands. */
-export const dimensions: RecordKind = {
+export const dimensions: RecordKind<"dimensions"> = {
   id: "dimensions",
   title: "Level, alignment and clearances",
+  ownItems: "measured",
   sheet: "Dimensions",
   table: "GearDimensions",
   purpose:

@@ -68,7 +68,7 @@ const approved = (
 type Project = Parameters<RecordKind["rows"]>[0]["project"];
 
 /** Drawings and specification: is the work done from the latest approved revision? */
-export const documents: RecordKind = {
+export const documents: RecordKind<"documents"> = {
   id: "documents",
   title: "Drawings and specification",
   sheet: "Documents",

@@ -2,9 +2,10 @@ import { earthResistance } from "../../engineering/earthResistance";
 import { busSections } from "../../lineup/busbar";
 import type { Lineup } from "../../lineup/lineup";
 import { deviceName } from "../../lineup/plate";
-import { contactSpread } from "../../standards/contactSpread";
 import type { Criterion } from "../../standards/criterion";
-import { earthContinuity, groundContinuity } from "../../standards/earthContinuity";
+import { earthContinuity } from "../../standards/iec62271-200.2021";
+import { groundContinuity } from "../../standards/neta-ats.2025";
+import { contactSpread } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { blank, closing, gear, trail } from "../columns/common";
 import { figure } from "../figure";
@@ -75,6 +76,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "A",
+    wave: "DC",
     accepts: { type: "number", least: 0, most: 10000 },
     need: "condition",
     help: "Current that flows when the drop is read.",
@@ -95,6 +97,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 10,
     unit: "V",
+    wave: "DC",
     accepts: { type: "reading" },
     need: "reading",
     help: 'Between the part and the earthing point, by leads that carry no current: a number in V, or as written: "150 mV". An instrument that shows only mΩ: current times resistance.',
@@ -191,9 +194,10 @@ function lowestBar(rows: readonly Row[]): ReadonlyMap<string, number> {
 }
 
 /** Continuity of the earthing circuit: each panel's earthed parts, and each section's earth bar. */
-export const earthing: RecordKind = {
+export const earthing: RecordKind<"earthing"> = {
   id: "earthing",
   title: "Continuity of the earthing circuit",
+  alsoCalled: ["earth(?: bond| continuity)?", "bonding"],
   sheet: "Earthing",
   table: "GearEarthing",
   purpose:

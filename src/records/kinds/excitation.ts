@@ -87,6 +87,7 @@ const point = (letter: "V" | "A", at: number): Column => ({
   role: "entry",
   width: 8,
   unit: letter,
+  wave: "AC",
   accepts: { type: "number", least: 0, most: letter === "V" ? 10000 : 100 },
   ...(at <= FEWEST ? { need: "reading" as const } : {}),
   ...(at === 1
@@ -244,9 +245,10 @@ const CLASS_KNEES: Readonly<Record<string, string>> = {
 };
 
 /** Excitation curves of protective cores, each beside the row of its core and phase among the current transformers. */
-export const excitation: RecordKind = {
+export const excitation: RecordKind<"excitation"> = {
   id: "excitation",
   title: "Excitation curves of current transformers",
+  alsoCalled: ["(?:magneti[sz]ing|excitation|magneti[sz]ation) curve"],
   sheet: "Excitation",
   table: "GearExcitation",
   purpose:

@@ -65,9 +65,10 @@ const between = ({ panels }: Lineup): Row[] => {
 };
 
 /** Each panel tried out, function by function, and what holds between panels. */
-export const functionTest: RecordKind = {
+export const functionTest: RecordKind<"function"> = {
   id: "function",
   title: "Function tests",
+  ownItems: "seen to",
   sheet: "Function",
   table: "GearFunction",
   purpose:

@@ -4,7 +4,7 @@ import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { type Breaker, breakerOf, deviceName, plateLimit } from "../../lineup/plate";
 import { answer } from "../../quantities/result";
-import { gasLeak } from "../../standards/gasLeak";
+import { leakRate } from "../../standards/iec62271-1.2017";
 import { gasContacts, gasExcess, gasShortfall } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { answered, blank, closing, gear, trail } from "../columns/common";
@@ -128,7 +128,7 @@ const accepted: readonly Comparison[] = [
 
 const ownLeak = ownOf("SF6 leak rate % a year");
 
-const standardLeak = (lineup: Lineup) => decisive(lineup, answer(gasLeak));
+const standardLeak = (lineup: Lineup) => decisive(lineup, answer(leakRate));
 
 const contactPoint = (id: string, header: string, what: "alarm" | "lockout"): Column => ({
   id,
@@ -201,6 +201,7 @@ const columns: readonly Column[] = [
     id: "temperature",
     header: "Gas °C",
     role: "entry",
+    takesFirst: "temperature",
     width: 8,
     unit: "°C",
     accepts: { type: "number", least: -50, most: 80 },
@@ -309,9 +310,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Pressure of the SF6 of each breaker, brought to 20 °C. */
-export const gas: RecordKind = {
+export const gas: RecordKind<"gas"> = {
   id: "gas",
   title: "SF6 pressure of breakers",
+  alsoCalled: ["sf6"],
   sheet: "Gas",
   table: "GearGas",
   purpose:

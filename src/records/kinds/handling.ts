@@ -94,7 +94,7 @@ const columns: readonly Column[] = [
 ];
 
 /** Each panel's way from the truck to its place: what it was lifted with, and how it arrived. */
-export const handling: RecordKind = {
+export const handling: RecordKind<"handling"> = {
   id: "handling",
   title: "Receipt, lifting and moving",
   sheet: "Handling",

@@ -74,6 +74,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "DC",
     accepts: { type: "number", least: 1, most: 15000 },
     need: "condition",
     help: "Held steady over the whole ten minutes.",
@@ -101,6 +102,7 @@ const columns: readonly Column[] = [
     id: "temperature",
     header: "Temperature °C",
     role: "entry",
+    takesFirst: "temperature",
     width: 12,
     unit: "°C",
     accepts: { type: "number", least: -40, most: 120 },
@@ -144,9 +146,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Insulation resistance over ten minutes, where the project sets a least index or ratio. */
-export const indexCurve: RecordKind = {
+export const indexCurve: RecordKind<"indexCurve"> = {
   id: "indexCurve",
   title: "Insulation over time",
+  alsoCalled: ["polari[sz]ation index", "absorption ratio"],
   sheet: "Insulation over time",
   table: "GearIndexCurve",
   purpose:

@@ -39,9 +39,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Review, witness and hold points: asked for, held, released. */
-export const inspection: RecordKind = {
+export const inspection: RecordKind<"inspection"> = {
   id: "inspection",
   title: "Inspection points",
+  role: "inspection",
   sheet: "Inspection",
   table: "GearInspection",
   purpose:

@@ -33,9 +33,10 @@ const USUAL: readonly UsualItem[] = [
 ];
 
 /** Each panel as it stands: what is seen to before the first test. */
-export const installation: RecordKind = {
+export const installation: RecordKind<"installation"> = {
   id: "installation",
   title: "Installation of panels",
+  ownItems: "seen to",
   sheet: "Installation",
   table: "GearInstallation",
   purpose:

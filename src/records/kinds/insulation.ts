@@ -53,6 +53,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "DC",
     accepts: { type: "number", least: 1, most: 15000 },
     need: "condition",
   },
@@ -98,6 +99,7 @@ const columns: readonly Column[] = [
     id: "temperature",
     header: "Temperature °C",
     role: "entry",
+    takesFirst: "temperature",
     width: 12,
     unit: "°C",
     accepts: { type: "number", least: -40, most: 120 },
@@ -200,9 +202,11 @@ const columns: readonly Column[] = [
  * each panel's circuit side to earth, and each breaker across its open poles; before and after the
  * withstand test.
  */
-export const insulation: RecordKind = {
+export const insulation: RecordKind<"insulation"> = {
   id: "insulation",
   title: "Insulation resistance, main circuit",
+  alsoCalled: ["ir", "megohm"],
+  role: "insulation",
   sheet: "Insulation",
   table: "GearInsulation",
   purpose:

@@ -120,6 +120,7 @@ const worked = (id: string, header: string, end: End, unless: string): Column =>
   role: "entry",
   width: 10,
   unit: "V",
+  wave: "any",
   accepts: { type: "number", least: 0, most: 500 },
   need: "reading",
   unless,
@@ -230,6 +231,7 @@ const seen = (id: string, header: string, unless: UndervoltageEnd, help: string)
   role: "entry",
   width: 10,
   unit: "V",
+  wave: "any",
   accepts: { type: "number", least: 0, most: 500 },
   need: "reading",
   unless,
@@ -393,7 +395,7 @@ function rowsFor(object: string, breaker: Breaker, { ratings }: Lineup): Row[] {
 }
 
 /** Coils at the ends of their range, charging of the spring, and what the operation counter counted. */
-export const mechanism: RecordKind = {
+export const mechanism: RecordKind<"mechanism"> = {
   id: "mechanism",
   title: "Coils, spring and counter of breakers",
   sheet: "Mechanism",

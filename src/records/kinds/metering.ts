@@ -1,6 +1,6 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
-import { nearPoint } from "../../standards/nearPoint";
+import { nearPoint } from "../../standards/practice";
 import { blank, closing, trail } from "../columns/common";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources } from "../limits";
@@ -146,9 +146,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Meters and transducers, point by point. */
-export const metering: RecordKind = {
+export const metering: RecordKind<"metering"> = {
   id: "metering",
   title: "Meters and transducers",
+  alsoCalled: ["meters?"],
   sheet: "Metering",
   table: "GearMetering",
   purpose:

@@ -58,7 +58,7 @@ const columns: readonly Column[] = [
 ];
 
 /** Permits to work: held, and valid on the day of the work. */
-export const permits: RecordKind = {
+export const permits: RecordKind<"permits"> = {
   id: "permits",
   title: "Permits to work",
   sheet: "Permits",

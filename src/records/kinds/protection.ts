@@ -396,9 +396,10 @@ function rowsFor(object: string, element: Element): Row[] {
 }
 
 /** Protection relays: each element's pick-up, and its operating time at each multiple of pick-up. */
-export const protection: RecordKind = {
+export const protection: RecordKind<"protection"> = {
   id: "protection",
   title: "Protection relays",
+  alsoCalled: ["relays?", "secondary injection"],
   sheet: "Protection",
   table: "GearProtection",
   purpose:

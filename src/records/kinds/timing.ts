@@ -1,7 +1,7 @@
 import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
 import { poleSpread } from "../../standards/poleSpread";
-import { timingVoltage } from "../../standards/timingVoltage";
+import { timingVoltage } from "../../standards/practice";
 import { blank, closing, PHASES, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
@@ -226,9 +226,11 @@ const controlOf = (
 ) => (operation === "opening" ? openingControlV : undefined) ?? controlV ?? ratings.controlV;
 
 /** Operating times of each breaker pole on closing and opening, and how far the poles lie apart. */
-export const timing: RecordKind = {
+export const timing: RecordKind<"timing"> = {
   id: "timing",
   title: "Operating times of breakers",
+  alsoCalled: ["operating times?", "closing times?", "opening times?", "breaker times?"],
+  spread: { column: "poleSpread", unit: "ms", step: 0.1 },
   sheet: "Timing",
   table: "GearTiming",
   purpose:

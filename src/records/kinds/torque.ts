@@ -3,8 +3,8 @@ import { boltTorque } from "../../engineering/boltTorque";
 import type { Lineup } from "../../lineup/lineup";
 import { convert } from "../../quantities/convert";
 import { jointTorque } from "../../standards/jointTorque";
+import { torqueTolerance } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
-import { torqueTolerance } from "../../standards/torqueTolerance";
 import { blank, closing, gear, quoted, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
@@ -178,9 +178,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Torque of bolted joints: busbars, cable lugs, earth bars, by panel and group of joints. */
-export const torque: RecordKind = {
+export const torque: RecordKind<"torque"> = {
   id: "torque",
   title: "Torque of bolted joints",
+  alsoCalled: ["bolts?", "tightening"],
   sheet: "Torque",
   table: "GearTorque",
   purpose:

@@ -1,9 +1,10 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
-import { grossRatio } from "../../standards/grossRatio";
+import { leastBurden, vtMeasuring, vtProtective } from "../../standards/iec61869-3.2011";
+import { vtBurdens } from "../../standards/ieeeC57.13.2016";
 import { plateClass } from "../../standards/plateClass";
+import { grossRatio } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
-import { vtBurdens } from "../../standards/transformerClasses";
 import { knownVtClasses, type VtQuantity, vtLimit } from "../../standards/vtLimit";
 import { closing, gear, PHASES, trail } from "../columns/common";
 import { insulationAccepted, insulationEnough, limitSource } from "../columns/insulationColumns";
@@ -34,20 +35,23 @@ const windingOf = (row: Row, lineup: Lineup): Winding | undefined =>
 const burdenOf = ({ accuracy, burdenVA }: Winding): number | undefined => {
   const plate = plateClass(accuracy);
   const letters = plate.letters?.match(/ZZ|[WXMYZ]/g) ?? [];
-  const ofLetters = letters.map((letter) => (letter === "ZZ" ? ZZ : (vtBurdens[letter] ?? 0)));
+  const ofLetters = letters.map((letter) => vtBurdens.rows[letter]?.va ?? 0);
   return burdenVA ?? plate.burdenVA ?? (ofLetters.length > 0 ? Math.max(...ofLetters) : undefined);
 };
-/** VA, memory. */
-const ZZ = 400;
 
 /** Least burden of IEC 61869-3: a quarter of rated from 10 VA up; a class of IEEE C57.13 holds from no burden on. */
 const burdenLeastOf = (winding: Winding): number | undefined => {
   const rated = burdenOf(winding);
   const isIec = knownVtClasses(winding.accuracy)?.every((name) => IEC_CLASSES.has(name)) ?? false;
-  const quarter = rated !== undefined && rated >= 10 && isIec ? tidy(rated / 4) : undefined;
+  const quarter =
+    rated !== undefined && rated >= leastBurden.fromVA && isIec
+      ? tidy(rated * leastBurden.value)
+      : undefined;
   return winding.burdenLeastVA ?? quarter;
 };
-const IEC_CLASSES: ReadonlySet<string> = new Set(["0.1", "0.2", "0.5", "1", "3", "3P", "6P"]);
+const IEC_CLASSES: ReadonlySet<string> = new Set(
+  [vtMeasuring, vtProtective].flatMap(({ rows }) => Object.keys(rows)),
+);
 
 const named = ownOf("voltage transformer ratio error %");
 /** The maker's or project's own limit: for a class that gives none, or where it is finer than the class. */
@@ -113,6 +117,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
     help: "Applied to the primary, never fed back through the secondary; IEC measuring classes give limits from 80 % to 120 % of rated voltage alone, IEEE classes from 90 % to 110 %. At less, a row shows the right ratio and not the class.",
@@ -123,6 +128,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "V",
+    wave: "AC",
     accepts: { type: "number", least: 0, most: 1000 },
     need: "reading",
   },
@@ -187,9 +193,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Voltage transformers, winding by winding and phase by phase. */
-export const voltageTransformer: RecordKind = {
+export const voltageTransformer: RecordKind<"voltageTransformer"> = {
   id: "voltageTransformer",
   title: "Voltage transformers",
+  alsoCalled: ["voltage transformers?", "potential transformers?", "vts?", "pts?"],
   sheet: "Voltage transformers",
   table: "GearVoltageTransformers",
   purpose:

@@ -152,6 +152,7 @@ const columns: readonly Column[] = [
   {
     id: "temperature",
     header: "Air °C",
+    takesFirst: "air",
     role: "entry",
     width: 8,
     unit: "°C",
@@ -272,6 +273,7 @@ const columns: readonly Column[] = [
     id: "required",
     header: "Required kV",
     role: "computed",
+    side: "least",
     width: 9,
     unit: "kV",
     format: "0.0##",
@@ -329,6 +331,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 9,
     unit: "kV",
+    wave: "of the lineup",
     accepts: { type: "number", least: 0, most: 400 },
     need: "reading",
     help: "r.m.s. for AC.",
@@ -359,9 +362,12 @@ const columns: readonly Column[] = [
 ];
 
 /** Withstand of the main circuit on site: each phase in turn, the other two earthed. */
-export const withstand: RecordKind = {
+export const withstand: RecordKind<"withstand"> = {
   id: "withstand",
   title: "Withstand voltage, main circuit",
+  alsoCalled: ["hi ?pot", "hv", "high voltage", "power frequency", "dielectric", "ac test"],
+  role: "withstand",
+  phasesToEarth: true,
   sheet: "Withstand",
   table: "GearWithstand",
   purpose:

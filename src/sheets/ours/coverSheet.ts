@@ -1,3 +1,4 @@
+import { FIELDS, LISTS, labelOf } from "../../lineup/fields";
 import type { Lineup } from "../../lineup/lineup";
 import type { CellValue, Column, Row } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
@@ -10,42 +11,14 @@ export const COVER_COLUMNS: readonly Column[] = [
   { id: "value", header: "Value", role: "given", width: 60 },
 ];
 
-/** Items of the cover, each with its place in the lineup, so that the lineup can be read back from it. */
-export const COVER_ITEMS = [
-  ["Note", "note"],
-  ["Project", "project.name"],
-  ["Project number", "project.number"],
-  ["Site", "project.site"],
-  ["Specification", "project.specification"],
-  ["Specification, latest approved revision", "project.specificationRevision"],
-  ["Basis of acceptance", "basis"],
-  ["Tests are for", "purpose"],
-  ["Edition of IEC 62271-1", "editions.IEC 62271-1"],
-  ["Edition of IEC 60502-2", "editions.IEC 60502-2"],
-  ["Edition of ANSI/NETA", "editions.ANSI/NETA"],
-  ["Rated voltage kV", "ratings.voltagekV"],
-  ["Operating voltage kV", "ratings.operatingkV"],
-  ["Frequency Hz", "ratings.frequencyHz"],
-  ["Busbar current A", "ratings.busbarA"],
-  ["Short-time current kA", "ratings.shortTimekA"],
-  ["Short time s", "ratings.shortTimeS"],
-  ["Control voltage V", "ratings.controlV"],
-  ["Control supply", "ratings.controlKind"],
-  ["Control wire rated V", "ratings.controlWireV"],
-  ["Rated power-frequency withstand kV", "ratings.powerFrequencykV"],
-  ["Rated impulse withstand kV", "ratings.impulsekV"],
-  ["Altitude m", "ratings.altitudeM"],
-  ["Insulation: correction", "insulation.correction"],
-  ["Insulation: base temperature °C", "insulation.baseC"],
-  ["Withstand: wave", "withstand.wave"],
-  ["Withstand: duration s", "withstand.seconds"],
-  ["Withstand: path in air m (corrected to the air)", "withstand.gapM"],
-  ["Withstand: internal insulation in parallel", "withstand.parallelInternal"],
-  ["Phase 1", "phases.0"],
-  ["Phase 2", "phases.1"],
-  ["Phase 3", "phases.2"],
-  ["Decision rule", "decisionRule"],
-] as const;
+/** Items of the cover, each with its place in the lineup, so that the lineup can be read back from it: every fact that stands in no list. */
+export const COVER_ITEMS: readonly (readonly [item: string, path: string])[] = FIELDS.filter(
+  ({ path, holds }) => holds !== "weights" && !LISTS.some((list) => path.startsWith(`${list}.`)),
+).flatMap(({ path }) =>
+  path === "phases"
+    ? [0, 1, 2].map((at) => [`Phase ${at + 1}`, `${path}.${at}`] as const)
+    : [[labelOf(path) ?? path, path] as const],
+);
 
 const titleOf = (id: string) => KINDS.find((kind) => kind.id === id)?.title ?? id;
 

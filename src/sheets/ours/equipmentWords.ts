@@ -1,117 +1,79 @@
-/** What the facts of a panel's equipment are called on the sheet, by their keys in the lineup. No two alike. */
-const WORDS: Readonly<Record<string, string>> = {
-  massKg: "Mass kg",
-  breaker: "Breaker",
-  contactLimit: "contact resistance at most µΩ",
-  document: "document",
-  closingMs: "closing ms",
-  openingMs: "opening ms",
-  least: "least",
-  most: "most",
-  closingV: "closing coil V",
-  controlV: "control V",
-  controlKind: "control supply",
-  openingControlV: "opening release's control V",
-  openingControlKind: "opening release's control supply",
-  openingV: "opening release V",
-  chargingS: "spring charged within s",
-  device: "in its place",
-  poleSpreadMs: "pole spread at most ms",
-  closingSpreadMs: "pole spread closing at most ms",
-  openingSpreadMs: "pole spread opening at most ms",
-  secondTripCoil: "second opening release",
-  undervoltageV: "undervoltage release V",
-  pickupMost: "picks up by",
-  dropoutLeast: "drops out at least",
-  dropoutMost: "drops out at most",
-  gas: "SF6",
-  fillingMPa: "filling MPa at 20 °C",
-  alarmMPa: "alarm MPa at 20 °C",
-  lockoutMPa: "lockout MPa at 20 °C",
-  maximumMPa: "maximum MPa at 20 °C",
-  tolerancekPa: "tolerance kPa",
-  monitorClass: "monitor's class %",
-  monitorSpanMPa: "monitor's span MPa",
-  sealed: "sealed for life",
-  pressure: "pressures are",
-  currentTransformers: "Current transformer core",
-  voltageTransformers: "Voltage transformer winding",
-  name: "name",
-  primaryA: "primary A",
-  secondaryA: "secondary A",
-  primaryV: "primary V",
-  secondaryV: "secondary V",
-  accuracy: "class",
-  burdenVA: "burden VA",
-  burdenLeastVA: "burden at least VA",
-  ratingFactor: "rating factor",
-  encloses: "encloses",
-  voltageFactor: "voltage factor",
-  accuracyLimitFactor: "accuracy limit factor",
-  kneeV: "least knee V",
-  excitingA: "exciting current at the knee at most A",
-  windingOhm: "winding at 75 °C at most Ω",
-  meters: "Meter",
-  designation: "designation",
-  quantity: "quantity",
-  fullScale: "full scale",
-  unit: "unit",
-  accuracyOf: "class in percent of",
-  points: "tested at % of full scale, point",
-  protection: "Protection element",
-  relay: "relay",
-  element: "element",
-  pickup: "pick-up",
-  curve: "curve",
-  setting: "time setting",
-  slopePercent: "slope %",
-  multiples: "tested at times pick-up, point",
-  pickupPercent: "pick-up tolerance %",
-  resetPercent: "reset ratio %",
-  timePercent: "time tolerance %",
-  timeS: "time tolerance s",
-  cables: "Cable",
-  ratedkV: "rated kV",
-  u0kV: "U0 kV",
-  purpose: "tested for",
-  sheathMm: "oversheath mm",
-  wave: "test wave",
-  joints: "Joint",
-  bolt: "bolt",
-  grade: "grade",
-  torqueNm: "torque N·m",
-  torqueLbfFt: "torque lbf·ft",
-};
-
-const KEYS: ReadonlyMap<string, string> = new Map(
-  Object.entries(WORDS).map(([key, words]) => [words, key]),
-);
-
-const BETWEEN = " · ";
+import { FIELDS, LISTS, labelOf, listNameOf } from "../../lineup/fields";
 
 /** Where a fact stands in a panel: keys, and places in lists from 0. */
 export type Path = readonly (string | number)[];
 
+const BETWEEN = " · ";
+const PANEL = "panels.";
+
+/** What one entry of a panel's list is called: `Current transformer core`. */
+const entryName = (list: string): string => {
+  const [, one = list] = listNameOf(PANEL + list) ?? [];
+  return one.slice(0, 1).toUpperCase() + one.slice(1);
+};
+
+/** Keys by what they are called: of a panel's lists, and of the facts of the panel and of each list. */
+const LIST_KEYS: ReadonlyMap<string, string> = new Map(
+  LISTS.flatMap((path) => {
+    const list = path.slice(PANEL.length);
+    return path.startsWith(PANEL) ? [[entryName(list), list] as const] : [];
+  }),
+);
+const FACT_KEYS: ReadonlyMap<string, string> = new Map(
+  FIELDS.filter(({ path }) => path.startsWith(PANEL)).map(({ path }) => {
+    const key = path.slice(PANEL.length);
+    const list = [...LIST_KEYS.values()].find((one) => key.startsWith(`${one}.`)) ?? "";
+    return [`${list}${BETWEEN}${labelOf(path)}`, key];
+  }),
+);
+
+const labelIn = (keys: readonly (string | number)[]): string => {
+  const key = keys.join(".");
+  return labelOf(PANEL + key) ?? key;
+};
+
 /**
  * A path in words; a place in a list counts from 1.
  *
- * @example inWords(["currentTransformers", 0, "primaryA"]) // "Current transformer core 1 · primary A"
+ * @example inWords(["currentTransformers", 0, "primaryA"]) // "Current transformer core 1 · Primary, A"
  */
-export const inWords = (path: Path): string =>
-  path.reduce<string>((text, step) => {
-    if (typeof step === "number") return `${text} ${step + 1}`;
-    return `${text}${text && BETWEEN}${WORDS[step] ?? step}`;
-  }, "");
+export const inWords = (path: Path): string => {
+  const [list, at, ...rest] = path;
+  if (typeof list !== "string" || typeof at !== "number") return labelIn(path);
+  const [last] = rest.slice(-1);
+  const [keys, place] = typeof last === "number" ? [rest.slice(0, -1), ` ${last + 1}`] : [rest, ""];
+  return `${entryName(list)} ${at + 1}${BETWEEN}${labelIn([list, ...keys])}${place}`;
+};
 
 /**
  * The path that words mean.
  *
- * @example pathOf("Current transformer core 1 · primary A") // ["currentTransformers", 0, "primaryA"]
+ * @example pathOf("Current transformer core 1 · Primary, A") // ["currentTransformers", 0, "primaryA"]
  */
-export const pathOf = (words: string): Path =>
-  words.split(BETWEEN).flatMap((step) => {
-    const whole = KEYS.get(step);
-    if (whole !== undefined) return [whole];
-    const [, name = step, place] = /^(.+) (\d+)$/.exec(step) ?? [];
-    return [KEYS.get(name) ?? name, ...(place === undefined ? [] : [Number(place) - 1])];
-  });
+export const pathOf = (words: string): Path => {
+  const own = FACT_KEYS.get(`${BETWEEN}${words}`);
+  if (own !== undefined) return own.split(".");
+  const [entry = "", ...rest] = words.split(BETWEEN);
+  const { name, place } = numbered(entry);
+  const list = LIST_KEYS.get(name);
+  if (list === undefined || place === undefined) return words.split(".");
+  return [list, place, ...factIn(list, rest.join(BETWEEN))];
+};
+
+/** The keys of a fact in an entry of a list; where the fact is a list of numbers, with its place in that. */
+const factIn = (list: string, words: string): Path => {
+  const keysOf = (text: string) =>
+    FACT_KEYS.get(`${list}${BETWEEN}${text}`)
+      ?.slice(list.length + 1)
+      .split(".");
+  const whole = keysOf(words);
+  if (whole) return whole;
+  const { name, place } = numbered(words);
+  return [...(keysOf(name) ?? [name]), ...(place === undefined ? [] : [place])];
+};
+
+/** A text that ends in a number, which counts from 1. */
+const numbered = (text: string): { name: string; place: number | undefined } => {
+  const [, name = text, place] = /^(.+) (\d+)$/.exec(text) ?? [];
+  return { name, place: place === undefined ? undefined : Number(place) - 1 };
+};

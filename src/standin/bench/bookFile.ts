@@ -8,7 +8,8 @@ import { areaAddress, readArea } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
 import { columnFormulas } from "../../sheets/columnFormulas";
 import { planFor } from "../../sheets/plan";
-import { finish, readMemory } from "../../xlsx/correctPackage";
+import { finish } from "../../xlsx/correctPackage";
+import { readMemory } from "../../xlsx/remembered";
 import {
   addSheet,
   boxAt,

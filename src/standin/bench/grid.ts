@@ -6,20 +6,24 @@ import type { CellValue } from "../../records/kind";
 import type { Area } from "../../sheets/area";
 import { boxAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { entered } from "../entered";
-import { gridFormula } from "./gridFormula";
+import { type CellChange, cellChange, cellChanges, isSameFrame } from "./gridChanges";
 import { gridStyles, overCells } from "./gridLook";
-import { sheetData } from "./sheetData";
+import { type GridLines, gridCell, putCell, type SheetData, sheetData } from "./sheetData";
 
 /** The spreadsheet grid of the bench: shows a workbook of the stand-in, computes it, and takes what is typed. */
 export interface BenchGrid {
-  /** Shows the workbook as it is now, and computes its formulas. */
-  show(book: StandInBook): void;
+  /** Shows another workbook as it was stored, with the results that are stored in it. */
+  open(book: StandInBook): void;
+  /** Shows what has changed in the workbook, and computes what follows from it. */
+  show(): void;
   /** Settles when the last computation has been taken over into the workbook. */
   readonly idle: Promise<void>;
   select(sheet: string, row: number, column: number): void;
   register(name: string, implementation: (...args: unknown[]) => unknown): void;
   /** For tests: types into a cell as a person would. */
   type(sheet: string, address: string, value: string | number): void;
+  /** For tests: pastes a block of values as a person would, its first cell at an address. */
+  paste(sheet: string, address: string, values: readonly (readonly (string | number)[])[]): void;
   /** For tests: what a cell shows. */
   read(sheet: string, address: string): CellValue;
   active(): string;
@@ -39,7 +43,7 @@ const NOT_BY_ITSELF = 2;
 
 /** What the grid tells of a person's doings. */
 interface Told {
-  /** What was edited, once it has been computed. */
+  /** What was edited, once what follows from it has been computed. */
   readonly edited: (cells: readonly GridCells[]) => void;
   readonly selected: (cells: GridCells) => void;
 }
@@ -47,10 +51,19 @@ interface Told {
 /** The grid with the workbook that it shows. */
 interface Shown {
   readonly univer: FUniver;
+  readonly told: Told;
   book: StandInBook | undefined;
-  /** How many changes of the grid are ours just now, so that they are not taken for a person's. */
-  ours: number;
-  idle: Promise<void>;
+  /** What the grid has of each sheet, by the sheet's id. */
+  readonly sheets: Map<string, SheetData>;
+  /** True while the grid is told something, so that this is not taken for a person's doing. */
+  isTold: boolean;
+  /** True from a change until the grid has begun to compute what follows from it. */
+  isDue: boolean;
+  /** What a person edited and the pane has not been told yet. */
+  readonly edits: GridCells[];
+  /** Sheets on which something has come to another result, so that they may look otherwise. */
+  readonly computed: Set<Sheet>;
+  idle: Promise<void> | undefined;
 }
 
 export function makeGrid(container: string, told: Told): BenchGrid {
@@ -64,35 +77,34 @@ export function makeGrid(container: string, told: Told): BenchGrid {
       }),
     ],
   });
-  const shown: Shown = { univer, book: undefined, ours: 0, idle: Promise.resolve() };
+  const shown: Shown = {
+    univer,
+    told,
+    book: undefined,
+    sheets: new Map(),
+    isTold: false,
+    isDue: false,
+    edits: [],
+    computed: new Set(),
+    idle: undefined,
+  };
   /** The grid takes functions only once it has a workbook. */
   const waiting: [string, (...args: unknown[]) => unknown][] = [];
   const register = (name: string, implementation: (...args: unknown[]) => unknown) =>
     univer.getFormula().registerFunction(name, implementation as never, name);
   const sheetNamed = (name: string) => univer.getActiveWorkbook()?.getSheetByName(name);
-
-  univer.addEvent(univer.Event.SheetValueChanged, ({ effectedRanges }) =>
-    takeEdit(shown, effectedRanges, told),
-  );
-  univer.addEvent(univer.Event.SelectionChanged, ({ worksheet, selections }) => {
-    const [first] = selections;
-    if (shown.ours > 0 || !shown.book || !first) return;
-    const { startRow, startColumn, endRow, endColumn } = first;
-    told.selected({
-      sheet: worksheet.getSheetName(),
-      area: { top: startRow, left: startColumn, bottom: endRow, right: endColumn },
-    });
-  });
+  follow(shown);
 
   return {
     get idle() {
-      return shown.idle;
+      return shown.idle ?? Promise.resolve();
     },
-    show: (book) => {
-      showBook(shown, book, () => {
-        for (const [name, implementation] of waiting.splice(0)) register(name, implementation);
-      });
+    open: (book) => {
+      shown.book = book;
+      create(shown, book);
+      for (const [name, implementation] of waiting.splice(0)) register(name, implementation);
     },
+    show: () => show(shown),
     select: (name, row, column) => goTo(univer, name, row, column),
     register: (name, implementation) => {
       if (univer.getActiveWorkbook()) register(name, implementation);
@@ -100,6 +112,13 @@ export function makeGrid(container: string, told: Told): BenchGrid {
     },
     type: (name, address, value) => {
       sheetNamed(name)?.getRange(address).setValue(value);
+    },
+    paste: (name, address, values) => {
+      const first = sheetNamed(name)?.getRange(address).getRange();
+      if (!first) return;
+      sheetNamed(name)
+        ?.getRange(first.startRow, first.startColumn, values.length, values[0]?.length ?? 0)
+        .setValues(values.map((row) => [...row]));
     },
     read: (name, address) =>
       (sheetNamed(name)?.getRange(address).getRawValue() ?? null) as CellValue,
@@ -111,28 +130,101 @@ export function makeGrid(container: string, told: Told): BenchGrid {
   };
 }
 
-/** Shows a workbook in the place of the one before, at the same cell where both have its sheet. */
-function showBook(shown: Shown, book: StandInBook, ready: () => void) {
+/** Follows what a person does in the grid, and what the grid computes. */
+function follow(shown: Shown) {
+  const { univer, told } = shown;
+  univer.getFormula().calculationStart(() => {
+    shown.isDue = false;
+  });
+  univer.addEvent(univer.Event.SheetValueChanged, ({ effectedRanges }) => {
+    if (shown.isTold) return;
+    const edits = effectedRanges.flatMap((range) => takeRange(shown, range));
+    if (edits.length === 0) return;
+    shown.edits.push(...edits);
+    compute(shown);
+  });
+  univer.addEvent(univer.Event.SelectionChanged, ({ worksheet, selections }) => {
+    const [first] = selections;
+    if (shown.isTold || !first) return;
+    const { startRow, startColumn, endRow, endColumn } = first;
+    told.selected({
+      sheet: worksheet.getSheetName(),
+      area: { top: startRow, left: startColumn, bottom: endRow, right: endColumn },
+    });
+  });
+}
+
+/** Tells the grid something. */
+function tell(shown: Shown, what: () => void) {
+  shown.isTold = true;
+  what();
+  shown.isTold = false;
+}
+
+/** Puts a workbook in the place of the one before, at the same cell where both have its sheet. */
+function create(shown: Shown, book: StandInBook) {
   const { univer } = shown;
-  shown.book = book;
-  shown.ours++;
   const before = univer.getActiveWorkbook();
   const active = before?.getActiveSheet()?.getSheetName();
   const cell = before?.getActiveRange()?.getRange();
   const sheets = book.sheets.map((sheet) => sheetData(book, sheet));
-  if (before) univer.disposeUnit(before.getId());
-  univer.createWorkbook({
-    id: `book-${Date.now()}-${Math.random()}`,
-    name: "Bench",
-    sheetOrder: sheets.map(({ id }) => id),
-    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
+  tell(shown, () => {
+    if (before) univer.disposeUnit(before.getId());
+    univer.createWorkbook({
+      id: `book-${Date.now()}-${Math.random()}`,
+      name: "Bench",
+      sheetOrder: sheets.map(({ id }) => id),
+      // The grid changes what it is given; what it was given is kept to compare with.
+      sheets: structuredClone(Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet]))),
+    });
+    if (active) goTo(univer, active, cell?.startRow, cell?.startColumn);
   });
-  ready();
-  if (active) goTo(univer, active, cell?.startRow, cell?.startColumn);
-  shown.idle = computed(shown).finally(() => {
-    for (const sheet of book.sheets) restyle(univer, sheet);
-    shown.ours--;
-  });
+  shown.sheets.clear();
+  for (const sheet of sheets) shown.sheets.set(sheet.id, sheet);
+}
+
+/** Shows what has changed: cells where they are, or the workbook anew where more than cells has. */
+function show(shown: Shown) {
+  const { book } = shown;
+  if (!book) return;
+  const sheets = book.sheets.map((sheet) => sheetData(book, sheet));
+  const before = [...shown.sheets.values()];
+  const isSame =
+    sheets.length === before.length &&
+    sheets.every((sheet, at) => isSameFrame(before[at] as SheetData, sheet));
+  if (!isSame) {
+    create(shown, book);
+    shown.univer.getFormula().executeCalculation();
+    compute(shown);
+    return;
+  }
+  for (const [at, sheet] of sheets.entries()) {
+    const { rowCount, columnCount, cellData } = before[at] as SheetData;
+    const { changes, kind } = cellChanges(cellData, sheet.cellData);
+    shown.sheets.set(sheet.id, { ...sheet, rowCount, columnCount });
+    if (kind === "none") continue;
+    change(shown, sheet.id, changes, kind === "looks");
+    if (kind === "content") compute(shown);
+  }
+}
+
+/** Tells the grid what cells of a sheet become, in one piece. */
+function change(
+  shown: Shown,
+  subUnitId: string,
+  cellValue: GridLines<CellChange>,
+  isLooks: boolean,
+) {
+  const unitId = shown.univer.getActiveWorkbook()?.getId();
+  tell(shown, () =>
+    shown.univer.syncExecuteCommand("sheet.mutation.set-range-values", {
+      unitId,
+      subUnitId,
+      cellValue,
+      // By this the grid knows that there is nothing to compute.
+      ...(isLooks ? { trigger: "sheet.command.set-style" } : {}),
+    }),
+  );
 }
 
 /** Shows a sheet, and a cell of it with some rows and columns before it. */
@@ -146,117 +238,95 @@ function goTo(univer: FUniver, name: string, row?: number, column?: number) {
   workbook.setActiveRange(sheet.getRange(row, column));
 }
 
-/** Computes the workbook that is shown, and takes the results over into ours. */
+/** Waits until the grid has computed what follows from all changes, and tells the edits among them. */
+function compute(shown: Shown) {
+  shown.isDue = true;
+  shown.idle ??= computed(shown).then(() => {
+    shown.idle = undefined;
+    for (const sheet of shown.computed) restyle(shown, sheet);
+    shown.computed.clear();
+    shown.told.edited(shown.edits.splice(0));
+  });
+}
+
 async function computed(shown: Shown) {
   const formula = shown.univer.getFormula();
-  let hasStarted = false;
-  const start = formula.calculationStart(() => {
-    hasStarted = true;
-  });
   const deadline = performance.now() + LONGEST;
-  const done = formula.onCalculationResultApplied(LONGEST);
-  formula.executeCalculation();
-  await done.catch(() => {});
-  // On a busy page the grid may give up before the computation has even started.
-  while (!hasStarted && performance.now() < deadline)
-    await formula.onCalculationResultApplied(LONGEST).catch(() => {});
-  start.dispose();
-  for (const sheet of shown.book?.sheets ?? []) takeResults(shown.univer, sheet);
+  do await formula.onCalculationResultApplied(LONGEST).catch(() => {});
+  while (shown.isDue && performance.now() < deadline);
 }
 
-/** Takes what the grid computed on a sheet over into the workbook. */
-function takeResults(univer: FUniver, sheet: Sheet) {
-  const height = sheet.cells.length;
-  const width = Math.max(0, ...sheet.cells.map((row) => row?.length ?? 0));
-  if (height === 0 || width === 0) return;
-  const values = univer
-    .getActiveWorkbook()
-    ?.getSheetByName(sheet.name)
-    ?.getRange(0, 0, height, width)
-    .getRawValues();
-  for (const [row, boxes = []] of sheet.cells.entries())
-    for (const [column, box] of boxes.entries())
-      if (box?.formula !== undefined) {
-        const value = (values?.[row]?.[column] ?? null) as CellValue;
-        box.value = value === null ? "" : plain(value, box.formula);
-      }
-}
-
-/** Draws the colours of the conditional formats of a sheet anew. */
-function restyle(univer: FUniver, sheet: Sheet) {
-  const worksheet = univer.getActiveWorkbook()?.getSheetByName(sheet.name);
+/** Draws the colours of a sheet's conditional formats anew where they have changed. */
+function restyle(shown: Shown, sheet: Sheet) {
+  const { book } = shown;
+  const lines = shown.sheets.get(sheet.id)?.cellData;
+  if (!book || !lines || sheet.formats.length === 0) return;
   const styles = gridStyles(sheet);
   const end = { row: sheet.cells.length - 1, column: Number.POSITIVE_INFINITY };
+  const changes: GridLines<CellChange> = {};
   for (const area of sheet.formats.flatMap(({ areas }) => areas))
     overCells(area, end, (row, column) => {
-      const style = styles.get(row)?.get(column);
-      const range = worksheet?.getRange(row, column);
-      if (style?.bg) range?.setBackgroundColor(style.bg.rgb);
-      if (style?.cl) range?.setFontColor(style.cl.rgb);
+      const before = lines[row]?.[column];
+      const after = gridCell(book, sheet, row, column, styles.get(row)?.get(column));
+      const looks = cellChange(before && { s: before.s }, after && { s: after.s });
+      if (!looks || !after) return;
+      putCell(changes, row, column, looks);
+      putCell(lines, row, column, after);
     });
+  if (Object.keys(changes).length > 0) change(shown, sheet.id, changes, true);
 }
 
 type Ranges = Parameters<
   Parameters<typeof FUniver.prototype.addEvent<"SheetValueChanged">>[1]
 >[0]["effectedRanges"];
 
-/** Takes what a person typed over into the workbook; told once it has been computed. */
-function takeEdit(shown: Shown, ranges: Ranges, told: Told) {
-  const { book, univer } = shown;
-  if (shown.ours > 0 || !book) return;
-  const changed = ranges.flatMap((range) => {
-    const sheet = book.sheets.find(({ name }) => name === range.getSheetName());
-    return sheet ? takeRange(book, sheet, range) : [];
-  });
-  if (changed.length === 0) return;
-  // The grid computes what depends on it; the workbook need not be shown anew for that.
-  book.dirty = false;
-  shown.idle = computed(shown).then(() => {
-    shown.ours++;
-    for (const sheet of book.sheets) restyle(univer, sheet);
-    shown.ours--;
-    told.edited(changed);
-  });
-}
-
-function takeRange(book: StandInBook, sheet: Sheet, range: Ranges[number]): GridCells[] {
+/** Takes over what is new in cells of the grid: results of formulas, and what a person edited, which it gives. */
+function takeRange(shown: Shown, range: Ranges[number]): GridCells[] {
+  const { book } = shown;
+  const sheet = book?.sheets.find(({ name }) => name === range.getSheetName());
+  const lines = sheet && shown.sheets.get(sheet.id)?.cellData;
+  if (!book || !lines) return [];
   const { startRow, startColumn, endRow, endColumn } = range.getRange();
+  const area = { top: startRow, left: startColumn, bottom: endRow, right: endColumn };
   const values = range.getRawValues();
   const formulas = range.getFormulas();
-  const changed: GridCells[] = [];
-  overCells(
-    { top: startRow, left: startColumn, bottom: endRow, right: endColumn },
-    { row: endRow, column: endColumn },
-    (row, column) => {
-      const formula = formulas[row - startRow]?.[column - startColumn];
-      const value = (values[row - startRow]?.[column - startColumn] ?? "") as CellValue;
-      if (!takeCell(book, sheet, row, column, value ?? "", formula)) return;
-      const area = { top: row, left: column, bottom: row, right: column };
-      changed.push({ sheet: sheet.name, area });
-    },
-  );
-  return changed;
+  let isEdited = false;
+  overCells(area, { row: endRow, column: endColumn }, (row, column) => {
+    const before = lines[row]?.[column];
+    const v = (values[row - startRow]?.[column - startColumn] ?? "") as CellValue;
+    const f = formulas[row - startRow]?.[column - startColumn] || undefined;
+    if (f !== undefined && f === before?.f) takeResult(shown, sheet, row, column, v);
+    else if (f !== before?.f || raw(v) !== raw(before?.v)) {
+      isEdited = true;
+      putBox(book, sheet, row, column, boxOf(v, f, tableAt(sheet, row, column)?.name));
+      putCell(lines, row, column, {
+        v,
+        ...(f ? { f } : {}),
+        ...(before?.s ? { s: before.s } : {}),
+      });
+    }
+  });
+  // The grid computes what depends on it: the workbook need not be shown anew for that.
+  if (isEdited) book.dirty = false;
+  return isEdited ? [{ sheet: sheet.name, area }] : [];
 }
 
-/** Takes a cell of the grid over; false where it is what the workbook has. */
-function takeCell(
-  book: StandInBook,
-  sheet: Sheet,
-  row: number,
-  column: number,
-  value: CellValue,
-  formula: string | undefined,
-): boolean {
-  const before = boxAt(sheet, row, column);
-  const was = before?.formula;
-  if (formula && was !== undefined && gridFormula(book, sheet, row, was) === formula) return false;
-  const box = formula
-    ? { value, formula: formula.replace(/^=/, "") }
-    : entered(value, tableAt(sheet, row, column)?.name);
-  if (box?.value === before?.value && box?.formula === was) return false;
-  putBox(book, sheet, row, column, box);
-  return true;
+const boxOf = (value: CellValue, formula: string | undefined, table: string | undefined) =>
+  formula ? { value, formula: formula.replace(/^=/, "") } : entered(value, table);
+
+/** Takes what the grid computed in a cell over into the workbook. */
+function takeResult(shown: Shown, sheet: Sheet, row: number, column: number, value: CellValue) {
+  const box = boxAt(sheet, row, column);
+  if (box?.formula === undefined) return;
+  const result = plain(value, box.formula);
+  if (result === box.value) return;
+  box.value = result;
+  shown.computed.add(sheet);
 }
+
+/** A value as the grid may hold it: true and false as 1 and 0, blank as an empty text. */
+const raw = (value: CellValue | undefined) =>
+  typeof value === "boolean" ? Number(value) : (value ?? "");
 
 /** The grid holds true and false as 1 and 0; the formulas that give them say so. */
 const plain = (value: CellValue, formula: string): CellValue =>

@@ -16,17 +16,35 @@ const column = (sheet: Sheet, table: Table, header: string): number => {
  * @param row sheet row that the formula stands in
  */
 export function gridFormula(book: StandInBook, sheet: Sheet, row: number, formula: string): string {
-  const text = tokenize(formula)
-    .map(({ type, value }) =>
-      type === "structured" ? (reference(book, sheet, row, value) ?? "#REF!") : value,
-    )
-    .join("");
-  return `=${text}`;
+  const text = piecesOf(formula).map((piece) =>
+    typeof piece === "string" ? piece : (reference(book, sheet, row, piece) ?? "#REF!"),
+  );
+  return `=${text.join("")}`;
 }
 
-function reference(book: StandInBook, sheet: Sheet, row: number, text: string): string | undefined {
-  const parsed = parseStructRef(text);
-  if (!parsed?.columns?.length) return undefined;
+type Structured = NonNullable<ReturnType<typeof parseStructRef>>;
+
+/** Formulas cut up before: all rows of a column have the same one. */
+const known = new Map<string, readonly (string | Structured)[]>();
+
+/** A formula as its structured references and the text between them. */
+function piecesOf(formula: string): readonly (string | Structured)[] {
+  const pieces =
+    known.get(formula) ??
+    tokenize(formula).map(({ type, value }) =>
+      type === "structured" ? (parseStructRef(value) ?? "#REF!") : value,
+    );
+  known.set(formula, pieces);
+  return pieces;
+}
+
+function reference(
+  book: StandInBook,
+  sheet: Sheet,
+  row: number,
+  parsed: Structured,
+): string | undefined {
+  if (!parsed.columns?.length) return undefined;
   const home = parsed.table
     ? book.sheets
         .flatMap((other) => other.tables.map((table) => ({ sheet: other, table })))

@@ -39,11 +39,11 @@ const grid: BenchGrid = makeGrid("grid", {
 });
 let selection: { sheet: string; area: Area } | undefined;
 
-/** After each batch: what it changed is shown, and where it selected a cell, the grid goes there. */
+/** What batches changed is shown and computed. */
 const settled = async () => {
   if (pending) {
     pending = false;
-    grid.show(host.book);
+    grid.show();
   }
   await grid.idle;
   counted();
@@ -69,12 +69,17 @@ const drawn = () =>
   );
 let lastDrawn = "";
 
-/** A batch may be the last one of its work, so its changes are shown without waiting for another. */
+/** So long after a batch what it changed is shown, unless another one comes or asks for it, ms. */
+const SHOWN_AFTER = 50;
+let timer = 0;
+
+/** After each batch: what it changed is shown, and where it selected a cell, the grid goes there. */
 const after = () => {
   const now = drawn();
   if (now !== lastDrawn) pending = true;
   lastDrawn = now;
-  setTimeout(() => void settled().then(follow), 0);
+  window.clearTimeout(timer);
+  timer = window.setTimeout(() => void settled().then(follow), SHOWN_AFTER);
 };
 
 function emptyBook(): StandInBook {
@@ -88,7 +93,8 @@ async function open(book: StandInBook) {
   Object.assign(host.book, book, { listening: host.book.listening });
   if (!book.active) delete host.book.active;
   lastDrawn = drawn();
-  grid.show(host.book);
+  pending = false;
+  grid.open(host.book);
   await grid.idle;
 }
 

@@ -1,4 +1,5 @@
 import type { EventMessage, StandInHost } from "../host";
+import type { Request } from "../run";
 
 /**
  * The few globals of Office that the add-in's page finds in Excel. `Excel` itself is the genuine client;
@@ -31,7 +32,7 @@ export function installOffice(
       )._createRequestExecutorOrNull();
       return {
         executeAsync: async (...args: unknown[]) => {
-          await settled();
+          if (asksForValues(args)) await settled();
           const answer = await inner.executeAsync(...args);
           after();
           return answer;
@@ -55,6 +56,12 @@ export function installOffice(
     },
   };
 }
+
+/** Whether a batch asks for what cells hold, so that formulas must have been computed before it. */
+const asksForValues = ([, , sent]: unknown[]) =>
+  (sent as { Body: Request }).Body.Actions.some(({ QueryInfo }) =>
+    QueryInfo?.Select?.some((path) => /(^|\/)(values|text)$/i.test(path)),
+  );
 
 class FunctionError extends Error {
   constructor(

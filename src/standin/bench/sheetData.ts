@@ -3,12 +3,21 @@ import { boxAt, type Sheet, type StandInBook } from "../book";
 import { gridFormula } from "./gridFormula";
 import { type GridStyle, gridSizes, gridStyles } from "./gridLook";
 
-interface GridCell {
+/** A cell in the form in which the grid takes it: value, formula, type (1 text, 3 truth), style. */
+export interface GridCell {
   v?: CellValue;
   f?: string;
-  t?: 1 | 2;
-  s?: object;
+  t?: 1 | 3;
+  s?: GridStyle;
 }
+
+/** Cells by row and column. */
+export type GridLines<C = GridCell> = Record<number, Record<number, C>>;
+
+export type SheetData = ReturnType<typeof sheetData>;
+
+/** Blank rows and columns that the grid shows beyond what a sheet holds. */
+export const SPARE = { rows: 20, columns: 4 };
 
 /** A sheet of the stand-in's workbook in the form in which the grid takes it. */
 export const sheetData = (book: StandInBook, sheet: Sheet) => {
@@ -18,8 +27,8 @@ export const sheetData = (book: StandInBook, sheet: Sheet) => {
   return {
     id: sheet.id,
     name: sheet.name,
-    rowCount: Math.max(height + 20, 60),
-    columnCount: Math.max(width + 4, 20),
+    rowCount: Math.max(height + SPARE.rows, 60),
+    columnCount: Math.max(width + SPARE.columns, 20),
     cellData: cellData(book, sheet, height, width),
     columnData: columns,
     rowData: rows,
@@ -41,21 +50,26 @@ const freeze = ({ bottom, right }: { bottom: number; right: number }) => ({
   xSplit: right + 1,
 });
 
-function cellData(book: StandInBook, sheet: Sheet, height: number, width: number) {
+function cellData(book: StandInBook, sheet: Sheet, height: number, width: number): GridLines {
   const styles = gridStyles(sheet);
-  const lines: Record<number, Record<number, GridCell>> = {};
+  const lines: GridLines = {};
   for (let row = 0; row < height; row++)
     for (let column = 0; column < width; column++) {
       const cell = gridCell(book, sheet, row, column, styles.get(row)?.get(column));
-      if (!cell) continue;
-      const line = lines[row] ?? {};
-      line[column] = cell;
-      lines[row] = line;
+      if (cell) putCell(lines, row, column, cell);
     }
   return lines;
 }
 
-function gridCell(
+/** Puts a cell into lines of them. */
+export function putCell<C>(lines: GridLines<C>, row: number, column: number, cell: C): void {
+  const line = lines[row] ?? {};
+  line[column] = cell;
+  lines[row] = line;
+}
+
+/** A cell of the stand-in's workbook in the form in which the grid takes it; undefined where nothing is to be shown. */
+export function gridCell(
   book: StandInBook,
   sheet: Sheet,
   row: number,
@@ -64,9 +78,14 @@ function gridCell(
 ): GridCell | undefined {
   const box = boxAt(sheet, row, column);
   if (!box && !style) return undefined;
-  const drawn = style ? { s: style } : {};
-  if (!box) return drawn;
-  if (box.formula !== undefined)
-    return { f: gridFormula(book, sheet, row, box.formula), v: box.value, ...drawn };
-  return { v: box.value, ...(typeof box.value === "string" ? { t: 1 as const } : {}), ...drawn };
+  return {
+    ...(box ? { v: box.value, ...typed(box.value) } : {}),
+    ...(box?.formula === undefined ? {} : { f: gridFormula(book, sheet, row, box.formula) }),
+    ...(style ? { s: style } : {}),
+  };
 }
+
+const typed = (value: CellValue): Pick<GridCell, "t"> => {
+  if (typeof value === "string") return { t: 1 };
+  return typeof value === "boolean" ? { t: 3 } : {};
+};

@@ -235,11 +235,11 @@ test("equipment is told in words", () => {
   const rows = sheets.find(({ sheet }) => sheet === "Equipment")?.rows ?? [];
   const items = rows.map(({ item, value }) => `${item}: ${value}`);
   for (const line of [
-    "Breaker · closing ms · least: 40",
-    "Current transformer core 2 · class: 5P20",
-    "Meter 1 · tested at % of full scale, point 2: 50",
-    "Protection element 1 · pick-up: 1.2",
-    "Joint 1 · torque N·m: 60",
+    "Closing time, minimum (ms): 40",
+    "Current transformer core 2 · Class: 5P20",
+    "Meter 1 · Points, % of full scale 2: 50",
+    "Protection element 1 · Pick-up: 1.2",
+    "Group of joints 1 · Manufacturer's torque (N·m): 60",
   ])
     expect(items).toContain(line);
   expect(new Set(items).size).toBe(items.length);

@@ -1,13 +1,15 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { type Criterion, type Source, sourceName } from "../../../src/standards/criterion";
-import type { Acts, Rated, RatedTable } from "../../../src/standards/table";
+import type { Acts, NamedTable, Rated, RatedTable } from "../../../src/standards/table";
 import type { CriteriaTable } from "./criteriaTables";
 
 const ROOM = "src/standards";
 /** A file of one standard and edition, or of common practice. */
 const STANDARD = /(?:\.\d{4}|^practice)\.ts$/;
 
-type AnyTable = RatedTable<Rated, Acts>;
+type ByVoltage = RatedTable<Rated, Acts>;
+type ByName = NamedTable<object>;
+type AnyTable = ByVoltage | ByName;
 
 /** One criterion of the files of standards. */
 export interface ListedCriterion {
@@ -48,7 +50,9 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null;
 
 const isTable = (value: unknown): value is AnyTable =>
-  isObject(value) && "rows" in value && "acts" in value;
+  isObject(value) && "rows" in value && "columns" in value;
+
+const isByVoltage = (table: AnyTable): table is ByVoltage => "acts" in table;
 
 const isCriterion = (value: unknown): value is Criterion =>
   isObject(value) && "source" in value && !("rows" in value);
@@ -66,15 +70,35 @@ function criteriaIn(what: string, value: unknown): ListedCriterion[] {
     : [];
 }
 
-const rowsOf = ({ title, columns, rows, source }: AnyTable): ListedCriterion[] =>
-  rows.map((row) => ({
-    what: `${title}: ${Number.isFinite(row.ratedkV) ? row.ratedkV : "beyond"} kV`,
-    value: Object.entries(columns)
-      .map(([id, heading]) => [heading, (row as unknown as Record<string, unknown>)[id]])
-      .filter(([, figure]) => figure !== undefined)
-      .map(([heading, figure]) => `${heading} ${figure}`)
+type Cells = Readonly<Record<string, unknown>>;
+
+/** What a cell of a table says; of limits at percents of the rated value, each with its percent. */
+const cell = (value: unknown): string => {
+  if (value === undefined) return "none given";
+  return Array.isArray(value)
+    ? value.map(([percent, limit]) => `${limit} at ${percent} %`).join(", ")
+    : String(value);
+};
+
+/** The rows of a table by their names. */
+const namedRows = (
+  table: AnyTable,
+): (readonly [name: string, row: Cells & Pick<Rated, "certainty">])[] =>
+  isByVoltage(table)
+    ? table.rows.map((row) => [
+        Number.isFinite(row.ratedkV) ? String(row.ratedkV) : "beyond",
+        row as unknown as Cells,
+      ])
+    : Object.entries(table.rows).map(([name, row]) => [name, row as unknown as Cells]);
+
+const rowsOf = (table: AnyTable): ListedCriterion[] =>
+  namedRows(table).map(([name, row]) => ({
+    what: `${table.title}: ${name}${isByVoltage(table) ? " kV" : ""}`,
+    value: Object.entries<string | undefined>(table.columns)
+      .filter(([id]) => row[id] !== undefined)
+      .map(([id, heading]) => `${heading} ${cell(row[id])}`)
       .join(", "),
-    source: row.certainty ? { ...source, certainty: row.certainty } : source,
+    source: row.certainty ? { ...table.source, certainty: row.certainty } : table.source,
   }));
 
 /** The figures of a criterion that may hold several. */
@@ -88,25 +112,33 @@ const figures = (criterion: object): string => {
 
 /** The tables in the form of the reference page. */
 export const standardsTables = (tables: readonly AnyTable[]): CriteriaTable[] =>
-  tables.map(({ title, acts, source, columns, rows, names }) => ({
-    title: `${title} (${sourceName(source)})`,
-    sources: [source],
+  tables.map((table) => ({
+    title: `${table.title} (${sourceName(table.source)})`,
+    sources: [table.source],
     columns: [
-      acts === "least" ? "rated kV, up to" : "rated kV, exactly",
-      ...Object.values(columns).filter((heading) => heading !== undefined),
-      "named as well",
-    ],
-    rows: rows.map((row) => [
-      `${Number.isFinite(row.ratedkV) ? row.ratedkV : "beyond"}${row.certainty ? ` (${row.certainty})` : ""}`,
-      ...Object.keys(columns).map((id) =>
-        String((row as unknown as Record<string, unknown>)[id] ?? "none given"),
+      firstHeading(table),
+      ...Object.values<string | undefined>(table.columns).filter(
+        (heading) => heading !== undefined,
       ),
-      [...(names ?? [])]
-        .filter(([, rated]) => rated === row.ratedkV)
-        .map(([name]) => name)
-        .join(", "),
+      ...(isByVoltage(table) ? ["named as well"] : []),
+    ],
+    rows: namedRows(table).map(([name, row]) => [
+      `${name}${row.certainty ? ` (${row.certainty})` : ""}`,
+      ...Object.keys(table.columns).map((id) => cell(row[id])),
+      ...(isByVoltage(table) ? [otherNames(table, Number(row.ratedkV))] : []),
     ]),
   }));
+
+const firstHeading = (table: AnyTable): string => {
+  if (!isByVoltage(table)) return table.of;
+  return table.acts === "least" ? "rated kV, up to" : "rated kV, exactly";
+};
+
+const otherNames = ({ names }: ByVoltage, ratedkV: number): string =>
+  [...(names ?? [])]
+    .filter(([, rated]) => rated === ratedkV)
+    .map(([name]) => name)
+    .join(", ");
 
 /** First sentences of the comments above what a file exports, by its name. */
 const docstrings = (text: string): ReadonlyMap<string, string> =>

@@ -1,5 +1,6 @@
 import type { PANEL_TYPES } from "../../../lineup/equipment";
 import type { Unit } from "../../../quantities/units";
+import type { KindId } from "../../../records/kinds";
 
 /**
  * Words and phrases in lower case, each the inside of a regular expression: `phases?` stands for both
@@ -64,8 +65,8 @@ export interface Language {
   /** Words that may stand before the name of a panel or section. */
   readonly places?: Phrases;
   readonly parts?: Readonly<Partial<Record<(typeof PARTS)[number], Phrases>>>;
-  /** What a test is called besides the name of its record kind, by the kind's id. */
-  readonly tests?: Readonly<Record<string, Phrases>>;
+  /** What a test is called, by the id of its record kind; a kind has its English names itself. */
+  readonly tests?: Readonly<Partial<Record<KindId, Phrases>>>;
   readonly yes: readonly string[];
   readonly no: readonly string[];
   readonly pass: Phrases;

@@ -1,0 +1,99 @@
+import { BookError } from "../../sheets/bookError";
+import { checksum, inflated } from "./deflate";
+import { bytesOf, inUtf8, textOf } from "./partText";
+import { damaged, type Entry, partName, readArchive } from "./readArchive";
+import { type Changed, writeArchive } from "./writeArchive";
+
+/**
+ * The parts of a workbook file: unpacked when asked for, and written back as they were unless changed.
+ * Nothing but the file itself is held of a part that is only read.
+ */
+export interface Package {
+  readonly names: readonly string[];
+  readonly has: (name: string) => boolean;
+  /** The bytes of an XML part, in UTF-8. Throws a BookError where it is missing or damaged. */
+  readonly bytes: (name: string) => Uint8Array;
+  /** The text of an XML part; empty where there is none. */
+  readonly text: (name: string) => string;
+  readonly put: (name: string, content: Uint8Array | string) => void;
+  readonly remove: (name: string) => void;
+  /** The file with what was changed; the very same where nothing was. */
+  readonly save: () => Uint8Array;
+}
+
+/**
+ * Opens a workbook file as a package.
+ *
+ * @param file none for a new one
+ * @throws {BookError} where it is none, is damaged, or has a password
+ */
+export function openPackage(file?: Uint8Array): Package {
+  const archive = file && readArchive(refuseOthers(file));
+  const entries = new Map(
+    archive?.entries
+      .filter(({ name }) => !/[\\/]$/.test(name))
+      .map((entry) => [partName(entry.name), entry]),
+  );
+  const changed = new Map<Entry, Changed>();
+  const added = new Map<string, Uint8Array>();
+  const addedAs = (name: string) =>
+    [...added.keys()].find((one) => partName(one) === partName(name));
+  const there = (name: string) => {
+    const entry = entries.get(partName(name));
+    return entry && changed.get(entry) !== null ? entry : undefined;
+  };
+  const has = (name: string) => addedAs(name) !== undefined || there(name) !== undefined;
+  const bytes = (name: string) => {
+    const fresh = addedAs(name);
+    if (fresh !== undefined) return added.get(fresh) as Uint8Array;
+    const entry = there(name);
+    if (!archive || !entry) throw damaged(`its part ${name} is missing`);
+    return changed.get(entry) ?? inUtf8(unpacked(archive.file, entry));
+  };
+  return {
+    get names() {
+      return [
+        ...[...entries.values()].flatMap(({ name }) => (there(name) ? [name] : [])),
+        ...added.keys(),
+      ];
+    },
+    has,
+    bytes,
+    text: (name) => (has(name) ? textOf(bytes(name)) : ""),
+    put(name, content) {
+      const data = typeof content === "string" ? bytesOf(content) : content;
+      const entry = entries.get(partName(name));
+      if (entry) changed.set(entry, data);
+      else added.set(addedAs(name) ?? name, data);
+    },
+    remove(name) {
+      const [entry, fresh] = [entries.get(partName(name)), addedAs(name)];
+      if (entry) changed.set(entry, null);
+      if (fresh !== undefined) added.delete(fresh);
+    },
+    save: () =>
+      file && changed.size + added.size === 0 ? file : writeArchive(archive, changed, added),
+  };
+}
+
+/** Containers that are no package: what Excel saves with a password, and files of before 2007. */
+const OLE = [0xd0, 0xcf, 0x11, 0xe0];
+
+function refuseOthers(file: Uint8Array): Uint8Array {
+  if (file.length === 0) throw new BookError("is empty; give an .xlsx workbook");
+  if (OLE.every((byte, at) => file[at] === byte))
+    throw new BookError(
+      "is encrypted or an old .xls file; open it in a spreadsheet, take the password off and save it as .xlsx",
+    );
+  if (file[0] !== 0x50 || file[1] !== 0x4b)
+    throw new BookError("is not a workbook; give an .xlsx file as a spreadsheet saves it");
+  return file;
+}
+
+function unpacked(file: Uint8Array, { name, from, to, method, size, sum }: Entry): Uint8Array {
+  const packed = file.subarray(from, to);
+  const bytes = method === 0 ? packed : inflated(packed, size);
+  if (!bytes || bytes.length !== size || checksum(bytes) !== sum)
+    throw damaged(`its part ${name} cannot be unpacked`);
+  return bytes;
+}

@@ -1,0 +1,31 @@
+import { BookError } from "../sheets/bookError";
+import type { Snapshot } from "../sheets/snapshot";
+import { openFile, worksheetsOf } from "./book";
+import { damaged } from "./package/readArchive";
+import { readSheets, type SheetsReader } from "./readPart";
+import { memoryIn } from "./remembered";
+import { sheetSnapshot } from "./sheetSnapshot";
+
+/**
+ * What a workbook file holds.
+ *
+ * @param read reads its sheets
+ * @throws {BookError} that says what the file is, where it is not a readable workbook
+ */
+export const readBook = (file: Uint8Array, read: SheetsReader = readSheets): Promise<Snapshot> =>
+  understood(async () => {
+    const book = openFile(file);
+    const sheets = await read(file, book, [...worksheetsOf(book).keys()]);
+    const { memory, remembered } = memoryIn(book.pack);
+    return { sheets: sheets.map(sheetSnapshot), lineup: memory?.lineup, ...remembered };
+  });
+
+/** Runs something on a workbook file; whatever goes wrong with it is told in our own words. */
+export async function understood<T>(run: () => Promise<T>): Promise<T> {
+  try {
+    return await run();
+  } catch (error) {
+    if (error instanceof BookError) throw error;
+    throw damaged(error instanceof Error ? error.message : String(error));
+  }
+}

@@ -1,0 +1,360 @@
+import { type Area, cellCount, LAST_COLUMN, LAST_ROW, readArea } from "../../sheets/area";
+import { type CellGrid, GridBuilder } from "./grid";
+import { readNumber } from "./readNumber";
+import { Repeats } from "./repeats";
+import type { SharedTexts } from "./sharedTexts";
+import { TagReader } from "./tagReader";
+import { plainText, textIn } from "./textIn";
+
+/** The formulas of a sheet as a file writes them. */
+export interface StoredFormulas {
+  /** By number of a cell's formula in the grid, the text; of a shared one that is written elsewhere its number there. */
+  readonly texts: readonly (string | number)[];
+  /** Formulas that are filled over several cells, each written once, for the cell where it stands. */
+  readonly shared: ReadonlyMap<
+    number,
+    { readonly formula: string; readonly row: number; readonly column: number }
+  >;
+  /** Formulas that fill several cells as one. */
+  readonly arrays: readonly (Area & { readonly formula: string })[];
+}
+
+/** Where the rows of a sheet stand in its part. */
+export interface RowPlaces {
+  /** Behind the start tag of the cells, and before their end tag; the same where they close themselves. */
+  readonly from: number;
+  readonly to: number;
+  /** Where the start tag of the cells begins, and where the end tag ends. */
+  readonly start: number;
+  readonly end: number;
+  /** By row as it is written: its number from 0, where it begins and where it ends. */
+  readonly rows: readonly number[];
+  readonly begins: readonly number[];
+  readonly ends: readonly number[];
+}
+
+export interface ScannedSheet {
+  readonly cells: CellGrid;
+  readonly formulas: StoredFormulas;
+  readonly hiddenRows: readonly number[];
+  readonly places: RowPlaces;
+}
+
+/** What a sheet's cells refer to. */
+export interface ScanWith {
+  readonly texts: SharedTexts;
+  /** What a number in a cell of a style is, of a workbook that counts its days from 1904. */
+  readonly number?: (value: number, style: number) => number;
+}
+
+/**
+ * Reads the cells of a sheet in one pass over its bytes.
+ *
+ * @throws {BookError} where it is damaged, with the part and the place
+ */
+export function scanSheet(bytes: Uint8Array, part: string, given: ScanWith): ScannedSheet {
+  return new SheetScanner(bytes, part, given).scan();
+}
+
+const [KIND_NUMBER, KIND_SHARED, KIND_TEXT, KIND_INLINE, KIND_TRUTH, KIND_DAY] = [0, 1, 2, 3, 4, 5];
+/** Kinds of a cell by what its `t` says (ECMA-376 part 1, 18.18.11). */
+const KINDS: Readonly<Record<string, number>> = {
+  n: KIND_NUMBER,
+  s: KIND_SHARED,
+  str: KIND_TEXT,
+  e: KIND_TEXT,
+  inlineStr: KIND_INLINE,
+  b: KIND_TRUTH,
+  d: KIND_DAY,
+};
+
+const LETTERS: readonly (number | undefined)[] = Object.entries(KINDS).reduce<number[]>(
+  (letters, [name, kind]) => {
+    if (name.length === 1) letters[name.charCodeAt(0)] = kind;
+    return letters;
+  },
+  [],
+);
+
+const decodeShort = (bytes: Uint8Array, from: number, to: number): string => {
+  let text = "";
+  for (let at = from; at < Math.min(to, from + 10); at++)
+    text += String.fromCharCode(bytes[at] ?? 0);
+  return text;
+};
+
+class SheetScanner {
+  private readonly tags: TagReader;
+  private readonly grid = new GridBuilder();
+  private readonly codes: Uint32Array;
+  private readonly repeatedTexts: Repeats;
+  private readonly repeatedFormulas: Repeats;
+  private readonly formulaTexts: (string | number)[] = [""];
+  private readonly formulaNumbers = new Map<string | number, number>();
+  private readonly shared = new Map<number, { formula: string; row: number; column: number }>();
+  private readonly arrays: (Area & { formula: string })[] = [];
+  private readonly hiddenRows: number[] = [];
+  private readonly rows: number[] = [];
+  private readonly begins: number[] = [];
+  private readonly ends: number[] = [];
+  /** The cell at hand. */
+  private row = -1;
+  private column = -1;
+  private kind = KIND_NUMBER;
+  private style = 0;
+  private formula = 0;
+  private valueFrom = 0;
+  private valueTo = 0;
+  private hasValue = false;
+
+  constructor(
+    private readonly bytes: Uint8Array,
+    part: string,
+    private readonly given: ScanWith,
+  ) {
+    this.tags = new TagReader(bytes, part);
+    this.codes = new Uint32Array(given.texts.count);
+    this.repeatedTexts = new Repeats(bytes);
+    this.repeatedFormulas = new Repeats(bytes);
+  }
+
+  scan(): ScannedSheet {
+    const { tags } = this;
+    tags.enter("worksheet");
+    let found: Pick<RowPlaces, "start" | "from" | "to" | "end"> | undefined;
+    while (!found && tags.nextChild()) {
+      if (!tags.isNamed("sheetData")) tags.skipElement();
+      else found = this.sheetData(tags.tag);
+    }
+    if (!found) throw tags.broken("has no cells, not even none");
+    return {
+      cells: this.grid.grid(),
+      formulas: { texts: this.formulaTexts, shared: this.shared, arrays: this.arrays },
+      hiddenRows: this.hiddenRows,
+      places: { ...found, rows: this.rows, begins: this.begins, ends: this.ends },
+    };
+  }
+
+  private sheetData(start: number) {
+    const { tags } = this;
+    tags.skipAttributes();
+    const from = tags.at;
+    if (tags.closed) return { start, from, to: from, end: from };
+    while (tags.nextChild()) {
+      if (tags.isNamed("row")) this.readRow();
+      else tags.skipElement();
+    }
+    return { start, from, to: tags.tag, end: tags.at };
+  }
+
+  private readRow(): void {
+    const { tags } = this;
+    const begin = tags.tag;
+    this.row += 1;
+    let hidden = false;
+    while (tags.nextAttribute())
+      if (tags.isAttribute("r")) this.row = this.integer() - 1;
+      else if (tags.isAttribute("hidden")) hidden = this.isTrue(tags.valueFrom);
+    if (!(this.row >= 0 && this.row <= LAST_ROW)) throw tags.broken("has a row that no sheet has");
+    if (hidden) this.hiddenRows.push(this.row);
+    this.column = -1;
+    this.grid.row(this.row);
+    if (!tags.closed)
+      while (tags.nextChild()) {
+        if (tags.isNamed("c")) this.readCell();
+        else tags.skipElement();
+      }
+    this.rows.push(this.row);
+    this.begins.push(begin);
+    this.ends.push(tags.at);
+  }
+
+  private readCell(): void {
+    const { tags } = this;
+    this.column += 1;
+    this.kind = KIND_NUMBER;
+    this.style = 0;
+    this.formula = 0;
+    this.hasValue = false;
+    while (tags.nextAttribute())
+      if (tags.isAttribute("r")) this.readColumn();
+      else if (tags.isAttribute("s")) this.style = this.integer();
+      else if (tags.isAttribute("t")) this.readKind();
+    if (this.column > LAST_COLUMN) throw tags.broken("has a column that no sheet has");
+    if (!tags.closed) while (tags.nextChild()) this.readInCell();
+    if (this.hasValue) this.addValue();
+    else if (this.formula > 0) this.grid.cell(this.column, 0, this.formula);
+  }
+
+  private readInCell(): void {
+    const { tags } = this;
+    if (tags.isNamed("v")) this.readContent();
+    else if (tags.isNamed("f")) this.readFormula();
+    else if (tags.isNamed("is") && this.kind === KIND_INLINE) this.readContent();
+    else tags.skipElement();
+  }
+
+  private readContent(): void {
+    const { tags } = this;
+    tags.skipAttributes();
+    this.valueFrom = tags.at;
+    tags.skipContent();
+    this.valueTo = tags.contentEnd;
+    this.hasValue = true;
+  }
+
+  /** An address such as `AB12`: the row stands on its row too. */
+  private readColumn(): void {
+    let column = 0;
+    for (let at = this.tags.valueFrom; at < this.tags.valueTo; at++) {
+      const letter = (this.bytes[at] ?? 0) & 0xdf;
+      if (letter < 65 || letter > 90) break;
+      column = column * 26 + letter - 64;
+    }
+    if (column > 0) this.column = column - 1;
+  }
+
+  private readKind(): void {
+    const { valueFrom, valueTo } = this.tags;
+    // As a rule a single letter or `str`.
+    const length = valueTo - valueFrom;
+    const kind =
+      length === 1
+        ? LETTERS[this.bytes[valueFrom] ?? 0]
+        : KINDS[decodeShort(this.bytes, valueFrom, valueTo)];
+    if (kind === undefined) throw this.tags.broken("has a cell of an unknown kind");
+    this.kind = kind;
+  }
+
+  private integer(): number {
+    let value = 0;
+    for (let at = this.tags.valueFrom; at < this.tags.valueTo; at++) {
+      const digit = (this.bytes[at] ?? 0) - 48;
+      if (digit < 0 || digit > 9) return Number.NaN;
+      value = value * 10 + digit;
+    }
+    return value;
+  }
+
+  private isTrue(at: number): boolean {
+    return this.bytes[at] === 49 || this.bytes[at] === 116;
+  }
+
+  private addValue(): void {
+    const { grid, column, formula, kind, valueFrom, valueTo } = this;
+    if (kind === KIND_NUMBER) this.addNumber();
+    else if (kind === KIND_SHARED) grid.cell(column, this.sharedCode(), formula);
+    else if (kind === KIND_TRUTH) grid.cell(column, grid.code(this.isTrue(valueFrom)), formula);
+    else if (kind === KIND_DAY) this.addDay();
+    else if (kind === KIND_INLINE)
+      grid.cell(column, grid.code(textIn(this.bytes, valueFrom, valueTo, this.tags.part)), formula);
+    else
+      grid.cell(column, this.repeatedTexts.code(column, valueFrom, valueTo, this.newText), formula);
+  }
+
+  private readonly newText = (from: number, to: number): number =>
+    this.grid.code(plainText(this.bytes, from, to));
+
+  private addNumber(): void {
+    const { grid, column, formula, given, valueFrom, valueTo } = this;
+    if (valueFrom === valueTo) {
+      if (formula > 0) grid.cell(column, 0, formula);
+      return;
+    }
+    const value = readNumber(this.bytes, valueFrom, valueTo);
+    if (Number.isNaN(value))
+      grid.cell(column, grid.code(plainText(this.bytes, valueFrom, valueTo)), formula);
+    else grid.number(column, given.number ? given.number(value, this.style) : value, formula);
+  }
+
+  /** Some programs write a day as such, not as its number. */
+  private addDay(): void {
+    const text = plainText(this.bytes, this.valueFrom, this.valueTo);
+    const serial = serialOf(text);
+    if (serial === undefined) this.grid.cell(this.column, this.grid.code(text), this.formula);
+    else this.grid.number(this.column, serial, this.formula);
+  }
+
+  private sharedCode(): number {
+    const index = readNumber(this.bytes, this.valueFrom, this.valueTo);
+    const code = this.codes[index];
+    if (code) return code;
+    return this.newSharedCode(index);
+  }
+
+  private newSharedCode(index: number): number {
+    if (!Number.isInteger(index) || index < 0)
+      throw this.tags.broken(`has a text without a number, in row ${this.row + 1}`);
+    const code = this.grid.code(this.given.texts.text(index));
+    this.codes[index] = code;
+    return code;
+  }
+
+  private readFormula(): void {
+    const { tags, repeatedFormulas: repeats, column } = this;
+    const { kind, area, shared } = this.formulaAttributes();
+    const from = tags.at;
+    const repeated = kind === "" && !tags.closed && repeats.isAgain(column, from);
+    if (repeated) tags.at = repeats.end;
+    tags.skipContent();
+    const to = tags.contentEnd;
+    if (repeated && to === repeats.end) this.formula = repeats.codeOf(column);
+    else if (kind !== "")
+      this.fills(kind, area, shared, from < to ? plainText(this.bytes, from, to) : "");
+    else if (from < to) this.formula = repeats.code(column, from, to, this.newFormula);
+  }
+
+  private formulaAttributes() {
+    const { tags } = this;
+    const said = { kind: "", area: "", shared: -1 };
+    while (tags.nextAttribute())
+      if (tags.isAttribute("t")) said.kind = this.attribute();
+      else if (tags.isAttribute("ref")) said.area = this.attribute();
+      else if (tags.isAttribute("si")) said.shared = this.integer();
+    if (said.kind === "normal") said.kind = "";
+    return said;
+  }
+
+  private readonly newFormula = (from: number, to: number): number =>
+    this.formulaNumber(plainText(this.bytes, from, to));
+
+  private attribute(): string {
+    return plainText(this.bytes, this.tags.valueFrom, this.tags.valueTo);
+  }
+
+  private formulaNumber(text: string | number): number {
+    const known = this.formulaNumbers.get(text);
+    if (known !== undefined) return known;
+    const number = this.formulaTexts.push(text) - 1;
+    this.formulaNumbers.set(text, number);
+    return number;
+  }
+
+  /** A formula that fills more cells than its own, or is filled from another. */
+  private fills(kind: string, reference: string, shared: number, formula: string): void {
+    const { row, column } = this;
+    if (kind === "shared" && shared >= 0) {
+      if (formula !== "") this.shared.set(shared, { formula, row, column });
+      this.formula = this.formulaNumber(formula === "" ? shared : formula);
+      return;
+    }
+    if (formula === "") return;
+    this.formula = this.formulaNumber(formula);
+    const area = kind === "array" || kind === "dataTable" ? readArea(reference) : undefined;
+    if (area && cellCount(area) > 1) this.arrays.push({ ...area, formula });
+  }
+}
+
+const MOMENT = /^(?:(\d{4})-(\d\d)-(\d\d))?(?:T(\d\d):(\d\d)(?::(\d\d(?:\.\d+)?))?)?Z?$/;
+
+/** The serial day of the 1900 system of a moment as ISO 8601 writes it; undefined where it is none. */
+function serialOf(text: string): number | undefined {
+  const found = text === "" ? undefined : MOMENT.exec(text);
+  if (!found) return undefined;
+  const [year, month, day, hours = 0, minutes = 0, seconds = 0] = found
+    .slice(1)
+    .map((piece) => (piece === undefined ? undefined : Number(piece)));
+  const days =
+    year === undefined ? 0 : Date.UTC(year, (month ?? 1) - 1, day ?? 1) / 86_400_000 + 25_569;
+  return days + (hours * 3600 + minutes * 60 + seconds) / 86_400;
+}

@@ -1,0 +1,42 @@
+import { damaged } from "../package/readArchive";
+import { TagReader } from "./tagReader";
+import { textIn } from "./textIn";
+
+/** The texts that cells share, each made when it is first asked for. */
+export interface SharedTexts {
+  readonly count: number;
+  readonly text: (index: number) => string;
+}
+
+export const NO_TEXTS: SharedTexts = { count: 0, text: () => "" };
+
+/** @param bytes of the part of shared strings */
+export function sharedTexts(bytes: Uint8Array, part: string): SharedTexts {
+  let places = new Uint32Array(2048);
+  let count = 0;
+  const tags = new TagReader(bytes, part);
+  tags.enter("sst");
+  while (!tags.closed && tags.nextChild()) {
+    const isText = tags.isNamed("si");
+    tags.skipAttributes();
+    const from = tags.at;
+    tags.skipContent();
+    if (!isText) continue;
+    if (count * 2 === places.length) {
+      const longer = new Uint32Array(places.length * 2);
+      longer.set(places);
+      places = longer;
+    }
+    places[count * 2] = from;
+    places[count * 2 + 1] = tags.contentEnd;
+    count += 1;
+  }
+  return {
+    count,
+    text: (index) => {
+      if (index >= count)
+        throw damaged(`a cell holds the text number ${index} of ${count} in its part ${part}`);
+      return textIn(bytes, places[index * 2] ?? 0, places[index * 2 + 1] ?? 0, part);
+    },
+  };
+}

@@ -1,0 +1,2 @@
+/** Where screenshots go, to be looked at. */
+export const SHOTS = "out/screenshots";
