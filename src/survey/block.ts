@@ -9,6 +9,8 @@ export interface SurveyColumn {
   /** Column of the view. */
   readonly at: number;
   readonly title: string;
+  /** The lines of its title from the top. */
+  readonly lines: readonly string[];
   readonly concept?: Concept;
   readonly unit?: Unit;
   /** The phase or combination that the title names. */
@@ -28,6 +30,8 @@ export interface Limit {
   readonly side: "least" | "most";
   readonly number: number;
   readonly unit?: Unit;
+  /** The words before it, which may say what it is about. */
+  readonly about?: string;
   /** The operation that it is about, where it says one. */
   readonly operation?: "closing" | "opening";
   /** Where it is stated, as an address of the sheet. */

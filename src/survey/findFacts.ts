@@ -123,9 +123,14 @@ export const factsIn = (cell: Cell): Facts => {
   const limits = quantitiesIn(text).flatMap((quantity): Limit[] => {
     const { quantity: measured } = unitSize(quantity.unit);
     if (measured === "time" && quantity.unit !== "ms") return [];
-    if (measured === "voltage" || measured === "temperature") return [];
+    if (measured === "temperature") return [];
+    if (measured === "voltage") return operationLimit(text, quantity, address);
     const side = sideOf(text, quantity);
-    return side ? [{ side, number: quantity.number, unit: quantity.unit, address }] : [];
+    const about = text
+      .slice(Math.max(0, quantity.at - NEAR), quantity.at)
+      .split(/[;,.()]/)
+      .at(-1);
+    return side ? [{ side, number: quantity.number, unit: quantity.unit, address, about }] : [];
   });
   const date = cell.day ?? dayIn(text, cell.order);
   return {
@@ -134,6 +139,20 @@ export const factsIn = (cell: Cell): Facts => {
     ...(date === undefined ? {} : { day: date, dayAddress: address }),
     limits: [...rangesIn(text, address), ...limits],
   };
+};
+
+/** The voltage by which a release has to work: "close by 93.5 V, trip by 77 V". */
+const operationLimit = (text: string, { at, number, unit }: Quantity, address: string): Limit[] => {
+  const clause =
+    text
+      .slice(Math.max(0, at - NEAR), at)
+      .split(/[;,()]/)
+      .at(-1) ?? "";
+  const [closing, opening] = [hasWord(clause, "closing"), hasWord(clause, "opening")];
+  const isBound = /\bby\b|≤|<|\bat or below\b|\bbis\b/iu.test(clause) || hasWord(clause, "atMost");
+  return closing !== opening && isBound
+    ? [{ side: "most", number, unit, address, operation: closing ? "closing" : "opening" }]
+    : [];
 };
 
 const dayIn = (text: string, order: DateOrder): number | undefined => {

@@ -1,6 +1,6 @@
 import { readUnit } from "../quantities/readUnit";
 import { type Cell, isValue, type SheetView } from "./cells";
-import { areNames, namesAmong, phasesAmong } from "./phases";
+import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
 import { unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 
@@ -54,7 +54,11 @@ const isUnitAlone = ({ text }: Cell) => readUnit(text.replace(/^[([]|[)\]]$/g, "
 const isHead = ({ cells }: Segment): boolean => {
   if (cells.length < 2) return false;
   const texts = cells.map(({ text }) => text);
-  const phases = phasesAmong(texts);
+  const position = positionsAmong(texts);
+  const phases = new Set([
+    ...phasesAmong(texts),
+    ...texts.filter((text) => position(text) !== undefined),
+  ]);
   const isName =
     areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));

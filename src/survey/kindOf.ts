@@ -6,12 +6,12 @@ const KINDS_BY_UNIT: Readonly<Record<string, readonly string[]>> = {
   "high resistance": ["insulation", "control", "cable", "indexCurve"],
   "low resistance": ["contact", "earthing"],
   resistance: ["earthing", "currentTransformer", "control"],
-  time: ["timing", "protection"],
+  time: ["timing", "protection", "mechanism"],
   torque: ["torque"],
-  voltage: ["withstand", "cable", "voltageTransformer", "protection", "excitation"],
+  voltage: ["withstand", "cable", "voltageTransformer", "protection", "excitation", "mechanism"],
   pressure: ["gas"],
-  current: ["currentTransformer", "protection", "metering", "excitation", "withstand"],
-  length: ["dimensions"],
+  current: ["currentTransformer", "protection", "metering", "excitation", "withstand", "mechanism"],
+  length: ["installation", "dimensions"],
   share: ["currentTransformer", "voltageTransformer", "metering"],
 };
 
@@ -34,7 +34,11 @@ export const kindOf = (unit: Unit | undefined, around: readonly string[]): strin
     const named = kindsIn(text).filter((kind) => possible === undefined || possible.includes(kind));
     // The usual kind is also what words say that speak of several: "IR of control wiring" is control wiring.
     const [special] = named.filter((kind) => kind !== (possible?.[0] ?? "insulation"));
-    if (named.length > 0) return special ?? named[0];
+    const isSpecial = unit === undefined || classOf(unit).endsWith(" resistance");
+    if (named.length > 0)
+      return isSpecial
+        ? (special ?? named[0])
+        : (possible?.find((kind) => named.includes(kind)) ?? named[0]);
   }
   return possible?.[0];
 };

@@ -10,6 +10,8 @@ import type { Concept } from "./words/words";
 export interface LineTable {
   readonly view: SheetView;
   readonly table: FoundTable;
+  /** Titles over the names of the columns, which count for all lines. */
+  readonly above: readonly Cell[];
 }
 
 /** Columns that may stand beside the values of such a table. */
@@ -23,8 +25,14 @@ const BESIDE: readonly (Concept | undefined)[] = [
   undefined,
 ];
 
-/** What a column is called in the first line of the head: the panel, where a second line tells its circuit. */
-const firstLine = ({ group, title }: SurveyColumn): string => group ?? title;
+/** The titles of a head line by line, that line first in which the columns are panels. */
+const namesOf = (columns: readonly SurveyColumn[]): ReadonlySet<string> => {
+  const deepest = Math.max(...columns.map(({ lines }) => lines.length));
+  const found = Array.from({ length: deepest }, (_, depth) =>
+    namesAmong(columns.flatMap(({ lines }) => lines[depth] ?? [])),
+  );
+  return found.reduce((most, names) => (names.size > most.size ? names : most), new Set<string>());
+};
 
 interface Parts {
   readonly labels: readonly number[];
@@ -38,13 +46,15 @@ const partsOf = (
   table: FoundTable,
   columns: readonly SurveyColumn[],
 ): Parts | undefined => {
-  const names = namesAmong(columns.map(firstLine));
+  const names = namesOf(columns);
   const isPhase = ({ position, unit }: SurveyColumn) =>
     position !== undefined && unit === undefined;
-  const isValueColumn = (column: SurveyColumn) => names.has(firstLine(column)) || isPhase(column);
+  const isValueColumn = (column: SurveyColumn) =>
+    column.lines.some((line) => names.has(line)) || isPhase(column);
   const values = columns.filter(isValueColumn).map(({ at }) => at);
   const first = values[0] ?? 0;
-  const labels = columns.filter(({ at }) => at < first).map(({ at }) => at);
+  const own = columns.filter(({ at }) => at < first).map(({ at }) => at);
+  const labels = own.length > 0 ? own : labelsLeftOf(view, table);
   const others = columns.filter((column) => column.at > first && !isValueColumn(column));
   if (
     values.length < 2 ||
@@ -55,6 +65,18 @@ const partsOf = (
   return names.size >= 2 || tellsQuantities(view, table, labels)
     ? { labels, values, others: others.map(({ at }) => at) }
     : undefined;
+};
+
+/** A table without labels shares those of the table at its left. */
+const labelsLeftOf = (view: SheetView, { head, bottom, left }: FoundTable): number[] => {
+  for (let at = left - 1; at >= 0; at--) {
+    const cells = Array.from({ length: bottom - head }, (_, index) =>
+      view.at(head + 1 + index, at),
+    );
+    const words = cells.filter((cell) => cell !== undefined && isWords(cell)).length;
+    if (words >= cells.length * 0.7) return [at];
+  }
+  return [];
 };
 
 /** Whether the labels of most lines carry a unit or name a quantity. */
@@ -130,11 +152,19 @@ export function lineTables(
   const parts = partsOf(view, table, columns);
   if (!parts) return undefined;
   const { labels, values, others } = parts;
-  const nameRow = columns.some(({ group }) => group !== undefined) ? table.top : table.head;
+  const names = namesOf(columns);
+  const heads = Array.from({ length: table.head - table.top + 1 }, (_, index) => table.top + index);
+  const nameRow =
+    heads.find((row) => values.some((at) => names.has(view.shown(row, at)?.text ?? ""))) ??
+    table.head;
+  const above = heads.flatMap((row) =>
+    row === nameRow ? [] : (view.shown(row, values[0] ?? 0) ?? []),
+  );
   return groupsOf(view, table, parts).map((lines): LineTable => {
     const rows = [...labels, ...values, ...others];
     return {
       view: windowOf(view, rows, [nameRow, ...lines]),
+      above,
       table: {
         top: 0,
         head: labels.length - 1,

@@ -2,8 +2,9 @@ import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import type { Stage, SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
+import { dayOf } from "./dayOf";
 import type { FoundTable } from "./findTables";
-import { areNames, positionsAmong } from "./phases";
+import { areNames, phasesAmong, positionsAmong } from "./phases";
 import { unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord, verdictIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -106,7 +107,16 @@ const conceptOfTitle = (title: string, unit: Unit | undefined): Concept | undefi
   if (concept === undefined || unit === undefined) return concept;
   if (WORDS.includes(concept)) return "reading";
   const quantity = QUANTITY_OF[concept];
-  return quantity === undefined || unitSize(unit).quantity === quantity ? concept : "reading";
+  if (quantity === undefined || unitSize(unit).quantity === quantity) return concept;
+  return conceptOfUnit(unit) ?? "reading";
+};
+
+/** What a unit alone tells of a column. */
+const conceptOfUnit = (unit: Unit | undefined): Concept | undefined => {
+  if (unit === "kV") return "voltage";
+  if (unit === "mA" || unit === "µA") return "leakage";
+  if (unit === "s" || unit === "min") return "duration";
+  return unit === "°C" || unit === "°F" ? "temperature" : undefined;
 };
 
 /** Concepts whose columns hold numbers; words under such a title are something else. */
@@ -158,10 +168,15 @@ const conceptOfColumn = (
   if (told === "tester") return testerBy(cells);
   if (told === undefined || (NUMBERS.includes(told) && areWords(cells)))
     return conceptByValues(cells);
+  // Answers under a title of readings: "Trip: yes, yes, yes".
+  if (told === "reading" && areWords(cells) && conceptByValues(cells) === "result") return "result";
   const isLimit = told === "minimum" || told === "maximum" || told === "limit";
   const sums = cells.some(({ formula }) => formula !== undefined && AGGREGATES.test(formula));
   return isLimit && (sums || MEASURED.test(own)) ? undefined : told;
 };
+
+const areDays = (cells: readonly Cell[]) =>
+  cells.length > 1 && cells.filter((cell) => dayOf(cell) !== undefined).length > cells.length * 0.7;
 
 const areWords = (cells: readonly Cell[]) =>
   cells.length > 1 && cells.filter(({ text }) => /\d/.test(text)).length < cells.length * 0.4;
@@ -176,7 +191,8 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
       lines: linesOf(view, table, left + index),
     }),
   );
-  const phases = phasesOf(titled);
+  const letters = phasesAmong(titled.map(({ lines }) => lines.at(-1) ?? ""));
+  const phases = phasesOf(titled, letters);
   const under = (at: number) =>
     Array.from({ length: bottom - head }, (_, index) => view.at(head + 1 + index, at)).flatMap(
       (cell) => cell ?? [],
@@ -188,7 +204,7 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
     ? undefined
     : titled.find(({ at }) => areNames(under(at).map(({ text }) => text)));
   const named = titled.map((column) =>
-    nameColumn(column, under(column.at), phases, column === names),
+    nameColumn(column, under(column.at), { phases, letters }, column === names),
   );
   // Where a column is titled as the result, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
@@ -209,12 +225,12 @@ const phaseTitle = ({ title, group }: SurveyColumn) => title.slice(group?.length
 const nameColumn = (
   column: Titled,
   cells: readonly Cell[],
-  phases: PhaseReader,
+  { phases, letters }: { readonly phases: PhaseReader; readonly letters: ReadonlySet<string> },
   isNames: boolean,
 ): SurveyColumn => {
   const { at, lines } = column;
   const values = cells.filter(isValue);
-  const unit = unitOfTitle(lines);
+  const unit = unitOfTitle(lines, letters);
   const own = phaseLine(lines);
   const named = conceptOfTitle(own, unit);
   const position =
@@ -224,25 +240,31 @@ const nameColumn = (
   return {
     at,
     title: lines.join(" "),
+    lines,
     ...(lines.length > 1 ? { group: lines[0] } : {}),
     concept: position !== undefined && !ASIDE.includes(concept) ? "reading" : concept,
     unit: unit ?? unitOfCells(values),
     ...(position === undefined ? {} : { position }),
     stage: stageIn(lines),
     operation:
-      unit === undefined || unitSize(unit).quantity === "time" ? operationIn(lines) : undefined,
+      unit === undefined || OPERATED.includes(unitSize(unit).quantity)
+        ? operationIn(lines)
+        : undefined,
     computed: values.length > 0 && formulas > values.length * 0.6,
-    numbers: cells.filter(({ number }) => number !== undefined).length > cells.length * 0.6,
+    numbers: cells.filter(({ number }) => number !== undefined).length >= cells.length * 0.4,
   };
 };
+
+/** Quantities of closing and opening. */
+const OPERATED: readonly string[] = ["time", "voltage", "current"];
 
 type PhaseReader = (unit: Unit | undefined, text: string) => string | undefined;
 
 /** Phases are known among the titles of one unit: "R (GΩ)" beside "T (°C)" are no phases. */
-const phasesOf = (titled: readonly Titled[]): PhaseReader => {
+const phasesOf = (titled: readonly Titled[], letters: ReadonlySet<string>): PhaseReader => {
   const byUnit = new Map<Unit | undefined, string[]>();
   for (const { lines } of titled) {
-    const unit = unitOfTitle(lines);
+    const unit = unitOfTitle(lines, letters);
     byUnit.set(unit, [...(byUnit.get(unit) ?? []), bareTitle(phaseLine(lines))]);
   }
   const readers = new Map([...byUnit].map(([unit, titles]) => [unit, positionsAmong(titles)]));
@@ -250,8 +272,8 @@ const phasesOf = (titled: readonly Titled[]): PhaseReader => {
 };
 
 /** The unit of a title, the last line's first. */
-const unitOfTitle = (lines: readonly string[]): Unit | undefined =>
-  aloneUnit(lines) ??
+const unitOfTitle = (lines: readonly string[], letters: ReadonlySet<string>): Unit | undefined =>
+  aloneUnit(lines, letters) ??
   lines
     .toReversed()
     .map(unitIn)
@@ -273,15 +295,18 @@ const PHASED: readonly Concept[] = [
 const phaseLine = (lines: readonly string[]): string =>
   lines.findLast(
     (line, index) =>
-      !readUnit(line.replace(/^[([]|[)\]]$/g, "")).ok || (/^\p{L}$/u.test(line) && index === 0),
+      !readUnit(line.replace(/^[([]|[)\]]$/g, "")).ok ||
+      (/^\p{L}$/u.test(line) && (index === 0 || /^[UVWABCRSTYL]$/.test(line))),
   ) ??
   lines.at(-1) ??
   "";
 
 /** A unit in a line of its own, a letter among them: "A" under "Current". */
-const aloneUnit = (lines: readonly string[]): Unit | undefined => {
+const aloneUnit = (lines: readonly string[], letters: ReadonlySet<string>): Unit | undefined => {
   const last =
-    lines.length > 1 ? readUnit((lines.at(-1) ?? "").replace(/^[([]|[)\]]$/g, "")) : undefined;
+    lines.length > 1 && !letters.has(lines.at(-1) ?? "")
+      ? readUnit((lines.at(-1) ?? "").replace(/^[([]|[)\]]$/g, ""))
+      : undefined;
   return last?.ok ? last.value : undefined;
 };
 

@@ -46,11 +46,19 @@ const bare = (text: string) =>
 export const positionsAmong = (
   texts: readonly string[],
 ): ((text: string) => string | undefined) => {
-  const cleaned = texts.map(clean);
+  const written = texts.map(clean);
+  // T is earth (terre, tierra) where the phases are lettered otherwise; N is it where no neutral is measured.
+  const letters = written.join(" ").toUpperCase();
+  const hasT = /\b[RS]\b/.test(letters);
+  const earthed = (text: string) =>
+    text
+      .replace(/^([A-Z]\d?) ?[-/] ?N$/i, "$1-E")
+      .replace(/^([A-Z]\d?) ?[-/] ?T$/i, hasT ? "$1-T" : "$1-E");
+  const cleaned = written.map(earthed);
   const read = positionReader(cleaned.filter((text) => text.length <= 24));
   const phases = phasesAmong(cleaned);
   return (text) => {
-    const plain = clean(text);
+    const plain = earthed(clean(text));
     if (plain.length > 24) return undefined;
     const single = /^[A-Z0-9]$/i.test(plain);
     if (single && !phases.has(plain)) return undefined;

@@ -34,6 +34,10 @@ const valueBeside = (view: SheetView, cell: Cell, concept: Concept): Cell | unde
   const isFar =
     next !== undefined &&
     (COLON.test(cell.text) || (LIMITS.includes(concept) && next.number !== undefined));
+  const below = view.at(cell.row + 1, cell.column);
+  const isAbove = beside === undefined || conceptOf(beside.text) !== undefined;
+  if (isAbove && !isFar && ASKED.includes(concept) && below && conceptOf(below.text) === undefined)
+    return below;
   const value = beside ?? (isFar ? next : undefined);
   return value && !COLON.test(value.text) && conceptOf(value.text) !== concept ? value : undefined;
 };

@@ -127,8 +127,9 @@ interface Measure {
 const isReading = ({ concept, unit, computed, numbers, title }: SurveyColumn): boolean =>
   !computed &&
   !isWord(title.replace(/[([].*$/, ""), "summary") &&
+  numbers &&
   (concept === "reading" ||
-    (concept === undefined && unit !== undefined && numbers && MEASURED.includes(classOf(unit))));
+    (concept === undefined && unit !== undefined && MEASURED.includes(classOf(unit))));
 
 /** The kind of a reading in a log of mixed tests, until its line tells it. */
 const UNKNOWN = "";
@@ -138,11 +139,18 @@ const isLog = (columns: readonly SurveyColumn[]): boolean =>
   columns.some(({ concept }) => concept === "test" || concept === "unit");
 
 /** Quantities whose columns are readings, whatever they are called. */
-const MEASURED: readonly string[] = ["high resistance", "low resistance", "torque", "pressure"];
+const MEASURED: readonly string[] = [
+  "high resistance",
+  "low resistance",
+  "torque",
+  "pressure",
+  "length",
+];
 
 /** The columns that hold readings, each with the kind of record that it belongs to. */
 function readingsOf(draft: Draft): Measure[] {
   const { columns, around } = draft;
+  const keys = columns.slice(0, 3).map(({ title }) => title);
   const named = (column: SurveyColumn): Measure[] => {
     const unit = column.unit ?? around.unit;
     const kind =
@@ -154,7 +162,10 @@ function readingsOf(draft: Draft): Measure[] {
     .flatMap(named)
     .map((measure) => (isOverTime(draft) ? { ...measure, kind: "indexCurve" } : measure));
   const worked = columns.filter(({ concept, computed }) => concept === "reading" && computed);
-  const found = typed.length > 0 ? typed : worked.flatMap(named);
+  const isTransformer = injectedOf(draft).length > 0;
+  const found = (typed.length > 0 ? typed : worked.flatMap(named)).map((measure) =>
+    isTransformer ? { ...measure, kind: injectedOf(draft)[0]?.kind ?? measure.kind } : measure,
+  );
   found.push(...levelsOf(draft, found), ...injectedOf(draft));
   // Columns that are titled by what is measured alone, under a heading that tells the unit.
   const isPlain = ({ concept, numbers, computed, at, unit }: SurveyColumn) =>
@@ -181,15 +192,15 @@ const isTime = ({ unit }: Cell) => unit === "s" || unit === "min";
 /** The column of test levels, where the table is one of withstand tests. */
 function levelsOf({ columns, around }: Draft, found: readonly Measure[]): Measure[] {
   const has = (concept: Concept) => columns.some((column) => column.concept === concept);
-  const applied = columns.find(({ concept, computed }) => concept === "voltage" && !computed);
+  const applied = columns.filter(({ concept, computed }) => concept === "voltage" && !computed);
   const isNamed = around.words.some((text) => kindsIn(text).includes("withstand"));
   const isWithstand =
     has("discharge") || has("leakage") || (found.length === 0 && (has("duration") || isNamed));
-  if (!applied || !isWithstand || (isLog(columns) && found.length > 0)) return [];
+  if (applied.length === 0 || !isWithstand || (isLog(columns) && found.length > 0)) return [];
   const [kind] = around.words
     .flatMap(kindsIn)
     .filter((one) => one === "cable" || one === "withstand");
-  return [{ column: applied, kind: kind ?? "withstand" }];
+  return applied.map((column) => ({ column, kind: kind ?? "withstand" }));
 }
 
 /** The secondary currents or voltages of instrument transformers. */

@@ -81,6 +81,8 @@ const panelOfLabels = (labels: readonly Label[]): string | undefined =>
   labels.find(({ concept, value }) => concept === "panel" && value !== undefined)?.value?.text;
 
 interface Found {
+  /** Titles that count for the whole table. */
+  readonly above?: readonly Cell[];
   readonly view: SheetView;
   readonly table: FoundTable;
   readonly columns: readonly SurveyColumn[];
@@ -131,8 +133,9 @@ const readFound = (
   over: FoundTable,
   found: Found,
 ): Block | undefined => {
-  const words = wordsOver(view, over, tables);
-  const heading = headingOf(view, over, tables);
+  const { above = [] } = found;
+  const words = [...above, ...wordsOver(view, over, tables)];
+  const heading = [...above, ...headingOf(view, over, tables)];
   const facts = heading.map(factsIn).reduce(joinFacts, NO_FACTS);
   const near = labels.filter(({ address }) => isOver(address, over, tables));
   return readTable({

@@ -85,6 +85,8 @@ export const survey = {
     `The poles operate ${apart} apart; at most ${most} is usual.`,
   falls: (value: string, before: string) =>
     `${value} after ${before}: insulation resistance rises with time; are the digits right?`,
+  counter: (after: string, before: string) =>
+    `The counter shows ${after} after ${before}: it cannot run back.`,
   drop: (after: string, before: string) =>
     `${after} after the withstand test, and ${before} before it: what changed?`,
   missingRow: (panel: string, position: string, others: number) =>

@@ -2,6 +2,8 @@ import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
 import type { Cell } from "../cells";
 import { dayOf } from "../dayOf";
+import { stageIn } from "../nameColumns";
+import { isWord } from "../words/sheetWords";
 import {
   findingAt,
   groupBy,
@@ -34,7 +36,11 @@ const inBlock = (block: Block, { today, text }: SurveyContext): Finding[] => {
   const dated = datedOf(block);
   const middle = middleOf(dated.map(({ day }) => day));
   const unread = block.entries.filter(
-    ({ beside }) => beside.date && dayOf(beside.date) === undefined,
+    ({ beside }) =>
+      beside.date &&
+      dayOf(beside.date) === undefined &&
+      !isWord(beside.date.text, "notApplicable") &&
+      !/^[-–—]+$/.test(beside.date.text),
   );
   const words = dated.length < 4 || unread.length > dated.length * 0.2 ? [] : unread;
   return [
@@ -159,12 +165,42 @@ const labels = ({ survey, today, text }: SurveyContext): Finding[] =>
       : [];
   });
 
+/** Forms with a date before and one after the withstand test. */
+const stagesOfForms = ({ survey, text }: SurveyContext): Finding[] =>
+  groupBy(
+    survey.labels.filter(({ concept, value }) => concept === "date" && value !== undefined),
+    ({ sheet }) => sheet,
+  ).flatMap((labels): Finding[] => {
+    const dated = labels.map((label) => ({
+      stage: stageIn([label.text]),
+      value: label.value,
+      sheet: label.sheet,
+    }));
+    const [before, after] = (["before", "after"] as const).map((stage) =>
+      dated.find((one) => one.stage === stage),
+    );
+    const [first, second] = [before, after].map((one) => one?.value && dayOf(one.value));
+    return after?.value && first !== undefined && second !== undefined && second < first
+      ? [
+          {
+            rule: "survey-stage-order",
+            weight: "query",
+            sheet: after.sheet,
+            address: after.value.address,
+            message: text.beforeStage(writtenDay(second), writtenDay(first)),
+            found: after.value.text,
+          },
+        ]
+      : [];
+  });
+
 /** Dates in the future, far from the others, no dates at all, or against the order of the tests. */
 export const dates: SurveyRule = {
   id: "survey-dates",
   find: (context) => [
     ...context.survey.blocks.flatMap((block) => inBlock(block, context)),
     ...stages(context),
+    ...stagesOfForms(context),
     ...labels(context),
   ],
 };

@@ -1,5 +1,6 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
+import type { Concept } from "../words/words";
 import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
 
 interface Set_ {
@@ -55,15 +56,34 @@ const copies = ({ survey, text }: SurveyContext): Finding[] => {
 /** Words of a line that make it a repeat on purpose. */
 const RETEST = /re-?test|repeat|wiederhol|repet|répét|again/iu;
 
+/** Columns that say how a test went, and not of what it was. */
+const OF_THE_TEST: readonly Concept[] = [
+  "result",
+  "date",
+  "time",
+  "by",
+  "instrument",
+  "remarks",
+  "serial",
+  "discharge",
+  "reading",
+];
+
 /** The same panel and connection twice in one table. */
 const repeats = (block: Block, { text }: SurveyContext): Finding[] => {
   const named = block.entries.filter(
     ({ panel, position, cell }) => panel !== "" && position !== "" && cell !== undefined,
   );
-  const groups = groupBy(named, ({ kind, panel, position, stage, operation, column, beside }) =>
-    [kind, panel, position, stage, operation, column.at, beside.test?.text, beside.name?.text].join(
-      "|",
-    ),
+  const words = (line: number) =>
+    block.columns
+      .filter(({ concept }) => concept === undefined || !OF_THE_TEST.includes(concept))
+      .map(({ at }) => block.at(line, at))
+      .map((cell) =>
+        typeof cell?.value === "string" && cell.number === undefined ? cell.text : "",
+      )
+      .join("|");
+  const groups = groupBy(named, ({ kind, panel, position, stage, operation, column, line }) =>
+    [kind, panel, position, stage, operation, column.at, words(line)].join("|"),
   );
   const twice = groups.filter((group) => group.length > 1);
   if (twice.length === 0 || twice.length > groups.length * 0.2) return [];

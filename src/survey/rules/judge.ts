@@ -1,9 +1,10 @@
-import type { Unit } from "../../quantities/units";
+import { type Unit, unitSize } from "../../quantities/units";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import type { Entry, Limit } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
+import { quantitiesIn } from "../findFacts";
 import { classOf } from "../kindOf";
-import { verdictIn } from "../words/sheetWords";
+import { plain, verdictIn } from "../words/sheetWords";
 import type { SurveyContext } from "./rule";
 
 /** A value of an entry held against a bound. */
@@ -74,7 +75,7 @@ const TORQUE_BAND: readonly { readonly side: Limit["side"]; readonly share: numb
 ];
 
 /** The limits that headings and notes tell for a reading of this kind. */
-const limitsTold = ({ facts, unit, kind, beside, operation }: Entry): readonly Limit[] => {
+const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): readonly Limit[] => {
   const isOfError = beside.error !== undefined || kind === "currentTransformer";
   const told = facts.limits.filter(
     (limit) =>
@@ -83,14 +84,33 @@ const limitsTold = ({ facts, unit, kind, beside, operation }: Entry): readonly L
       (limit.operation === undefined || limit.operation === operation) &&
       (classOf(limit.unit) === classOf(unit) || (isOfError && limit.unit === "%")),
   );
-  return told.filter((limit, index) => told.findIndex(({ side }) => side === limit.side) === index);
+  const about = told.filter((limit) => sharesWord(limit.about, column.title));
+  const apt = about.length > 0 ? about : told;
+  return apt.filter((limit, index) => apt.findIndex(({ side }) => side === limit.side) === index);
+};
+
+/** Whether a limit's own words and a title have a word in common, by its first five letters. */
+const sharesWord = (about: string | undefined, title: string): boolean => {
+  const stems = (text: string) =>
+    plain(text)
+      .split(" ")
+      .filter((word) => word.length > 3)
+      .map((word) => word.slice(0, 5));
+  const titled = stems(title);
+  return about !== undefined && stems(about).some((stem) => titled.includes(stem));
 };
 
 /** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */
 export const limitsOf = (entry: Entry): readonly Limit[] => {
   const { limits, unit, kind, beside, column } = entry;
   if (limits.length > 0) return limits;
-  if (kind === "withstand" || column.concept === "voltage" || unit === undefined) return [];
+  if (
+    kind === "withstand" ||
+    kind === "indexCurve" ||
+    column.concept === "voltage" ||
+    unit === undefined
+  )
+    return [];
   const { required } = beside;
   if (kind !== "torque" || required?.number === undefined) return limitsTold(entry);
   const called = required.number;
@@ -102,6 +122,20 @@ export const limitsOf = (entry: Entry): readonly Limit[] => {
   }));
 };
 
+/** Whether a resistance was measured with a voltage for low-voltage circuits: no criterion of main circuits holds for it. */
+const isLowVoltage = ({ column, beside, facts }: Entry): boolean => {
+  const titled = quantitiesIn(column.title).find(
+    ({ unit }) => unitSize(unit).quantity === "voltage",
+  );
+  const own =
+    titled ??
+    (beside.voltage?.number === undefined
+      ? undefined
+      : { number: beside.voltage.number, unit: beside.voltage.unit ?? "V" });
+  const volts = own ? inBaseUnit(own.number, own.unit) : facts.testV;
+  return volts !== undefined && volts < 1000;
+};
+
 /** Every comparison that an entry allows; by the workbook's own limits, and where it has none by the criterion. */
 export const compare = (entry: Entry, { ratedkV, basis }: SurveyContext): Comparison[] => {
   if (entry.kind === "withstand") return [];
@@ -111,7 +145,13 @@ export const compare = (entry: Entry, { ratedkV, basis }: SurveyContext): Compar
       ? []
       : [{ ...judged, limit, verdict: verdictOf(judged.cell, judged.unit, limit) }];
   });
-  if (own.length > 0 || entry.kind !== "insulation" || ratedkV === undefined || basis === undefined)
+  if (
+    own.length > 0 ||
+    entry.kind !== "insulation" ||
+    isLowVoltage(entry) ||
+    ratedkV === undefined ||
+    basis === undefined
+  )
     return own;
   const least = insulationMinimum(ratedkV, { basis });
   if (!least.ok || entry.cell?.number === undefined || entry.unit === undefined) return own;

@@ -118,6 +118,38 @@ const falls = (block: Block, { text }: SurveyContext): Finding[] =>
     }),
   );
 
+/** An operations counter never runs back. */
+const COUNTER = /count|zähl|contador|compteur|عداد/iu;
+
+const counters = (block: Block, { text }: SurveyContext): Finding[] => {
+  const counted = block.columns.filter(
+    ({ title, stage }) => COUNTER.test(title) && stage !== undefined,
+  );
+  const before = counted.find(({ stage }) => stage === "before");
+  const after = counted.find(({ stage }) => stage === "after");
+  if (!before || !after) return [];
+  return groupBy(block.entries, ({ line }) => String(line)).flatMap(([entry]) => {
+    const [first, second] = [before, after].map(({ at }) =>
+      entry ? block.at(entry.line, at) : undefined,
+    );
+    const isBack =
+      first?.number !== undefined && second?.number !== undefined && second.number < first.number;
+    return entry && first && second && isBack
+      ? [
+          findingAt(
+            "survey-counter",
+            "query",
+            block,
+            entry,
+            second.address,
+            text.counter(second.text, first.text),
+            { found: second.text },
+          ),
+        ]
+      : [];
+  });
+};
+
 /** A third of the value before is no drift (common practice, no source). */
 const DROP = 1 / 3;
 
@@ -165,6 +197,7 @@ export const likeness: SurveyRule = {
       ...poles(block, context),
       ...times(block, context),
       ...falls(block, context),
+      ...counters(block, context),
       ...drops(block, context),
     ]),
 };

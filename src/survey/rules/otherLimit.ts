@@ -11,6 +11,9 @@ interface Stated {
   readonly value: number;
 }
 
+const isLooser = (side: Limit["side"], value: number, usual: number) =>
+  side === "least" ? value < usual : value > usual;
+
 const find = ({ survey, text }: SurveyContext): Finding[] => {
   const stated = survey.blocks.flatMap((block) =>
     block.entries.flatMap((entry) =>
@@ -44,7 +47,7 @@ const find = ({ survey, text }: SurveyContext): Finding[] => {
         return [
           findingAt(
             "survey-other-limit",
-            "query",
+            isLooser(limit.side, value, most.value) ? "query" : "note",
             block,
             entry,
             limit.address,

@@ -3,6 +3,7 @@ import { type Unit, unitSize } from "../../quantities/units";
 import { withstandVoltage } from "../../standards/withstandVoltage";
 import type { Block, Entry } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
+import { quantitiesIn } from "../findFacts";
 import { unitIn } from "../unitIn";
 import {
   findingAt,
@@ -36,12 +37,24 @@ const base = (cell: Cell, unit: Unit | undefined): number | undefined =>
     ? undefined
     : inBaseUnit(cell.number, cell.unit ?? unitIn(cell.text) ?? unit ?? "V");
 
+/** A voltage that the name of the test tells: "Hipot 27 kV 60 s". */
+const inTest = ({ beside }: Entry): Cell | undefined => {
+  const { test } = beside;
+  const volts =
+    test && quantitiesIn(test.text).find(({ unit }) => unitSize(unit).quantity === "voltage");
+  return test && volts ? { ...test, number: volts.number, unit: volts.unit } : undefined;
+};
+
 const quantityOf = ({ unit }: Cell) => unit && unitSize(unit).quantity;
 
 /** The level of a withstand test: the reading itself, or the voltage beside the current that it drew. */
 const withstandOf = (block: Block, entry: Entry): Level | undefined => {
   const isLevel = entry.column.concept === "voltage";
-  const cell = isLevel ? entry.cell : entry.kind === "withstand" ? entry.beside.voltage : undefined;
+  const cell = isLevel
+    ? entry.cell
+    : entry.kind === "withstand"
+      ? (entry.beside.voltage ?? inTest(entry))
+      : undefined;
   const value = cell && base(cell, isLevel ? (entry.unit ?? "kV") : "kV");
   const stated = entry.facts.kV === undefined ? undefined : entry.facts.kV * 1000;
   return cell && value !== undefined
@@ -51,7 +64,7 @@ const withstandOf = (block: Block, entry: Entry): Level | undefined => {
 
 /** The DC voltage of an insulation test. */
 const voltageOf = (block: Block, entry: Entry): Level | undefined => {
-  const { voltage } = entry.beside;
+  const voltage = entry.beside.voltage ?? inTest(entry);
   if (!voltage || entry.kind === "withstand" || quantityOf(voltage) === "current") return undefined;
   const value = base(voltage, voltage.unit);
   return value === undefined

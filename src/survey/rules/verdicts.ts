@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
-import { isWord } from "../words/sheetWords";
+import { isWord, verdictIn } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
 import { findingAt, groupBy, mostOf, type SurveyContext, type SurveyRule } from "./rule";
 
@@ -63,7 +63,7 @@ const failsForNothing = (
 };
 
 const DOUBTS =
-  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
+  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|descargó|no se repitió|saltó|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
 const NEGATED =
   /\b(?:no|not|none|without|kein\w*|ohne|sin|sans|aucun\w*|sem|pas de|nenhum\w*)\b|after (?:repair|cleaning|drying)|repeated after/iu;
 
@@ -132,6 +132,29 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
         );
     });
 
+/** A line of checks that is found wrong in one column and passed in another. */
+const contradicts = (block: Block, line: readonly Entry[], { text }: SurveyContext): Finding[] => {
+  const said = line.flatMap((entry) => {
+    const verdict =
+      entry.column.concept === "result" && entry.cell ? verdictIn(entry.cell.text) : undefined;
+    return entry.cell && verdict ? [{ entry, cell: entry.cell, verdict }] : [];
+  });
+  const wrong = said.find(({ verdict }) => verdict === "Fail");
+  const right = said.findLast(({ verdict }) => verdict === "Pass");
+  if (!wrong || !right || said.length > 3 || wrong.entry.beside.remarks) return [];
+  return [
+    findingAt(
+      "survey-verdict",
+      "query",
+      block,
+      wrong.entry,
+      wrong.cell.address,
+      text.remark(wrong.cell.text, right.cell.text),
+      { found: wrong.cell.text },
+    ),
+  ];
+};
+
 const onceACell = (findings: readonly Finding[]): Finding[] =>
   groupBy(findings, ({ rule, address }) => `${rule} ${address}`).flatMap(([first]) => first ?? []);
 
@@ -146,9 +169,10 @@ export const verdicts: SurveyRule = {
           ...remarks(block, entry, context),
         ]),
         ...oddWords(block, context),
-        ...groupBy(block.entries, ({ line }) => String(line)).flatMap((line) =>
-          failsForNothing(block, line, context),
-        ),
+        ...groupBy(block.entries, ({ line }) => String(line)).flatMap((line) => [
+          ...failsForNothing(block, line, context),
+          ...contradicts(block, line, context),
+        ]),
       ]),
     ),
 };

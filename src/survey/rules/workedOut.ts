@@ -45,6 +45,16 @@ const ratioOf = (cell: Cell | undefined): number | undefined => {
 
 const ERRORS: readonly Way[] = [
   {
+    name: "reading against what is expected, in percent",
+    of: ([entry]) => {
+      const expected = entry?.beside.required?.number;
+      const reading = entry?.cell?.number;
+      return expected === undefined || reading === undefined
+        ? undefined
+        : (reading / expected - 1) * 100;
+    },
+  },
+  {
     name: "ratio times secondary, against the primary, in percent",
     of: ([entry]) => {
       const ratio = ratioOf(entry?.beside.ratio);
@@ -59,7 +69,7 @@ const ERRORS: readonly Way[] = [
 
 /** Shares by which what is written may differ from what it comes to, by its decimals. */
 const isSame = (cell: Cell, value: number): boolean => {
-  const decimals = cell.formula === undefined ? (/[.,](\d+)/.exec(cell.text)?.[1]?.length ?? 0) : 6;
+  const decimals = cell.formula === undefined ? (/[.,](\d+)/.exec(cell.text)?.[1]?.length ?? 0) : 1;
   return (
     Math.abs(Math.abs(cell.number ?? 0) - Math.abs(value)) <=
     0.6 * 10 ** -decimals + Math.abs(value) * 0.01

@@ -33,7 +33,10 @@ export const de: SheetWords = {
     primary: ["(?:.* )?(?:primär|primärstrom)(?: .*)?"],
     secondary: ["(?:.* )?(?:sekundär|sekundärstrom)(?: .*)?"],
     ratio: ["(?:.* )?(?:übersetzung|nennübersetzung|bemessungsübersetzung)(?: .*)?"],
-    required: ["(?:soll|sollwert|vorgabe|nennwert|solldrehmoment|vorgeschrieben)(?: .*)?"],
+    required: [
+      "erwartet(?: .*)?",
+      "(?:soll|sollwert|vorgabe|nennwert|solldrehmoment|vorgeschrieben)(?: .*)?",
+    ],
     minimum: ["(?:.* )?(?:mindestwert|mindestens|minimum|min|mind|mindest.*|untergrenze)(?: .*)?"],
     maximum: ["(?:.* )?(?:höchstwert|maximum|max|maximalwert|höchst.*|obergrenze)(?: .*)?"],
     limit: ["(?:.* )?(?:grenzwert|zulässig|grenze|zul|kriterium|toleranz)(?: .*)?"],
@@ -84,6 +87,8 @@ export const de: SheetWords = {
     unit: ["einheit"],
   },
   kinds: {
+    mechanism: ["spulen?", "auslöser", "federspeicher", "antrieb"],
+    indexCurve: ["polarisationsindex", "pi"],
     installation: ["aufstellung", "montage", "errichtung"],
     insulation: [
       "isolation(?:smessung|sprüfung|swiderstand|swiderstände)?",

@@ -65,26 +65,30 @@ export const en: SheetWords = {
     humidity: ["(?:.* )?humidity.*", "(?:%? ?rh|r h)(?: %)?", "rel hum.*"],
     air: ["(?:.* )?(?:ambient|air)(?: .*)?"],
     temperature: ["(?:.* )?(?:temp|temperature)(?: .*)?", "°c", "°f", "t °?[cf]", "deg [cf]"],
-    primary: ["(?:.* )?prim(?:ary)?(?: .*)?", "i ?p(?:rim)?(?: a)?", "injected(?: .*)?"],
+    primary: ["amps in", "(?:.* )?prim(?:ary)?(?: .*)?", "i ?p(?:rim)?(?: a)?", "injected(?: .*)?"],
     secondary: [
+      "amps out",
       "sec (?:a|ma|v)",
       "(?:.* )?secondary(?: (?:a|current|measured|reading|ma))?",
       "i ?s(?:ec)?(?: a)?",
     ],
-    ratio: ["(?:ct |rated |nameplate |plate |tap )?ratio(?: (?:a|plate|nameplate|rated))?", "tap"],
+    ratio: [
+      "plate",
+      "(?:ct |rated |nameplate |plate |tap )?ratio(?: (?:a|plate|nameplate|rated))?",
+      "tap",
+    ],
     required: [
-      "(?:required|specified|spec|nominal|target|set ?point|call(?:ed)?)(?: .*)?",
+      "(?:required|specified|spec|nominal|target|set ?point|call(?:ed)?|expected|theoretical|theor)(?: .*)?",
       "(?:.* )?(?:torque )?(?:required|specified|spec)",
     ],
     minimum: [
       "(?:min|minimum|least|lowest allowed|lower limit|not less than|no less than)(?: .*)?",
       "(?:.* )?(?:min|minimum)(?: \\S+)?",
-      "(?:≥|>=|>)(?: .*)?",
+      "alarm(?: .*)?",
     ],
     maximum: [
       "(?:max|maximum|most|upper limit|not more than|not over|no more than|not to exceed)(?: .*)?",
       "(?:.* )?(?:max|maximum)(?: \\S+)?",
-      "(?:≤|<=|<)(?: .*)?",
     ],
     limit: [
       "(?:.* )?(?:limits?|criteri(?:on|a)|allow(?:ed|able)|acceptance(?: .*)?|permitted|permissible|tolerance)(?: .*)?",
@@ -118,6 +122,7 @@ export const en: SheetWords = {
       "acc rej",
       "sat(?:is\\w*)?(?: unsat\\w*)?",
       "stripe[ds]?",
+      "findings?",
       "in spec",
       "✓",
       "good",
@@ -126,6 +131,9 @@ export const en: SheetWords = {
     tester: ["tester(?: .*)?"],
     by: [
       "(?:tested |done |measured |performed |checked |recorded |read )?by",
+      "tested",
+      "checked",
+      "done",
       "initials?",
       "init",
       "(?:test )?(?:technician|engineer|operator|electrician|tech|crew|inspector|who)(?: .*)?",
@@ -156,6 +164,7 @@ export const en: SheetWords = {
       "(?:part|joint|bolt|component|item|location|core|winding|circuit|contact|apparatus part|point)(?: .*)?",
     ],
     test: [
+      "checks?",
       "(?:kind of )?tests?(?: (?:type|performed|kind|name|description))?",
       "type of test",
       "measurement",
@@ -170,6 +179,7 @@ export const en: SheetWords = {
     reading: [
       "(?:.* )?(?:reading|readings|value|values|measured|resistance|megohms?|gigohms?|insulation)(?: .*)?",
       "ir(?: .*)?",
+      "(?:displayed|display|indicated|shown|actual)(?: .*)?",
       "r(?: (?:\\d+|\\S?ω|min|s))*",
       "(?:applied|actual|measured|final) torque(?: .*)?",
       "torque(?: .*)?",
@@ -179,6 +189,7 @@ export const en: SheetWords = {
     unit: ["units?", "uom"],
   },
   kinds: {
+    mechanism: ["coils?", "springs?", "pick ?up voltage", "charging", "counter", "mechanism"],
     installation: [
       "installation",
       "erection",

@@ -61,6 +61,8 @@ export const es: SheetWords = {
     unit: ["unidad(?:es)?"],
   },
   kinds: {
+    mechanism: ["bobinas?", "resorte", "mecanismo"],
+    indexCurve: ["índice de polarización", "ip"],
     installation: ["montaje", "instalación"],
     insulation: ["aislamiento", "aislación", "resistencia de aislamiento", "megado"],
     contact: [

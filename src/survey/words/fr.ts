@@ -60,6 +60,8 @@ export const fr: SheetWords = {
     unit: ["unités?"],
   },
   kinds: {
+    mechanism: ["bobines?", "ressort", "commande mécanique"],
+    indexCurve: ["indice de polarisation", "ip"],
     installation: ["montage", "installation"],
     insulation: ["isolement", "résistance d isolement"],
     contact: [

@@ -58,6 +58,8 @@ export const pt: SheetWords = {
     unit: ["unidades?"],
   },
   kinds: {
+    mechanism: ["bobinas?", "mola", "mecanismo"],
+    indexCurve: ["índice de polarização", "ip"],
     installation: ["montagem", "instalação"],
     insulation: ["isolamento", "isolação", "resistência de isolamento"],
     contact: [
