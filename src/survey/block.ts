@@ -83,6 +83,8 @@ export interface Block {
   readonly panels: readonly string[];
   readonly columns: readonly SurveyColumn[];
   readonly entries: readonly Entry[];
+  /** Whether its lines are columns of the sheet. */
+  readonly turned: boolean;
   /** Lines of records, of the view. */
   readonly lines: readonly number[];
   /** All lines under the titles, those that are worked out from others among them. */

@@ -105,65 +105,85 @@ const textCell = (
   return quantityIn(text, decimal) ?? {};
 };
 
-/**
- * The cells of a sheet as the survey sees them.
- *
- * @returns undefined for a sheet that is empty, or larger than any that is kept by hand
- */
-export function viewSheet({ name, cells }: SheetSnapshot, order: DateOrder): SheetView | undefined {
-  if (!cells || cells.rowCount * cells.columnCount > MAX_CELLS * 20) return undefined;
-  const { rowCount, columnCount, merges = [] } = cells;
-  const texts: string[] = [];
+type Stored = NonNullable<SheetSnapshot["cells"]>;
+
+/** Every place of a sheet from the top left. */
+function* placesOf({
+  rowCount,
+  columnCount,
+}: Stored): Generator<readonly [row: number, column: number]> {
   for (let row = 0; row < rowCount; row++)
-    for (let column = 0; column < columnCount; column++) {
-      const value = cells.cell(row, column);
-      if (typeof value === "string") texts.push(value.trim());
-    }
+    for (let column = 0; column < columnCount; column++) yield [row, column];
+}
+
+const typed = (value: CellValue, text: string, habits: Habits): Partial<Cell> => {
+  if (typeof value === "number") return { number: value };
+  return typeof value === "string" ? textCell(text, habits) : {};
+};
+
+/** The filled cells of a sheet by their number in it. */
+const filledOf = (cells: Stored, order: DateOrder): Map<number, Cell> => {
+  const texts = [...placesOf(cells)].flatMap(([row, column]) => {
+    const value = cells.cell(row, column);
+    return typeof value === "string" ? [value.trim()] : [];
+  });
   const habits = habitsOf(texts, order);
-  const rows: Cell[][] = [];
-  const index = new Map<number, Cell>();
-  for (let row = 0; row < rowCount; row++) {
-    const filled: Cell[] = [];
-    for (let column = 0; column < columnCount; column++) {
-      const value = cells.cell(row, column);
-      if (value === null || value === undefined) continue;
-      const text = latin(String(value)).replace(/\s+/g, " ").trim();
-      if (text === "") continue;
-      const cell: Cell = {
-        row,
-        column,
-        address: a1(row, column),
-        value,
-        text,
-        ...(typeof value === "number"
-          ? { number: value }
-          : typeof value === "string"
-            ? textCell(text, habits)
-            : {}),
-        formula: cells.formula(row, column),
-        order,
-      };
-      filled.push(cell);
-      index.set(row * columnCount + column, cell);
-    }
-    rows.push(filled);
+  const filled = new Map<number, Cell>();
+  for (const [row, column] of placesOf(cells)) {
+    const value = cells.cell(row, column);
+    const text = latin(String(value ?? ""))
+      .replace(/\s+/g, " ")
+      .trim();
+    if (value === null || value === undefined || text === "") continue;
+    filled.set(row * cells.columnCount + column, {
+      row,
+      column,
+      address: a1(row, column),
+      value,
+      text,
+      ...typed(value, text, habits),
+      formula: cells.formula(row, column),
+      order,
+    });
   }
-  if (index.size === 0 || index.size > MAX_CELLS) return undefined;
+  return filled;
+};
+
+/** The first cell of those that a cell is joined with, by its number in the sheet. */
+const joinedOf = ({ merges = [], rowCount, columnCount }: Stored): ReadonlyMap<number, number> => {
   const first = new Map<number, number>();
   for (const { top, left, bottom, right } of merges)
     for (let row = top; row <= Math.min(bottom, rowCount - 1); row++)
       for (let column = left; column <= Math.min(right, columnCount - 1); column++)
         first.set(row * columnCount + column, top * columnCount + left);
-  const at = (row: number, column: number) =>
-    column < 0 || column >= columnCount ? undefined : index.get(row * columnCount + column);
+  return first;
+};
+
+/**
+ * The cells of a sheet as the survey sees them.
+ *
+ * @param order of day and month, as the workbook's own dates show it
+ * @returns undefined for a sheet that is empty, or larger than any that is kept by hand
+ */
+export function viewSheet({ name, cells }: SheetSnapshot, order: DateOrder): SheetView | undefined {
+  if (!cells || cells.rowCount * cells.columnCount > MAX_CELLS * 20) return undefined;
+  const { rowCount, columnCount } = cells;
+  const filled = filledOf(cells, order);
+  if (filled.size === 0 || filled.size > MAX_CELLS) return undefined;
+  const joined = joinedOf(cells);
+  const rows: Cell[][] = Array.from({ length: rowCount }, () => []);
+  for (const cell of filled.values()) rows[cell.row]?.push(cell);
+  const numberOf = (row: number, column: number) =>
+    column < 0 || column >= columnCount ? -1 : row * columnCount + column;
+  const at = (row: number, column: number) => filled.get(numberOf(row, column));
   return {
     name,
     rowCount,
     columnCount,
     at,
     shown: (row, column) => {
-      const joined = column < columnCount ? first.get(row * columnCount + column) : undefined;
-      return joined === undefined ? at(row, column) : index.get(joined);
+      const first = joined.get(numberOf(row, column));
+      return first === undefined ? at(row, column) : filled.get(first);
     },
     rows,
     note: (row, column) => cells.note?.(row, column),

@@ -76,7 +76,7 @@ const NEAR = 22;
 const sideOf = (text: string, { at, end, unit }: Quantity): Limit["side"] | undefined => {
   const before = text.slice(Math.max(0, at - NEAR), at);
   const after = text.slice(end, end + 14);
-  const sign = /([≥≤<>±]=?)\s*$/.exec(before)?.[1];
+  const sign = /(\+ ?\/ ?-|[≥≤<>±]=?)\s*$/.exec(before)?.[1];
   if (sign) return /[≥>]/.test(sign) ? "least" : "most";
   const clause = before.split(/[;,.()–]/).at(-1) ?? "";
   const tail = after.split(/[;,.()–]/)[0] ?? "";
@@ -119,7 +119,12 @@ const DATES = /\b(\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|\d{1,2}\.? \p{L}
 
 /** Facts that one line of words tells. */
 export const factsIn = (cell: Cell): Facts => {
-  const { text, address } = cell;
+  const { address } = cell;
+  // The point of an abbreviation ends no clause: "máx. 2 mm".
+  const text = cell.text.replace(
+    /(?<!\p{L})(m[aá]x|m[ií]n|mind|zul|adm|perm)\.(?=\s|\d)/giu,
+    "$1 ",
+  );
   const limits = quantitiesIn(text).flatMap((quantity): Limit[] => {
     const { quantity: measured } = unitSize(quantity.unit);
     if (measured === "time" && quantity.unit !== "ms") return [];
@@ -178,17 +183,18 @@ export const joinFacts = (nearer: Facts, further: Facts): Facts => ({
 
 /** Facts that the labels of a form tell. */
 export const factsOfLabels = (labels: readonly Label[]): Facts =>
-  labels.reduce<Facts>((facts, { concept, value, text }) => {
-    if (!value) return facts;
-    const day =
-      value.day ??
-      (concept === "date" && typeof value.value === "number" ? value.value : undefined);
-    if (concept === "date") return joinFacts({ ...defined("day", day), limits: [] }, facts);
-    if (concept === "by" || concept === "tester")
-      return joinFacts({ by: value.text, limits: [] }, facts);
-    if (concept === "instrument") return joinFacts({ instrument: value.text, limits: [] }, facts);
-    if (!/\d/.test(value.text)) return facts;
-    const told = factsIn({ ...value, text: `${text} ${value.text}` });
-    // What a form says of voltages besides its test voltage is the rating.
-    return joinFacts(concept === "voltage" ? told : { limits: told.limits }, facts);
-  }, NO_FACTS);
+  labels.reduce<Facts>(
+    (facts, label) => (label.value ? joinFacts(factOf(label, label.value), facts) : facts),
+    NO_FACTS,
+  );
+
+const factOf = ({ concept, text }: Label, value: Cell): Facts => {
+  const day = value.day ?? (typeof value.value === "number" ? value.value : undefined);
+  if (concept === "date") return { ...defined("day", day), limits: [] };
+  if (concept === "by" || concept === "tester") return { by: value.text, limits: [] };
+  if (concept === "instrument") return { instrument: value.text, limits: [] };
+  if (!/\d/.test(value.text)) return NO_FACTS;
+  const told = factsIn({ ...value, text: `${text} ${value.text}` });
+  // What a form says of voltages besides its test voltage is the rating.
+  return concept === "voltage" ? told : { limits: told.limits };
+};

@@ -44,11 +44,19 @@ const segmentsOf = (view: SheetView, row: number): Segment[] => {
 
 /** Whether a title names something that tables have columns for. */
 const isTitle = (cell: Cell): boolean =>
-  cell.text.length <= 80 &&
-  !/:$/.test(cell.text) &&
-  (conceptOf(cell.text) !== undefined || unitIn(cell.text) !== undefined);
+  cell.unit === "s" ||
+  cell.unit === "min" ||
+  (cell.text.length <= 80 &&
+    !/:$/.test(cell.text) &&
+    (conceptOf(cell.text) !== undefined || unitIn(cell.text) !== undefined));
 
 const isUnitAlone = ({ text }: Cell) => readUnit(text.replace(/^[([]|[)\]]$/g, "")).ok;
+
+/** Whether a cell holds a number or a day; a time such as "30 s" may be the title of what was read then. */
+const isFigure = ({ number, unit, day, value }: Cell): boolean =>
+  (number !== undefined && unit !== "s" && unit !== "min") ||
+  day !== undefined ||
+  typeof value === "boolean";
 
 /** Whether a stretch of a row can be the titles of a table. */
 const isHead = ({ cells }: Segment): boolean => {
@@ -62,13 +70,7 @@ const isHead = ({ cells }: Segment): boolean => {
   const isName =
     areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
-  if (
-    rest.some(
-      ({ number, day, value }) =>
-        number !== undefined || day !== undefined || typeof value === "boolean",
-    )
-  )
-    return false;
+  if (rest.some(isFigure)) return false;
   // A line that says the same in most of its cells is a line of values: "passed, passed, passed".
   const words = rest.filter((cell) => !isUnitAlone(cell)).map(({ text }) => text);
   const most = Math.max(0, ...words.map((text) => words.filter((other) => other === text).length));

@@ -55,7 +55,8 @@ const CHECKS: readonly string[] = [
 /** The kind of a list of checks by the words around it, installation where they say nothing else. */
 export const checkKindOf = (around: readonly string[]): string => {
   for (const text of around) {
-    const [kind] = kindsIn(text).filter((one) => CHECKS.includes(one));
+    const named = kindsIn(text);
+    const kind = CHECKS.find((one) => named.includes(one));
     if (kind) return kind;
   }
   return "installation";

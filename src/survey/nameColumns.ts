@@ -165,15 +165,24 @@ const conceptOfColumn = (
   if (isNames) return "panel";
   const own = phaseLine(lines);
   const told = conceptOfTitle(own, unit) ?? groupConcept(lines, unit);
-  if (told === "tester") return testerBy(cells);
   if (told === undefined || (NUMBERS.includes(told) && areWords(cells)))
-    return conceptByValues(cells);
-  // Answers under a title of readings: "Trip: yes, yes, yes".
-  if (told === "reading" && areWords(cells) && conceptByValues(cells) === "result") return "result";
+    return conceptByValues(cells) ?? (areWords(cells) ? undefined : conceptOfUnit(unit));
   const isLimit = told === "minimum" || told === "maximum" || told === "limit";
-  const sums = cells.some(({ formula }) => formula !== undefined && AGGREGATES.test(formula));
-  return isLimit && (sums || MEASURED.test(own)) ? undefined : told;
+  return isLimit && isAggregate(own, cells) ? undefined : byCells(told, cells);
 };
+
+/** Titles that mean one thing or another by what stands under them. */
+const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
+  if (told === "tester") return testerBy(cells);
+  if (told === "by" && areDays(cells)) return "date";
+  // "Remarks: OK, OK, OK" and "Trip: yes, yes, yes" are results.
+  const isAnswered = told === "remarks" || (told === "reading" && areWords(cells));
+  return isAnswered && conceptByValues(cells) === "result" ? "result" : told;
+};
+
+const isAggregate = (title: string, cells: readonly Cell[]): boolean =>
+  MEASURED.test(title) ||
+  cells.some(({ formula }) => formula !== undefined && AGGREGATES.test(formula));
 
 const areDays = (cells: readonly Cell[]) =>
   cells.length > 1 && cells.filter((cell) => dayOf(cell) !== undefined).length > cells.length * 0.7;
@@ -242,7 +251,12 @@ const nameColumn = (
     title: lines.join(" "),
     lines,
     ...(lines.length > 1 ? { group: lines[0] } : {}),
-    concept: position !== undefined && !ASIDE.includes(concept) ? "reading" : concept,
+    concept:
+      position !== undefined && !ASIDE.includes(concept)
+        ? unit === "kV"
+          ? "voltage"
+          : "reading"
+        : concept,
     unit: unit ?? unitOfCells(values),
     ...(position === undefined ? {} : { position }),
     stage: stageIn(lines),

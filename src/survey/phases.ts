@@ -50,8 +50,10 @@ export const positionsAmong = (
   // T is earth (terre, tierra) where the phases are lettered otherwise; N is it where no neutral is measured.
   const letters = written.join(" ").toUpperCase();
   const hasT = /\b[RS]\b/.test(letters);
+  // White stands for yellow where the phases are red, white and blue.
+  const hasW = /\bR\b/.test(letters) && /\bW\b/.test(letters) && /\bB\b/.test(letters);
   const earthed = (text: string) =>
-    text
+    (hasW ? text.replace(/\bW\b/gi, "Y") : text)
       .replace(/^([A-Z]\d?) ?[-/] ?N$/i, "$1-E")
       .replace(/^([A-Z]\d?) ?[-/] ?T$/i, hasT ? "$1-T" : "$1-E");
   const cleaned = written.map(earthed);

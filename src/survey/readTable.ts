@@ -154,7 +154,8 @@ function readingsOf(draft: Draft): Measure[] {
   const named = (column: SurveyColumn): Measure[] => {
     const unit = column.unit ?? around.unit;
     const kind =
-      kindOf(unit, [column.title, ...around.words]) ?? (isLog(columns) ? UNKNOWN : undefined);
+      kindOf(unit, [column.title, ...around.words, ...keys]) ??
+      (isLog(columns) ? UNKNOWN : undefined);
     return kind === undefined ? [] : [{ column, kind }];
   };
   const typed = columns
@@ -210,7 +211,8 @@ function injectedOf({ columns, around }: Draft): Measure[] {
   );
   const injected = secondaries.at(-1);
   const isTransformer = columns.some(({ concept }) => concept === "primary" || concept === "ratio");
-  return injected && isTransformer
+  const isTyped = columns.some((column) => isReading(column) && column.unit === injected?.unit);
+  return injected && isTransformer && !isTyped
     ? [
         {
           column: injected,
@@ -232,7 +234,7 @@ function checksOf({ columns, around }: Draft): Measure[] {
 }
 
 /** How well a column beside a reading fits it: its own stage, phase and operation count, then nearness. */
-const fit = (column: SurveyColumn, reading: SurveyColumn): number | undefined => {
+const fitOf = (column: SurveyColumn, reading: SurveyColumn): number | undefined => {
   const keys = ["stage", "position", "operation"] as const;
   if (
     keys.some(
@@ -257,7 +259,7 @@ const besideOf = ({ columns }: Draft, reading: SurveyColumn, cellOf: CellOf): Be
   const best = new Map<Concept, { column: SurveyColumn; fit: number }>();
   for (const column of columns) {
     if (column.concept === undefined || column.at === reading.at) continue;
-    const fits = fit(column, reading);
+    const fits = fitOf(column, reading);
     const known = best.get(column.concept);
     if (fits !== undefined && (!known || fits > known.fit))
       best.set(column.concept, { column, fit: fits });
@@ -549,6 +551,7 @@ function blockOf(
     panels,
     columns,
     entries,
+    turned: view.turned,
     lines: lines.map(({ row }) => row),
     span: [table.head + 1, table.bottom],
     at: (line, column) => view.shown(line, column),

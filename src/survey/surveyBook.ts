@@ -117,7 +117,7 @@ const panelOver = (words: readonly Cell[]): string | undefined =>
 
 /** The unit in which a heading says that values are. */
 const unitOver = (words: readonly Cell[]) =>
-  words.map(({ text }) => unitIn(text)).find((unit) => unit !== undefined);
+  words.map(({ text }) => unitIn(text)).find((unit) => unit !== undefined && unit.length > 1);
 
 /** A sheet on its way to be blocks. */
 interface Sheet {
@@ -201,6 +201,11 @@ function surveySheet(view: SheetView): {
     (table): Found => ({ view: side, table, columns: nameColumns(side, table) }),
   );
   const turned = across
+    .filter(
+      ({ columns }) =>
+        columns.filter(({ concept, position }) => concept !== undefined && position === undefined)
+          .length >= 2,
+    )
     .filter((found) => !blocks.some(([other]) => overlap(found, other)))
     .flatMap((found) => {
       const block = readFound(

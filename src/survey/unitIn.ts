@@ -25,22 +25,38 @@ const read = (written: string): Unit | undefined => {
   const text = latin(written);
   // A letter alone is a phase as often as a unit.
   if (/^\p{L}$/u.test(text)) return undefined;
-  const bracket = /[([]\s*([^()[\]]{1,12}?)\s*(?:AC|DC)?\s*[)\]]/iu.exec(text)?.[1];
-  const inside = bracket === undefined ? undefined : readUnit(bracket);
-  if (inside?.ok) return inside.value;
   const { name, unit } = splitTitle(text);
+  return (
+    inBrackets(text) ??
+    (isAtEnd(text, name) ? unit : undefined) ??
+    amongWords(text) ??
+    (name === "" ? unit : undefined)
+  );
+};
+
+const inBrackets = (text: string): Unit | undefined => {
+  const bracket = /[([]\s*([^()[\]]{1,12}?)\s*(?:AC|DC)?\s*[)\]]/iu.exec(text)?.[1];
+  const unit = bracket === undefined ? undefined : readUnit(bracket);
+  return unit?.ok ? unit.value : undefined;
+};
+
+/** Whether the last word of a title is its unit. */
+const isAtEnd = (text: string, name: string): boolean => {
   const last = text.split(/[\s,]+/).at(-1) ?? "";
-  const isLetter = /^\p{L}$/u.test(last);
-  const isUnit = isLetter ? LETTERED.includes(conceptOf(text)) : !NO_UNITS.test(last);
-  if (unit !== undefined && name !== "" && !/\d$/.test(name) && isUnit) return unit;
+  const isUnit = /^\p{L}$/u.test(last) ? LETTERED.includes(conceptOf(text)) : !NO_UNITS.test(last);
+  return name !== "" && !/\d$/.test(name) && isUnit;
+};
+
+/** The first unit among the words: "µΩ at 100 A"; after a number it is a condition, and no unit of the values. */
+const amongWords = (text: string): Unit | undefined => {
   const words = text.split(/[\s,;:()[\]?]+/);
   for (const [index, word] of words.entries()) {
-    // "at 5 kV" is a condition, and no unit of the values.
-    if (word.length < 2 || /\d/.test(word) || /^[\d.,]+$/.test(words[index - 1] ?? "")) continue;
-    const found = readUnit(word.replace(/^(k?v)(?:dc|ac)$/i, "$1"));
-    if (found.ok && !NO_UNITS.test(word)) return found.value;
+    const isCondition = /^[\d.,]+$/.test(words[index - 1] ?? "");
+    if (word.length < 2 || /\d/.test(word) || isCondition || NO_UNITS.test(word)) continue;
+    const unit = readUnit(word.replace(/^(k?v)(?:dc|ac)$/i, "$1"));
+    if (unit.ok) return unit.value;
   }
-  return name === "" ? unit : undefined;
+  return undefined;
 };
 
 /** What is titled with a letter for its unit: "I A", "Prim A", "T C"; others have phases after them. */

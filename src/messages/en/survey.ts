@@ -73,6 +73,8 @@ export const survey = {
   future: (day: string) => `${day} lies in the future.`,
   beforeStage: (after: string, before: string) =>
     `The test after the withstand test is dated ${after}, before the one that came before it (${before}).`,
+  outOfOrder: (day: string, other: string) =>
+    `The withstand test is dated ${day}, and the insulation test that goes with it ${other}: which came first?`,
   farDate: (day: string, middle: string) =>
     `${day} lies far from the other dates of this table (middle ${middle}): is the year right?`,
   notADate: (text: string) => `"${text}" is not a date.`,

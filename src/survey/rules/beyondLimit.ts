@@ -1,7 +1,14 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
 import { type Comparison, compare, resultOf } from "./judge";
-import { findingAt, findingOn, type SurveyContext, type SurveyRule, written } from "./rule";
+import {
+  findingAt,
+  findingOn,
+  groupBy,
+  type SurveyContext,
+  type SurveyRule,
+  written,
+} from "./rule";
 
 interface Beyond {
   readonly entry: Entry;
@@ -35,40 +42,39 @@ const findIn = (block: Block, context: SurveyContext): Finding[] => {
       ),
     ];
   }
-  const told = new Set<string>();
-  return beyond.flatMap(({ entry, comparison }) => {
-    const { cell, unit, limit, source } = comparison;
-    if (told.has(cell.address)) return [];
-    told.add(cell.address);
-    const said = [
-      written(cell.number ?? 0, cell.unit ?? unit),
-      limit.side,
-      written(limit.number, limit.unit ?? unit),
-      source ?? text.statedAt(limit.address),
-    ] as const;
-    const result = resultOf(entry);
-    const message =
-      result === "Fail"
-        ? text.failedAsSaid(...said)
-        : result === "Pass"
-          ? text.markedPass(...said, entry.beside.result?.text ?? "")
-          : text.beyondLimit(...said);
-    return [
-      findingAt(
-        "survey-limit",
-        result === "Fail" ? "note" : "stop",
-        block,
-        entry,
-        entry.address,
-        message,
-        {
-          column: entry.column.title,
-          found: cell.text,
-          expected: `${limit.side === "least" ? "≥" : "≤"} ${written(limit.number, limit.unit ?? unit)}`,
-        },
-      ),
-    ];
-  });
+  return groupBy(beyond, ({ comparison }) => comparison.cell.address).flatMap(([one]) =>
+    one ? tell(block, one, text) : [],
+  );
+};
+
+const tell = (
+  block: Block,
+  { entry, comparison }: Beyond,
+  text: SurveyContext["text"],
+): Finding[] => {
+  const { cell, unit, limit, source } = comparison;
+  const bound = written(limit.number, limit.unit ?? unit);
+  const said = [
+    written(cell.number ?? 0, cell.unit ?? unit),
+    limit.side,
+    bound,
+    source ?? text.statedAt(limit.address),
+  ] as const;
+  const result = resultOf(entry);
+  const message =
+    result === undefined
+      ? text.beyondLimit(...said)
+      : result === "Pass"
+        ? text.markedPass(...said, entry.beside.result?.text ?? "")
+        : text.failedAsSaid(...said);
+  const weight = result === "Fail" ? "note" : "stop";
+  return [
+    findingAt("survey-limit", weight, block, entry, entry.address, message, {
+      column: entry.column.title,
+      found: cell.text,
+      expected: `${limit.side === "least" ? "≥" : "≤"} ${bound}`,
+    }),
+  ];
 };
 
 /** A reading outside the limit that the workbook itself states, or outside the criterion where it states none. */

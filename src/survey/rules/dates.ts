@@ -165,6 +165,46 @@ const labels = ({ survey, today, text }: SurveyContext): Finding[] =>
       : [];
   });
 
+/** The withstand test of a panel comes after the insulation test before it, and before the one after it. */
+const orderOfTests = ({ survey, text }: SurveyContext): Finding[] => {
+  const dated = survey.blocks.flatMap((block) =>
+    block.entries.flatMap((entry) => {
+      const { date } = entry.beside;
+      const day = date && dayOf(date);
+      return date && day !== undefined ? [{ block, entry, date, day }] : [];
+    }),
+  );
+  return groupBy(dated, ({ entry }) => entry.panel).flatMap((group) => {
+    const ofStage = (stage: "before" | "after") =>
+      group
+        .filter(({ entry }) => entry.kind === "insulation" && entry.stage === stage)
+        .map(({ day }) => day);
+    const before = Math.max(...ofStage("before"), Number.NEGATIVE_INFINITY);
+    const after = Math.min(...ofStage("after"), Number.POSITIVE_INFINITY);
+    const wrong = group.filter(
+      ({ entry, day }) => entry.kind === "withstand" && (day < before || day > after),
+    );
+    return groupBy(wrong, ({ date }) => date.address).flatMap(([first]) =>
+      first
+        ? [
+            findingAt(
+              "survey-stage-order",
+              "query",
+              first.block,
+              first.entry,
+              first.date.address,
+              text.outOfOrder(
+                writtenDay(first.day),
+                writtenDay(first.day < before ? before : after),
+              ),
+              { found: first.date.text },
+            ),
+          ]
+        : [],
+    );
+  });
+};
+
 /** Forms with a date before and one after the withstand test. */
 const stagesOfForms = ({ survey, text }: SurveyContext): Finding[] =>
   groupBy(
@@ -201,6 +241,7 @@ export const dates: SurveyRule = {
     ...context.survey.blocks.flatMap((block) => inBlock(block, context)),
     ...stages(context),
     ...stagesOfForms(context),
+    ...orderOfTests(context),
     ...labels(context),
   ],
 };

@@ -32,7 +32,7 @@ const judgedBy = (
   { cell, unit, beside, kind }: Entry,
   limit: Limit,
 ): { cell: Cell; unit?: Unit } | undefined => {
-  if (limit.unit === "%" || (kind === "currentTransformer" && beside.error)) {
+  if (limit.unit === "%" || (OF_ERROR.includes(kind) && beside.error)) {
     const share = kind === "contact" ? beside.spread : (beside.error ?? beside.spread);
     return share?.number === undefined ? undefined : { cell: share, unit: "%" };
   }
@@ -49,24 +49,24 @@ const inBase = (number: number, unit: Unit | undefined) =>
 const ROUNDING = 1e-9;
 
 const verdictOf = (cell: Cell, unit: Unit | undefined, limit: Limit): Comparison["verdict"] => {
-  const share = unit === "%" && limit.side === "most";
-  const value = inBase(share ? Math.abs(cell.number ?? 0) : (cell.number ?? 0), unit);
+  const isShare = unit === "%" && limit.side === "most";
+  const value = inBase(isShare ? Math.abs(cell.number ?? 0) : (cell.number ?? 0), unit);
   const bound = inBase(limit.number, limit.unit ?? unit);
   const slack = Math.abs(bound) * ROUNDING;
   const within = limit.side === "least" ? value >= bound - slack : value <= bound + slack;
-  const { bound: known = "exact" } = cell;
-  if (known === "exact") return within ? "Pass" : "Fail";
-  const safe = known === "above" ? limit.side === "least" : limit.side === "most";
-  return safe === within
-    ? within
-      ? "Pass"
-      : "Inconclusive"
-    : safe
-      ? "Inconclusive"
-      : within
-        ? "Inconclusive"
-        : "Fail";
+  // What is known to lie above or below proves a bound on its own side only, and fails it on the other only.
+  const side = { exact: undefined, above: "least", below: "most" }[cell.bound ?? "exact"];
+  if (side === undefined || (side === limit.side) === within) return within ? "Pass" : "Fail";
+  return "Inconclusive";
 };
+
+/** Kinds whose readings are judged by their error in percent. */
+const OF_ERROR: readonly string[] = [
+  "currentTransformer",
+  "voltageTransformer",
+  "metering",
+  "protection",
+];
 
 /** A tightening torque counts as met within a tenth of the value called for (common practice, no source). */
 const TORQUE_BAND: readonly { readonly side: Limit["side"]; readonly share: number }[] = [
@@ -76,7 +76,7 @@ const TORQUE_BAND: readonly { readonly side: Limit["side"]; readonly share: numb
 
 /** The limits that headings and notes tell for a reading of this kind. */
 const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): readonly Limit[] => {
-  const isOfError = beside.error !== undefined || kind === "currentTransformer";
+  const isOfError = beside.error !== undefined || OF_ERROR.includes(kind);
   const told = facts.limits.filter(
     (limit) =>
       limit.unit !== undefined &&

@@ -93,7 +93,8 @@ const FALL = 0.93;
 const falls = (block: Block, { text }: SurveyContext): Finding[] =>
   groupBy(
     block.entries.filter(({ kind, cell }) => kind === "indexCurve" && cell?.number !== undefined),
-    ({ column }) => String(column.at),
+    ({ column, line }) =>
+      /^\d+\s*(?:s|sec|min)\b/i.test(column.title) ? `line ${line}` : `column ${column.at}`,
   ).flatMap((curve) =>
     curve.flatMap((entry, index) => {
       const [before, value, after] = [curve[index - 1], entry, curve[index + 1]].map(

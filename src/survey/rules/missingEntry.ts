@@ -1,5 +1,6 @@
 import type { Finding } from "../../check/finding";
 import type { Block } from "../block";
+import type { Cell } from "../cells";
 import type { Concept } from "../words/words";
 import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
 
@@ -27,6 +28,9 @@ const PROVING: readonly Concept[] = [
   "required",
 ];
 
+const isBlank = (cell: Cell | undefined): boolean =>
+  cell === undefined || /^[-–—?.…]+$/.test(cell.text);
+
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
   block.columns
     .filter(({ concept }) => concept !== undefined && PROVING.includes(concept))
@@ -39,7 +43,7 @@ const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
         ),
         ({ line }) => String(line),
       ).flatMap(([first]) => first ?? []);
-      const blank = lines.filter(({ line }) => block.at(line, column.at) === undefined);
+      const blank = lines.filter(({ line }) => isBlank(block.at(line, column.at)));
       const filled = lines.length - blank.length;
       if (lines.length < 4 || filled < lines.length * 0.75) return [];
       return blank.map((entry) =>

@@ -181,7 +181,10 @@ const againstCriterion = (
 
 const find = (context: SurveyContext): Finding[] =>
   groupBy(context.survey.blocks.flatMap(levelsOf), ({ sort }) => sort).flatMap((alike) => {
-    const blocks = groupBy(alike, ({ block }) => `${block.sheet} ${block.range}`);
+    const blocks = groupBy(
+      alike,
+      ({ block, cell }) => `${block.sheet} ${block.range} ${block.turned ? cell.row : cell.column}`,
+    );
     const found = blocks.flatMap((levels) => {
       const required =
         requiredOf(levels, context) ??

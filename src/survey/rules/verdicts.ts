@@ -63,7 +63,7 @@ const failsForNothing = (
 };
 
 const DOUBTS =
-  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|descargó|no se repitió|saltó|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
+  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|descargó|perfor|falló|rompi[oó]|no oper|not working|did not|faulty|damaged|no se repitió|saltó|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
 const NEGATED =
   /\b(?:no|not|none|without|kein\w*|ohne|sin|sans|aucun\w*|sem|pas de|nenhum\w*)\b|after (?:repair|cleaning|drying)|repeated after/iu;
 

@@ -63,13 +63,19 @@ export const en: SheetWords = {
       "cf",
     ],
     humidity: ["(?:.* )?humidity.*", "(?:%? ?rh|r h)(?: %)?", "rel hum.*"],
-    air: ["(?:.* )?(?:ambient|air)(?: .*)?"],
+    air: ["(?:.* )?(?:ambient|amb|air)(?: .*)?"],
     temperature: ["(?:.* )?(?:temp|temperature)(?: .*)?", "°c", "°f", "t °?[cf]", "deg [cf]"],
-    primary: ["amps in", "(?:.* )?prim(?:ary)?(?: .*)?", "i ?p(?:rim)?(?: a)?", "injected(?: .*)?"],
+    primary: [
+      "amps in",
+      "(?:.* )?pri(?:m(?:ary)?)?(?: .*)?",
+      "i ?p(?:rim)?(?: a)?",
+      "injected(?: .*)?",
+    ],
     secondary: [
       "amps out",
       "sec (?:a|ma|v)",
-      "(?:.* )?secondary(?: (?:a|current|measured|reading|ma))?",
+      "(?:.* )?secondary(?: .*)?",
+      "sec (?:inj|meas|curr|read|out).*",
       "i ?s(?:ec)?(?: a)?",
     ],
     ratio: [
@@ -295,6 +301,9 @@ export const en: SheetWords = {
   ],
   fail: [
     "not ok",
+    "not working",
+    "defective",
+    "faulty",
     "nok",
     "n ok",
     "fail",

@@ -37,6 +37,7 @@ export const fr: SheetWords = {
       "par",
     ],
     instrument: [
+      "app",
       "(?:.* )?(?:appareil|instrument|mesureur|matériel|mégohmmètre|équipement de mesure)(?: .*)?",
     ],
     serial: ["(?:.* )?(?:n de série|série|numéro de série)(?: .*)?"],
@@ -47,7 +48,7 @@ export const fr: SheetWords = {
       "(?:.* )?(?:phase|phases|pôle|pôles|mesure entre|entre|connexion|points?|bornes)(?: .*)?",
     ],
     part: ["(?:élément|partie|boulon|jonction|noyau|circuit|organe|repère de boulon)(?: .*)?"],
-    test: ["(?:essai|type d essai|nature de l essai|mesure)(?: .*)?"],
+    test: ["(?:essai|type d essai|nature de l essai)(?: .*)?"],
     panel: [
       "(?:.* )?(?:cellule|tableau|armoire|disjoncteur|travée|repère|panneau)(?: (?:n|nº|no))?",
     ],
