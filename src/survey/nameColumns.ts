@@ -175,6 +175,9 @@ const conceptOfColumn = (
 const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
   if (told === "tester") return testerBy(cells);
   if (told === "by" && areDays(cells)) return "date";
+  // "Result: 10,400 MΩ" is the reading.
+  if (told === "result" && cells.filter(({ unit }) => unit !== undefined).length > cells.length / 2)
+    return "reading";
   // "Remarks: OK, OK, OK" and "Trip: yes, yes, yes" are results.
   const isAnswered = told === "remarks" || (told === "reading" && areWords(cells));
   return isAnswered && conceptByValues(cells) === "result" ? "result" : told;
@@ -211,7 +214,13 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
   );
   const names = hasPanel
     ? undefined
-    : titled.find(({ at }) => areNames(under(at).map(({ text }) => text)));
+    : titled.find(({ at }) =>
+        areNames(
+          under(at).flatMap(({ text, day, number }) =>
+            day === undefined && number === undefined ? [text] : [],
+          ),
+        ),
+      );
   const named = titled.map((column) =>
     nameColumn(column, under(column.at), { phases, letters }, column === names),
   );
@@ -241,10 +250,11 @@ const nameColumn = (
   const values = cells.filter(isValue);
   const unit = unitOfTitle(lines, letters);
   const own = phaseLine(lines);
-  const named = conceptOfTitle(own, unit);
+  const isLetter = letters.has(lines.at(-1) ?? "");
+  const named = isLetter ? undefined : conceptOfTitle(own, unit);
   const position =
     named === undefined || PHASED.includes(named) ? phases(unit, bareTitle(own)) : undefined;
-  const concept = conceptOfColumn(column, unit, cells, isNames);
+  const concept = isLetter ? "reading" : conceptOfColumn(column, unit, cells, isNames);
   const formulas = cells.filter(({ formula }) => formula !== undefined).length;
   return {
     at,

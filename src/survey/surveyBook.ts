@@ -7,6 +7,7 @@ import { type Cell, isValue, type SheetView, turn, viewSheet } from "./cells";
 import { dayOf } from "./dayOf";
 import { factsIn, factsOfLabels, joinFacts, NO_FACTS } from "./findFacts";
 import { type FoundTable, findTables } from "./findTables";
+import { classOf } from "./kindOf";
 import { lineTables } from "./lineTables";
 import { nameColumns, stageIn } from "./nameColumns";
 import { readLabels } from "./readLabels";
@@ -125,14 +126,17 @@ interface Sheet {
   readonly tables: readonly FoundTable[];
   readonly labels: readonly Label[];
   readonly general: Facts;
+  /** The words at the top of the sheet. */
+  readonly top: readonly Cell[];
 }
 
+/** A unit of readings that another column of the table has, such as that of its lowest value. */
+const unitOfColumns = (columns: readonly SurveyColumn[]) =>
+  columns.find(({ unit }) => unit !== undefined && classOf(unit).endsWith(" resistance"))?.unit;
+
 /** A table with what stands around it, read as records. */
-const readFound = (
-  { view, tables, labels, general }: Sheet,
-  over: FoundTable,
-  found: Found,
-): Block | undefined => {
+const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefined => {
+  const { view, tables, labels, general } = sheet;
   const { above = [] } = found;
   const words = [...above, ...wordsOver(view, over, tables)];
   const heading = [...above, ...headingOf(view, over, tables)];
@@ -144,7 +148,7 @@ const readFound = (
       facts: joinFacts(facts, joinFacts(factsOfLabels(near), general)),
       words: [...words.map(({ text }) => text), view.name],
       panel: panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels) ?? view.name,
-      unit: unitOver(words),
+      unit: unitOver(words) ?? unitOfColumns(found.columns) ?? unitOver(sheet.top),
       stage: stageIn([view.name, ...words.map(({ text }) => text).reverse()]),
     },
   });
@@ -184,7 +188,8 @@ function surveySheet(view: SheetView): {
   const first = Math.min(...tables.map(({ top }) => top));
   const atTop = labels.filter(({ address }) => (parseA1Range(address)?.top ?? 0) < first);
   const general = joinFacts(factsOfLabels(atTop), notesOf(view, taken, headings));
-  const sheet: Sheet = { view, tables, labels, general };
+  const top = tables[0] ? wordsOver(view, tables[0], tables) : [];
+  const sheet: Sheet = { view, tables, labels, general, top };
   const blocks = upright.flatMap((found): [Found, Block][] => {
     if (instruments.length > 0 && found.columns.some(({ concept }) => concept === "due")) return [];
     const lines = lineTables(view, found.table, found.columns);

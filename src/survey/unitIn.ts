@@ -42,7 +42,8 @@ const inBrackets = (text: string): Unit | undefined => {
 
 /** Whether the last word of a title is its unit. */
 const isAtEnd = (text: string, name: string): boolean => {
-  const last = text.split(/[\s,]+/).at(-1) ?? "";
+  const last = text.split(/[\s,/]+/).at(-1) ?? "";
+  if (/[,;]\s*[AV]$/.test(text)) return name !== "";
   const isUnit = /^\p{L}$/u.test(last) ? LETTERED.includes(conceptOf(text)) : !NO_UNITS.test(last);
   return name !== "" && !/\d$/.test(name) && isUnit;
 };

@@ -180,7 +180,11 @@ const orderOfTests = ({ survey, text }: SurveyContext): Finding[] => {
         .filter(({ entry }) => entry.kind === "insulation" && entry.stage === stage)
         .map(({ day }) => day);
     const before = Math.max(...ofStage("before"), Number.NEGATIVE_INFINITY);
-    const after = Math.min(...ofStage("after"), Number.POSITIVE_INFINITY);
+    // A test after that is dated before the one before is told for itself.
+    const after = Math.min(
+      ...ofStage("after").filter((day) => day >= before),
+      Number.POSITIVE_INFINITY,
+    );
     const wrong = group.filter(
       ({ entry, day }) => entry.kind === "withstand" && (day < before || day > after),
     );
@@ -203,6 +207,45 @@ const orderOfTests = ({ survey, text }: SurveyContext): Finding[] => {
         : [],
     );
   });
+};
+
+/** Where no stage is said: most panels were insulation-tested first, and one was not. */
+const oddOrder = ({ survey, text }: SurveyContext): Finding[] => {
+  const unstaged = survey.blocks.flatMap((block) =>
+    block.entries.flatMap((entry) => {
+      const day =
+        entry.stage === undefined && entry.beside.date ? dayOf(entry.beside.date) : undefined;
+      return day === undefined ? [] : [{ block, entry, day }];
+    }),
+  );
+  const panels = groupBy(unstaged, ({ entry }) => entry.panel).flatMap((group) => {
+    const tested = group.filter(({ entry }) => entry.kind === "insulation").map(({ day }) => day);
+    const stressed = group.filter(({ entry }) => entry.kind === "withstand");
+    return tested.length > 0 && stressed.length > 0
+      ? [{ first: Math.min(...tested), stressed }]
+      : [];
+  });
+  const odd = panels.filter(({ first, stressed }) => stressed.some(({ day }) => day < first));
+  if (panels.length < 4 || odd.length > panels.length * 0.25) return [];
+  return odd.flatMap(({ first, stressed }) =>
+    groupBy(
+      stressed.filter(({ day }) => day < first),
+      ({ entry }) => entry.beside.date?.address ?? "",
+    ).flatMap(([one]) =>
+      one
+        ? [
+            findingAt(
+              "survey-stage-order",
+              "query",
+              one.block,
+              one.entry,
+              one.entry.beside.date?.address ?? one.entry.address,
+              text.outOfOrder(writtenDay(one.day), writtenDay(first)),
+            ),
+          ]
+        : [],
+    ),
+  );
 };
 
 /** Forms with a date before and one after the withstand test. */
@@ -242,6 +285,7 @@ export const dates: SurveyRule = {
     ...stages(context),
     ...stagesOfForms(context),
     ...orderOfTests(context),
+    ...oddOrder(context),
     ...labels(context),
   ],
 };

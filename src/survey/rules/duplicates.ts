@@ -11,9 +11,9 @@ interface Set_ {
 /** The readings of one panel in one test. */
 const setsOf = (block: Block): Set_[] =>
   groupBy(
-    block.entries.filter(
-      ({ kind }) => kind !== "withstand" && kind !== "inspection" && kind !== "function",
-    ),
+    block.entries
+      .filter(({ column }) => column.concept !== "voltage")
+      .filter(({ kind }) => kind !== "withstand" && kind !== "inspection" && kind !== "function"),
     ({ kind, panel, stage, operation }) => `${kind} ${panel} ${stage} ${operation}`,
   ).map((entries) => ({ block, entries }));
 

@@ -80,9 +80,9 @@ const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): re
   const told = facts.limits.filter(
     (limit) =>
       limit.unit !== undefined &&
-      unit !== undefined &&
       (limit.operation === undefined || limit.operation === operation) &&
-      (classOf(limit.unit) === classOf(unit) || (isOfError && limit.unit === "%")),
+      ((unit !== undefined && classOf(limit.unit) === classOf(unit)) ||
+        (isOfError && limit.unit === "%")),
   );
   const about = told.filter((limit) => sharesWord(limit.about, column.title));
   const apt = about.length > 0 ? about : told;
@@ -104,13 +104,7 @@ const sharesWord = (about: string | undefined, title: string): boolean => {
 export const limitsOf = (entry: Entry): readonly Limit[] => {
   const { limits, unit, kind, beside, column } = entry;
   if (limits.length > 0) return limits;
-  if (
-    kind === "withstand" ||
-    kind === "indexCurve" ||
-    column.concept === "voltage" ||
-    unit === undefined
-  )
-    return [];
+  if (kind === "withstand" || kind === "indexCurve" || column.concept === "voltage") return [];
   const { required } = beside;
   if (kind !== "torque" || required?.number === undefined) return limitsTold(entry);
   const called = required.number;

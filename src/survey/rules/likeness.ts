@@ -7,8 +7,8 @@ import { findingAt, groupBy, middleOf, type SurveyContext, type SurveyRule, writ
 const base = ({ cell, unit }: Entry): number | undefined =>
   cell?.number === undefined ? undefined : unit ? inBaseUnit(cell.number, unit) : cell.number;
 
-/** Poles of one breaker more than 50 % above the lowest are asked about (ANSI/NETA ATS, similar poles and connections). */
-const POLES = 1.5;
+/** Poles of one breaker more than 50 % above the lowest are asked about (ANSI/NETA ATS, similar poles and connections); elsewhere twice the lowest (common practice, no source). */
+const POLES = { NETA: 1.5, IEC: 2 } as const;
 
 /** The pole that stands apart from the two others: furthest from the middle one. */
 const poles = (block: Block, context: SurveyContext): Finding[] =>
@@ -31,7 +31,7 @@ const poles = (block: Block, context: SurveyContext): Finding[] =>
       usual === undefined
     )
       return [];
-    if (most <= least * POLES) return [];
+    if (most <= least * POLES[context.basis ?? "NETA"]) return [];
     const odd = usual / least > most / usual ? low : high;
     if (compare(odd, context).some(({ verdict }) => verdict === "Fail")) return [];
     const share = Math.round((most / least - 1) * 100);

@@ -35,28 +35,33 @@ const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
   block.columns
     .filter(({ concept }) => concept !== undefined && PROVING.includes(concept))
     .flatMap((column) => {
-      const lines = groupBy(
-        block.entries.filter(
-          ({ cell, column: own }) =>
-            cell !== undefined &&
-            (own.stage === undefined || column.stage === undefined || own.stage === column.stage),
-        ),
-        ({ line }) => String(line),
-      ).flatMap(([first]) => first ?? []);
-      const blank = lines.filter(({ line }) => isBlank(block.at(line, column.at)));
-      const filled = lines.length - blank.length;
-      if (lines.length < 4 || filled < lines.length * 0.75) return [];
-      return blank.map((entry) =>
-        findingAt(
-          "survey-blank",
-          "query",
-          block,
-          entry,
-          block.address(entry.line, column.at),
-          text.missingEntry(column.title, filled, lines.length),
-          { column: column.title },
-        ),
+      const taken = block.entries.filter(
+        ({ cell, column: { stage } }) =>
+          cell !== undefined &&
+          (stage === undefined || column.stage === undefined || stage === column.stage),
       );
+      // What one kind of test has no use for is blank in all its lines.
+      return groupBy(taken, ({ kind }) => kind).flatMap((entries) => {
+        const lines = groupBy(entries, ({ line }) => String(line)).flatMap(
+          ([first]) => first ?? [],
+        );
+        const blank = lines.filter(({ line }) => isBlank(block.at(line, column.at)));
+        const filled = lines.length - blank.length;
+        if (lines.length < 4 || filled < lines.length * 0.75) return [];
+        return blank.map((entry) =>
+          findingAt(
+            "survey-blank",
+            "query",
+            block,
+            entry,
+            block.address(entry.line, column.at),
+            text.missingEntry(column.title, filled, lines.length),
+            {
+              column: column.title,
+            },
+          ),
+        );
+      });
     });
 
 /** Labels that forms of one kind all have, and one of them blank. */

@@ -63,7 +63,7 @@ const failsForNothing = (
 };
 
 const DOUBTS =
-  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|descargó|perfor|falló|rompi[oó]|no oper|not working|did not|faulty|damaged|no se repitió|saltó|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
+  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|descargó|\bfall[oa]\b|perfor|falló|rompi[oó]|no oper|not working|did not|faulty|damaged|no se repitió|saltó|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
 const NEGATED =
   /\b(?:no|not|none|without|kein\w*|ohne|sin|sans|aucun\w*|sem|pas de|nenhum\w*)\b|after (?:repair|cleaning|drying)|repeated after/iu;
 
@@ -92,7 +92,7 @@ const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[]
 
 /** Words that tell of a failure in a column that says nothing else of it. */
 const WRONG =
-  /fail|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
+  /fail|\brev\b|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
 
 /** One cell that tells of a failure in a column where all others say the same harmless word. */
 const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>

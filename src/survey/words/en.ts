@@ -73,6 +73,7 @@ export const en: SheetWords = {
     ],
     secondary: [
       "amps out",
+      "volts out",
       "sec (?:a|ma|v)",
       "(?:.* )?secondary(?: .*)?",
       "sec (?:inj|meas|curr|read|out).*",
@@ -84,7 +85,7 @@ export const en: SheetWords = {
       "tap",
     ],
     required: [
-      "(?:required|specified|spec|nominal|target|set ?point|call(?:ed)?|expected|theoretical|theor)(?: .*)?",
+      "(?:required|specified|spec|nominal|target|set ?point|call(?:ed)?|expected|theoretical|theor|applied a)(?: .*)?",
       "(?:.* )?(?:torque )?(?:required|specified|spec)",
     ],
     minimum: [
@@ -185,7 +186,7 @@ export const en: SheetWords = {
     reading: [
       "(?:.* )?(?:reading|readings|value|values|measured|resistance|megohms?|gigohms?|insulation)(?: .*)?",
       "ir(?: .*)?",
-      "(?:displayed|display|indicated|shown|actual)(?: .*)?",
+      "(?:displayed|display|indicated|shown|actual|reads)(?: .*)?",
       "r(?: (?:\\d+|\\S?ω|min|s))*",
       "(?:applied|actual|measured|final) torque(?: .*)?",
       "torque(?: .*)?",

@@ -50,7 +50,7 @@ export const es: SheetWords = {
     part: ["(?:parte|elemento|componente|perno|tornillo|unión|núcleo|circuito|punto)(?: .*)?"],
     test: ["(?:ensayo|prueba|tipo de (?:ensayo|prueba))(?: .*)?"],
     panel: [
-      "(?:.* )?(?:celda|cabina|panel|tablero|cubículo|interruptor|equipo bajo prueba|n de celda)(?: (?:n|nº|no))?",
+      "(?:.* )?(?:celda|cabina|gabinete|cubierta|panel|tablero|cubículo|interruptor|equipo bajo prueba|n de celda)(?: (?:n|nº|no))?",
     ],
     name: ["(?:función|servicio|descripción|nombre|alimentador|salida|denominación)(?: .*)?"],
     index: ["(?:índice de polarización|ip)(?: .*)?"],
@@ -73,6 +73,7 @@ export const es: SheetWords = {
       "polos principales",
     ],
     withstand: [
+      "potencial aplicado",
       "tensión aplicada",
       "rigidez",
       "tensión soportada",

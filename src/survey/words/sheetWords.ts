@@ -91,7 +91,8 @@ const CROSSES = /^[✗✘☒×]$/u;
 
 /** A verdict in somebody's own words; undefined for what is none. */
 export const verdictIn = (text: string): "Pass" | "Fail" | undefined => {
-  const mark = text.trim();
+  // "Not OK - truck racked with the breaker closed"
+  const mark = (text.split(/\s[-–]\s|[,;:(]/)[0] ?? "").trim();
   if (TICKS.test(mark)) return "Pass";
   if (CROSSES.test(mark) || isWord(mark, "fail")) return "Fail";
   return isWord(mark, "pass") ? "Pass" : undefined;
