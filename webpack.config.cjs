@@ -16,6 +16,12 @@ const site = (process.env.GEARPROOF_SITE ?? "https://localhost:3000").replace(/\
 
 module.exports = async (env, { mode = "production" }) => ({
   mode,
+  // A build goes on from the one before: the minifier takes most of the time, and most is unchanged.
+  cache: {
+    type: "filesystem",
+    cacheDirectory: resolve(__dirname, ".cache/webpack"),
+    buildDependencies: { config: [__filename] },
+  },
   devtool: mode === "production" ? false : "source-map",
   entry: { functions: functionFiles, pane: "./src/pane/start.ts" },
   output: {
