@@ -7,7 +7,6 @@ import type { Earlier } from "../report/ChangesSince";
 import { markFile } from "../xlsx/writeMarks";
 import { checkFile, type FileReport, fileReport } from "./checkFile";
 import { readBytes, UsageError, writeWhole } from "./files";
-import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
 import { comparedWords, findingTable, matrixTable, summaryLine } from "./terminal";
 
@@ -21,8 +20,6 @@ export interface Job {
   /** How own layouts are read, and the lineup where the workbook does not tell it. */
   readonly map?: string;
   readonly lineup?: string;
-  /** Whether the written copies may lack what saving loses. */
-  readonly acceptLoss?: boolean;
   /** Cores on which no other workbook is checked meanwhile. */
   readonly spare?: number;
   readonly day: number;
@@ -82,14 +79,13 @@ function reportWords({ book, whole }: Job, report: Report): string {
 
 /** Writes the page and the copies that a job asks for; what was written, in words. */
 async function writeOutputs(
-  { book, html, marked, sheet, acceptLoss }: Job,
+  { book, html, marked, sheet }: Job,
   report: Report,
   earlier: Earlier | undefined,
 ): Promise<string[]> {
   const messages = messagesFor("en");
   const text = commandLineFor("en").check;
   const told: string[] = [];
-  if (marked || sheet) await refuseLoss(book, readBytes(book), acceptLoss);
   if (html) {
     // The chart library and React load only when a page is asked for.
     const { reportHtml } = await import("../report/html");

@@ -8,7 +8,6 @@ import { progress } from "../progress";
 import { refuseOverwriting } from "../refuseOverwriting";
 import { runJobs } from "../runJobs";
 import {
-  acceptLossOption,
   type CommandText,
   filesRead,
   lineupOption,
@@ -26,7 +25,6 @@ interface Options {
   readonly map?: string;
   readonly lineup?: string;
   readonly overwrite: boolean;
-  readonly acceptLoss: boolean;
 }
 
 /** @param done told of the exit code */
@@ -40,12 +38,7 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     .option("--marked <out.xlsx>", options.marked)
     .option("--sheet <out.xlsx>", options.sheet)
     .option("--against <old.xlsx>", options.against);
-  for (const option of [
-    mapOption(text),
-    lineupOption(text),
-    overwriteOption(text),
-    acceptLossOption(text),
-  ])
+  for (const option of [mapOption(text), lineupOption(text), overwriteOption(text)])
     command.addOption(option);
   return command.action(async (names: string[], given: Options) =>
     done(await checkAll(text, names, given)),

@@ -25,8 +25,6 @@ export const commandLine = {
     exports: "delimited text files",
     books: "workbooks, or folders of workbooks",
     overwrite: "overwrite files that already exist",
-    acceptLoss:
-      "write the workbook although saving loses something of it, such as charts; refused without this option",
     replace: "replace readings that differ; the earlier ones move to the history",
     undo: "undo the last intake",
     decimal: "decimal mark of the exports, where it cannot be told",
@@ -207,8 +205,6 @@ export const commandLine = {
       ".xltx": "it is a template",
       ".xltm": "it is a template with macros",
     } as Readonly<Record<string, string>>,
-    losses: (book: string, losses: string) =>
-      `${book}: saving it here would lose\n${losses}\nNothing was written. Give a copy without these, or --accept-loss if the written copy may lack them; the original is never changed.`,
     memory: "needs more memory than this machine has; read it on a larger machine",
     memoryOfAll:
       "the workbooks need more memory than this machine has; check fewer at once, or on a larger machine",
