@@ -42,6 +42,10 @@ function moves(
           return now === areas ? [] : [setAttribute(xml, element, attribute, now)];
         })
       : [];
+    const link = attributes.get("location");
+    const linked =
+      link === undefined || name !== "hyperlink" ? link : movedFormula(link, home, insertion);
+    if (linked !== link) edits.push(setAttribute(xml, element, "location", linked));
     if (children.length > 0 || text === "") return edits;
     const now = FORMULAS.has(name)
       ? movedFormula(text, home, insertion)
