@@ -26,34 +26,47 @@ const FORMULAS = new Set([
 const NAMING = new Set(["table", "comments", "threadedComment", "pivotTable"]);
 
 /** What refers to the cells of a sheet in a text of XML, where they now are. */
-function moves(
+const moves = (
   xml: string,
   root: XmlElement,
   home: string | undefined,
   insertion: Insertion,
+): Edit[] =>
+  [...within(root), root].flatMap((element) => [
+    ...movedAttributes(xml, element, home, insertion),
+    ...movedContent(element, home, insertion),
+  ]);
+
+/** Areas of the sheet itself, and where a link leads to. */
+function movedAttributes(
+  xml: string,
+  element: XmlElement,
+  home: string | undefined,
+  insertion: Insertion,
 ): Edit[] {
-  const onSheet = home === insertion.sheet;
-  return [...within(root), root].flatMap((element): Edit[] => {
-    const { name, attributes, text, children } = element;
-    const edits = onSheet
-      ? AREAS.flatMap((attribute) => {
-          const areas = attributes.get(attribute);
-          const now = areas === undefined ? areas : movedAreas(areas, insertion);
-          return now === areas ? [] : [setAttribute(xml, element, attribute, now)];
-        })
-      : [];
-    const link = attributes.get("location");
-    const linked =
-      link === undefined || name !== "hyperlink" ? link : movedFormula(link, home, insertion);
-    if (linked !== link) edits.push(setAttribute(xml, element, "location", linked));
-    if (children.length > 0 || text === "") return edits;
-    const now = FORMULAS.has(name)
-      ? movedFormula(text, home, insertion)
-      : name === "sqref" && onSheet
-        ? movedAreas(text, insertion)
-        : text;
-    return now === text ? edits : [...edits, inside(element, now)];
-  });
+  const edits: Edit[] = [];
+  const move = (attribute: string, moved: (text: string) => string) => {
+    const text = element.attributes.get(attribute);
+    if (text === undefined) return;
+    const now = moved(text);
+    if (now !== text) edits.push(setAttribute(xml, element, attribute, now));
+  };
+  if (home === insertion.sheet)
+    for (const attribute of AREAS) move(attribute, (areas) => movedAreas(areas, insertion));
+  if (element.name === "hyperlink")
+    move("location", (formula) => movedFormula(formula, home, insertion));
+  return edits;
+}
+
+function movedContent(element: XmlElement, home: string | undefined, insertion: Insertion): Edit[] {
+  const { name, text, children } = element;
+  if (children.length > 0 || text === "") return [];
+  const now = FORMULAS.has(name)
+    ? movedFormula(text, home, insertion)
+    : name === "sqref" && home === insertion.sheet
+      ? movedAreas(text, insertion)
+      : text;
+  return now === text ? [] : [inside(element, now)];
 }
 
 const inside = ({ inner, close }: XmlElement, text: string): Edit => ({
