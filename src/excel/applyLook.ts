@@ -1,4 +1,4 @@
-import { toCol } from "@borgar/fx";
+import { toCol } from "@borgar/fx/xlsx";
 import type { CellStyle } from "../look/cellStyle";
 import { headOf } from "../look/head";
 import { body, header, resultRules } from "../look/look";

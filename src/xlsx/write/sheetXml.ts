@@ -1,4 +1,4 @@
-import { toCol } from "@borgar/fx";
+import { toCol } from "@borgar/fx/xlsx";
 import type { CellStyle, ConditionalRule } from "../../look/cellStyle";
 import { a1 } from "../../sheets/address";
 import { areaAddress } from "../../sheets/area";
