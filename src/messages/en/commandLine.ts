@@ -189,6 +189,9 @@ export const commandLine = {
     folder: (file: string) => `${file}: is a folder; give a file`,
     unreadable: (file: string, why: string) => `${file}: cannot be read (${why})`,
     unwritable: (file: string, why: string) => `${file}: cannot be written (${why})`,
+    noFileRead: (file: string) => `${file}: is no ordinary file; give one that is stored on a disk`,
+    noFile: (file: string) =>
+      `${file}: is no ordinary file, and is not written over; give another name`,
     noFolder: (file: string, folder: string) =>
       `${file}: cannot be written; there is no folder ${folder}`,
     noBooks: (folder: string) => `${folder}: is a folder without .xlsx or .xlsm workbooks`,
