@@ -11,13 +11,23 @@ const functionFiles = readdirSync(functionsFolder)
   .map((name) => resolve(functionsFolder, name))
   .filter((file) => require("node:fs").readFileSync(file, "utf8").includes("@customfunction"));
 
+/** One module that takes in others, so that they share one scope: a list of entries is an eighth larger. */
+const allOf = (files) =>
+  `data:text/javascript,${encodeURIComponent(files.map((file) => `import ${JSON.stringify(file)};`).join(""))}`;
+
 /** Where the built add-in is served from; the manifest in `dist` names it. */
 const site = (process.env.GEARPROOF_SITE ?? "https://localhost:3000").replace(/\/$/, "");
 
 module.exports = async (env, { mode = "production" }) => ({
   mode,
+  // A build goes on from the one before: the minifier takes most of the time, and most is unchanged.
+  cache: {
+    type: "filesystem",
+    cacheDirectory: resolve(__dirname, ".cache/webpack"),
+    buildDependencies: { config: [__filename] },
+  },
   devtool: mode === "production" ? false : "source-map",
-  entry: { functions: functionFiles, pane: "./src/pane/start.ts" },
+  entry: { functions: allOf(functionFiles), pane: "./src/pane/start.ts" },
   output: {
     path: resolve(__dirname, "dist"),
     filename: "[name].js",

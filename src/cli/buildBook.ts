@@ -8,7 +8,6 @@ import { planFor } from "../sheets/plan";
 import { type Built, readBook, writeBook } from "../xlsx/file";
 import { readMemory } from "../xlsx/remembered";
 import { named, readBytes, readText, UsageError } from "./files";
-import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
 
 /** Reads a lineup file, or says everything that is wrong with it. */
@@ -20,17 +19,10 @@ export function loadLineup(file: string): Lineup {
 }
 
 /** Builds the record workbook of a lineup, onto the one that is there already where there is one. */
-export async function buildBook(
-  lineupFile: string,
-  out: string,
-  acceptLoss = false,
-): Promise<Built> {
+export async function buildBook(lineupFile: string, out: string): Promise<Built> {
   const lineup = loadLineup(lineupFile);
   const existing = existsSync(out) ? readBytes(out) : undefined;
-  if (existing) {
-    await refuseOther(lineup, lineupFile, out, existing);
-    await refuseLoss(out, existing, acceptLoss);
-  }
+  if (existing) await refuseOther(lineup, lineupFile, out, existing);
   const built = await named(out, () => writeBook(planFor(lineup), existing));
   saveBook(out, built.file);
   return built;

@@ -5,43 +5,14 @@ import { openBook } from "../intake/openBook";
 import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import type { Earlier } from "../report/ChangesSince";
-import type { Basis } from "../standards/criterion";
 import { markFile } from "../xlsx/writeMarks";
-import { checkFile, checkOpened, type FileReport, fileReport } from "./checkFile";
+import { checkFile, checkOpened, fileReport } from "./checkFile";
 import { readBytes, UsageError, writeWhole } from "./files";
+import type { Checked, Job } from "./job";
 import { openBookAs } from "./openBookAs";
-import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
 import { isForeign, surveyJob } from "./surveyJob";
 import { comparedWords, findingTable, matrixTable, summaryLine } from "./terminal";
-
-/** The check of one workbook and what is to be written of it. */
-export interface Job {
-  readonly book: string;
-  readonly html?: string;
-  readonly marked?: string;
-  readonly sheet?: string;
-  readonly against?: string;
-  /** How own layouts are read, and the lineup where the workbook does not tell it. */
-  readonly map?: string;
-  readonly lineup?: string;
-  /** Rated voltage in kV and practice, for a workbook in somebody's own layout. */
-  readonly rated?: number;
-  readonly basis?: Basis;
-  /** Whether the written copies may lack what saving loses. */
-  readonly acceptLoss?: boolean;
-  /** Cores on which no other workbook is checked meanwhile. */
-  readonly spare?: number;
-  readonly day: number;
-  /** Whether the matrix and the findings are told, or the summary alone. */
-  readonly whole: boolean;
-}
-
-/** What a job came to; plain data, so that a worker can send it. */
-export interface Checked {
-  readonly report: FileReport;
-  readonly told: string;
-}
 
 /** Findings of one rule that are told in the terminal. */
 const MAX_OF_RULE = 12;
@@ -92,14 +63,13 @@ function reportWords({ book, whole }: Job, report: Report): string {
 
 /** Writes the page and the copies that a job asks for; what was written, in words. */
 async function writeOutputs(
-  { book, html, marked, sheet, acceptLoss }: Job,
+  { book, html, marked, sheet }: Job,
   report: Report,
   earlier: Earlier | undefined,
 ): Promise<string[]> {
   const messages = messagesFor("en");
   const text = commandLineFor("en").check;
   const told: string[] = [];
-  if (marked || sheet) await refuseLoss(book, readBytes(book), acceptLoss);
   if (html) {
     // The chart library and React load only when a page is asked for.
     const { reportHtml } = await import("../report/html");

@@ -1,5 +1,6 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { type Job, runJob } from "./checkJob";
+import { runJob } from "./checkJob";
+import type { Job } from "./job";
 import { type Queue, workOff } from "./queue";
 
 /** One of the workers of a folder. */

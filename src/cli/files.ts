@@ -1,5 +1,19 @@
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import {
+  closeSync,
+  existsSync,
+  fchmodSync,
+  fsyncSync,
+  lstatSync,
+  openSync,
+  readFileSync,
+  readlinkSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
 import { type CommandLineText, commandLineFor } from "../messages/commandLine";
 import { BookError } from "../sheets/bookError";
 
@@ -17,8 +31,12 @@ export class UsageError extends Error {
 
 export function readBytes(file: string): Uint8Array {
   try {
+    const there = statSync(file);
+    if (!there.isFile() && !there.isDirectory())
+      throw new UsageError(({ files }) => files.noFileRead(file));
     return readFileSync(file);
   } catch (error) {
+    if (error instanceof UsageError) throw error;
     const { code, message } = error as NodeJS.ErrnoException;
     throw new UsageError(({ files }) => {
       if (code === "ENOENT") return files.missing(file);
@@ -39,13 +57,22 @@ export function readText(file: string): string {
   }
 }
 
-/** Writes a file whole or not at all: beside its place first, then renamed into it. */
+/**
+ * Writes a file whole or not at all: beside its place first, down to the disk, then renamed into it, so that
+ * the old file is whole until the new one is. A link stays a link to the file that it leads to, and a file
+ * keeps its mode.
+ *
+ * @throws {UsageError} where it cannot be written, or the place is no ordinary file
+ */
 export function writeWhole(file: string, content: Uint8Array | string): void {
-  const folder = dirname(file);
-  const part = join(folder, `.${basename(file)}.${process.pid}.part`);
+  const target = behindLinks(file);
+  const before = statSync(target, { throwIfNoEntry: false });
+  if (before && !before.isFile()) throw new UsageError(({ files }) => files.noFile(file));
+  const folder = dirname(target);
+  const part = join(folder, `.${basename(target)}.${process.pid}.part`);
   try {
-    writeFileSync(part, content);
-    renameSync(part, file);
+    writeThrough(part, content, before?.mode);
+    renameSync(part, target);
   } catch (error) {
     rmSync(part, { force: true });
     throw new UsageError(({ files }) =>
@@ -53,6 +80,24 @@ export function writeWhole(file: string, content: Uint8Array | string): void {
         ? files.unwritable(file, (error as Error).message)
         : files.noFolder(file, folder),
     );
+  }
+}
+
+/** The file that a name leads to; the name itself where nothing is there yet. */
+function behindLinks(file: string): string {
+  if (!lstatSync(file, { throwIfNoEntry: false })?.isSymbolicLink()) return file;
+  return existsSync(file) ? realpathSync(file) : resolve(dirname(file), readlinkSync(file));
+}
+
+/** Writes a file and waits for the disk to have it. */
+function writeThrough(file: string, content: Uint8Array | string, mode: number | undefined): void {
+  const opened = openSync(file, "w", mode);
+  try {
+    writeFileSync(opened, content);
+    if (mode !== undefined) fchmodSync(opened, mode & 0o7777);
+    fsyncSync(opened);
+  } finally {
+    closeSync(opened);
   }
 }
 

@@ -21,7 +21,6 @@ import { byReason } from "./byReason";
 import { named, readBytes, UsageError } from "./files";
 import { readColumns, readMeans, readWords } from "./meanings";
 import { type BookOptions, openBookAs } from "./openBookAs";
-import { refuseLoss } from "./refuseLoss";
 import { saveBook } from "./saveBook";
 
 /** A file as it was given. */
@@ -51,8 +50,6 @@ export interface IntakeOptions {
   readonly map?: string;
   /** A lineup file, for a workbook that does not tell its lineup. */
   readonly lineup?: string;
-  /** Whether the written workbook may lack what saving loses. */
-  readonly acceptLoss?: boolean;
 }
 
 /** The bytes of a workbook, and what they hold as records. */
@@ -92,7 +89,6 @@ export async function intakeBook(
     throw new UsageError(({ intake: text }) =>
       [...taken.map((one) => takenWords(one, text)), text.nothingPlaced(out)].join("\n"),
     );
-  await refuseLoss(book, bytes, options.acceptLoss);
   const changes = [...withResults(records, cells), ...(before.change ?? [])];
   saveBook(out, await named(book, () => writeCells(bytes, changes, before)));
   return taken;
@@ -105,13 +101,12 @@ export async function undoBook(
   book: string,
   out: string,
   text: IntakeText,
-  said: BookOptions & Pick<IntakeOptions, "acceptLoss"> = {},
+  said: BookOptions = {},
 ): Promise<string> {
   const { bytes, records } = await openForIntake(book, said);
   const back = takeBack(records);
   if (!back) throw new UsageError(({ intake }) => intake.nothingToUndo(book));
   const { last, cells, refused, history, remembered } = back;
-  await refuseLoss(book, bytes, said.acceptLoss);
   const changes = [...withResults(records, cells), ...historyRemoval(records.snapshot, history)];
   saveBook(out, await named(book, () => writeCells(bytes, changes, { remembered })));
   return [

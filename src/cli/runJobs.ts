@@ -1,8 +1,9 @@
 import { statSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
-import { type Checked, type Job, runJob } from "./checkJob";
+import { runJob } from "./checkJob";
 import { UsageError } from "./files";
+import type { Checked, Job } from "./job";
 import { queueOf, workOff } from "./queue";
 import { isOutOfRoom, roomOf } from "./room";
 

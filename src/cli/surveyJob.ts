@@ -4,9 +4,8 @@ import type { RecordBook } from "../sheets/recordBook";
 import type { Snapshot } from "../sheets/snapshot";
 import { checkSurvey, type SurveyReport } from "../survey/checkSurvey";
 import { markFile } from "../xlsx/writeMarks";
-import type { Checked, Job } from "./checkJob";
 import { readBytes, UsageError } from "./files";
-import { refuseLoss } from "./refuseLoss";
+import type { Checked, Job } from "./job";
 import { saveBook } from "./saveBook";
 import { findingTable } from "./terminal";
 
@@ -19,13 +18,12 @@ const MAX_OF_RULE = 12;
 
 /** Checks a workbook in somebody's own layout, and writes its marked copy where one is asked for. */
 export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> {
-  const { book, day, rated, basis, whole, marked, acceptLoss } = job;
+  const { book, day, rated, basis, whole, marked } = job;
   const report = checkSurvey(snapshot, day, { ratedkV: rated, basis }, messagesFor("en").survey);
   if (report.blocks.length === 0)
     throw new UsageError(() => `${book}: ${messagesFor("en").survey.noBlocks}`);
   const told = [whole ? words(book, report) : `${book}: ${summary(report)}`];
   if (marked) {
-    await refuseLoss(book, readBytes(book), acceptLoss);
     saveBook(marked, await markFile(readBytes(book), report.findings));
     told.push(commandLineFor("en").check.marked(marked));
   }

@@ -1,5 +1,5 @@
-import { toCol } from "@borgar/fx";
-import type { CellStyle } from "hucre/xlsx";
+import { toCol } from "@borgar/fx/xlsx";
+import type { CellStyle } from "../look/cellStyle";
 import { headOf } from "../look/head";
 import { body, header, resultRules } from "../look/look";
 import { keysOf, pageOf, points, widthOf } from "../look/page";

@@ -1,4 +1,4 @@
-import { parseStructRef, tokenize } from "@borgar/fx";
+import { parseStructRef, tokenize } from "@borgar/fx/xlsx";
 
 /** Functions of later versions, which a file stores with a prefix that no user sees. */
 const LATER = new Set(
@@ -47,7 +47,7 @@ const escaped = (name: string) => `[${name.replace(/[[\]#']/g, "'$&")}]`;
 
 function storedReference(text: string, table: string): string {
   const read = parseStructRef(text);
-  if (!read || read.context?.length) return text;
+  if (!read || read.workbookName || read.sheetName) return text;
   const { columns = [], sections = [] } = read;
   const name = read.table || table;
   const parts = [

@@ -1,4 +1,4 @@
-import { toCol } from "@borgar/fx";
+import { toCol } from "@borgar/fx/xlsx";
 import { headOf } from "../look/head";
 import { HEADER_ROW, lastRow } from "../look/tableLayout";
 import { a1 } from "../sheets/address";

@@ -1,5 +1,5 @@
-import type { CellStyle } from "hucre/xlsx";
 import type { PlannedSheet } from "../sheets/plannedSheet";
+import type { CellStyle } from "./cellStyle";
 import { CAUTION, PURPOSE, TITLE } from "./look";
 import { firstPage, pageOf, widthOf } from "./page";
 import { cautionText, TITLE_WIDTH } from "./tableLayout";

@@ -1,5 +1,5 @@
-import type { CellStyle, ConditionalRule } from "hucre/xlsx";
 import type { Column, Role } from "../records/kind";
+import type { CellStyle, ConditionalRule } from "./cellStyle";
 
 const INK = "1B2A33";
 const LINE = "9AA7AE";

@@ -114,6 +114,8 @@ function inTurn(work: (edits: readonly Touched[]) => Promise<void>) {
     waiting.push(edit);
     if (working) return;
     working = true;
+    // What the workbook tells together is read together.
+    await new Promise((told) => setTimeout(told));
     try {
       while (waiting.length > 0) {
         const edits = waiting;

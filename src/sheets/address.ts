@@ -1,4 +1,4 @@
-import { toCol } from "@borgar/fx";
+import { toCol } from "@borgar/fx/xlsx";
 import type { TableSnapshot } from "./snapshot";
 
 /** A1 address of a sheet cell, rows and columns from 0. */

@@ -1,4 +1,4 @@
-import { parseA1Range, toCol } from "@borgar/fx";
+import { parseA1Range, toCol } from "@borgar/fx/xlsx";
 import { a1 } from "./address";
 
 /** A rectangle of cells; rows and columns count from 0, both ends included. */

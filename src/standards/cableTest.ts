@@ -2,7 +2,7 @@ import { notPositive } from "../engineering/notPositive";
 import { answer, type Result, refuse } from "../quantities/result";
 import { nationalCables } from "./bs6622.2007";
 import type { Basis, Criterion, Source } from "./criterion";
-import { type Chosen, editionOf } from "./editions";
+import { type Chosen, type EditionOf, editionOf } from "./editions";
 import * as iec2005 from "./iec60502-2.2005";
 import * as iec2014 from "./iec60502-2.2014";
 import { vlf, minutes as vlfMinutes } from "./ieee400.2.2013";
@@ -104,6 +104,11 @@ const LOW_VOLTAGE = 1;
 /** The tests of each wave by their names in the standard, the usual one first. */
 const OF_WAVE = { AC: ["ACu0", "ACu"], DC: ["DC"], VLF: ["VLF"] } as const;
 
+/** Tests after laying by edition. */
+const AFTER_LAYING: Readonly<
+  Record<EditionOf<"IEC 60502-2">, Partial<typeof iec2014.afterLaying>>
+> = { "2014": iec2014.afterLaying, "2005": iec2005.afterLaying };
+
 const iecTests = (
   rating: CableRating,
   wave: CableWave,
@@ -111,8 +116,8 @@ const iecTests = (
 ): Result<readonly CableTest[]> => {
   const voltages = cableVoltages(rating);
   if (!voltages.ok) return voltages;
-  const tests: Partial<typeof iec2014.afterLaying> =
-    editionOf("IEC 60502-2", chosen) === "2005" ? iec2005.afterLaying : iec2014.afterLaying;
+  const edition = editionOf("IEC 60502-2", chosen);
+  const tests = AFTER_LAYING[edition];
   const found = OF_WAVE[wave].flatMap((name): CableTest[] => {
     const test = tests[name];
     if (!test) return [];
@@ -129,7 +134,7 @@ const iecTests = (
   });
   return found.length > 0
     ? answer(found)
-    : refuse("none", `IEC 60502-2:2005 has no test by ${wave}: take AC or DC.`);
+    : refuse("none", `IEC 60502-2:${edition} has no test by ${wave}: take AC or DC.`);
 };
 
 const netaTest = (

@@ -1,7 +1,7 @@
 import { notPositive } from "../engineering/notPositive";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Basis, Criterion } from "./criterion";
-import { type Chosen, editionOf } from "./editions";
+import { type Chosen, type EditionOf, editionOf } from "./editions";
 import * as iec2007 from "./iec62271-1.2007";
 import * as iec2017 from "./iec62271-1.2017";
 import { siteShare } from "./iec62271-200.2021";
@@ -39,13 +39,18 @@ export const withstandVoltage = (ratedkV: number, test: WithstandTest): Result<C
 /** The share of the rated level that is tested on site. */
 export const siteShareOf: Readonly<Record<Basis, Criterion>> = { IEC: siteShare, NETA: fieldShare };
 
+/** Rated insulation levels by edition. */
+const LEVELS: Readonly<
+  Record<EditionOf<"IEC 62271-1">, Pick<typeof iec2017, "seriesI" | "seriesII">>
+> = { "2017": iec2017, "2007": iec2007 };
+
 const iec = (ratedkV: number, test: WithstandTest): Result<Criterion> => {
   if (test.wave === "DC")
     return refuse(
       "none",
       "IEC 62271 gives no DC withstand test for switchgear: test with AC or set a project criterion.",
     );
-  const { seriesI, seriesII } = editionOf("IEC 62271-1", test) === "2007" ? iec2007 : iec2017;
+  const { seriesI, seriesII } = LEVELS[editionOf("IEC 62271-1", test)];
   const known = [seriesI, seriesII].map((table) => rowOf(table, ratedkV));
   const found = known.find(({ ok }) => ok) ?? known[0];
   const isolating = test.part === "isolating";

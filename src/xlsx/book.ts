@@ -35,7 +35,9 @@ export function openFile(file: Uint8Array): Book {
   if (!part || !pack.has(part)) throw damaged("it names no workbook");
   if (/\.bin$/i.test(part))
     throw new BookError("is a binary workbook (.xlsb); save it as .xlsx in a spreadsheet");
-  return bookOf(pack, part);
+  const book = bookOf(pack, part);
+  if (book.sheets.length === 0) throw damaged("it has no sheets");
+  return book;
 }
 
 /** What the workbook part lists as it stands now. */
@@ -54,7 +56,6 @@ export function bookOf(pack: Package, part: string): Book {
     if (!relation) throw damaged(`its sheet "${name}" is missing`);
     return { name, hidden, type: relation.type, part: relation.part };
   });
-  if (sheets.length === 0) throw damaged("it has no sheets");
   return {
     pack,
     part,

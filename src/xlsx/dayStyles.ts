@@ -10,7 +10,7 @@ const BUILT_IN = (format: number) =>
   (format >= 50 && format <= 58);
 
 /** Whether a format shows a day or time: d, m, y, h or s outside of quotes, brackets and escapes. */
-const isDayFormat = (code: string): boolean =>
+export const isDayFormat = (code: string): boolean =>
   /[dmyhs]/i.test(
     code.replace(/"[^"]*"|\[(?!h+\]|m+\]|s+\])[^\]]*\]|\\.|_.|\*./gi, "").replace(/general/gi, ""),
   );

@@ -1,6 +1,5 @@
-import { strFromU8, unzipSync } from "fflate";
-
-const TYPES = "[Content_Types].xml";
+import { openFile } from "./book";
+import { typeOf } from "./package/relations";
 
 /**
  * How the name of a workbook file ends by what is in it: Excel opens one of a macro workbook or a template
@@ -15,7 +14,7 @@ const ENDINGS: readonly (readonly [type: string, ending: string])[] = [
 
 /** The ending under which Excel opens a workbook file; undefined where its type is none of a workbook's. */
 export function endingOf(file: Uint8Array): string | undefined {
-  const types = unzipSync(file, { filter: ({ name }) => name === TYPES })[TYPES];
-  const text = types ? strFromU8(types) : "";
-  return ENDINGS.find(([type]) => text.includes(`${type}"`))?.[1];
+  const { pack, part } = openFile(file);
+  const said = typeOf(pack, part) ?? "";
+  return ENDINGS.find(([type]) => said.endsWith(type))?.[1];
 }

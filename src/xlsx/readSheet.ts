@@ -8,7 +8,7 @@ import { NO_TEXTS, sharedTexts } from "./scan/sharedTexts";
 import type { StoredSheet, StoredTable } from "./storedSheet";
 import { unescapedCell } from "./xml/editText";
 import { childOf, childrenOf, within, type XmlElement } from "./xml/readXml";
-import { type SheetText, sheetText } from "./xml/sheetText";
+import { cellsPlace, type SheetText, sheetText } from "./xml/sheetText";
 
 /** What the cells of all sheets of a workbook refer to. */
 export function scanWith(book: Book): ScanWith {
@@ -30,7 +30,7 @@ const in1900 =
   (value: number, style: number): number =>
     value >= NO_DAY && isDay(style) ? value + OF_1904 : value;
 
-/** A sheet read: its cells, and what stands before and behind them in its part. */
+/** A sheet's part: its cells, read when asked for, and what stands before and behind them. */
 export interface ReadSheet {
   readonly bytes: Uint8Array;
   readonly scanned: ScannedSheet;
@@ -39,13 +39,24 @@ export interface ReadSheet {
 
 export function readSheetPart({ pack }: Book, { part }: ListedSheet, given: ScanWith): ReadSheet {
   const bytes = pack.bytes(part);
-  const scanned = scanSheet(bytes, part, given);
-  return { bytes, scanned, around: sheetText(bytes, scanned.places, part) };
+  let scanned: ScannedSheet | undefined;
+  let around: SheetText | undefined;
+  return {
+    bytes,
+    get scanned() {
+      scanned ??= scanSheet(bytes, part, given);
+      return scanned;
+    },
+    get around() {
+      around ??= sheetText(bytes, scanned?.places ?? cellsPlace(bytes, part), part);
+      return around;
+    },
+  };
 }
 
 /** What is kept of a sheet as it was read. */
 export function storedSheet(book: Book, sheet: ListedSheet, read: ReadSheet): StoredSheet {
-  const { scanned, around } = read;
+  const { scanned } = read;
   const { name, hidden } = sheet;
   return {
     name,
@@ -53,7 +64,7 @@ export function storedSheet(book: Book, sheet: ListedSheet, read: ReadSheet): St
     cells: scanned.cells,
     formulas: scanned.formulas,
     hiddenRows: scanned.hiddenRows,
-    merges: mergesOf(around.root),
+    merges: mergesOf(read.around.root),
     ...relatedTo(book, sheet),
   };
 }

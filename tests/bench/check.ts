@@ -6,8 +6,8 @@ import { longBook } from "./longBook";
 
 /**
  * `npm run bench:check [rows…]`: the check of generated workbooks of so many record rows (100,000 and
- * 1,000,000; the long one takes minutes to be made), over the file library's bare reading of the same
- * file and over an equivalent openpyxl script, each in a process of its own, by turns, the least of
+ * 1,000,000; the long one takes minutes to be made), over inflating the same file alone, beside a general
+ * library's bare reading of it and over an equivalent openpyxl script, each in a process of its own, by turns, the least of
  * three runs (of the scripts, and of more than 200,000 rows, one), with its peak memory. The check has the
  * room for what is soon let go that the workers of the command line have. The scripts are not asked of
  * more than 200,000 rows: they hold the whole workbook at about 14 KB a row.
@@ -45,17 +45,27 @@ const over = (one: Run, other: Run) => (one.seconds / other.seconds).toFixed(2);
 let before: { readonly rows: number; readonly check: Run } | undefined;
 for (const rows of sizes) {
   const file = await longBook(rows);
-  const [bares, checks]: [Run[], Run[]] = [[], []];
+  const [inflates, reads, bares, checks]: [Run[], Run[], Run[], Run[]] = [[], [], [], []];
   for (let turn = 0; turn < (rows > MANY ? 1 : 3); turn++) {
+    inflates.push(node("bareInflate.ts", file));
+    reads.push(node("scanOnly.ts", file, "--max-semi-space-size=64"));
     bares.push(node("bareRead.ts", file));
     checks.push(node("timedCheck.ts", file, "--max-semi-space-size=64"));
   }
-  const [bare, check] = [least(bares), least(checks)];
+  const [inflate, read, bare, check] = [inflates, reads, bares, checks].map(least) as [
+    Run,
+    Run,
+    Run,
+    Run,
+  ];
   say(
     `${file}: ${(statSync(file).size / 1e6).toFixed(1)} MB`,
-    line("file library, bare read", bare),
+    line("inflating alone", inflate),
+    line("general library, bare read", bare),
+    line("gearproof read", read),
     line("gearproof check", check),
-    `check / bare read: ${over(check, bare)} (aim at most 1.3)`,
+    `read / inflating: ${over(read, inflate)}; check / inflating: ${over(check, inflate)} (aim at most 3)`,
+    `check / bare read of the general library: ${over(check, bare)}`,
   );
   if (before)
     say(

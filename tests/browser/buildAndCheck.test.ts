@@ -89,6 +89,26 @@ test("the pane's counts follow an edit; it reads a small part of the workbook", 
   await expect.poll(inconclusive).toBe("1 inconclusive");
 }, 60_000);
 
+test("a block pasted into a sheet is followed in one round trip", async () => {
+  const missing = async () =>
+    Number.parseInt(
+      (await page
+        .getByRole("list", { name: "Rows by result" })
+        .getByText(/missing/)
+        .textContent()) ?? "",
+      10,
+    );
+  const [before, from] = [await missing(), await batchCount(page)];
+  const at = (await cellsUnder("Insulation"))("Test V DC").replace("5", "6");
+  const row = [5000, 20, "", 900, 1900];
+  await page.evaluate(([at, values]) => window.bench.grid.paste("Insulation", at, values), [
+    at,
+    Array.from({ length: 14 }, () => row),
+  ] as const);
+  await expect.poll(missing).toBe(before - 14);
+  expect(await batchesFrom(page, from)).toHaveLength(1);
+}, 60_000);
+
 test("a row's evidence is worked out line by line, and follows the selection in the sheet", async () => {
   await page.getByRole("tab", { name: "Readings" }).click();
   await page.evaluate(() => window.bench.grid.select("Insulation", 4, 8));

@@ -3,7 +3,7 @@ import { join } from "node:path";
 
 /** What the bench is made of, and what is made of it. */
 const SOURCES = ["src", "sample-workbooks", "package.json", "webpack.config.cjs"];
-const MADE = [
+export const MADE = [
   "out/harbour-substation.xlsx",
   "out/harbour-substation.html",
   "dist/pane.js",

@@ -39,7 +39,7 @@ test.each(["own-layout", "plain", "threaded-and-control"])(
 );
 
 test("what the bench writes to a file has the notes that it was opened with", async () => {
-  const again = await readBook(await fileOfBook(await bookOfFile(fixture("plain"))));
+  const again = await readBook(fileOfBook(await bookOfFile(fixture("plain"))));
   expect(again.sheets[0]?.cells?.note?.(1, 4)).toBe(
     (await readBook(fixture("plain"))).sheets[0]?.cells?.note?.(1, 4),
   );

@@ -19,7 +19,7 @@ import { refill } from "../../src/sheets/refill";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
 import { typeInto } from "../../src/standin/edits";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
-import { isMark, markFile } from "../../src/xlsx/writeMarks";
+import { markFile } from "../../src/xlsx/writeMarks";
 import { contents, entries, inExcel, newExcel, placed } from "../excel/excelSupport";
 import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
@@ -78,10 +78,10 @@ function fileWay(): Way {
       );
       return {
         marks: rules
-          .filter(({ rule }) => isMark(rule))
+          .filter(({ rule }) => isMarkRule(String(rule.formula)))
           .map(({ name, rule }) => line(name, String(rule.formula), rule.range.split(" "))),
         others: rules
-          .filter(({ rule }) => !isMark(rule))
+          .filter(({ rule }) => !isMarkRule(String(rule.formula)))
           .map(({ name, rule }) => line(name, String(rule.formula), rule.range.split(" "))),
       };
     },

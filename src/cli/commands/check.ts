@@ -9,7 +9,6 @@ import { progress } from "../progress";
 import { refuseOverwriting } from "../refuseOverwriting";
 import { runJobs } from "../runJobs";
 import {
-  acceptLossOption,
   type CommandText,
   filesRead,
   lineupOption,
@@ -29,7 +28,6 @@ interface Options {
   readonly rated?: number;
   readonly basis?: Basis;
   readonly overwrite: boolean;
-  readonly acceptLoss: boolean;
 }
 
 /** Rated voltages of switchgear that the tool knows of, kV. */
@@ -59,7 +57,6 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     mapOption(text),
     lineupOption(text),
     overwriteOption(text),
-    acceptLossOption(text),
   ])
     command.addOption(option);
   return command.action(async (names: string[], given: Options) =>

@@ -11,7 +11,6 @@ import {
 } from "../intakeBook";
 import { refuseOverwriting } from "../refuseOverwriting";
 import {
-  acceptLossOption,
   type CommandText,
   filesRead,
   lineupOption,
@@ -38,7 +37,6 @@ export const intakeCommand = (text: CommandText): Command => {
     .option("--remember <name>", text.options.remember);
   for (const option of [
     overwriteOption(text),
-    acceptLossOption(text),
     ...readingOptions(text),
     ...meaningOptions(text),
     mapOption(text),

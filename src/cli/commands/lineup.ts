@@ -1,17 +1,16 @@
 import { Command } from "commander";
 import { buildBook, buildWords } from "../buildBook";
 import { refuseOverwriting } from "../refuseOverwriting";
-import { acceptLossOption, type CommandText, print } from "./options";
+import { type CommandText, print } from "./options";
 
 export const lineupCommand = (text: CommandText): Command =>
   new Command("lineup")
     .description(text.commands.lineup)
     .argument("<lineup.json>")
     .requiredOption("-o, --out <book.xlsx>", text.options.bookOut)
-    .addOption(acceptLossOption(text))
-    .action(async (file: string, { out, acceptLoss }: { out: string; acceptLoss: boolean }) => {
+    .action(async (file: string, { out }: { out: string }) => {
       // It builds onto the workbook that is there, and keeps what people put into it.
       refuseOverwriting([out], [file], true);
-      print(buildWords(await buildBook(file, out, acceptLoss), text.build));
+      print(buildWords(await buildBook(file, out), text.build));
       print(text.wrote(out));
     });

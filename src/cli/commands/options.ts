@@ -13,10 +13,6 @@ export const print = (text: string): void => {
 export const overwriteOption = ({ options }: CommandText) =>
   new Option("--overwrite", options.overwrite).default(false);
 
-/** For every command that saves a workbook. */
-export const acceptLossOption = ({ options }: CommandText) =>
-  new Option("--accept-loss", options.acceptLoss).default(false);
-
 /** For every command that reads columns under titles. */
 export const meaningOptions = ({ options }: CommandText) => [
   new Option("--columns <columns>", options.columns),

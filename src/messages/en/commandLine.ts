@@ -27,8 +27,6 @@ export const commandLine = {
     overwrite: "overwrite files that already exist",
     rated: "rated voltage in kV, for a workbook in a layout of its own",
     basis: "practice by which it is judged, for a workbook in a layout of its own",
-    acceptLoss:
-      "write the workbook although saving loses something of it, such as charts; refused without this option",
     replace: "replace readings that differ; the earlier ones move to the history",
     undo: "undo the last intake",
     decimal: "decimal mark of the exports, where it cannot be told",
@@ -205,6 +203,9 @@ export const commandLine = {
     folder: (file: string) => `${file}: is a folder; give a file`,
     unreadable: (file: string, why: string) => `${file}: cannot be read (${why})`,
     unwritable: (file: string, why: string) => `${file}: cannot be written (${why})`,
+    noFileRead: (file: string) => `${file}: is no ordinary file; give one that is stored on a disk`,
+    noFile: (file: string) =>
+      `${file}: is no ordinary file, and is not written over; give another name`,
     noFolder: (file: string, folder: string) =>
       `${file}: cannot be written; there is no folder ${folder}`,
     noBooks: (folder: string) => `${folder}: is a folder without .xlsx or .xlsm workbooks`,
@@ -221,8 +222,6 @@ export const commandLine = {
       ".xltx": "it is a template",
       ".xltm": "it is a template with macros",
     } as Readonly<Record<string, string>>,
-    losses: (book: string, losses: string) =>
-      `${book}: saving it here would lose\n${losses}\nNothing was written. Give a copy without these, or --accept-loss if the written copy may lack them; the original is never changed.`,
     memory: "needs more memory than this machine has; read it on a larger machine",
     memoryOfAll:
       "the workbooks need more memory than this machine has; check fewer at once, or on a larger machine",

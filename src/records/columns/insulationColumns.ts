@@ -45,8 +45,11 @@ const formulaOf =
   (ref: Reference, lineup: Lineup): string =>
     formula?.(ref, lineup) ?? String(limitOf(standard(lineup, {})) ?? '""');
 
-/** Insulation resistance among the tests of one row: test voltage, reading, least value; not corrected to a temperature. */
-export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: string): Column[] => [
+/** The direct voltage that insulation is measured at, and the least that it has to be. */
+export const testVoltageColumns = (
+  limit: Limit,
+  { most = 15000, help }: { readonly most?: number; readonly help?: string } = {},
+): Column[] => [
   {
     id: "testVoltage",
     header: "Test V DC",
@@ -54,8 +57,9 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     width: 9,
     unit: "V",
     wave: "DC",
-    accepts: { type: "number", least: 1, most: 15000 },
+    accepts: { type: "number", least: 1, most },
     need: "condition",
+    ...(help === undefined ? {} : { help }),
   },
   {
     id: "testVoltageLeast",
@@ -63,10 +67,49 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     role: "limit",
     width: 9,
     unit: "V",
-    own: ownOf(testVoltage.own),
-    formula: formulaOf(testVoltage),
-    value: (row, lineup) => limitOf(testVoltage.standard(lineup, row)),
+    own: ownOf(limit.own),
+    formula: formulaOf(limit),
+    value: (row, lineup) => limitOf(limit.standard(lineup, row)),
   },
+];
+
+/** A resistance as it was read, in MΩ; not corrected to a temperature. */
+export const asRead = (id: string, header: string, from: string): Column => ({
+  id,
+  header,
+  role: "computed",
+  width: 10,
+  unit: "MΩ",
+  format: "#,##0.##",
+  formula: (ref) =>
+    `IF(${blank(ref(from))},"",IFERROR(${gear("IRCORRECT", ref(from), 20, '"none"', 20)},"${NOT_READ}"))`,
+  value: (row) => {
+    if (isBlank(row[from])) return null;
+    const read = quantity(row[from], "MΩ");
+    return read && read.value >= 0 ? bounded(read) : NOT_READ;
+  },
+  working: (row) =>
+    isBlank(row[id]) || row[id] === NOT_READ
+      ? ""
+      : `${onPaper(row[from])} = ${onPaper(row[id])} MΩ`,
+});
+
+/** The least insulation resistance. */
+export const minimumColumn = (minimum: Limit): Column => ({
+  id: "minimum",
+  header: "Minimum MΩ",
+  role: "limit",
+  width: 9,
+  unit: "MΩ",
+  format: "0.0##",
+  own: ownOf(minimum.own),
+  formula: formulaOf(minimum),
+  value: (row, lineup) => limitOf(minimum.standard(lineup, row)),
+});
+
+/** Insulation resistance among the tests of one row: test voltage, reading, least value; not corrected to a temperature. */
+export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: string): Column[] => [
+  ...testVoltageColumns(testVoltage),
   {
     id: "insulationRead",
     header: "Insulation MΩ",
@@ -77,36 +120,8 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     need: "reading",
     help,
   },
-  {
-    id: "insulation",
-    header: "R MΩ",
-    role: "computed",
-    width: 10,
-    unit: "MΩ",
-    format: "#,##0.##",
-    formula: (ref) =>
-      `IF(${blank(ref("insulationRead"))},"",IFERROR(${gear("IRCORRECT", ref("insulationRead"), 20, '"none"', 20)},"${NOT_READ}"))`,
-    value: (row) => {
-      if (isBlank(row.insulationRead)) return null;
-      const read = quantity(row.insulationRead, "MΩ");
-      return read && read.value >= 0 ? bounded(read) : NOT_READ;
-    },
-    working: ({ insulationRead, insulation }) =>
-      isBlank(insulation) || insulation === NOT_READ
-        ? ""
-        : `${onPaper(insulationRead)} = ${onPaper(insulation)} MΩ`,
-  },
-  {
-    id: "minimum",
-    header: "Minimum MΩ",
-    role: "limit",
-    width: 9,
-    unit: "MΩ",
-    format: "0.0##",
-    own: ownOf(minimum.own),
-    formula: formulaOf(minimum),
-    value: (row, lineup) => limitOf(minimum.standard(lineup, row)),
-  },
+  asRead("insulation", "R MΩ", "insulationRead"),
+  minimumColumn(minimum),
   {
     id: "floor",
     header: "Fails below MΩ",

@@ -1,7 +1,8 @@
 import { ratioError } from "../../engineering/ratioError";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
-import { answer } from "../../quantities/result";
+import { answer, type Result } from "../../quantities/result";
+import type { Criterion } from "../../standards/criterion";
 import { grossRatio } from "../../standards/practice";
 import { secondaryInsulation as secondaryCriteria } from "../../standards/secondaryInsulation";
 import {
@@ -10,22 +11,23 @@ import {
   type Comparison,
   isBlank,
   NOT_APPLICABLE,
+  type Own,
   type Row,
 } from "../kind";
 import { ownOf, plateOr, sourceOf } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly } from "../quantity";
 import { blank, gear, quoted } from "./common";
-import { insulationColumns, type Limit } from "./insulationColumns";
+import { insulationColumns, type Limit, limitSource } from "./insulationColumns";
 
 const NOT_COMPUTED = "not computed";
 
-export const transformerMinimum: Limit = {
+const transformerMinimum: Limit = {
   own: "transformer insulation MΩ",
   standard: (lineup) => answer(secondaryCriteria(lineup).minimum),
   floor: (lineup) => secondaryCriteria(lineup).floor,
 };
-export const transformerTestVoltage: Limit = {
+const transformerTestVoltage: Limit = {
   own: "transformer test voltage V",
   standard: (lineup) => answer(secondaryCriteria(lineup).testVoltage),
 };
@@ -36,6 +38,33 @@ export const secondaryInsulation = (): Column[] =>
     transformerTestVoltage,
     'Secondary winding to earth, primary and other windings, after 1 min, its earth lifted: a number in MΩ, or as written: "> 2 GΩ".',
   );
+
+/** The maker's or project's own limit of the ratio error: for a class that gives none, or where it is finer than the class. */
+export const finerThanClass = (
+  quantity: string,
+  ofClass: (accuracy: string) => Result<Criterion>,
+): Own => {
+  const named = ownOf(quantity);
+  return Object.assign(
+    (row: Row, lineup: Lineup) => {
+      const own = named(row, lineup);
+      const found = ofClass(String(row.accuracy ?? ""));
+      return own && found.ok && own.value > found.value.value ? undefined : own;
+    },
+    { quantities: named.quantities },
+  );
+};
+
+/** Sources of what every transformer is judged by besides its ratio error. */
+export const transformerSources = (
+  burdenMost: Column,
+  row: Row,
+  lineup: Lineup,
+): (readonly [limit: string, source: string])[] => [
+  ["minimum", limitSource(transformerMinimum, row, lineup)],
+  ["test V", limitSource(transformerTestVoltage, row, lineup)],
+  ["burden", plateSource(burdenMost, row, lineup)],
+];
 
 export const polarity: Column = {
   id: "polarity",

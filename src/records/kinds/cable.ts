@@ -1,7 +1,6 @@
 import { decisive } from "../../lineup/decisive";
 import type { Lineup } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
-import { bounded } from "../../quantities/bounded";
 import { answer, type Result, refuse } from "../../quantities/result";
 import { cableTestVoltage, cableTypicalMinimum } from "../../standards/cableInsulation";
 import {
@@ -17,29 +16,26 @@ import { perMillimetre, sheathMinutes, sheathMost } from "../../standards/iec602
 import { afterLaying } from "../../standards/iec60502-2.2014";
 import { cableFloor, cableOverstress, cableTypical } from "../../standards/practice";
 import { withstandTolerance } from "../../standards/withstandTolerance";
-import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import { closing, gear, PHASES, quoted, trail } from "../columns/common";
 import {
+  asRead,
   insulationAccepted,
   insulationColumns,
   insulationEnough,
   type Limit,
   limitSource,
 } from "../columns/insulationColumns";
+import { appliedColumn, currentColumn, discharge } from "../columns/withstandColumns";
 import {
   type Column,
   type Comparison,
-  isBlank,
   NOT_APPLICABLE,
   type RecordKind,
   type Reference,
   type Row,
 } from "../kind";
 import { ownOf, sourceOf, sources } from "../limits";
-import { onPaper } from "../onPaper";
-import { quantity } from "../quantity";
 import { verdictBy } from "../verdict";
-
-const NOT_READ = "not read";
 
 /** The cable of a row, by what the lineup says of it. */
 const cableOf = (row: Row, lineup: Lineup) =>
@@ -194,25 +190,7 @@ const columns: readonly Column[] = [
     needed: ({ sheathLeast }) => typeof sheathLeast === "number",
     help: "Screen to earth, lifted at both ends, at the direct voltage that the cable's maker gives.",
   },
-  {
-    id: "sheath",
-    header: "R sheath MΩ",
-    role: "computed",
-    width: 10,
-    unit: "MΩ",
-    format: "#,##0.##",
-    formula: (ref) =>
-      `IF(${blank(ref("sheathRead"))},"",IFERROR(${gear("IRCORRECT", ref("sheathRead"), 20, '"none"', 20)},"${NOT_READ}"))`,
-    value: (row) => {
-      if (isBlank(row.sheathRead)) return null;
-      const read = quantity(row.sheathRead, "MΩ");
-      return read && read.value >= 0 ? bounded(read) : NOT_READ;
-    },
-    working: ({ sheathRead, sheath }) =>
-      isBlank(sheath) || sheath === NOT_READ
-        ? ""
-        : `${onPaper(sheathRead)} = ${onPaper(sheath)} MΩ`,
-  },
+  asRead("sheath", "R sheath MΩ", "sheathRead"),
   {
     id: "sheathLeast",
     header: "Minimum sheath MΩ",
@@ -324,17 +302,10 @@ const columns: readonly Column[] = [
     ["voltage", sourceOf(ownkV(row, lineup)) || testSource(row, lineup, "kV")],
     ["duration", sourceOf(ownMinutes(row, lineup)) || testSource(row, lineup, "minutes")],
   ]),
-  {
-    id: "applied",
-    header: "Applied kV",
-    role: "entry",
-    width: 9,
-    unit: "kV",
+  appliedColumn({
     wave: "any",
-    accepts: { type: "number", least: 0, most: 400 },
-    need: "reading",
     help: "Phase to earth; r.m.s. for AC and very low frequency.",
-  },
+  }),
   {
     id: "minutes",
     header: "Held min",
@@ -344,25 +315,8 @@ const columns: readonly Column[] = [
     accepts: { type: "number", least: 0, most: 3000 },
     need: "condition",
   },
-  {
-    id: "current",
-    header: "Current mA",
-    role: "entry",
-    width: 9,
-    unit: "mA",
-    accepts: { type: "number", least: 0, most: 100000 },
-    need: "trail",
-    help: "At the end of the test.",
-  },
-  {
-    id: "discharge",
-    header: "Discharge",
-    role: "entry",
-    width: 9,
-    accepts: { type: "list", values: ["No", "Yes"], right: "No" },
-    need: "condition",
-    help: "Did a disruptive discharge occur?",
-  },
+  currentColumn("At the end of the test."),
+  discharge,
   ...trail(),
 ];
 

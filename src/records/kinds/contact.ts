@@ -8,13 +8,13 @@ import { bounded } from "../../quantities/bounded";
 import { contactTestCurrent, jointTestCurrent } from "../../standards/contactTestCurrent";
 import { contactSpread } from "../../standards/practice";
 import { blank, closing, gear, PHASES, trail } from "../columns/common";
+import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import { figure } from "../figure";
 import {
   type CellValue,
   type Column,
   type Comparison,
   isBlank,
-  NOT_APPLICABLE,
   type RecordKind,
   type Row,
 } from "../kind";
@@ -46,18 +46,11 @@ const standardCurrent = (row: Row, { basis }: Lineup) =>
   isJoint(row) ? jointTestCurrent(basis) : contactTestCurrent(basis);
 
 /** Joints are accepted by comparison with similar ones, breakers' poles in American practice alone. */
-const isCompared = (row: Row, { basis }: Lineup) => isJoint(row) || basis === "NETA";
+const isCompared = (row: Row, { basis }: Lineup): boolean => isJoint(row) || basis === "NETA";
 
 const accepted: readonly Comparison[] = [
   { value: "corrected", limit: "maximum", unit: "µΩ", sense: "most", when: "maximum" },
-  {
-    value: "spread",
-    limit: "spreadMost",
-    sense: "most",
-    excusable: true,
-    insteadOf: "maximum",
-    asks: true,
-  },
+  spreadAccepted,
 ];
 const enough: readonly Comparison[] = [
   { value: "testCurrent", limit: "testCurrentLeast", unit: "A", sense: "least" },
@@ -164,40 +157,13 @@ const columns: readonly Column[] = [
     help: "Poles of one breaker are compared among themselves, joints with all joints of the same rating.",
     value: (row) => alikeOf(row),
   },
-  {
-    id: "spread",
-    header: "Above lowest",
-    role: "computed",
-    width: 9,
-    format: "0 %",
+  spreadColumn({
+    of: "corrected",
+    unit: "µΩ",
+    by: "alike",
     help: "Above the lowest of its like. More than 50 % asks for investigation; it is not by itself a failure.",
-    // AGGREGATE compares names as they are; MINIFS would read a leading "=" as an operator.
-    formula: (ref) => {
-      const like = (place: number) =>
-        `_xlfn.AGGREGATE(15,6,${ref.all("corrected")}/((${ref.all("alike")}=${ref("alike")})*(${ref.all("corrected")}>0)),${place})`;
-      return `IF(N(${ref("corrected")})>0,IFERROR(${ref("corrected")}/${like(1)}-1+0*${like(2)},""),"")`;
-    },
-    survey: lowestByGroup,
-    value: (row, _lineup, lowest) => {
-      const least = lowest.get(String(row.alike));
-      return typeof row.corrected === "number" && row.corrected > 0 && least
-        ? row.corrected / least - 1
-        : null;
-    },
-    working: ({ corrected, spread }) =>
-      typeof corrected === "number" && typeof spread === "number"
-        ? `${figure(corrected)} µΩ ÷ ${figure(corrected / (1 + spread))} µΩ (lowest) − 1 = ${figure(spread * 100)} %`
-        : "",
-  },
-  {
-    id: "spreadMost",
-    header: "Asks above",
-    role: "limit",
-    width: 8,
-    own: ownSpread,
-    help: "Judged by where neither maker nor project gives a maximum; n/a where only the maker's value accepts.",
-    value: (row, lineup) => (isCompared(row, lineup) ? contactSpread.value : NOT_APPLICABLE),
-  },
+  }),
+  spreadMostColumn(ownSpread, isCompared),
   ...trail(),
 ];
 
@@ -238,19 +204,3 @@ const poles = (object: string, part: string, ratedA: CellValue): Row[] =>
 /** What a row is compared with: the poles of its breaker, or all joints of its rating. */
 const alikeOf = (row: Row): string =>
   isJoint(row) ? `Joints of ${row.ratedA} A` : `${row.object} ${row.part}`;
-
-/** Least corrected resistance of each group of which two or more are measured. */
-function lowestByGroup(rows: readonly Row[]): ReadonlyMap<string, number> {
-  const measured = new Map<string, number[]>();
-  for (const { alike, corrected } of rows) {
-    if (typeof corrected !== "number" || corrected <= 0) continue;
-    const group = measured.get(String(alike)) ?? [];
-    measured.set(String(alike), group);
-    group.push(corrected);
-  }
-  return new Map(
-    [...measured].flatMap(([alike, group]) =>
-      group.length > 1 ? [[alike, Math.min(...group)] as const] : [],
-    ),
-  );
-}

@@ -1,25 +1,35 @@
 import { decisive } from "../../lineup/decisive";
 import type { Lineup, Panel } from "../../lineup/lineup";
-import { bounded } from "../../quantities/bounded";
 import { answer, type Result } from "../../quantities/result";
 import { controlMinimum, controlSeconds, controlTestVoltage } from "../../standards/controlWiring";
 import type { Criterion } from "../../standards/criterion";
 import { withstandTolerance } from "../../standards/withstandTolerance";
 import { withstandVoltage } from "../../standards/withstandVoltage";
-import { answered, blank, closing, gear, NOT_OK, OK, trail } from "../columns/common";
-import { figure } from "../figure";
-import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
+import { answered, closing, NOT_OK, OK, trail } from "../columns/common";
+import {
+  asRead,
+  insulationEnough,
+  type Limit,
+  limitSource,
+  minimumColumn,
+  testVoltageColumns,
+} from "../columns/insulationColumns";
+import { appliedColumn, discharge, durationColumn } from "../columns/withstandColumns";
+import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
-import { quantity } from "../quantity";
 import { verdictBy } from "../verdict";
 
-const ownMinimum = ownOf("control wiring insulation MΩ");
-const ownTestVoltage = ownOf("control wiring test voltage V");
 const ownWithstand = ownOf("control wiring withstand kV");
 const ownSeconds = ownOf("control wiring withstand duration s");
 
-const standardTestVoltage = (lineup: Lineup) =>
-  controlTestVoltage(lineup, lineup.ratings.controlWireV);
+const minimum: Limit = {
+  own: "control wiring insulation MΩ",
+  standard: (lineup) => answer(controlMinimum(lineup)),
+};
+const testVoltage: Limit = {
+  own: "control wiring test voltage V",
+  standard: (lineup) => controlTestVoltage(lineup, lineup.ratings.controlWireV),
+};
 const standard = (lineup: Lineup) =>
   decisive(
     lineup,
@@ -35,13 +45,11 @@ const standardSeconds = (lineup: Lineup) => decisive(lineup, answer(controlSecon
 /** A limit that follows from the lineup alone, as a formula. */
 const constant = (found: Result<Criterion>): string => String(limitOf(found) ?? '""');
 
-const NOT_READ = "not read";
-
 const accepted: readonly Comparison[] = [
   { value: "insulation", limit: "minimum", unit: "MΩ", sense: "least" },
 ];
 const enough: readonly Comparison[] = [
-  { value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" },
+  insulationEnough,
   {
     value: "applied",
     limit: "required",
@@ -62,27 +70,10 @@ const columns: readonly Column[] = [
   answered("ferrules", "Ferrules as drawn", [OK, NOT_OK], {
     help: "Each end numbered as on the latest approved schematic.",
   }),
-  {
-    id: "testVoltage",
-    header: "Test V DC",
-    role: "entry",
-    width: 9,
-    unit: "V",
-    wave: "DC",
-    accepts: { type: "number", least: 1, most: 5000 },
-    need: "condition",
+  ...testVoltageColumns(testVoltage, {
+    most: 5000,
     help: "500 V, or 1000 V where every device left connected allows it.",
-  },
-  {
-    id: "testVoltageLeast",
-    header: "Minimum test V",
-    role: "limit",
-    width: 9,
-    unit: "V",
-    own: ownTestVoltage,
-    formula: (_ref, lineup) => constant(standardTestVoltage(lineup)),
-    value: (_row, lineup) => limitOf(standardTestVoltage(lineup)),
-  },
+  }),
   {
     id: "reading",
     header: "R 1 min MΩ",
@@ -93,36 +84,8 @@ const columns: readonly Column[] = [
     need: "reading",
     help: 'All conductors of the circuit together to earth: a number in MΩ, or as written: "> 2 GΩ".',
   },
-  {
-    id: "insulation",
-    header: "R MΩ",
-    role: "computed",
-    width: 10,
-    unit: "MΩ",
-    format: "#,##0.##",
-    formula: (ref) =>
-      `IF(${blank(ref("reading"))},"",IFERROR(${gear("IRCORRECT", ref("reading"), 20, '"none"', 20)},"${NOT_READ}"))`,
-    value: (row) => {
-      if (isBlank(row.reading)) return null;
-      const read = quantity(row.reading, "MΩ");
-      return read && read.value >= 0 ? bounded(read) : NOT_READ;
-    },
-    working: ({ reading, insulation }) =>
-      typeof reading === "string" && !isBlank(insulation) && insulation !== NOT_READ
-        ? `"${reading.trim()}" is ${figure(insulation)} MΩ`
-        : "",
-  },
-  {
-    id: "minimum",
-    header: "Minimum MΩ",
-    role: "limit",
-    width: 9,
-    unit: "MΩ",
-    format: "0.0##",
-    own: ownMinimum,
-    formula: (_ref, lineup) => String(controlMinimum(lineup).value),
-    value: (_row, lineup) => controlMinimum(lineup).value,
-  },
+  asRead("insulation", "R MΩ", "reading"),
+  minimumColumn(minimum),
   {
     id: "required",
     header: "Required kV",
@@ -145,40 +108,17 @@ const columns: readonly Column[] = [
     value: (_row, lineup) => limitOf(standardSeconds(lineup)),
   },
   sources((row, lineup) => [
-    ["minimum", sourceOf(ownMinimum(row, lineup) ?? controlMinimum(lineup))],
-    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(lineup))],
+    ["minimum", limitSource(minimum, row, lineup)],
+    ["test V", limitSource(testVoltage, row, lineup)],
     ["voltage", sourceOf(ownWithstand(row, lineup) ?? standard(lineup))],
     ["duration", sourceOf(ownSeconds(row, lineup) ?? standardSeconds(lineup))],
   ]),
-  {
-    id: "applied",
-    header: "Applied kV",
-    role: "entry",
-    width: 9,
-    unit: "kV",
-    wave: "AC",
-    accepts: { type: "number", least: 0, most: 5 },
-    need: "reading",
-    help: "r.m.s., power frequency, after the insulation was found good.",
-  },
-  {
-    id: "duration",
-    header: "Duration s",
-    role: "entry",
-    width: 9,
-    unit: "s",
-    accepts: { type: "number", least: 0, most: 600 },
-    need: "condition",
-  },
-  {
-    id: "discharge",
-    header: "Discharge",
-    role: "entry",
-    width: 9,
-    accepts: { type: "list", values: ["No", "Yes"], right: "No" },
-    need: "condition",
-    help: "Did a disruptive discharge occur?",
-  },
+  appliedColumn(
+    { wave: "AC", help: "r.m.s., power frequency, after the insulation was found good." },
+    5,
+  ),
+  durationColumn(600),
+  discharge,
   ...trail(),
 ];
 

@@ -10,11 +10,12 @@ import { grossRatio, nearRated } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import type { CtClass } from "../../standards/transformerClass";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
-import { insulationAccepted, insulationEnough, limitSource } from "../columns/insulationColumns";
+import { insulationAccepted, insulationEnough } from "../columns/insulationColumns";
 import {
   burden,
   burdenAccepted,
   burdenEnough,
+  finerThanClass,
   plateColumn,
   plateSource,
   polarity,
@@ -22,8 +23,7 @@ import {
   ratioColumns,
   ratioWrong,
   secondaryInsulation,
-  transformerMinimum,
-  transformerTestVoltage,
+  transformerSources,
 } from "../columns/transformerColumns";
 import {
   type CellValue,
@@ -31,7 +31,6 @@ import {
   type Comparison,
   isBlank,
   NOT_APPLICABLE,
-  type Own,
   type RecordKind,
   type Reference,
   type Row,
@@ -75,15 +74,8 @@ const burdenLeastOf = (core: Core): number | undefined => {
 };
 const ERRORS: Readonly<Record<string, CtClass>> = ctErrors.rows;
 
-const named = ownOf("current transformer ratio error %");
-/** The maker's or project's own limit: for a class that gives none, or where it is finer than the class. */
-const ownError: Own = Object.assign(
-  (row: Row, lineup: Lineup) => {
-    const own = named(row, lineup);
-    const ofClass = ctLimit(String(row.accuracy ?? ""), 100);
-    return own && ofClass.ok && own.value > ofClass.value.value ? undefined : own;
-  },
-  { quantities: named.quantities },
+const ownError = finerThanClass("current transformer ratio error %", (accuracy) =>
+  ctLimit(accuracy, 100),
 );
 const ownFactor = ownOf("accuracy limit factor");
 
@@ -351,9 +343,7 @@ const columns: readonly Column[] = [
     ["ratio", ratioSource(row, lineup)],
     ["wrong ratio", sourceOf(grossRatio)],
     ["Rct", plateSource(windingMost, row, lineup)],
-    ["minimum", limitSource(transformerMinimum, row, lineup)],
-    ["test V", limitSource(transformerTestVoltage, row, lineup)],
-    ["burden", plateSource(burdenMost, row, lineup)],
+    ...transformerSources(burdenMost, row, lineup),
     ["limit factor", sourceOf(ownFactor(row, lineup)) || "none asked for"],
   ]),
   ...trail(),

@@ -8,6 +8,7 @@ import { groundContinuity } from "../../standards/neta-ats.2025";
 import { contactSpread } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { blank, closing, gear, trail } from "../columns/common";
+import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import { figure } from "../figure";
 import {
   type Column,
@@ -48,14 +49,7 @@ const standardCurrent = (row: Row, { basis }: Lineup) =>
 
 const accepted: readonly Comparison[] = [
   { value: "resistance", limit: "maximum", unit: "mΩ", sense: "most", when: "maximum" },
-  {
-    value: "spread",
-    limit: "spreadMost",
-    sense: "most",
-    excusable: true,
-    insteadOf: "maximum",
-    asks: true,
-  },
+  spreadAccepted,
 ];
 const enough: readonly Comparison[] = [
   {
@@ -133,38 +127,14 @@ const columns: readonly Column[] = [
     help: "Where the lineup gives none for an earth bar, type the project's value here; without it the bars are compared with each other.",
     value: (row, lineup) => standard(row, lineup)?.value ?? row.maximum ?? null,
   },
-  {
-    id: "spread",
-    header: "Above lowest",
-    role: "computed",
-    width: 9,
-    format: "0 %",
+  spreadColumn({
+    of: "resistance",
+    unit: "mΩ",
+    by: "part",
+    only: EARTH_BAR,
     help: "Of earth bars: above the lowest of them. More than 50 % asks for an explanation.",
-    formula: (ref) => {
-      const like = (place: number) =>
-        `_xlfn.AGGREGATE(15,6,${ref.all("resistance")}/((${ref.all("part")}=${ref("part")})*(${ref.all("resistance")}>0)),${place})`;
-      return `IF(AND(${ref("part")}="${EARTH_BAR}",N(${ref("resistance")})>0),IFERROR(${ref("resistance")}/${like(1)}-1+0*${like(2)},""),"")`;
-    },
-    survey: lowestBar,
-    value: (row, _lineup, lowest) => {
-      const least = lowest.get(EARTH_BAR);
-      return isBar(row) && typeof row.resistance === "number" && row.resistance > 0 && least
-        ? row.resistance / least - 1
-        : null;
-    },
-    working: ({ resistance, spread }) =>
-      typeof resistance === "number" && typeof spread === "number"
-        ? `${figure(resistance)} mΩ ÷ ${figure(resistance / (1 + spread))} mΩ (lowest) − 1 = ${figure(spread * 100)} %`
-        : "",
-  },
-  {
-    id: "spreadMost",
-    header: "Asks above",
-    role: "limit",
-    width: 8,
-    own: ownSpread,
-    value: (row) => (isBar(row) ? contactSpread.value : NOT_APPLICABLE),
-  },
+  }),
+  spreadMostColumn(ownSpread, isBar),
   sources((row, lineup) => [
     ["maximum", maximumSource(row, lineup)],
     [
@@ -183,14 +153,6 @@ function maximumSource(row: Row, lineup: Lineup): string {
   return lineup.basis === "IEC"
     ? `${drop.value} V at ${current.value} A: ${sourceOf(drop)}`
     : sourceOf(groundContinuity);
-}
-
-/** Least resistance of the earth bars, where two or more are measured. */
-function lowestBar(rows: readonly Row[]): ReadonlyMap<string, number> {
-  const measured = rows.flatMap((row) =>
-    isBar(row) && typeof row.resistance === "number" && row.resistance > 0 ? [row.resistance] : [],
-  );
-  return new Map(measured.length > 1 ? [[EARTH_BAR, Math.min(...measured)]] : []);
 }
 
 /** Continuity of the earthing circuit: each panel's earthed parts, and each section's earth bar. */

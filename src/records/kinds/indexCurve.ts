@@ -4,6 +4,12 @@ import type { Lineup } from "../../lineup/lineup";
 import { ownCriterion } from "../../lineup/ownCriterion";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import {
+  insulationEnough,
+  type Limit,
+  limitSource,
+  testVoltageColumns,
+} from "../columns/insulationColumns";
 import { ratio } from "../columns/insulationRatio";
 import {
   type CellValue,
@@ -13,28 +19,29 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import { ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { verdictBy } from "../verdict";
 
 const INDEX = "polarization index";
 const RATIO = "absorption ratio";
-const ownTestVoltage = ownOf("insulation test voltage V");
 
 /** The project asks for a curve of what it sets a least index or ratio for; nothing else needs one. */
 const isAsked = (lineup: Lineup, object: string) =>
   [INDEX, RATIO].some((quantity) => ownCriterion(lineup, quantity, object));
 
-const standardTestVoltage = (row: Row, lineup: Lineup) =>
-  insulationTestVoltage(Number(row.ratedkV), lineup);
+const testVoltage: Limit = {
+  own: "insulation test voltage V",
+  standard: (lineup, row) => insulationTestVoltage(Number(row.ratedkV), lineup),
+  formula: (ref, lineup) =>
+    `IFERROR(${gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis))},"")`,
+};
 
 const accepted: readonly Comparison[] = [
   { value: "polarization", limit: "indexLeast", sense: "least", excusable: true },
   { value: "absorption", limit: "ratioLeast", sense: "least", excusable: true },
 ];
-const enough: readonly Comparison[] = [
-  { value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" },
-];
+const enough: readonly Comparison[] = [insulationEnough];
 
 /** A reading after some time; one that only a ratio needs says by `asked` which limit asks for that. */
 const after = (
@@ -68,28 +75,7 @@ const columns: readonly Column[] = [
   { id: "part", header: "Part", role: "key", width: 13 },
   { id: "combination", header: "Combination", role: "key", width: 11 },
   { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
-  {
-    id: "testVoltage",
-    header: "Test V DC",
-    role: "entry",
-    width: 9,
-    unit: "V",
-    wave: "DC",
-    accepts: { type: "number", least: 1, most: 15000 },
-    need: "condition",
-    help: "Held steady over the whole ten minutes.",
-  },
-  {
-    id: "testVoltageLeast",
-    header: "Minimum test V",
-    role: "limit",
-    width: 9,
-    unit: "V",
-    own: ownTestVoltage,
-    formula: (ref, lineup) =>
-      `IFERROR(${gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis))},"")`,
-    value: (row, lineup) => limitOf(standardTestVoltage(row, lineup)),
-  },
+  ...testVoltageColumns(testVoltage, { help: "Held steady over the whole ten minutes." }),
   after("s15", "15 s"),
   after("s30", "30 s", "condition", "ratioLeast"),
   after("s45", "45 s"),
@@ -140,7 +126,7 @@ const columns: readonly Column[] = [
   sources((row, lineup) => [
     ["index", sourceOf(ownOf(INDEX)(row, lineup)) || "none set"],
     ["ratio", sourceOf(ownOf(RATIO)(row, lineup)) || "none set"],
-    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(row, lineup))],
+    ["test V", limitSource(testVoltage, row, lineup)],
   ]),
   ...trail(),
 ];

@@ -7,6 +7,12 @@ import { bounded } from "../../quantities/bounded";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import {
+  insulationEnough,
+  type Limit,
+  limitSource,
+  testVoltageColumns,
+} from "../columns/insulationColumns";
 import { ratio, ratioWorking } from "../columns/insulationRatio";
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
@@ -21,19 +27,19 @@ const STAGES = ["before", "after"] as const;
 const NOT_CORRECTED = "not corrected";
 
 const ownMinimum = ownOf("insulation minimum MΩ");
-const ownTestVoltage = ownOf("insulation test voltage V");
 
 const standardMinimum = (row: Row, lineup: Lineup) =>
   insulationMinimum(Number(row.ratedkV), lineup);
-const standardTestVoltage = (row: Row, lineup: Lineup) =>
-  insulationTestVoltage(Number(row.ratedkV), lineup);
+const testVoltage: Limit = {
+  own: "insulation test voltage V",
+  standard: (lineup, row) => insulationTestVoltage(Number(row.ratedkV), lineup),
+  formula: (ref, lineup) => gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis)),
+};
 
 const accepted: readonly Comparison[] = [
   { value: "corrected", limit: "minimum", unit: "MΩ", sense: "least" },
 ];
-const enough: readonly Comparison[] = [
-  { value: "testVoltage", limit: "testVoltageLeast", unit: "V", sense: "least" },
-];
+const enough: readonly Comparison[] = [insulationEnough];
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel or section", role: "key", width: 15 },
@@ -47,26 +53,7 @@ const columns: readonly Column[] = [
     help: "Before or after the withstand test.",
   },
   { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
-  {
-    id: "testVoltage",
-    header: "Test V DC",
-    role: "entry",
-    width: 9,
-    unit: "V",
-    wave: "DC",
-    accepts: { type: "number", least: 1, most: 15000 },
-    need: "condition",
-  },
-  {
-    id: "testVoltageLeast",
-    header: "Minimum test V",
-    role: "limit",
-    width: 9,
-    unit: "V",
-    own: ownTestVoltage,
-    formula: (ref, lineup) => gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis)),
-    value: (row, lineup) => limitOf(standardTestVoltage(row, lineup)),
-  },
+  ...testVoltageColumns(testVoltage),
   {
     id: "r30s",
     header: "R 30 s MΩ",
@@ -168,7 +155,7 @@ const columns: readonly Column[] = [
   },
   sources((row, lineup) => [
     ["minimum", sourceOf(ownMinimum(row, lineup) ?? standardMinimum(row, lineup))],
-    ["test V", sourceOf(ownTestVoltage(row, lineup) ?? standardTestVoltage(row, lineup))],
+    ["test V", limitSource(testVoltage, row, lineup)],
   ]),
   {
     id: "absorption",

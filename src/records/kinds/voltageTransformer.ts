@@ -7,23 +7,22 @@ import { grossRatio } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { knownVtClasses, type VtQuantity, vtLimit } from "../../standards/vtLimit";
 import { closing, gear, PHASES, trail } from "../columns/common";
-import { insulationAccepted, insulationEnough, limitSource } from "../columns/insulationColumns";
+import { insulationAccepted, insulationEnough } from "../columns/insulationColumns";
 import {
   burden,
   burdenAccepted,
   burdenEnough,
+  finerThanClass,
   plateColumn,
-  plateSource,
   polarity,
   ratioAccepted,
   ratioColumns,
   ratioWrong,
   secondaryInsulation,
-  transformerMinimum,
-  transformerTestVoltage,
+  transformerSources,
 } from "../columns/transformerColumns";
-import type { CellValue, Column, Comparison, Own, RecordKind, Row } from "../kind";
-import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
+import { limitOf, sourceOf, sources } from "../limits";
 import { verdictBy } from "../verdict";
 
 type Winding = Panel["voltageTransformers"][number];
@@ -53,15 +52,8 @@ const IEC_CLASSES: ReadonlySet<string> = new Set(
   [vtMeasuring, vtProtective].flatMap(({ rows }) => Object.keys(rows)),
 );
 
-const named = ownOf("voltage transformer ratio error %");
-/** The maker's or project's own limit: for a class that gives none, or where it is finer than the class. */
-const ownError: Own = Object.assign(
-  (row: Row, lineup: Lineup) => {
-    const own = named(row, lineup);
-    const ofClass = vtLimit(String(row.accuracy ?? ""), 100);
-    return own && ofClass.ok && own.value > ofClass.value.value ? undefined : own;
-  },
-  { quantities: named.quantities },
+const ownError = finerThanClass("voltage transformer ratio error %", (accuracy) =>
+  vtLimit(accuracy, 100),
 );
 
 /** Whether more is applied than the plate's voltage factor allows the class to be asked for. */
@@ -185,9 +177,7 @@ const columns: readonly Column[] = [
   sources((row, lineup) => [
     ["ratio", classSource(row, lineup)],
     ["wrong ratio", sourceOf(grossRatio)],
-    ["minimum", limitSource(transformerMinimum, row, lineup)],
-    ["test V", limitSource(transformerTestVoltage, row, lineup)],
-    ["burden", plateSource(burdenMost, row, lineup)],
+    ...transformerSources(burdenMost, row, lineup),
   ]),
   ...trail(),
 ];

@@ -16,7 +16,13 @@ import {
   type WithstandTest,
   withstandVoltage,
 } from "../../standards/withstandVoltage";
-import { answered, blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import {
+  appliedColumn,
+  currentColumn,
+  discharge,
+  durationColumn,
+} from "../columns/withstandColumns";
 import { figure } from "../figure";
 import {
   type CellValue,
@@ -325,39 +331,10 @@ const columns: readonly Column[] = [
     formula: (_ref, lineup) => String(lineup.withstand.seconds),
     value: (_row, lineup) => lineup.withstand.seconds,
   },
-  {
-    id: "applied",
-    header: "Applied kV",
-    role: "entry",
-    width: 9,
-    unit: "kV",
-    wave: "of the lineup",
-    accepts: { type: "number", least: 0, most: 400 },
-    need: "reading",
-    help: "r.m.s. for AC.",
-  },
-  {
-    id: "duration",
-    header: "Duration s",
-    role: "entry",
-    width: 9,
-    unit: "s",
-    accepts: { type: "number", least: 0, most: 90000 },
-    need: "condition",
-  },
-  {
-    id: "current",
-    header: "Current mA",
-    role: "entry",
-    width: 9,
-    unit: "mA",
-    accepts: { type: "number", least: 0, most: 100000 },
-    need: "trail",
-  },
-  answered("discharge", "Discharge", ["No", "Yes"], {
-    width: 9,
-    help: "Did a disruptive discharge occur?",
-  }),
+  appliedColumn({ wave: "of the lineup", help: "r.m.s. for AC." }),
+  durationColumn(90000),
+  currentColumn(),
+  discharge,
   ...trail(),
 ];
 

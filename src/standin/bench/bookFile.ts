@@ -1,15 +1,18 @@
-import type { Cell, CellStyle, Sheet as ReadSheet, WriteSheet } from "hucre/xlsx";
-import { readXlsx, writeXlsx } from "hucre/xlsx";
+import type { Cell, Sheet as ReadSheet, CellStyle as ReadStyle } from "hucre/xlsx";
+import { readXlsx } from "hucre/xlsx";
 import { storedFormula } from "../../excel/storedFormula";
+import type { CellStyle } from "../../look/cellStyle";
 import { memoryXml, readMemoryXml } from "../../memory/memory";
 import { toSerial } from "../../quantities/dates";
 import type { CellValue } from "../../records/kind";
-import { areaAddress, readArea } from "../../sheets/area";
+import { readArea } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
 import { columnFormulas } from "../../sheets/columnFormulas";
 import { planFor } from "../../sheets/plan";
-import { finish } from "../../xlsx/correctPackage";
-import { readMemory } from "../../xlsx/remembered";
+import { BookEdit } from "../../xlsx/patch/bookEdit";
+import { readMemory, remember } from "../../xlsx/remembered";
+import { newBook as newFile } from "../../xlsx/write/newBook";
+import type { DraftCell, SheetDraft } from "../../xlsx/write/sheetDraft";
 import {
   addSheet,
   boxAt,
@@ -140,12 +143,12 @@ function takeFormats(book: StandInBook, sheet: Sheet, { conditionalRules = [] }:
 
 const colour = (rgb: string | undefined) => (rgb ? `#${rgb.slice(-6)}` : undefined);
 
-const fillOf = (style: CellStyle | undefined): string | undefined =>
+const fillOf = (style: ReadStyle | undefined): string | undefined =>
   style?.fill?.type === "pattern"
     ? colour(style.fill.fgColor?.rgb ?? style.fill.bgColor?.rgb)
     : undefined;
 
-const colours = (style: CellStyle | undefined) => ({
+const colours = (style: ReadStyle | undefined) => ({
   ...(fillOf(style) ? { "format.fill.color": fillOf(style) } : {}),
   ...(style?.font?.color?.rgb ? { "format.font.color": colour(style.font.color.rgb) } : {}),
 });
@@ -158,7 +161,7 @@ const ALIGN: Record<string, string> = {
   bottom: "Bottom",
 };
 
-const properties = (style: CellStyle): [string, unknown][] =>
+const properties = (style: ReadStyle): [string, unknown][] =>
   (
     [
       ["fill.color", fillOf(style)],
@@ -175,7 +178,7 @@ const properties = (style: CellStyle): [string, unknown][] =>
 
 interface Styled {
   readonly row: number;
-  readonly style: CellStyle;
+  readonly style: ReadStyle;
   readonly text: string;
 }
 
@@ -196,8 +199,8 @@ function looks(sheet: Sheet, cells: ReadonlyMap<string, Partial<Cell>>) {
 }
 
 /** Rows of a column that follow each other and look alike, from the first to the last. */
-function alikeInLine(line: Styled[]): { top: number; bottom: number; style: CellStyle }[] {
-  const stretches: { top: number; bottom: number; style: CellStyle; text: string }[] = [];
+function alikeInLine(line: Styled[]): { top: number; bottom: number; style: ReadStyle }[] {
+  const stretches: { top: number; bottom: number; style: ReadStyle; text: string }[] = [];
   for (const { row, style, text } of line.sort((a, b) => a.row - b.row)) {
     const last = stretches.at(-1);
     if (last?.text === text && last.bottom === row - 1) last.bottom = row;
@@ -207,13 +210,19 @@ function alikeInLine(line: Styled[]): { top: number; bottom: number; style: Cell
 }
 
 /** The stand-in's workbook as an .xlsx file, formulas in the form that a file stores, our memory with it. */
-export async function fileOfBook(book: StandInBook): Promise<Uint8Array> {
+export function fileOfBook(book: StandInBook): Uint8Array {
   const memory = book.parts.map(({ xml }) => readMemoryXml(xml)).find((one) => one !== undefined);
-  const file = await writeXlsx({ sheets: book.sheets.map(fileSheet) });
-  return finish(file, [], memory, memory ? columnFormulas(planFor(memory.lineup)) : new Map());
+  const formulas = memory ? columnFormulas(planFor(memory.lineup)) : new Map();
+  const edit = new BookEdit(newFile("Records of the bench, invented"));
+  for (const sheet of book.sheets) edit.addSheet(draftOf(sheet, formulas));
+  remember(edit.pack, edit.bookPart, { memory });
+  return edit.save();
 }
 
-function fileSheet(sheet: Sheet): WriteSheet {
+function draftOf(
+  sheet: Sheet,
+  formulas: ReadonlyMap<string, ReadonlyMap<string, string>>,
+): SheetDraft {
   const styles = gridStyles({ ...sheet, formats: [] });
   const { columns } = gridSizes(sheet);
   const height = Math.max(sheet.cells.length, ...[...styles.keys()].map((row) => row + 1));
@@ -221,68 +230,65 @@ function fileSheet(sheet: Sheet): WriteSheet {
   const { frozen } = sheet;
   return {
     name: sheet.name,
-    rows: Array.from({ length: height }, (_, row) =>
-      Array.from({ length: width }, (_, column) => boxAt(sheet, row, column)?.value ?? null),
-    ),
-    cells: fileCells(sheet, styles, height, width),
-    columns: Array.from({ length: width }, (_, column) => ({
-      width: ((columns[column]?.w ?? 69) - 5) / 7,
-    })),
-    merges: sheet.merges.map(({ top, left, bottom, right }) => ({
-      startRow: top,
-      startCol: left,
-      endRow: bottom,
-      endCol: right,
-    })),
+    rows: draftRows(sheet, styles, height, width),
+    widths: Array.from({ length: width }, (_, column) => ((columns[column]?.w ?? 69) - 5) / 7),
+    heights: new Map(),
+    merges: sheet.merges,
     tables: sheet.tables.map(({ name, area, showTotals }) => ({
       name,
-      range: areaAddress(area),
-      showTotalRow: showTotals,
-      columns: Array.from({ length: area.right - area.left + 1 }, (_, at) => ({
-        name: String(boxAt(sheet, area.top, area.left + at)?.value ?? ""),
-      })),
-      style: "TableStyleLight1",
-      showRowStripes: false,
+      area,
+      totals: showTotals,
+      headers: Array.from({ length: area.right - area.left + 1 }, (_, at) =>
+        String(boxAt(sheet, area.top, area.left + at)?.value ?? ""),
+      ),
+      formulas: formulas.get(name),
     })),
-    ...(frozen ? { freezePane: { rows: frozen.bottom + 1, columns: frozen.right + 1 } } : {}),
+    validations: [],
+    rules: [],
+    gridLines: true,
+    notes: sheet.notes.map(({ area, content }) => ({
+      row: area.top,
+      column: area.left,
+      text: content,
+    })),
+    ...(frozen ? { frozen: { rows: frozen.bottom + 1, columns: frozen.right + 1 } } : {}),
   };
 }
 
-/** The cells of which a file says more than a value: their formula, style or note. */
-function fileCells(
+/** Every cell that holds something or looks like something. */
+function draftRows(
   sheet: Sheet,
   styles: ReturnType<typeof gridStyles>,
   height: number,
   width: number,
-): Map<string, Partial<Cell>> {
-  const cells = new Map<string, Partial<Cell>>();
-  for (let row = 0; row < height; row++)
+): SheetDraft["rows"] {
+  const rows = new Map<number, Map<number, DraftCell>>();
+  for (let row = 0; row < height; row++) {
+    const cells = new Map<number, DraftCell>();
     for (let column = 0; column < width; column++) {
-      const cell = fileCell(sheet, row, column, styles.get(row)?.get(column));
-      if (cell) cells.set(`${row},${column}`, cell);
+      const cell = draftCell(sheet, row, column, styles.get(row)?.get(column));
+      if (cell) cells.set(column, cell);
     }
-  for (const { area, content } of sheet.notes) {
-    const key = `${area.top},${area.left}`;
-    cells.set(key, { ...cells.get(key), comment: { text: content } });
+    if (cells.size > 0) rows.set(row, cells);
   }
-  return cells;
+  return rows;
 }
 
-function fileCell(
+function draftCell(
   sheet: Sheet,
   row: number,
   column: number,
   look: GridStyle | undefined,
-): Partial<Cell> | undefined {
-  const { value = null, formula } = boxAt(sheet, row, column) ?? {};
-  const style = look && { style: cellStyle(look) };
-  if (formula === undefined) return style && { value, ...style };
+): DraftCell | undefined {
+  const box = boxAt(sheet, row, column);
+  const value = box?.value ?? null;
+  if (!look && value === null && box?.formula === undefined) return undefined;
   return {
-    type: "formula",
-    value: value ?? "",
-    formula: storedFormula(formula, tableAt(sheet, row, column)?.name ?? ""),
-    formulaResult: value ?? "",
-    ...style,
+    value,
+    ...(look ? { style: cellStyle(look) } : {}),
+    ...(box?.formula === undefined
+      ? {}
+      : { formula: storedFormula(box.formula, tableAt(sheet, row, column)?.name ?? "") }),
   };
 }
 

@@ -1,4 +1,4 @@
-import { parseStructRef, toCol, tokenize } from "@borgar/fx";
+import { parseStructRef, toCol, tokenize } from "@borgar/fx/xlsx";
 import { a1 } from "../../sheets/address";
 import { bodyRows, boxAt, type Sheet, type StandInBook, type Table } from "../book";
 

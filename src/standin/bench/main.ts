@@ -110,7 +110,7 @@ async function openFile(file: File) {
 
 async function save() {
   await settled();
-  const bytes = await fileOfBook(host.book);
+  const bytes = fileOfBook(host.book);
   const link = document.createElement("a");
   link.href = URL.createObjectURL(
     new Blob([bytes as BlobPart], {

@@ -53,7 +53,9 @@ export const damaged = (why: string) =>
  *
  * @throws {BookError} where it is none, is damaged or would unpack to more than any workbook does
  */
-export function readArchive(file: Uint8Array): Archive {
+export function readArchive(given: Uint8Array): Archive {
+  // Node's buffers are no copies where they are sliced: a plain view of the same bytes is none of them.
+  const file = new Uint8Array(given.buffer, given.byteOffset, given.byteLength);
   const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
   const end = endOf(view);
   const { count, directory } = directoryOf(view, end);

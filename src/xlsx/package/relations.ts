@@ -13,6 +13,31 @@ export interface Relation {
   readonly external: boolean;
 }
 
+const TRANSITIONAL = {
+  main: "http://schemas.openxmlformats.org/spreadsheetml/2006/main",
+  relations: "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
+};
+/** The namespaces of strict workbooks (ISO/IEC 29500-1, annex A). */
+const STRICT = {
+  main: "http://purl.oclc.org/ooxml/spreadsheetml/main",
+  relations: "http://purl.oclc.org/ooxml/officeDocument/relationships",
+};
+
+/** Whether a package is a strict workbook, by what it calls its workbook part. */
+const isStrict = (pack: Package): boolean => pack.text("_rels/.rels").includes(STRICT.relations);
+
+/** XML of a new part in the namespaces of the workbook that it comes to. */
+const inItsWords = (pack: Package, xml: string): string =>
+  isStrict(pack)
+    ? xml
+        .replaceAll(`"${TRANSITIONAL.main}"`, `"${STRICT.main}"`)
+        .replaceAll(TRANSITIONAL.relations, STRICT.relations)
+    : xml;
+
+/** The namespace of what relates parts, as a workbook has it. */
+export const relationsNamespace = (pack: Package): string =>
+  isStrict(pack) ? STRICT.relations : TRANSITIONAL.relations;
+
 const RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
 const TYPES = "[Content_Types].xml";
 
@@ -66,9 +91,8 @@ const decoded = (target: string): string => {
   }
 };
 
-/** The type of a relationship as it is written. */
-export const officeRelation = (type: string): string =>
-  `http://schemas.openxmlformats.org/officeDocument/2006/relationships/${type}`;
+/** The type of a relationship as it is written in transitional workbooks. */
+export const officeRelation = (type: string): string => `${TRANSITIONAL.relations}/${type}`;
 
 /** Relates a part to another; gives the id of the relationship, the one that is there already where there is one. */
 export function relate(pack: Package, part: string, type: string, to: string): string {
@@ -84,7 +108,8 @@ export function relate(pack: Package, part: string, type: string, to: string): s
     ? pack.text(rels)
     : `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships xmlns="${RELATIONS}"/>`;
   const root = readXml(xml);
-  const added = `<${root.prefix}Relationship Id="${id}" Type="${officeRelation(type)}" Target="/${attributeText(encodeURI(to))}"/>`;
+  const said = inItsWords(pack, officeRelation(type));
+  const added = `<${root.prefix}Relationship Id="${id}" Type="${said}" Target="/${attributeText(encodeURI(to))}"/>`;
   pack.put(rels, edited(xml, [appendTo(xml, root, added)]));
   return id;
 }
@@ -119,7 +144,7 @@ export function typeOf(pack: Package, part: string): string | undefined {
 
 /** Puts a new part into a package, with its content type. */
 export function addPart(pack: Package, part: string, type: string, content: string): void {
-  pack.put(part, content);
+  pack.put(part, inItsWords(pack, content));
   if (typeOf(pack, part) === type) return;
   const xml = pack.text(TYPES);
   const root = readXml(xml);

@@ -85,7 +85,7 @@ const viewOf = (bytes: Uint8Array) =>
 
 /** The record of an entry that now begins elsewhere. */
 function movedTo({ record }: Entry, offset: number): Uint8Array {
-  const moved = record.slice();
+  const moved = new Uint8Array(record);
   const view = viewOf(moved);
   // Where the place stands in the ZIP64 field, the field is told by no number: the record takes it back.
   view.setUint32(42, offset, true);

@@ -24,8 +24,7 @@ export interface RowPlaces {
   /** Behind the start tag of the cells, and before their end tag; the same where they close themselves. */
   readonly from: number;
   readonly to: number;
-  /** Where the start tag of the cells begins, and where the end tag ends. */
-  readonly start: number;
+  /** Behind the end tag of the cells. */
   readonly end: number;
   /** By row as it is written: its number from 0, where it begins and where it ends. */
   readonly rows: readonly number[];
@@ -121,10 +120,10 @@ class SheetScanner {
   scan(): ScannedSheet {
     const { tags } = this;
     tags.enter("worksheet");
-    let found: Pick<RowPlaces, "start" | "from" | "to" | "end"> | undefined;
+    let found: Pick<RowPlaces, "from" | "to" | "end"> | undefined;
     while (!found && tags.nextChild()) {
       if (!tags.isNamed("sheetData")) tags.skipElement();
-      else found = this.sheetData(tags.tag);
+      else found = this.sheetData();
     }
     if (!found) throw tags.broken("has no cells, not even none");
     return {
@@ -135,16 +134,16 @@ class SheetScanner {
     };
   }
 
-  private sheetData(start: number) {
+  private sheetData() {
     const { tags } = this;
     tags.skipAttributes();
     const from = tags.at;
-    if (tags.closed) return { start, from, to: from, end: from };
+    if (tags.closed) return { from, to: from, end: from };
     while (tags.nextChild()) {
       if (tags.isNamed("row")) this.readRow();
       else tags.skipElement();
     }
-    return { start, from, to: tags.tag, end: tags.at };
+    return { from, to: tags.tag, end: tags.at };
   }
 
   private readRow(): void {

@@ -6,9 +6,13 @@ import { textIn } from "./textIn";
 export interface SharedTexts {
   readonly count: number;
   readonly text: (index: number) => string;
+  /** The text where it is all of one look and nothing says how it is spoken. */
+  readonly plain: (index: number) => string | undefined;
 }
 
-export const NO_TEXTS: SharedTexts = { count: 0, text: () => "" };
+export const NO_TEXTS: SharedTexts = { count: 0, text: () => "", plain: () => undefined };
+
+const LT = 60;
 
 /** @param bytes of the part of shared strings */
 export function sharedTexts(bytes: Uint8Array, part: string): SharedTexts {
@@ -31,12 +35,17 @@ export function sharedTexts(bytes: Uint8Array, part: string): SharedTexts {
     places[count * 2 + 1] = tags.contentEnd;
     count += 1;
   }
-  return {
-    count,
-    text: (index) => {
-      if (index >= count)
-        throw damaged(`a cell holds the text number ${index} of ${count} in its part ${part}`);
-      return textIn(bytes, places[index * 2] ?? 0, places[index * 2 + 1] ?? 0, part);
-    },
+  const text = (index: number) => {
+    if (index >= count)
+      throw damaged(`a cell holds the text number ${index} of ${count} in its part ${part}`);
+    return textIn(bytes, places[index * 2] ?? 0, places[index * 2 + 1] ?? 0, part);
   };
+  /** One element alone has two tags, or is one that closes itself. */
+  const isPlain = (index: number) => {
+    let count = 0;
+    for (let at = places[index * 2] ?? 0; at < (places[index * 2 + 1] ?? 0); at++)
+      if (bytes[at] === LT) count += 1;
+    return count === 2;
+  };
+  return { count, text, plain: (index) => (isPlain(index) ? text(index) : undefined) };
 }

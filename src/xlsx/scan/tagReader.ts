@@ -180,8 +180,7 @@ export class TagReader {
   /** Passes over what stands in the element whose start tag was read, and its end tag. */
   skipContent(): void {
     this.contentEnd = this.at;
-    if (this.closed) return;
-    for (let depth = 1; depth > 0; ) {
+    for (let depth = this.closed ? 0 : 1; depth > 0; ) {
       if (!this.nextChild()) {
         depth -= 1;
         this.contentEnd = this.tag;

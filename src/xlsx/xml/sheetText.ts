@@ -1,6 +1,6 @@
-import { textOf } from "../package/partText";
+import { bytesOf, textOf } from "../package/partText";
 import { damaged } from "../package/readArchive";
-import type { RowPlaces } from "../scan/scanSheet";
+import { TagReader } from "../scan/tagReader";
 import { readXml, type XmlElement, XmlError } from "./readXml";
 
 /** What a sheet's part says before and behind its cells, as one text in which the cells are left out. */
@@ -9,14 +9,51 @@ export interface SheetText {
   readonly root: XmlElement;
   /** Where in the text the cells are left out. */
   readonly gap: number;
+  readonly place: CellsPlace;
+}
+
+/** Where the cells stand in a sheet's part: behind their start tag, and before their end tag and behind it. */
+export interface CellsPlace {
+  readonly from: number;
+  readonly to: number;
+  readonly end: number;
+}
+
+const NAME = bytesOf("sheetData");
+const [LT, GT, SLASH] = [60, 62, 47];
+
+/** Finds the cells without reading them: their end is looked for from the end of the part. */
+export function cellsPlace(bytes: Uint8Array, part: string): CellsPlace {
+  const tags = new TagReader(bytes, part);
+  tags.enter("worksheet");
+  while (tags.nextChild()) {
+    if (!tags.isNamed("sheetData")) {
+      tags.skipElement();
+      continue;
+    }
+    tags.skipAttributes();
+    const from = tags.at;
+    return tags.closed ? { from, to: from, end: from } : { from, ...endOfCells(bytes, from, tags) };
+  }
+  throw tags.broken("has no cells, not even none");
+}
+
+function endOfCells(bytes: Uint8Array, from: number, tags: TagReader) {
+  for (let at = bytes.lastIndexOf(GT); at > from; at = bytes.lastIndexOf(GT, at - 1)) {
+    const name = at - NAME.length;
+    if (!NAME.every((byte, index) => bytes[name + index] === byte)) continue;
+    const to = bytes.lastIndexOf(LT, name);
+    if (bytes[to + 1] === SLASH) return { to, end: at + 1 };
+  }
+  throw tags.broken("breaks off");
 }
 
 /** @throws {BookError} where it is damaged */
-export function sheetText(bytes: Uint8Array, { from, to }: RowPlaces, part: string): SheetText {
-  const before = textOf(bytes.subarray(0, from));
-  const text = before + textOf(bytes.subarray(to));
+export function sheetText(bytes: Uint8Array, place: CellsPlace, part: string): SheetText {
+  const before = textOf(bytes.subarray(0, place.from));
+  const text = before + textOf(bytes.subarray(place.to));
   try {
-    return { text, root: readXml(text), gap: before.length };
+    return { text, root: readXml(text), gap: before.length, place };
   } catch (error) {
     if (error instanceof XmlError) throw damaged(`its part ${part}: ${error.message}`);
     throw error;

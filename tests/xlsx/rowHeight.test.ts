@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { planFor } from "../../src/sheets/plan";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
-import { type Laid, linesIn, rowHeights } from "../../src/xlsx/rowHeights";
+import { linesIn, rowHeight, type WrappedCell } from "../../src/xlsx/rowHeight";
 import { sampleLineup } from "../support/lineups";
 
 test.each([
@@ -18,46 +18,20 @@ test.each([
   expect(linesIn(text, width)).toBe(lines);
 });
 
-const cells = (value: string, wrapText: boolean) =>
-  new Map([["5,1", { value, type: "string" as const, style: { alignment: { wrapText } } }]]);
-const sheet = {
-  columns: [{ width: 10 }, { width: 20 }],
-  tables: [{ name: "GearTorque", range: "A4:B9", columns: [] }],
-};
-const long = "a source of a limit that needs two lines";
-
-test.each<[string, Laid, boolean]>([
-  ["text that goes on in further lines", { ...sheet, cells: cells(long, true) }, true],
-  ["text that does not", { ...sheet, cells: cells(long, false) }, false],
+test.each<[string, readonly WrappedCell[], number | undefined]>([
+  ["no text that goes on in further lines", [], undefined],
+  ["a text of one line", [{ value: "Pass, measured", width: 20 }], undefined],
+  ["a number, which no spreadsheet parts", [{ value: 123_456_789, width: 3 }], undefined],
   [
-    "a row with a height of its own",
-    {
-      ...sheet,
-      cells: cells(long, true),
-      rowDefs: new Map([[5, { height: 15 }]]),
-    },
-    false,
+    "the cell with most lines",
+    [
+      { value: "a source of a limit that needs two lines", width: 20 },
+      { value: "one\ntwo\nthree", width: 20 },
+    ],
+    3 * 12 + 4,
   ],
-  [
-    "a table of somebody's",
-    {
-      ...sheet,
-      cells: cells(long, true),
-      tables: [{ name: "Own", range: "A4:B9", columns: [] }],
-    },
-    false,
-  ],
-  [
-    "a row below the table",
-    {
-      ...sheet,
-      cells: cells(long, true),
-      tables: [{ name: "GearTorque", range: "A4:B5", columns: [] }],
-    },
-    false,
-  ],
-])("%s", (_what, laid, higher) => {
-  expect([...rowHeights(laid).keys()]).toEqual(higher ? [5] : []);
+])("a row is as high as %s asks", (_what, cells, height) => {
+  expect(rowHeight(cells)).toBe(height);
 });
 
 test("rows with long sources of limits are high enough for them, new and saved again, and grow with what is typed", async () => {

@@ -1,0 +1,28 @@
+import type { Basis } from "../standards/criterion";
+import type { FileReport } from "./checkFile";
+
+/** The check of one workbook and what is to be written of it. */
+export interface Job {
+  readonly book: string;
+  readonly html?: string;
+  readonly marked?: string;
+  readonly sheet?: string;
+  readonly against?: string;
+  /** How own layouts are read, and the lineup where the workbook does not tell it. */
+  readonly map?: string;
+  readonly lineup?: string;
+  /** Rated voltage in kV and practice, for a workbook in somebody's own layout. */
+  readonly rated?: number;
+  readonly basis?: Basis;
+  /** Cores on which no other workbook is checked meanwhile. */
+  readonly spare?: number;
+  readonly day: number;
+  /** Whether the matrix and the findings are told, or the summary alone. */
+  readonly whole: boolean;
+}
+
+/** What a job came to; plain data, so that a worker can send it. */
+export interface Checked {
+  readonly report: FileReport;
+  readonly told: string;
+}

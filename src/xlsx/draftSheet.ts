@@ -1,0 +1,100 @@
+import type { CellStyle } from "../look/cellStyle";
+import { headOf } from "../look/head";
+import { body, header, resultRules } from "../look/look";
+import { keysOf, pageOf, widthOf } from "../look/page";
+import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "../look/tableLayout";
+import { validationOf, validationTitle } from "../look/validation";
+import type { CellValue } from "../records/kind";
+import { a1 } from "../sheets/address";
+import type { CellWrite } from "../sheets/cell";
+import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
+import type { PlannedSheet } from "../sheets/plannedSheet";
+import type { DraftCell, DraftValidation, SheetDraft } from "./write/sheetDraft";
+
+/**
+ * A sheet of the plan, laid out: title, purpose, cautions, then the table.
+ *
+ * @param formulas by header, what the table gives to rows that are added in a spreadsheet
+ */
+export function draftSheet(
+  planned: PlannedSheet,
+  writes: readonly CellWrite[],
+  formulas?: ReadonlyMap<string, string>,
+): SheetDraft {
+  const { columns, rows: records, sheet: name, table } = planned;
+  const count = Math.max(records.length, 1);
+  const head = headOf(planned);
+  const end = lastRow(records.length);
+  const page = pageOf(columns);
+  const result = columns.findIndex(({ role }) => role === "result");
+  return {
+    name,
+    rows: rowsOf(planned, writes, count),
+    widths: columns.map(widthOf),
+    heights: new Map([
+      ...head.map(({ height }, row) => [row, height] as const),
+      [HEADER_ROW, HEADER_HEIGHT],
+    ]),
+    merges: head.flatMap(({ from, to }, row) =>
+      from < to ? [{ top: row, left: from, bottom: row, right: to }] : [],
+    ),
+    tables: [
+      {
+        name: table,
+        area: { top: HEADER_ROW, left: 0, bottom: end, right: columns.length - 1 },
+        headers: columns.map(({ header }) => header),
+        formulas,
+      },
+    ],
+    validations: columns.flatMap((column, at): DraftValidation[] => {
+      const first = a1(HEADER_ROW + 1, at);
+      const validation = validationOf(column, first, INSTRUMENT_SHEET);
+      if (!validation) return [];
+      const { header, help } = column;
+      return [
+        { validation, range: `${first}:${a1(end, at)}`, title: validationTitle(header), help },
+      ];
+    }),
+    rules: result < 0 ? [] : resultRules(`${a1(HEADER_ROW + 1, result)}:${a1(end, result)}`),
+    frozen: { rows: HEADER_ROW + 1, columns: keysOf(columns) },
+    gridLines: false,
+    page: {
+      paper: page.paper,
+      across: page.across,
+      footer: "&L&A&C&F&RPage &P of &N",
+      titleRow: HEADER_ROW,
+      titleColumns: page.repeated,
+    },
+  };
+}
+
+type Cells = Map<number, Map<number, DraftCell>>;
+
+function rowsOf(planned: PlannedSheet, writes: readonly CellWrite[], count: number): Cells {
+  const { columns } = planned;
+  const rows: Cells = new Map();
+  const put = (
+    row: number,
+    column: number,
+    value: CellValue,
+    style: CellStyle | undefined,
+    formula?: string,
+  ) => {
+    const cells = rows.get(row) ?? new Map<number, DraftCell>();
+    rows.set(row, cells.set(column, { value, style, formula }));
+  };
+  headOf(planned).forEach(({ text, style, from }, row) => {
+    put(row, from, text || null, style);
+  });
+  columns.forEach((column, at) => {
+    put(HEADER_ROW, at, column.header, header(column));
+  });
+  const styles = columns.map(body);
+  for (let row = 0; row < count; row++)
+    styles.forEach((style, at) => {
+      put(HEADER_ROW + 1 + row, at, null, style);
+    });
+  for (const { row, column, value, formula } of writes)
+    put(HEADER_ROW + 1 + row, column, value, styles[column], formula);
+  return rows;
+}
