@@ -1,5 +1,6 @@
 import { readUnit } from "../quantities/readUnit";
 import { type Cell, isValue, type SheetView } from "./cells";
+import { withoutWave } from "./localWords";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
 import { unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
@@ -50,7 +51,7 @@ const isTitle = (cell: Cell): boolean =>
     !/:$/.test(cell.text) &&
     (conceptOf(cell.text) !== undefined || unitIn(cell.text) !== undefined));
 
-const isUnitAlone = ({ text }: Cell) => readUnit(text.replace(/^[([]|[)\]]$/g, "")).ok;
+const isUnitAlone = ({ text }: Cell) => readUnit(withoutWave(text).replace(/^[([]|[)\]]$/g, "")).ok;
 
 /** Whether a cell holds a number or a day; a time such as "30 s" may be the title of what was read then. */
 const isFigure = ({ number, unit, day, value }: Cell): boolean =>
@@ -128,13 +129,29 @@ const withLineAbove = <H extends { top: number; head: number; left: number; righ
     (cell) => column(view, cell) >= head.left && column(view, cell) <= head.right,
   );
   const groups = above.filter((cell) => !isValue(cell) && cell.text.length <= 40);
+  const titles = (view.rows[head.top] ?? []).map(({ text }) => text);
+  const isRepeated = new Set(titles).size < titles.length || titles.length < above.length * 2;
   const spans = groups.filter((cell) => {
     const at = column(view, cell);
-    return at > head.left && (groups.length > 1 || view.shown(row, at + 1) === cell);
+    return (
+      at > head.left && ((groups.length > 1 && isRepeated) || view.shown(row, at + 1) === cell)
+    );
   });
   return above.length > 0 && groups.length === above.length && spans.length > 0
     ? { ...head, top: row }
     : head;
+};
+
+/** Whether a line is one of a form: several labels, each with a value or two. */
+const isForm = (cells: readonly Cell[]): boolean => {
+  const labels = cells.filter(
+    (cell) =>
+      typeof cell.value === "string" &&
+      !isValue(cell) &&
+      !isUnitAlone(cell) &&
+      conceptOf(cell.text) !== undefined,
+  ).length;
+  return labels >= 2 && cells.length <= labels * 3;
 };
 
 /** Lines between a heading and the titles of its table, labels of a form among them. */
@@ -162,6 +179,7 @@ const bottomOf = (
     // A heading after a blank line, close over the next titles, is that of the next table.
     const isNext = cells.length <= 1 && blank > 0 && next < view.rowCount && next - row <= NEAR;
     if (isNext && cells.length === 1) break;
+    if (blank > 0 && isForm(cells)) break;
     if (cells.length === 0) blank += 1;
     else if (cells.length >= 2 && cells.some(isValue)) {
       blank = 0;

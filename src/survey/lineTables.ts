@@ -34,6 +34,8 @@ const namesOf = (columns: readonly SurveyColumn[]): ReadonlySet<string> => {
   return found.reduce((most, names) => (names.size > most.size ? names : most), new Set<string>());
 };
 
+const LIMITS: readonly Concept[] = ["limit", "minimum", "maximum", "required"];
+
 interface Parts {
   readonly labels: readonly number[];
   readonly values: readonly number[];
@@ -53,9 +55,14 @@ const partsOf = (
     column.lines.some((line) => names.has(line)) || isPhase(column);
   const values = columns.filter(isValueColumn).map(({ at }) => at);
   const first = values[0] ?? 0;
-  const own = columns.filter(({ at }) => at < first).map(({ at }) => at);
+  const left = columns.filter(({ at }) => at < first);
+  const isLimit = ({ concept }: SurveyColumn) => concept !== undefined && LIMITS.includes(concept);
+  const own = left.filter((column) => !isLimit(column)).map(({ at }) => at);
   const labels = own.length > 0 ? own : labelsLeftOf(view, table);
-  const others = columns.filter((column) => column.at > first && !isValueColumn(column));
+  const others = [
+    ...left.filter(isLimit),
+    ...columns.filter((column) => column.at > first && !isValueColumn(column)),
+  ];
   if (
     values.length < 2 ||
     labels.length === 0 ||
@@ -106,32 +113,37 @@ const hasLabels = (view: SheetView, row: number, values: readonly number[]): boo
 
 const isWords = (cell: Cell) => typeof cell.value === "string" && !isValue(cell);
 
+interface Group {
+  readonly lines: number[];
+  /** The heading over its lines. */
+  readonly above: readonly Cell[];
+}
+
 /** The lines of a table in groups: by the first of several labels, or as headings between the lines part them. */
 const groupsOf = (
   view: SheetView,
   { head, bottom }: FoundTable,
   { labels, values }: Parts,
-): number[][] => {
-  const groups: number[][] = [];
-  let group: number[] | undefined;
+): Group[] => {
+  const groups: Group[] = [];
+  let group: Group | undefined;
   let heading: Cell | undefined;
+  let banner: readonly Cell[] = [];
   for (let row = head + 1; row <= bottom; row++) {
-    const filled = values.some((at) => view.shown(row, at));
-    const first = labels.length > 1 ? view.shown(row, labels[0] ?? 0) : undefined;
-    if (!filled) {
-      if (labels.some((at) => view.at(row, at))) group = undefined;
+    if (!values.some((at) => view.shown(row, at))) {
+      const words = labels.flatMap((at) => view.at(row, at) ?? []);
+      if (words.length > 0) [group, banner] = [undefined, words];
       continue;
     }
     if (hasLabels(view, row, values)) continue;
-    if (
-      group === undefined ||
-      (first !== undefined && first !== heading && isStart(view, row, labels))
-    ) {
-      group = [];
+    const first = labels.length > 1 ? view.shown(row, labels[0] ?? 0) : undefined;
+    const isNew = first !== undefined && first !== heading && isStart(view, row, labels);
+    if (group === undefined || isNew) {
+      group = { lines: [], above: banner };
       groups.push(group);
       heading = first;
     }
-    group.push(row);
+    group.lines.push(row);
   }
   return groups;
 };
@@ -160,11 +172,11 @@ export function lineTables(
   const above = heads.flatMap((row) =>
     row === nameRow ? [] : (view.shown(row, values[0] ?? 0) ?? []),
   );
-  return groupsOf(view, table, parts).map((lines): LineTable => {
+  return groupsOf(view, table, parts).map(({ lines, above: heading }): LineTable => {
     const rows = [...labels, ...values, ...others];
     return {
       view: windowOf(view, rows, [nameRow, ...lines]),
-      above,
+      above: [...heading, ...above],
       table: {
         top: 0,
         head: labels.length - 1,

@@ -25,6 +25,10 @@ const DIGITS = /[٠-٩۰-۹]/gu;
  *
  * @example latin("٢٢٫٣ جيجا أوم") // "22.3 GΩ"
  */
+/** Marks of the wave after a voltage, which are no part of the unit: kVrms, kV AC, kV ef. */
+export const withoutWave = (text: string): string =>
+  text.replace(/\b(k?v) ?(?:r\.?m\.?s\.?|ac|dc|ca|cc|ef\.?|eff\.?)(?![a-z])/giu, "$1");
+
 export const latin = (text: string): string => {
   if (!/[\u0600-\u06ff]/u.test(text)) return text;
   const digits = text

@@ -4,6 +4,7 @@ import type { Stage, SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { dayOf } from "./dayOf";
 import type { FoundTable } from "./findTables";
+import { withoutWave } from "./localWords";
 import { areNames, phasesAmong, positionsAmong } from "./phases";
 import { unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord, verdictIn } from "./words/sheetWords";
@@ -105,6 +106,7 @@ const WORDS: readonly Concept[] = [
 const conceptOfTitle = (title: string, unit: Unit | undefined): Concept | undefined => {
   const concept = conceptOf(title);
   if (concept === undefined || unit === undefined) return concept;
+  if (concept === "time" && unitSize(unit).quantity === "time") return "duration";
   if (WORDS.includes(concept)) return "reading";
   const quantity = QUANTITY_OF[concept];
   if (quantity === undefined || unitSize(unit).quantity === quantity) return concept;
@@ -175,6 +177,7 @@ const conceptOfColumn = (
 const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
   if (told === "tester") return testerBy(cells);
   if (told === "by" && areDays(cells)) return "date";
+  if (told === "panel" && cells.every(({ text }) => readUnit(withoutWave(text)).ok)) return "unit";
   // "Result: 10,400 MΩ" is the reading.
   if (told === "result" && cells.filter(({ unit }) => unit !== undefined).length > cells.length / 2)
     return "reading";
@@ -319,7 +322,7 @@ const PHASED: readonly Concept[] = [
 const phaseLine = (lines: readonly string[]): string =>
   lines.findLast(
     (line, index) =>
-      !readUnit(line.replace(/^[([]|[)\]]$/g, "")).ok ||
+      !readUnit(withoutWave(line).replace(/^[([]|[)\]]$/g, "")).ok ||
       (/^\p{L}$/u.test(line) && (index === 0 || /^[UVWABCRSTYL]$/.test(line))),
   ) ??
   lines.at(-1) ??
@@ -329,7 +332,7 @@ const phaseLine = (lines: readonly string[]): string =>
 const aloneUnit = (lines: readonly string[], letters: ReadonlySet<string>): Unit | undefined => {
   const last =
     lines.length > 1 && !letters.has(lines.at(-1) ?? "")
-      ? readUnit((lines.at(-1) ?? "").replace(/^[([]|[)\]]$/g, ""))
+      ? readUnit(withoutWave(lines.at(-1) ?? "").replace(/^[([]|[)\]]$/g, ""))
       : undefined;
   return last?.ok ? last.value : undefined;
 };

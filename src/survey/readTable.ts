@@ -1,7 +1,7 @@
 import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
 import type { Block, Entry, Facts, Limit, Stage, SurveyColumn } from "./block";
-import { type Cell, isValue, type SheetView } from "./cells";
+import { type Cell, isValue, quantityIn, type SheetView } from "./cells";
 import { factsIn, joinFacts, NO_FACTS, quantitiesIn } from "./findFacts";
 import type { FoundTable } from "./findTables";
 import { checkKindOf, classOf, kindOf } from "./kindOf";
@@ -114,9 +114,18 @@ function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
   };
 }
 
-/** A column of labels without a title. */
-const labelOf = ({ columns, table }: Draft): SurveyColumn | undefined =>
-  columns.find(({ title, at }) => title === "" && at === table.left);
+/** A column of labels: without a title, or with units in most of its words. */
+const labelOf = ({ view, columns, table }: Draft): SurveyColumn | undefined =>
+  columns.find(({ title, at, numbers, concept }) => {
+    if (at !== table.left || (title !== "" && (numbers || concept === "panel"))) return false;
+    const words = Array.from({ length: table.bottom - table.head }, (_, index) =>
+      view.at(table.head + 1 + index, at),
+    );
+    const told = words.filter(
+      (cell) => cell !== undefined && cell.number === undefined && unitIn(cell.text) !== undefined,
+    );
+    return title === "" || (told.length > 0 && told.length >= words.length * 0.5);
+  });
 
 interface Measure {
   readonly column: SurveyColumn;
@@ -129,7 +138,9 @@ const isReading = ({ concept, unit, computed, numbers, title }: SurveyColumn): b
   !isWord(title.replace(/[([].*$/, ""), "summary") &&
   numbers &&
   (concept === "reading" ||
-    (concept === undefined && unit !== undefined && MEASURED.includes(classOf(unit))));
+    (concept === undefined &&
+      unit !== undefined &&
+      (unit === "ms" || MEASURED.includes(classOf(unit)))));
 
 /** The kind of a reading in a log of mixed tests, until its line tells it. */
 const UNKNOWN = "";
@@ -198,9 +209,7 @@ function levelsOf({ columns, around }: Draft, found: readonly Measure[]): Measur
   const isWithstand =
     has("discharge") || has("leakage") || (found.length === 0 && (has("duration") || isNamed));
   if (applied.length === 0 || !isWithstand || (isLog(columns) && found.length > 0)) return [];
-  const [kind] = around.words
-    .flatMap(kindsIn)
-    .filter((one) => one === "cable" || one === "withstand");
+  const kind = around.words.flatMap(kindsIn).find((one) => one === "cable");
   return applied.map((column) => ({ column, kind: kind ?? "withstand" }));
 }
 
@@ -324,20 +333,30 @@ const sideOf = (concept: Concept, cell: Cell, kind: string): Limit["side"] => {
   return concept === "minimum" ? "least" : concept === "maximum" ? "most" : sideBy(kind);
 };
 
+/** Two bounds in one cell: "40–60". */
+const BOTH = /^(\d+(?:[.,]\d+)?)\s?(?:-|–|…|\.\.\.)\s?(\d+(?:[.,]\d+)?)(?:\s|$)/;
+
+const boundsIn = (cell: Cell, concept: Concept, kind: string, unit: Unit | undefined): Limit[] => {
+  const [, low = "", high = ""] = BOTH.exec(cell.text) ?? [];
+  const [least, most] = [quantityIn(low)?.number, quantityIn(high)?.number];
+  const { address, number } = cell;
+  if (least !== undefined && most !== undefined && least < most)
+    return [
+      { side: "least", number: least, unit, address },
+      { side: "most", number: most, unit, address },
+    ];
+  return number === undefined
+    ? []
+    : [{ side: sideOf(concept, cell, kind), number, unit: cell.unit ?? unit, address }];
+};
+
 /** Limits that a line's own cells state. */
 const limitsBeside = (beside: Beside, unit: Unit | undefined, kind: string): Limit[] =>
   (["minimum", "maximum", "limit", "required"] as const).flatMap((concept): Limit[] => {
     const cell = beside[concept];
-    if (cell?.number === undefined || (concept === "required" && !/^\s*[<>≤≥]/.test(cell.text)))
-      return [];
-    return [
-      {
-        side: sideOf(concept, cell, kind),
-        number: cell.number,
-        unit: cell.unit ?? unit,
-        address: cell.address,
-      },
-    ];
+    if (!cell) return [];
+    const isBound = /^\s*[<>≤≥]/.test(cell.text) || BOTH.test(cell.text);
+    return concept === "required" && !isBound ? [] : boundsIn(cell, concept, kind, unit);
   });
 
 /** Limits in lines of their own, for the readings of their columns. */
@@ -361,16 +380,7 @@ const limitsAside = (
     )
       return [];
     const cell = withNumber(shown, concept, unitIn(named.text));
-    return cell.number === undefined
-      ? []
-      : [
-          {
-            side: sideOf(concept, cell, kind),
-            number: cell.number,
-            unit: cell.unit ?? unit,
-            address: cell.address,
-          },
-        ];
+    return boundsIn(cell, concept, kind, unitIn(named.text) ?? unit);
   });
 
 /** Columns that belong to the withstand test where a table has one beside other tests. */

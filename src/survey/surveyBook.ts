@@ -146,7 +146,7 @@ const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefi
     ...found,
     around: {
       facts: joinFacts(facts, joinFacts(factsOfLabels(near), general)),
-      words: [...words.map(({ text }) => text), view.name],
+      words: [...words.map(({ text }) => text), ...sheet.top.map(({ text }) => text), view.name],
       panel: panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels) ?? view.name,
       unit: unitOver(words) ?? unitOfColumns(found.columns) ?? unitOver(sheet.top),
       stage: stageIn([view.name, ...words.map(({ text }) => text).reverse()]),

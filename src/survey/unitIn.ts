@@ -1,7 +1,7 @@
 import { splitTitle } from "../intake/words/readTitle";
 import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
-import { latin } from "./localWords";
+import { latin, withoutWave } from "./localWords";
 import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
@@ -22,7 +22,7 @@ export const unitIn = (text: string): Unit | undefined => {
 };
 
 const read = (written: string): Unit | undefined => {
-  const text = latin(written);
+  const text = withoutWave(latin(written));
   // A letter alone is a phase as often as a unit.
   if (/^\p{L}$/u.test(text)) return undefined;
   const { name, unit } = splitTitle(text);

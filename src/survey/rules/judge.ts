@@ -97,7 +97,12 @@ const sharesWord = (about: string | undefined, title: string): boolean => {
       .filter((word) => word.length > 3)
       .map((word) => word.slice(0, 5));
   const titled = stems(title);
-  return about !== undefined && stems(about).some((stem) => titled.includes(stem));
+  return (
+    about !== undefined &&
+    stems(about).some((stem) =>
+      titled.some((other) => stem.startsWith(other) || other.startsWith(stem)),
+    )
+  );
 };
 
 /** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */

@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
-import { isWord, verdictIn } from "../words/sheetWords";
+import { conceptOf, isWord, verdictIn } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
 import { findingAt, groupBy, mostOf, type SurveyContext, type SurveyRule } from "./rule";
 
@@ -140,8 +140,12 @@ const contradicts = (block: Block, line: readonly Entry[], { text }: SurveyConte
     return entry.cell && verdict ? [{ entry, cell: entry.cell, verdict }] : [];
   });
   const wrong = said.find(({ verdict }) => verdict === "Fail");
-  const right = said.findLast(({ verdict }) => verdict === "Pass");
-  if (!wrong || !right || said.length > 3 || wrong.entry.beside.remarks) return [];
+  // Of many checks only the result of them all contradicts one that is wrong.
+  const isOfAll = ({ entry }: (typeof said)[number]) => conceptOf(entry.column.title) === "result";
+  const right = said.findLast(
+    (one) => one.verdict === "Pass" && (said.length <= 3 || isOfAll(one)),
+  );
+  if (!wrong || !right || wrong.entry.beside.remarks) return [];
   return [
     findingAt(
       "survey-verdict",

@@ -85,7 +85,7 @@ export const en: SheetWords = {
       "tap",
     ],
     required: [
-      "(?:required|specified|spec|nominal|target|set ?point|call(?:ed)?|expected|theoretical|theor|applied a)(?: .*)?",
+      "(?:required|specified|spec|nominal|target|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
       "(?:.* )?(?:torque )?(?:required|specified|spec)",
     ],
     minimum: [
@@ -98,7 +98,7 @@ export const en: SheetWords = {
       "(?:.* )?(?:max|maximum)(?: \\S+)?",
     ],
     limit: [
-      "(?:.* )?(?:limits?|criteri(?:on|a)|allow(?:ed|able)|acceptance(?: .*)?|permitted|permissible|tolerance)(?: .*)?",
+      "(?:.* )?(?:limits?|criteri(?:on|a)|allow(?:ed|able)|acceptance(?: .*)?|permitted|permissible|tolerance|tol)(?: .*)?",
     ],
     voltage: [
       "(?:.* )?voltage(?: .*)?",
@@ -123,6 +123,7 @@ export const en: SheetWords = {
     result: [
       "(?:.* )?(?:result|verdict|status|assessment|accepted|judg(?:e?)ment|evaluation|conclusion|outcome)(?: .*)?",
       "p f",
+      "a u",
       "pass(?: fail)?",
       "pass y n",
       "(?:ok|o k)(?: .*)?",
@@ -168,7 +169,7 @@ export const en: SheetWords = {
       "configuration",
     ],
     part: [
-      "(?:part|joint|bolt|component|item|location|core|winding|circuit|contact|apparatus part|point)(?: .*)?",
+      "(?:part|element|joint|bolt|component|item|location|core|winding|circuit|contact|apparatus part|point)(?: .*)?",
     ],
     test: [
       "checks?",
@@ -179,7 +180,7 @@ export const en: SheetWords = {
       "activity",
     ],
     panel: [
-      "(?:.* )?(?:panel|cubicle|cub|unit|cell|bay|compartment|breaker|cb|switchgear|equipment|asset|tag|designation|unit id|frame|object|vcb|position no|swgr)(?: (?:no|id|name|nr|number|designation|tag|ref))?",
+      "(?:.* )?(?:panel|cubicle|cub|ckt|unit|cell|bay|compartment|breaker|cb|switchgear|equipment|asset|tag|designation|unit id|frame|object|vcb|position no|swgr)(?: (?:no|id|name|nr|number|designation|tag|ref))?",
     ],
     name: ["(?:function|duty|feeder|name|description|service|load|circuit name)(?: .*)?"],
     index: ["(?:pi|dar|polari[sz]ation index|absorption ratio)(?: .*)?"],
@@ -301,6 +302,7 @@ export const en: SheetWords = {
     "done ok",
   ],
   fail: [
+    "u",
     "not ok",
     "not working",
     "defective",
