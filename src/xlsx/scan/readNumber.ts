@@ -30,6 +30,15 @@ function digitsEnd(bytes: Uint8Array, from: number, to: number): number {
 }
 
 function readAny(bytes: Uint8Array, from: number, to: number): number {
-  const text = String.fromCharCode(...bytes.subarray(from, Math.min(to, from + 100))).trim();
-  return /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
+  const end = Math.min(to, from + LONGEST);
+  for (let at = from; at < end; at++) if (!OF_NUMBER.has(bytes[at] ?? 0)) return Number.NaN;
+  // Node makes a text of so few bytes quickest so.
+  const text: string = String.fromCharCode.apply(null, bytes.subarray(from, end) as never);
+  return text === "" ? Number.NaN : Number(text);
 }
+
+/** Longer than any program writes a number. */
+const LONGEST = 100;
+const OF_NUMBER: ReadonlySet<number> = new Set(
+  Array.from("0123456789+-.eE", (letter) => letter.charCodeAt(0)),
+);

@@ -1,4 +1,5 @@
 import { type Area, cellCount, LAST_COLUMN, LAST_ROW, readArea } from "../../sheets/area";
+import { unescapedCell } from "../xml/editText";
 import { type CellGrid, GridBuilder } from "./grid";
 import { readNumber } from "./readNumber";
 import { Repeats } from "./repeats";
@@ -54,6 +55,10 @@ export interface ScanWith {
 export function scanSheet(bytes: Uint8Array, part: string, given: ScanWith): ScannedSheet {
   return new SheetScanner(bytes, part, given).scan();
 }
+
+const BLANK = 32;
+/** Attributes of rows, cells and formulas: place, style, kind. */
+const [R, S, T] = ["r", "s", "t"].map((letter) => letter.charCodeAt(0));
 
 const [KIND_NUMBER, KIND_SHARED, KIND_TEXT, KIND_INLINE, KIND_TRUTH, KIND_DAY] = [0, 1, 2, 3, 4, 5];
 /** Kinds of a cell by what its `t` says (ECMA-376 part 1, 18.18.11). */
@@ -152,7 +157,7 @@ class SheetScanner {
     this.row += 1;
     let hidden = false;
     while (tags.nextAttribute())
-      if (tags.isAttribute("r")) this.row = this.integer() - 1;
+      if (tags.letter === R) this.row = this.integer() - 1;
       else if (tags.isAttribute("hidden")) hidden = this.isTrue(tags.valueFrom);
     if (!(this.row >= 0 && this.row <= LAST_ROW)) throw tags.broken("has a row that no sheet has");
     if (hidden) this.hiddenRows.push(this.row);
@@ -176,9 +181,9 @@ class SheetScanner {
     this.formula = 0;
     this.hasValue = false;
     while (tags.nextAttribute())
-      if (tags.isAttribute("r")) this.readColumn();
-      else if (tags.isAttribute("s")) this.style = this.integer();
-      else if (tags.isAttribute("t")) this.readKind();
+      if (tags.letter === R) this.readColumn();
+      else if (tags.letter === S) this.style = this.integer();
+      else if (tags.letter === T) this.readKind();
     if (this.column > LAST_COLUMN) throw tags.broken("has a column that no sheet has");
     if (!tags.closed) while (tags.nextChild()) this.readInCell();
     if (this.hasValue) this.addValue();
@@ -226,8 +231,12 @@ class SheetScanner {
   }
 
   private integer(): number {
+    return this.integerIn(this.tags.valueFrom, this.tags.valueTo);
+  }
+
+  private integerIn(from: number, to: number): number {
     let value = 0;
-    for (let at = this.tags.valueFrom; at < this.tags.valueTo; at++) {
+    for (let at = from; at < to; at++) {
       const digit = (this.bytes[at] ?? 0) - 48;
       if (digit < 0 || digit > 9) return Number.NaN;
       value = value * 10 + digit;
@@ -240,9 +249,11 @@ class SheetScanner {
   }
 
   private addValue(): void {
-    const { grid, column, formula, kind, valueFrom, valueTo } = this;
+    const { grid, column, formula, kind } = this;
+    if (kind !== KIND_TEXT && kind !== KIND_INLINE) this.trim();
+    const { valueFrom, valueTo } = this;
     if (kind === KIND_NUMBER) this.addNumber();
-    else if (kind === KIND_SHARED) grid.cell(column, this.sharedCode(), formula);
+    else if (kind === KIND_SHARED) this.addShared();
     else if (kind === KIND_TRUTH) grid.cell(column, grid.code(this.isTrue(valueFrom)), formula);
     else if (kind === KIND_DAY) this.addDay();
     else if (kind === KIND_INLINE)
@@ -252,7 +263,7 @@ class SheetScanner {
   }
 
   private readonly newText = (from: number, to: number): number =>
-    this.grid.code(plainText(this.bytes, from, to));
+    this.grid.code(unescapedCell(plainText(this.bytes, from, to)));
 
   private addNumber(): void {
     const { grid, column, formula, given, valueFrom, valueTo } = this;
@@ -274,15 +285,27 @@ class SheetScanner {
     else this.grid.number(this.column, serial, this.formula);
   }
 
+  /** Blanks and ends of lines around a value that is no text belong to the file, not to the value. */
+  private trim(): void {
+    const { bytes } = this;
+    while (this.valueFrom < this.valueTo && (bytes[this.valueFrom] ?? 0) <= BLANK) this.valueFrom++;
+    while (this.valueFrom < this.valueTo && (bytes[this.valueTo - 1] ?? 0) <= BLANK) this.valueTo--;
+  }
+
+  private addShared(): void {
+    if (this.valueFrom < this.valueTo) this.grid.cell(this.column, this.sharedCode(), this.formula);
+    else if (this.formula > 0) this.grid.cell(this.column, 0, this.formula);
+  }
+
   private sharedCode(): number {
-    const index = readNumber(this.bytes, this.valueFrom, this.valueTo);
+    const index = this.integerIn(this.valueFrom, this.valueTo);
     const code = this.codes[index];
     if (code) return code;
     return this.newSharedCode(index);
   }
 
   private newSharedCode(index: number): number {
-    if (!Number.isInteger(index) || index < 0)
+    if (Number.isNaN(index))
       throw this.tags.broken(`has a text without a number, in row ${this.row + 1}`);
     const code = this.grid.code(this.given.texts.text(index));
     this.codes[index] = code;
@@ -307,7 +330,7 @@ class SheetScanner {
     const { tags } = this;
     const said = { kind: "", area: "", shared: -1 };
     while (tags.nextAttribute())
-      if (tags.isAttribute("t")) said.kind = this.attribute();
+      if (tags.letter === T) said.kind = this.attribute();
       else if (tags.isAttribute("ref")) said.area = this.attribute();
       else if (tags.isAttribute("si")) said.shared = this.integer();
     if (said.kind === "normal") said.kind = "";

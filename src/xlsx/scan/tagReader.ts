@@ -23,6 +23,8 @@ export class TagReader {
   private nameTo = 0;
   private attributeFrom = 0;
   private attributeTo = 0;
+  /** Of the attribute that was read last, its name where that is one letter; else 0. */
+  letter = 0;
   /** Of the attribute that was read last, where its value begins and ends. */
   valueFrom = 0;
   valueTo = 0;
@@ -151,6 +153,7 @@ export class TagReader {
       if (next === COLON) this.attributeFrom = at;
     }
     this.attributeTo = at;
+    this.letter = at - this.attributeFrom === 1 ? (bytes[at - 1] ?? 0) : 0;
     return at;
   }
 
