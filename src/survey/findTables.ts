@@ -59,15 +59,19 @@ const isFigure = ({ number, unit, day, value }: Cell): boolean =>
   day !== undefined ||
   typeof value === "boolean";
 
+/** Texts of a row that name a phase or a combination; 12, 23 and 31 do so together only, and are readings else. */
+const combinationsAmong = (texts: readonly string[]): string[] => {
+  const position = positionsAmong(texts);
+  const digits = new Set(texts.filter((text) => /^\d{2,}$/.test(text)));
+  const areNamed = digits.size >= 3 && [...digits].every((text) => position(text) !== undefined);
+  return texts.filter((text) => (areNamed || !digits.has(text)) && position(text) !== undefined);
+};
+
 /** Whether a stretch of a row can be the titles of a table. */
 const isHead = ({ cells }: Segment): boolean => {
   if (cells.length < 2) return false;
   const texts = cells.map(({ text }) => text);
-  const position = positionsAmong(texts);
-  const phases = new Set([
-    ...phasesAmong(texts),
-    ...texts.filter((text) => position(text) !== undefined),
-  ]);
+  const phases = new Set([...phasesAmong(texts), ...combinationsAmong(texts)]);
   const isName =
     areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));

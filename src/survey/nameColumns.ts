@@ -177,7 +177,7 @@ const conceptOfColumn = (
 const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
   if (told === "tester") return testerBy(cells);
   if (told === "by" && areDays(cells)) return "date";
-  if (told === "panel" && cells.every(({ text }) => readUnit(withoutWave(text)).ok)) return "unit";
+  if (told === "panel" && areUnits(cells)) return "unit";
   // "Result: 10,400 MΩ" is the reading.
   if (told === "result" && cells.filter(({ unit }) => unit !== undefined).length > cells.length / 2)
     return "reading";
@@ -189,6 +189,9 @@ const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
 const isAggregate = (title: string, cells: readonly Cell[]): boolean =>
   MEASURED.test(title) ||
   cells.some(({ formula }) => formula !== undefined && AGGREGATES.test(formula));
+
+const areUnits = (cells: readonly Cell[]) =>
+  cells.length > 1 && cells.filter(({ text }) => readUnit(text).ok).length > cells.length * 0.7;
 
 const areDays = (cells: readonly Cell[]) =>
   cells.length > 1 && cells.filter((cell) => dayOf(cell) !== undefined).length > cells.length * 0.7;
@@ -212,15 +215,23 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
     Array.from({ length: bottom - head }, (_, index) => view.at(head + 1 + index, at)).flatMap(
       (cell) => cell ?? [],
     );
-  const hasPanel = titled.some(({ lines }) =>
-    ["panel", "due"].includes(conceptOf(phaseLine(lines)) ?? ""),
+  /** Whether a cell stands alone in its line: "Panel W1" over the lines of that panel. */
+  const isBanner = (cell: Cell) => {
+    const line = view.turned ? cell.column : cell.row;
+    return !titled.some(({ at }) => at !== view.columnOf(cell) && view.at(line, at));
+  };
+  const hasPanel = titled.some(
+    ({ at, lines }) =>
+      ["panel", "due"].includes(conceptOf(phaseLine(lines)) ?? "") && !areUnits(under(at)),
   );
   const names = hasPanel
     ? undefined
     : titled.find(({ at }) =>
         areNames(
-          under(at).flatMap(({ text, day, number }) =>
-            day === undefined && number === undefined ? [text] : [],
+          under(at).flatMap((cell) =>
+            cell.day === undefined && cell.number === undefined && !isBanner(cell)
+              ? [cell.text]
+              : [],
           ),
         ),
       );

@@ -190,8 +190,11 @@ function surveySheet(view: SheetView): {
   const general = joinFacts(factsOfLabels(atTop), notesOf(view, taken, headings));
   const top = tables[0] ? wordsOver(view, tables[0], tables) : [];
   const sheet: Sheet = { view, tables, labels, general, top };
+  const lists = upright.filter(
+    ({ columns }) => instruments.length > 0 && columns.some(({ concept }) => concept === "due"),
+  );
   const blocks = upright.flatMap((found): [Found, Block][] => {
-    if (instruments.length > 0 && found.columns.some(({ concept }) => concept === "due")) return [];
+    if (lists.includes(found)) return [];
     const lines = lineTables(view, found.table, found.columns);
     const parts = lines?.map(
       (one): Found => ({ ...one, columns: nameColumns(one.view, one.table) }),
@@ -211,7 +214,10 @@ function surveySheet(view: SheetView): {
         columns.filter(({ concept, position }) => concept !== undefined && position === undefined)
           .length >= 2,
     )
-    .filter((found) => !blocks.some(([other]) => overlap(found, other)))
+    .filter(
+      (found) =>
+        ![...lists, ...blocks.map(([other]) => other)].some((other) => overlap(found, other)),
+    )
     .flatMap((found) => {
       const block = readFound(
         { ...sheet, view: side, tables: across.map(({ table }) => table) },

@@ -95,6 +95,8 @@ export const survey = {
     `${panel} has no line for ${position}, and ${others} other panels have one.`,
   remark: (text: string, result: string) =>
     `The remark "${text}" stands beside "${result}": which is right?`,
+  oddWord: (text: string, usual: string, times: number) =>
+    `"${text}" stands here, and "${usual}" in ${count(times, { one: "line", other: "lines" })}: was it put right?`,
   rated: "Rated voltage? Say --rated with kilovolts, for example --rated 15.",
   basis: "By which practice is it judged? Say --basis IEC or --basis NETA.",
   noBlocks:

@@ -47,6 +47,9 @@ const findIn = (block: Block, context: SurveyContext): Finding[] => {
   );
 };
 
+/** How a reading is written that is known to lie above or below a number only. */
+const BOUNDS = { exact: "", above: "> ", below: "< " } as const;
+
 const tell = (
   block: Block,
   { entry, comparison }: Beyond,
@@ -55,7 +58,7 @@ const tell = (
   const { cell, unit, limit, source } = comparison;
   const bound = written(limit.number, limit.unit ?? unit);
   const said = [
-    written(cell.number ?? 0, cell.unit ?? unit),
+    BOUNDS[cell.bound ?? "exact"] + written(cell.number ?? 0, cell.unit ?? unit),
     limit.side,
     bound,
     source ?? text.statedAt(limit.address),

@@ -89,7 +89,12 @@ const inBlock = (block: Block, { today, text }: SurveyContext): Finding[] => {
 const banners = (block: Block, today: number, text: SurveyContext["text"]): Finding[] =>
   groupBy(
     block.entries.filter(
-      ({ facts, beside }) => !beside.date && facts.day !== undefined && facts.day > today,
+      // A day without an address is that of a label, which is told for itself.
+      ({ facts, beside }) =>
+        !beside.date &&
+        facts.dayAddress !== undefined &&
+        facts.day !== undefined &&
+        facts.day > today,
     ),
     ({ facts }) => String(facts.dayAddress),
   ).flatMap(([first]) =>

@@ -1,6 +1,7 @@
 import type { Finding } from "../../check/finding";
 import type { Block } from "../block";
-import { quantityIn } from "../cells";
+import { type Cell, quantityIn } from "../cells";
+import { unitIn } from "../unitIn";
 import { hasWord, verdictIn } from "../words/sheetWords";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 
@@ -20,45 +21,73 @@ const boundIn = (
   return number === undefined || side === undefined ? undefined : { side, number };
 };
 
-/** Answers to a question about the values of the line above it. */
-const inBlock = (block: Block, { text }: SurveyContext): Finding[] => {
+/** A question, what was answered, and the value that it asks after. */
+interface Asked {
+  readonly question: string;
+  readonly address: string;
+  readonly position: string;
+  readonly value: Cell | undefined;
+  readonly answer: Cell | undefined;
+}
+
+/** Questions in a line of their own, about the values of the line above. */
+const askedInLines = (block: Block): Asked[] => {
   const [first, last] = block.span;
-  const lines = Array.from({ length: last - first }, (_, index) => first + 1 + index);
-  return lines.flatMap((line) => {
-    const [label, ...columns] = block.columns;
+  const [label, ...columns] = block.columns;
+  return Array.from({ length: last - first }, (_, index) => first + 1 + index).flatMap((line) => {
     const asked = label && block.at(line, label.at);
-    const bound = asked && typeof asked.value === "string" ? boundIn(asked.text) : undefined;
-    if (!asked || !bound) return [];
-    return columns.flatMap(({ at, title }): Finding[] => {
-      const [value, answer] = [block.at(line - 1, at), block.at(line, at)];
-      if (value?.number === undefined || !answer || verdictIn(answer.text) !== "Pass") return [];
-      const within =
-        bound.side === "least" ? value.number >= bound.number : value.number <= bound.number;
-      if (within) return [];
-      const message = text.markedPass(
-        written(value.number),
-        bound.side,
-        written(bound.number),
-        text.statedAt(asked.address),
-        answer.text,
-      );
+    if (!asked || typeof asked.value !== "string") return [];
+    return columns.map(({ at, title }) => ({
+      question: asked.text,
+      address: asked.address,
+      position: title,
+      value: block.at(line - 1, at),
+      answer: block.at(line, at),
+    }));
+  });
+};
+
+/** Questions as titles, about the values of the column before. */
+const askedInTitles = (block: Block): Asked[] =>
+  block.columns
+    .filter(({ title }) => title.includes("?") && unitIn(title) === undefined)
+    .flatMap(({ at, title }) =>
+      block.lines.map((line) => ({
+        question: title,
+        address: block.address(block.span[0] - 1, at),
+        position: title,
+        value: block.at(line, at - 1),
+        answer: block.at(line, at),
+      })),
+    );
+
+const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
+  [...askedInLines(block), ...askedInTitles(block)].flatMap(
+    ({ question, address, position, value, answer }): Finding[] => {
+      const bound = boundIn(question);
+      if (!bound || value?.number === undefined || !answer || verdictIn(answer.text) !== "Pass")
+        return [];
+      const { side, number } = bound;
+      if (side === "least" ? value.number >= number : value.number <= number) return [];
       return [
         findingAt(
           "survey-bound",
           "stop",
           block,
-          { kind: block.kinds[0] ?? "", panel: block.panels[0] ?? "", position: title },
+          { kind: block.kinds[0] ?? "", panel: block.panels[0] ?? "", position },
           value.address,
-          message,
-          {
-            found: value.text,
-            expected: written(bound.number),
-          },
+          text.markedPass(
+            written(value.number),
+            side,
+            written(number),
+            text.statedAt(address),
+            answer.text,
+          ),
+          { found: value.text, expected: written(number) },
         ),
       ];
-    });
-  });
-};
+    },
+  );
 
 /** A value beside a question that was answered with yes, and does not meet it. */
 export const statedBound: SurveyRule = {

@@ -1,5 +1,5 @@
 import type { Finding } from "../../check/finding";
-import type { Block, Entry } from "../block";
+import type { Block, Entry, SurveyColumn } from "../block";
 import { conceptOf, isWord, verdictIn } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
 import { findingAt, groupBy, mostOf, type SurveyContext, type SurveyRule } from "./rule";
@@ -94,10 +94,14 @@ const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[]
 const WRONG =
   /fail|\brev\b|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
 
+/** Whether a column is known by its words at most: "Polarity: correct, correct, reversed". */
+const isUntitledWord = (concept: SurveyColumn["concept"], title: string): boolean =>
+  concept === undefined || (concept === "result" && conceptOf(title) !== "result");
+
 /** One cell that tells of a failure in a column where all others say the same harmless word. */
 const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
   block.columns
-    .filter(({ concept, numbers }) => concept === undefined && !numbers)
+    .filter(({ concept, numbers, title }) => !numbers && isUntitledWord(concept, title))
     .flatMap((column) => {
       const lines = groupBy(block.entries, ({ line }) => String(line)).flatMap(
         ([first]) => first ?? [],
@@ -114,7 +118,11 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
       return cells
         .filter(
           ({ entry, cell }) =>
-            cell.text !== most.value && WRONG.test(cell.text) && resultOf(entry) !== "Fail",
+            cell.text !== most.value &&
+            WRONG.test(cell.text) &&
+            !isWord(cell.text, "notApplicable") &&
+            !isWord(cell.text, "notDone") &&
+            resultOf(entry) !== "Fail",
         )
         .map(({ entry, cell }) =>
           findingAt(
@@ -123,7 +131,7 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
             block,
             entry,
             cell.address,
-            text.remark(cell.text, entry.beside.result?.text ?? ""),
+            text.oddWord(cell.text, most.value, most.times),
             {
               column: column.title,
               found: cell.text,

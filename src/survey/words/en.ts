@@ -163,6 +163,7 @@ export const en: SheetWords = {
     position: [
       "(?:.* )?(?:phase|phases|pole|poles|connection|connections|combination|conductor|between|terminals?|test points?)(?: .*)?",
       "ph",
+      "position",
       "from to",
       "(?:circuit )?(?:from|to)",
       "measured (?:between|at|on|across)",
