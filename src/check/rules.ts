@@ -31,6 +31,7 @@ import { notCalculated } from "./rules/notCalculated";
 import { numberAsText } from "./rules/numberAsText";
 import { offGroup } from "./rules/offGroup";
 import { outOfLimits } from "./rules/outOfLimits";
+import { outsideRange } from "./rules/outsideRange";
 import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
 import { readingFormula } from "./rules/readingFormula";
@@ -75,6 +76,7 @@ export const RULES: readonly Rule[] = [
   inconclusive,
   instrumentUnknown,
   instrumentLapsed,
+  outsideRange,
   missingTrail,
   exemptUnexplained,
   afterBeforeWithstand,

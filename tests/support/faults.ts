@@ -93,6 +93,9 @@ function cell(
   return undefined;
 }
 
+const mayBe = (accepts: Column["accepts"], value: number): boolean =>
+  accepts?.type === "number" && value <= (accepts.most ?? value);
+
 /** One cell set, the table worked out again as a spreadsheet would, and the rules that must speak at that cell. */
 const edit = (
   book: FaultBook,
@@ -384,6 +387,10 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       sheet: at.table.sheet,
       addresses: [addressOf(at.table, used, "Instrument")],
     };
+  },
+  "a reading outside its instrument's range": (book, next) => {
+    const at = cell(book, next, ({ id, accepts }) => id === "testCurrent" && mayBe(accepts, 6000));
+    return at && edit(book, at, 4100 + Math.floor(1000 * next()), ["outside-range"]);
   },
   "a date yet to come": (book, next) => {
     const at = cell(book, next, ({ id }) => id === "date");
