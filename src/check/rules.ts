@@ -39,6 +39,7 @@ import { resultDisagrees } from "./rules/resultDisagrees";
 import { sameRun } from "./rules/sameRun";
 import { setAside } from "./rules/setAside";
 import { sheetsDiffer } from "./rules/sheetsDiffer";
+import { sourcesDiffer } from "./rules/sourcesDiffer";
 import { standsOut } from "./rules/standsOut";
 import { statedDiffers } from "./rules/statedDiffers";
 import { thousandFold } from "./rules/thousandFold";
@@ -59,6 +60,7 @@ export const RULES: readonly Rule[] = [
   limitDiffers,
   statedDiffers,
   givenDiffers,
+  sourcesDiffer,
   ownFormula,
   readingFormula,
   errorValue,

@@ -289,11 +289,15 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     );
     return at && edit(book, at, Number(at.stored[at.column.id]) * 0.9, ["limit-differs"]);
   },
-  "a rating or source changed": (book, next) => {
+  "a source worded otherwise": (book, next) => {
+    const at = cell(book, next, ({ id }, { stored }) => id === "sources" && !isBlank(stored[id]));
+    return at && edit(book, at, "as in the older book", ["sources-differ"]);
+  },
+  "a rating changed": (book, next) => {
     const at = cell(
       book,
       next,
-      ({ role, id }, { stored }) => role === "given" && !isBlank(stored[id]),
+      ({ role, id }, { stored }) => role === "given" && id !== "sources" && !isBlank(stored[id]),
     );
     const was = at?.stored[at.column.id];
     return at && edit(book, at, number(was) ? was * 2 : `${was} (changed)`, ["given-differs"]);
