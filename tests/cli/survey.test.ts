@@ -92,6 +92,20 @@ test.each([
   expect(existsSync(at("never.xlsx"))).toBe(false);
 });
 
+test("what needs a lineup is refused, and nothing is written", async () => {
+  const { code, err } = await run(
+    "check",
+    BOOK,
+    "--html",
+    at("page.html"),
+    "--sheet",
+    at("s.xlsx"),
+  );
+  expect(code).toBe(2);
+  expect(err).toContain("--html and --sheet cannot be made of a workbook without a lineup");
+  expect([existsSync(at("page.html")), existsSync(at("s.xlsx"))]).toEqual([false, false]);
+});
+
 test("a workbook in which no records are recognised is told so, with what a table needs", async () => {
   const { code, err } = await run("check", at("notes.xlsx"), "--rated", "15", "--basis", "IEC");
   expect(code).toBe(2);
