@@ -3,7 +3,7 @@ import type { Row } from "../records/kind";
 import type { Concession, Finding } from "./finding";
 
 /**
- * The row that accepts a finding, to be appended to the table of concessions, by column id.
+ * The row that accepts a finding, by what is the same in every language, to be appended to the table of concessions, by column id.
  *
  * @param concession all three are needed; the date as 2026-11-25
  * @example concede(finding, { reason: "Accepted by the client, INV-77", name: "A. N. Other", date: "2026-11-25" })

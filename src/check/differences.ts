@@ -4,10 +4,10 @@ import { isErrorValue } from "./errorValue";
 import type { Finding } from "./finding";
 import { isSameResult } from "./isSameResult";
 
-/** Looks for cells of limits or givens that hold something else than the criterion or the lineup gives. */
+/** Looks for cells of some columns, limits or givens, that hold something else than the criterion or the lineup gives. */
 export function differences(
   table: JudgedTable,
-  role: "limit" | "given",
+  isAsked: (column: Column) => boolean,
   finding: (
     row: number,
     column: Column,
@@ -16,9 +16,7 @@ export function differences(
     judged: Row,
   ) => Finding,
 ): RowRule {
-  const ours = table.kind.columns.filter(
-    (column) => column.role === role && table.at.has(column.id),
-  );
+  const ours = table.kind.columns.filter((column) => isAsked(column) && table.at.has(column.id));
   return (row, stored, judged) => {
     const planned = table.given.get(table.keys[row] ?? "") ?? stored;
     return overColumns(ours, (column) => {

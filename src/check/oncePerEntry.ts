@@ -25,7 +25,8 @@ const together = ([first, ...others]: readonly Finding[], text: FindingsText): F
   return [
     {
       ...first,
-      found: text.entryOfRows(String(first.found), others.length + 1),
+      // By this a concession knows its finding: the same in every language.
+      found: `${first.found} × ${others.length + 1}`,
       message: text.furtherRows(first.message, others.length, named),
     },
   ];

@@ -31,6 +31,7 @@ import { notCalculated } from "./rules/notCalculated";
 import { numberAsText } from "./rules/numberAsText";
 import { offGroup } from "./rules/offGroup";
 import { outOfLimits } from "./rules/outOfLimits";
+import { outsideRange } from "./rules/outsideRange";
 import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
 import { readingFormula } from "./rules/readingFormula";
@@ -38,6 +39,7 @@ import { resultDisagrees } from "./rules/resultDisagrees";
 import { sameRun } from "./rules/sameRun";
 import { setAside } from "./rules/setAside";
 import { sheetsDiffer } from "./rules/sheetsDiffer";
+import { sourcesDiffer } from "./rules/sourcesDiffer";
 import { standsOut } from "./rules/standsOut";
 import { statedDiffers } from "./rules/statedDiffers";
 import { thousandFold } from "./rules/thousandFold";
@@ -58,6 +60,7 @@ export const RULES: readonly Rule[] = [
   limitDiffers,
   statedDiffers,
   givenDiffers,
+  sourcesDiffer,
   ownFormula,
   readingFormula,
   errorValue,
@@ -75,6 +78,7 @@ export const RULES: readonly Rule[] = [
   inconclusive,
   instrumentUnknown,
   instrumentLapsed,
+  outsideRange,
   missingTrail,
   exemptUnexplained,
   afterBeforeWithstand,

@@ -79,6 +79,17 @@ const against = z.strictObject({
   ),
 });
 
+/** A table of a workbook in somebody's own layout, as it was recognised. */
+const block = z.strictObject({
+  sheet: z.string(),
+  range: z.string().describe("A1 range of its cells, its titles among them"),
+  kind: z.string().describe("id of the record kind, the first where it holds several"),
+  kinds: z.array(z.string()),
+  panels: z.array(z.string()).describe("as they are written"),
+  readings: count,
+  evidence: z.string().describe("by what it was recognised, in words"),
+});
+
 /** What `check --json` prints. */
 export const checkSchema = z.strictObject({
   files: z.array(
@@ -96,6 +107,14 @@ export const checkSchema = z.strictObject({
         .optional(),
       rows: z.array(row).optional().describe("every record row as it was judged"),
       findings: z.array(finding).optional(),
+      blocks: z
+        .array(block)
+        .optional()
+        .describe("of a workbook in somebody's own layout, the tables that were recognised"),
+      questions: z
+        .array(z.string())
+        .optional()
+        .describe("what no cell says and a verdict needs, each with the option that answers it"),
       against: against.optional().describe("compared with an earlier revision"),
     }),
   ),

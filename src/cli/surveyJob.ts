@@ -19,6 +19,11 @@ const MAX_OF_RULE = 12;
 /** Checks a workbook in somebody's own layout, and writes its marked copy where one is asked for. */
 export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> {
   const { book, day, rated, basis, whole, marked } = job;
+  const needing = (["html", "sheet", "against"] as const).filter((option) => job[option]);
+  if (needing.length > 0)
+    throw new UsageError(
+      ({ survey }) => `${book}: ${survey.needsLineup(needing.map((option) => `--${option}`))}`,
+    );
   const report = checkSurvey(snapshot, day, { ratedkV: rated, basis }, messagesFor("en").survey);
   if (report.blocks.length === 0)
     throw new UsageError(() => `${book}: ${messagesFor("en").survey.noBlocks}`);

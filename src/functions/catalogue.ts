@@ -13,6 +13,7 @@ import { dewpoint } from "./dewpoint";
 import { earthresistance } from "./earthresistance";
 import { exciting } from "./exciting";
 import { gaspressure } from "./gaspressure";
+import { inrange } from "./inrange";
 import { ircorrect } from "./ircorrect";
 import { irfactor } from "./irfactor";
 import { irminimum } from "./irminimum";
@@ -47,6 +48,7 @@ export const functions: Readonly<Record<string, (...args: never[]) => unknown>> 
   EARTHRESISTANCE: earthresistance,
   EXCITING: exciting,
   GASPRESSURE: gaspressure,
+  INRANGE: inrange,
   IRCORRECT: ircorrect,
   IRFACTOR: irfactor,
   IRMINIMUM: irminimum,

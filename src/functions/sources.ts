@@ -94,6 +94,7 @@ export const sources: Readonly<
       "checked against a maker's filling data",
     ),
   ],
+  INRANGE: [OWN],
   IRCORRECT: [FACTORS, HALVING],
   IRFACTOR: [FACTORS, HALVING],
   IRMINIMUM: {

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { type BoltSize, boltNamed, bolts, gradeNamed } from "../engineering/bolts";
 import { type Curve, curves } from "../engineering/curves";
 import { CABLE_WAVES } from "../standards/cableTest";
+import { measuringRange } from "./measuringRange";
 
 /** Name of a part, or any other one line of text that is not blank. */
 export const name = z
@@ -233,4 +234,6 @@ export const instrument = z.strictObject({
   due: z.optional(day),
   /** Greatest error of a reading, %: what the decision rule guards by. */
   accuracyPercent: z.optional(positive),
+  /** What it measures within; a reading outside proves nothing. */
+  ranges: z.optional(z.array(measuringRange).check(z.minLength(1))),
 });

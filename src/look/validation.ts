@@ -66,7 +66,8 @@ export function validationOf(
         ? {
             type: "range",
             range: `'${instruments.replaceAll("'", "''")}'!$A$${HEADER_ROW + 2}:$A$${HEADER_ROW + 1 + INSTRUMENT_ROWS}`,
-            message: "This Id is not in the table of instruments.",
+            message:
+              "This Id is not in the table of instruments. Several stand with semicolons between them.",
           }
         : undefined;
     case undefined:

@@ -5,7 +5,7 @@ import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import { isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
-import { isBlank } from "../records/kind";
+import { namedInstruments } from "../records/instruments";
 import { useText } from "../report/text";
 import { CountChips } from "./CountChips";
 import { useLocale } from "./locale";
@@ -128,8 +128,6 @@ const usedInstruments = ({
 }: NonNullable<NonNullable<StepProps["book"]>["report"]>["context"]) =>
   [
     ...new Set(
-      tables.flatMap(({ rows }) =>
-        rows.flatMap(({ instrument }) => (isBlank(instrument) ? [] : [String(instrument)])),
-      ),
+      tables.flatMap(({ rows }) => rows.flatMap(({ instrument }) => namedInstruments(instrument))),
     ),
   ].sort();

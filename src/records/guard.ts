@@ -1,5 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
-import { sameName } from "../lineup/lineup";
+import { instrumentsOfRow } from "./instruments";
 import { judged } from "./judged";
 import type { CellValue, Comparison, Reference, Row } from "./kind";
 
@@ -8,17 +8,24 @@ export const ACCURACY = "Accuracy ± %";
 
 /**
  * Whether the decision rule can be asked of a comparison: of a measured quantity that is to lie above or below a
- * limit, whose uncertainty is that of its instrument. An error in percent carries another.
+ * limit, whose uncertainty is that of its instrument. An error in percent carries another, and at what voltage a coil
+ * worked is what was set, not a property that was measured.
  */
-const isGuarded = ({ sense, unit, asks }: Comparison): boolean =>
-  (sense === "least" || sense === "most") && unit !== undefined && unit !== "%" && !asks;
+const isGuarded = ({ sense, unit, asks, outright }: Comparison): boolean =>
+  (sense === "least" || sense === "most") &&
+  unit !== undefined &&
+  unit !== "%" &&
+  !asks &&
+  !outright;
 
-/** Uncertainty of a row's readings as a fraction, by the accuracy of its instrument; 0 under simple acceptance. */
-const guardOf = ({ instrument }: Row, { decisionRule, instruments }: Lineup): number => {
-  if (decisionRule !== "guarded" || typeof instrument !== "string") return 0;
-  const known = instruments.find(({ id }) => sameName(id, instrument));
-  return (known?.accuracyPercent ?? 0) / 100;
-};
+/** Uncertainty of a row's readings as a fraction, by the least accurate of its instruments; 0 under simple acceptance. */
+const guardOf = (row: Row, lineup: Lineup): number =>
+  lineup.decisionRule === "guarded"
+    ? Math.max(
+        0,
+        ...instrumentsOfRow(row, lineup).map(({ accuracyPercent = 0 }) => accuracyPercent),
+      ) / 100
+    : 0;
 
 /** The limit that a reading has to keep to leave no doubt: inside the limit by its uncertainty. */
 const inside = (limit: number, guard: number, sense: Comparison["sense"]): number =>
@@ -45,6 +52,9 @@ export const guardedLimit = (
 ): string => {
   const limit = ref(comparison.limit);
   if (decisionRule !== "guarded" || !hasInstrument || !isGuarded(comparison)) return limit;
-  const guard = `IFERROR(N(INDEX(GearInstruments[${ACCURACY}],MATCH(TRIM(${ref("instrument")}),GearInstruments[Id],0)))/100,0)`;
+  const ids = `";"&SUBSTITUTE(SUBSTITUTE(GearInstruments[Id]," ",""),",",";")&";"`;
+  const named = `";"&SUBSTITUTE(SUBSTITUTE(${ref("instrument")}," ",""),",",";")&";"`;
+  const isNamed = `ISNUMBER(SEARCH(${ids},${named}))`;
+  const guard = `IFERROR(SUMPRODUCT(MAX(${isNamed}*(GearInstruments[Id]<>"")*GearInstruments[${ACCURACY}]))/100,0)`;
   return `${limit}/(1${comparison.sense === "least" ? "-" : "+"}${guard})`;
 };

@@ -71,11 +71,14 @@ export const sourceOf = (limit: OwnLimit | Criterion | Result<Criterion> | undef
 /** What stands for the source of a limit that the lineup does not give and people may type. */
 export const TO_TYPE = "none given: type the value here and name its document in the remarks";
 
-/** The column that names the source of every limit of its row. */
+/** Id of the column that names the source of every limit of its row. */
+export const SOURCES = "sources";
+
+/** That column. */
 export const sources = (
   named: (row: Row, lineup: Lineup) => readonly (readonly [limit: string, source: string])[],
 ): Column => ({
-  id: "sources",
+  id: SOURCES,
   header: "Sources of limits",
   role: "given",
   width: 64,

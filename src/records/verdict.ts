@@ -2,6 +2,7 @@ import type { Lineup } from "../lineup/lineup";
 import type { Verdict } from "../standards/judge";
 import { blank, gear, quoted, result } from "./columns/common";
 import { guardedLimit, straddles } from "./guard";
+import { outsideRange, outsideRangeBy } from "./instruments";
 import { judged } from "./judged";
 import {
   type CellValue,
@@ -162,7 +163,7 @@ const isThere = ({ id, unless }: Column, row: Row): boolean =>
 /**
  * The result of a row, from what its kind declares: `Fail` for a wrong word, `Not required` for one by
  * which the row does not apply, `Missing` without its readings, `Fail` where a comparison fails outright,
- * `Inconclusive` where the test was not made with enough, else the worst of what the row is accepted by and,
+ * `Inconclusive` where the test was not made with enough or a reading lies outside its instrument's range, else the worst of what the row is accepted by and,
  * for a word that is not answered, `Inconclusive`.
  */
 export function verdictBy(
@@ -180,15 +181,14 @@ export function verdictBy(
       if (words.some((word) => isExempt(word, row))) return "Not required";
       if (!readings.every((column) => isThere(column, row))) return "Missing";
       const isAnswered = asked.every(({ id, answered }) => answered(row[id]));
-      return measured(accepted, enough, isAnswered, row, lineup);
+      return measured({ columns, accepted, enough }, isAnswered, row, lineup);
     },
   );
 }
 
 /** The verdict on a row's numbers, once its words and readings are there. */
 function measured(
-  accepted: readonly Comparison[],
-  enough: readonly Comparison[],
+  { columns, accepted, enough }: Pick<Judging, "columns" | "accepted" | "enough">,
   isAnswered: boolean,
   row: Row,
   lineup: Lineup,
@@ -199,6 +199,7 @@ function measured(
   const failed = judgements.filter(({ verdict }) => verdict === "Fail");
   if (failed.some(({ comparison }) => comparison.outright)) return "Fail";
   if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
+  if (outsideRange(columns, row, lineup).length > 0) return "Inconclusive";
   if (accepted.length > 0 && judgements.length === 0) return "Inconclusive";
   if (failed.length > 0) return "Fail";
   const isPassed = judgements.every(
@@ -281,9 +282,12 @@ function measuredBy(
             '"Fail"',
             proof,
           );
-  const unproved = enough.map((comparison) =>
-    all([...appliesBy(comparison, ref), `${byLimit(comparison, ref)}<>"Pass"`]),
-  );
+  const unproved = [
+    ...enough.map((comparison) =>
+      all([...appliesBy(comparison, ref), `${byLimit(comparison, ref)}<>"Pass"`]),
+    ),
+    ...outsideRangeBy(columns, ref, lineup),
+  ];
   return ifAny(
     accepted.filter(({ outright }) => outright).map(fails),
     '"Fail"',

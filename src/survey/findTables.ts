@@ -76,6 +76,8 @@ const isHead = ({ cells }: Segment): boolean => {
     areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
   if (rest.some(isFigure)) return false;
+  // "C-E, Pass" after a blank cell is the end of a line of values.
+  if (rest.length > 0 && rest.every(isValue) && phases.size < 3) return false;
   // A line that says the same in most of its cells is a line of values: "passed, passed, passed".
   const words = rest.filter((cell) => !isUnitAlone(cell)).map(({ text }) => text);
   const most = Math.max(0, ...words.map((text) => words.filter((other) => other === text).length));

@@ -53,6 +53,17 @@ test("findings are in the language that is handed down, and a recheck keeps it",
   expect(again.findings.filter(({ message }) => !message.startsWith(MARK))).toEqual([]);
 });
 
+test("what a concession is matched by is the same in every language", () => {
+  const book = spoilt();
+  for (const row of [6, 7, 8]) book.set(INSULATION, row, "Instrument", "not listed");
+  book.set(TORQUE, 1, "Joint group", null);
+  const named = (text: FindingsText) =>
+    reportOf(core.check(openBook(book.snapshot), TODAY, text)).findings.map(
+      ({ rule, sheet, row, column, found }) => [rule, sheet, row, column, found],
+    );
+  expect(named(OTHER)).toEqual(named(TEXT));
+});
+
 test("so is the reason why a workbook cannot be checked", () => {
   const checked = core.check(openBook({ sheets: [] }), TODAY, OTHER);
   expect(checked).toEqual({ ok: false, reason: MARK + TEXT.uncheckable.noRecords });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Lineup } from "../../src/lineup/lineup";
+import { writeRanges } from "../../src/quantities/measuringRange";
 import { evaluate } from "../../src/records/evaluate";
 import type { CellValue, RecordKind, Row } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
@@ -375,6 +376,31 @@ const LINEUPS = {
       insulation: { correction: "halving", baseC: 20 },
     }),
   ),
+  "IEC, ranges of instruments": equippedInFull(
+    longLineup(24, {
+      basis: "IEC",
+      instruments: [
+        {
+          id: "X-1",
+          kind: "Invented",
+          ranges: [
+            { most: 200, unit: "GΩ" },
+            { least: 250, most: 5000, unit: "V" },
+            { least: 10, most: 30, unit: "°C" },
+          ],
+        },
+        { id: "X ?2", kind: "Invented", ranges: [{ least: 100, most: 900, unit: "TΩ" }] },
+        {
+          id: "X-3",
+          kind: "Invented",
+          ranges: [
+            { most: 150, unit: "µΩ" },
+            { most: 60, unit: "s" },
+          ],
+        },
+      ],
+    }),
+  ),
 };
 
 /** The same columns as `evaluate` gives, from the formulas that a workbook would store. */
@@ -387,6 +413,10 @@ function computedByFormula(
   const byHeader = new Map(kind.columns.map(({ header, id }) => [header, id]));
   const idOf = (header: string) => byHeader.get(header) ?? `no column ${header}`;
   const written = evaluate(kind, rows, lineup);
+  const listed: Readonly<Record<string, readonly Value[]>> = {
+    Id: lineup.instruments.map(({ id }) => id),
+    Ranges: lineup.instruments.map(({ ranges = [] }) => writeRanges(ranges)),
+  };
   const cells: Record<string, Value>[] = rows.map((row) => ({ ...row }));
   for (const column of kind.columns) {
     const found = rows.map((row, at) => {
@@ -397,7 +427,7 @@ function computedByFormula(
       if (formula === undefined) return written[at]?.[column.id] ?? null;
       return computeFormula(formula, {
         cell: (header) => cells[at]?.[idOf(header)] ?? null,
-        column: (header) => cells.map((row) => row[idOf(header)] ?? null),
+        column: (header) => listed[header] ?? cells.map((row) => row[idOf(header)] ?? null),
         span: (from, to) => {
           const ids = kind.columns.map(({ id }) => id);
           return ids
@@ -418,9 +448,15 @@ function typedRows(kind: RecordKind, lineup: Lineup, start: number): Row[] {
   const planned = kind.rows(lineup);
   return Array.from({ length: Math.max(planned.length, 40) }, (_, at) => {
     const row = planned[at % planned.length] as Row;
-    return { ...row, ...AS_TYPED[kind.table]?.(row, next) };
+    const typed = { ...row, ...AS_TYPED[kind.table]?.(row, next) };
+    const { instruments } = lineup;
+    return instruments.some(({ ranges }) => ranges)
+      ? { ...typed, instrument: pick(next, INSTRUMENTS) }
+      : typed;
   });
 }
+
+const INSTRUMENTS = ["X-1", "x-1 ; X ?2", "X-3,X-1", "X-3", "X-9", "X ?2", " X-1", null];
 
 const CASES = KINDS.flatMap((kind) =>
   Object.entries(LINEUPS).map(([name, lineup], start) => ({ kind, name, lineup, start })),

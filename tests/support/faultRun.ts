@@ -14,6 +14,10 @@ const OWN: Lineup["criteria"] = [
 export function cleanBooks(): FaultBook[] {
   const withOwn = (lineup: Lineup): Lineup => ({
     ...lineup,
+    instruments: lineup.instruments.map((one) => ({
+      ...one,
+      ranges: [{ most: 4, unit: "kA" }],
+    })),
     criteria: [
       ...lineup.criteria,
       ...OWN,

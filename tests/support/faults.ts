@@ -93,6 +93,9 @@ function cell(
   return undefined;
 }
 
+const mayBe = (accepts: Column["accepts"], value: number): boolean =>
+  accepts?.type === "number" && value <= (accepts.most ?? value);
+
 /** One cell set, the table worked out again as a spreadsheet would, and the rules that must speak at that cell. */
 const edit = (
   book: FaultBook,
@@ -286,11 +289,15 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     );
     return at && edit(book, at, Number(at.stored[at.column.id]) * 0.9, ["limit-differs"]);
   },
-  "a rating or source changed": (book, next) => {
+  "a source worded otherwise": (book, next) => {
+    const at = cell(book, next, ({ id }, { stored }) => id === "sources" && !isBlank(stored[id]));
+    return at && edit(book, at, "as in the older book", ["sources-differ"]);
+  },
+  "a rating changed": (book, next) => {
     const at = cell(
       book,
       next,
-      ({ role, id }, { stored }) => role === "given" && !isBlank(stored[id]),
+      ({ role, id }, { stored }) => role === "given" && id !== "sources" && !isBlank(stored[id]),
     );
     const was = at?.stored[at.column.id];
     return at && edit(book, at, number(was) ? was * 2 : `${was} (changed)`, ["given-differs"]);
@@ -384,6 +391,10 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       sheet: at.table.sheet,
       addresses: [addressOf(at.table, used, "Instrument")],
     };
+  },
+  "a reading outside its instrument's range": (book, next) => {
+    const at = cell(book, next, ({ id, accepts }) => id === "testCurrent" && mayBe(accepts, 6000));
+    return at && edit(book, at, 4100 + Math.floor(1000 * next()), ["outside-range"]);
   },
   "a date yet to come": (book, next) => {
     const at = cell(book, next, ({ id }) => id === "date");

@@ -47,6 +47,8 @@ function evaluate(node: AstExpression, place: Place): Value | Many {
       );
     case "CallExpression":
       return call(node, place);
+    case "ArrayExpression":
+      return node.elements.flat().map((one) => single({ arguments: [one] }, 0, place));
     default:
       return unknown(node.type);
   }
@@ -153,6 +155,13 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
       const test = truth(value(0));
       return isError(test) ? test : !test;
     }
+    case "SUMPRODUCT": {
+      const cells = [arg(node, 0, place)].flat();
+      const error = cells.find(isError);
+      return (
+        error ?? cells.reduce((sum: number, one) => sum + (typeof one === "number" ? one : 0), 0)
+      );
+    }
     case "ISNUMBER": {
       const of = arg(node, 0, place);
       return Array.isArray(of) ? of.map((one) => typeof one === "number") : typeof of === "number";
@@ -214,11 +223,12 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
 }
 
 /** A worksheet function of ours, called as Excel calls it: every cell as a range of one, cells side by side as a row. */
-function ours(name: string, args: readonly (Value | Many)[]): Value {
+function ours(name: string, args: readonly (Value | Many)[]): Value | Many {
   const [, plain] = /^_xldudf_GEAR_([A-Z]+)$/.exec(name) ?? [];
   const implementation = functions[plain ?? ""] ?? unknown(name);
   const given = args.map((one) => (Array.isArray(one) ? [one] : [[one]]));
   const found = implementation(...(given as never[])) as Value | Value[][];
+  if (Array.isArray(found) && (found[0]?.length ?? 0) > 1) return found[0] as Many;
   const cell = Array.isArray(found) ? found[0]?.[0] : found;
   return cell === undefined ? unknown(`${name} without a cell`) : cell;
 }

@@ -1,12 +1,16 @@
+import type { Column } from "../../records/kind";
+import { SOURCES } from "../../records/limits";
 import { type Rule, rowName, said, shown, where } from "../context";
 import { differences } from "../differences";
 
-/** A rating, fact or source of a row that is not the lineup's. */
+const isFact = ({ role, id }: Column) => role === "given" && id !== SOURCES;
+
+/** A rating or fact of a row that is not the lineup's. */
 export const givenDiffers: Rule = {
   id: "given-differs",
   reads: "row",
   rows: (table, { text }) =>
-    differences(table, "given", (row, { id, header }, stored, wanted) => ({
+    differences(table, isFact, (row, { id, header }, stored, wanted) => ({
       rule: "given-differs",
       weight: "stop",
       ...where(table, row, id),

@@ -1,5 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
 import { straddles } from "../../records/guard";
+import { outsideRange } from "../../records/instruments";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
 import {
@@ -31,6 +32,7 @@ export const inconclusive: Rule = {
       if (blanks(conditions, stored, context.lineup)) return undefined;
       if (entries.some(({ id, unit }) => misread(stored[id], unit, context.text) !== undefined))
         return undefined;
+      if (outsideRange(columns, stored, context.lineup).length > 0) return undefined;
       const unproved = [...enough, ...accepted].filter(
         (comparison) => applies(comparison, judged) && compared(comparison, judged) !== "Pass",
       );

@@ -1,5 +1,5 @@
 import { serialDay } from "../../quantities/dates";
-import { isBlank } from "../../records/kind";
+import { namedInstruments } from "../../records/instruments";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
@@ -10,10 +10,7 @@ export const instrumentLapsed: Rule = {
   reads: "table",
   find: (table, { instruments, text }) => {
     const { noDates, lapsed } = text.rules["instrument-lapsed"];
-    const found = overRows(table, (row, stored): Finding | undefined => {
-      const day = dayOf(stored.date);
-      if (isBlank(stored.instrument) || day === undefined) return undefined;
-      const id = String(stored.instrument).trim();
+    const lapsedOn = (row: number, id: string, day: number): Finding | undefined => {
       const known = instruments?.get(id.toLowerCase());
       if (!known) return undefined;
       const { calibrated, due } = known;
@@ -37,6 +34,15 @@ export const instrumentLapsed: Rule = {
             ),
           }
         : undefined;
+    };
+    const found = overRows(table, (row, stored): Finding[] => {
+      const day = dayOf(stored.date);
+      if (day === undefined) return [];
+      const whole = String(stored.instrument ?? "").trim();
+      const ids = instruments?.has(whole.toLowerCase())
+        ? [whole]
+        : namedInstruments(stored.instrument);
+      return ids.flatMap((id) => lapsedOn(row, id, day) ?? []);
     });
     return oncePerEntry(
       found.map(({ finding }) => finding),

@@ -1,4 +1,4 @@
-import { isBlank } from "../../records/kind";
+import { namedInstruments } from "../../records/instruments";
 import { overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
@@ -9,18 +9,19 @@ export const instrumentUnknown: Rule = {
   reads: "table",
   find: (table, { instruments, text }) =>
     oncePerEntry(
-      overRows(table, (row, stored): Finding | undefined => {
-        if (isBlank(stored.instrument)) return undefined;
-        const id = String(stored.instrument).trim();
-        return instruments?.has(id.toLowerCase())
-          ? undefined
-          : {
-              rule: "instrument-unknown",
-              weight: "query",
-              ...where(table, row, "instrument"),
-              message: text.rules["instrument-unknown"].message(rowName(table, row), id),
-              found: id,
-            };
+      overRows(table, (row, stored): Finding[] => {
+        const isKnown = (id: string) => instruments?.has(id.toLowerCase()) ?? false;
+        return isKnown(String(stored.instrument ?? "").trim())
+          ? []
+          : namedInstruments(stored.instrument)
+              .filter((id) => !isKnown(id))
+              .map((id) => ({
+                rule: "instrument-unknown",
+                weight: "query",
+                ...where(table, row, "instrument"),
+                message: text.rules["instrument-unknown"].message(rowName(table, row), id),
+                found: id,
+              }));
       }).map(({ finding }) => finding),
       text,
     ),

@@ -1,5 +1,5 @@
 import { isBlank, keyIds, type Row } from "../../records/kind";
-import { type JudgedTable, overColumns, type Rule, shown, where } from "../context";
+import { type JudgedTable, overColumns, type Rule, said, shown, where } from "../context";
 import type { Finding } from "../finding";
 
 /** A row whose name was changed in one cell from that of a row which the lineup needs and the table lacks. */
@@ -27,7 +27,7 @@ export const keyChanged: Rule = {
                 weight: "stop",
                 ...where(table, row, id),
                 message: renamed(table.keys[row] ?? "", header, shown(alike[id], text)),
-                found: shown(stored[id], text),
+                found: said(stored[id]),
                 expected: shown(alike[id], text),
               },
         ) ?? []

@@ -6,18 +6,22 @@ export const limitDiffers: Rule = {
   id: "limit-differs",
   reads: "row",
   rows: (table, { text }) =>
-    differences(table, "limit", (row, { id, header }, stored, wanted, judged) => ({
-      rule: "limit-differs",
-      weight: "stop",
-      ...where(table, row, id),
-      message: text.rules["limit-differs"].message(
-        rowName(table, row),
-        header,
-        shown(stored, text),
-        shown(wanted, text),
-      ),
-      found: said(stored),
-      expected: said(wanted),
-      source: String(judged.sources ?? ""),
-    })),
+    differences(
+      table,
+      ({ role }) => role === "limit",
+      (row, { id, header }, stored, wanted, judged) => ({
+        rule: "limit-differs",
+        weight: "stop",
+        ...where(table, row, id),
+        message: text.rules["limit-differs"].message(
+          rowName(table, row),
+          header,
+          shown(stored, text),
+          shown(wanted, text),
+        ),
+        found: said(stored),
+        expected: said(wanted),
+        source: String(judged.sources ?? ""),
+      }),
+    ),
 };

@@ -1,5 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
-import type { CellValue } from "../../records/kind";
+import { type CellValue, isBlank } from "../../records/kind";
 import { isStored, overColumns, type Rule, rowName, shown, where } from "../context";
 import { isErrorValue } from "../errorValue";
 import { isSameResult } from "../isSameResult";
@@ -28,7 +28,7 @@ export const resultDisagrees: Rule = {
                 apart(stored[id], judged[id], text),
                 apart(judged[id], stored[id], text),
               ),
-              found: apart(stored[id], judged[id], text),
+              found: isBlank(stored[id]) ? "" : apart(stored[id], judged[id], text),
               expected: apart(judged[id], stored[id], text),
             },
       );

@@ -71,7 +71,7 @@ export const sheetsDiffer: Rule = {
               weight: "query",
               sheet,
               address: "A1",
-              found: parts[what],
+              found: what,
               message: message(sheet, parts[what]),
             },
           ],

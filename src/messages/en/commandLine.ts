@@ -146,6 +146,8 @@ export const commandLine = {
   },
 
   survey: {
+    needsLineup: (options: readonly string[]) =>
+      `${options.join(" and ")} cannot be made of a workbook without a lineup; leave it out, or give --lineup and --map. --marked marks the findings.`,
     block: (
       sheet: string,
       range: string,

@@ -154,6 +154,9 @@ export const fields = {
   "instruments.calibrated": "Calibrated",
   "instruments.due": "Due",
   "instruments.accuracyPercent": "Accuracy, ± %",
+  "instruments.ranges.least": "From",
+  "instruments.ranges.most": "To",
+  "instruments.ranges.unit": "Unit",
 } as const;
 
 /** What the lists of a lineup are called, and one entry of each. */
@@ -166,6 +169,7 @@ export const lists = {
   inspectionPoints: ["Inspection points", "inspection point"],
   checkItems: ["Check items of the project", "check item"],
   instruments: ["Instruments", "instrument"],
+  "instruments.ranges": ["Ranges", "range"],
   "panels.currentTransformers": ["Current transformers", "current transformer core"],
   "panels.voltageTransformers": ["Voltage transformers", "voltage transformer winding"],
   "panels.meters": ["Meters", "meter"],

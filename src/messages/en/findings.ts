@@ -14,9 +14,6 @@ export const findings = {
   rules: { ...limits, ...order, ...stored, ...rows, ...entries, ...likeness, ...project },
   /** A blank cell, in a message. */
   blank: "blank",
-  /** What an entry that so many rows have is told as. */
-  entryOfRows: (entry: string, rows: number) =>
-    `${entry}, ${count(rows, { one: "row", other: "rows" })}`,
   /** Added to the finding of the first row of such an entry. */
   furtherRows: (message: string, further: number, addresses: readonly string[]) => {
     const more = further - addresses.length;

@@ -1,6 +1,7 @@
 import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import { get, useFieldArray, useFormContext } from "react-hook-form";
 import { useText } from "../../report/text";
@@ -34,6 +35,12 @@ export function EntryList({
           onOpen={() => setOpen(open === at ? undefined : at)}
         >
           <Fields prefix={`${path}.${at}.`} fields={list.fields} />
+          {list.lists.map((inner) => (
+            <Stack key={inner.id} spacing={0.5}>
+              <Typography variant="h4">{lists[inner.id][0]}</Typography>
+              <EntryList prefix={`${path}.${at}.`} list={inner} />
+            </Stack>
+          ))}
           <Box sx={{ display: "flex", flexWrap: "wrap", gap: 0.5 }}>
             <Button
               size="small"

@@ -22,6 +22,8 @@ export interface FormList {
   /** Where it stands in what it belongs to. */
   readonly path: string;
   readonly fields: readonly FormField[];
+  /** Lists within an entry. */
+  readonly lists: readonly FormList[];
   readonly fresh: Readonly<Record<string, unknown>>;
   /** Path of the field that an entry of the list is known by. */
   readonly name: string;
@@ -128,14 +130,21 @@ const STARTS: Readonly<
   "panels.joints": { fresh: { bolt: "M12", grade: "8.8" } },
 };
 
+/** Lists that hold lists. */
+const OUTER = LISTS.filter((path) => LISTS.some((other) => isIn(other, path)));
+
 /** A list of the lineup as it stands in a form. */
 export function listOf(id: FormList["id"]): FormList {
   const fields = fieldsOf(id).flatMap((field) => fieldIn(id, field));
   const { fresh = {}, name = fields[0]?.path ?? "" } = STARTS[id] ?? {};
   return {
     id,
-    path: isIn(id, PANEL_LIST) ? id.slice(PANEL_LIST.length + 1) : id,
+    path: OUTER.reduce((path, outer) => (isIn(id, outer) ? id.slice(outer.length + 1) : path), id),
     fields,
+    lists:
+      id === PANEL_LIST
+        ? []
+        : LISTS.filter((path) => isIn(path, id)).map((path) => listOf(path as FormList["id"])),
     fresh: { [name]: "", ...fresh },
     name,
   };

@@ -38,7 +38,7 @@ export const trail = (): Column[] => [
     width: 11,
     accepts: { type: "text" },
     need: "trail",
-    help: "Its Id in the table of instruments.",
+    help: "Its Id in the table of instruments; several, such as a thermometer beside the meter, with semicolons between them.",
   },
 ];
 

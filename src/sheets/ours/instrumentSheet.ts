@@ -1,6 +1,8 @@
 import type { Lineup } from "../../lineup/lineup";
 import { daySerial } from "../../quantities/dates";
+import { writeRanges } from "../../quantities/measuringRange";
 import { ACCURACY } from "../../records/guard";
+import { RANGES } from "../../records/instruments";
 import { type Column, isBlank, type Row } from "../../records/kind";
 import type { PlannedSheet } from "../plannedSheet";
 import { asRecordTable } from "../recordTable";
@@ -36,6 +38,13 @@ export const INSTRUMENT_COLUMNS: readonly Column[] = [
     accepts: { type: "number", least: 0, most: 100 },
     help: "Greatest error of a reading. Where the cover says guarded acceptance, a reading has to keep inside its limit by it.",
   },
+  {
+    id: "ranges",
+    header: RANGES,
+    role: "given",
+    width: 34,
+    help: "From the lineup's description: a reading outside them proves nothing. A change belongs there, then build again.",
+  },
 ];
 
 export const INSTRUMENT_SHEET = "Instruments";
@@ -49,14 +58,17 @@ export const instrumentSheet = (lineup: Lineup): PlannedSheet => ({
   purpose: "Every record names its instrument by the Id given here. Add rows as needed.",
   cautions: [],
   columns: INSTRUMENT_COLUMNS,
-  rows: lineup.instruments.map(({ id, kind, serial, calibrated, due, accuracyPercent }) => ({
-    id,
-    kind,
-    serial: serial ?? null,
-    calibrated: calibrated === undefined ? null : daySerial(calibrated),
-    due: due === undefined ? null : daySerial(due),
-    accuracyPercent: accuracyPercent ?? null,
-  })),
+  rows: lineup.instruments.map(
+    ({ id, kind, serial, calibrated, due, accuracyPercent, ranges }) => ({
+      id,
+      kind,
+      serial: serial ?? null,
+      calibrated: calibrated === undefined ? null : daySerial(calibrated),
+      due: due === undefined ? null : daySerial(due),
+      accuracyPercent: accuracyPercent ?? null,
+      ranges: ranges ? writeRanges(ranges) : null,
+    }),
+  ),
 });
 
 export interface InstrumentRow {

@@ -1,5 +1,6 @@
 import { type Lineup, lineupSchema } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
+import { readRanges } from "../../quantities/measuringRange";
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
 import { readLineup } from "../../records/readLineup";
 import { asRecordTable } from "../recordTable";
@@ -72,6 +73,7 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       calibrated: typeof row.calibrated === "number" ? serialDay(row.calibrated) : null,
       due: typeof row.due === "number" ? serialDay(row.due) : null,
       accuracyPercent: row.accuracyPercent,
+      ranges: isBlank(row.ranges) ? null : readRanges(String(row.ranges)),
     }),
   );
   const read = readLineup(JSON.stringify(json));

@@ -62,19 +62,21 @@ export function openStyles(book: Book): Styles {
   const p = root.prefix;
   const lists = Object.fromEntries(LISTS.map((name) => [name, new List(xml, root, name)])) as Lists;
   const formats = numberFormats(root);
-  const known = new Map<string, number>();
-  const remembered = (key: string, make: () => number): number => {
-    const number = known.get(key) ?? make();
-    known.set(key, number);
+  const [ofCells, ofRules] = [new Map<CellStyle, number>(), new Map<CellStyle, number>()];
+  /** The same style is asked for cell after cell. */
+  const remembered = (
+    known: Map<CellStyle, number>,
+    style: CellStyle,
+    make: () => number,
+  ): number => {
+    const number = known.get(style) ?? make();
+    known.set(style, number);
     return number;
   };
   return {
     cell: (style) =>
-      remembered(JSON.stringify(style), () =>
-        lists.cellXfs.number(xfXml(p, style, lists, formats)),
-      ),
-    conditional: (style) =>
-      remembered(`dxf ${JSON.stringify(style)}`, () => lists.dxfs.number(dxfXml(p, style))),
+      remembered(ofCells, style, () => lists.cellXfs.number(xfXml(p, style, lists, formats))),
+    conditional: (style) => remembered(ofRules, style, () => lists.dxfs.number(dxfXml(p, style))),
     wraps: wrapsOf(root, lists),
     save() {
       let text = appendToList(xml, "numFmts", formats.added(p));

@@ -40,7 +40,7 @@ test("an instrument that lapsed is one finding for each table that it was used i
   const at = (row: number) => book.at(INSULATION, row, "Instrument");
   expect(found.map(({ address, weight, found }) => [address, weight, found])).toEqual(
     expect.arrayContaining([
-      [at(2), "stop", "X-1, 7 rows"],
+      [at(2), "stop", "X-1 × 7"],
       [book.at(CONTACT, 1, "Instrument"), "stop", "X-1"],
     ]),
   );

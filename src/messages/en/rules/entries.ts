@@ -75,4 +75,16 @@ export const entries = {
     lapsed: (row: string, id: string, day: string, calibrated: string, due: string) =>
       `${row}: instrument "${id}" was used on ${day}, outside its calibration from ${calibrated} to ${due}.`,
   },
+  "outside-range": {
+    title: "A reading outside its instrument's range",
+    finds:
+      "an entry outside the ranges that the lineup gives for the instruments of its row, of the quantity that it is of; the row is inconclusive",
+    why: "Outside its range an instrument shows something, and nobody can say how far it is off.",
+    satisfies:
+      "the reading taken again with an instrument that reaches it, or the instrument that it was taken with named in its row",
+    quiet:
+      "where none of the row's instruments has a range of that quantity, and for bounds such as > 2 TΩ",
+    message: (row: string, header: string, reading: string, ranges: readonly string[]) =>
+      `${row}: "${header}" is ${reading}, outside what its instrument measures (${ranges.join("; ")}); take an instrument that reaches it, or name the one that it was taken with.`,
+  },
 } satisfies RuleTexts;

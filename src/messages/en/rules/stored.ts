@@ -37,12 +37,22 @@ export const stored = {
   },
   "given-differs": {
     title: "A rating that is not the lineup's",
-    finds: "a rating, plate value or source on a record sheet that differs from the lineup's",
+    finds: "a rating or plate value on a record sheet that differs from the lineup's",
     why: "Limits follow from ratings: with another rating the row is judged by another limit.",
     satisfies: "the lineup's value; a change of the equipment belongs in the lineup",
     quiet: "for rows that the lineup does not need",
     message: (row: string, header: string, found: string, expected: string) =>
       `${row}: "${header}" is ${found}; the lineup gives ${expected}.`,
+  },
+  "sources-differ": {
+    title: "Sources of limits worded otherwise",
+    finds:
+      "sources of limits that are worded otherwise than now, as in a workbook that was built earlier: once for the workbook, at the first such row",
+    why: "The limits are the same or are reported by themselves; only what stands beside them has changed.",
+    satisfies: "the lineup built onto the workbook again, which writes the sources as they are now",
+    quiet: "for rows that the lineup does not need",
+    message: (row: string, further: number) =>
+      `${row}: the sources of its limits are worded otherwise than now${further > 0 ? `, and so are those of ${further} further ${further === 1 ? "row" : "rows"}` : ""}. Limits are compared by themselves. Build the lineup onto the workbook again to renew them.`,
   },
   "stated-differs": {
     title: "What a sheet says itself",

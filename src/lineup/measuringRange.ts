@@ -1,0 +1,16 @@
+import * as z from "zod/mini";
+import { readUnit } from "../quantities/readUnit";
+
+/** What an instrument measures within: from `least`, 0 where nothing is said, to `most`. */
+export const measuringRange = z
+  .strictObject({
+    least: z.optional(z.number()),
+    most: z.number(),
+    /** A unit of what it measures: MΩ, kV, °C, kPa … */
+    unit: z.string().check(
+      z.refine((unit) => readUnit(unit).ok, {
+        error: "is no unit that is known here; take, for example, MΩ, µΩ, kV, V, A, °C or kPa",
+      }),
+    ),
+  })
+  .check(z.refine(({ least = 0, most }) => least < most, "least must be below most"));
