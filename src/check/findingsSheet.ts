@@ -1,6 +1,6 @@
 import type { FindingsText } from "../messages/messages";
 import { FINDINGS_COLUMNS, FINDINGS_SHEET, FINDINGS_TABLE } from "../sheets/ours/findingsTable";
-import type { PlannedSheet } from "../sheets/plannedSheet";
+import type { Papers, PlannedSheet } from "../sheets/plannedSheet";
 import type { Report } from "./check";
 import type { Finding } from "./finding";
 
@@ -10,7 +10,9 @@ const ORDER = { stop: 0, query: 1, note: 2 } as const;
 export const findingsSheet = (
   { findings }: Pick<Report, "findings">,
   { sheet }: Pick<FindingsText, "sheet">,
+  papers?: Papers,
 ): PlannedSheet => ({
+  papers,
   sheet: FINDINGS_SHEET,
   table: FINDINGS_TABLE,
   title: sheet.title,

@@ -10,6 +10,7 @@ import type { PlannedSheet } from "../sheets/plannedSheet";
 import { OBJECT_BYTES, type Step } from "./chunks";
 
 const INCH = 72;
+const PAPER = { a4: "A4", a3: "A3", letter: "Letter", tabloid: "Tabloid" } as const;
 
 /** How a sheet of the plan looks: widths, heights, fonts, fills, lines, number formats, page. */
 export function lookSteps(
@@ -19,7 +20,7 @@ export function lookSteps(
 ): Step[] {
   const { columns } = planned;
   const end = lastRow(rows);
-  const { paper, across, repeated } = pageOf(columns);
+  const { paper, across, repeated } = pageOf(columns, planned.papers);
   const bodyArea = (at: number) => `${a1(HEADER_ROW + 1, at)}:${a1(end, at)}`;
   const step = (objects: number, queue: (sheet: Excel.Worksheet) => void): Step => ({
     bytes: objects * OBJECT_BYTES,
@@ -68,7 +69,7 @@ export function lookSteps(
       sheet.freezePanes.freezeAt(`A1:${a1(HEADER_ROW, Math.max(keysOf(columns), 1) - 1)}`);
       const page = sheet.pageLayout;
       page.orientation = "Landscape";
-      page.paperSize = paper === "a3" ? "A3" : "A4";
+      page.paperSize = PAPER[paper];
       page.zoom = { horizontalFitToPages: across };
       page.setPrintTitleRows(`$${HEADER_ROW + 1}:$${HEADER_ROW + 1}`);
       if (repeated > 0) page.setPrintTitleColumns(`$A:$${toCol(repeated - 1)}`);

@@ -20,9 +20,9 @@ export interface HeadLine {
  * page, the title stands in these, and the rest beside them on the first page, so that no line is cut.
  */
 export function headOf(planned: PlannedSheet): readonly HeadLine[] {
-  const { columns, title, purpose, cautions } = planned;
-  const { repeated } = pageOf(columns);
-  const to = Math.min(columns.length, firstPage(columns), repeated + TITLE_WIDTH) - 1;
+  const { columns, title, purpose, cautions, papers } = planned;
+  const { repeated } = pageOf(columns, papers);
+  const to = Math.min(columns.length, firstPage(columns, papers), repeated + TITLE_WIDTH) - 1;
   const widthTo = (from: number, last: number) =>
     columns.slice(from, last + 1).reduce((sum, column) => sum + widthOf(column), 0);
   const linesIn = (text: string, width: number) => Math.max(1, Math.ceil(text.length / width));

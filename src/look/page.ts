@@ -1,8 +1,12 @@
 import type { Column } from "../records/kind";
+import type { Papers } from "../sheets/plannedSheet";
+
+/** Sizes of paper: ISO 216, and ANSI/ASME Y14.1 (A, B). */
+export type Paper = "a4" | "a3" | "letter" | "tabloid";
 
 /** How a sheet goes on paper. */
 export interface PageSetUp {
-  readonly paper: "a4" | "a3";
+  readonly paper: Paper;
   /** Pages that its columns are spread over. */
   readonly across: number;
   /** Columns at the left that stand on each page again. */
@@ -10,7 +14,11 @@ export interface PageSetUp {
 }
 
 /** Points of paper in landscape, within margins of 0.4 inch. */
-const INSIDE = { a4: 784, a3: 1132 } as const;
+const INSIDE: Readonly<Record<Paper, number>> = { a4: 784, a3: 1132, letter: 734, tabloid: 1166 };
+const SIZES: Readonly<Record<Papers, readonly [small: Paper, large: Paper]>> = {
+  ISO: ["a4", "a3"],
+  American: ["letter", "tabloid"],
+};
 /** Least size of what is printed over what stands on the screen: letters of 9 points are then hardly less than 6. */
 const LEAST = 0.64;
 
@@ -54,20 +62,21 @@ function sizeOn(columns: readonly Wide[], { paper, across }: PageSetUp): number 
 }
 
 /** The smallest landscape paper, and the fewest pages side by side, that a sheet's columns can be read on. */
-export function pageOf(columns: readonly Wide[]): PageSetUp {
+export function pageOf(columns: readonly Wide[], papers: Papers = "ISO"): PageSetUp {
+  const [small, large] = SIZES[papers];
   const repeated = keysOf(columns);
-  const widest: PageSetUp = { paper: "a3", across: 3, repeated };
+  const widest: PageSetUp = { paper: large, across: 3, repeated };
   const pages: readonly PageSetUp[] = [
-    { paper: "a4", across: 1, repeated: 0 },
-    { paper: "a3", across: 1, repeated: 0 },
-    { paper: "a3", across: 2, repeated },
+    { paper: small, across: 1, repeated: 0 },
+    { paper: large, across: 1, repeated: 0 },
+    { paper: large, across: 2, repeated },
   ];
   return pages.find((page) => sizeOn(columns, page) >= LEAST) ?? widest;
 }
 
 /** How many columns stand whole on the first of the pages side by side; programs differ a little in how wide a column is. */
-export function firstPage(columns: readonly Wide[]): number {
-  const page = pageOf(columns);
+export function firstPage(columns: readonly Wide[], papers?: Papers): number {
+  const page = pageOf(columns, papers);
   const room = (INSIDE[page.paper] / sizeOn(columns, page)) * 0.85;
   return page.across === 1 ? columns.length : (begins(columns, room)[1] ?? columns.length);
 }

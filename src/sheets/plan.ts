@@ -9,7 +9,7 @@ import { historySheet } from "./ours/historySheet";
 import { instrumentSheet } from "./ours/instrumentSheet";
 import { panelSheet } from "./ours/panelSheet";
 import { settingsSheet } from "./ours/settingsSheet";
-import type { PlannedSheet } from "./plannedSheet";
+import { type PlannedSheet, papersOf } from "./plannedSheet";
 
 /** Everything that the record workbook of a lineup holds. */
 export interface Plan {
@@ -30,5 +30,5 @@ export const planFor = (lineup: Lineup): Plan => ({
     instrumentSheet(lineup),
     historySheet(),
     concessionSheet(),
-  ],
+  ].map((planned) => ({ ...planned, papers: papersOf(lineup) })),
 });

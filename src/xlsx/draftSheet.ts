@@ -25,7 +25,7 @@ export function draftSheet(
   const count = Math.max(records.length, 1);
   const head = headOf(planned);
   const end = lastRow(records.length);
-  const page = pageOf(columns);
+  const page = pageOf(columns, planned.papers);
   const result = columns.findIndex(({ role }) => role === "result");
   return {
     name,

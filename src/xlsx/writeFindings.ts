@@ -1,6 +1,7 @@
 import type { Report } from "../check/check";
 import { findingsSheet } from "../check/findingsSheet";
 import { writesOf } from "../sheets/appended";
+import { papersOf } from "../sheets/plannedSheet";
 import { openFile } from "./book";
 import { draftSheet } from "./draftSheet";
 import { BookEdit } from "./patch/bookEdit";
@@ -13,7 +14,7 @@ export const withFindings = (
 ): Promise<Uint8Array> =>
   understood(async () => {
     const book = new BookEdit(openFile(file));
-    const planned = findingsSheet(report, report.context.text);
+    const planned = findingsSheet(report, report.context.text, papersOf(report.context.lineup));
     book.renewSheet(draftSheet(planned, writesOf(planned)));
     return book.save();
   });

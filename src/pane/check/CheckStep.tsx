@@ -5,6 +5,7 @@ import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
 import { useText } from "../../report/text";
 import { writesOf } from "../../sheets/appended";
+import { papersOf } from "../../sheets/plannedSheet";
 import { CountChips } from "../CountChips";
 import type { Rows } from "../host";
 import type { StepProps } from "../shared";
@@ -34,10 +35,10 @@ export default function CheckStep({
       await host.clearMarks(watch);
       work.setTold(text.unmarked);
     });
-  const list = ({ findings }: Report) =>
+  const list = ({ findings, context }: Report) =>
     work.run(async (watch) => {
       const { findingsSheet } = await import("../../check/findingsSheet");
-      const planned = findingsSheet({ findings }, messages.findings);
+      const planned = findingsSheet({ findings }, messages.findings, papersOf(context.lineup));
       await host.change({ renew: [{ planned, writes: writesOf(planned) }] }, watch);
       work.setTold(text.onSheet(planned.sheet, findings.length));
     });

@@ -1,4 +1,5 @@
 import type { CellStyle, ConditionalRule } from "../../look/cellStyle";
+import type { Paper } from "../../look/page";
 import type { Validation } from "../../look/validation";
 import type { CellValue } from "../../records/kind";
 import type { Area } from "../../sheets/area";
@@ -29,7 +30,7 @@ export interface DraftValidation {
 
 /** How a sheet goes on paper, in landscape. */
 export interface DraftPage {
-  readonly paper: "a4" | "a3";
+  readonly paper: Paper;
   readonly across: number;
   readonly footer: string;
   /** The row and the columns from the left that stand on every page, from 0 and as a count. */

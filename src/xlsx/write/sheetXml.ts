@@ -135,7 +135,7 @@ export function ruleXml(p: string, rule: ConditionalRule, styles: Styles): strin
 }
 
 /** Numbers of paper sizes (ECMA-376 part 1, 18.3.1.63). */
-const PAPER = { a3: 8, a4: 9 } as const;
+const PAPER = { letter: 1, tabloid: 3, a3: 8, a4: 9 } as const;
 
 const pageXml = ({ paper, across, footer }: DraftPage): string =>
   `<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="${PAPER[paper]}" orientation="landscape" fitToWidth="${across}" fitToHeight="0"/><headerFooter><oddFooter>${elementText(footer)}</oddFooter></headerFooter>`;
