@@ -1,5 +1,6 @@
 import { extname } from "node:path";
-import { endingOf } from "../xlsx/endingOf";
+import { commandLineFor } from "../messages/commandLine";
+import { endingOf, isSigned } from "../xlsx/describeFile";
 import { UsageError, writeWhole } from "./files";
 
 const ENDINGS: ReadonlySet<string> = new Set([".xlsx", ".xlsm", ".xltx", ".xltm"]);
@@ -14,4 +15,5 @@ export function saveBook(out: string, file: Uint8Array): void {
   if (right !== undefined && given !== right && ENDINGS.has(given))
     throw new UsageError(({ files }) => files.ending(out, right, files.endings[right] ?? ""));
   writeWhole(out, file);
+  if (isSigned(file)) process.stderr.write(`${commandLineFor("en").files.signed(out)}\n`);
 }

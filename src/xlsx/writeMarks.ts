@@ -1,4 +1,5 @@
-import type { Finding } from "../check/finding";
+import type { Finding, Weight } from "../check/finding";
+import type { CellStyle, ConditionalRule } from "../look/cellStyle";
 import { type Mark, marksOn, type Rectangle } from "../look/markAreas";
 import { isMarkRule, MARK_LOOK, markRule } from "../look/markLook";
 import { readArea } from "../sheets/area";
@@ -7,9 +8,10 @@ import { groupedBy } from "./groupedBy";
 import type { Package } from "./package/package";
 import { partXml, relationsOf } from "./package/relations";
 import { BookEdit } from "./patch/bookEdit";
+import { dropStyles } from "./patch/dropStyles";
 import { placeChild } from "./patch/placeChild";
 import type { SheetEdit } from "./patch/sheetEdit";
-import type { Styles } from "./patch/styles";
+import { dxfXml, type Styles } from "./patch/styles";
 import { understood } from "./readBook";
 import { ruleXml } from "./write/sheetXml";
 import { removed, setAttribute } from "./xml/editText";
@@ -25,13 +27,42 @@ export const markFile = (file: Uint8Array, findings: readonly Finding[]): Promis
   understood(async () => {
     const book = new BookEdit(openFile(file));
     const bySheet = groupedBy(findings, ({ sheet }) => sheet);
+    let count = 0;
     for (const { name } of book.worksheets) {
       const sheet = book.sheet(name);
       const marks = marksOn(bySheet.get(name) ?? [], rectangles(book.pack, sheet?.part ?? ""));
       if (sheet) markSheet(sheet, marks.reverse(), book.styles);
+      count += marks.length;
     }
+    if (count === 0) dropLooks(book);
     return book.save();
   });
+
+/** Once all marks are taken off, their looks go too, where nothing else has taken to them. */
+function dropLooks(book: BookEdit): void {
+  const { pack } = book;
+  const part = book.stylesPart;
+  const prefix = partXml(pack, part).prefix;
+  const looks = Object.values(MARK_LOOK).map((look) => dxfXml(prefix, styleOf(look)));
+  const sheets = new Set(book.worksheets.map(({ part }) => part));
+  const inSheets = [...sheets].flatMap((one) => usedOnSheet(book.sheetAt(one)));
+  const others = pack.names.filter(
+    (name) => /\.xml$/i.test(name) && !sheets.has(name) && !/sharedStrings/i.test(name),
+  );
+  const elsewhere = others.flatMap((name) =>
+    Array.from(pack.text(name).matchAll(/dxfId\s*=\s*["'](\d+)/gi), ([, id]) => Number(id)),
+  );
+  const used = [...inSheets, ...elsewhere].reduce((most, id) => Math.max(most, id), -1);
+  dropStyles(pack, part, new Set(looks), used);
+}
+
+/** Numbers of styles that conditional formats, filters and tables of a sheet use, besides marks. */
+const usedOnSheet = (sheet: SheetEdit | undefined): number[] =>
+  sheet === undefined
+    ? []
+    : [...within(sheet.root)]
+        .filter((element) => !isMark(element))
+        .flatMap(({ attributes }) => Number(attributes.get("dxfId") ?? -1));
 
 /** Whether a rule of a conditional format, as a file writes it, is a mark. */
 export const isMark = (rule: XmlElement): boolean =>
@@ -70,19 +101,20 @@ function takeOff(sheet: SheetEdit): number {
   return count;
 }
 
-const ruleOf = ({ weight, areas }: Mark, priority: number) => {
-  const { fill, ink } = MARK_LOOK[weight];
+const ruleOf = ({ weight, areas }: Mark, priority: number): ConditionalRule => ({
+  type: "expression",
+  formula: markRule(weight),
+  priority,
+  range: areas.join(" "),
+  style: styleOf(MARK_LOOK[weight]),
+});
+
+const styleOf = ({ fill, ink }: (typeof MARK_LOOK)[Weight]): CellStyle => {
   const colour = { rgb: fill.slice(1) };
   return {
-    type: "expression",
-    formula: markRule(weight),
-    priority,
-    range: areas.join(" "),
-    style: {
-      font: { color: { rgb: ink.slice(1) } },
-      fill: { type: "pattern", pattern: "solid", fgColor: colour, bgColor: colour },
-    },
-  } as const;
+    font: { color: { rgb: ink.slice(1) } },
+    fill: { type: "pattern", pattern: "solid", fgColor: colour, bgColor: colour },
+  };
 };
 
 /** The tables of a sheet. */

@@ -2,9 +2,10 @@ import { existsSync, mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { writeXlsx } from "hucre/xlsx";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { perBook } from "../../src/cli/checkFile";
 import { saveBook } from "../../src/cli/saveBook";
+import { openPackage } from "../../src/xlsx/package/package";
 import { RICH } from "../xlsx/richBooks";
 
 const at = (name: string) => join(mkdtempSync(join(tmpdir(), "gearproof-save-")), name);
@@ -30,6 +31,17 @@ test.each([
   const [out, file] = [at(name), await make()];
   expect(() => saveBook(out, file)).toThrow(message);
   expect(existsSync(out)).toBe(false);
+});
+
+test("of a workbook with a digital signature it is said that this no longer holds", async () => {
+  const said = vi.spyOn(process.stderr, "write").mockReturnValue(true);
+  const signed = openPackage(await plain());
+  signed.put("_xmlsignatures/sig1.xml", "<Signature/>");
+  saveBook(at("plain.xlsx"), await plain());
+  expect(said).not.toHaveBeenCalled();
+  saveBook(at("signed.xlsx"), signed.save());
+  expect(said.mock.calls.flat().join("")).toMatch(/signed\.xlsx: carries a digital signature/);
+  said.mockRestore();
 });
 
 test.each([

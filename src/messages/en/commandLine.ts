@@ -205,6 +205,8 @@ export const commandLine = {
     folder: (file: string) => `${file}: is a folder; give a file`,
     unreadable: (file: string, why: string) => `${file}: cannot be read (${why})`,
     unwritable: (file: string, why: string) => `${file}: cannot be written (${why})`,
+    signed: (file: string) =>
+      `${file}: carries a digital signature, which no longer holds for what is written; sign it again`,
     noFileRead: (file: string) => `${file}: is no ordinary file; give one that is stored on a disk`,
     noFile: (file: string) =>
       `${file}: is no ordinary file, and is not written over; give another name`,

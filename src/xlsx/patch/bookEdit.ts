@@ -71,6 +71,11 @@ export class BookEdit {
     return this.book.from1904;
   }
 
+  /** The part of the styles, which every workbook has by now. */
+  get stylesPart(): string {
+    return this.styles.part;
+  }
+
   get worksheets(): readonly ListedSheet[] {
     return worksheetsOf(this.book);
   }
@@ -88,6 +93,12 @@ export class BookEdit {
     );
     this.sheets.set(name, edit);
     return edit;
+  }
+
+  /** The same by its part. */
+  sheetAt(part: string): SheetEdit | undefined {
+    const listed = this.worksheets.find((sheet) => sheet.part === part);
+    return listed && this.sheet(listed.name);
   }
 
   /** A number for a cell of a style, as a workbook that counts from 1904 keeps days. */

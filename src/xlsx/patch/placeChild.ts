@@ -31,8 +31,8 @@ export function placeChild(xml: string, root: XmlElement, name: string, added: s
 }
 
 /**
- * Appends items to a list that is a child of a part's outermost element, with its count; makes the list
- * where there is none.
+ * Appends items to a list that is a child of a part's outermost element, and counts them where it counts;
+ * makes the list where there is none. One that is made here does not count, by which it is known again.
  */
 export function appendToList(xml: string, list: string, items: readonly string[]): string {
   if (items.length === 0) return xml;
@@ -41,18 +41,10 @@ export function appendToList(xml: string, list: string, items: readonly string[]
   const text = items.join("");
   if (!there) {
     const tag = `${root.prefix}${list}`;
-    return edited(xml, [
-      placeChild(xml, root, list, `<${tag} count="${items.length}">${text}</${tag}>`),
-    ]);
+    return edited(xml, [placeChild(xml, root, list, `<${tag}>${text}</${tag}>`)]);
   }
-  const count = String(there.children.length + items.length);
-  return there.end === there.inner && there.close === there.inner
-    ? edited(xml, [
-        {
-          from: there.start,
-          to: there.end,
-          text: `<${there.prefix}${list} count="${count}">${text}</${there.prefix}${list}>`,
-        },
-      ])
-    : edited(xml, [setAttribute(xml, there, "count", count), appendTo(xml, there, text)]);
+  const longer = edited(xml, [appendTo(xml, there, text)]);
+  if (!there.attributes.has("count")) return longer;
+  const grown = childOf(readXml(longer), list) ?? there;
+  return edited(longer, [setAttribute(longer, grown, "count", String(grown.children.length))]);
 }

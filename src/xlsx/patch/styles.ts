@@ -8,6 +8,7 @@ import { appendToList } from "./placeChild";
 
 /** The styles of a workbook: looked up, and appended where it lacks one; none is ever numbered anew. */
 export interface Styles {
+  readonly part: string;
   /** The number of a cell style. */
   readonly cell: (style: CellStyle) => number;
   /** The number of a style for conditional formats. */
@@ -74,6 +75,7 @@ export function openStyles(book: Book): Styles {
     return number;
   };
   return {
+    part,
     cell: (style) =>
       remembered(ofCells, style, () => lists.cellXfs.number(xfXml(p, style, lists, formats))),
     conditional: (style) => remembered(ofRules, style, () => lists.dxfs.number(dxfXml(p, style))),
@@ -204,5 +206,5 @@ const borderXml = (p: string, border: NonNullable<CellStyle["border"]>): string 
   return `<${p}border>${side("left", left)}${side("right", right)}${side("top", top)}${side("bottom", bottom)}<${p}diagonal/></${p}border>`;
 };
 
-const dxfXml = (p: string, { font, fill }: CellStyle): string =>
+export const dxfXml = (p: string, { font, fill }: CellStyle): string =>
   `<${p}dxf>${font ? fontXml(p, font) : ""}${fill ? fillXml(p, fill) : ""}</${p}dxf>`;

@@ -57,9 +57,18 @@ export const removed = ({ start, end }: XmlElement): Edit => ({ from: start, to:
 const NO_XML =
   /[\0-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
+/** What may have to be written otherwise: most texts have none of it. */
+const SPECIAL = /[&<>\0-\x1f\ud800-\udfff\ufffe\uffff]/;
+
 /** Text as it stands between tags. */
 export const elementText = (text: string): string =>
-  text.replace(NO_XML, "").replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+  SPECIAL.test(text)
+    ? text
+        .replace(NO_XML, "")
+        .replaceAll("&", "&amp;")
+        .replaceAll("<", "&lt;")
+        .replaceAll(">", "&gt;")
+    : text;
 
 /** Text as it stands in an attribute's double quotes. */
 export const attributeText = (text: string): string =>

@@ -18,3 +18,7 @@ export function endingOf(file: Uint8Array): string | undefined {
   const said = typeOf(pack, part) ?? "";
   return ENDINGS.find(([type]) => said.endsWith(type))?.[1];
 }
+
+/** Whether a workbook file carries a digital signature (ECMA-376 part 2, 10: the part names are from memory). */
+export const isSigned = (file: Uint8Array): boolean =>
+  openFile(file).pack.names.some((name) => name.startsWith("_xmlsignatures/"));
