@@ -12,9 +12,11 @@ import { besides } from "./readBeside";
 import { readRows } from "./readRows";
 import { sheetCells, tableSnapshot } from "./snapshotOf";
 
+/** Of which sheets all cells are read: those that the workbook's maps name, all that have no table, or every one. */
+export type ReadSheets = "mapped" | "plain" | "every";
+
 export interface ReadOptions extends Watched {
-  /** Whether sheets without tables are read too; else only those that the workbook's maps name. */
-  readonly everySheet?: boolean;
+  readonly sheets?: ReadSheets;
 }
 
 /**
@@ -27,7 +29,7 @@ export interface ReadOptions extends Watched {
  */
 export const readExcel = (
   context: Excel.RequestContext,
-  { everySheet = false, ...watched }: ReadOptions = {},
+  { sheets: wanted = "mapped", ...watched }: ReadOptions = {},
 ): Promise<Snapshot> =>
   inWords("Reading the workbook", async () => {
     const { workbook } = context;
@@ -48,11 +50,12 @@ export const readExcel = (
     );
     const blocks = await outlineTables(context, tables.items);
     const known = firstOf(remembered, readRememberedXml);
-    const plain = sheets.items.filter(({ name }) =>
-      everySheet
-        ? blocks.every(({ sheet }) => sheet !== name)
-        : known?.maps.some(({ sheet }) => sheet === name),
-    );
+    const isWanted: Readonly<Record<ReadSheets, (name: string) => boolean>> = {
+      mapped: (name) => known?.maps.some(({ sheet }) => sheet === name) ?? false,
+      plain: (name) => blocks.every(({ sheet }) => sheet !== name),
+      every: () => true,
+    };
+    const plain = sheets.items.filter(({ name }) => isWanted[wanted](name));
     const used = new Map(
       plain.length > 0 ? await outlineSheets(context, plain) : ([] as [string, Block][]),
     );

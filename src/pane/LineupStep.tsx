@@ -7,7 +7,9 @@ import { useText } from "../report/text";
 import { FileButton } from "./FileButton";
 import type { RowChoice } from "./rowChoice";
 import type { StepProps } from "./shared";
+import type { Surveyed } from "./survey/surveyed";
 
+const SurveyStep = lazy(() => import("./survey/SurveyStep"));
 const Editor = lazy(() => import("./lineup/Editor"));
 const State = lazy(() => import("./State"));
 
@@ -21,6 +23,8 @@ export function LineupStep({
   const { book, work } = shared;
   /** The lineup that is being described; `new` for a blank one. */
   const [draft, setDraft] = useState<Lineup | "new">();
+  /** The workbook in layouts of its own that is being checked as it stands. */
+  const [surveyed, setSurveyed] = useState<Surveyed>();
   const lineup = book?.report?.context.lineup ?? book?.snapshot.lineup;
 
   const open = (file: File) =>
@@ -36,8 +40,17 @@ export function LineupStep({
       work.setProblem([text.fileErrors(file.name, lines.length), ...lines].join("\n"));
     });
 
+  const survey = () =>
+    work.run(async (watch) => {
+      const { surveyWorkbook } = await import("./survey/surveyed");
+      const found = await surveyWorkbook(shared.host, watch);
+      startTransition(() => setSurveyed(found));
+    });
+
   if (draft !== undefined)
     return <Editor {...shared} lineup={draft} done={() => setDraft(undefined)} />;
+  if (surveyed && !lineup)
+    return <SurveyStep {...shared} surveyed={surveyed} done={() => setSurveyed(undefined)} />;
   if (!book) return <Typography>{work.busy ? messages.working : messages.notRead}</Typography>;
   return (
     <Stack spacing={2}>
@@ -63,6 +76,11 @@ export function LineupStep({
           disabled={work.busy}
           onFile={open}
         />
+        {!lineup && (
+          <Button variant="outlined" disabled={work.busy} onClick={survey}>
+            {messages.asItStands.open}
+          </Button>
+        )}
         <Button
           variant="text"
           disabled={work.busy}

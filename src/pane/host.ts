@@ -1,4 +1,5 @@
 import type { Finding } from "../check/finding";
+import type { ReadSheets } from "../excel/readSheets";
 import type { Filled } from "../intake/place/filled";
 import type { PlacedCell } from "../intake/place/placement";
 import type { Changes } from "../sheets/changes";
@@ -26,8 +27,8 @@ export type Rows = TableRows | SheetRows;
 
 /** What the pane needs of the workbook that it stands beside. */
 export interface WorkbookHost {
-  /** @param everySheet whether sheets without tables are read too, not only those that are mapped */
-  read(watch: Watch, everySheet?: boolean): Promise<Snapshot>;
+  /** @param sheets of which sheets all cells are read, those that are mapped where it is not said */
+  read(watch: Watch, sheets?: ReadSheets): Promise<Snapshot>;
   /** The snapshot with these rows read again; undefined where the whole workbook must be read. */
   reread(snapshot: Snapshot, rows: readonly Rows[]): Promise<Snapshot | undefined>;
   listen(told: {

@@ -12,9 +12,9 @@ import { themeFor } from "./theme";
 
 // Each way into the workbook comes with its first use.
 const excel: WorkbookHost = {
-  read: async (watch, everySheet) => {
+  read: async (watch, sheets) => {
     const { readExcel } = await import("../excel/readSheets");
-    return Excel.run((context) => readExcel(context, { ...watch, everySheet }));
+    return Excel.run((context) => readExcel(context, { ...watch, sheets }));
   },
   reread: async (snapshot, rows) => {
     const { rereadRows } = await import("../excel/rereadRows");

@@ -39,7 +39,13 @@ export const themeFor = (mode: "light" | "dark", direction: "ltr" | "rtl"): Them
     components: {
       MuiButton: {
         defaultProps: { disableElevation: true },
-        styleOverrides: { root: { minHeight: 44 } },
+        styleOverrides: {
+          root: {
+            minHeight: 44,
+            // Where the system draws no backgrounds, a filled button is told by its edge.
+            "@media (forced-colors: active)": { "&.MuiButton-contained": { border: "1px solid" } },
+          },
+        },
       },
       MuiButtonBase: { defaultProps: { disableRipple: true } },
       MuiTab: { styleOverrides: { root: { minWidth: 0, minHeight: 48, padding: "6px 4px" } } },

@@ -1,16 +1,20 @@
 import type { Finding } from "../check/finding";
 import type { Messages } from "../messages/messages";
+import type { Unit } from "../quantities/units";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Basis } from "../standards/criterion";
-import type { Survey } from "./block";
+import type { Block, Entry, Survey } from "./block";
 import { SURVEY_RULES } from "./rules";
 import { compare, resultOf } from "./rules/judge";
 import type { SurveyContext } from "./rules/rule";
 import { surveyBook } from "./surveyBook";
 
+/** Rated voltages of switchgear that the check knows of, kV. */
+export const RATED_RANGE = [0.4, 52] as const;
+
 /** What no cell of a workbook says and the check goes by. */
 export interface SurveyAnswers {
-  /** Rated voltage, kV. */
+  /** Rated voltage, kV, within {@link RATED_RANGE}. */
   readonly ratedkV?: number;
   readonly basis?: Basis;
 }
@@ -23,6 +27,8 @@ export interface SurveyBlock {
   readonly kinds: readonly string[];
   readonly panels: readonly string[];
   readonly readings: number;
+  /** Units of the readings, the most frequent first. */
+  readonly units: readonly Unit[];
   readonly evidence: string;
 }
 
@@ -57,6 +63,28 @@ const countsOf = (context: SurveyContext): SurveyReport["counts"] => {
 
 const WEIGHTS = ["stop", "query", "note"];
 
+const unitsOf = (entries: readonly Entry[]): Unit[] => {
+  const times = new Map<Unit, number>();
+  for (const { cell, unit } of entries)
+    if (cell && unit) times.set(unit, (times.get(unit) ?? 0) + 1);
+  return [...times].sort(([, one], [, other]) => other - one).map(([unit]) => unit);
+};
+
+const blockOf = ({ sheet, range, kinds, panels, entries, evidence }: Block): SurveyBlock => ({
+  sheet,
+  range,
+  kind: kinds[0] ?? "",
+  kinds,
+  panels,
+  readings: entries.filter(({ cell }) => cell !== undefined).length,
+  units: unitsOf(entries),
+  evidence,
+});
+
+/** The tables of records that are recognised in a workbook of somebody's own, before anything is judged. */
+export const recognise = (snapshot: Snapshot): SurveyBlock[] =>
+  surveyBook(snapshot).blocks.map(blockOf);
+
 /**
  * Checks a workbook that keeps its records in layouts of its own, by what it states itself, and where it
  * states nothing by the criteria of the basis.
@@ -78,15 +106,7 @@ export function checkSurvey(
     (one, other) => WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight),
   );
   return {
-    blocks: survey.blocks.map(({ sheet, range, kinds, panels, entries, evidence }) => ({
-      sheet,
-      range,
-      kind: kinds[0] ?? "",
-      kinds,
-      panels,
-      readings: entries.filter(({ cell }) => cell !== undefined).length,
-      evidence,
-    })),
+    blocks: survey.blocks.map(blockOf),
     findings,
     questions: [
       ...(answers.ratedkV === undefined ? [text.rated] : []),

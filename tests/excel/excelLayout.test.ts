@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { findingsSheet } from "../../src/check/findingsSheet";
+import type { ReadSheets } from "../../src/excel/readSheets";
 import { applyChanges, applyFills, readExcel } from "../../src/excel/workbook";
 import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
 import { mappedTables } from "../../src/intake/ownLayout/mappedTables";
@@ -52,13 +53,13 @@ const changed = async (
   host: ReturnType<typeof ownExcel>,
   changes: Parameters<typeof applyChanges>[1],
 ) => inExcel(host, (context) => applyChanges(context, changes));
-const read = (host: ReturnType<typeof ownExcel>, everySheet = false) =>
-  inExcel(host, (context) => readExcel(context, { everySheet }));
+const read = (host: ReturnType<typeof ownExcel>, sheets: ReadSheets = "mapped") =>
+  inExcel(host, (context) => readExcel(context, { sheets }));
 
 test("a sheet in somebody's own layout is guessed, mapped, filled and checked in Excel as in a file", async () => {
   const host = ownExcel();
   expect((await read(host)).sheets.every(({ cells }) => cells === undefined)).toBe(true);
-  const whole = await read(host, true);
+  const whole = await read(host, "plain");
   expect(guessMaps(whole, lineup).map(({ map }) => map)).toMatchObject([
     { sheet: "Resistances", kind: "contact", titles: 3 },
   ]);

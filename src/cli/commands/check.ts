@@ -2,6 +2,7 @@ import { Command, InvalidArgumentError, Option } from "commander";
 import { type Finding, isOpen } from "../../check/finding";
 import { today } from "../../quantities/today";
 import { BASES, type Basis } from "../../standards/criterion";
+import { RATED_RANGE } from "../../survey/checkSurvey";
 import { booksIn } from "../booksIn";
 import { type FileReport, perBook } from "../checkFile";
 import { UsageError } from "../files";
@@ -30,8 +31,7 @@ interface Options {
   readonly overwrite: boolean;
 }
 
-/** Rated voltages of switchgear that the tool knows of, kV. */
-const [LEAST_RATED, MOST_RATED] = [0.4, 52];
+const [LEAST_RATED, MOST_RATED] = RATED_RANGE;
 
 const readRated = (written: string): number => {
   const rated = Number(written);

@@ -53,7 +53,7 @@ export const pane = {
   },
 
   lineup: {
-    none: "This workbook has no lineup yet. Describe it here, or open a lineup file.",
+    none: "This workbook has no lineup yet. Describe it here, open a lineup file, or check the workbook as it stands.",
     start: "Describe a lineup",
     open: "Open a lineup file",
     save: "Save as a lineup file",
@@ -128,6 +128,41 @@ export const pane = {
     built: (created: number, added: number, aside: number) =>
       `Built: ${count(created, SHEETS)}, ${count(added, ROWS)} added to existing tables${aside > 0 ? `; ${count(aside, ROWS)} no longer in the lineup set aside with ${plural(aside, { one: "its", other: "their" })} readings` : ""}.`,
     number: (unit: string) => `a number in ${unit}`,
+  },
+
+  asItStands: {
+    open: "Check this workbook",
+    heading: "This workbook as it stands",
+    recognised: (tables: number, readings: number) =>
+      `Recognised: ${count(tables, { one: "table", other: "tables" })}, ${count(readings, READINGS)}`,
+    point: "Choose a line to select its cells in the sheet.",
+    block: (
+      sheet: string,
+      range: string,
+      kinds: readonly string[],
+      panels: number,
+      readings: number,
+      units: readonly string[],
+    ) =>
+      `${sheet} ${range}: ${kinds.join("; ")}; ${panels === 0 ? "no panel named" : count(panels, PANELS)}; ${count(readings, READINGS)}${units.length > 0 ? ` in ${units.join(", ")}` : ""}`,
+    nothing:
+      "No records were recognised. A table needs titles over its columns and at least one column of readings with a unit.",
+    questions: "What the check goes by",
+    rated: "Rated voltage, kV",
+    basis: "Basis",
+    unanswered: "Not said",
+    wrongRated: (least: string, most: string) => `Enter kilovolts from ${least} to ${most}.`,
+    guessed: (text: string, sheet: string, address: string) =>
+      `From "${text}" in ${sheet}!${address}: please confirm.`,
+    byRated: (kilovolts: string) =>
+      `No cell says it. ${kilovolts} kV is a rated voltage of this basis only: please confirm.`,
+    noGuess: "No cell says it.",
+    onlyStated:
+      "Where this is not said, a reading is judged only by what the workbook states itself.",
+    check: "Check",
+    again: "Check again",
+    counts: "Readings by result",
+    asOf: "As of this check. Check again after a change in the sheets.",
   },
 
   readings: {

@@ -11,6 +11,7 @@ import type { Rows } from "../host";
 import type { StepProps } from "../shared";
 import type { OpenedWorkbook } from "../useBook";
 import { Findings } from "./Findings";
+import { MarkButtons } from "./MarkButtons";
 
 /** What the check found, and the marks in the sheets. */
 export default function CheckStep({
@@ -25,16 +26,6 @@ export default function CheckStep({
   const text = messages.check;
   const { host, book, work } = shared;
   const report = book?.report;
-  const mark = () =>
-    work.run(async (watch) => {
-      const { cells } = await host.mark(report?.findings ?? [], watch);
-      work.setTold(text.marked(cells));
-    });
-  const unmark = () =>
-    work.run(async (watch) => {
-      await host.clearMarks(watch);
-      work.setTold(text.unmarked);
-    });
   const list = ({ findings, context }: Report) =>
     work.run(async (watch) => {
       const { findingsSheet } = await import("../../check/findingsSheet");
@@ -52,12 +43,7 @@ export default function CheckStep({
           <CountChips counts={report.counts} label={messages.state.counts} all />
           <Findings report={report} shared={shared} reread={reread} />
           <Stack spacing={1}>
-            <Button variant="outlined" onClick={mark} disabled={work.busy}>
-              {text.mark}
-            </Button>
-            <Button variant="outlined" onClick={unmark} disabled={work.busy}>
-              {text.unmark}
-            </Button>
+            <MarkButtons findings={report.findings} host={host} work={work} />
             <Button variant="outlined" onClick={() => list(report)} disabled={work.busy}>
               {text.list}
             </Button>

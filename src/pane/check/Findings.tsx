@@ -1,9 +1,4 @@
 import Box from "@mui/material/Box";
-import Button from "@mui/material/Button";
-import List from "@mui/material/List";
-import ListItem from "@mui/material/ListItem";
-import ListItemButton from "@mui/material/ListItemButton";
-import ListItemText from "@mui/material/ListItemText";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
@@ -22,14 +17,9 @@ import type { Rows } from "../host";
 import type { StepProps } from "../shared";
 import type { OpenedWorkbook } from "../useBook";
 import { FindingCard } from "./FindingCard";
+import { FindingList, identity, Mover } from "./FindingList";
 
-/** So many findings are listed at first, and more at a time. */
-const LISTED = 100;
 const WEIGHTS: readonly Weight[] = ["stop", "query", "note"];
-
-/** What a finding is known by from one check to the next. */
-const identity = ({ rule, sheet, address, message }: Finding) =>
-  `${rule}\u0000${sheet}\u0000${address}\u0000${message}`;
 
 /** What of the findings is listed, and how. */
 interface Filter {
@@ -50,7 +40,6 @@ export function Findings({
 }): ReactElement {
   const text = useText().check;
   const [filter, setFilter] = useState<Filter>({ weight: "", record: "", group: "panel" });
-  const [listed, setListed] = useState(LISTED);
   const [chosen, setChosen] = useState<string>();
   const { work, go } = shared;
   const groups = useMemo(
@@ -93,12 +82,7 @@ export function Findings({
       {inOrder.length === 0 && (
         <Typography>{report.findings.length === 0 ? text.none : text.noneLikeThat}</Typography>
       )}
-      <Listed groups={groups} most={listed} chosen={chosen} choose={choose} />
-      {inOrder.length > listed && (
-        <Button fullWidth onClick={() => setListed(listed + LISTED)}>
-          {text.more(inOrder.length - listed)}
-        </Button>
-      )}
+      <FindingList groups={groups} chosen={chosen} choose={choose} />
     </Box>
   );
 }
@@ -182,79 +166,5 @@ function Filters({
         onChoose={(group) => setFilter({ ...filter, group: group as Filter["group"] })}
       />
     </Stack>
-  );
-}
-
-/** The way from one finding to the next, and how many there are. */
-function Mover({
-  place,
-  count,
-  move,
-}: {
-  place: number;
-  count: number;
-  move: (step: number) => void;
-}): ReactElement {
-  const text = useText().check;
-  return (
-    <Stack direction="row" spacing={1} sx={{ alignItems: "center", mb: 1 }}>
-      <Button variant="outlined" size="small" onClick={() => move(-1)}>
-        {text.previous}
-      </Button>
-      <Typography variant="body2" sx={{ flexGrow: 1, textAlign: "center" }}>
-        {place < 0 ? text.listed(count) : text.at(place + 1, count)}
-      </Typography>
-      <Button variant="outlined" size="small" onClick={() => move(1)}>
-        {text.next}
-      </Button>
-    </Stack>
-  );
-}
-
-/** The groups with their findings, as many as are to be listed. */
-function Listed({
-  groups,
-  most,
-  chosen,
-  choose,
-}: {
-  groups: readonly (readonly [string, readonly Finding[]])[];
-  most: number;
-  chosen: string | undefined;
-  choose: (finding: Finding) => void;
-}): ReactElement {
-  const text = useText().check;
-  let left = most;
-  return (
-    <>
-      {groups.map(([name, findings]) => {
-        const shown = findings.slice(0, left);
-        left -= shown.length;
-        return shown.length === 0 ? undefined : (
-          <Box key={name} sx={{ mt: 1 }}>
-            <Typography variant="h3">
-              {name} ({findings.length})
-            </Typography>
-            <List dense disablePadding aria-label={name}>
-              {shown.map((finding) => (
-                <ListItem key={identity(finding)} disablePadding divider>
-                  <ListItemButton
-                    selected={identity(finding) === chosen}
-                    onClick={() => choose(finding)}
-                    sx={{ px: 0.5, alignItems: "flex-start", minHeight: 44 }}
-                  >
-                    <ListItemText
-                      primary={finding.message}
-                      secondary={`${finding.concession ? text.accepted : text.weights[finding.weight]} · ${finding.sheet}!${finding.address}`}
-                      slotProps={{ primary: { sx: { overflowWrap: "anywhere" } } }}
-                    />
-                  </ListItemButton>
-                </ListItem>
-              ))}
-            </List>
-          </Box>
-        );
-      })}
-    </>
   );
 }

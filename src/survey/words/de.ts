@@ -173,5 +173,15 @@ export const de: SheetWords = {
   atLeast: ["mindestens", "mind", "min", "größer als", "nicht unter", "≥"],
   atMost: ["höchstens", "max", "maximal", "kleiner als", "nicht über", "≤", "zulässig"],
   limit: ["grenzwert", "zulässig", "zul", "grenze"],
+  rated: [
+    "bemessungsspannung",
+    "bemessungs",
+    "nennspannung",
+    "nenn",
+    "schaltanlage",
+    "schaltfelder",
+    "anlage",
+    "reihe",
+  ],
   one: ["eine", "ein"],
 };

@@ -397,5 +397,18 @@ export const en: SheetWords = {
     "up to",
   ],
   limit: ["limit", "allowed", "allowable", "criterion", "acceptance", "within"],
+  rated: [
+    "rated",
+    "rating",
+    "ratings",
+    "nominal",
+    "switchgear",
+    "swgr",
+    "gear",
+    "class",
+    "metal ?clad",
+    "u ?r",
+    "lineup",
+  ],
   one: ["one", "a"],
 };

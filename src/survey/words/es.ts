@@ -155,5 +155,6 @@ export const es: SheetWords = {
     "o menos",
   ],
   limit: ["límite", "admisible", "permitido"],
+  rated: ["asignada", "nominal", "celdas?", "cabinas?", "clase", "tablero"],
   one: ["un", "uno"],
 };

@@ -142,5 +142,6 @@ export const fr: SheetWords = {
   atLeast: ["minimum", "mini", "min", "au moins", "supérieure? à", "ou plus", "≥"],
   atMost: ["maximum", "maxi", "max", "au plus", "inférieure? à", "ou moins", "≤"],
   limit: ["limite", "admis", "admissible", "seuil"],
+  rated: ["assignée?", "nominale?", "cellules?", "tableau", "classe"],
   one: ["une", "un"],
 };

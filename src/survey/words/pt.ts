@@ -127,5 +127,6 @@ export const pt: SheetWords = {
   atLeast: ["mínim[oa]", "mín", "pelo menos", "maior que", "não inferior a", "ou mais"],
   atMost: ["máxim[oa]", "máx", "no máximo", "menor que", "não superior a", "ou menos"],
   limit: ["limite", "admissível", "permitido"],
+  rated: ["nominal", "cubículos?", "celas?", "painéis", "classe", "quadro"],
   one: ["um"],
 };

@@ -76,6 +76,7 @@ const INSIDE = {
   limit: within(all(({ limit }) => limit)),
   atLeast: within(all(({ atLeast }) => atLeast)),
   atMost: within(all(({ atMost }) => atMost)),
+  rated: within(all(({ rated }) => rated)),
 } as const;
 
 /** Whether a cell's text is one of the words, and nothing more. */

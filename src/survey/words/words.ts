@@ -71,6 +71,8 @@ export interface SheetWords {
   readonly atMost: Phrases;
   /** Words for a limit whose side goes without saying. */
   readonly limit: Phrases;
+  /** Words beside the rated voltage of the switchgear. */
+  readonly rated: Phrases;
   /** Number words before "minute". */
   readonly one: Phrases;
 }

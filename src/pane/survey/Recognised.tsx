@@ -1,0 +1,73 @@
+import Button from "@mui/material/Button";
+import List from "@mui/material/List";
+import ListItem from "@mui/material/ListItem";
+import ListItemButton from "@mui/material/ListItemButton";
+import ListItemText from "@mui/material/ListItemText";
+import Typography from "@mui/material/Typography";
+import { type ReactElement, useState } from "react";
+import { KINDS } from "../../records/kinds";
+import { useText } from "../../report/text";
+import type { SurveyBlock } from "../../survey/checkSurvey";
+import { Fold } from "../lineup/Fold";
+import type { StepProps } from "../shared";
+
+/** So many tables are listed at first, and more at a time. */
+const LISTED = 8;
+
+const titleOf = (kind: string): string => KINDS.find(({ id }) => id === kind)?.title ?? kind;
+
+/** The tables that were recognised, in words; each leads to its cells. */
+export function Recognised({
+  blocks,
+  open,
+  setOpen,
+  go,
+}: {
+  blocks: readonly SurveyBlock[];
+  open: boolean;
+  setOpen: (open: boolean) => void;
+  go: StepProps["go"];
+}): ReactElement {
+  const messages = useText();
+  const text = messages.asItStands;
+  const [listed, setListed] = useState(LISTED);
+  const title = text.recognised(
+    blocks.length,
+    blocks.reduce((sum, { readings }) => sum + readings, 0),
+  );
+  return (
+    <Fold title={title} open={open} onOpen={() => setOpen(!open)}>
+      <Typography variant="body2">{text.point}</Typography>
+      <List dense disablePadding aria-label={title}>
+        {blocks
+          .slice(0, listed)
+          .map(({ sheet, range, kinds, panels, readings, units, evidence }) => (
+            <ListItem key={`${sheet}!${range}`} disablePadding divider>
+              <ListItemButton onClick={() => go(sheet, range)} sx={{ px: 0.5, minHeight: 44 }}>
+                <ListItemText
+                  primary={text.block(
+                    sheet,
+                    range,
+                    kinds.map(titleOf),
+                    panels.length,
+                    readings,
+                    units,
+                  )}
+                  secondary={evidence}
+                  slotProps={{
+                    primary: { sx: { overflowWrap: "anywhere" } },
+                    secondary: { sx: { overflowWrap: "anywhere" } },
+                  }}
+                />
+              </ListItemButton>
+            </ListItem>
+          ))}
+      </List>
+      {blocks.length > listed && (
+        <Button fullWidth onClick={() => setListed(listed + LISTED)}>
+          {messages.check.more(blocks.length - listed)}
+        </Button>
+      )}
+    </Fold>
+  );
+}

@@ -1,0 +1,163 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import AxeBuilder from "@axe-core/playwright";
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { FAULTS, ownBook } from "../support/ownBook";
+import { inBrowser } from "./bench";
+import { SHOTS } from "./shots";
+
+const { open } = inBrowser();
+
+/** The bench with a workbook in somebody's own layout, as the pane shows it at first. */
+async function openOwn(): Promise<Page> {
+  const file = join(mkdtempSync(join(tmpdir(), "gearproof-")), "own.xlsx");
+  writeFileSync(file, await ownBook());
+  const page = await open({ viewport: { width: 1000, height: 1100 } });
+  await page.locator("#file").setInputFiles(file);
+  await page.getByText(/ is open\. Read/).waitFor({ timeout: 60_000 });
+  await page.getByRole("button", { name: "Read the workbook again" }).click();
+  await page.getByText("This workbook has no lineup yet.").waitFor();
+  return page;
+}
+
+/** Nothing cut off and no accessibility violation, narrow and wide, in light, dark and forced colours. */
+async function look(page: Page, view: string): Promise<void> {
+  for (const [mode, width, media] of [
+    ["light", 320, { colorScheme: "light", forcedColors: "none" }],
+    ["dark", 320, { colorScheme: "dark", forcedColors: "none" }],
+    ["contrast", 320, { colorScheme: "light", forcedColors: "active" }],
+    ["wide", 450, { colorScheme: "light", forcedColors: "none" }],
+  ] as const) {
+    await page.emulateMedia(media);
+    await page.getByRole("button", { name: `Pane ${width} px` }).click();
+    await page.evaluate(() => window.dispatchEvent(new Event("resize")));
+    const pane = page.locator("#pane");
+    await pane.evaluate((element) => element.scrollTo(0, 0));
+    await pane.screenshot({ path: join(SHOTS, `${mode}-${view}.png`) });
+    const { violations } = await new AxeBuilder({ page })
+      .include("#pane")
+      .options({ resultTypes: ["violations"] })
+      .setLegacyMode()
+      .analyze();
+    expect(violations.map(({ id, nodes }) => `${mode}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
+    expect(await pane.evaluate((one) => one.scrollWidth <= one.clientWidth), mode).toBe(true);
+  }
+}
+
+/** The cells that are selected in the workbook, as its sheet and the corners of the area. */
+const selected = (page: Page) =>
+  page.evaluate(() => {
+    const { active } = window.bench.host.book;
+    return active && { sheet: active.sheet, ...active.area };
+  });
+
+/** How many conditional formats each sheet carries. */
+const formats = (page: Page) =>
+  page.evaluate(() => window.bench.host.book.sheets.map(({ formats }) => formats.length));
+
+const cells = (page: Page) =>
+  page.evaluate(() =>
+    window.bench.host.book.sheets.map(({ name, cells }) => [
+      name,
+      cells.map((row) => row.map((box) => box && [box.value, box.formula])),
+    ]),
+  );
+
+test("a workbook in a layout of its own is checked and marked with four clicks at most", async () => {
+  const page = await openOwn();
+  const before = await cells(page);
+  let clicks = 0;
+  const click = async (what: Locator) => {
+    clicks += 1;
+    await what.click();
+  };
+  const button = (name: string | RegExp) => page.getByRole("button", { name });
+
+  await click(button("Check this workbook"));
+  await page.getByRole("heading", { name: "This workbook as it stands" }).waitFor();
+  await button("Recognised: 2 tables, 59 readings").waitFor();
+  // What cells say of the two questions is filled in, with where they say it.
+  expect(await page.getByLabel("Rated voltage, kV").inputValue()).toBe("15");
+  expect(await page.getByLabel("Basis").inputValue()).toBe("NETA");
+  expect(await page.getByText("in IR summary!A1: please confirm").count()).toBe(2);
+  await look(page, "survey-asked");
+
+  await click(page.getByRole("button", { name: "Check", exact: true }));
+  await page.getByRole("heading", { name: "Findings" }).waitFor();
+  await click(button("Mark the findings in the sheets"));
+  await page.getByText(/^Marked: \d+ cells\.$/).waitFor();
+  expect(clicks).toBeLessThanOrEqual(4);
+  expect((await formats(page)).every((count) => count > 0)).toBe(true);
+  expect(await cells(page)).toEqual(before);
+  await look(page, "survey-found");
+
+  for (const place of Object.values(FAULTS))
+    await page.getByRole("button", { name: place }).first().waitFor();
+  await page.getByRole("button", { name: FAULTS.typedOver }).first().click();
+  await expect.poll(() => selected(page)).toMatchObject({ sheet: "Contacts", top: 6, left: 4 });
+
+  await button("Remove the marks").click();
+  await page.getByText("The marks are removed.").waitFor();
+  expect(await formats(page)).toEqual([0, 0]);
+  expect(await cells(page)).toEqual(before);
+  await page.context().close();
+}, 180_000);
+
+test("a recognised table is pointed at, an answer put right, and all of it by keyboard", async () => {
+  const page = await openOwn();
+  await page.getByRole("button", { name: "Check this workbook" }).focus();
+  await page.keyboard.press("Enter");
+  const line = page.getByRole("button", {
+    name: /^IR summary A4:E15: Insulation resistance.*; 10 panels; 29 readings in GΩ/,
+  });
+  await line.waitFor();
+  await line.focus();
+  await page.keyboard.press("Enter");
+  await expect
+    .poll(() => selected(page))
+    .toMatchObject({ sheet: "IR summary", top: 3, left: 0, bottom: 14, right: 4 });
+
+  const rated = page.getByLabel("Rated voltage, kV");
+  const check = page.getByRole("button", { name: "Check", exact: true });
+  await rated.fill("150");
+  await page.getByText("Enter kilovolts from 0.4 to 52.").waitFor();
+  expect(await check.isDisabled()).toBe(true);
+  await rated.fill("");
+  await page.getByText(/a reading is judged only by what the workbook states itself/).waitFor();
+  await rated.fill("17.5 kV");
+  await rated.press("Tab");
+  await page.keyboard.press("ArrowUp");
+  expect(await page.getByLabel("Basis").inputValue()).toBe("IEC");
+  await check.focus();
+  await page.keyboard.press("Space");
+  await page.getByRole("heading", { name: "Findings" }).waitFor();
+
+  // What is put right in the sheet is no longer told at the next check.
+  const told = () => page.getByRole("button", { name: FAULTS.belowLimit }).count();
+  expect(await told()).toBeGreaterThan(0);
+  await page.evaluate(() => window.bench.grid.type("IR summary", "C12", 18));
+  await page.evaluate(() => window.bench.settled());
+  await page.getByRole("button", { name: "Check again" }).click();
+  await expect.poll(told).toBe(0);
+
+  await page.getByRole("button", { name: "Back to the overview" }).click();
+  await page.getByText("This workbook has no lineup yet.").waitFor();
+  await page.context().close();
+}, 120_000);
+
+test("what surveys a workbook is loaded only when it is asked for", async () => {
+  const page = await openOwn();
+  const scripts = () =>
+    page.evaluate(() =>
+      performance
+        .getEntriesByType("resource")
+        .flatMap(({ name }) => (/pane.*\.js$/.test(name) ? name : [])),
+    );
+  const before = await scripts();
+  await page.getByRole("button", { name: "Check this workbook" }).click();
+  await page.getByRole("heading", { name: "This workbook as it stands" }).waitFor();
+  expect((await scripts()).length).toBeGreaterThan(before.length);
+  await page.context().close();
+}, 90_000);
