@@ -87,6 +87,7 @@ const block = z.strictObject({
   kinds: z.array(z.string()),
   panels: z.array(z.string()).describe("as they are written"),
   readings: count,
+  units: z.array(z.string()).describe("units of the readings, the most frequent first"),
   evidence: z.string().describe("by what it was recognised, in words"),
 });
 
