@@ -198,7 +198,7 @@ test.each([
   [
     "a workbook without record tables",
     ["check", at("plain.xlsx")],
-    /has no record tables; build them/,
+    /no records were recognised: a table needs titles/,
   ],
   [
     "intake into a workbook without record tables",
