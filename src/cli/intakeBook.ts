@@ -148,7 +148,7 @@ export function takenWords(taken: Taken, text: IntakeText): string {
     ...listed(
       text.unknownColumns,
       table.columns
-        .filter(({ field, title }) => field === undefined && title !== "")
+        .filter(({ field, title, spare }) => field === undefined && title !== "" && !spare)
         .map(({ title }) => `"${title}"`),
     ),
     ...listed(

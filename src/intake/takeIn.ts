@@ -24,6 +24,7 @@ import type { ExportOptions } from "./table/exportOptions";
 import type { ExportTable } from "./table/exportTable";
 import { type ReadExport, readRemembered } from "./table/readRemembered";
 import { decode, type Encoding } from "./text/decode";
+import { type Knowledge, knowledgeOf } from "./understand/knowledge";
 import { historyWithout, rememberIntake, withIntake } from "./undo";
 import { joinedWords, type Synonyms } from "./words/synonyms";
 
@@ -103,12 +104,13 @@ export const takeIn = <Source extends ExportSource>(
     : book.remembered.words;
   let besides: Remembered = { ...book.remembered, ...(words && { words }) };
   const { replace } = answers;
+  const knows = knowledgeOf(book.tables, placingIn(book));
   let { tables } = book;
   const taken: TakenExport<Source>[] = [];
   for (const source of sources) {
     const last = taken.at(-1);
     if (last) tables = tables.map((table) => withPlaced(table, last.placement.placed));
-    const read = readSource(source, answers, besides);
+    const read = readSource(source, answers, besides, knows);
     if (!read.ok) return { ok: false, source, reason: read.reason };
     const { table, mapping } = read.value;
     const means = { ...mapping?.means, ...answers.means } as ArrivalOptions["means"];
@@ -203,10 +205,11 @@ const readSource = (
   { name, content }: ExportSource,
   { columns, decimal, dateOrder, delimiter, shape, titles, encoding }: IntakeAnswers,
   { mappings, words }: Remembered,
+  knows: Knowledge,
 ): Result<ReadExport> => {
   const options = {
     ...{ name, mapping: columns, decimal, dateOrder, delimiter, shape, titles },
-    synonyms: words,
+    ...{ synonyms: words, knows },
   };
   if (typeof content === "string") return readRemembered(content, options, mappings);
   const decoded = decode(content, encoding);

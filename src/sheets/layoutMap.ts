@@ -19,7 +19,7 @@ export const layoutMap = z.strictObject({
   /** First and last column of the block, from 1. */
   left: z.optional(z.int().check(z.minimum(1), z.maximum(16_384))),
   right: z.optional(z.int().check(z.minimum(1), z.maximum(16_384))),
-  titleLines: z.optional(z.union([z.literal(1), z.literal(2)])),
+  titleLines: z.optional(z.union([z.literal(1), z.literal(2), z.literal(3)])),
   units: z.optional(z.boolean()),
   shape: z.optional(z.enum(["long", "wide"])),
   /** Unit of the readings whose titles and cells tell none, such as a heading over the block names: `MΩ`. */

@@ -149,7 +149,6 @@ test("titles in one's own words are known in the workbook from then on", async (
   const head = "Schakelveld;Onderdeel;Pole;R (µΩ)";
   write("dutch.csv", `${head}\n=H02;Q0;L1;31\n`);
   write("later.csv", `${head}\n=H02;Q0;L2;32\n`);
-  await expect(take("book.xlsx", "dutch.csv", "none.xlsx")).rejects.toThrow(/Schakelveld/);
   await take("book.xlsx", "dutch.csv", "dutch.xlsx", { synonyms: at("words.json") });
   await take("dutch.xlsx", "later.csv", "later.xlsx");
   const rows = (await contact("later.xlsx")).filter(

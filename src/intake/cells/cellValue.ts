@@ -7,8 +7,8 @@ import { splitReading } from "../../quantities/splitReading";
 import type { Unit } from "../../quantities/units";
 import { writeReading } from "../../quantities/writeReading";
 import type { CellValue, Column } from "../../records/kind";
-import { wordsFor } from "../words/phrases";
 import { type DateOrder, readDate } from "../words/readDate";
+import { listWord } from "./listWord";
 
 /** How the export writes its cells. */
 export interface Writing {
@@ -37,7 +37,7 @@ export const cellValue = (text: string, column: Column, writing: Writing): Resul
     case "date":
       return readDate(text, writing.dates);
     case "list":
-      return listed(text, column.accepts.values);
+      return listed(text, column.accepts);
     default:
       return plainText(text);
   }
@@ -95,20 +95,15 @@ const unitless = (
     : refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
 };
 
-/** How lists with yes and no are answered. */
-const ANSWERS: ReadonlyMap<string, string> = new Map([
-  ...wordsFor(({ no }) => no).map((word) => [word, "no"] as const),
-  ...wordsFor(({ yes }) => yes).map((word) => [word, "yes"] as const),
-]);
-
-const listed = (text: string, values: readonly string[]): Result<CellValue> => {
-  const word = text.trim().toLowerCase();
-  const meant = ANSWERS.get(word) ?? word;
-  const found = values.find((value) => value.toLowerCase() === meant);
+const listed = (
+  text: string,
+  list: Extract<NonNullable<Column["accepts"]>, { type: "list" }>,
+): Result<CellValue> => {
+  const found = listWord(text, list);
   return found === undefined
     ? refuse(
         "wrong",
-        `Unknown word ${quoted(text)}; use one of ${values.map((value) => `"${value}"`).join(", ")}.`,
+        `Unknown word ${quoted(text)}; use one of ${list.values.map((value) => `"${value}"`).join(", ")}.`,
       )
     : answer(found);
 };

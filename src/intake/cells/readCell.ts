@@ -4,7 +4,7 @@ import type { CellValue, Column } from "../../records/kind";
 import type { ArrivalOptions } from "../place/arrival";
 import type { RecordRows } from "../rows/recordRows";
 import type { ExportTable } from "../table/exportTable";
-import type { Written } from "../table/writtenFacts";
+import type { Written } from "../table/written";
 import type { columnFor } from "../words/columnFor";
 import { lostUnit } from "../words/lostUnit";
 import type { DateOrder } from "../words/readDate";

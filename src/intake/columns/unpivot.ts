@@ -14,7 +14,7 @@ export interface Unpivoted {
   readonly rowsOf?: (row: RowWithUnits) => Iterable<ExportRow>;
 }
 
-const SAYS = ["position", "stage"] as const;
+const SAYS = ["object", "part", "position", "stage", "operation"] as const;
 
 /**
  * A wide table, with a column for each phase, pole or combination, as one with a row for each. A line's
@@ -27,7 +27,8 @@ export const unpivot = (columns: readonly ExportColumn[], blanks = false): Unpiv
   const groups = new Map<string, { says: Says; columns: ExportColumn[] }>();
   for (const column of columns) {
     if (!column.says) continue;
-    const key = JSON.stringify([column.says.position, column.says.stage]);
+    const { says } = column;
+    const key = JSON.stringify(SAYS.map((field) => says[field]));
     const group = groups.get(key);
     if (group) group.columns.push(column);
     else groups.set(key, { says: column.says, columns: [column] });

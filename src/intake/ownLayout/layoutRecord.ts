@@ -8,7 +8,7 @@ import { isSameReading } from "../cells/isSameReading";
 import { byColumn, onlyOne, readCell } from "../cells/readCell";
 import { withoutComment } from "../cells/splitComment";
 import type { EachRow, ExportTable } from "../table/exportTable";
-import type { Written } from "../table/writtenFacts";
+import type { Written } from "../table/written";
 import { columnFor } from "../words/columnFor";
 import { isStated, statedColumn, statedResult } from "../words/statedColumns";
 import type { joinedTo } from "./sheetRows";

@@ -10,6 +10,8 @@ export interface Arrival<T extends RecordRows> extends FoundRow<T> {
   readonly cells: readonly Entry[];
   /** Serial day; with the time of day as its fraction where the line has that too. */
   readonly day?: number;
+  /** Set where the file says that it was measured again. */
+  readonly retest?: boolean;
   /** Date and time of day as a serial number, where the line has both. */
   readonly when?: number;
 }

@@ -39,14 +39,27 @@ export const arrivalsByRow = <T extends RecordRows>(
     block: ExportBlock,
     saying: Say,
   ): Arrival<T> | undefined => {
-    const among = isTorn(row, block) ?? tablesAmong(line, tables, block);
+    const among =
+      isTorn(row, block) ??
+      (block.open === undefined
+        ? tablesAmong(line, tables, block)
+        : ({ ...refuse("none", block.open) } as Lost));
     const found = among.ok ? find(line, among) : among;
     if (!found.ok) {
       saying(row.line, found.reason, found.suggestion);
       return undefined;
     }
     const cells = cellsOf(line, found.value, (reason) => saying(row.line, reason));
-    return cells && { ...found.value, line: row.line, cells, ...clock.timesOf(line) };
+    const retest = line.shape.at.has("retest");
+    return (
+      cells && {
+        ...found.value,
+        line: row.line,
+        cells,
+        ...(retest && { retest }),
+        ...clock.timesOf(line),
+      }
+    );
   };
   let open: OpenBlock<T> | undefined;
   for (const { block, row, like } of table.each()) {

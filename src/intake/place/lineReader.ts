@@ -3,7 +3,8 @@ import { splitReading } from "../../quantities/splitReading";
 import type { CellValue, Column } from "../../records/kind";
 import type { ExportRow } from "../columns/unpivot";
 import type { ExportBlock } from "../table/exportTable";
-import { factsOf, type Written } from "../table/writtenFacts";
+import type { Written } from "../table/written";
+import { factsOf } from "../table/writtenFacts";
 import type { Asked } from "./placement";
 
 /** One cell for a record: the column's id, and the value. */
@@ -64,10 +65,10 @@ const LONGEST_KNOWN = 100;
  * @param meant what a text of a field means
  */
 export const lineReader = <Found>(
-  { header, columns }: ExportBlock,
+  { header, columns, facts: told }: ExportBlock,
   meant: (field: Asked | "circuit", text: string) => string,
 ): ((row: ExportRow) => Line<Found>) => {
-  const facts = factsOf(header).map((one) => parsed(one, meant, true));
+  const facts = (told ?? factsOf(header)).map((one) => parsed(one, meant, true));
   const recognised = columns.flatMap(({ field, ...column }) =>
     field === undefined ? [] : [{ ...column, field, known: new Map<string, ParsedField>() }],
   );
@@ -92,7 +93,7 @@ export const lineReader = <Found>(
       at,
       place: {
         objects: ["object", "circuit", "section"].map(where).filter((at) => at >= 0),
-        others: ["part", "position", "stage", "operation"].map(where),
+        others: ["part", "position", "stage", "operation", "subpart"].map(where),
       },
       date: where("date"),
       time: where("time"),

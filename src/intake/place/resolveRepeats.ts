@@ -35,10 +35,13 @@ export const resolveRepeats = <T extends RecordRows>(
   const lines = linesOf(arrivals);
   const { kind, rows } = first.table;
   const name = rowKey(rows[first.row] ?? {}, keyIds(kind));
-  const latest = latestOf(arrivals);
-  const open = arrivals.some(
-    (arrival) => arrival.when === undefined || (arrival !== latest && arrival.when === latest.when),
-  );
+  const latest = retestOf(arrivals) ?? latestOf(arrivals);
+  const open =
+    !latest.retest &&
+    arrivals.some(
+      (arrival) =>
+        arrival.when === undefined || (arrival !== latest && arrival.when === latest.when),
+    );
   if (open) {
     for (const line of lines)
       say(
@@ -63,6 +66,12 @@ const listed = (lines: readonly number[]) =>
   lines.length <= 8
     ? lines.join(" and ")
     : `${lines.slice(0, 4).join(", ")} … ${lines.slice(-2).join(", ")}`;
+
+/** The one line that the file says was measured again, where all others are the test before. */
+const retestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]) => {
+  const [only, ...others] = arrivals.filter(({ retest }) => retest);
+  return others.length === 0 ? only : undefined;
+};
 
 const latestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]): Repeated<T> =>
   arrivals.reduce((one, other) => ((other.when ?? 0) > (one.when ?? 0) ? other : one));

@@ -56,6 +56,7 @@ const readingOf = ({ table, cells }: Arrival<RecordRows>): CellValue | undefined
 /** Whether two lines say the same; where both tell day and time, they may be of different times. */
 const saysTheSame = (one: Arrival<RecordRows>, other: Arrival<RecordRows>): boolean => {
   const timed = one.when !== undefined && other.when !== undefined;
+  if (one.retest !== other.retest) return false;
   if (one.cells.length !== other.cells.length || (!timed && one.when !== other.when)) return false;
   if (one.cells === other.cells) return true;
   for (let index = 0; index < other.cells.length; index++) {

@@ -1,6 +1,7 @@
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
 import { plainWords } from "../words/plainWords";
+import { pointKey } from "../words/pointKey";
 import type { Candidate } from "./candidates";
 import { type Lost, lost, someNames } from "./lost";
 import type { RecordRows } from "./recordRows";
@@ -26,9 +27,8 @@ export const narrow = <T extends RecordRows>(
     return without.length > 0
       ? answer(without)
       : refuse("none", `names no ${NAMES[key]}; add a column "${TITLES[key]}" with ${choices}.`);
-  const verbatim =
-    key === "position" ? rows.filter((row) => plainWords(row[key]) === plainWords(written)) : [];
-  if (verbatim.length > 0) return answer(verbatim);
+  const named = key === "position" ? atPosition(rows, written) : [];
+  if (named.length > 0) return answer(named);
   const wanted = read(written);
   if (!wanted.ok)
     return key === "position"
@@ -51,6 +51,17 @@ export const narrow = <T extends RecordRows>(
           : `Unknown ${NAMES[key]} ${quoted(written)} for ${object}; use one of ${choices}.`,
       );
 };
+
+/** The rows at a position as it is written, or at the same point of a test. */
+const atPosition = <T extends RecordRows>(rows: readonly Candidate<T>[], written: string) => {
+  const verbatim = rows.filter(({ position }) => plainWords(position) === plainWords(written));
+  if (verbatim.length > 0) return verbatim;
+  const point = pointKey(written);
+  return rows.filter(({ position }) => isPoint(position) && pointKey(position) === point);
+};
+
+/** A point of a test, such as a multiple of a pick-up or a share of full scale, and no phase. */
+const isPoint = (position: string): boolean => !/^L[123]/.test(position);
 
 /** The candidates whose key is what is wanted. */
 const agreeingIn = <T extends RecordRows>(

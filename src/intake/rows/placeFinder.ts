@@ -66,13 +66,13 @@ export const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFin
       branch = grown(branch, parts[others[index] as number]);
     branch = branch && grown(branch, object);
     if (branch?.found) return branch.found;
-    const [part = "", position, stage, operation = ""] = others.map(
+    const [part = "", position, stage, operation = "", more = ""] = others.map(
       (index) => parts[index]?.name ?? "",
     );
     const found = find(
       {
         object: object?.name ?? "",
-        part: partNamed(part, operation),
+        part: partNamed(`${part} ${more}`.trim(), operation),
         position: position ?? "",
         stage: stage ?? "",
       },

@@ -1,5 +1,7 @@
+import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
+import { type NamedPlace, placesNamed, placesOf } from "../understand/places";
 import { positionReader } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { type Candidate, candidatesOf, type FoundRow, objectKey, positionsOf } from "./candidates";
@@ -33,6 +35,7 @@ export const rowFinder = <T extends RecordRows>(
     else byObject.set(key, [candidate]);
   }
   const unknownObject = unknownObjectIn(tables);
+  const byNames = namesFinder(byObject, readAny);
   const whole = (place: Place, among: readonly T[]): RowSearch<T> => {
     const ofObject = candidatesFor(place.object, byObject, among);
     if (!ofObject.ok) return ofObject;
@@ -49,7 +52,40 @@ export const rowFinder = <T extends RecordRows>(
       return one.ok ? [one] : [];
     });
     const [first, ...others] = rows;
-    return first && others.every(({ value }) => isSameRow(value, first.value)) ? first : found;
+    if (first && others.every(({ value }) => isSameRow(value, first.value))) return first;
+    const named = byNames(place, among);
+    return named?.ok ? named : found;
+  };
+};
+
+/**
+ * Makes the search by all that a line calls its panel and part, whichever words of it stand where, in any
+ * of the languages: where these name one part of one panel, it is that.
+ */
+const namesFinder = <T extends RecordRows>(
+  byObject: ReadonlyMap<string, readonly Candidate<T>[]>,
+  readAny: (text: string) => Result<string>,
+) => {
+  const placesAmong = memoizeFor((among: readonly T[]) => placesOf(among));
+  return ({ object, part, position, stage }: Place, among: readonly T[]) => {
+    const names = [object, part].filter((name) => name !== "");
+    let places: readonly NamedPlace[] = placesAmong(among);
+    for (const name of names) places = placesNamed(places, name);
+    const [only] = places;
+    if (
+      names.length === 0 ||
+      only === undefined ||
+      places.some((one) => one.object !== only.object)
+    )
+      return undefined;
+    const parts = new Set(places.map((one) => one.part));
+    const rows = (byObject.get(objectKey(only.object)) ?? []).filter(
+      (row) => among.includes(row.table) && row.object === only.object && parts.has(row.part),
+    );
+    const known = parts.size === 1 ? only.part : "";
+    return rows.length === 0
+      ? undefined
+      : rowAmong(rows, { object: only.object, part: known, position, stage }, readAny, false);
   };
 };
 

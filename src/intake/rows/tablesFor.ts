@@ -5,7 +5,7 @@ import { splitReading } from "../../quantities/splitReading";
 import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
 import type { ExportBlock } from "../table/exportTable";
-import type { Written } from "../table/writtenFacts";
+import type { Written } from "../table/written";
 import { columnFor } from "../words/columnFor";
 import { kindOfTest } from "../words/kindOfTest";
 import { type Lost, lost } from "./lost";
@@ -19,7 +19,8 @@ export const tablesFor = <T extends RecordRows>(
   exported: ExportBlock,
 ): Answer<readonly T[]> | Lost => {
   const kinds = tables.map(({ kind }) => kind);
-  const named = test === "" ? undefined : kindOfTest(test, kinds);
+  const understood = kinds.find(({ id }) => id === exported.kind);
+  const named = test === "" ? understood : (kindOfTest(test, kinds) ?? understood);
   if (test !== "" && named === undefined)
     return lost(
       "test",
@@ -28,7 +29,9 @@ export const tablesFor = <T extends RecordRows>(
       `Unknown test ${quoted(test)}; use the name of a record table here: ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
     );
   const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind === named);
-  const among = ofTest.filter(({ kind }) => hasReading(kind, written));
+  const among = ofTest.filter(
+    ({ kind }) => hasReading(kind, written) || (kind === understood && hasValue(kind, written)),
+  );
   return among.length > 0 ? answer(among) : noReading(ofTest, written, exported);
 };
 
@@ -71,6 +74,17 @@ const hasReading = (kind: RecordKind, written: ReadonlyMap<string, Written>): bo
   [...written.values()].some((field) => {
     const column = columnFor(kind, field.field);
     return column?.need === "reading" && isOfQuantity(field, column);
+  });
+
+/** Whether a line of a table that is known to be of a kind has a value that was measured, as one point of a curve is. */
+const hasValue = (kind: RecordKind, written: ReadonlyMap<string, Written>): boolean =>
+  [...written.keys()].some((field) => {
+    const column = columnFor(kind, field);
+    return (
+      column?.role === "entry" &&
+      column.unit !== undefined &&
+      (column.accepts?.type === "reading" || column.need === undefined)
+    );
   });
 
 const isOfQuantity = ({ text, unit }: Written, column: Column): boolean => {

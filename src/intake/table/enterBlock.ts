@@ -1,6 +1,7 @@
 import type { Unit } from "../../quantities/units";
 import { doubled, firstAlike } from "../columns/alikeColumns";
 import { asInstrument } from "../columns/asInstrument";
+import { chosenCells } from "../columns/chosenCells";
 import { asPart, asPoles, asStage } from "../columns/columnsByCells";
 import { headingUnit, withHeadingUnit } from "../columns/headingUnit";
 import { namesBelow, namesHeld } from "../columns/namesBelow";
@@ -8,7 +9,12 @@ import { type RowWithUnits, unitsBeside } from "../columns/unitsBeside";
 import { type Unpivoted, unpivot } from "../columns/unpivot";
 import type { TextRow } from "../text/delimited";
 import { wholeRow } from "../text/textCells";
+import type { Knowledge } from "../understand/knowledge";
+import { understand } from "../understand/understand";
+import { lostInTitle } from "../words/lostUnit";
 import { plainWords } from "../words/plainWords";
+import { isOpen } from "../words/sensedWords";
+import { titleKey, titleKeys } from "../words/titleKeys";
 import type { ExportColumn } from "../words/titles";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions, Shape } from "./exportOptions";
@@ -59,7 +65,9 @@ export const blockReader = (
           below.has(plainWords(column.title)) ? { ...column, below: true as const } : column,
         );
   return (found) => {
-    const staged = asStage(found.head.columns, found, first);
+    const known = options.knows && understoodBlock(found, options, options.knows);
+    if (known) return known;
+    const staged = asStage(withoutOpen(found.head.columns), found, first);
     const named = withNames(withInstrument(staged, found.head), found.head);
     const heading = givenHeading ?? headingUnit(found.title);
     const measuredIn = (columns: readonly ExportColumn[]) =>
@@ -90,13 +98,83 @@ export const blockReader = (
   };
 };
 
+/** Titles that were seen to speak of something, of which it did not become known what. */
+const withoutOpen = (columns: readonly ExportColumn[]): readonly ExportColumn[] =>
+  columns.map((column) => (isOpen(column.field) ? { ...column, field: undefined } : column));
+
+/** A block as it is read by all that the workbook tells; undefined where that tells nothing of it. */
+const understoodBlock = (
+  found: Block,
+  { name, shape, blanks, mapping = {} }: ExportOptions,
+  knows: Knowledge,
+): EnteredBlock | undefined => {
+  const { head, headings, facts, sample, title } = found;
+  const keys = titleKeys(head.columns.map((column) => column.title));
+  const said = new Set(Object.keys(mapping).map(titleKey));
+  const given = new Set(
+    keys.flatMap((names, at) => (names.some((key) => said.has(key)) ? at : [])),
+  );
+  const understood = understand(
+    {
+      ...{ titles: head.texts, units: head.unitTexts, rows: sample, headings, facts, file: name },
+      ...{ columns: withoutOpen(head.columns), given },
+    },
+    knows,
+  );
+  if (understood === undefined) return undefined;
+  // What the user has said of titles, and units that have lost a sign, are told by the titles alone.
+  const isTold = given.size > 0 || head.texts.flat().some((text) => lostInTitle(text));
+  if ("why" in understood) return isTold ? undefined : openBlock(found, understood.why);
+  const columns = shape === "long" ? withoutPhases(understood.columns) : understood.columns;
+  const unpivoted = unpivot(columns, blanks);
+  const isWide = unpivoted.columns !== columns;
+  return {
+    exported: {
+      title,
+      line: head.line,
+      header: Object.fromEntries(facts.map(({ key, value }) => [key, value])),
+      columns: unpivoted.columns,
+      shape: isWide ? "wide" : "long",
+      kind: understood.kind.id,
+      facts: understood.facts,
+    },
+    block: { ...found, head: { ...head, columns } },
+    columns,
+    unpivoted,
+    shape: shapeSeen(isWide, shape),
+    refused: doubled(columns),
+  };
+};
+
+/** A block of which nothing is taken until somebody says what it is. */
+const openBlock = (found: Block, open: string): EnteredBlock => {
+  const columns = withoutOpen(found.head.columns);
+  return {
+    exported: {
+      title: found.title,
+      line: found.head.line,
+      header: Object.fromEntries(found.facts.map(({ key, value }) => [key, value])),
+      columns,
+      shape: "long",
+      open,
+    },
+    block: { ...found, head: { ...found.head, columns } },
+    columns,
+    unpivoted: { columns },
+    shape: shapeSeen(false, undefined),
+    refused: undefined,
+  };
+};
+
 /** Makes the reader of a table's lines with what stands above and beside for them: joined, held, units. */
 export const wholeLine = (columns: readonly ExportColumn[]): ((row: TextRow) => RowWithUnits) => {
-  const [hold, beside] = [namesHeld(columns), unitsBeside(columns)];
+  const own = columns.filter(({ from }) => from === undefined);
+  const [hold, beside, choose] = [namesHeld(own), unitsBeside(own), chosenCells(columns)];
   return (row) => {
     const joined = wholeRow(row);
     const held = hold?.(joined) ?? joined;
-    return beside?.(held) ?? held;
+    const whole = beside?.(held) ?? held;
+    return choose?.(whole) ?? whole;
   };
 };
 

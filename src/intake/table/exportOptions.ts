@@ -1,8 +1,10 @@
 import type { DecimalMark } from "../../quantities/readNumber";
 import type { HeadingUnit } from "../columns/headingUnit";
 import type { Decoded } from "../text/decode";
+import type { Knowledge } from "../understand/knowledge";
 import { mappedTo } from "../words/mappedTo";
 import type { DateOrder } from "../words/readDate";
+import { sensedWords } from "../words/sensedWords";
 import { type Synonyms, titleWords } from "../words/synonyms";
 import { titleKey } from "../words/titleKeys";
 import type { LayoutOptions } from "./head";
@@ -34,7 +36,7 @@ export interface ExportOptions {
   readonly delimiter?: string;
   /** Line of the titles of the first table. */
   readonly titles?: number;
-  readonly titleLines?: 1 | 2;
+  readonly titleLines?: 1 | 2 | 3;
   /** Whether a row of units stands under them. */
   readonly units?: boolean;
   /** Whether phases lie across the columns. */
@@ -50,6 +52,8 @@ export interface ExportOptions {
   readonly down?: readonly string[];
   /** For a guess that somebody looks through. */
   readonly guess?: Guess;
+  /** What the workbook tells that the export is for, by which its columns are understood. */
+  readonly knows?: Knowledge;
   /** How the bytes were read, for the inspection. */
   readonly encoding?: Decoded["encoding"];
 }
@@ -62,11 +66,13 @@ export const layoutOptions = ({
   titles,
   titleLines,
   units,
+  knows,
 }: ExportOptions): LayoutOptions => ({
   given: new Map(
     Object.entries(mapping).map(([title, field]) => [titleKey(title), mappedTo(field) ?? field]),
   ),
-  words: titleWords(synonyms),
+  words: knows ? sensedWords(titleWords(synonyms)) : titleWords(synonyms),
+  objectOf: knows?.objectOf,
   titles,
   titleLines,
   units,

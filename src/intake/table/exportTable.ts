@@ -4,6 +4,7 @@ import type { DateOrder } from "../words/readDate";
 import type { ExportColumn } from "../words/titles";
 import type { Shape } from "./exportOptions";
 import type { Inspection } from "./inspection";
+import type { Written } from "./written";
 
 /** One test of an export: a table with its titles and the facts above it. */
 export interface ExportBlock {
@@ -15,6 +16,12 @@ export interface ExportBlock {
   /** One reading a row: the columns of a wide table are those that it was made into. */
   readonly columns: readonly ExportColumn[];
   readonly shape: Shape;
+  /** The record kind that it is of, where all of it speaks for one. */
+  readonly kind?: string;
+  /** Why nothing of it is taken: what it is of is not known. */
+  readonly open?: string;
+  /** What holds for every line of it, where the workbook has told what its facts mean. */
+  readonly facts?: readonly Written[];
 }
 
 /** An export, its tables found and their columns recognised, nothing placed yet. */

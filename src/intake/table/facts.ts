@@ -3,6 +3,8 @@ import { countFilled, filledOf, isNumberish } from "../text/textCells";
 import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
+import { sensesOf } from "../words/senses";
+import { factsInCells, isFactLine } from "./factsIn";
 import type { Head, LayoutOptions } from "./head";
 
 /** A fact above a table: `Temperature,21.4 °C`, `# Stage: before`, or a remark. */
@@ -17,6 +19,10 @@ export interface Block {
   readonly title?: string;
   readonly facts: readonly Fact[];
   readonly head: Head;
+  /** Texts that stand alone above it, the nearest last. */
+  readonly headings: readonly string[];
+  /** The first lines below the titles. */
+  readonly sample: readonly (readonly string[])[];
 }
 
 /** Fields that say where a reading belongs, so that a row of them between readings begins something new. */
@@ -41,8 +47,11 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
   const [first = "", ...rest] = filledOf(cells);
   const text = first.replace(/^#+\s*/, "");
   if (text === "") return [];
-  const pairs = pairsIn([text, ...rest]);
-  if (pairs) return pairs.map(([key, value]) => ({ line, key, value }));
+  const found = factsInCells([text, ...rest]);
+  if (isFactLine([text, ...rest])) return found.map(([key, value]) => ({ line, key, value }));
+  const [only, ...others] = found;
+  if (only && others.length > 0 && text.includes(":"))
+    return found.map(([key, value]) => ({ line, key, value }));
   if (rest.length > 0) return [{ line, key: withoutColon(text), value: rest.join(" ") }];
   const at = text.indexOf(":");
   return [
@@ -54,22 +63,20 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
 
 const withoutColon = (text: string) => text.replace(/\s*:$/, "");
 
-/** Several facts side by side, each under a word that is known; undefined where they are not. */
-const pairsIn = (cells: readonly string[]): readonly (readonly [string, string])[] | undefined => {
-  if (cells.length < 4 || cells.length % 2 > 0) return undefined;
-  const pairs = cells.flatMap((value, at) =>
-    at % 2 > 0 ? [[withoutColon(cells[at - 1] ?? ""), value] as const] : [],
-  );
-  return pairs.every(([key]) => readTitle(key).field !== undefined) ? pairs : undefined;
-};
+/** The texts of lines that are no facts: headings, and remarks over a table. */
+export const headingsIn = (rows: readonly TextRow[]): string[] =>
+  rows
+    .filter(({ cells }) => countFilled(cells) > 0 && !isFactLine(cells))
+    .map(({ cells }) =>
+      filledOf(cells)
+        .join(" ")
+        .replace(/^#+\s*/, ""),
+    )
+    .filter((text) => text !== "");
 
 /** The heading over a table: the last line above it with one text alone. */
 export const titleOf = (rows: readonly TextRow[]): string | undefined =>
-  rows
-    .filter(({ cells }) => countFilled(cells) === 1)
-    .map(({ cells }) => (filledOf(cells)[0] ?? "").replace(/^#+\s*/, ""))
-    .filter((text) => text !== "")
-    .at(-1);
+  headingsIn(rows.filter(({ cells }) => countFilled(cells) === 1)).at(-1);
 
 /** Facts of the whole file: those that a blank line parts from the facts of its first test. */
 export const sharedFacts = (above: readonly TextRow[]): Fact[] => {
@@ -104,22 +111,32 @@ export const looksLikeFact = (
   );
 };
 
+/** What a heading says that the lines below it were measured again. */
+const RETEST = "Retest";
+const isRetest = (heading: string): boolean =>
+  heading.length < 60 && sensesOf(heading).senses.has("retest");
+
+/** What a line between readings says of those below it. */
+const noteFacts = (row: TextRow): Fact[] => {
+  const { line } = row;
+  const [only = "", other] = filledOf(row.cells);
+  if (other !== undefined) return factOf(row);
+  if (isRetest(only)) return [{ line, key: RETEST, value: only }];
+  if (readStage(only.split(/\s/, 1)[0] ?? "")) return [{ line, key: "Stage", value: only }];
+  const [, key, value] = SUBHEAD.exec(only) ?? [];
+  return key !== undefined && value !== undefined && !value.includes(":")
+    ? [{ line, key, value }]
+    : factOf(row);
+};
+
 /** What the rows under some notes belong to: undefined where they go on as before. */
 export const underNotes = (
   now: Block,
   notes: readonly TextRow[],
   options: LayoutOptions,
 ): Block | undefined => {
-  const facts = notes.flatMap((row) => {
-    const [only, other] = filledOf(row.cells);
-    if (other === undefined && readStage(only?.split(/\s/, 1)[0] ?? ""))
-      return [{ line: row.line, key: "Stage", value: only ?? "" }];
-    const [, key, value] = (other === undefined && SUBHEAD.exec(only ?? "")) || [];
-    return key !== undefined && value !== undefined && !value.includes(":")
-      ? [{ line: row.line, key, value }]
-      : factOf(row);
-  });
-  const placing = facts.filter(isPlacing(options));
+  const facts = notes.flatMap(noteFacts);
+  const placing = facts.filter((fact) => isPlacing(options)(fact) || fact.key === RETEST);
   if (placing.length > 0)
     return { ...now, facts: [...now.facts, ...placing], title: titleOf(notes) ?? now.title };
   const named = (fact: Fact) => isPlacing(options)(fact);

@@ -1,5 +1,6 @@
 import { quoted } from "../../quantities/quoted";
-import { delimited } from "../text/delimited";
+import { delimited, type TextRow } from "../text/delimited";
+import { fixedWidth, WIDE_GAPS } from "../text/fixedWidth";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions } from "./exportOptions";
 import { firstHead, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./head";
@@ -10,9 +11,14 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
   ";": "semicolon",
   "\t": "tab",
   "|": "vertical bar",
+  [WIDE_GAPS]: "columns of fixed width",
 };
 /** The first titles stand within this many characters. */
 const LOOK_CHARACTERS = 100_000;
+
+/** The rows of a text, its lines parted by a mark or at wide gaps. */
+export const partedBy = (text: string, mark: string): Iterable<TextRow> =>
+  mark === WIDE_GAPS ? fixedWidth(text) : delimited(text, mark);
 
 /** The first of the items, at most so many. */
 export const take = <T>(items: Iterable<T>, most: number): T[] => {
@@ -32,12 +38,14 @@ export const findDelimiter = (
 ): Evidence<string> => {
   if (delimiter !== undefined) return asAnswered(delimiter, nameOfDelimiter(delimiter));
   const text = whole.slice(0, LOOK_CHARACTERS);
-  const scores = DELIMITERS.map((mark) => {
-    const rows = take(delimited(text, mark), LOOK_ROWS);
-    const wide = rows.some(({ cells }) => cells.length > MAX_COLUMNS);
-    const recognised = wide ? 0 : (firstHead(rows, how)?.recognised ?? 0);
-    return { mark, recognised, columns: Math.max(0, ...rows.map(({ cells }) => cells.length)) };
-  }).sort((one, other) => other.recognised - one.recognised || other.columns - one.columns);
+  const scores = [...DELIMITERS, WIDE_GAPS]
+    .map((mark) => {
+      const rows = take(partedBy(text, mark), LOOK_ROWS);
+      const wide = rows.some(({ cells }) => cells.length > MAX_COLUMNS);
+      const recognised = wide ? 0 : (firstHead(rows, how)?.recognised ?? 0);
+      return { mark, recognised, columns: Math.max(0, ...rows.map(({ cells }) => cells.length)) };
+    })
+    .sort((one, other) => other.recognised - one.recognised || other.columns - one.columns);
   const [best, next] = scores;
   const mark = best?.mark ?? ",";
   return {

@@ -5,13 +5,17 @@ import { namesPosition } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
 import { type ExportColumn, isUnitRow, type TitleReading, titlesOf } from "../words/titles";
+import { isFactLine } from "./factsIn";
 
 /** The titles of a table: where they stand, and the columns under them. */
 export interface Head {
   readonly line: number;
   /** Rows of titles, and whether a row of units stands under them. */
-  readonly lines: 1 | 2;
+  readonly lines: 1 | 2 | 3;
   readonly units: boolean;
+  /** The lines as they stand, and the row of units below them. */
+  readonly texts: readonly (readonly string[])[];
+  readonly unitTexts: readonly string[];
   readonly columns: readonly ExportColumn[];
   /** Fields and phases that were recognised. */
   readonly recognised: number;
@@ -21,7 +25,9 @@ export interface Head {
 export interface LayoutOptions extends TitleReading {
   /** The line of the first row of titles. */
   readonly titles?: number;
-  readonly titleLines?: 1 | 2;
+  readonly titleLines?: 1 | 2 | 3;
+  /** The panel or section that a text names, where the workbook has told. */
+  readonly objectOf?: (text: string) => string | undefined;
   readonly units?: boolean;
   /** Lines to be taken for readings, whatever they look like. */
   readonly keep?: ReadonlySet<number>;
@@ -32,50 +38,62 @@ export const LOOK_ROWS = 120;
 /** More columns than a spreadsheet has are no table. */
 export const MAX_COLUMNS = 16_384;
 
+/** Titles stand on so many lines at most. */
+const MAX_LINES = 3;
+/** The titles at a row, its units and the first line below them stand within so many rows. */
+export const HEAD_ROWS = MAX_LINES + 2;
+
 /**
- * The titles at a row: of one line or of two, whichever says more. Undefined where the rows are none.
+ * The titles at a row: of one line, or of the two or three that say more than fewer do, or than those
+ * below the first do by themselves. Undefined where the rows are none.
  */
 export const headAt = (
   rows: readonly TextRow[],
   options: LayoutOptions,
   least = 2,
 ): Head | undefined => {
-  const [first, second, third] = rows;
+  const [first] = rows;
   // A remark such as "# Made up for a trial" is no title, whatever words stand in it.
-  if (!first || /^#\s*\S/.test(first.cells[0] ?? "")) return undefined;
-  const single = options.titleLines === 2 ? undefined : headOf([first], second, options);
-  const double =
-    second && mayHaveTwoLines(first, second, options)
-      ? headOf([first, second], third, options)
-      : undefined;
-  const isDouble =
-    double !== undefined &&
-    (single === undefined ||
-      double.recognised > Math.max(single.recognised, lowerAlone(second, third, options)));
-  const best = isDouble ? double : single;
+  if (!first || /^#\s*\S/.test(first.cells[0] ?? "") || isFactLine(first.cells)) return undefined;
+  const most = titleLinesAt(rows, options);
+  const of = (from: number, to: number) => headOf(rows.slice(from, to), rows[to], options);
+  let best: Head | undefined =
+    options.titleLines === undefined || most === 1 ? of(0, 1) : undefined;
+  for (let lines = 2; lines <= most; lines++) {
+    if (options.titleLines !== undefined && lines !== options.titleLines) continue;
+    const head = of(0, lines);
+    const lower = Array.from({ length: lines - 1 }, (_, from) => of(from + 1, lines).recognised);
+    if (head.recognised > Math.max(best?.recognised ?? -1, ...lower)) best = head;
+  }
   return best && best.recognised >= least ? best : undefined;
 };
 
-const mayHaveTwoLines = (
-  first: TextRow,
-  second: TextRow,
-  { titleLines }: LayoutOptions,
-): boolean =>
-  titleLines === undefined
-    ? !isHeading(first) && countFilled(second.cells) > 1 && mayBeTitles(second.cells)
-    : titleLines === 2;
+/** How many lines may be titles together, from the first on. */
+const titleLinesAt = (
+  rows: readonly TextRow[],
+  { titleLines, objectOf }: LayoutOptions,
+): number => {
+  if (titleLines !== undefined) return Math.min(titleLines, rows.length);
+  const [first] = rows;
+  if (!first || isHeading(first)) return 1;
+  let lines = 1;
+  for (const row of rows.slice(1, MAX_LINES)) {
+    if (countFilled(row.cells) < 2 || !mayBeTitles(row.cells) || isFactLine(row.cells)) break;
+    if (namesOne(row.cells, objectOf) || isUnitRow(row.cells)) break;
+    lines += 1;
+  }
+  return lines;
+};
+
+/** Whether a line names one panel or section, as readings do; titles name none, or several across. */
+const namesOne = (cells: readonly string[], objectOf: LayoutOptions["objectOf"]): boolean =>
+  objectOf !== undefined && new Set(cells.flatMap((cell) => objectOf(cell) ?? [])).size === 1;
 
 /** A text alone in the first column stands over the whole table, and groups no columns of it. */
 const isHeading = ({ cells }: TextRow): boolean => cells[0] !== "" && countFilled(cells) === 1;
 
-const lowerAlone = (
-  second: TextRow | undefined,
-  third: TextRow | undefined,
-  options: LayoutOptions,
-) => (second ? headOf([second], third, options).recognised : 0);
-
 const headOf = (
-  lines: readonly [TextRow] | readonly [TextRow, TextRow],
+  lines: readonly TextRow[],
   below: TextRow | undefined,
   options: LayoutOptions,
 ): Head => {
@@ -90,13 +108,22 @@ const headOf = (
     columns.flatMap(({ field, says }) => (says ? JSON.stringify([field, says]) : [])),
   );
   return {
-    line: lines[0].line,
-    lines: lines.length as 1 | 2,
+    line: lines[0]?.line ?? 0,
+    lines: lines.length as Head["lines"],
     units,
+    texts: lines.map(({ cells }) => cells),
+    unitTexts: units ? (below?.cells ?? []) : [],
     columns,
     // A lone phase among titles may be anything.
-    recognised: fields.size + (says.size > 1 ? says.size : 0),
+    recognised: fields.size + (says.size > 1 ? says.size : 0) + objectsAcross(columns, options),
   };
+};
+
+/** How many panels or sections lie across as titles; one alone may be anything. */
+const objectsAcross = (columns: readonly ExportColumn[], { objectOf }: LayoutOptions): number => {
+  if (objectOf === undefined) return 0;
+  const objects = new Set(columns.flatMap(({ title }) => objectOf(title) ?? []));
+  return objects.size > 1 ? objects.size : 0;
 };
 
 /** No row of readings: no numbers, but for the poles where all three are named by them. */
@@ -121,7 +148,11 @@ export const firstHead = (rows: readonly TextRow[], options: LayoutOptions): Hea
   const heads = rows.flatMap((row, at) => {
     if (options.titles === undefined ? !mayBeTitles(row.cells) : row.line !== options.titles)
       return [];
-    const head = headAt(rows.slice(at, at + 3), options, options.titles === undefined ? 2 : 0);
+    const head = headAt(
+      rows.slice(at, at + HEAD_ROWS),
+      options,
+      options.titles === undefined ? 2 : 0,
+    );
     return head ? [{ head, filled: countFilled(row.cells) }] : [];
   });
   const most = Math.max(0, ...heads.map(({ head }) => head.recognised));
@@ -144,7 +175,9 @@ export const isUnder = ({ columns }: Head, cells: readonly string[]): boolean =>
 export const isConvincing = ({ columns, recognised, lines }: Head, filled: number): boolean =>
   recognised >= 2 &&
   columns.some(({ field, says }) => field !== undefined && !says) &&
-  (lines === 2 || columns.filter(({ field }) => field !== undefined).length * 2 >= filled) &&
+  (lines > 1 ||
+    recognised * 2 >= filled ||
+    columns.filter(({ field }) => field !== undefined).length * 2 >= filled) &&
   (filled > 2 || columns.length <= 3);
 
 /** The titles in plain words, by which the same titles are known again. */

@@ -29,7 +29,7 @@ export interface InspectedBlock {
   readonly title?: string;
   /** Line of the titles. */
   readonly titles: Evidence<number>;
-  readonly titleLines: Evidence<1 | 2>;
+  readonly titleLines: Evidence<1 | 2 | 3>;
   readonly units: Evidence<boolean>;
   readonly shape: Evidence<Shape>;
   /** The unit of its readings, where a heading over it tells it and their titles do not. */
@@ -75,10 +75,10 @@ export const inspected = (
     titleLines: {
       value: head.lines,
       evidence:
-        head.lines === 2
-          ? "two lines, because the upper groups the lower"
+        head.lines > 1
+          ? `${head.lines === 2 ? "two" : "three"} lines, because the upper groups the lower`
           : "one line, which says all that is recognised",
-      confidence: head.lines === 2 ? "likely" : "certain",
+      confidence: head.lines > 1 ? "likely" : "certain",
     },
     units: {
       value: head.units,

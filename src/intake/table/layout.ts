@@ -4,6 +4,7 @@ import { countFilled, filledOf, wholeRow } from "../text/textCells";
 import {
   type Block,
   factOf,
+  headingsIn,
   isPlacing,
   looksLikeFact,
   sharedFacts,
@@ -11,6 +12,7 @@ import {
   underNotes,
 } from "./facts";
 import {
+  HEAD_ROWS,
   type Head,
   headAt,
   headText,
@@ -79,13 +81,20 @@ export function* layout(
     shared: sharedFacts(above),
     isNarrow: head.columns.length < 3,
     summaryIn: summaryReader(),
-    block: { facts: above.flatMap(factOf), head, title: titleOf(above) },
+    block: {
+      facts: above.flatMap(factOf),
+      head,
+      title: titleOf(above),
+      headings: headingsIn(above),
+      sample: [],
+    },
     pending: [],
     gap: false,
     plain: new Map(),
   };
-  yield { block: reading.block };
   for (let title = 0; title < head.lines + (head.units ? 1 : 0); title++) all.next();
+  reading.block = { ...reading.block, sample: sampleOf(all) };
+  yield { block: reading.block };
   for (let row = all.next(); row; row = all.next()) {
     const text = tellingText(row, reading.block.head);
     const like =
@@ -98,6 +107,21 @@ export function* layout(
   }
   yield* reading.pending.map(noted);
 }
+
+/** So many lines show what a table's columns hold. */
+const SAMPLE = 40;
+
+/** The next lines, up to where something else than readings begins. */
+const sampleOf = (all: Reading["all"]): readonly (readonly string[])[] => {
+  const sample: (readonly string[])[] = [];
+  for (let at = 0; at < SAMPLE; at++) {
+    const row = all.peek(at);
+    if (row === undefined) break;
+    if (countFilled(row.cells) < 2) continue;
+    sample.push(row.cells);
+  }
+  return sample;
+};
 
 const rowsAbove = (all: Reading["all"], head: Head): readonly TextRow[] => {
   const above: TextRow[] = [];
@@ -146,7 +170,9 @@ const titlesAt = (
 ): readonly LayoutPart[] | undefined => {
   const { all, options, block, pending, shared } = reading;
   if (filled <= 1 || !mayBeTitles(row.cells) || isUnder(block.head, row.cells)) return undefined;
-  const lines = [row, all.peek(0), all.peek(1)].filter((line) => line !== undefined);
+  const lines = [row, ...Array.from({ length: HEAD_ROWS - 1 }, (_, at) => all.peek(at))].filter(
+    (line) => line !== undefined,
+  );
   const head = headAt(lines, { ...options, titleLines: undefined, units: undefined });
   if (!head || !isConvincing(head, filled)) return undefined;
   for (let title = 1; title < head.lines + (head.units ? 1 : 0); title++) all.next();
@@ -155,7 +181,15 @@ const titlesAt = (
   reading.gap = false;
   if (headText(block.head) === headText(head) && !facts.some(isPlacing(options)))
     return [...pending.map(noted), skippedAt(row.line, "the titles again")];
-  return [entered(reading, { facts: [...shared, ...facts], head, title: titleOf(pending) })];
+  return [
+    entered(reading, {
+      facts: [...shared, ...facts],
+      head,
+      title: titleOf(pending),
+      headings: headingsIn(pending),
+      sample: sampleOf(all),
+    }),
+  ];
 };
 
 /** What the lines above a reading turn out to be: a block of their own, or notes. */

@@ -1,9 +1,11 @@
 import { quoted } from "../../quantities/quoted";
 import { type Result, refuse } from "../../quantities/result";
-import { delimited } from "../text/delimited";
+import type { TextRow } from "../text/delimited";
+import { formRows } from "../text/formRows";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";
-import { findDelimiter } from "./findDelimiter";
+import { findDelimiter, partedBy, take } from "./findDelimiter";
+import { firstHead, LOOK_ROWS } from "./head";
 import { readRows } from "./readRows";
 
 /**
@@ -19,7 +21,22 @@ export const readExport = (text: string, options: ExportOptions): Result<ExportT
   const unreadable = unreadableAt(text);
   if (unreadable) return refuse("wrong", `${quoted(options.name, 80)} ${unreadable}`);
   const delimiter = findDelimiter(text, options, layoutOptions(options));
-  return readRows(() => delimited(text, delimiter.value), delimiter, options);
+  const rows = () => partedBy(text, delimiter.value);
+  const form = isForm(rows, options) ? formRows([...rows()]) : undefined;
+  return form ? readRows(() => form, delimiter, options) : readRows(rows, delimiter, options);
+};
+
+/** Forms are no longer than this; whatever is, is a table. */
+const LONGEST_FORM = 400;
+const WIDEST_FORM = 60;
+
+/** Whether a short text has no table, so that it may be a form. */
+const isForm = (rows: () => Iterable<TextRow>, options: ExportOptions): boolean => {
+  const first = take(rows(), LONGEST_FORM + 1);
+  if (options.titles !== undefined || first.length > LONGEST_FORM) return false;
+  if (first.some(({ cells }) => cells.length > WIDEST_FORM)) return false;
+  const head = firstHead(first.slice(0, LOOK_ROWS), layoutOptions(options));
+  return head === undefined || head.recognised < 2;
 };
 
 const unreadableAt = (text: string): string | undefined => {

@@ -5,6 +5,7 @@ import type { ExportRow } from "../columns/unpivot";
 import type { TextRow } from "../text/delimited";
 import { lineIndex } from "../text/lineIndex";
 import { knownTitles } from "../words/fieldNames";
+import { isForeign } from "../words/languageOf";
 import { mappable, mappedTo } from "../words/mappedTo";
 import { titleWords } from "../words/synonyms";
 import type { ExportColumn } from "../words/titles";
@@ -143,7 +144,7 @@ const tableOf = (
 ): ExportTable => {
   const { watch, index } = gathered;
   const decimal = watch.decimal();
-  const dateOrder = watch.dates();
+  const dateOrder = orderByLanguage(watch.dates(), gathered.blocks);
   const blocks = gathered.blocks.map(({ exported }) => exported);
   function* each(): Generator<EachRow> {
     const readers = gathered.blocks.map(rowsOfLine);
@@ -171,6 +172,26 @@ const tableOf = (
     each,
     inspection: inspectionOf(gathered, { delimiter, decimal, dateOrder }, options),
   };
+};
+
+/** In other languages than English the day comes first; English is written both ways. */
+const orderByLanguage = (
+  found: Inspection["dateOrder"],
+  blocks: readonly EnteredBlock[],
+): Inspection["dateOrder"] => {
+  const isOpen = found.value === undefined && found.evidence.startsWith("order of day and month");
+  const texts = blocks.flatMap(({ block: { head, facts, headings } }) => [
+    ...head.texts.flat(),
+    ...facts.map(({ key }) => key),
+    ...headings,
+  ]);
+  return isOpen && isForeign(texts)
+    ? {
+        value: "day-first",
+        evidence: "day first, because the file is in a language in which it comes first",
+        confidence: "likely",
+      }
+    : found;
 };
 
 const inspectionOf = (

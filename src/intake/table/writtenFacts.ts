@@ -1,17 +1,7 @@
-import type { Unit } from "../../quantities/units";
 import type { ExportRow } from "../columns/unpivot";
 import { readTitle } from "../words/readTitle";
 import type { ExportBlock } from "./exportTable";
-
-/** One text of an export whose field is recognised: a cell of a line, or a fact from the block above the table. */
-export interface Written {
-  readonly field: string;
-  readonly title: string;
-  readonly text: string;
-  readonly unit?: Unit;
-  /** Its column, where it is a cell. */
-  readonly index?: number;
-}
+import type { Written } from "./written";
 
 /** What the block above a table says, as far as its fields are recognised. */
 export const factsOf = (header: ExportBlock["header"]): Written[] =>
@@ -24,8 +14,8 @@ export const factsOf = (header: ExportBlock["header"]): Written[] =>
  * Makes the reader of lines: what each says, by field. What the block above the table says holds for
  * every line that does not say it itself.
  */
-export const writtenBy = ({ header, columns }: ExportBlock) => {
-  const facts = factsOf(header).map((one): [string, Written] => [one.field, one]);
+export const writtenBy = ({ header, columns, facts: told }: ExportBlock) => {
+  const facts = (told ?? factsOf(header)).map((one): [string, Written] => [one.field, one]);
   return ({ cells }: ExportRow): ReadonlyMap<string, Written> => {
     const written = new Map(facts);
     for (const { field, title, index, unit } of columns) {

@@ -15,6 +15,9 @@ const FILLERS = new RegExp(`\\b${anyWord(({ positions }) => positions.fillers)}\
 const OPEN = new RegExp(`\\b${anyWord(({ positions }) => positions.open)}\\b`, "gi");
 /** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
 const SHORT_WORDS = new RegExp(`^${anyWord(({ positions }) => positions.others)}$`, "i");
+/** T and M for earth, as in other languages, where no scheme has them as a phase of it beside the other. */
+const TO_EARTH =
+  /^\s*(L[123](?=\s*[-–/+ ]?\s*.$)|[123ABCYUVW](?=\s*[-–/]\s*.$))\s*[-–/+ ]?\s*[TM⏚]\s*$/;
 const RIGHT = 'use, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
 
 /**
@@ -89,7 +92,7 @@ const isLetter = (token: string) => /^[RYSTABCUVW]$/.test(token);
 /** The earth and phase marks of a text in order; undefined where anything else stands in it. */
 const tokensOf = (text: string): { tokens: string[]; open: boolean } | undefined => {
   if (text.length > 40) return undefined;
-  const upper = text.normalize("NFKC").toUpperCase();
+  const upper = text.normalize("NFKC").toUpperCase().replace(TO_EARTH, "$1-E");
   const open = new RegExp(OPEN).test(upper);
   const rest = upper
     .replace(OPEN, " ")

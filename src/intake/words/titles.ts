@@ -8,11 +8,20 @@ import { readTitle, splitTitle, type Title } from "./readTitle";
 import type { TitleWords } from "./synonyms";
 import { titleKeys } from "./titleKeys";
 
-/** What a column's title says of every reading under it: its phase, pole or combination, and its stage. */
+/** What a column's title says of every reading under it: its panel or section, its phase, pole or combination, its stage, the operation of a breaker. */
 export interface Says {
+  readonly object?: string;
+  readonly part?: string;
   readonly position?: string;
   readonly stage?: string;
+  readonly operation?: string;
 }
+
+/** Which cells of which column are another's: those beside a text, or of the n-th line with the same names. */
+export type CellsOf = { readonly column: number } & (
+  | { readonly beside: number; readonly is: (text: string) => boolean }
+  | { readonly nth: number; readonly names: readonly number[] }
+);
 
 export interface ExportColumn {
   readonly index: number;
@@ -22,10 +31,14 @@ export interface ExportColumn {
   readonly field?: string;
   /** Set for a column of a wide table, whose title says more than the field. */
   readonly says?: Says;
+  /** Set where its cells are those of another column, on lines of which something tells that they are its. */
+  readonly from?: CellsOf;
   /** Set where its name is written once and holds for the blank cells below it. */
   readonly below?: true;
   /** Set where its cells, and not its title, say that it is the instrument. */
   readonly listed?: true;
+  /** Set where it holds nothing that a workbook has a place for: a running number, a limit, what the file works out itself. */
+  readonly spare?: true;
   /** Title of the column before it that reads alike, for which it was left out. */
   readonly alike?: string;
 }
@@ -53,7 +66,7 @@ export const titlesOf = (
   reading: TitleReading,
 ): ExportColumn[] => {
   const last = lines.at(-1) ?? [];
-  const upper = lines.length > 1 ? (lines[0] ?? []) : [];
+  const upper = joinedLines(lines.slice(0, -1));
   const digits = ["1", "2", "3"].every((pole) => last.includes(pole));
   const schemed = areSchemeLetters(last.map((title) => title.toUpperCase()));
   const ends = areSchemeLetters(
@@ -81,6 +94,14 @@ export const titlesOf = (
     });
   });
 };
+
+/** The lines above the last as one. */
+const joinedLines = (lines: readonly (readonly string[])[]): readonly string[] =>
+  lines.length < 2
+    ? (lines[0] ?? [])
+    : Array.from({ length: Math.max(...lines.map((line) => line.length)) }, (_, at) =>
+        lines.flatMap((line) => line[at] || []).join(" "),
+      );
 
 /** The three titles that are the letters of one scheme with the same unit. */
 const lettersWithUnit = (titles: readonly string[]): ReadonlySet<string> => {
@@ -257,12 +278,15 @@ const measuredField = (text: string, words: TitleWords | undefined): Title | und
   return field === undefined ? undefined : { field, unit: whole.unit ?? unit };
 };
 
+const WAVE = /\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i;
+
 export const bracketless = (text: string) => text.replace(/^[([]|[)\]]$/g, "");
 
 /** A row under the titles in which every filled cell is a unit. */
 export const isUnitRow = (cells: readonly string[]): boolean => {
   const filled = cells.filter((cell) => cell !== "" && cell !== "-");
   return (
-    filled.length > 0 && filled.every((cell) => cell.length < 12 && readUnit(bracketless(cell)).ok)
+    filled.length > 0 &&
+    filled.every((cell) => cell.length < 12 && readUnit(bracketless(cell).replace(WAVE, "")).ok)
   );
 };

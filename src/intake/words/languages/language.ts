@@ -22,6 +22,142 @@ export const PARTS = [
   "joint",
 ] as const;
 
+/**
+ * What words in titles, headings and names speak of. A word may speak of several things, as "conductor"
+ * does of a phase and of what is warm; what it is in a title is told by the words, units and cells around it.
+ */
+export const SENSES = [
+  "panel",
+  "section",
+  "circuit",
+  "place",
+  "part",
+  "breaker",
+  "cable",
+  "joint",
+  "core",
+  "ct",
+  "vt",
+  "relay",
+  "meter",
+  "element",
+  "phase",
+  "stage",
+  "before",
+  "after",
+  "test",
+  "operation",
+  "number",
+  "retest",
+  "date",
+  "time",
+  "by",
+  "witness",
+  "instrument",
+  "serial",
+  "remark",
+  "unit",
+  "resistance",
+  "insulation",
+  "contact",
+  "earth",
+  "continuity",
+  "voltage",
+  "drop",
+  "current",
+  "leakage",
+  "temperature",
+  "air",
+  "conductor",
+  "gas",
+  "winding",
+  "surface",
+  "humidity",
+  "pressure",
+  "barometer",
+  "held",
+  "discharge",
+  "torque",
+  "applied",
+  "measured",
+  "reading",
+  "marked",
+  "again",
+  "control",
+  "closing",
+  "opening",
+  "tripping",
+  "openpole",
+  "polarity",
+  "primary",
+  "secondary",
+  "ratio",
+  "burden",
+  "expected",
+  "limit",
+  "minimum",
+  "maximum",
+  "required",
+  "corrected",
+  "error",
+  "deviation",
+  "mean",
+  "result",
+  "alarm",
+  "lockout",
+  "search",
+  "rate",
+  "spring",
+  "counter",
+  "trip",
+  "indication",
+  "direction",
+  "setting",
+  "found",
+  "left",
+  "pickup",
+  "dropout",
+  "uv",
+  "low",
+  "high",
+  "fuse",
+  "sheath",
+  "bolt",
+  "grade",
+  "nameplate",
+  "ferrule",
+  "reference",
+  "shown",
+  "state",
+  "item",
+  "withstand",
+  "polarization",
+  "absorption",
+  "excitation",
+  "curve",
+  "elapsed",
+  "heating",
+  "lighting",
+  "circuits",
+  "wiring",
+  "timing",
+  "mechanism",
+  "installation",
+  "function",
+  "level",
+  "enclosure",
+  "door",
+  "frame",
+  "earthbar",
+  "restraint",
+  "multiple",
+  "angle",
+  "frequency",
+  "pdf",
+  "method",
+] as const;
+export type Sense = (typeof SENSES)[number];
+
 /** What a pasted list of panels calls things. */
 export interface PanelListWords {
   /** Titles of its columns, as plain words. */
@@ -71,6 +207,10 @@ export interface Language {
   readonly no: readonly string[];
   readonly pass: Phrases;
   readonly fail: Phrases;
+  /** What says that something does not apply. */
+  readonly notApplicable?: Phrases;
+  /** What says that something is the wrong way round. */
+  readonly reversed?: Phrases;
   readonly stated: Readonly<Record<StatedWord, Phrases>>;
   /** Sums, averages and limits under a table, alone in a cell. */
   readonly summaries?: Phrases;
@@ -83,4 +223,6 @@ export interface Language {
   /** What a heading between lines begins with that names the panel or section of those below. */
   readonly headings?: Phrases;
   readonly panelList?: PanelListWords;
+  /** Words and phrases as they are written, by what they speak of. */
+  readonly senses?: Readonly<Partial<Record<Sense, readonly string[]>>>;
 }

@@ -1,13 +1,15 @@
+import { ar } from "./ar";
 import { de } from "./de";
 import { en } from "./en";
 import { es } from "./es";
 import { fr } from "./fr";
 import type { Language } from "./language";
+import { pt } from "./pt";
 
 /** The language of the records themselves. */
 export const OWN_LANGUAGE = en;
 
 /** Other languages that exports come in, that first which counts first. */
-export const OTHER_LANGUAGES: readonly Language[] = [de, fr, es];
+export const OTHER_LANGUAGES: readonly Language[] = [de, fr, es, pt, ar];
 
 export const LANGUAGES: readonly Language[] = [OWN_LANGUAGE, ...OTHER_LANGUAGES];

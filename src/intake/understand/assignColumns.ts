@@ -1,0 +1,186 @@
+import type { Column, RecordKind } from "../../records/kind";
+import { pointKey } from "../words/pointKey";
+import type { Says } from "../words/titles";
+import { columnScore, type SeenColumn, SURE } from "./columnScore";
+import type { KnownKind } from "./knowledge";
+import { placesNamed } from "./places";
+
+/** A column of an export with the record column that it fills, and how well the two go together. */
+export interface Assigned {
+  readonly seen: SeenColumn;
+  readonly column: Column;
+  readonly score: number;
+  readonly says: Says;
+}
+
+/** What comes of bringing the columns of a table and those of a kind together. */
+export interface Assignment {
+  readonly assigned: readonly Assigned[];
+  /** Columns of which each could be what the other is: none of them is taken. */
+  readonly contested: readonly (readonly [SeenColumn, SeenColumn, Column])[];
+}
+
+/** Scores nearer to each other than this do not decide. */
+const TIE = 0.45;
+
+/** The columns of a kind that exports fill. */
+export const entriesOf = ({ columns }: RecordKind): readonly Column[] =>
+  columns.filter(({ role, id }) => role === "entry" || (role === "note" && id === "remarks"));
+
+/** What the title of a column says of the records that its cells are for, as far as the kind tells records by it. */
+const saysOf = (seen: SeenColumn, known: KnownKind, column: Column, across: Across): Says => {
+  const { title } = seen;
+  const { byPhase, byStage, kind } = known;
+  if (column.need === "trail" && column.unit === undefined) return {};
+  const { stage, operation, object } = title;
+  const position = pointTitle(seen, known) ?? title.position;
+  const part = across.get(seen.index);
+  return {
+    ...(object !== undefined && { object }),
+    ...(part !== undefined && column === mainReading(kind) && { part }),
+    ...((byPhase || known.points.size > 0) && position !== undefined && { position }),
+    ...(byStage && stage !== undefined && { stage }),
+    ...(kind.id === "timing" && operation !== undefined && { operation }),
+  };
+};
+
+/**
+ * Brings columns of a table and of a record kind together, those first that go together best. What two
+ * columns could be alike, neither is; what only its unit speaks for is taken where nothing else is left for it.
+ *
+ * @param poleOf the pole of a breaker, L1 to L3, that a column's title names
+ */
+export const assignColumns = (
+  columns: readonly SeenColumn[],
+  known: KnownKind,
+  poleOf: (seen: SeenColumn) => string | undefined,
+): Assignment => {
+  const across = partsAcross(columns, known);
+  const pairs = columns
+    .flatMap((seen) => pairsOf(seen, known, poleOf, across))
+    .sort((one, other) => other.score - one.score);
+  const assigned: Assigned[] = [];
+  const contested: [SeenColumn, SeenColumn, Column][] = [];
+  const taken = new Map<string, Assigned>();
+  const done = new Set<number>();
+  for (const pair of pairs) {
+    if (done.has(pair.seen.index) || (pair.score < SURE && isDoubtful(pair, pairs, taken)))
+      continue;
+    const key = keyOf(pair);
+    const other = taken.get(key);
+    if (other === undefined) {
+      taken.set(key, pair);
+      assigned.push(pair);
+      done.add(pair.seen.index);
+    } else if (other.score - pair.score < TIE && pair.score >= SURE && !isAlike(pair, other)) {
+      contested.push([other.seen, pair.seen, pair.column]);
+      done.add(pair.seen.index);
+    }
+  }
+  const out = new Set(contested.flatMap(([one, other]) => [one.index, other.index]));
+  return { assigned: assigned.filter(({ seen }) => !out.has(seen.index)), contested };
+};
+
+const keyOf = ({ column, says }: Assigned): string => JSON.stringify([column.id, says]);
+
+const isAlike = (one: Assigned, other: Assigned): boolean =>
+  one.seen.cells.texts.join("\n") === other.seen.cells.texts.join("\n");
+
+/** What only a unit speaks for: doubtful where it could be several columns that are still free, or none is. */
+const isDoubtful = (
+  pair: Assigned,
+  pairs: readonly Assigned[],
+  taken: ReadonlyMap<string, Assigned>,
+): boolean =>
+  pairs.some(
+    (other) =>
+      other.seen === pair.seen &&
+      other.column !== pair.column &&
+      !taken.has(keyOf(other)) &&
+      pair.score - other.score < 0.2,
+  ) ||
+  pairs.some(
+    (other) =>
+      other.seen !== pair.seen &&
+      other.score < SURE &&
+      keyOf(other) === keyOf(pair) &&
+      Math.abs(other.score - pair.score) < 0.2 &&
+      !isAlike(other, pair),
+  );
+
+const pairsOf = (
+  seen: SeenColumn,
+  known: KnownKind,
+  poleOf: (seen: SeenColumn) => string | undefined,
+  across: Across,
+): Assigned[] =>
+  entriesOf(known.kind).flatMap((column): Assigned[] => {
+    if (POLE.test(column.id) && poleOf(seen) !== column.id.toUpperCase()) return [];
+    const score =
+      acrossScore(seen, known, column, across) ?? columnScore(seen, known.kind.id, column);
+    if (score === undefined) return [];
+    // Of columns that a unit alone speaks for, the reading is the likeliest.
+    const bonus = score < SURE && column.need === "reading" ? 0.3 : 0;
+    return [{ seen, column, score: score + bonus, says: saysOf(seen, known, column, across) }];
+  });
+
+const POLE = /^l[123]$/;
+
+/** Parts of a panel that titles name, by column, where several do. */
+type Across = ReadonlyMap<number, string>;
+
+/** The columns whose titles name parts, as circuits lie across a table; one such title may be anything. */
+export const partsAcross = (
+  columns: readonly SeenColumn[],
+  { places, kind }: KnownKind,
+): Across => {
+  const found = columns.flatMap(({ index, title, cells }): [number, string][] => {
+    const { text } = title;
+    if (text === "" || kind.id === "timing" || title.unknown > 1 || cells.numeric < 0.5) return [];
+    const parts = new Set(placesNamed(places, text).map(({ part }) => part));
+    return parts.size === 1 ? [[index, [...parts][0] ?? ""]] : [];
+  });
+  return new Set(found.map(([, part]) => part)).size > 1 ? new Map(found) : new Map();
+};
+
+/** The point of a test that a title names, such as a multiple of the pick-up. */
+const pointTitle = ({ title: { text, senses } }: SeenColumn, { points }: KnownKind) => {
+  if (points.size === 0) return undefined;
+  const [multiple] = /\d+(?:[.,]\d+)?\s*[x×%]|[x×]\s*\d+(?:[.,]\d+)?/iu.exec(text) ?? [];
+  const point = multiple ?? (senses.has("pickup") ? "pick-up" : undefined);
+  return point !== undefined && points.has(pointKey(point)) ? point : undefined;
+};
+
+/** A column whose title says no more than where something was read has the reading of its kind. */
+const acrossScore = (
+  seen: SeenColumn,
+  known: KnownKind,
+  column: Column,
+  across: Across,
+): number | undefined => {
+  const { kind, byPhase } = known;
+  if (column !== mainReading(kind)) return undefined;
+  const { position, object, words, unknown } = seen.title;
+  const read = {
+    ...seen,
+    title: { ...seen.title, unknown: 0, senses: READING, words: READING_WORDS },
+  };
+  if (across.has(seen.index) || pointTitle(seen, known) !== undefined)
+    return columnScore(read, kind.id, column);
+  const isAcross = object !== undefined || (byPhase && position !== undefined);
+  return isAcross && unknown === 0 && words.length === 0
+    ? columnScore(read, kind.id, column)
+    : undefined;
+};
+
+const READING = new Set(["reading" as const]);
+const READING_WORDS = [{ text: "", senses: ["reading" as const] }];
+
+/** The one reading that a kind is for. */
+export const mainReading = ({ columns }: RecordKind): Column | undefined => {
+  const readings = columns.filter(({ role, need }) => role === "entry" && need === "reading");
+  return (
+    readings.find(({ id }) => id === "reading" || id === "state") ??
+    (readings.length === 1 ? readings[0] : undefined)
+  );
+};

@@ -1,0 +1,164 @@
+import { readUnit } from "../../quantities/readUnit";
+import { type Unit, unitSize } from "../../quantities/units";
+import type { Fact } from "../table/facts";
+import type { Written } from "../table/written";
+import { readStage } from "../words/readStage";
+import type { Sense } from "../words/senses";
+import { entriesOf } from "./assignColumns";
+import { columnScore, type SeenColumn, SURE } from "./columnScore";
+import { kindsNamed } from "./kindWords";
+import type { Knowledge, KnownKind } from "./knowledge";
+import { placesNamed } from "./places";
+import { columnTexts } from "./textsOf";
+import { measuresIn, ofTheTest, type Stated, titleSense } from "./titleSense";
+
+const ALONE = { letters: new Set<string>(), ends: false, objectOf: () => undefined };
+
+/** A fact as a column of one cell. */
+const seenFact = ({ key, value }: Fact): SeenColumn => {
+  const title = titleSense(key, ALONE);
+  const cells = columnTexts([value]);
+  return { index: -1, title, cells, unit: title.unit ?? cells.unit };
+};
+
+/** Words of a fact's key that say that its value is the name of what was tested. */
+const NAMING: readonly Sense[] = [
+  ...(["panel", "section", "breaker", "circuit", "place", "part", "cable"] as const),
+  ...(["ct", "vt", "relay", "core", "joint", "element", "phase"] as const),
+];
+
+/** Words of a key whose value, where it is a day, is the day of the test. */
+const DATED: readonly Sense[] = ["date", "by", "test"];
+
+/** A key of nothing but these names a panel or section, also one that the records do not know. */
+const PANEL: ReadonlySet<Sense> = new Set<Sense>(["panel", "section", "number"]);
+
+const written = (field: string, { key, value }: Fact, unit?: Unit): Written => ({
+  field,
+  title: key,
+  text: value,
+  ...(unit && { unit }),
+});
+
+/**
+ * What the facts above a table say for every line of it, in the columns of a kind. The last that is said
+ * of something counts.
+ */
+export const blockFacts = (
+  facts: readonly Fact[],
+  known: KnownKind,
+  knows: Knowledge,
+): Written[] => {
+  const found = new Map<string, Written>();
+  for (const fact of facts) {
+    const one = factWritten(fact, known, knows);
+    if (one) found.set(one.field, one);
+  }
+  const by = found.has("by") ? undefined : facts.flatMap(byInSentence)[0];
+  return [...found.values(), ...(by ? [by] : [])];
+};
+
+/** Who tested, in a sentence: `Tested 15-Jul-2026 by M. Oakes, set RT-7`. */
+const byInSentence = ({ key, value }: Fact): Written[] => {
+  const [, name] = BY.exec(`${key} ${value}`) ?? [];
+  return name === undefined ? [] : [{ field: "by", title: key, text: name.trim() }];
+};
+const BY =
+  /\p{L}.*\s(?:by|von|par|por)\s+((?:\p{Lu}\.\s?)*\p{Lu}[\p{L}'-]+(?:\s\p{Lu}[\p{L}'-]+)*)/u;
+
+const factWritten = (
+  fact: Fact,
+  known: KnownKind,
+  { instruments }: Knowledge,
+): Written | undefined => {
+  const { value } = fact;
+  if (value === "") return undefined;
+  if (instruments.has(value.trim().toLowerCase())) return written("instrument", fact);
+  const seen = seenFact(fact);
+  const field = plainField(value, seen);
+  if (field !== undefined) return written(field, fact);
+  if (seen.title.senses.has("stage") && readStage(value) !== undefined)
+    return known.byStage ? written("stage", fact) : undefined;
+  return namingFact(fact, seen, known) ?? entryFact(fact, seen, known);
+};
+
+/** What a fact is of whatever the test: its day, that it was made again, or which test it is. */
+const plainField = (
+  value: string,
+  { title: { senses }, cells }: SeenColumn,
+): string | undefined => {
+  if (cells.dates === 1 && DATED.some((sense) => senses.has(sense))) return "date";
+  if (senses.has("retest")) return "retest";
+  const isOther = ["voltage", "current", "date", "by", "instrument", "held"].some((sense) =>
+    senses.has(sense as Sense),
+  );
+  return senses.has("test") && !isOther && kindsNamed(value).size > 0 ? "test" : undefined;
+};
+
+const namingFact = (
+  fact: Fact,
+  { title: { senses }, cells }: SeenColumn,
+  known: KnownKind,
+): Written | undefined => {
+  const isNaming = NAMING.some((sense) => senses.has(sense));
+  const isPanel = senses.size > 0 && [...senses].every((sense) => PANEL.has(sense));
+  if (!isNaming || (cells.numeric === 1 && !isPanel)) return undefined;
+  if (senses.has("instrument") || senses.has("serial")) return undefined;
+  const places = placesNamed(known.places, fact.value);
+  if (places.length === 0) return isPanel ? written("object", fact) : undefined;
+  const objects = new Set(places.map(({ object }) => object));
+  return objects.size === 1 ? written("object", fact) : written("part", fact);
+};
+
+const entryFact = (fact: Fact, seen: SeenColumn, known: KnownKind): Written | undefined => {
+  const [best] = entriesOf(known.kind)
+    .flatMap((column) => {
+      const score = columnScore(seen, known.kind.id, column);
+      return score !== undefined && score >= SURE ? [{ column, score }] : [];
+    })
+    .sort((one, other) => other.score - one.score);
+  return best && written(best.column.id, fact, seen.title.unit);
+};
+
+/** A value that a title or heading states, in the kind's column for it; none that is itself what was read. */
+export const statedFacts = (
+  stated: readonly Stated[],
+  { kind }: KnownKind,
+  title: string,
+): Written[] =>
+  entriesOf(kind).flatMap((column): Written[] => {
+    if (!["testVoltage", "testCurrent", "controlV"].includes(column.id)) return [];
+    const quantity = column.unit && unitSize(column.unit).quantity;
+    const texts = new Set(
+      stated.filter(({ unit }) => unitSize(unit).quantity === quantity).map(({ text }) => text),
+    );
+    const [text] = texts;
+    return texts.size === 1 && text !== undefined ? [{ field: column.id, title, text }] : [];
+  });
+
+/** What a heading says of the readings below: values with their units, the time they were read at, and their unit. */
+export const headingSays = (headings: readonly string[]) => {
+  const found = headings.map((heading) => measuresIn(ofTheTest(heading)).said);
+  const seconds = new Set(found.flatMap(({ seconds }) => seconds ?? []));
+  return {
+    stated: found.flatMap(({ stated }) => stated),
+    seconds: seconds.size === 1 ? [...seconds][0] : undefined,
+    units: headings.flatMap(unitsNamed),
+  };
+};
+
+const NAMED = /(?:[([]\s*|\b(?:in|en|em)\s+)([\p{L}µΩ°%·]{1,9})(?=[\s,.;)\]]|$)/giu;
+
+const unitsNamed = (heading: string): Unit[] => [
+  ...new Set(
+    [...heading.slice(0, 200).matchAll(NAMED), ...heading.slice(0, 200).matchAll(OHMS)].flatMap(
+      ({ 1: text = "" }) => {
+        const read = readUnit(text);
+        return read.ok && text.length > 1 ? [read.value] : [];
+      },
+    ),
+  ),
+];
+/** Words that are a unit of resistance and nothing else, wherever they stand. */
+const OHMS =
+  /(?<!\p{L})((?:tera|giga?|mega?|kilo|milli|micro|[tgmkµ])[ -]?ohms?|[TGMkmµ][ΩΩ])(?!\p{L})/giu;

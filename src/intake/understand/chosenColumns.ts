@@ -1,0 +1,138 @@
+import { readUnit } from "../../quantities/readUnit";
+import { splitReading } from "../../quantities/splitReading";
+import { type Unit, unitSize } from "../../quantities/units";
+import { positionReader } from "../words/readPosition";
+import type { CellsOf, ExportColumn } from "../words/titles";
+import type { Assigned } from "./assignColumns";
+import { entriesOf } from "./assignColumns";
+import { type SeenColumn, senseOf } from "./columnScore";
+import type { KnownKind } from "./knowledge";
+import type { Naming } from "./namingRoles";
+
+/** A column of a table whose cells are those of several record columns, each with the lines that are its. */
+export interface Chosen {
+  readonly of: Assigned;
+  readonly parts: readonly { readonly field: string; readonly cells: CellsOf }[];
+}
+
+/** Seconds that a text tells: `30`, `30 s`, `1 min`, in the unit of its column where it has none. */
+const secondsIn = (text: string, unit: Unit): number | undefined => {
+  const parts = splitReading(text);
+  if (!parts || parts.number === "") return undefined;
+  const own = parts.unit === "" ? undefined : readUnit(parts.unit);
+  const size = unitSize(own?.ok ? own.value : unit);
+  return size.quantity === "time"
+    ? Number(parts.number.replace(",", ".")) * (size.times ?? 10 ** size.exponent)
+    : undefined;
+};
+
+/** The times at which a kind takes readings, each with its column. */
+const timesOf = ({ kind }: KnownKind): ReadonlyMap<number, string> =>
+  new Map(
+    entriesOf(kind).flatMap(({ id }): [number, string][] => {
+      const seconds = senseOf(kind.id, id)?.seconds;
+      return seconds === undefined ? [] : [[seconds, id]];
+    }),
+  );
+
+/** The column that tells at what time each line was read, where the kind reads at several. */
+export const elapsedColumn = (
+  columns: readonly SeenColumn[],
+  known: KnownKind,
+): { readonly seen: SeenColumn; readonly unit: Unit } | undefined => {
+  const times = timesOf(known);
+  if (times.size < 2) return undefined;
+  return columns.flatMap((seen) => {
+    const { title, cells } = seen;
+    const isTime = ["elapsed", "time", "held"].some((sense) => title.senses.has(sense as "time"));
+    const unit = seen.unit ?? (isTime ? "s" : undefined);
+    if (unit === undefined || unitSize(unit).quantity !== "time" || cells.texts.length === 0)
+      return [];
+    const known = cells.texts.filter((text) => times.has(secondsIn(text, unit) ?? -1));
+    return known.length / cells.texts.length >= 0.7 ? [{ seen, unit }] : [];
+  })[0];
+};
+
+/** The cells of a resistance beside its time, as the columns of the kind for these times. */
+export const byElapsed = (
+  assigned: readonly Assigned[],
+  elapsed: NonNullable<ReturnType<typeof elapsedColumn>>,
+  known: KnownKind,
+): Chosen[] =>
+  assigned
+    .filter(
+      ({ column, seen }) =>
+        [...timesOf(known).values()].includes(column.id) && seen.title.seconds === undefined,
+    )
+    .map((of) => ({
+      of,
+      parts: [...timesOf(known)].map(([seconds, field]) => ({
+        field,
+        cells: {
+          column: of.seen.index,
+          beside: elapsed.seen.index,
+          is: (text: string) => secondsIn(text, elapsed.unit) === seconds,
+        },
+      })),
+    }));
+
+/** The times of a breaker's poles one below the other, as the columns of the poles. */
+export const byPole = (
+  assigned: readonly Assigned[],
+  position: Naming,
+  texts: readonly string[],
+): Chosen[] => {
+  const read = positionReader(texts);
+  const isPole = (pole: string) => (text: string) => {
+    const found = read(text);
+    return found.ok && found.value === pole;
+  };
+  return assigned
+    .filter(({ column }) => column.id === "l1")
+    .map((of) => ({
+      of,
+      parts: ["l1", "l2", "l3"].map((field) => ({
+        field,
+        cells: { column: of.seen.index, beside: position.index, is: isPole(field.toUpperCase()) },
+      })),
+    }));
+};
+
+/** The points of a curve one below the other, as the columns of its points. */
+export const byPoint = (
+  assigned: readonly Assigned[],
+  naming: readonly Naming[],
+  known: KnownKind,
+): Chosen[] => {
+  const names = naming.map(({ index }) => index);
+  return assigned
+    .filter(({ column }) => /^[av]1$/.test(column.id))
+    .map((of) => ({
+      of,
+      parts: entriesOf(known.kind)
+        .filter(({ id }) => id[0] === of.column.id[0] && /^[av]\d+$/.test(id))
+        .map(({ id }) => ({
+          field: id,
+          cells: { column: of.seen.index, nth: Number(id.slice(1)), names },
+        })),
+    }));
+};
+
+/** The columns of a table with those that others hold the cells of. */
+export const withChosen = (
+  columns: readonly ExportColumn[],
+  chosen: readonly Chosen[],
+): readonly ExportColumn[] => {
+  if (chosen.length === 0) return columns;
+  const held = new Set(chosen.map(({ of }) => of.seen.index));
+  const own = columns.map((column) =>
+    held.has(column.index)
+      ? { index: column.index, title: column.title, spare: true as const }
+      : column,
+  );
+  const more = chosen.flatMap(({ of, parts }) => {
+    const { title = "", unit, says } = columns[of.seen.index] ?? {};
+    return parts.map(({ field, cells }) => ({ title, field, unit, says, from: cells }));
+  });
+  return [...own, ...more.map((column, at) => ({ ...column, index: own.length + at }))];
+};

@@ -1,0 +1,223 @@
+import type { Unit } from "../../quantities/units";
+import { unitSize } from "../../quantities/units";
+import type { Fact } from "../table/facts";
+import type { Written } from "../table/written";
+import { positionReader } from "../words/readPosition";
+import { type Assignment, assignColumns, partsAcross } from "./assignColumns";
+import { blockFacts, headingSays, statedFacts } from "./blockFacts";
+import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
+import type { SeenColumn } from "./columnScore";
+import { SAID_BY_FILE } from "./columnSenses";
+import { kindsNamed } from "./kindWords";
+import type { Knowledge, KnownKind } from "./knowledge";
+import { type Naming, namingRoles } from "./namingRoles";
+import { placesNamed } from "./places";
+import type { Role } from "./plainRoles";
+
+/** A block of an export, as it is looked at for each record kind. */
+export interface SeenBlock {
+  readonly columns: readonly SeenColumn[];
+  /** By column, what it is whatever the test. */
+  readonly plain: readonly (Role | undefined)[];
+  /** The first lines of readings. */
+  readonly rows: readonly (readonly string[])[];
+  readonly headings: readonly string[];
+  readonly facts: readonly Fact[];
+  readonly file: string;
+}
+
+/** A block read as records of one kind, and how much speaks for it. */
+export interface Interpretation extends Assignment {
+  readonly known: KnownKind;
+  readonly naming: readonly Naming[];
+  readonly facts: readonly Written[];
+  /** The share of lines that name records of the kind; undefined where no line names any. */
+  readonly placed: number | undefined;
+  /** Columns that hold the cells of several columns of the records. */
+  readonly chosen: readonly Chosen[];
+  /** The column that tells the time at which each line was read. */
+  readonly elapsed?: number;
+  /** Columns with numbers that it has no use for. */
+  readonly unused: readonly SeenColumn[];
+  /** Whether words of the file, its headings and facts speak of the kind. */
+  readonly named: number;
+  readonly score: number;
+}
+
+/** Reads a block as records of a kind; undefined where it has no reading of it. */
+export const interpret = (
+  block: SeenBlock,
+  known: KnownKind,
+  knows: Knowledge,
+): Interpretation | undefined => {
+  const heading = headingSays(block.headings);
+  const across = partsAcross(block.columns, known);
+  const columns = block.columns.map((seen) => withHeading(seen, heading, across.has(seen.index)));
+  const open = columns.filter(({ index }) => block.plain[index] === undefined);
+  const naming = namingRoles(open, known, knows);
+  const names = new Set(naming.map(({ index }) => index));
+  const measured = open.filter(({ index }) => !names.has(index));
+  const position = naming.find(({ field }) => field === "position");
+  const poleOf = poleReader(columns);
+  const { assigned, contested } = assignColumns(
+    measured,
+    known,
+    // With a pole on each line, one column holds the times of all of them.
+    (seen) => poleOf(seen) ?? (position && seen.title.position === undefined ? "L1" : undefined),
+  );
+  const elapsed = elapsedColumn(measured, known);
+  const chosen = [
+    ...(elapsed ? byElapsed(assigned, elapsed, known) : []),
+    ...(known.kind.id === "timing" && position
+      ? byPole(assigned, position, columns[position.index]?.cells.texts ?? [])
+      : []),
+    ...(known.kind.id === "excitation" ? byPoint(assigned, naming, known) : []),
+  ];
+  const readings = assigned.filter(({ column }) => column.need === "reading");
+  if (readings.length === 0 && !contested.some(([, , { need }]) => need === "reading"))
+    return undefined;
+  const taken = new Set(assigned.map(({ seen }) => seen.index));
+  const facts = factsFor(block, known, knows, assigned, heading.stated);
+  const placed = placedShare(block, known, naming, facts, assigned);
+  const unused = measured.filter(
+    (seen) => !taken.has(seen.index) && seen !== elapsed?.seen && isMeasured(seen),
+  );
+  const named = namedBy(block, known);
+  return {
+    ...{ known, naming, assigned, contested, chosen, facts, placed, unused, named },
+    ...(elapsed && { elapsed: elapsed.seen.index }),
+    score:
+      scoreOf(assigned, placed, unused.length, named) -
+      (position && isIdle(position, known) ? 2 : 0),
+  };
+};
+
+/** Whether phases on each line say nothing for a kind. */
+const isIdle = (_position: Naming, { byPhase, points, kind }: KnownKind): boolean =>
+  !byPhase && points.size === 0 && kind.id !== "timing";
+
+const isMeasured = ({ cells, title }: SeenColumn): boolean =>
+  cells.numeric >= 0.5 && ![...title.senses].some((sense) => SAID_BY_FILE.has(sense));
+
+const WEIGHTS = { reading: 1, condition: 0.5, trail: 0.3 } as const;
+
+const scoreOf = (
+  assigned: Assignment["assigned"],
+  placed: number | undefined,
+  unused: number,
+  named: number,
+): number => {
+  // A reading of several phases across is one reading.
+  const byColumn = new Map(
+    assigned.map(({ column, score }) => [
+      column.id,
+      Math.min(score, 3) * (WEIGHTS[column.need ?? "trail"] ?? 0.3),
+    ]),
+  );
+  const columns = [...byColumn.values()].reduce((sum, one) => sum + one, 0);
+  return Math.min(columns, 9) + 6 * (placed ?? 0.3) + named - 1.5 * Math.min(unused, 4);
+};
+
+/** How much the words around the readings speak of a kind: headings most, then facts, then the file's name. */
+const namedBy = ({ headings, facts, file }: SeenBlock, { kind }: KnownKind): number => {
+  const of = (text: string) => kindsNamed(text).get(kind.id) ?? 0;
+  const test = facts.flatMap(({ key, value }) =>
+    /test|prüf|essai|ensa|اختبار/iu.test(key) ? of(value) : 0,
+  );
+  const most = (counts: readonly number[]) => Math.max(0, ...counts);
+  return 2 * most(headings.map(of)) + 3 * most(test) + 1.2 * of(file.replace(/\.[a-z]+$/i, ""));
+};
+
+/** A column with what a heading says of readings: their unit, and the time they were taken at. */
+const withHeading = (
+  seen: SeenColumn,
+  { units, seconds }: ReturnType<typeof headingSays>,
+  isPart: boolean,
+): SeenColumn => {
+  const { title, cells, unit } = seen;
+  const quantities = new Map(units.map((one) => [unitSize(one).quantity, one]));
+  const isBare = unit === undefined && cells.numeric >= 0.5;
+  const own: Unit | undefined =
+    isBare && units.length === 1 && quantities.size === 1 ? units[0] : undefined;
+  const isResistance =
+    (own ?? unit) !== undefined && unitSize((own ?? unit) as Unit).quantity === "resistance";
+  return {
+    ...seen,
+    ...(own && (isPart || fitsHeading(seen, own)) && { unit: own, told: own }),
+    ...(isResistance &&
+      title.seconds === undefined &&
+      seconds !== undefined && { title: { ...title, seconds } }),
+  };
+};
+
+/** A heading's unit is for columns that speak of its quantity or of nothing but a place. */
+const fitsHeading = ({ title: { senses } }: SeenColumn, unit: Unit): boolean => {
+  const { quantity } = unitSize(unit);
+  const others = [
+    "resistance",
+    "voltage",
+    "current",
+    "temperature",
+    "pressure",
+    "torque",
+    "held",
+    "time",
+  ] as const;
+  const named = others.filter((one) => senses.has(one));
+  return named.length === 0 || named.some((one) => one === quantity);
+};
+
+/** Reads which pole a title names, by the letters of all titles beside it. */
+const poleReader = (columns: readonly SeenColumn[]) => {
+  const read = positionReader(columns.flatMap(({ title }) => title.position ?? []));
+  return ({ title: { position } }: SeenColumn): string | undefined => {
+    const found = position === undefined ? undefined : read(position);
+    return found?.ok ? found.value : undefined;
+  };
+};
+
+const factsFor = (
+  block: SeenBlock,
+  known: KnownKind,
+  knows: Knowledge,
+  assigned: Assignment["assigned"],
+  headed: ReturnType<typeof headingSays>["stated"],
+): Written[] => {
+  const inTitles = assigned.flatMap(({ seen }) => seen.title.stated);
+  const found = [
+    ...statedFacts(headed, known, block.headings.at(-1) ?? ""),
+    ...statedFacts(inTitles, known, "title"),
+    ...blockFacts(block.facts, known, knows),
+  ];
+  return [...new Map(found.map((one) => [one.field, one])).values()];
+};
+
+/** The share of lines that name records of the kind. */
+const placedShare = (
+  { rows }: SeenBlock,
+  { places }: KnownKind,
+  naming: readonly Naming[],
+  facts: readonly Written[],
+  assigned: Assignment["assigned"],
+): number | undefined => {
+  const across = [...new Set(assigned.flatMap(({ says }) => says.object ?? says.part ?? []))];
+  const indices = naming.flatMap(({ field, index }) => (PLACES.has(field) ? index : []));
+  const fixed = facts.flatMap(({ field, text }) => (PLACES.has(field) ? text : []));
+  const lines = rows.map((cells) => [...fixed, ...indices.flatMap((index) => cells[index] || [])]);
+  const named = lines.filter((names) => names.length > 0);
+  if (named.length === 0 && across.length === 0) return undefined;
+  const isKnown = (names: readonly string[]) => {
+    let left = places;
+    for (const name of names) left = placesNamed(left, name);
+    return left.length > 0;
+  };
+  const all =
+    across.length === 0
+      ? named
+      : (named.length > 0 ? named : [[]]).flatMap((names) =>
+          across.map((object) => [object, ...names]),
+        );
+  return all.filter(isKnown).length / all.length;
+};
+
+const PLACES: ReadonlySet<string> = new Set(["object", "part", "subpart"]);

@@ -1,0 +1,89 @@
+import type { RecordKind } from "../../records/kind";
+import { keyIds } from "../../records/kind";
+import { objectKey, positionsOf } from "../rows/candidates";
+import type { RecordRows } from "../rows/recordRows";
+import { plainWords } from "../words/plainWords";
+import { pointKey } from "../words/pointKey";
+import { type NamedPlace, placesOf } from "./places";
+
+/** What the workbook that an export is for tells of one record kind. */
+export interface KnownKind {
+  readonly kind: RecordKind;
+  readonly places: readonly NamedPlace[];
+  /** Whether its rows are by phase, and whether by stage. */
+  readonly byPhase: boolean;
+  readonly byStage: boolean;
+  /** Points of a test that rows are by, such as multiples of a pick-up, made comparable. */
+  readonly points: ReadonlySet<string>;
+}
+
+/** What the workbook that an export is for tells: its records, the lineup's names and instruments. */
+export interface Knowledge {
+  readonly kinds: readonly KnownKind[];
+  /** Ids and serial numbers in lower case. */
+  readonly instruments: ReadonlySet<string>;
+  /** The panel or section that a text is the name of, as the records write it. */
+  readonly objectOf: (text: string) => string | undefined;
+}
+
+/** What is known of a lineup besides its records. */
+export interface KnownLineup {
+  readonly panels?: readonly { readonly designation: string; readonly name?: string }[];
+  readonly instruments?: readonly { readonly id: string; readonly serial?: string }[];
+}
+
+export const knowledgeOf = (
+  tables: readonly RecordRows[],
+  { panels = [], instruments = [] }: KnownLineup,
+): Knowledge => {
+  const kinds = new Map<RecordKind, RecordRows[]>();
+  for (const table of tables) {
+    if (table.rows.length === 0) continue;
+    const known = kinds.get(table.kind);
+    if (known) known.push(table);
+    else kinds.set(table.kind, [table]);
+  }
+  return {
+    kinds: [...kinds].map(([kind, own]) => knownKind(kind, own)),
+    instruments: new Set(
+      instruments.flatMap(({ id, serial }) => [id, serial ?? id].map((one) => one.toLowerCase())),
+    ),
+    objectOf: objectFinder(tables, panels),
+  };
+};
+
+const knownKind = (kind: RecordKind, tables: readonly RecordRows[]): KnownKind => {
+  const positions = tables.flatMap(positionsOf);
+  const isPointed = positions.some((text) => /pick|\d\s*[×x%]|reset|drop/i.test(text));
+  return {
+    kind,
+    places: placesOf(tables),
+    byPhase: positions.length > 0 && !isPointed,
+    byStage: keyIds(kind).includes("stage"),
+    points: new Set(isPointed ? positions.map(pointKey) : []),
+  };
+};
+
+/** Names that two panels or sections have mean neither. */
+const objectFinder = (
+  tables: readonly RecordRows[],
+  panels: NonNullable<KnownLineup["panels"]>,
+): Knowledge["objectOf"] => {
+  const objects = new Set(
+    tables.flatMap(({ rows }) => rows.map((row) => String(row.object ?? "").trim())),
+  );
+  objects.delete("");
+  const [written, keys] = [new Map<string, string>(), new Map<string, string | undefined>()];
+  const addKey = (key: string, object: string) => {
+    if (key !== "") keys.set(key, keys.has(key) && keys.get(key) !== object ? undefined : object);
+  };
+  for (const object of objects) {
+    written.set(plainWords(object), object);
+    addKey(objectKey(object), object);
+  }
+  for (const { designation, name } of panels)
+    if (name !== undefined && objects.has(designation) && !written.has(plainWords(name)))
+      addKey(objectKey(name), designation);
+  return (text) =>
+    text.length > 60 ? undefined : (written.get(plainWords(text)) ?? keys.get(objectKey(text)));
+};

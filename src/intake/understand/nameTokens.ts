@@ -1,0 +1,31 @@
+import { isFiller, type Sense, sensesOf } from "../words/senses";
+
+/** A word of a name: as it is written, and what it speaks of. */
+export interface NameToken {
+  readonly text: string;
+  readonly senses: readonly Sense[];
+}
+
+const WITH_FIGURE = /[\p{L}\p{N}]*\p{N}[\p{L}\p{N}]*/gu;
+
+/**
+ * The words of a name, those with figures whole: `Q0 of J03` has `q0` and `j03`.
+ *
+ * @example nameTokens("Breaker 52-M1") // breaker, 52, m1
+ */
+export const nameTokens = (text: string): NameToken[] => {
+  const plain = text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
+  const figures = (plain.match(WITH_FIGURE) ?? []).map((word) => ({ text: word, senses: [] }));
+  const words = sensesOf(plain.replace(WITH_FIGURE, " ")).words.filter(
+    ({ text: word, senses }) => senses.length > 0 || !isFiller(word),
+  );
+  return [...words, ...figures];
+};
+
+/** Whether a word is written so in a name, and whether one there speaks of the same. */
+export const hasWord = (name: readonly NameToken[], { text }: NameToken): boolean =>
+  name.some((one) => one.text === text);
+
+export const hasMeaning = (name: readonly NameToken[], token: NameToken): boolean =>
+  hasWord(name, token) ||
+  name.some(({ senses }) => senses.some((sense) => token.senses.includes(sense)));

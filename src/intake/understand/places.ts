@@ -1,0 +1,49 @@
+import { objectKey } from "../rows/candidates";
+import type { RecordRows } from "../rows/recordRows";
+import { plainWords } from "../words/plainWords";
+import { hasMeaning, hasWord, type NameToken, nameTokens } from "./nameTokens";
+
+/** A part of a panel or section that records are of. */
+export interface NamedPlace {
+  readonly object: string;
+  readonly part: string;
+  readonly tokens: readonly NameToken[];
+}
+
+/** The places that the rows of tables are of, each once. */
+export const placesOf = (tables: readonly RecordRows[]): NamedPlace[] => {
+  const places = new Map<string, NamedPlace>();
+  for (const { rows } of tables)
+    for (const row of rows) {
+      const [object, part] = [String(row.object ?? "").trim(), String(row.part ?? "").trim()];
+      const key = `${object}\n${part}`;
+      if (!places.has(key))
+        places.set(key, { object, part, tokens: [...nameTokens(object), ...nameTokens(part)] });
+    }
+  return [...places.values()];
+};
+
+/** No name of a panel and its part is longer. */
+const LONGEST_NAME = 100;
+
+/**
+ * The places that a text names among others: by the panel or section, by the part as it is written, else
+ * by all of its words, which the names of panel and part have between them.
+ *
+ * @example placesNamed(places, "Q0 of J03") // the breaker Q0 of +J03
+ */
+export const placesNamed = (places: readonly NamedPlace[], text: string): readonly NamedPlace[] => {
+  if (text.length > LONGEST_NAME) return [];
+  const key = objectKey(text);
+  const ofObject = key === "" ? [] : places.filter(({ object }) => objectKey(object) === key);
+  if (ofObject.length > 0) return ofObject;
+  const plain = plainWords(text);
+  const ofPart = places.filter(({ part }) => plainWords(part) === plain);
+  if (ofPart.length > 0) return ofPart;
+  const tokens = nameTokens(text);
+  if (tokens.length === 0) return [];
+  const all = (has: typeof hasWord) =>
+    places.filter((place) => tokens.every((token) => has(place.tokens, token)));
+  const written = all(hasWord);
+  return written.length > 0 ? written : all(hasMeaning);
+};

@@ -1,0 +1,80 @@
+import { readUnit } from "../../quantities/readUnit";
+import type { Unit } from "../../quantities/units";
+import { areSchemeLetters } from "../words/readPosition";
+import { bracketless } from "../words/titles";
+import type { SeenColumn } from "./columnScore";
+import type { Knowledge } from "./knowledge";
+import { columnTexts } from "./textsOf";
+import { stacked, type TitleContext, titleSense } from "./titleSense";
+
+/** A table of an export as it stands: its lines of titles, its row of units, and its first lines. */
+export interface SeenTable {
+  readonly titles: readonly (readonly string[])[];
+  readonly units: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+const WAVE = /\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i;
+
+/** The unit that a cell of a row of units has. */
+export const unitIn = (text: string): Unit | undefined => {
+  const read = readUnit(bracketless(text.trim()).replace(WAVE, ""));
+  return read.ok ? read.value : undefined;
+};
+
+/** Each column of a table with what its title says and its cells look like. */
+export const seenColumns = (
+  { titles, units, rows }: SeenTable,
+  objectOf: Knowledge["objectOf"],
+): SeenColumn[] => {
+  const width = Math.max(...titles.map((line) => line.length), 0);
+  const contexts = titles.map((line) => contextOf(line, objectOf));
+  const stack = titles.map((line, at) => (at < titles.length - 1 ? spread(line, width) : line));
+  return Array.from({ length: width }, (_, index): SeenColumn => {
+    const said = stack.map((line, at) =>
+      titleSense(line[index] ?? "", contexts[at] as TitleContext),
+    );
+    const title = stacked(said);
+    const cells = columnTexts(rows.map((cells) => cells[index] ?? ""));
+    const own = title.unit ?? unitIn(units[index] ?? "");
+    return { index, title, cells, unit: own ?? cells.unit, ...(own && { told: own }) };
+  });
+};
+
+/** A line of titles that group those below: each holds for the blank cells to its right. */
+const spread = (line: readonly string[], width: number): string[] => {
+  let group = "";
+  return Array.from({ length: width }, (_, at) => {
+    const own = line[at] ?? "";
+    if (own !== "") group = own;
+    return group;
+  });
+};
+
+const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): TitleContext => {
+  const upper = line.map((title) => title.toUpperCase());
+  const digits = ["1", "2", "3"].every((pole) => line.includes(pole));
+  const schemed = areSchemeLetters(upper);
+  const names = line.map((title) => title.replace(BRACKETS, "").trim().toUpperCase());
+  const named = areSchemeLetters(names);
+  const ends = areSchemeLetters(
+    line.map((title) => title.replace(BRACKETS, "").trim().split(" ").at(-1)?.toUpperCase() ?? ""),
+  );
+  const isLetter = (title: string, at: number) =>
+    (schemed && /^[A-Z]$/i.test(title)) ||
+    (digits && /^[123]$/.test(title)) ||
+    (named && /^[A-Z]$/.test(names[at] ?? ""));
+  const objects = new Set(line.flatMap((title) => objectOf(title) ?? []));
+  return {
+    letters: new Set(
+      line.flatMap((title, at) =>
+        isLetter(title, at) ? [title, title.replace(BRACKETS, "").trim()] : [],
+      ),
+    ),
+    ends: ends || named,
+    // One title that is a panel's name may be anything; several are panels across.
+    objectOf: objects.size > 1 ? objectOf : () => undefined,
+  };
+};
+
+const BRACKETS = /\s*[([][^()[\]]*[)\]]\s*$/;

@@ -1,0 +1,202 @@
+import { readUnit } from "../../quantities/readUnit";
+import { type Unit, unitSize } from "../../quantities/units";
+import { namesPosition } from "../words/readPosition";
+import { STAGE, WITHSTAND } from "../words/readStage";
+import { splitTitle } from "../words/readTitle";
+import { type Sense, type SensedWord, sensesOf } from "../words/senses";
+
+/** What the title of a column says, one line of it or all of them together. */
+export interface TitleSense {
+  /** Its words without its unit. */
+  readonly text: string;
+  readonly senses: ReadonlySet<Sense>;
+  /** Its words that speak of something. */
+  readonly words: readonly SensedWord[];
+  /** Words that speak of nothing known. */
+  readonly unknown: number;
+  readonly unit?: Unit;
+  /** A time that it names, in seconds: 60 of "R 1 min". */
+  readonly seconds?: number;
+  /** A phase, pole or combination, as it is written. */
+  readonly position?: string;
+  readonly stage?: string;
+  readonly operation?: "closing" | "opening";
+  /** The panel or section that it names, as the lineup has it. */
+  readonly object?: string;
+  /** Whatever else is measured in it: "@ 500 V". */
+  readonly stated: readonly Stated[];
+}
+
+/** A value with its unit in a title or heading. */
+export interface Stated {
+  readonly text: string;
+  readonly unit: Unit;
+}
+
+/** What is known of the titles beside it. */
+export interface TitleContext {
+  /** Titles that are one letter or figure of a scheme of phases, of which all are there. */
+  readonly letters: ReadonlySet<string>;
+  /** Whether the titles end with the letters of a scheme: `Trip A`, `Trip B`, `Trip C`. */
+  readonly ends: boolean;
+  readonly objectOf: (text: string) => string | undefined;
+}
+
+const BRACKETS = /[([{]\s*([^()[\]{}]*?)\s*[)\]}]/g;
+const MEASURE =
+  /(?<![\p{L}\p{N}.,])(?:@\s*|at\s+)?(\d+(?:[.,]\d+)?)\s*([\p{L}µμΩΩ°%]{1,10}|['"′″])(?![\p{L}\p{N}])/giu;
+/** In a heading a value is that of the test where it says DC, or "at". */
+export const ofTheTest = (heading: string): string =>
+  heading.replace(
+    /(?<!(?:@|\bat|\bbei|\bà|\bcon|\bcom)\s*)\d+(?:[.,]\d+)?\s*(?:kV|V|A)\b(?!\s*DC\b)/giu,
+    " ",
+  );
+const WAVE = /\s+(?:AC|DC|r\.?m\.?s\.?)$/i;
+const PRIMES: Readonly<Record<string, Unit>> = { "'": "min", "′": "min", '"': "s", "″": "s" };
+
+/**
+ * What one line of a title says.
+ *
+ * @example titleSense("IR 1 min (GΩ)", context) // senses insulation and resistance, 60 seconds, unit GΩ
+ */
+export const titleSense = (title: string, context: TitleContext): TitleSense => {
+  const text = title.slice(0, 200).replace(/\s+/g, " ").trim();
+  const object = context.objectOf(text);
+  if (object !== undefined) return { ...NOTHING, object };
+  const found = measuresIn(text.replace(/\b(i?r)(?=\d)/gi, "$1 "));
+  const inBrackets = unitInBrackets(found.rest);
+  const rest = inBrackets.rest.replace(/[\s,;:/@–-]+$/g, "").trim();
+  if (isPosition(rest) || context.letters.has(rest))
+    return { ...NOTHING, ...found.said, ...inBrackets.said, position: rest };
+  const { position, rest: unplaced } = positionIn(rest, context);
+  const own =
+    inBrackets.said.unit === undefined
+      ? splitTitle(unplaced.replace(WAVE, ""))
+      : { name: unplaced };
+  const { stage, rest: named } = stageIn(own.name);
+  const { senses, words, unknown } = sensesOf(named);
+  const telling = [
+    ...words.filter((word) => word.senses.length > 0),
+    ...(NUMBER_SIGN.test(text) ? [NUMBERED] : []),
+    ...(found.corrected ? [CORRECTED] : []),
+  ];
+  return {
+    text: inBrackets.rest.trim(),
+    senses: new Set([...senses, ...telling.flatMap((word) => word.senses)]),
+    words: telling,
+    unknown,
+    stated: found.said.stated,
+    unit: inBrackets.said.unit ?? own.unit,
+    seconds: found.said.seconds,
+    position,
+    stage,
+    operation: operationOf(senses),
+  };
+};
+
+const NOTHING: TitleSense = { text: "", senses: new Set(), words: [], unknown: 0, stated: [] };
+/** A temperature in a title is the one that readings were brought to. */
+const CORRECTED: SensedWord = { text: "", senses: ["corrected"] };
+const NUMBER_SIGN = /[#№]|\bn\s*[°º]/i;
+const NUMBERED: SensedWord = { text: "#", senses: ["number"] };
+
+/** The times and other values in a text: a time says when a reading was taken, a temperature what it was brought to. */
+export const measuresIn = (text: string) => {
+  const stated: Stated[] = [];
+  let seconds: number | undefined;
+  let corrected = false;
+  const rest = text.replace(MEASURE, (whole, number: string, mark: string) => {
+    const prime = PRIMES[mark];
+    const read = prime === undefined ? readUnit(mark) : { ok: true as const, value: prime };
+    if (!read.ok) return whole;
+    const size = unitSize(read.value);
+    if (size.quantity === "time")
+      seconds = Number(number.replace(",", ".")) * (size.times ?? 10 ** size.exponent);
+    else if (size.quantity === "temperature") corrected = true;
+    else if (size.quantity === "voltage" || size.quantity === "current")
+      stated.push({ text: `${number} ${read.value}`, unit: read.value });
+    else return whole;
+    return " ";
+  });
+  return { rest, corrected, said: { stated, ...(seconds !== undefined && { seconds }) } };
+};
+
+/** The unit in a title's brackets; what else stands in brackets are words like the others. */
+const unitInBrackets = (text: string): { said: { unit?: Unit }; rest: string } => {
+  let unit: Unit | undefined;
+  const rest = text.replace(BRACKETS, (_whole, inside: string) => {
+    const read = readUnit(inside.replace(/\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i, ""));
+    if (read.ok) unit = read.value;
+    return read.ok ? " " : ` ${inside} `;
+  });
+  return { said: unit === undefined ? {} : { unit }, rest };
+};
+
+/** Whether a text alone is a phase, pole or combination, as those are written: in capitals, or with figures. */
+export const isPosition = (text: string): boolean =>
+  namesPosition(text) && (/\d/.test(text) || !/\p{Ll}/u.test(text) || text.length > 3);
+
+/** A phase at the beginning or the end of a title, and the rest of it. */
+const positionIn = (
+  text: string,
+  { ends, letters }: TitleContext,
+): { position?: string; rest: string } => {
+  const words = text.split(" ");
+  for (let count = Math.min(4, words.length - 1); count > 0; count--)
+    for (const [some, others] of [
+      [words.slice(-count), words.slice(0, -count)],
+      [words.slice(0, count), words.slice(count)],
+    ] as const) {
+      const position = some.join(" ");
+      const isLetter = /^[A-Z]$/i.test(position) && (ends || letters.has(position));
+      if (isLetter || (isPosition(position) && isMarked(position)))
+        return { position, rest: others.join(" ") };
+    }
+  return { rest: text };
+};
+
+/** Within other words a phase must show: by a figure, or by capitals alone. */
+const isMarked = (text: string): boolean => {
+  const bare = text.replace(/[^\p{L}\p{N}]/gu, "");
+  return (
+    /l\d/i.test(bare) || (bare.length > 1 && bare === bare.toUpperCase() && !/^\d+$/.test(bare))
+  );
+};
+
+const stageIn = (text: string): { stage?: string; rest: string } => {
+  const stage = STAGE.exec(text)?.[0];
+  return stage === undefined
+    ? { rest: text }
+    : { stage, rest: text.replace(STAGE, " ").replace(WITHSTAND, " ") };
+};
+
+const operationOf = (senses: ReadonlySet<Sense>): "closing" | "opening" | undefined => {
+  const [closing, opening] = [
+    senses.has("closing"),
+    senses.has("opening") || senses.has("tripping"),
+  ];
+  return closing === opening ? undefined : closing ? "closing" : "opening";
+};
+
+/** The lines of a title together: what a lower line says comes before what the one that groups it says. */
+export const stacked = (lines: readonly TitleSense[]): TitleSense =>
+  lines.reduce(
+    (above, under) => ({
+      text: [above.text, under.text].filter((text) => text !== "").join(" "),
+      senses: new Set([...above.senses, ...under.senses]),
+      words: [...above.words, ...under.words],
+      unknown: above.unknown + under.unknown,
+      unit: under.unit ?? above.unit,
+      seconds: under.seconds ?? above.seconds,
+      position: under.position ?? above.position,
+      stage: under.stage ?? above.stage,
+      operation: under.operation ?? above.operation,
+      object: under.object ?? above.object,
+      stated: [...above.stated, ...under.stated],
+    }),
+    NOTHING,
+  );
+
+/** Whether anything of a title is understood. */
+export const isUnderstood = ({ senses, unit, seconds, position, stage, object }: TitleSense) =>
+  senses.size > 0 || [unit, seconds, position, stage, object].some((part) => part !== undefined);

@@ -1,0 +1,137 @@
+import type { RecordKind } from "../../records/kind";
+import type { Fact } from "../table/facts";
+import type { Written } from "../table/written";
+import { readStage } from "../words/readStage";
+import type { ExportColumn } from "../words/titles";
+import { withChosen } from "./chosenColumns";
+import type { SeenColumn } from "./columnScore";
+import { SAID_BY_FILE } from "./columnSenses";
+import { type Interpretation, interpret, type SeenBlock } from "./interpret";
+import { kindNamed } from "./kindWords";
+import type { Knowledge } from "./knowledge";
+import { plainRole, type Role } from "./plainRoles";
+import { type SeenTable, seenColumns } from "./seenColumns";
+
+/** A block of an export to be understood. */
+export interface OpenBlock extends SeenTable {
+  readonly headings: readonly string[];
+  readonly facts: readonly Fact[];
+  readonly file: string;
+  /** Its columns as their titles alone are read, with what the user has said of them. */
+  readonly columns: readonly ExportColumn[];
+  /** Columns that the user has said something of. */
+  readonly given: ReadonlySet<number>;
+}
+
+/** A block as the records of one kind: what it is, its columns, and the facts that hold for all its lines. */
+export interface Understood {
+  readonly kind: RecordKind;
+  readonly columns: readonly ExportColumn[];
+  readonly facts: readonly Written[];
+}
+
+/** Of two kinds of record for which no more than this speaks apart, neither is taken. */
+const APART = 0.75;
+
+/** Why a block is not understood, where that is known. */
+export interface NotUnderstood {
+  readonly why: string;
+}
+
+/**
+ * What a block of an export holds: the record kind for which its columns, its names, and the words around
+ * it speak together most, and what each column is there. Undefined where each line names its own test, or
+ * where no line names anything that the records know.
+ */
+export const understand = (
+  open: OpenBlock,
+  knows: Knowledge,
+): Understood | NotUnderstood | undefined => {
+  const columns = seenColumns(open, knows.objectOf).filter(({ index }) => !open.given.has(index));
+  const plain: SeenBlock["plain"] = open.columns.map((_, index) => {
+    const seen = columns.find((one) => one.index === index);
+    return seen ? plainRole(seen, knows) : {};
+  });
+  const block: SeenBlock = { ...open, columns, plain };
+  const all = knows.kinds.flatMap((known) => interpret(block, known, knows) ?? []);
+  const found = all
+    .filter(({ placed }) => placed !== 0)
+    .sort((one, other) => other.score - one.score);
+  const [best, next] = found;
+  if (isMixed(block, knows)) return undefined;
+  if (best === undefined) return all.length > 0 ? undefined : { why: NO_READING };
+  if (next && best.score - next.score < APART)
+    return {
+      why: `could be a record of ${best.known.kind.sheet} or of ${next.known.kind.sheet}; say which with the test, such as --set "test=${best.known.kind.sheet}".`,
+    };
+  return understoodAs(best, block, open);
+};
+
+const NO_READING =
+  "there is no column with a reading that any record here takes; give each reading's column a title that says what was measured, and its unit.";
+
+/** Whether a column names the test of each line, and not of all lines the same. */
+const isMixed = ({ columns }: SeenBlock, { kinds }: Knowledge): boolean => {
+  const ids = new Set(kinds.map(({ kind }) => kind.id));
+  return columns.some(({ title, cells }) => {
+    if (!title.senses.has("test")) return false;
+    const named = cells.texts.map((text) => kindNamed(text, ids));
+    return (
+      new Set(named).size > 1 &&
+      named.filter((one) => one !== undefined).length >= 0.7 * named.length
+    );
+  });
+};
+
+const understoodAs = (
+  found: Interpretation,
+  { columns: seen, plain, headings, file }: SeenBlock,
+  { columns }: OpenBlock,
+): Understood => {
+  const naming = new Map(found.naming.map((one) => [one.index, one.field]));
+  const assigned = new Map(found.assigned.map((one) => [one.seen.index, one]));
+  const seenAt = new Map(seen.map((one) => [one.index, one]));
+  const { kind, byStage } = found.known;
+  const says = byStage && !found.facts.some(({ field }) => field === "stage");
+  const stage = says ? stageAround(headings, file) : undefined;
+  return {
+    kind,
+    facts: [...found.facts, ...(stage ? [stage] : [])],
+    columns: withChosen(
+      columns.map((column): ExportColumn => {
+        const { index, title } = column;
+        const role = plain[index];
+        const field = naming.get(index) ?? role?.field;
+        const as = assigned.get(index);
+        if (as)
+          return {
+            ...{ index, title, field: as.column.id },
+            ...(as.seen.told && { unit: as.seen.told }),
+            ...(Object.keys(as.says).length > 0 && { says: as.says }),
+          };
+        if (field !== undefined) return { index, title, field };
+        if (role !== undefined && Object.keys(role).length === 0) return column;
+        const seen = seenAt.get(index);
+        const isUsed = index === found.elapsed || isSpare(role, seen);
+        return { index, title, ...(isUsed && { spare: true as const }) };
+      }),
+      found.chosen,
+    ),
+  };
+};
+
+/** Whether a column holds nothing that the workbook has a place for, by its own words. */
+const isSpare = (role: Role | undefined, seen: SeenColumn | undefined): boolean =>
+  role?.spare !== undefined ||
+  seen?.cells.texts.length === 0 ||
+  [...(seen?.title.senses ?? [])].some((sense) => SAID_BY_FILE.has(sense));
+
+/** The stage that the headings over a table tell, the nearest first, or the name of the file. */
+const stageAround = (headings: readonly string[], file: string): Written | undefined => {
+  for (const title of [...headings].reverse()) {
+    const stage = readStage(title);
+    if (stage) return { field: "stage", title, text: stage };
+  }
+  const stage = readStage(file.replace(/[_.]/g, " "));
+  return stage && { field: "stage", title: file, text: stage };
+};
