@@ -62,7 +62,7 @@ export const understand = (
   if (best === undefined) return all.length > 0 ? undefined : { why: NO_READING };
   if (next && best.score - next.score < APART)
     return {
-      why: `could be a record of ${best.known.kind.sheet} or of ${next.known.kind.sheet}; say which with the test, such as --set "test=${best.known.kind.sheet}".`,
+      why: `could be a record of ${best.known.kind.sheet} or of ${next.known.kind.sheet}; say which in a line over the titles, such as "Test: ${best.known.kind.sheet}".`,
     };
   return understoodAs(best, block, open);
 };

@@ -1,0 +1,142 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { openBook } from "../../src/intake/openBook";
+import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
+import { planFor } from "../../src/sheets/plan";
+import { sampleLineup } from "../support/lineups";
+import { memoryBook } from "../support/memoryBook";
+
+/**
+ * Exports in words, orders and layouts that no list of titles holds, for the sample lineup.
+ * What belongs where follows from the text itself.
+ */
+
+/** 24 November 2026. */
+const TODAY = 46_350;
+const book = openBook(memoryBook(planFor(sampleLineup())).snapshot);
+
+/** What an export comes to: kind, row and column of each reading with its value, in one order. */
+const placed = (name: string, content: string): string[] => {
+  const intake = takeIn(book, [{ name, content }], NO_ANSWERS, TODAY);
+  if (!intake.ok) throw new Error(intake.reason);
+  return intake.cells
+    .map(({ table, row, column, value }) => {
+      const keys = table.kind.columns.filter(({ role }) => role === "key").map(({ id }) => id);
+      const record = table.rows[row];
+      return `${table.kind.id} ${keys.map((key) => record?.[key] ?? "").join(" ")} ${column}=${value}`;
+    })
+    .filter((line) => !line.includes(" origin="))
+    .sort();
+};
+const readings = (name: string, content: string, columns: readonly string[]) =>
+  placed(name, content).filter((line) => columns.some((column) => line.includes(` ${column}=`)));
+
+describe("what an export is, is known by all of it together", () => {
+  test("operating times under the letters of the phases are the breaker's", () => {
+    const found = placed(
+      "times.csv",
+      "Asset;Op;A (ms);B (ms);C (ms)\n=H02;Close;61,2;61,5;61,9\n=H02;Open;38,1;38,4;38,2\n",
+    );
+    expect(found.filter((line) => /=(?:61|38)\.\d$/.test(line))).toHaveLength(6);
+    expect(found.every((line) => line.startsWith("timing =H02"))).toBe(true);
+  });
+
+  test("a control voltage beside them sends none of them to a relay", () => {
+    const found = placed(
+      "times.csv",
+      "Panel;Part;A(ms);B(ms);C(ms);Control V\n=H02;Breaker;61,2;61,5;61,9;110\n",
+    );
+    expect(found.filter((line) => !line.startsWith("timing "))).toEqual([]);
+  });
+
+  test("numbers of tests, and a title that no list holds, do not keep a pole resistance from its row", () => {
+    const found = readings(
+      "poles.csv",
+      "Test #,Location,Apparatus,Ph,Ductor µΩ @100A\n1,=H02,Breaker,R,31.4\n2,=H02,Breaker,Y,32.9\n3,=H02,Breaker,B,30.8\n",
+      ["reading"],
+    );
+    expect(found).toEqual([
+      "contact =H02 Breaker Q0 L1 reading=31.4",
+      "contact =H02 Breaker Q0 L2 reading=32.9",
+      "contact =H02 Breaker Q0 L3 reading=30.8",
+    ]);
+  });
+
+  test("a temperature beside phases is no fourth phase", () => {
+    const found = placed("ir.csv", "Panel,A-G MΩ,B-G MΩ,C-G MΩ,Temp F\n=H02,5200,6100,5900,68\n");
+    expect(found.filter((line) => line.includes("=68"))).toEqual([]);
+  });
+
+  test("what names no record is not placed", () => {
+    const odd = { name: "odd.csv", content: "Panel,Colour,Weight\n=H02,red,12\n" };
+    const intake = takeIn(book, [odd], NO_ANSWERS, TODAY);
+    expect(intake.ok && intake.cells.length > 0).toBe(false);
+  });
+});
+
+describe("no rearrangement changes what is placed", () => {
+  const TITLES = [
+    "No.",
+    "Cubicle",
+    "Device",
+    "Pole",
+    "Contact resistance [µΩ]",
+    "Test current A",
+    "Remarks",
+  ];
+  const LINES = [
+    ["1", "=H02", "Breaker", "L1", "31.4", "100", "dressed"],
+    ["2", "=H02", "Breaker", "L2", "32.9", "100", ""],
+    ["3", "=H02", "Breaker", "L3", "30.8", "100", ""],
+    ["4", "=H03", "Breaker", "L1", "29.7", "100", ""],
+    ["5", "=H03", "Breaker", "L2", "33.3", "100", ""],
+    ["6", "=H03", "Breaker", "L3", "30.1", "100", ""],
+  ];
+  const written = (rows: readonly (readonly string[])[]) =>
+    rows.map((row) => row.join(";")).join("\n");
+  const usual = placed("export.csv", written([TITLES, ...LINES]));
+
+  test("columns in any order", () => {
+    expect(usual.filter((line) => line.includes(" reading="))).toHaveLength(6);
+    const orders = fc.shuffledSubarray([...TITLES.keys()], { minLength: TITLES.length });
+    fc.assert(
+      fc.property(orders, (order) => {
+        const moved = [TITLES, ...LINES].map((row) => order.map((at) => row[at] ?? ""));
+        expect(placed("export.csv", written(moved))).toEqual(usual);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test("other words of the trade for the same titles", () => {
+    const words = fc.tuple(
+      fc.constantFrom("Cubicle", "Panel", "Feld", "Celda", "Cellule"),
+      fc.constantFrom("Pole", "Phase", "Pol", "Polo"),
+      fc.constantFrom(
+        "Contact resistance [µΩ]",
+        "R (µΩ)",
+        "Kontaktwiderstand µΩ",
+        "Resistencia µΩ",
+      ),
+    );
+    fc.assert(
+      fc.property(words, ([panel, pole, resistance]) => {
+        const titles = ["No.", panel, "Device", pole, resistance, "Test current A", "Remarks"];
+        expect(placed("contact.csv", written([titles, ...LINES]))).toEqual(usual);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test("blank lines between the lines, and notes over them", () => {
+    const gaps = fc.array(fc.integer({ min: 1, max: LINES.length }), { maxLength: 3 });
+    fc.assert(
+      fc.property(gaps, (at) => {
+        const lines = LINES.flatMap((line, index) => (at.includes(index) ? [[""], line] : [line]));
+        const notes = [["Pole resistances of the incomers, made up for a trial"], [""]];
+        expect(placed("export.csv", written([...notes, TITLES, ...lines]))).toEqual(usual);
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
