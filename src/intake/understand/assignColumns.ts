@@ -2,6 +2,7 @@ import type { Column, RecordKind } from "../../records/kind";
 import { pointKey } from "../words/pointKey";
 import type { Says } from "../words/titles";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
+import { hasOperations } from "./kindShape";
 import type { KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
 
@@ -40,7 +41,7 @@ const saysOf = (seen: SeenColumn, known: KnownKind, column: Column, across: Acro
     ...(part !== undefined && column === mainReading(kind) && { part }),
     ...((byPhase || known.points.size > 0) && position !== undefined && { position }),
     ...(byStage && stage !== undefined && { stage }),
-    ...(kind.id === "timing" && operation !== undefined && { operation }),
+    ...(hasOperations(kind) && operation !== undefined && { operation }),
   };
 };
 
@@ -136,7 +137,7 @@ export const partsAcross = (
 ): Across => {
   const found = columns.flatMap(({ index, title, cells }): [number, string][] => {
     const { text } = title;
-    if (text === "" || kind.id === "timing" || title.unknown > 1 || cells.numeric < 0.5) return [];
+    if (text === "" || hasOperations(kind) || title.unknown > 1 || cells.numeric < 0.5) return [];
     const parts = new Set(placesNamed(places, text).map(({ part }) => part));
     return parts.size === 1 ? [[index, [...parts][0] ?? ""]] : [];
   });

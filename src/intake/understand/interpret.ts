@@ -8,6 +8,7 @@ import { blockFacts, headingSays, statedFacts } from "./blockFacts";
 import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
 import { SAID_BY_FILE } from "./columnSenses";
+import { hasMeasuredPoints, hasOperations } from "./kindShape";
 import { kindsNamed } from "./kindWords";
 import type { Knowledge, KnownKind } from "./knowledge";
 import { type Naming, namingRoles } from "./namingRoles";
@@ -68,10 +69,10 @@ export const interpret = (
   const elapsed = elapsedColumn(measured, known);
   const chosen = [
     ...(elapsed ? byElapsed(assigned, elapsed, known) : []),
-    ...(known.kind.id === "timing" && position
+    ...(hasOperations(known.kind) && position
       ? byPole(assigned, position, columns[position.index]?.cells.texts ?? [])
       : []),
-    ...(known.kind.id === "excitation" ? byPoint(assigned, naming, known) : []),
+    ...(hasMeasuredPoints(known.kind) ? byPoint(assigned, naming, known) : []),
   ];
   const readings = assigned.filter(({ column }) => column.need === "reading");
   if (readings.length === 0 && !contested.some(([, , { need }]) => need === "reading"))
@@ -94,7 +95,7 @@ export const interpret = (
 
 /** Whether phases on each line say nothing for a kind. */
 const isIdle = (_position: Naming, { byPhase, points, kind }: KnownKind): boolean =>
-  !byPhase && points.size === 0 && kind.id !== "timing";
+  !byPhase && points.size === 0 && !hasOperations(kind);
 
 const isMeasured = ({ cells, title }: SeenColumn): boolean =>
   cells.numeric >= 0.5 && ![...title.senses].some((sense) => SAID_BY_FILE.has(sense));

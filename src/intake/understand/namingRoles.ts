@@ -4,6 +4,7 @@ import { areSchemeLetters } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { type Sense, sensesOf } from "../words/senses";
 import type { SeenColumn } from "./columnScore";
+import { hasOperations } from "./kindShape";
 import { kindNamed } from "./kindWords";
 import type { Knowledge, KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
@@ -126,7 +127,7 @@ const nameIn = (
   ids: ReadonlySet<string>,
 ): Found | undefined => {
   const stages = known.byStage ? share(texts, (text) => readStage(text) !== undefined) : 0;
-  const operations = known.kind.id === "timing" ? share(texts, isOperation) : 0;
+  const operations = hasOperations(known.kind) ? share(texts, isOperation) : 0;
   const places = share(texts, (text) => placesNamed(known.places, text).length > 0);
   const tests = title.senses.has("test")
     ? share(texts, (text) => kindNamed(text, ids) !== undefined)
