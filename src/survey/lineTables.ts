@@ -7,7 +7,7 @@ import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** A table of which every line is a quantity of its own, turned so that its lines are columns. */
-export interface LineTable {
+interface LineTable {
   readonly view: SheetView;
   readonly table: FoundTable;
   /** Titles over the names of the columns, which count for all lines. */

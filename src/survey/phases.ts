@@ -61,7 +61,8 @@ export const positionsAmong = (
   const phases = phasesAmong(cleaned);
   return (text) => {
     const plain = earthed(clean(text));
-    if (plain.length > 24) return undefined;
+    // A word that is cut short is none: "Un." stands over units.
+    if (plain.length > 24 || /^\p{L}{2,}\.$/u.test(plain)) return undefined;
     const single = /^[A-Z0-9]$/i.test(plain);
     if (single && !phases.has(plain)) return undefined;
     const found = read(plain);

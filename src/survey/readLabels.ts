@@ -6,7 +6,7 @@ import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** Whether a cell belongs to no table. */
-export type Free = (cell: Cell) => boolean;
+type Free = (cell: Cell) => boolean;
 
 const COLON = /[:：]$/;
 /** A label and its value in one cell. */

@@ -11,7 +11,7 @@ import { conceptOf, isWord, kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** What stands around a table and counts for it. */
-export interface Around {
+interface Around {
   readonly facts: Facts;
   /** Lines of words over the table, the nearest first, then the sheet's name. */
   readonly words: readonly string[];

@@ -17,11 +17,9 @@ export const survey = {
   ) =>
     `${value} is outside the limit, ${limitWords(side, limit)} (${from}), and the line says "${result}".`,
   failedAsSaid: (value: string, side: "least" | "most", limit: string, from: string) =>
-    `${value} is outside the limit, ${limitWords(side, limit)} (${from}); the line says so too. Repair and test again.`,
+    `${value} is outside the limit, ${limitWords(side, limit)} (${from}); the line says so too. Repair and retest.`,
   limitMisread: (lines: number, all: number, side: "least" | "most", limit: string) =>
     `${lines} of ${all} readings lie outside the stated limit, ${limitWords(side, limit)}, and are marked as passed: is the limit, or its unit, the right one?`,
-  looserThanCriterion: (side: "least" | "most", limit: string, criterion: string, source: string) =>
-    `The limit of this table, ${limitWords(side, limit)}, is looser than the criterion of ${criterion} (${source}): which document sets it?`,
   belowCriterion: (value: string, criterion: string, source: string) =>
     `The test level of this table is ${value}; the criterion is ${criterion} (${source}): which document sets the lower level?`,
   statedAt: (address: string) => `stated at ${address}`,
@@ -42,7 +40,7 @@ export const survey = {
   levelTooHigh: (value: string, required: string, from: string) =>
     `Test level ${value} is above ${required} (${from}): an overstress has to be reported to the maker.`,
   timeTooShort: (value: string, required: string, from: string) =>
-    `Held for ${value} only; ${required} belongs here (${from}).`,
+    `Held for only ${value}; should be ${required} (${from}).`,
   asOthers: (share: string) => `as in ${share} of the lines`,
   asHeading: "as the heading says",
   brokeDown: (said: string, result: string | undefined) =>
@@ -52,9 +50,8 @@ export const survey = {
   failWithoutReason: (result: string) =>
     `The line says "${result}", and every reading in it is within its limit: which is right?`,
   otherFormula: (most: number, all: number) =>
-    `The formula here does something else than those of ${most} of ${all} lines: does it take cells of another line?`,
-  typedOver: (most: number, all: number) =>
-    `A typed value stands here; ${most} of ${all} lines compute it.`,
+    `This formula differs from the one in ${most} of ${all} lines: does it refer to another line?`,
+  typedOver: (most: number, all: number) => `A typed value; ${most} of ${all} lines calculate it.`,
   otherLimit: (value: string, most: string, share: number, all: number) =>
     `The limit here is ${value}; in ${share} of ${all} places it is ${most}.`,
   notCorrected: (value: string, expected: string, method: string) =>
@@ -69,7 +66,7 @@ export const survey = {
   duplicate: (other: string, panel: string) =>
     `The readings are the same, one by one, as those of ${panel} at ${other}: copied?`,
   repeatedLine: (other: string) =>
-    `The same panel and connection stand at ${other} too: which line counts?`,
+    `The same panel and connection stand at ${other} too: which one counts?`,
   future: (day: string) => `${day} lies in the future.`,
   beforeStage: (after: string, before: string) =>
     `The test after the withstand test is dated ${after}, before the one that came before it (${before}).`,
@@ -80,7 +77,6 @@ export const survey = {
   notADate: (text: string) => `"${text}" is not a date.`,
   outOfCalibration: (id: string, due: string, day: string) =>
     `${id} was in calibration until ${due} and was used on ${day}.`,
-  unknownInstrument: (id: string) => `${id} is not in the list of instruments.`,
   apart: (value: string, least: string, share: number) =>
     `${value} is ${share} % above the lowest of its kind here, ${least}: why?`,
   notTogether: (apart: string, most: string) =>

@@ -1,5 +1,6 @@
 import { type Unit, unitSize } from "../../quantities/units";
 import { insulationMinimum } from "../../standards/insulationMinimum";
+import { torqueTolerance } from "../../standards/practice";
 import type { Entry, Limit } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
 import { quantitiesIn } from "../findFacts";
@@ -68,10 +69,10 @@ const OF_ERROR: readonly string[] = [
   "protection",
 ];
 
-/** A tightening torque counts as met within a tenth of the value called for (common practice, no source). */
+/** The band around the torque called for, where the workbook states none. */
 const TORQUE_BAND: readonly { readonly side: Limit["side"]; readonly share: number }[] = [
-  { side: "least", share: 0.9 },
-  { side: "most", share: 1.1 },
+  { side: "least", share: 1 - torqueTolerance.value / 100 },
+  { side: "most", share: 1 + torqueTolerance.value / 100 },
 ];
 
 /** The limits that headings and notes tell for a reading of this kind. */
@@ -106,7 +107,7 @@ const sharesWord = (about: string | undefined, title: string): boolean => {
 };
 
 /** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */
-export const limitsOf = (entry: Entry): readonly Limit[] => {
+const limitsOf = (entry: Entry): readonly Limit[] => {
   const { limits, unit, kind, beside, column } = entry;
   if (limits.length > 0) return limits;
   if (kind === "withstand" || kind === "indexCurve" || column.concept === "voltage") return [];

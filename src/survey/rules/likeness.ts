@@ -1,4 +1,6 @@
 import type { Finding } from "../../check/finding";
+import { poleSpread } from "../../standards/poleSpread";
+import { contactSpread } from "../../standards/practice";
 import type { Block, Entry } from "../block";
 import { inBaseUnit } from "../cells";
 import { compare } from "./judge";
@@ -7,8 +9,8 @@ import { findingAt, groupBy, middleOf, type SurveyContext, type SurveyRule, writ
 const base = ({ cell, unit }: Entry): number | undefined =>
   cell?.number === undefined ? undefined : unit ? inBaseUnit(cell.number, unit) : cell.number;
 
-/** Poles of one breaker more than 50 % above the lowest are asked about (ANSI/NETA ATS, similar poles and connections); elsewhere twice the lowest (common practice, no source). */
-const POLES = { NETA: 1.5, IEC: 2 } as const;
+/** Above the lowest pole by how much a pole is asked about: under NETA by the spread that practice has, elsewhere twice the lowest (common practice, no source). */
+const POLES = { NETA: 1 + contactSpread.value, IEC: 2 } as const;
 
 /** The pole that stands apart from the two others: furthest from the middle one. */
 const poles = (block: Block, context: SurveyContext): Finding[] =>
@@ -52,13 +54,14 @@ const poles = (block: Block, context: SurveyContext): Finding[] =>
     ];
   });
 
-/** Poles of one breaker that do not operate together: 5 ms apart in closing, 3.3 ms in opening (IEC 62271-100, a quarter and a sixth of a cycle at 50 Hz; from memory). */
-const TOGETHER = { closing: 0.005, opening: 0.00334 } as const;
+/** Rated frequency by practice, where the workbook is not asked for it. */
+const HERTZ = { NETA: 60, IEC: 50 } as const;
 
 /** By how much a difference may miss its bound through binary arithmetic alone: 65 ms less 60 ms is 5 ms. */
 const ROUNDING = 1e-9;
 
-const times = (block: Block, { text }: SurveyContext): Finding[] =>
+/** Poles of one breaker that do not operate together. */
+const times = (block: Block, { text, basis = "IEC" }: SurveyContext): Finding[] =>
   groupBy(
     block.entries.filter(
       ({ kind, operation, cell }) =>
@@ -70,14 +73,14 @@ const times = (block: Block, { text }: SurveyContext): Finding[] =>
     if (!first?.operation || group.length < 2 || group.length > 3) return [];
     const values = group.map((entry) => base(entry) ?? 0);
     const middle = middleOf(values);
-    const most = TOGETHER[first.operation] * (1 + ROUNDING);
-    if (Math.max(...values) - Math.min(...values) <= most) return [];
+    const apart = (Math.max(...values) - Math.min(...values)) * 1000;
+    const most = poleSpread(first.operation, HERTZ[basis]);
+    if (!most.ok || apart <= most.value.value * (1 + ROUNDING)) return [];
     const odd = group.reduce(
       (far, entry) =>
         Math.abs((base(entry) ?? 0) - middle) > Math.abs((base(far) ?? 0) - middle) ? entry : far,
       first,
     );
-    const apart = (Math.max(...values) - Math.min(...values)) * 1000;
     return [
       findingAt(
         "survey-apart",
@@ -85,7 +88,7 @@ const times = (block: Block, { text }: SurveyContext): Finding[] =>
         block,
         odd,
         odd.address,
-        text.notTogether(written(apart, "ms"), written(TOGETHER[first.operation] * 1000, "ms")),
+        text.notTogether(written(apart, "ms"), written(most.value.value, "ms")),
         { found: odd.cell?.text },
       ),
     ];

@@ -55,7 +55,7 @@ export const pt: SheetWords = {
       "(?:.* )?(?:resistência|leitura|valor|medido|medida|isolamento|isolação|torque|torque aplicado)(?: .*)?",
       "(?:tempo de )?(?:fechamento|fecho|abertura)(?: .*)?",
     ],
-    unit: ["unidades?"],
+    unit: ["un", "unidades?"],
   },
   kinds: {
     mechanism: ["bobinas?", "mola", "mecanismo"],
