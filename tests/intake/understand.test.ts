@@ -48,7 +48,20 @@ describe("what an export is, is known by all of it together", () => {
     expect(found.every((line) => line.startsWith("timing =H02"))).toBe(true);
   });
 
-  test("a control voltage beside them is asked about, and sends nothing to a relay", () => {
+  test.each(["Control V", "Ctrl V", "Control voltage (V)", "Control V DC"])(
+    "%s beside them is the voltage at the coil, and no fourth phase",
+    (title) => {
+      const found = placed(
+        "times.csv",
+        `Panel;Part;A(ms);B(ms);C(ms);${title}\n=H02;Closing;61,2;61,5;61,9;110\n=H02;Opening;38,1;38,4;38,2;109\n`,
+      );
+      expect(found.filter((line) => /=(?:61|38)\.\d$/.test(line))).toHaveLength(6);
+      expect(found.filter((line) => line.includes(" controlV="))).toHaveLength(2);
+      expect(found.every((line) => line.startsWith("timing =H02"))).toBe(true);
+    },
+  );
+
+  test("where nothing says whether the breaker closed or opened, it is asked", () => {
     const { cells, unplaced } = taken(
       "times.csv",
       "Panel;Part;A(ms);B(ms);C(ms);Control V\n=H02;Breaker;61,2;61,5;61,9;110\n",

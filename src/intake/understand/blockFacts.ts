@@ -12,7 +12,7 @@ import { placesNamed } from "./places";
 import { columnTexts } from "./textsOf";
 import { measuresIn, ofTheTest, type Stated, titleSense } from "./titleSense";
 
-const ALONE = { letters: new Set<string>(), ends: false, objectOf: () => undefined };
+const ALONE = { letters: new Set<string>(), ends: "", objectOf: () => undefined };
 
 /** A fact as a column of one cell. */
 const seenFact = ({ key, value }: Fact): SeenColumn => {

@@ -1,6 +1,6 @@
 import { readUnit } from "../../quantities/readUnit";
 import type { Unit } from "../../quantities/units";
-import { areSchemeLetters } from "../words/readPosition";
+import { isOneOf, schemeAmong } from "../words/readPosition";
 import { bracketless } from "../words/titles";
 import type { SeenColumn } from "./columnScore";
 import type { Knowledge } from "./knowledge";
@@ -54,16 +54,16 @@ const spread = (line: readonly string[], width: number): string[] => {
 const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): TitleContext => {
   const upper = line.map((title) => title.toUpperCase());
   const digits = ["1", "2", "3"].every((pole) => line.includes(pole));
-  const schemed = areSchemeLetters(upper);
+  const schemed = schemeAmong(upper) ?? "";
   const names = line.map((title) => title.replace(BRACKETS, "").trim().toUpperCase());
-  const named = areSchemeLetters(names);
-  const ends = areSchemeLetters(
+  const named = schemeAmong(names) ?? "";
+  const ends = schemeAmong(
     line.map((title) => title.replace(BRACKETS, "").trim().split(" ").at(-1)?.toUpperCase() ?? ""),
   );
   const isLetter = (title: string, at: number) =>
-    (schemed && /^[A-Z]$/i.test(title)) ||
+    isOneOf(schemed, title.toUpperCase()) ||
     (digits && /^[123]$/.test(title)) ||
-    (named && /^[A-Z]$/.test(names[at] ?? ""));
+    isOneOf(named, names[at] ?? "");
   const objects = new Set(line.flatMap((title) => objectOf(title) ?? []));
   return {
     letters: new Set(
@@ -71,7 +71,7 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
         isLetter(title, at) ? [title, title.replace(BRACKETS, "").trim()] : [],
       ),
     ),
-    ends: ends || named,
+    ends: ends ?? named,
     // One title that is a panel's name may be anything; several are panels across.
     objectOf: objects.size > 1 ? objectOf : () => undefined,
   };

@@ -1,6 +1,6 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
-import { namesPosition } from "../words/readPosition";
+import { isOneOf, namesPosition } from "../words/readPosition";
 import { STAGE, WITHSTAND } from "../words/readStage";
 import { splitTitle } from "../words/readTitle";
 import { type Sense, type SensedWord, sensesOf } from "../words/senses";
@@ -37,8 +37,8 @@ export interface Stated {
 export interface TitleContext {
   /** Titles that are one letter or figure of a scheme of phases, of which all are there. */
   readonly letters: ReadonlySet<string>;
-  /** Whether the titles end with the letters of a scheme: `Trip A`, `Trip B`, `Trip C`. */
-  readonly ends: boolean;
+  /** The letters of the scheme that titles begin or end with: `ABC` of `Trip A`, `Trip B`, `Trip C`; else none. */
+  readonly ends: string;
   readonly objectOf: (text: string) => string | undefined;
 }
 
@@ -148,7 +148,9 @@ const positionIn = (
       [words.slice(0, count), words.slice(count)],
     ] as const) {
       const position = some.join(" ");
-      const isLetter = /^[A-Z]$/i.test(position) && (ends || letters.has(position));
+      const isLetter =
+        /^[A-Z]$/i.test(position) &&
+        (isOneOf(ends, position.toUpperCase()) || letters.has(position));
       if (isLetter || (isPosition(position) && isMarked(position)))
         return { position, rest: others.join(" ") };
     }

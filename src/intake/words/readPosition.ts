@@ -57,9 +57,16 @@ export const namesPosition = (text: string): boolean => {
   );
 };
 
-/** Whether texts are the three letters of one scheme, and so the phases. */
+/** The scheme of which all three letters are among the texts: these are the phases, and no other letter is. */
+export const schemeAmong = (texts: readonly string[]): string | undefined =>
+  SCHEMES.find((scheme) => [...scheme].every((letter) => texts.includes(letter)));
+
+export const isOneOf = (letters: string, text: string): boolean =>
+  text.length === 1 && letters.includes(text);
+
+/** Whether the three letters of one scheme are among the texts. */
 export const areSchemeLetters = (texts: readonly string[]): boolean =>
-  SCHEMES.some((scheme) => [...scheme].every((letter) => texts.includes(letter)));
+  schemeAmong(texts) !== undefined;
 
 const readPosition = (text: string, schemes: readonly string[]): Result<string> => {
   const parts = tokensOf(text);

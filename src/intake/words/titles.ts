@@ -2,7 +2,7 @@ import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { LEFT_OUT } from "./mappedTo";
 import { plainWords } from "./plainWords";
-import { areSchemeLetters, namesPosition } from "./readPosition";
+import { areSchemeLetters, isOneOf, namesPosition, schemeAmong } from "./readPosition";
 import { STAGE, WITHSTAND } from "./readStage";
 import { readTitle, splitTitle, type Title } from "./readTitle";
 import type { TitleWords } from "./synonyms";
@@ -68,13 +68,13 @@ export const titlesOf = (
   const last = lines.at(-1) ?? [];
   const upper = joinedLines(lines.slice(0, -1));
   const digits = ["1", "2", "3"].every((pole) => last.includes(pole));
-  const schemed = areSchemeLetters(last.map((title) => title.toUpperCase()));
-  const ends = areSchemeLetters(
+  const schemed = schemeAmong(last.map((title) => title.toUpperCase())) ?? "";
+  const ends = schemeAmong(
     last.map((title) => (splitTitle(title).name.split(" ").at(-1) ?? "").toUpperCase()),
   );
   const measured = lettersWithUnit(last);
   const letters = (title: string) =>
-    (schemed && /^[A-Z]$/i.test(title)) || (digits && /^[123]$/.test(title));
+    isOneOf(schemed, title.toUpperCase()) || (digits && /^[123]$/.test(title));
   let group = "";
   const parts = Array.from({ length: Math.max(last.length, upper.length) }, (_, index) => {
     const [over = "", under = ""] = [upper[index], last[index]];
@@ -90,7 +90,7 @@ export const titlesOf = (
       keys: [...(keys[index] ?? []), plainWords(under)],
       letters,
       measured,
-      isPhase: (text) => namesPosition(text) || (ends && /^[A-Z]$/i.test(text)),
+      isPhase: (text) => namesPosition(text) || isOneOf(ends ?? "", text.toUpperCase()),
     });
   });
 };
