@@ -188,6 +188,8 @@ export interface RecordKind<Id extends string = string> {
   readonly ownItems?: "seen to" | "measured";
   /** True where a phase named alone is one against earth, so that an export's "L1-E" is the row L1. */
   readonly phasesToEarth?: true;
+  /** Ids of the entries by which rows of one name are told apart, in a kind that people add further rows to. */
+  readonly furtherBy?: readonly string[];
   /** Name of the sheet. */
   readonly sheet: string;
   /** Name of the table on it. */

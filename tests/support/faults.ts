@@ -921,7 +921,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       findings: reportWith(book, name, set).findings,
       rules: ["sheets-differ"],
       sheet: table.sheet,
-      addresses: ["A1"],
+      addresses: [addressOf(table, row, header)],
     };
   },
   "a concession without reason, name or date": (book, next) => {

@@ -10,11 +10,13 @@ export const duplicatedRow: Rule = {
   find: (table, { text }) => {
     const first = keyIds(table.kind)[0] ?? "";
     const seen = new Map<string, number>();
+    const { furtherBy = [] } = table.kind;
     return table.keys.flatMap((key, row): Finding[] => {
       if (table.aside.has(row)) return [];
-      const earlier = seen.get(key);
+      const name = [key, ...furtherBy.map((id) => table.rows[row]?.[id])].join("\u0000");
+      const earlier = seen.get(name);
       if (earlier === undefined) {
-        seen.set(key, row);
+        seen.set(name, row);
         return [];
       }
       return [

@@ -1,99 +1,68 @@
 import type { Lineup } from "../../lineup/lineup";
 import type { FindingsText } from "../../messages/messages";
-import { equipmentOf } from "../../sheets/ours/equipmentSheet";
-import { type Context, noKind, type Rule } from "../context";
+import { coverSheet } from "../../sheets/ours/coverSheet";
+import { criteriaSheet } from "../../sheets/ours/criteriaSheet";
+import { equipmentSheet } from "../../sheets/ours/equipmentSheet";
+import { panelSheet } from "../../sheets/ours/panelSheet";
+import { settingsSheet } from "../../sheets/ours/settingsSheet";
+import type { PlannedSheet } from "../../sheets/plannedSheet";
+import { tablesOf } from "../../sheets/snapshot";
+import { noKind, type Rule, shown } from "../context";
 import type { Finding } from "../finding";
+import { type Difference, linesDiffer } from "../linesDiffer";
 
-type Part = keyof FindingsText["rules"]["sheets-differ"]["parts"];
-
-/** What of a lineup stands on a sheet for people to read, and the sheet that it stands on. */
-const TOLD: readonly [what: Part, sheet: string, part: (lineup: Lineup) => unknown][] = [
-  ["basis", "Cover", ({ basis }) => basis],
-  ["ratings", "Cover", ({ ratings }) => ratings],
-  ["insulation", "Cover", ({ insulation }) => insulation],
-  ["withstand", "Cover", ({ withstand }) => withstand],
-  [
-    "panels",
-    "Panels",
-    ({ panels }) =>
-      panels.map(({ designation, type, section, massKg, breaker }) => [
-        designation,
-        type,
-        section,
-        massKg,
-        breaker?.designation,
-        breaker?.medium,
-        breaker?.ratedA,
-      ]),
-  ],
-  [
-    "equipment",
-    "Equipment",
-    ({ panels }) =>
-      Object.fromEntries(panels.map((panel) => [panel.designation, equipmentOf(panel)])),
-  ],
-  [
-    "criteria",
-    "Criteria",
-    ({ criteria }) =>
-      criteria
-        .map(({ from, quantity, value, document, applies }) =>
-          JSON.stringify([from, quantity, value, document, applies ?? "all"]),
-        )
-        .sort(),
-  ],
-  [
-    "settings",
-    "Settings",
-    ({ project: { drawings }, leaveOut, inspectionPoints, checkItems, ruleWeights = {} }) => [
-      drawings,
-      leaveOut,
-      inspectionPoints,
-      checkItems,
-      ruleWeights,
-    ],
-  ],
+/** The sheets that show the lineup to people. */
+const SHOWING: readonly ((lineup: Lineup) => PlannedSheet)[] = [
+  coverSheet,
+  panelSheet,
+  equipmentSheet,
+  criteriaSheet,
+  settingsSheet,
 ];
 
-/** A cover, panels, equipment or criteria sheet that tells another lineup than the one that the records are judged by. */
+/** Differences of a sheet that are told one by one; more of them have one cause. */
+const FEW = 5;
+
+/** A cover, panels, equipment, criteria or settings sheet that shows another lineup than the one that the records are judged by. */
 export const sheetsDiffer: Rule = {
   id: "sheets-differ",
   reads: "book",
   of: noKind,
   find: ({ lineup, told, tables, snapshot, text }) => {
-    const { parts, message } = text.rules["sheets-differ"];
-    return (isOwn(tables, snapshot) ? [] : TOLD).flatMap(([what, sheet, part]): Finding[] =>
-      told && same(part(told), part(lineup))
-        ? []
-        : [
-            {
-              rule: "sheets-differ",
-              weight: "query",
-              sheet,
-              address: "A1",
-              found: what,
-              message: message(sheet, parts[what]),
-            },
-          ],
-    );
+    if (lineup === told) return [];
+    const known = new Map(tablesOf(snapshot).map((table) => [table.name, table]));
+    const sheets = SHOWING.map((sheetOf) => sheetOf(lineup));
+    const isOwn =
+      tables.every(({ table }) => table.ownLayout) && !sheets.some(({ table }) => known.has(table));
+    return isOwn ? [] : sheets.flatMap((planned) => ofSheet(planned, known, text));
   },
 };
 
-/** Whether every record is read by a map, and none of these sheets is there. */
-const isOwn = (tables: Context["tables"], { sheets }: Context["snapshot"]) =>
-  tables.every(({ table }) => table.ownLayout) &&
-  !TOLD.some(([, told]) => sheets.some(({ name, tables }) => name === told && tables.length > 0));
-
-/** Equal whatever the order in which an object's parts were written; what is empty is as good as not there. */
-function same(one: unknown, other: unknown): boolean {
-  if (one === other) return true;
-  const [these, those] = [partsOf(one), partsOf(other)];
-  if (!these || !those) return false;
-  for (const key in these) if (!same(these[key], those[key])) return false;
-  for (const key in those) if (!(key in these) && !same(undefined, those[key])) return false;
-  return true;
+function ofSheet(
+  planned: PlannedSheet,
+  known: ReadonlyMap<string, Parameters<typeof linesDiffer>[1]>,
+  text: FindingsText,
+): Finding[] {
+  const table = known.get(planned.table);
+  const says = text.rules["sheets-differ"];
+  const at = {
+    rule: "sheets-differ",
+    weight: "query",
+    sheet: table?.sheet ?? planned.sheet,
+  } as const;
+  if (!table) return [{ ...at, address: "A1", message: says.noSheet(planned.sheet) }];
+  const finding = ({ line, header, found, wanted, address }: Difference): Finding => ({
+    ...at,
+    address,
+    row: line,
+    column: header,
+    message: says.message(line, header, shown(found, text), shown(wanted, text)),
+    found: String(found ?? ""),
+    expected: String(wanted ?? ""),
+  });
+  const differences = linesDiffer(planned, table);
+  const [first, ...others] = differences.map(finding);
+  if (!first || differences.length <= FEW) return differences.map(finding);
+  const named = others.slice(0, FEW).map(({ address }) => address);
+  return [{ ...first, message: says.further(first.message, others.length, named) }];
 }
-
-/** What a whole is made of; undefined for a number or a text. */
-const partsOf = (whole: unknown = {}): Readonly<Record<string, unknown>> | undefined =>
-  typeof whole === "object" ? ((whole as Record<string, unknown>) ?? {}) : undefined;

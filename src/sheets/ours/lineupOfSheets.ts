@@ -1,3 +1,4 @@
+import { instrument } from "../../lineup/equipment";
 import { type Lineup, lineupSchema } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { readRanges } from "../../quantities/measuringRange";
@@ -79,8 +80,21 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
   const read = readLineup(JSON.stringify(json));
   if (read.ok) return read.value;
   writeNames(json);
+  leaveUnread(json.instruments);
   const again = readLineup(JSON.stringify(json));
   return again.ok ? again.value : undefined;
+}
+
+/**
+ * An instrument's row may lack what nobody had to fill in, or say "n/a" there: what cannot be read of it
+ * is left out, and costs nothing else of the lineup.
+ */
+function leaveUnread(instruments: unknown) {
+  for (const one of instruments as Record<string, unknown>[]) {
+    one.kind ??= one.id;
+    for (const { path } of instrument.safeParse(one).error?.issues ?? [])
+      delete one[String(path[0])];
+  }
 }
 
 /** Where a name is asked for, a number is its text again: another program makes one of a class such as 0.5. */

@@ -5,23 +5,17 @@ export const project = {
   "sheets-differ": {
     title: "Sheets that show a different lineup",
     finds:
-      "a cover, panels, equipment, criteria or settings sheet that tells another lineup than the records are judged by",
+      "a cell of the cover, panels, equipment, criteria or settings sheet that shows another thing than the lineup that the records are judged by; more than five of a sheet together",
     why: "People read the sheet and the check reads the lineup, so both must agree.",
     satisfies: "the change made in the lineup and built onto the workbook",
     quiet:
-      "where they agree, whatever the order of rows; for a user's own workbook, which has none of these sheets",
-    parts: {
-      basis: "basis",
-      ratings: "ratings",
-      insulation: "insulation correction",
-      withstand: "withstand test",
-      panels: "panels and breakers",
-      equipment: "equipment",
-      criteria: "maker's and project's criteria",
-      settings: "settings of the project",
-    },
-    message: (sheet: string, part: string) =>
-      `The sheet "${sheet}" shows different ${part} from the lineup that the workbook was built for and is judged by; change the lineup and build it onto the workbook again.`,
+      "where they agree, whatever the order of rows; for what is noted besides on the cover; for a user's own workbook, which has none of these sheets",
+    message: (line: string, header: string, found: string, wanted: string) =>
+      `${line}: "${header}" shows ${found}; the lineup that the records are judged by has ${wanted}. Change the lineup and build it onto the workbook again, or put the cell right.`,
+    further: (message: string, further: number, addresses: readonly string[]) =>
+      `${message} The sheet shows ${further} more such differences, at ${addresses.join(", ")}${further > addresses.length ? " and further on" : ""}.`,
+    noSheet: (sheet: string) =>
+      `The workbook has no sheet "${sheet}", on which people read what the records are judged by; build the lineup onto the workbook again.`,
   },
   "unknown-rule-weight": {
     title: "A weight for an unknown rule",

@@ -97,7 +97,7 @@ export const rows = {
     finds: "two rows of one table with the same name",
     why: "Of two readings of one test nobody can say which counts; the worse one disappears easily.",
     satisfies: "one row kept, the other removed or named for what it is",
-    quiet: "never: two rows of one name are always asked about",
+    quiet: "for further permits, each with its own number or days, as their sheet asks for",
     message: (row: string, earlier: string) =>
       `${row}: the row is there twice (also at ${earlier}); keep the one that counts.`,
   },
