@@ -19,6 +19,7 @@ import { implausible } from "./rules/implausible";
 import { inconclusive } from "./rules/inconclusive";
 import { indexBelowOne } from "./rules/indexBelowOne";
 import { instrumentLapsed } from "./rules/instrumentLapsed";
+import { instrumentMisfit } from "./rules/instrumentMisfit";
 import { instrumentUnknown } from "./rules/instrumentUnknown";
 import { keyChanged } from "./rules/keyChanged";
 import { limitDiffers } from "./rules/limitDiffers";
@@ -78,6 +79,7 @@ export const RULES: readonly Rule[] = [
   inconclusive,
   instrumentUnknown,
   instrumentLapsed,
+  instrumentMisfit,
   outsideRange,
   missingTrail,
   exemptUnexplained,

@@ -1,5 +1,6 @@
 import { countIn } from "../plurals";
 import { entries } from "./rules/entries";
+import { evidence } from "./rules/evidence";
 import { likeness } from "./rules/likeness";
 import { limits } from "./rules/limits";
 import { order } from "./rules/order";
@@ -11,7 +12,16 @@ const count = countIn("en");
 
 /** Texts of the check: what each rule is about, and what its findings say. */
 export const findings = {
-  rules: { ...limits, ...order, ...stored, ...rows, ...entries, ...likeness, ...project },
+  rules: {
+    ...limits,
+    ...order,
+    ...stored,
+    ...rows,
+    ...entries,
+    ...likeness,
+    ...evidence,
+    ...project,
+  },
   /** A blank cell, in a message. */
   blank: "blank",
   /** Added to the finding of the first row of such an entry. */

@@ -73,9 +73,12 @@ export const instrumentSheet = (lineup: Lineup): PlannedSheet => ({
 
 export interface InstrumentRow {
   readonly id: string;
+  /** What it is, in words. */
+  readonly kind: string;
   readonly serial: string;
   readonly calibrated?: number;
   readonly due?: number;
+  readonly accuracyPercent?: number;
 }
 
 /**
@@ -97,11 +100,25 @@ export function instrumentsOf(snapshot: Snapshot): ReadonlyMap<string, Instrumen
   return new Map(rows.filter(({ id }) => !isBlank(id)).map(asListed));
 }
 
-const asListed = ({ id, serial, calibrated, due }: Row): [string, InstrumentRow] => {
+const asListed = ({
+  id,
+  kind,
+  serial,
+  calibrated,
+  due,
+  accuracyPercent,
+}: Row): [string, InstrumentRow] => {
   const name = String(id).trim();
   return [
     name.toLowerCase(),
-    { id: name, serial: String(serial ?? ""), calibrated: dayOf(calibrated), due: dayOf(due) },
+    {
+      id: name,
+      kind: String(kind ?? ""),
+      serial: String(serial ?? ""),
+      calibrated: dayOf(calibrated),
+      due: dayOf(due),
+      ...(typeof accuracyPercent === "number" ? { accuracyPercent } : {}),
+    },
   ];
 };
 
