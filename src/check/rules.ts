@@ -35,6 +35,7 @@ import { outOfLimits } from "./rules/outOfLimits";
 import { outsideRange } from "./rules/outsideRange";
 import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
+import { permitLacking } from "./rules/permitLacking";
 import { readingFormula } from "./rules/readingFormula";
 import { resultDisagrees } from "./rules/resultDisagrees";
 import { sameRun } from "./rules/sameRun";
@@ -54,6 +55,7 @@ import { withstandBeforeInsulation } from "./rules/withstandBeforeInsulation";
 export const RULES: readonly Rule[] = [
   outOfLimits,
   holdNotReleased,
+  permitLacking,
   withstandBeforeInsulation,
   dewPoint,
   indexBelowOne,

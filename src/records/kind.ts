@@ -162,8 +162,23 @@ export const isNotApplicable = (cell: CellValue | undefined): boolean =>
  * - `insulation`: of the main circuit, `corrected` against `minimum`, by `object`, `part`, `combination` and `stage`
  * - `withstand`: of the main circuit, `applied` against `required`, by `object` and `part`
  * - `inspection`: the points that other records wait for, by `object` and activity (`part`)
+ * - `permit`: what the work was done under, by what it is for (`object`) and its sort (`part`), `from` and `to` a day
  */
-export type KindRole = "insulation" | "withstand" | "inspection";
+export type KindRole = "insulation" | "withstand" | "inspection" | "permit";
+
+/** Steps of the work on site, in their order (common practice). Tests of single devices have a step of their own place: `devices`. */
+export const STEPS = [
+  "receipt",
+  "installation",
+  "joints",
+  "earthing",
+  "devices",
+  "insulation",
+  "withstand",
+  "functions",
+  "energization",
+] as const;
+export type Step = (typeof STEPS)[number];
 
 /** How far the rows of one device lie apart, as sheets state it. */
 export interface SpreadRule {
@@ -183,6 +198,8 @@ export interface RecordKind<Id extends string = string> {
   /** What its tests are called besides that, in English: each the inside of a regular expression, in lower case. */
   readonly alsoCalled?: readonly string[];
   readonly role?: KindRole;
+  /** The step of the work on the gear that its rows belong to; none for what is done on paper. */
+  readonly step?: Step;
   readonly spread?: SpreadRule;
   /** What a project's own check items among its rows are: seen to or tried, or measured in mm. */
   readonly ownItems?: "seen to" | "measured";

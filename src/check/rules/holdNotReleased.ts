@@ -1,4 +1,4 @@
-import { type Lineup, sameName } from "../../lineup/lineup";
+import type { Lineup } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { LINEUP } from "../../records/columns/common";
 import { type Row, verdictOf } from "../../records/kind";
@@ -15,17 +15,9 @@ import {
   withRole,
 } from "../context";
 import type { Finding } from "../finding";
+import { panelsOf } from "../panelsOf";
 
 const isInspection = withRole("inspection");
-
-/** The panels that a record is about: a panel, those of a section, or all of the lineup. */
-const panelsOf = ({ panels }: Lineup, object: string) =>
-  panels
-    .filter(
-      ({ designation, section }) =>
-        object === LINEUP || sameName(designation, object) || sameName(section, object),
-    )
-    .map(({ designation }) => designation);
 
 /** The inspection rows of an activity, by what they are about. */
 const releasesOf = ({ tables }: Context, activity: string): ReadonlyMap<string, Row> =>

@@ -325,6 +325,7 @@ export const cable: RecordKind<"cable"> = {
   id: "cable",
   title: "Medium-voltage cables",
   phasesToEarth: true,
+  step: "devices",
   sheet: "Cables",
   table: "GearCable",
   purpose:

@@ -173,6 +173,7 @@ export const contact: RecordKind<"contact"> = {
   title: "Contact resistance, breakers and busbar joints",
   alsoCalled: ["joints?", "micro ?ohm", "crm", "pole resistance"],
   spread: { column: "spread", unit: "%", step: 1, from: ["corrected", "reading"] },
+  step: "devices",
   sheet: "Contacts",
   table: "GearContact",
   purpose:

@@ -368,6 +368,7 @@ export const currentTransformer: RecordKind<"currentTransformer"> = {
   id: "currentTransformer",
   title: "Current transformers",
   alsoCalled: ["current transformers?", "cts?"],
+  step: "devices",
   sheet: "Current transformers",
   table: "GearCurrentTransformers",
   purpose:

@@ -129,6 +129,7 @@ export const dimensions: RecordKind<"dimensions"> = {
   id: "dimensions",
   title: "Level, alignment and clearances",
   ownItems: "measured",
+  step: "installation",
   sheet: "Dimensions",
   table: "GearDimensions",
   purpose:

@@ -160,6 +160,7 @@ export const earthing: RecordKind<"earthing"> = {
   id: "earthing",
   title: "Continuity of the earthing circuit",
   alsoCalled: ["earth(?: bond| continuity)?", "bonding"],
+  step: "earthing",
   sheet: "Earthing",
   table: "GearEarthing",
   purpose:

@@ -249,6 +249,7 @@ export const excitation: RecordKind<"excitation"> = {
   id: "excitation",
   title: "Excitation curves of current transformers",
   alsoCalled: ["(?:magneti[sz]ing|excitation|magneti[sz]ation) curve"],
+  step: "devices",
   sheet: "Excitation",
   table: "GearExcitation",
   purpose:

@@ -69,6 +69,7 @@ export const functionTest: RecordKind<"function"> = {
   id: "function",
   title: "Function tests",
   ownItems: "seen to",
+  step: "functions",
   sheet: "Function",
   table: "GearFunction",
   purpose:

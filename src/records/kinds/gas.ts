@@ -314,6 +314,7 @@ export const gas: RecordKind<"gas"> = {
   id: "gas",
   title: "SF6 pressure of breakers",
   alsoCalled: ["sf6"],
+  step: "devices",
   sheet: "Gas",
   table: "GearGas",
   purpose:

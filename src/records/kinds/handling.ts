@@ -97,6 +97,7 @@ const columns: readonly Column[] = [
 export const handling: RecordKind<"handling"> = {
   id: "handling",
   title: "Receipt, lifting and moving",
+  step: "receipt",
   sheet: "Handling",
   table: "GearHandling",
   purpose:

@@ -136,6 +136,7 @@ export const indexCurve: RecordKind<"indexCurve"> = {
   id: "indexCurve",
   title: "Insulation over time",
   alsoCalled: ["polari[sz]ation index", "absorption ratio"],
+  step: "insulation",
   sheet: "Insulation over time",
   table: "GearIndexCurve",
   purpose:

@@ -37,6 +37,7 @@ export const installation: RecordKind<"installation"> = {
   id: "installation",
   title: "Installation of panels",
   ownItems: "seen to",
+  step: "installation",
   sheet: "Installation",
   table: "GearInstallation",
   purpose:

@@ -194,6 +194,7 @@ export const insulation: RecordKind<"insulation"> = {
   title: "Insulation resistance, main circuit",
   alsoCalled: ["ir", "megohm"],
   role: "insulation",
+  step: "insulation",
   sheet: "Insulation",
   table: "GearInsulation",
   purpose:

@@ -398,6 +398,7 @@ function rowsFor(object: string, breaker: Breaker, { ratings }: Lineup): Row[] {
 export const mechanism: RecordKind<"mechanism"> = {
   id: "mechanism",
   title: "Coils, spring and counter of breakers",
+  step: "devices",
   sheet: "Mechanism",
   table: "GearMechanism",
   purpose:

@@ -150,6 +150,7 @@ export const metering: RecordKind<"metering"> = {
   id: "metering",
   title: "Meters and transducers",
   alsoCalled: ["meters?"],
+  step: "devices",
   sheet: "Metering",
   table: "GearMetering",
   purpose:

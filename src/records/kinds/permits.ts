@@ -61,6 +61,7 @@ const columns: readonly Column[] = [
 export const permits: RecordKind<"permits"> = {
   id: "permits",
   title: "Permits to work",
+  role: "permit",
   furtherBy: ["number", "from", "to", "date"],
   sheet: "Permits",
   table: "GearPermits",

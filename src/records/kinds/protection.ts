@@ -400,6 +400,7 @@ export const protection: RecordKind<"protection"> = {
   id: "protection",
   title: "Protection relays",
   alsoCalled: ["relays?", "secondary injection"],
+  step: "devices",
   sheet: "Protection",
   table: "GearProtection",
   purpose:

@@ -231,6 +231,7 @@ export const timing: RecordKind<"timing"> = {
   title: "Operating times of breakers",
   alsoCalled: ["operating times?", "closing times?", "opening times?", "breaker times?"],
   spread: { column: "poleSpread", unit: "ms", step: 0.1 },
+  step: "devices",
   sheet: "Timing",
   table: "GearTiming",
   purpose:

@@ -182,6 +182,7 @@ export const torque: RecordKind<"torque"> = {
   id: "torque",
   title: "Torque of bolted joints",
   alsoCalled: ["bolts?", "tightening"],
+  step: "joints",
   sheet: "Torque",
   table: "GearTorque",
   purpose:

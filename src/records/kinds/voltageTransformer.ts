@@ -187,6 +187,7 @@ export const voltageTransformer: RecordKind<"voltageTransformer"> = {
   id: "voltageTransformer",
   title: "Voltage transformers",
   alsoCalled: ["voltage transformers?", "potential transformers?", "vts?", "pts?"],
+  step: "devices",
   sheet: "Voltage transformers",
   table: "GearVoltageTransformers",
   purpose:

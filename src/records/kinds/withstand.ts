@@ -345,6 +345,7 @@ export const withstand: RecordKind<"withstand"> = {
   alsoCalled: ["hi ?pot", "hv", "high voltage", "power frequency", "dielectric", "ac test"],
   role: "withstand",
   phasesToEarth: true,
+  step: "withstand",
   sheet: "Withstand",
   table: "GearWithstand",
   purpose:

@@ -2,6 +2,19 @@ import type { RuleTexts } from "../../ruleWords";
 
 /** Rules of what a record rests on: its instrument, permit, conditions and remarks. */
 export const evidence = {
+  "permit-lacking": {
+    title: "Work on a day without a permit",
+    finds:
+      "records of work on the gear on a day, or at an hour, that no permit of the workbook covers; tests above 1 kV that no sanction for high-voltage tests covers, where the workbook has one",
+    why: "Nobody can show that the circuit was isolated, earthed and handed over on that day.",
+    satisfies: "the further permit entered, or the day put right",
+    quiet:
+      "for documents, receipt and inspection points, for work before the first permit, for days that several permits cover between them, and where no permit has both its days",
+    row: (row: string, day: string, permit: string) =>
+      `${row}: made on ${day}, which no "${permit}" covers. Enter the permit of that day, or put the day right.`,
+    permit: (row: string, to: string, days: readonly string[], records: readonly string[]) =>
+      `${row}: valid to ${to}, and no permit covers the work after it: ${records.join(", ")} on ${days.join(", ")}. Enter the further permit or the extension.`,
+  },
   "instrument-misfit": {
     title: "An instrument that cannot have taken the reading",
     finds:

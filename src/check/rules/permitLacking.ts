@@ -1,0 +1,168 @@
+import { serialDay } from "../../quantities/dates";
+import { LINEUP } from "../../records/columns/common";
+import { isBlank, type RecordKind, verdictOf } from "../../records/kind";
+import { exactly } from "../../records/quantity";
+import {
+  type Context,
+  dayOf,
+  everyKind,
+  type JudgedTable,
+  type Rule,
+  rowName,
+  where,
+  withRole,
+} from "../context";
+import type { Finding } from "../finding";
+import { panelsOf } from "../panelsOf";
+
+/** A test above this is one at high voltage (IEC 61936-1: above 1 kV AC; from memory). */
+const HIGH_KV = 1.5;
+/** How a permit for such tests is called. */
+const FOR_TESTS = /high.?voltage|\bhv\b|sanction|hochspannung|haute tension|alta tens/i;
+
+const isPermit = withRole("permit");
+
+/** A permit with the days that it holds for. */
+interface Permit {
+  readonly table: JudgedTable;
+  readonly row: number;
+  readonly name: string;
+  readonly forTests: boolean;
+  readonly panels: ReadonlySet<string>;
+  readonly from: number;
+  /** Up to but not including. */
+  readonly until: number;
+}
+
+/** A record of work that no permit covers. */
+interface Uncovered {
+  readonly table: JudgedTable;
+  readonly row: number;
+  readonly day: number;
+  readonly name: string;
+  /** The last permit of its sort before it. */
+  readonly before: Permit | undefined;
+}
+
+/** Records of work on the gear on a day that no permit covers: told at the rows, or at the permit where several kinds of records lie after its end. */
+export const permitLacking: Rule = {
+  id: "permit-lacking",
+  reads: "book",
+  of: everyKind,
+  find: (context) => {
+    const permits = permitsIn(context);
+    const tests = permits.filter(({ forTests }) => forTests);
+    const works = permits.filter(({ forTests }) => !forTests);
+    const uncovered = context.tables
+      .filter(({ kind: { step } }) => step !== undefined && step !== "receipt")
+      .flatMap((table) => uncoveredIn(table, context, works.length > 0 ? works : tests, tests));
+    return groupsOf(uncovered).flatMap((group) => findingsOf(group, context));
+  },
+};
+
+const permitsIn = ({ tables, lineup }: Context): Permit[] =>
+  tables
+    .filter(({ kind }) => isPermit(kind))
+    .flatMap((table) =>
+      table.rows.flatMap((row, at): Permit[] => {
+        const [from, to] = [dayOf(row.from), dayOf(row.to)];
+        if (from === undefined || to === undefined || isBlank(row.number)) return [];
+        const about = String(row.object ?? LINEUP);
+        return [
+          {
+            table,
+            row: at,
+            name: String(row.part ?? ""),
+            forTests: FOR_TESTS.test(String(row.part ?? "")),
+            panels: new Set(panelsOf(lineup, about)),
+            from,
+            until: Number.isInteger(to) ? to + 1 : to,
+          },
+        ];
+      }),
+    );
+
+/** Rows of a table that are recorded on a day that none of the permits covers. */
+function uncoveredIn(
+  table: JudgedTable,
+  { lineup }: Context,
+  works: readonly Permit[],
+  tests: readonly Permit[],
+): Uncovered[] {
+  const highkV = highVoltages(table.kind);
+  return table.judged.flatMap((judged, row): Uncovered[] => {
+    const day = dayOf(judged.date);
+    if (table.aside.has(row) || day === undefined || verdictOf(judged) === "Missing") return [];
+    const isHigh = highkV.some((id) => (exactly(judged[id], "kV") ?? 0) > HIGH_KV);
+    const needed = isHigh && tests.length > 0 ? tests : works;
+    const about = panelsOf(lineup, String(judged.object ?? LINEUP));
+    const near = needed.filter(({ panels }) => about.some((panel) => panels.has(panel)));
+    const first = Math.min(...[...works, ...tests].map(({ from }) => from));
+    if (near.length === 0 || day < Math.floor(first)) return [];
+    if (near.some((permit) => covers(permit, day))) return [];
+    const before = near
+      .filter(({ until }) => until <= day)
+      .sort((one, other) => other.until - one.until)[0];
+    return [{ table, row, day, name: near[0]?.name ?? "", before }];
+  });
+}
+
+/** A day without an hour is covered by a permit of any hour of it. */
+const covers = ({ from, until }: Permit, day: number): boolean =>
+  Number.isInteger(day) ? day >= Math.floor(from) && day < until : day >= from && day < until;
+
+const highVoltages = ({ columns }: RecordKind): string[] =>
+  columns
+    .filter(({ role, unit, wave }) => role === "entry" && unit === "kV" && wave !== undefined)
+    .map(({ id }) => id);
+
+/** Records after the end of one permit, or of one table and day where none came before. */
+function groupsOf(uncovered: readonly Uncovered[]): readonly (readonly Uncovered[])[] {
+  const groups = new Map<string, Uncovered[]>();
+  for (const one of uncovered) {
+    const { before, table, day } = one;
+    const key = before ? `${before.table.table.name} ${before.row}` : `${table.table.name} ${day}`;
+    const group = groups.get(key) ?? [];
+    groups.set(key, group);
+    group.push(one);
+  }
+  return [...groups.values()];
+}
+
+function findingsOf(group: readonly Uncovered[], { text }: Context): Finding[] {
+  const says = text.rules["permit-lacking"];
+  const before = group[0]?.before;
+  const tables = [...new Set(group.map(({ table }) => table))];
+  if (before && tables.length > 1)
+    return [
+      {
+        rule: "permit-lacking",
+        weight: "stop",
+        ...where(before.table, before.row, "to"),
+        message: says.permit(
+          rowName(before.table, before.row),
+          serialDay(before.until - 1),
+          [...new Set(group.map(({ day }) => serialDay(day)))].sort(),
+          tables.map(({ kind }) => kind.title),
+        ),
+        found: serialDay(before.until - 1),
+      },
+    ];
+  const days = new Map(
+    group.map((one) => [`${one.table.table.name} ${one.day}`, one] as const).reverse(),
+  );
+  return [...days.values()].reverse().map(({ table, row, day, name }): Finding => {
+    const further = group.filter(
+      (one) => one.table === table && one.day === day && one.row !== row,
+    );
+    const message = says.row(rowName(table, row), serialDay(day), name);
+    const named = further.slice(0, 5).map((one) => where(one.table, one.row, "date").address);
+    return {
+      rule: "permit-lacking",
+      weight: "stop",
+      ...where(table, row, "date"),
+      message: further.length > 0 ? text.furtherRows(message, further.length, named) : message,
+      found: serialDay(day),
+    };
+  });
+}
