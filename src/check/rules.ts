@@ -37,6 +37,7 @@ import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
 import { permitLacking } from "./rules/permitLacking";
 import { readingFormula } from "./rules/readingFormula";
+import { remarkContradicts } from "./rules/remarkContradicts";
 import { resultDisagrees } from "./rules/resultDisagrees";
 import { sameRun } from "./rules/sameRun";
 import { setAside } from "./rules/setAside";
@@ -59,6 +60,7 @@ export const RULES: readonly Rule[] = [
   withstandBeforeInsulation,
   dewPoint,
   indexBelowOne,
+  remarkContradicts,
   resultDisagrees,
   limitDiffers,
   statedDiffers,

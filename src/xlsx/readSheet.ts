@@ -74,16 +74,21 @@ const mergesOf = (root: XmlElement): Area[] =>
     ({ attributes }) => readArea(attributes.get("ref") ?? "") ?? [],
   );
 
-/** The tables and notes of a sheet, which stand in parts of their own. */
+/** The tables, notes and threads of a sheet, which stand in parts of their own. */
 function relatedTo({ pack }: Book, { part }: ListedSheet) {
   const tables: StoredTable[] = [];
   const notes = new Map<string, string>();
+  const threads = new Map<string, string>();
   for (const relation of relationsOf(pack, part)) {
     if (relation.external) continue;
     if (relation.type === "table")
       tables.push(tableOf(partXml(pack, relation.part), relation.part));
     else if (relation.type === "comments") readNotes(partXml(pack, relation.part), notes);
+    else if (relation.type === "threadedComment")
+      readThreads(partXml(pack, relation.part), threads);
   }
+  // Beside a thread stands a note that only says so to older programs.
+  for (const [cell, text] of threads) notes.set(cell, text);
   return { tables, notes };
 }
 
@@ -111,6 +116,18 @@ function readNotes(comments: XmlElement, notes: Map<string, string>): void {
   for (const comment of childrenOf(childOf(comments, "commentList"), "comment")) {
     const area = readArea(comment.attributes.get("ref") ?? "");
     if (area) notes.set(`${area.top},${area.left}`, noteText(comment));
+  }
+}
+
+/** What is said in the threads of a sheet, a line each, in their order. */
+function readThreads(root: XmlElement, threads: Map<string, string>): void {
+  for (const comment of childrenOf(root, "threadedComment")) {
+    const area = readArea(comment.attributes.get("ref") ?? "");
+    const text = unescapedCell(childOf(comment, "text")?.text ?? "");
+    if (!area || text === "") continue;
+    const cell = `${area.top},${area.left}`;
+    const before = threads.get(cell);
+    threads.set(cell, before === undefined ? text : `${before}\n${text}`);
   }
 }
 

@@ -14,7 +14,9 @@ export function sheetSnapshot(sheet: StoredSheet): SheetSnapshot {
     formula: formulasOf(sheet.cells, sheet.formulas),
     hidden: hiddenRows(sheet, 0, rowCount - 1),
     merges,
-    note: (row, column) => notes.get(`${row},${column}`),
+    ...(notes.size > 0
+      ? { note: (row: number, column: number) => notes.get(`${row},${column}`) }
+      : {}),
   };
   return {
     name,

@@ -15,6 +15,25 @@ export const evidence = {
     permit: (row: string, to: string, days: readonly string[], records: readonly string[]) =>
       `${row}: valid to ${to}, and no permit covers the work after it: ${records.join(", ")} on ${days.join(", ")}. Enter the further permit or the extension.`,
   },
+  "remark-contradicts": {
+    title: "A remark against the result",
+    finds:
+      "a remark, note or comment beside a row that passes which speaks of a flashover or breakdown, a test to be repeated, a value that was estimated or not measured, something defective, or a borrowed instrument",
+    why: "Whoever wrote it saw what the numbers do not show; a reader of the dossier finds it.",
+    satisfies: "the test repeated or the result put right; or the remark saying how it was settled",
+    quiet:
+      "where the remark says that it was not so or how it was seen to since, and for rows that do not pass; words are known in English, German, French, Spanish, Portuguese and Arabic",
+    doubts: {
+      discharge: "a disruptive discharge",
+      repeat: "a test still to be made",
+      estimated: "a value that was not read off, or not trusted",
+      "not measured": "something that was not measured",
+      defective: "something defective",
+      borrowed: "an instrument of unknown calibration",
+    },
+    message: (row: string, remark: string, says: string) =>
+      `${row}: passes, and beside it stands "${remark}" (${says}). Repeat the test, put the result right, or say how it was settled.`,
+  },
   "instrument-misfit": {
     title: "An instrument that cannot have taken the reading",
     finds:

@@ -1,0 +1,67 @@
+import { DOUBTS, type Doubt, LANGUAGES } from "./words/doubts";
+
+const all = Object.values(LANGUAGES);
+
+/** Lower case, without accents, one space between words. */
+const plain = (text: string): string =>
+  text
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .replaceAll("ß", "ss")
+    .toLowerCase()
+    .replace(/\s+/g, " ");
+
+/** Any of some words as whole words. */
+const anyOf = (words: readonly string[]): RegExp =>
+  new RegExp(
+    `(?<![\\p{L}\\p{N}])(?:${words
+      .map(plain)
+      .map((word) => (word.endsWith("-") ? `${word.slice(0, -1)}\\p{L}*` : word))
+      .join("|")})(?![\\p{L}\\p{N}])`,
+    "gu",
+  );
+
+const WORDS: ReadonlyMap<Doubt, RegExp> = new Map(
+  DOUBTS.map((doubt) => [doubt, anyOf(all.flatMap(({ doubts }) => doubts[doubt]))]),
+);
+const NEGATION = anyOf(all.flatMap(({ negations }) => negations));
+const SETTLED = anyOf(all.flatMap(({ settled }) => settled));
+
+/** Senses that a negation is part of, or that nothing settles afterwards. */
+const LASTING: ReadonlySet<Doubt> = new Set(["estimated", "not measured", "borrowed"]);
+/** Words before a word among which a negation is of it. */
+const REACH = 4;
+
+/**
+ * What a remark says that does not go with a pass, and the words that say so; undefined where it says
+ * nothing of the kind, says that it is not so, or that it was seen to since.
+ *
+ * @example doubtIn("Überschlag bei 18 kV") // { doubt: "discharge", words: "uberschlag" }
+ * @example doubtIn("no flashover") // undefined
+ */
+export function doubtIn(remark: string): { doubt: Doubt; words: string } | undefined {
+  const text = plain(remark);
+  const isSettled = new RegExp(SETTLED).test(text);
+  for (const [doubt, words] of WORDS)
+    for (const match of text.matchAll(words)) {
+      if (isSettled && !LASTING.has(doubt)) continue;
+      if (doubt !== "not measured" && isNegated(text, match.index, match[0])) continue;
+      return { doubt, words: match[0] };
+    }
+  return undefined;
+}
+
+const isNegated = (text: string, at: number, word: string): boolean => {
+  const clause =
+    text
+      .slice(0, at)
+      .split(/[.;:!?\n]/)
+      .at(-1) ?? "";
+  const before = clause.trim().split(" ").slice(-REACH).join(" ");
+  const after = text.slice(at + word.length);
+  return (
+    has(before) || (/^ ?[:=–-] ?/.test(after) && has(after.split(/[.;,]/)[0]?.slice(0, 12) ?? ""))
+  );
+};
+
+const has = (text: string): boolean => new RegExp(NEGATION).test(text);

@@ -1,0 +1,76 @@
+import { verdictOf } from "../../records/kind";
+import { a1 } from "../../sheets/address";
+import type { SheetCells } from "../../sheets/snapshot";
+import { type Context, type JudgedTable, overRows, type Rule, rowName, where } from "../context";
+import { doubtIn } from "../doubtIn";
+import type { Finding } from "../finding";
+
+/** A text beside a record: its cell, and what stands there. */
+interface Remark {
+  readonly address: string;
+  readonly column: string;
+  readonly text: string;
+}
+
+/** A remark, note or comment that says of a row that passes what does not go with a pass. */
+export const remarkContradicts: Rule = {
+  id: "remark-contradicts",
+  reads: "table",
+  find: (table, context) => {
+    const remarks = remarksOf(table, context);
+    const says = context.text.rules["remark-contradicts"];
+    return overRows(table, (row, _stored, judged): Finding | undefined => {
+      if (verdictOf(judged) !== "Pass") return undefined;
+      for (const { address, column, text } of remarks(row)) {
+        const found = doubtIn(text);
+        if (found)
+          return {
+            rule: "remark-contradicts",
+            weight: found.doubt === "discharge" ? "stop" : "query",
+            ...where(table, row, "remarks"),
+            address,
+            column,
+            message: says.message(
+              rowName(table, row),
+              text.trim().slice(0, 160),
+              says.doubts[found.doubt],
+            ),
+            found: text.trim().slice(0, 80),
+          };
+      }
+      return undefined;
+    }).map(({ finding }) => finding);
+  },
+};
+
+/** Gives the texts beside a row: remarks, columns that people added, notes and comments on its cells. */
+function remarksOf(table: JudgedTable, { snapshot }: Context): (row: number) => Remark[] {
+  const { kind, table: sheet } = table;
+  const known = new Set(
+    kind.columns.filter(({ id }) => id !== "remarks").map(({ header }) => header),
+  );
+  const free = sheet.headers.flatMap((header, at) => (known.has(header) ? [] : [{ header, at }]));
+  const cells = snapshot.sheets.find(({ name }) => name === sheet.sheet)?.cells;
+  return (row) => [
+    ...free.flatMap(({ header, at }): Remark[] => {
+      const text = sheet.cell(row, at);
+      if (typeof text !== "string" || text.trim() === "") return [];
+      const address = sheet.ownLayout
+        ? where(table, row, "remarks").address
+        : a1(sheet.top + 1 + row, sheet.left + at);
+      return [{ address, column: header, text }];
+    }),
+    ...notesOf(table, row, cells?.note),
+  ];
+}
+
+function notesOf({ table }: JudgedTable, row: number, note: SheetCells["note"]): Remark[] {
+  if (!note) return [];
+  return table.headers.flatMap((column, at): Remark[] => {
+    const place = table.ownLayout
+      ? table.ownLayout.place(row, at)
+      : { row: table.top + 1 + row, column: table.left + at };
+    const text = place && note(place.row, place.column);
+    return text ? [{ address: a1(place.row, place.column), column, text }] : [];
+  });
+}

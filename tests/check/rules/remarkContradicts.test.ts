@@ -1,0 +1,138 @@
+import { expect, test } from "vitest";
+import { doubtIn } from "../../../src/check/doubtIn";
+import type { Snapshot } from "../../../src/sheets/snapshot";
+import {
+  CONTACT,
+  findingsOf,
+  finds,
+  INSULATION,
+  keepsQuiet,
+  ofRule,
+  sound,
+  WITHSTAND,
+} from "../support";
+
+/** Each of the senses in each language of intake; written for this test. */
+test.each([
+  ["discharge", "Flashover at 20 kV, L2 to frame"],
+  ["discharge", "Überschlag bei 18 kV am Kabelendverschluss"],
+  ["discharge", "claquage à 19 kV"],
+  ["discharge", "contorneo en el aislador"],
+  ["discharge", "Ocorreu descarga disruptiva aos 40 s"],
+  ["discharge", "حدث انهيار عند 18 كيلوفولت"],
+  ["repeat", "to be repeated when dry"],
+  ["repeat", "muss wiederholt werden"],
+  ["repeat", "à refaire par temps sec"],
+  ["repeat", "hay que repetir mañana"],
+  ["repeat", "a repetir após chuva"],
+  ["repeat", "يجب تكرار القياس"],
+  ["estimated", "estimated from neighbour panel"],
+  ["estimated", "Wert geschätzt"],
+  ["estimated", "valeur estimée"],
+  ["estimated", "valor estimado"],
+  ["estimated", "قيمة تقديرية"],
+  ["not measured", "R10 not measured, no time"],
+  ["not measured", "nicht gemessen, kein Zugang"],
+  ["not measured", "non mesuré"],
+  ["not measured", "no se midió"],
+  ["not measured", "não foi medido"],
+  ["not measured", "لم يتم القياس"],
+  ["defective", "lamp defective"],
+  ["defective", "Gerät defekt"],
+  ["defective", "appareil défectueux"],
+  ["defective", "equipo averiado"],
+  ["defective", "cabo danificado"],
+  ["defective", "الجهاز معطل"],
+  ["borrowed", "tester borrowed from other crew"],
+  ["borrowed", "Messgerät geliehen"],
+  ["borrowed", "appareil emprunté"],
+  ["borrowed", "instrumento prestado"],
+  ["borrowed", "instrumento emprestado"],
+  ["borrowed", "جهاز مستعار"],
+] as const)("%s: %s", (doubt, remark) => {
+  expect(doubtIn(remark)?.doubt).toBe(doubt);
+});
+
+test.each([
+  "no flashover",
+  "no discharge, no breakdown seen",
+  "flashover: none",
+  "kein Überschlag",
+  "sans claquage ni contournement",
+  "sin contorneo",
+  "sem descarga disruptiva",
+  "بدون انهيار",
+  "first try broke down, repeated after drying",
+  "Lamp defective, replaced",
+  "wiederholt nach Reinigung, Überschlag zuvor",
+  "repeated",
+  "arc chutes fitted",
+  "circuit breaker down on its truck",
+  "motor and rotor turn freely",
+  "surface damp",
+  "witnessed by the client",
+])("nothing is made of: %s", (remark) => expect(doubtIn(remark)).toBeUndefined());
+
+finds("remark-contradicts", [
+  {
+    name: "a flashover beside a pass",
+    spoil: (book) => book.set(WITHSTAND, 2, "Remarks", "flash-over heard at 26 kV"),
+    table: WITHSTAND,
+    row: 2,
+    header: "Remarks",
+    weight: "stop",
+    says: /passes, and beside it stands "flash-over heard at 26 kV" \(a disruptive discharge\)/,
+  },
+  {
+    name: "an estimate",
+    spoil: (book) => book.set(CONTACT, 1, "Remarks", "geschätzt"),
+    table: CONTACT,
+    row: 1,
+    header: "Remarks",
+    weight: "query",
+    says: /not read off/,
+  },
+]);
+
+keepsQuiet("remark-contradicts", [
+  [
+    "a breakdown that was settled",
+    (book) => book.set(WITHSTAND, 2, "Remarks", "broke down, repeated after cleaning"),
+  ],
+  [
+    "a row that does not pass",
+    (book) => {
+      book.set(INSULATION, 2, "R 1 min MΩ", 3);
+      book.set(INSULATION, 2, "Remarks", "to be repeated");
+    },
+  ],
+]);
+
+test("a note on a cell of a row is read as its remarks are", () => {
+  const book = sound();
+  const at = book.at(CONTACT, 4, "R µΩ");
+  const noted: Snapshot = {
+    ...book.snapshot,
+    sheets: book.snapshot.sheets.map((sheet) =>
+      sheet.name === "Contacts"
+        ? {
+            ...sheet,
+            cells: {
+              rowCount: 99,
+              columnCount: 30,
+              cell: () => null,
+              formula: () => undefined,
+              note: (row, column) =>
+                row === 8 && at.startsWith(String.fromCharCode(65 + column))
+                  ? "value estimated"
+                  : undefined,
+            },
+          }
+        : sheet,
+    ),
+  };
+  expect(ofRule(noted, "remark-contradicts")).toMatchObject([
+    { sheet: "Contacts", address: at, column: "R µΩ" },
+  ]);
+  expect(findingsOf(noted)).toHaveLength(1);
+});
