@@ -1,18 +1,27 @@
 import * as z from "zod";
 import type { ArrivalOptions } from "../intake/place/arrival";
 import { joinedWords, readSynonyms, type Synonyms } from "../intake/words/synonyms";
+import { KINDS } from "../records/kinds";
 import { readText, UsageError } from "./files";
 
 const columnsSaid = z.record(z.string(), z.string());
-const meansSaid = z.partialRecord(
-  z.enum(["object", "part", "position", "stage", "test"]),
+const MEANT: ReadonlySet<string> = new Set([
+  ...["object", "part", "position", "stage", "test"],
+  ...new Set(
+    KINDS.flatMap(({ columns }) =>
+      columns.flatMap(({ id, accepts }) => (accepts?.type === "list" ? id : [])),
+    ),
+  ),
+]);
+const meansSaid = z.record(
+  z.string().refine((field) => MEANT.has(field)),
   z.record(z.string(), z.string()),
 );
 
 const COLUMNS_FORM =
   'give a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"';
 const MEANS_FORM =
-  'give a JSON file with an object of field (object, part, position, stage or test) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0"';
+  'give a JSON file with an object of field (object, part, position, stage, test, or a column with words to choose from, such as polarity) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0; polarity: good=As marked"';
 
 /** What columns mean: `Title=field, …` as it was typed, or the name of a JSON file that says so. */
 export const readColumns = (said: string): Readonly<Record<string, string>> =>

@@ -113,7 +113,7 @@ export const takeIn = <Source extends ExportSource>(
     const read = readSource(source, answers, besides, knows);
     if (!read.ok) return { ok: false, source, reason: read.reason };
     const { table, mapping } = read.value;
-    const means = { ...mapping?.means, ...answers.means } as ArrivalOptions["means"];
+    const means = { ...mapping?.means, ...answers.means };
     const placement = placeReadings(table, tables, { ...placingIn(book), replace, means });
     besides = { ...besides, mappings: mappingsAfter(besides.mappings, read.value, answers) };
     taken.push({ source, table, placement, mapping });
@@ -233,5 +233,5 @@ const mappingsAfter = (
         decimal: decimal ?? mapping?.decimal,
         dateOrder: dateOrder ?? mapping?.dateOrder,
         shape: shape ?? mapping?.shape,
-        means: { ...mapping?.means, ...means } as ExportMapping["means"],
+        means: { ...mapping?.means, ...means },
       });

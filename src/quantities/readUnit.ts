@@ -63,6 +63,21 @@ const BASES: Readonly<Record<string, string>> = {
   percent: "%",
   n·m: "N·m",
   nm: "N·m",
+  kgf·m: "kgf·m",
+  kgfm: "kgf·m",
+  mkgf: "kgf·m",
+  kg·m: "kgf·m",
+  kgm: "kgf·m",
+  kgf·cm: "kgf·cm",
+  kgfcm: "kgf·cm",
+  kg·cm: "kgf·cm",
+  kgcm: "kgf·cm",
+  dan·m: "daN·m",
+  danm: "daN·m",
+  "kgf/cm²": "kgf/cm²",
+  "kgf/cm2": "kgf/cm²",
+  "kg/cm²": "kgf/cm²",
+  "kg/cm2": "kgf/cm²",
   va: "VA",
   hz: "Hz",
   ft: "ft",
@@ -93,9 +108,9 @@ const BASES: Readonly<Record<string, string>> = {
   fahrenheit: "°F",
 };
 
-/** Torque in feet or inches and pounds, whichever comes first: ft·lb, lbf·ft, in-lbs, pound-feet. */
+/** Torque in feet or inches and pounds, whichever comes first: ft·lb, lbf·ft, in-lbs, pound-feet; pi-lb and po-lb in French. */
 const POUND_FOOT =
-  /^(?:(?:lbf?s?|pounds?)·?(ft|foot|feet|in|inch|inches)|(ft|foot|feet|in|inch)·?(?:lbf?s?|pounds?))$/;
+  /^(?:(?:lbf?s?|pounds?)·?(ft|foot|feet|pi|in|inch|inches|po)|(ft|foot|feet|pi|in|inch|po)·?(?:lbf?s?|pounds?))$/;
 
 const PREFIXED =
   /^(tera|giga?|mega?|kilo|milli|micro|nano|[tgkhmµu])?(ω|ohms?|volts?|v|amp(?:ere)?s?|a|pa|bar|m|s)$/i;
@@ -123,6 +138,7 @@ export const readUnit = (text: string, expected?: Unit): Result<Unit> => {
     .replace("㏀", "kΩ")
     .replace(/\u03bc/g, "µ")
     .replace("℃", "°C")
+    .replace("cm^2", "cm²")
     .replace(/º/g, "°");
   const unit = isUnit(written) ? written : spelled(written.replace(/[\s.-]/g, ""), expected);
   if (unit === undefined)
@@ -148,7 +164,8 @@ const spelled = (text: string, expected: Unit | undefined): Unit | undefined => 
   const bare = expected?.endsWith("Ω") ? BARE.exec(text)?.[1] : undefined;
   if (bare !== undefined) return unitOf(bare, "Ω");
   if (text === "S" || text === "M") return undefined;
-  const alone = own(BASES, text.toLowerCase()) ?? poundFoot(text.toLowerCase());
+  const alone =
+    own(BASES, text.replace(/[*⋅•]/g, "·").toLowerCase()) ?? poundFoot(text.toLowerCase());
   if (alone !== undefined) return unitOf("", alone);
   const [, prefix = "", base = ""] = PREFIXED.exec(text) ?? [];
   if (base !== "") return unitOf(prefix, own(BASES, base.toLowerCase()) ?? "");
@@ -159,7 +176,7 @@ const spelled = (text: string, expected: Unit | undefined): Unit | undefined => 
 const poundFoot = (text: string): string | undefined => {
   const [whole, last, first] = POUND_FOOT.exec(text.replace(/[*⋅•]/g, "·")) ?? [];
   if (whole === undefined) return undefined;
-  return (last ?? first ?? "").startsWith("in") ? "lbf·in" : "lbf·ft";
+  return /^(?:in|po)/.test(last ?? first ?? "") ? "lbf·in" : "lbf·ft";
 };
 
 const unitOf = (prefix: string, base: string): Unit | undefined => {

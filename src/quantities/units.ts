@@ -34,6 +34,7 @@ export const UNITS = {
   mbar: { quantity: "pressure", exponent: 2 },
   Pa: { quantity: "pressure", exponent: 0 },
   psi: { quantity: "pressure", exponent: 0, times: 6894.757293168 },
+  "kgf/cm²": { quantity: "pressure", exponent: 0, times: 98066.5 },
   inHg: { quantity: "pressure", exponent: 0, times: 3386.389 },
   mmHg: { quantity: "pressure", exponent: 0, times: 133.322387415 },
   min: { quantity: "time", exponent: 0, times: 60 },
@@ -53,6 +54,9 @@ export const UNITS = {
   N·m: { quantity: "torque", exponent: 0 },
   lbf·ft: { quantity: "torque", exponent: 0, times: 1.3558179483314 },
   lbf·in: { quantity: "torque", exponent: 0, times: 0.11298482902762 },
+  kgf·m: { quantity: "torque", exponent: 0, times: 9.80665 },
+  kgf·cm: { quantity: "torque", exponent: 0, times: 0.0980665 },
+  daN·m: { quantity: "torque", exponent: 1 },
   VA: { quantity: "apparent power", exponent: 0 },
   Hz: { quantity: "frequency", exponent: 0 },
 } as const satisfies Record<string, UnitSize>;

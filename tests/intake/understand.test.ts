@@ -93,6 +93,70 @@ describe("what an export is, is known by all of it together", () => {
     expect(values).not.toContain(68);
   });
 
+  test("two columns that could be the same reading are asked about, and say how to settle it", () => {
+    const content =
+      "Panel;Breaker;Phase;R (µΩ);R2 (µΩ)\n=H02;Q0;L1;31.4;31.9\n=H02;Q0;L2;31.6;31.8\n";
+    const { cells, unplaced } = taken("r.csv", content);
+    expect(cells).toEqual([]);
+    expect(unplaced[0]?.reason).toContain('"R (µΩ)" and "R2 (µΩ)" could each be R µΩ of Contacts');
+    const settled = takeIn(
+      book,
+      [{ name: "r.csv", content }],
+      { ...NO_ANSWERS, columns: { "R2 (µΩ)": "reading" } },
+      TODAY,
+    );
+    expect(settled.ok && settled.cells.map(({ value }) => value)).toEqual(
+      expect.arrayContaining([31.9, 31.8]),
+    );
+  });
+
+  test.each(["Test #", "Ensayo", "No.", "Lfd. Nr."])("%s with numbers is no test", (title) => {
+    const found = placed(
+      "r.csv",
+      `${title};Celda;Interruptor;Fase;R (µΩ)\n1;=H02;Q0;L1;31.4\n2;=H02;Q0;L2;31.6\n`,
+    );
+    expect(found.filter((line) => !line.startsWith("contact =H02 Breaker Q0 L"))).toEqual([]);
+    expect(found).toHaveLength(2);
+  });
+
+  test("part and stage in German, and one reading a line, are insulation and not its curve", () => {
+    const found = readings(
+      "iso.csv",
+      "Feld;Teil;Zeitpunkt;Verbindung;MΩ;Prüfspannung V;Temperatur °C\n=H02;Abgang;vorher;L1-E;5200;5000;20\n",
+      ["reading"],
+    );
+    expect(found).toEqual(["insulation =H02 Circuit L1-E before reading=5200"]);
+  });
+
+  test.each([
+    ["correct", "As marked"],
+    ["OK", "As marked"],
+    ["reversed", "Reversed"],
+    ["invertida", "Reversed"],
+  ])("a polarity alone, %s, is placed", (written, meant) => {
+    const found = placed("p.csv", `Panel;Core;Phase;Polarity\n=H02;1S1-1S2;L1;${written}\n`);
+    expect(found).toEqual([`currentTransformer =H02 1S1-1S2 L1 polarity=${meant}`]);
+  });
+
+  test("a word of the file's own for a polarity can be said", () => {
+    const content = "Panel;Core;Phase;Polarity\n=H02;1S1-1S2;L1;subtractive\n";
+    const said = { ...NO_ANSWERS, means: { polarity: { subtractive: "As marked" } } };
+    const intake = takeIn(book, [{ name: "p.csv", content }], said, TODAY);
+    expect(intake.ok && intake.cells.map(({ value }) => value)).toContain("As marked");
+  });
+
+  // 1 kgf = 9.80665 N exactly (standard gravity, 3rd CGPM 1901); 1 lbf·ft = 1.3558179483314 N·m (NIST SP 811, B.8).
+  test.each([
+    ["Torque kgf·m", "7", 68.64655],
+    ["Torque (daN·m)", "6,8", 68],
+    ["Couple (pi-lb)", "50", 67.79089741657],
+    ["Torque kgf·cm", "700", 68.64655],
+  ])("%s is brought to N·m", (title, text, newtonMetres) => {
+    const { cells } = taken("t.csv", `Panel;Joint;${title}\n=H02;Busbar;${text}\n`);
+    const value = cells.find(({ column }) => column === "applied")?.value;
+    expect(value).toBeCloseTo(newtonMetres, 9);
+  });
+
   test("what names no record is not placed", () => {
     const odd = { name: "odd.csv", content: "Panel,Colour,Weight\n=H02,red,12\n" };
     const intake = takeIn(book, [odd], NO_ANSWERS, TODAY);

@@ -37,6 +37,15 @@ test.each<[string, Unit]>([
   ["lbf·ft", "lbf·ft"],
   ["in-lbs", "lbf·in"],
   ["inches", "in"],
+  ["kgf.m", "kgf·m"],
+  ["kg·m", "kgf·m"],
+  ["mkgf", "kgf·m"],
+  ["kgf·cm", "kgf·cm"],
+  ["daN.m", "daN·m"],
+  ["kg/cm²", "kgf/cm²"],
+  ["kgf/cm2", "kgf/cm²"],
+  ["pi-lb", "lbf·ft"],
+  ["lb-po", "lbf·in"],
 ])("%s is %s", (text, unit) => {
   expect(readUnit(text)).toEqual({ ok: true, value: unit });
 });

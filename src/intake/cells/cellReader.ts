@@ -3,6 +3,7 @@ import { answer, type Result, refuse } from "../../quantities/result";
 import type { Column, RecordKind } from "../../records/kind";
 import type { ArrivalOptions } from "../place/arrival";
 import type { Entry, Line, ParsedField, ReadCell } from "../place/lineReader";
+import { meaning } from "../rows/meaning";
 import type { RecordRows } from "../rows/recordRows";
 import type { ExportTable } from "../table/exportTable";
 import { columnFor } from "../words/columnFor";
@@ -70,11 +71,15 @@ const planFinder = () => {
 };
 
 /** Makes the reader of one cell for a record from the parts of a line; the same text is read once. */
-const takenReader = (table: ExportTable, { instruments = [], wave }: ArrivalOptions) => {
+const takenReader = (table: ExportTable, options: ArrivalOptions) => {
+  const { instruments = [], wave } = options;
+  const meant = meaning(options);
+  const textFor = ({ id, accepts }: Column, text: string) =>
+    accepts?.type === "list" ? meant(id, text) : text;
   const read = (column: Column, candidates: readonly ParsedField[]): Result<ReadCell> => {
     const given = onlyOne(column, candidates, instruments);
     if (!given.ok) return given;
-    const { value, comment } = withoutComment(given.value.text, column, (text) =>
+    const { value, comment } = withoutComment(textFor(column, given.value.text), column, (text) =>
       readCell({ ...given.value, text }, column, table, table.dates, wave),
     );
     return value.ok ? answer({ entry: [column.id, value.value], comment }) : value;

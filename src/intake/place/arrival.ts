@@ -2,7 +2,6 @@ import type { FoundRow } from "../rows/candidates";
 import type { Lost } from "../rows/lost";
 import type { RecordRows } from "../rows/recordRows";
 import type { Entry } from "./lineReader";
-import type { Asked } from "./placement";
 
 /** A line that has found its row, with the cells that it has for it. */
 export interface Arrival<T extends RecordRows> extends FoundRow<T> {
@@ -25,6 +24,6 @@ export interface ArrivalOptions {
   readonly wave?: "AC" | "DC";
   /** The lineup's panels, of which an export may give the circuit's name. */
   readonly panels?: readonly { readonly designation: string; readonly name?: string }[];
-  /** What a text of the export means here, by field: confirmed by the user. */
-  readonly means?: Readonly<Partial<Record<Asked, Readonly<Record<string, string>>>>>;
+  /** What a text of the export means here, by field or column of the records: confirmed by the user. */
+  readonly means?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }

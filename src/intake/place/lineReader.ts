@@ -5,7 +5,6 @@ import type { ExportRow } from "../columns/unpivot";
 import type { ExportBlock } from "../table/exportTable";
 import type { Written } from "../table/written";
 import { factsOf } from "../table/writtenFacts";
-import type { Asked } from "./placement";
 
 /** One cell for a record: the column's id, and the value. */
 export type Entry = readonly [column: string, value: CellValue];
@@ -66,7 +65,7 @@ const LONGEST_KNOWN = 100;
  */
 export const lineReader = <Found>(
   { header, columns, facts: told }: ExportBlock,
-  meant: (field: Asked | "circuit", text: string) => string,
+  meant: (field: string, text: string) => string,
 ): ((row: ExportRow) => Line<Found>) => {
   const facts = (told ?? factsOf(header)).map((one) => parsed(one, meant, true));
   const recognised = columns.flatMap(({ field, ...column }) =>
@@ -143,19 +142,12 @@ export const lineReader = <Found>(
 
 const parsed = (
   one: Written,
-  meant: (field: Asked | "circuit", text: string) => string,
+  meant: (field: string, text: string) => string,
   kept: boolean,
 ): ParsedField => ({ ...one, name: nameOf(one, meant), mark: markOf(one), kept });
 
-const nameOf = (
-  { field, text }: Written,
-  meant: (field: Asked | "circuit", text: string) => string,
-) =>
-  field === "section"
-    ? meant("object", text)
-    : NAMES.has(field)
-      ? meant(field as Asked, text)
-      : text;
+const nameOf = ({ field, text }: Written, meant: (field: string, text: string) => string) =>
+  field === "section" ? meant("object", text) : NAMES.has(field) ? meant(field, text) : text;
 
 /** Fields that name something that a user or the lineup may know by another name. */
 const NAMES: ReadonlySet<string> = new Set([

@@ -1,5 +1,4 @@
 import type { ArrivalOptions } from "../place/arrival";
-import type { Asked } from "../place/placement";
 import { plainWords } from "../words/plainWords";
 
 /** What a text means by the user's own word, and a circuit's name by the lineup. */
@@ -17,7 +16,7 @@ export const meaning = ({ means = {}, panels = [] }: ArrivalOptions) => {
   }
   const designations = new Set(panels.map(({ designation }) => plainWords(designation)));
   const none = said.size === 0 && named.size === 0;
-  return (field: Asked | "circuit", text = ""): string => {
+  return (field: string, text = ""): string => {
     if (none || text === "") return text;
     const words = plainWords(text);
     const asked = field === "circuit" ? "object" : field;

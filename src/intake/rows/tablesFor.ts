@@ -10,6 +10,7 @@ import { columnFor } from "../words/columnFor";
 import { kindOfTest } from "../words/kindOfTest";
 import { type Lost, lost } from "./lost";
 import type { RecordRows } from "./recordRows";
+import { tellsOutcome } from "./tellsOutcome";
 
 /** The record tables that a line can belong to, by the test it names and by what it has read. */
 export const tablesFor = <T extends RecordRows>(
@@ -35,6 +36,9 @@ export const tablesFor = <T extends RecordRows>(
   return among.length > 0 ? answer(among) : noReading(ofTest, written, exported);
 };
 
+/** So many readings are named one by one. */
+const MAX_NAMED = 6;
+
 /** Why a line has no reading for any of these tables. */
 const noReading = (
   tables: readonly RecordRows[],
@@ -44,14 +48,17 @@ const noReading = (
   const readings = tables.flatMap(({ kind }) =>
     kind.columns.flatMap(({ need, header }) => (need === "reading" ? header : [])),
   );
-  const wanted = [...new Set(readings)].join(", ");
+  const named = [...new Set(readings)];
+  const wanted = named.join(", ");
   const sources = columns.filter(({ field }) =>
     tables.some(({ kind }) => field && columnFor(kind, field)?.need === "reading"),
   );
   if (sources.length === 0)
     return refuse(
       "none",
-      `there is no column with a reading; add one for ${wanted}, with its unit.`,
+      named.length > MAX_NAMED
+        ? "there is no column with a reading; give one a title that says what was measured, with its unit."
+        : `there is no column with a reading; add one for ${wanted}, with its unit.`,
     );
   const given = sources.flatMap(({ field }) => written.get(field ?? "") ?? [])[0];
   return given === undefined
@@ -82,8 +89,9 @@ const hasValue = (kind: RecordKind, written: ReadonlyMap<string, Written>): bool
     const column = columnFor(kind, field);
     return (
       column?.role === "entry" &&
-      column.unit !== undefined &&
-      (column.accepts?.type === "reading" || column.need === undefined)
+      (tellsOutcome(column) ||
+        (column.unit !== undefined &&
+          (column.accepts?.type === "reading" || column.need === undefined)))
     );
   });
 

@@ -14,12 +14,24 @@ export interface Assigned {
   readonly says: Says;
 }
 
+/** A column of the records that each of two columns of an export could be. */
+export interface Contested extends Assigned {
+  readonly other: SeenColumn;
+}
+
 /** What comes of bringing the columns of a table and those of a kind together. */
 export interface Assignment {
   readonly assigned: readonly Assigned[];
   /** Columns of which each could be what the other is: none of them is taken. */
-  readonly contested: readonly (readonly [SeenColumn, SeenColumn, Column])[];
+  readonly contested: readonly Contested[];
 }
+
+/** A column of an export, and the field that the user has said it is. */
+export interface Said {
+  readonly seen: SeenColumn;
+  readonly field: string;
+}
+const SAID_SCORE = 9;
 
 /** Scores nearer to each other than this do not decide. */
 const TIE = 0.45;
@@ -50,19 +62,27 @@ const saysOf = (seen: SeenColumn, known: KnownKind, column: Column, across: Acro
  * columns could be alike, neither is; what only its unit speaks for is taken where nothing else is left for it.
  *
  * @param poleOf the pole of a breaker, L1 to L3, that a column's title names
+ * @param said columns of which the user has said what they are
  */
 export const assignColumns = (
   columns: readonly SeenColumn[],
   known: KnownKind,
   poleOf: (seen: SeenColumn) => string | undefined,
+  said: readonly Said[],
 ): Assignment => {
   const across = partsAcross(columns, known);
+  const given = said.flatMap(({ seen, field }): Assigned[] => {
+    const column = entriesOf(known.kind).find(({ id }) => id === field);
+    return column
+      ? [{ seen, column, score: SAID_SCORE, says: saysOf(seen, known, column, across) }]
+      : [];
+  });
   const pairs = columns
     .flatMap((seen) => pairsOf(seen, known, poleOf, across))
     .sort((one, other) => other.score - one.score);
-  const assigned: Assigned[] = [];
-  const contested: [SeenColumn, SeenColumn, Column][] = [];
-  const taken = new Map<string, Assigned>();
+  const assigned: Assigned[] = [...given];
+  const contested: Contested[] = [];
+  const taken = new Map(given.map((one) => [keyOf(one), one]));
   const done = new Set<number>();
   for (const pair of pairs) {
     if (done.has(pair.seen.index) || (pair.score < SURE && isDoubtful(pair, pairs, taken)))
@@ -74,11 +94,11 @@ export const assignColumns = (
       assigned.push(pair);
       done.add(pair.seen.index);
     } else if (other.score - pair.score < TIE && pair.score >= SURE && !isAlike(pair, other)) {
-      contested.push([other.seen, pair.seen, pair.column]);
+      contested.push({ ...other, other: pair.seen });
       done.add(pair.seen.index);
     }
   }
-  const out = new Set(contested.flatMap(([one, other]) => [one.index, other.index]));
+  const out = new Set(contested.flatMap(({ seen, other }) => [seen.index, other.index]));
   return { assigned: assigned.filter(({ seen }) => !out.has(seen.index)), contested };
 };
 

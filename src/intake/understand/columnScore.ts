@@ -55,7 +55,9 @@ const cellScore = (
   const { accepts } = column;
   if (accepts?.type === "list") {
     const known = texts.filter((text) => listWord(text, accepts) !== undefined).length;
-    return known / texts.length < 0.6 ? undefined : 0.5;
+    if (known / texts.length >= 0.6) return 0.5;
+    // Words of the file's own: told at their lines, or said with what they mean.
+    return numeric > 0.5 || dates > 0.5 ? undefined : -0.5;
   }
   if (accepts?.type === "date") return dates < 0.6 ? undefined : 0.5;
   if (accepts?.type !== "number" && accepts?.type !== "reading")
@@ -111,6 +113,7 @@ const wordScore = (
     const others = words.filter((word) => !word.senses.some((sense) => way.includes(sense)));
     if (others.some(isTelling)) return [];
     const beside = others.filter((word) => !word.senses.some((sense) => NEUTRAL.has(sense)));
+    if (way.length === 0 && beside.length > 0) return [];
     return [1.5 + 0.75 * way.length - 0.4 * beside.length - 0.3 * unknown];
   });
   if (scores.length > 0) return Math.max(...scores);

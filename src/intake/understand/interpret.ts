@@ -1,9 +1,10 @@
 import type { Unit } from "../../quantities/units";
 import { unitSize } from "../../quantities/units";
+import { tellsOutcome } from "../rows/tellsOutcome";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
-import { positionReader } from "../words/readPosition";
-import { type Assignment, assignColumns, partsAcross } from "./assignColumns";
+import { positionReader, readPositions } from "../words/readPosition";
+import { type Assignment, assignColumns, partsAcross, type Said } from "./assignColumns";
 import { blockFacts, headingSays, statedFacts } from "./blockFacts";
 import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
@@ -18,6 +19,8 @@ import type { Role } from "./plainRoles";
 /** A block of an export, as it is looked at for each record kind. */
 export interface SeenBlock {
   readonly columns: readonly SeenColumn[];
+  /** Columns of which the user has said what they are. */
+  readonly said: readonly Said[];
   /** By column, what it is whatever the test. */
   readonly plain: readonly (Role | undefined)[];
   /** The first lines of readings. */
@@ -65,6 +68,7 @@ export const interpret = (
     known,
     // With a pole on each line, one column holds the times of all of them.
     (seen) => poleOf(seen) ?? (position && seen.title.position === undefined ? "L1" : undefined),
+    block.said,
   );
   const elapsed = elapsedColumn(measured, known);
   const chosen = [
@@ -74,10 +78,12 @@ export const interpret = (
       : []),
     ...(hasMeasuredPoints(known.kind) ? byPoint(assigned, naming, known) : []),
   ];
-  const readings = assigned.filter(({ column }) => column.need === "reading");
-  if (readings.length === 0 && !contested.some(([, , { need }]) => need === "reading"))
-    return undefined;
-  const taken = new Set(assigned.map(({ seen }) => seen.index));
+  const isTold = [...assigned, ...contested].some(({ column }) => tellsOutcome(column));
+  if (!isTold) return undefined;
+  const taken = new Set([
+    ...assigned.map(({ seen }) => seen.index),
+    ...contested.flatMap(({ seen, other }) => [seen.index, other.index]),
+  ]);
   const facts = factsFor(block, known, knows, assigned, heading.stated);
   const placed = placedShare(block, known, naming, facts, assigned);
   const unused = measured.filter(
@@ -88,14 +94,23 @@ export const interpret = (
     ...{ known, naming, assigned, contested, chosen, facts, placed, unused, named },
     ...(elapsed && { elapsed: elapsed.seen.index }),
     score:
-      scoreOf(assigned, placed, unused.length, named) -
-      (position && isIdle(position, known) ? 2 : 0),
+      scoreOf([...assigned, ...contested], placed, unused.length, named) +
+      NAMED * naming.filter((one) => one.known > 0).length -
+      (position ? strangeness(columns[position.index]?.cells.texts ?? [], known) : 0),
   };
 };
 
-/** Whether phases on each line say nothing for a kind. */
-const isIdle = (_position: Naming, { byPhase, points, kind }: KnownKind): boolean =>
-  !byPhase && points.size === 0 && !hasOperations(kind);
+/** For each column whose names the records of the kind know. */
+const NAMED = 0.5;
+
+/** What phases on each line speak against a kind that has no rows by phase, or by others: `L1` for `L1-E`. */
+const strangeness = (texts: readonly string[], known: KnownKind): number => {
+  const { byPhase, points, kind, positions } = known;
+  if (!byPhase) return points.size > 0 || hasOperations(kind) ? 0 : 2;
+  const isOther = readPositions(texts).every((text) => !positions.has(text));
+  return isOther && !hasOperations(kind) ? OTHER_PHASES : 0;
+};
+const OTHER_PHASES = 0.75;
 
 const isMeasured = ({ cells, title }: SeenColumn): boolean =>
   cells.numeric >= 0.5 && ![...title.senses].some((sense) => SAID_BY_FILE.has(sense));

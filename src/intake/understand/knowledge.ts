@@ -4,6 +4,7 @@ import { objectKey, positionsOf } from "../rows/candidates";
 import type { RecordRows } from "../rows/recordRows";
 import { plainWords } from "../words/plainWords";
 import { pointKey } from "../words/pointKey";
+import { readPositions } from "../words/readPosition";
 import { type NamedPlace, placesOf } from "./places";
 
 /** What the workbook that an export is for tells of one record kind. */
@@ -13,6 +14,8 @@ export interface KnownKind {
   /** Whether its rows are by phase, and whether by stage. */
   readonly byPhase: boolean;
   readonly byStage: boolean;
+  /** The phases, poles or combinations that its rows are by, whatever letters the lineup has for them. */
+  readonly positions: ReadonlySet<string>;
   /** Points of a test that rows are by, such as multiples of a pick-up, made comparable. */
   readonly points: ReadonlySet<string>;
 }
@@ -59,6 +62,7 @@ const knownKind = (kind: RecordKind, tables: readonly RecordRows[]): KnownKind =
     kind,
     places: placesOf(tables),
     byPhase: positions.length > 0 && !isPointed,
+    positions: new Set(isPointed ? [] : readPositions(positions)),
     byStage: keyIds(kind).includes("stage"),
     points: new Set(isPointed ? positions.map(pointKey) : []),
   };

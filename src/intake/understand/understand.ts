@@ -1,8 +1,11 @@
+import { quoted } from "../../quantities/quoted";
 import type { RecordKind } from "../../records/kind";
+import { tellsOutcome } from "../rows/tellsOutcome";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { readStage } from "../words/readStage";
 import type { ExportColumn } from "../words/titles";
+import type { Contested } from "./assignColumns";
 import { withChosen } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
 import { SAID_BY_FILE } from "./columnSenses";
@@ -47,12 +50,17 @@ export const understand = (
   open: OpenBlock,
   knows: Knowledge,
 ): Understood | NotUnderstood | undefined => {
-  const columns = seenColumns(open, knows.objectOf).filter(({ index }) => !open.given.has(index));
+  const seen = seenColumns(open, knows.objectOf);
+  const columns = seen.filter(({ index }) => !open.given.has(index));
+  const said = seen.flatMap((one) => {
+    const field = open.given.has(one.index) ? open.columns[one.index]?.field : undefined;
+    return field === undefined ? [] : [{ seen: one, field }];
+  });
   const plain: SeenBlock["plain"] = open.columns.map((_, index) => {
     const seen = columns.find((one) => one.index === index);
     return seen ? plainRole(seen, knows) : {};
   });
-  const block: SeenBlock = { ...open, columns, plain };
+  const block: SeenBlock = { ...open, columns, plain, said };
   const all = knows.kinds.flatMap((known) => interpret(block, known, knows) ?? []);
   const found = all
     .filter(({ placed }) => placed !== 0)
@@ -64,7 +72,20 @@ export const understand = (
     return {
       why: `could be a record of ${best.known.kind.sheet} or of ${next.known.kind.sheet}; say which in a line over the titles, such as "Test: ${best.known.kind.sheet}".`,
     };
+  const [contested] = best.contested;
+  if (contested && tellsOutcome(contested.column))
+    return { why: whyContested(contested, best, open) };
   return understoodAs(best, block, open);
+};
+
+/** What is asked where two columns could be the same reading. */
+const whyContested = (
+  { seen, other, column }: Contested,
+  { known }: Interpretation,
+  { columns }: OpenBlock,
+): string => {
+  const [one, two] = [seen, other].map(({ index }) => quoted(columns[index]?.title ?? ""));
+  return `${one} and ${two} could each be ${column.header} of ${known.kind.sheet}; say which is the reading, such as --columns ${JSON.stringify(`${columns[seen.index]?.title}=${column.id}`)}, or leave the other out.`;
 };
 
 const NO_READING =

@@ -38,6 +38,15 @@ export const positionReader = (texts: Iterable<string>): ((text: string) => Resu
   return (text) => readPosition(text, schemes);
 };
 
+/** What phases, poles and combinations come to that are read beside each other; what is none is left out. */
+export const readPositions = (texts: readonly string[]): string[] => {
+  const read = positionReader(texts);
+  return texts.flatMap((text) => {
+    const found = read(text);
+    return found.ok ? found.value : [];
+  });
+};
+
 /**
  * Whether a title names a phase, a pole or a combination. A digit alone may be anything, a letter alone is
  * one only beside the others of its scheme, and letters of two schemes, as in CT or VT, are none.

@@ -208,7 +208,7 @@ describe("what is not placed, and why", () => {
     ],
     [
       "Panel,Pole,Temp (°C)\n=H01,1,25",
-      /^2: there is no column with a reading; add one for .*R µΩ, R 1 min MΩ, .*Applied kV.*, with its unit\.$/,
+      /^2: there is no column with a reading; give one a title that says what was measured, with its unit\.$/,
     ],
     [
       "Panel,Part,Pole,R\n=H01,Q0,1,25",

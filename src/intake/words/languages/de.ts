@@ -63,7 +63,7 @@ export const de: Language = {
     "nov",
     "dez",
   ],
-  stages: { before: ["vor"], after: ["nach"] },
+  stages: { before: ["vor", "vorher", "davor"], after: ["nach", "nachher", "danach"] },
   withstand: ["(?:der )?(?:spannungs)?prüfung"],
   operations: {
     closing: ["ein", "einschalten", "einschaltung"],

@@ -40,7 +40,7 @@ export const es: Language = {
     controlV: ["Tensión de mando", "Tensión de control"],
   },
   months: ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sep", "oct", "nov", "dic"],
-  stages: { before: ["antes"], after: ["después"] },
+  stages: { before: ["antes", "previ[oa]"], after: ["después", "posterior"] },
   withstand: ["(?:el )?ensayo (?:dieléctrico|de tensión)"],
   operations: { closing: ["cierre"], opening: ["apertura"] },
   positions: {

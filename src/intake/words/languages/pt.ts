@@ -38,7 +38,7 @@ export const pt: Language = {
     controlV: ["Tensão de comando", "Tensão de controle"],
   },
   months: ["jan", "fev", "mar", "abr", "mai", "jun", "jul", "ago", "set", "out", "nov", "dez"],
-  stages: { before: ["antes"], after: ["depois", "após"] },
+  stages: { before: ["antes", "prévi[oa]"], after: ["depois", "após", "posterior"] },
   withstand: ["(?:o |do |da )?ensaio (?:dielétrico|de tensão)", "(?:da |a )?tensão aplicada"],
   operations: { closing: ["fechamento", "fecho"], opening: ["abertura"] },
   positions: {
