@@ -53,17 +53,22 @@ const cellScore = (
   const { texts, numeric, dates } = cells;
   if (texts.length === 0) return 0;
   const { accepts } = column;
-  if (accepts?.type === "list") {
-    const known = texts.filter((text) => listWord(text, accepts) !== undefined).length;
-    if (known / texts.length >= 0.6) return 0.5;
-    // Words of the file's own: told at their lines, or said with what they mean.
-    return numeric > 0.5 || dates > 0.5 ? undefined : -0.5;
-  }
+  if (accepts?.type === "list") return listScore(cells, accepts);
   if (accepts?.type === "date") return dates < 0.6 ? undefined : 0.5;
   if (accepts?.type !== "number" && accepts?.type !== "reading")
     return numeric > 0.5 || dates > 0.5 ? undefined : 0;
   if (numeric < 0.5) return undefined;
   return sizeScore(cells.values, unit, column, usual);
+};
+
+/** Whether texts are words of a list; words of the file's own are told at their lines, or said with what they mean. */
+const listScore = (
+  { texts, numeric, dates }: ColumnTexts,
+  list: Extract<Column["accepts"], { type: "list" }>,
+): number | undefined => {
+  const known = texts.filter((text) => listWord(text, list) !== undefined).length;
+  if (known / texts.length >= 0.6) return 0.5;
+  return numeric > 0.5 || dates > 0.5 ? undefined : -0.5;
 };
 
 /** Whether numbers are of the usual size, where their unit is told: far from it they are something else. */
