@@ -4,6 +4,7 @@ import type { Rule } from "./context";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
 import { beforePredecessor } from "./rules/beforePredecessor";
+import { conditionOffDay } from "./rules/conditionOffDay";
 import { dateSwapped } from "./rules/dateSwapped";
 import { dewPoint } from "./rules/dewPoint";
 import { digitPattern } from "./rules/digitPattern";
@@ -50,6 +51,7 @@ import { typedOver } from "./rules/typedOver";
 import { unknownRuleWeight } from "./rules/unknownRuleWeight";
 import { unknownWord } from "./rules/unknownWord";
 import { unreadable } from "./rules/unreadable";
+import { verdictByCondition } from "./rules/verdictByCondition";
 import { withstandBeforeInsulation } from "./rules/withstandBeforeInsulation";
 
 /** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
@@ -80,6 +82,8 @@ export const RULES: readonly Rule[] = [
   implausible,
   thousandFold,
   missingCondition,
+  verdictByCondition,
+  conditionOffDay,
   inconclusive,
   instrumentUnknown,
   instrumentLapsed,

@@ -34,6 +34,40 @@ export const evidence = {
     message: (row: string, remark: string, says: string) =>
       `${row}: passes, and beside it stands "${remark}" (${says}). Repeat the test, put the result right, or say how it was settled.`,
   },
+  "verdict-by-condition": {
+    title: "A pass that hangs on its condition",
+    finds:
+      "a row that passes with the temperature, humidity or pressure typed for it and would not with that of the other rows of its day and instrument",
+    why: "A typed temperature turns a failing reading into a pass without a trace.",
+    satisfies: "the condition as it was read, or why it differed there",
+    quiet:
+      "where it lies within what such a reading is uncertain by, or within the spread of its day, for fewer than four rows of a day and instrument, for rows hours apart, and where the remarks tell of heating",
+    message: (
+      row: string,
+      header: string,
+      value: string,
+      middle: string,
+      others: number,
+      verdict: string,
+    ) =>
+      `${row}: passes with "${header}" of ${value} alone; with ${middle}, the middle of the ${others} other rows of that day and instrument, it comes to ${verdict}. Put the condition right, or say why it differed.`,
+  },
+  "condition-off-day": {
+    title: "A condition unlike its day",
+    finds:
+      "a temperature, humidity or pressure far from the other rows of its day and instrument; air at saturation, gear out of service that is hot, a surface far from the air around it",
+    why: "Readings are corrected by it, and it shows whether somebody looked.",
+    satisfies: "the condition as it was read, or why it differed there",
+    quiet:
+      "for fewer than five rows of a day and instrument, for rows hours apart, where the remarks tell of heating, and where the dew point or a changed verdict is reported already",
+    far: (row: string, header: string, value: string, middle: string, others: number) =>
+      `${row}: "${header}" is ${value}; the middle of the ${others} other rows of that day and instrument is ${middle}. Put it right, or say why it differed.`,
+    odd: (row: string, header: string, value: string, why: string) =>
+      `${row}: "${header}" is ${value}, ${why}. Put it right, or say how it came about.`,
+    humidity: "which air on site hardly has",
+    hot: "hotter than gear out of service gets",
+    apart: (air: string) => `far from the air around it at ${air} °C`,
+  },
   "instrument-misfit": {
     title: "An instrument that cannot have taken the reading",
     finds:
