@@ -20,6 +20,7 @@ import { permits } from "./kinds/permits";
 import { protection } from "./kinds/protection";
 import { timing } from "./kinds/timing";
 import { torque } from "./kinds/torque";
+import { undervoltage } from "./kinds/undervoltage";
 import { voltageTransformer } from "./kinds/voltageTransformer";
 import { withstand } from "./kinds/withstand";
 
@@ -39,6 +40,7 @@ const INDEX = [
   withstand,
   controlWiring,
   mechanism,
+  undervoltage,
   timing,
   gas,
   currentTransformer,

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
+import { KINDS } from "../../src/records/kinds";
 import { contact } from "../../src/records/kinds/contact";
 import { insulation } from "../../src/records/kinds/insulation";
+import { mechanism } from "../../src/records/kinds/mechanism";
 import { torque } from "../../src/records/kinds/torque";
 import { tableReference } from "../../src/sheets/formula";
 import { longLineup } from "../support/lineups";
@@ -41,3 +43,31 @@ test("the stored formula asks the sheet of instruments, and only where the lineu
   expect(formulaIn(guarded)).toContain("GearInstruments[Accuracy ± %]");
   expect(formulaIn(simple)).not.toContain("GearInstruments");
 });
+
+test("coils and springs are guarded as well", () => {
+  const coils = { closingLow: 80, closingHigh: 126, openingLow: 60, openingHigh: 126 };
+  const judged = (entries: object) =>
+    rowOf(mechanism, guarded, { ...coils, charged: 12, instrument: "I1", ...entries }).result;
+  expect(judged({})).toBe("Pass");
+  expect(judged({ closingLow: 88 })).toBe("Inconclusive");
+  expect(judged({ openingLow: 69 })).toBe("Inconclusive");
+  expect(judged({ charged: 14.8 })).toBe("Inconclusive");
+  expect(judged({ charged: 16 })).toBe("Fail");
+});
+
+// Microsoft, "Excel specifications and limits": a formula holds at most 8,192 characters.
+test.each(KINDS.map((kind) => [kind.id, kind] as const))(
+  "%s: the guarded formula is within what a cell takes",
+  (_id, kind) => {
+    const result = kind.columns.find(({ role }) => role === "result");
+    const ranged = {
+      ...guarded,
+      instruments: [{ ...instruments[0], ranges: [{ most: 1, unit: "V" }] }],
+    };
+    const formula = result?.formula?.(
+      tableReference(kind.table, kind.columns),
+      ranged as typeof guarded,
+    );
+    expect(formula?.length).toBeLessThanOrEqual(8192);
+  },
+);

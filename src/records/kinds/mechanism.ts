@@ -1,7 +1,8 @@
 import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
-import { coilRange, supplyOf, undervoltageRange } from "../../standards/coilRange";
+import { coilRange } from "../../standards/coilRange";
 import { blank, closing, gear, quoted, trail } from "../columns/common";
+import { closingSupplyOf, openingSupplyOf } from "../columns/controlSupply";
 import { figure } from "../figure";
 import {
   type CellValue,
@@ -22,10 +23,9 @@ const NOT_COMPUTED = "not computed";
 type Operation = "closing" | "opening";
 type End = "least" | "most";
 
-/** What a row is about: both coils of a breaker, or one release that it has beside them. */
+/** What a row is about: both coils of a breaker, or the second trip coil that it has beside them. */
 const BOTH = "closing and opening";
 const SECOND = "second trip coil";
-const UNDERVOLTAGE = "undervoltage release";
 
 /** Whether a row tries this coil. */
 const tries = (row: Row, operation: Operation): boolean =>
@@ -95,9 +95,6 @@ const accepted: readonly Comparison[] = [
   ),
   ...(
     [
-      { value: "pickup", limit: "pickupMost", unit: "V", sense: "most", excusable: true },
-      { value: "dropout", limit: "dropoutLeast", unit: "V", sense: "least", excusable: true },
-      { value: "dropout", limit: "dropoutMost", unit: "V", sense: "most", excusable: true },
       { value: "charged", limit: "chargedMost", unit: "s", sense: "most", when: "chargedMost" },
       { value: "counted", limit: "made", sense: "equal", when: "counted" },
     ] as const
@@ -149,9 +146,10 @@ const range = (id: string, header: string, operation: Operation, end: End): Colu
       supply,
       quoted(basis),
     );
-    const others = operation === "closing" ? [SECOND, UNDERVOLTAGE] : [UNDERVOLTAGE];
-    const not = others.map((coil) => `${ref("coil")}=${quoted(coil)}`);
-    return `IF(${not.length > 1 ? `OR(${not.join(",")})` : not[0]},${quoted(NOT_APPLICABLE)},IFERROR(${found},""))`;
+    const given = `IFERROR(${found},"")`;
+    return operation === "opening"
+      ? given
+      : `IF(${ref("coil")}=${quoted(SECOND)},${quoted(NOT_APPLICABLE)},${given})`;
   },
   value: (row, lineup) => {
     if (!tries(row, operation)) return NOT_APPLICABLE;
@@ -186,58 +184,6 @@ const doubt = (operation: Operation, header: string): Column => ({
   },
 });
 
-type UndervoltageEnd = "pickupMost" | "dropoutLeast" | "dropoutMost";
-const UNDERVOLTAGE_NAMES: Readonly<Record<UndervoltageEnd, string>> = {
-  pickupMost: "undervoltage release pick-up most V",
-  dropoutLeast: "undervoltage release drop-out least V",
-  dropoutMost: "undervoltage release drop-out most V",
-};
-const isUndervoltage = (row: Row) => isOf(row, UNDERVOLTAGE);
-const ownUndervoltage = (end: UndervoltageEnd): Own => {
-  const ofPlate = plate(({ undervoltageV }) => undervoltageV?.[end]);
-  return plateOr(
-    (row, lineup) => (isUndervoltage(row) ? ofPlate(row, lineup) : undefined),
-    ownOf({ name: UNDERVOLTAGE_NAMES[end], of: isUndervoltage }),
-  );
-};
-const undervoltage = {
-  pickupMost: ownUndervoltage("pickupMost"),
-  dropoutLeast: ownUndervoltage("dropoutLeast"),
-  dropoutMost: ownUndervoltage("dropoutMost"),
-};
-const standardUndervoltage = (row: Row, { basis }: Lineup) => {
-  const { volts, wave } = ratedOf(row, "opening");
-  return undervoltageRange(volts, wave, basis);
-};
-
-const release = (id: UndervoltageEnd, header: string): Column => ({
-  id,
-  header,
-  role: "limit",
-  width: 9,
-  unit: "V",
-  format: "0.0##",
-  own: undervoltage[id],
-  value: (row, lineup) => {
-    if (!isUndervoltage(row)) return NOT_APPLICABLE;
-    const found = standardUndervoltage(row, lineup);
-    return found.ok ? found.value.value[id] : null;
-  },
-});
-
-const seen = (id: string, header: string, unless: UndervoltageEnd, help: string): Column => ({
-  id,
-  header,
-  role: "entry",
-  width: 10,
-  unit: "V",
-  wave: "any",
-  accepts: { type: "number", least: 0, most: 500 },
-  need: "reading",
-  unless,
-  help,
-});
-
 const counter = (
   id: string,
   header: string,
@@ -269,21 +215,6 @@ const columns: readonly Column[] = [
     worked(`${coil}High`, `${name} worked at V, high`, "most", `${coil}Most`),
     range(`${coil}Most`, `${name}: must work up to V`, coil, "most"),
   ]),
-  seen(
-    "pickup",
-    "UV picked up V",
-    "pickupMost",
-    "Undervoltage release, raised slowly from nothing: the lowest voltage at which it held.",
-  ),
-  release("pickupMost", "UV pick-up most V"),
-  seen(
-    "dropout",
-    "UV dropped out V",
-    "dropoutMost",
-    "Undervoltage release, lowered slowly from rated voltage: where it let go and tripped.",
-  ),
-  release("dropoutLeast", "UV drop-out least V"),
-  release("dropoutMost", "UV drop-out most V"),
   {
     id: "charged",
     header: "Spring charged in s",
@@ -309,7 +240,6 @@ const columns: readonly Column[] = [
     ...COILS.flatMap(([coil, name]) =>
       tries(row, coil) ? [[name, rangeSource(row, coil, lineup)] as const] : [],
     ),
-    ...(isUndervoltage(row) ? [["release", releaseSource(row, lineup)] as const] : []),
     ...(isOf(row, BOTH) ? [["spring", sourceOf(charging(row, lineup)) || TO_TYPE] as const] : []),
   ]),
   counter(
@@ -355,42 +285,22 @@ function rangeSource(row: Row, operation: Operation, lineup: Lineup): string {
     : found.reason;
 }
 
-function releaseSource(row: Row, lineup: Lineup): string {
-  const own = sourceOf(
-    undervoltage.pickupMost(row, lineup) ?? undervoltage.dropoutMost(row, lineup),
-  );
-  if (own !== "") return own;
-  const found = standardUndervoltage(row, lineup);
-  return found.ok
-    ? sourceOf({ value: found.value.value.pickupMost, source: found.value.source })
-    : found.reason;
-}
-
-/** The rows of a breaker: both coils, and each further release. */
-function rowsFor(object: string, breaker: Breaker, { ratings }: Lineup): Row[] {
+/** The rows of a breaker: both coils, and a second trip coil. */
+function rowsFor(object: string, breaker: Breaker, lineup: Lineup): Row[] {
   const device = deviceName(breaker);
-  const volts = breaker.controlV ?? ratings.controlV;
-  const openingVolts = breaker.openingControlV ?? volts;
-  const supply = (kind: "AC" | "DC" | undefined, rated: number | undefined) =>
-    kind ?? (rated === undefined ? null : supplyOf(rated));
-  const kind =
-    breaker.controlKind ?? (breaker.controlV === undefined ? ratings.controlKind : undefined);
+  const [closes, opens] = [closingSupplyOf(breaker, lineup), openingSupplyOf(breaker, lineup)];
   const row = (part: string, coil: string): Row => ({
     object,
     part,
     coil,
-    ratedV: volts ?? null,
-    supply: supply(kind, volts),
-    openingRatedV: openingVolts ?? null,
-    openingSupply: supply(
-      breaker.openingControlKind ?? (breaker.openingControlV === undefined ? kind : undefined),
-      openingVolts,
-    ),
+    ratedV: closes.volts ?? null,
+    supply: closes.kind ?? null,
+    openingRatedV: opens.volts ?? null,
+    openingSupply: opens.kind ?? null,
   });
   return [
     row(device, BOTH),
     ...(breaker.secondTripCoil ? [row(`${device} ${SECOND}`, SECOND)] : []),
-    ...(breaker.undervoltageV ? [row(`${device} ${UNDERVOLTAGE}`, UNDERVOLTAGE)] : []),
   ];
 }
 
@@ -402,7 +312,7 @@ export const mechanism: RecordKind<"mechanism"> = {
   sheet: "Mechanism",
   table: "GearMechanism",
   purpose:
-    "Closing coil, opening releases and undervoltage release at the voltages that they have to work at, the time that the motor takes to charge the spring, and the operation counter against the operations made.",
+    "Closing coil and opening releases at the voltages that they have to work at, the time that the motor takes to charge the spring, and the operation counter against the operations made.",
   cautions: [
     "Isolate, prove dead and earth under the site's permit system; the breaker is in its test position or out of its panel, with every other supply of it locked off.",
     "A charged spring moves without warning: keep hands and tools out, and discharge it (close, open) before work on the mechanism.",

@@ -106,27 +106,15 @@ test("AC or DC as the lineup says, else by the rated voltage; a breaker may have
   expect(judged({ controlV: 230 }, { openingControlV: 110 })).toBe("Fail");
 });
 
-test("a second trip coil and an undervoltage release have rows of their own", () => {
-  const of = withBreaker(
-    "NETA",
-    { controlV: 125 },
-    { secondTripCoil: true, undervoltageV: { pickupMost: 100, dropoutLeast: 38, dropoutMost: 75 } },
-  );
+test("a second trip coil has a row of its own", () => {
+  const of = withBreaker("NETA", { controlV: 125 }, { secondTripCoil: true });
   expect(mechanism.rows(of).map(({ part }) => part)).toEqual([
     "Breaker Q0",
     "Breaker Q0 second trip coil",
-    "Breaker Q0 undervoltage release",
   ]);
   const second = (entries: Row) =>
     rowOf(mechanism, of, entries, "Breaker Q0 second trip coil").result;
   expect(second({ openingLow: 70, openingHigh: 140 })).toBe("Pass");
   expect(second({ openingLow: 71, openingHigh: 140 })).toBe("Fail");
   expect(second({ openingLow: 70 })).toBe("Missing");
-  const release = (entries: Row) =>
-    rowOf(mechanism, of, entries, "Breaker Q0 undervoltage release").result;
-  expect(release({ pickup: 92, dropout: 60 })).toBe("Pass");
-  expect(release({ pickup: 101, dropout: 60 })).toBe("Fail");
-  expect(release({ pickup: 92, dropout: 82 })).toBe("Fail");
-  expect(release({ pickup: 92, dropout: 30 })).toBe("Fail");
-  expect(release({ pickup: 92 })).toBe("Missing");
 });
