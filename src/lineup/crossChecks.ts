@@ -23,6 +23,15 @@ const element = z.pipe(
   z.transform(({ relay, element }) => `${relay} ${element}`),
 );
 
+const measured = z.pipe(
+  loosely({ quantity: text }),
+  z.transform(({ quantity }) => quantity),
+);
+const setting = z.pipe(
+  loosely({ relay: text, parameter: text }),
+  z.transform(({ relay, parameter }) => `${relay} ${parameter}`),
+);
+
 /** Lists of a panel whose items have names, what an item is called, and the key that names it. */
 const LISTS = [
   ["joints", "groups of joints", "name"],
@@ -31,6 +40,13 @@ const LISTS = [
   ["meters", "meters", "designation"],
   ["protection", "elements", "element"],
   ["cables", "cables", "designation"],
+  ["motion", "quantities of motion", "quantity"],
+  ["arresters", "arresters", "designation"],
+  ["schemes", "schemes", "designation"],
+  ["relaySettings", "settings", "parameter"],
+  ["arcSensors", "arc sensors", "designation"],
+  ["batteries", "batteries", "designation"],
+  ["heaters", "heaters", "designation"],
 ] as const;
 
 /** As much of a lineup as has the right shape, so that these checks run beside the schema's own. */
@@ -45,11 +61,19 @@ const loose = loosely({
       meters: list(designated),
       protection: list(element),
       cables: list(designated),
+      motion: list(measured),
+      arresters: list(designated),
+      schemes: list(designated),
+      relaySettings: list(setting),
+      arcSensors: list(designated),
+      batteries: list(designated),
+      heaters: list(designated),
     }),
   ),
   instruments: list(loosely({ id: text, calibrated: text, due: text })),
   criteria: list(loosely({ applies: list(text) })),
   leaveOut: list(loosely({ kind: text })),
+  furtherRecords: list(loosely({ kind: text })),
   inspectionPoints: list(loosely({ activity: text })),
   checkItems: list(loosely({ kind: text, item: text, applies: list(text) })),
   project: loosely({ drawings: list(loosely({ number: text })) }),
@@ -139,6 +163,20 @@ export function crossChecks(json: unknown): Issue[] {
       path: ["leaveOut", index, "kind"],
       message: `"${name}" is left out twice (the other is leaveOut[${first}]); give one reason`,
     })),
+    ...twice(read.furtherRecords.map(({ kind }) => kind)).map(({ index, first, name }) => ({
+      path: ["furtherRecords", index, "kind"],
+      message: `"${name}" is asked for twice (the other is furtherRecords[${first}]); once is enough`,
+    })),
+    ...read.furtherRecords.flatMap(({ kind }, index) =>
+      read.leaveOut.some((left) => bare(left.kind) && bare(left.kind) === bare(kind))
+        ? [
+            {
+              path: ["furtherRecords", index, "kind"],
+              message: `"${kind}" is left out as well; take it out of one of the two`,
+            },
+          ]
+        : [],
+    ),
     ...twice(read.inspectionPoints.map(({ activity }) => activity)).map(
       ({ index, first, name }) => ({
         path: ["inspectionPoints", index, "activity"],

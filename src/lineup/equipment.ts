@@ -75,6 +75,14 @@ export const breaker = z.strictObject({
   ),
   /** Longest time that the motor takes to charge the spring, s. */
   chargingS: z.optional(positive),
+  /** Vacuum: the maker's levels across the open contacts, kV; DC only where the maker allows it, and how far people keep, m. */
+  interrupter: z.optional(
+    z.strictObject({
+      ackV: z.optional(positive),
+      dckV: z.optional(positive),
+      distanceM: z.optional(positive),
+    }),
+  ),
   /** SF6: pressures at 20 °C, MPa, as the maker's plate gives them. */
   gas: z.optional(
     z
@@ -150,6 +158,9 @@ export const voltageWinding = z.strictObject({
   burdenLeastVA: z.optional(positive),
   /** Rated voltage factor, up to which a protective class holds: 1.9. */
   voltageFactor: z.optional(positive),
+  /** Resistance of its windings at 20 °C as the maker measured it, Ω. */
+  primaryOhm: z.optional(positive),
+  secondaryOhm: z.optional(positive),
 });
 
 /** A meter or transducer, and the points it is tested at. */
@@ -209,9 +220,108 @@ export const cable = z.strictObject({
   purpose: z.optional(z.enum(["acceptance", "maintenance"])),
   /** Thickness of the oversheath, mm: its test voltage follows from it (IEC 60229). */
   sheathMm: z.optional(positive.check(z.maximum(20))),
+  /** What it is insulated with: its dissipation factor is judged by that. */
+  insulation: z.optional(z.enum(["XLPE", "filled PE", "EPR", "paper"])),
   /** Wave of the withstand test; without it the one that the basis gives a value for first. */
   wave: z.optional(z.enum(CABLE_WAVES)),
 });
+
+/** What is read off a breaker's travel curve, its contacts and its currents, by the name that its record has. */
+export const MOTIONS = [
+  "closing speed m/s",
+  "opening speed m/s",
+  "travel mm",
+  "overtravel mm",
+  "rebound mm",
+  "contact wipe mm",
+  "contact bounce ms",
+  "close-open time ms",
+  "closing coil current A",
+  "opening coil current A",
+  "motor current A",
+] as const;
+
+/** A quantity of a breaker's motion that the maker gives limits for. */
+export const motion = z
+  .strictObject({
+    quantity: z.enum(MOTIONS),
+    least: z.optional(positive),
+    most: z.optional(positive),
+    document: z.optional(name),
+  })
+  .check(
+    z.refine(
+      ({ least, most }) => least === undefined || most === undefined || least < most,
+      "least must be below most",
+    ),
+  );
+
+/** The main circuit of a panel from busbar to cable terminals, as the type test measured it, µΩ. */
+export const circuit = z.strictObject({ typeTestMicroOhm: positive, document: z.optional(name) });
+
+export const earthingSwitch = z.strictObject({
+  designation: z._default(name, "Q8"),
+  /** Greatest resistance of a pole that the maker allows, µΩ. */
+  mostMicroOhm: z.optional(positive),
+  document: z.optional(name),
+});
+
+/** Surge arresters of a panel, one a phase. */
+export const arrester = z.strictObject({
+  designation: name,
+  /** Least insulation resistance, MΩ, and greatest leakage current, mA, at the maker's test voltage, kV. */
+  insulationMOhm: z.optional(positive),
+  leakagekV: z.optional(positive),
+  leakagemA: z.optional(positive),
+  /** Whether it has a counter of discharges. */
+  counter: z.optional(z.boolean()),
+  document: z.optional(name),
+});
+
+/** A protection scheme that is proved from the primary side. */
+export const scheme = z.strictObject({
+  designation: name,
+  principle: z.enum(["differential", "restricted earth fault", "directional", "overcurrent"]),
+  /** Greatest differential or spill current while a through current flows, % of that. */
+  spillPercent: z.optional(positive),
+  document: z.optional(name),
+});
+
+/** One parameter of a settings order. */
+export const relaySetting = z.strictObject({
+  relay: name,
+  parameter: name,
+  /** As the order has it: a number, or a word. */
+  value: name,
+  unit: z.optional(name),
+  /** How far a number may lie from it, %: for devices that set in steps. */
+  tolerancePercent: z.optional(positive),
+  document: z.optional(name),
+});
+
+/** A light sensor of an arc protection, the unit that it reports to and what that trips. */
+export const arcSensor = z.strictObject({
+  designation: name,
+  unit: name,
+  trips: name,
+  /** Longest time from light to the trip contact, ms. */
+  mostMs: z.optional(positive),
+  document: z.optional(name),
+});
+
+/** A battery that feeds control circuits. */
+export const battery = z.strictObject({
+  designation: name,
+  ratedV: positive,
+  ratedAh: positive,
+  /** Least capacity, % of rated, and least voltage at the end of the discharge, V. */
+  capacityPercent: z.optional(positive.check(z.maximum(120))),
+  endV: z.optional(positive),
+  document: z.optional(name),
+});
+
+/** A space heater, by its plate. */
+export const heater = z.strictObject({ designation: name, volts: positive, watts: positive });
 
 /** Bolted joints of one sort in a panel. */
 export const jointGroup = z.strictObject({

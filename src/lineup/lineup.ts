@@ -2,19 +2,28 @@ import * as z from "zod/mini";
 import { BASES } from "../standards/criterion";
 import { type Document, EDITIONS, PURPOSES } from "../standards/editions";
 import {
+  arcSensor,
+  arrester,
+  battery,
   breaker,
   cable,
+  circuit,
   currentCore,
+  earthingSwitch,
+  heater,
   instrument,
   jointGroup,
   meter,
+  motion,
   name,
   PANEL_TYPES,
   positive,
   protectionElement,
+  relaySetting,
+  scheme,
   voltageWinding,
 } from "./equipment";
-import { checkItem, inspectionPoint, leftOut, RULE_WEIGHTS, USUAL_POINTS } from "./settings";
+import { checkItem, furtherRecord, inspectionPoint, leftOut, RULE_WEIGHTS, USUAL_POINTS } from "./settings";
 
 const panel = z.strictObject({
   designation: name,
@@ -25,12 +34,21 @@ const panel = z.strictObject({
   breaker: z.optional(breaker),
   /** Mass as on the packing list, kg. */
   massKg: z.optional(positive),
+  circuit: z.optional(circuit),
+  earthingSwitch: z.optional(earthingSwitch),
   currentTransformers: z._default(z.array(currentCore), []),
   voltageTransformers: z._default(z.array(voltageWinding), []),
   meters: z._default(z.array(meter), []),
   protection: z._default(z.array(protectionElement), []),
   cables: z._default(z.array(cable), []),
   joints: z._default(z.array(jointGroup), []),
+  motion: z._default(z.array(motion), []),
+  arresters: z._default(z.array(arrester), []),
+  schemes: z._default(z.array(scheme), []),
+  relaySettings: z._default(z.array(relaySetting), []),
+  arcSensors: z._default(z.array(arcSensor), []),
+  batteries: z._default(z.array(battery), []),
+  heaters: z._default(z.array(heater), []),
 });
 
 /** One line of text that may be longer than a name. */
@@ -118,6 +136,7 @@ export const lineupSchema = z.strictObject({
   ),
   criteria: z._default(z.array(ownCriterion), []),
   leaveOut: z._default(z.array(leftOut), []),
+  furtherRecords: z._default(z.array(furtherRecord), []),
   inspectionPoints: z._default(z.array(inspectionPoint), [...USUAL_POINTS]),
   checkItems: z._default(z.array(checkItem), []),
   /** What the phases are called, in their order. */

@@ -24,3 +24,12 @@ export function plateLimit(
     ? undefined
     : { from: "maker", value, document: breaker?.document ?? "breaker's data sheet" };
 }
+
+/** A limit that the document of some piece of equipment gives; none where it is silent. */
+export const itemLimit = (
+  item: { readonly document?: string | undefined } | undefined,
+  value: number | undefined,
+): OwnLimit | undefined =>
+  value === undefined
+    ? undefined
+    : { from: "maker", value, document: item?.document ?? "data sheet" };

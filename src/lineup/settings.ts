@@ -11,6 +11,12 @@ export const leftOut = z.strictObject({
   document: z.optional(name),
 });
 
+/** A record kind that is kept only where the project asks for it. */
+export const furtherRecord = z.strictObject({
+  kind: recordKind,
+  document: z.optional(name),
+});
+
 /** Review (R), witness (W) or hold (H) point of an inspection and test plan. */
 export const POINT_TYPES = ["review", "witness", "hold"] as const;
 

@@ -1,5 +1,5 @@
 import { asQuantity } from "../lineup/quantityName";
-import { ITEM_KINDS, KINDS, RECORD_KINDS } from "./kinds";
+import { FURTHER_KINDS, ITEM_KINDS, KINDS, RECORD_KINDS } from "./kinds";
 import { OWN_QUANTITIES } from "./ownQuantities";
 
 interface Issue {
@@ -16,6 +16,9 @@ export function checkAgainstKinds(json: unknown): Issue[] {
     ),
     ...list("leaveOut").flatMap((one, at) =>
       unknown(fieldOf(one, "kind"), isKind, RECORD_KINDS, ["leaveOut", at, "kind"]),
+    ),
+    ...list("furtherRecords").flatMap((one, at) =>
+      unknown(fieldOf(one, "kind"), isFurther, FURTHER_KINDS, ["furtherRecords", at, "kind"]),
     ),
     ...list("inspectionPoints").flatMap((one, at) =>
       itemsOf(fieldOf(one, "guards")).flatMap((guard, place) =>
@@ -45,6 +48,7 @@ function itemIssues(item: unknown, path: PropertyKey[]): Issue[] {
       ];
 }
 
+const isFurther = (name: string) => FURTHER_KINDS.includes(name);
 const isKind = (name: string) => RECORD_KINDS.includes(name);
 
 /** Whether it is a quantity of a record kind, in whatever unit. */

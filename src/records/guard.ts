@@ -10,8 +10,8 @@ export const ACCURACY = "Accuracy ± %";
  * Whether the decision rule can be asked of a comparison: of a measured quantity that is to lie above or below a
  * limit, whose uncertainty is that of its instrument. An error in percent carries another.
  */
-const isGuarded = ({ sense, unit, asks }: Comparison): boolean =>
-  (sense === "least" || sense === "most") && unit !== undefined && unit !== "%" && !asks;
+const isGuarded = ({ sense, unit, asks, measured }: Comparison): boolean =>
+  (sense === "least" || sense === "most") && (unit !== undefined || measured === true) && unit !== "%" && !asks;
 
 /** Uncertainty of a row's readings as a fraction, by the least accurate of its instruments; 0 under simple acceptance. */
 const guardOf = (row: Row, lineup: Lineup): number =>

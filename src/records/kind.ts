@@ -113,6 +113,8 @@ export interface Comparison {
   readonly limit: string;
   /** None for a pure number. */
   readonly unit?: Unit;
+  /** True where the value's unit stands in its row: the decision rule can be asked of it although no unit is named. */
+  readonly measured?: true;
   readonly sense: Sense;
   /** Fraction of the limit granted in the value's favour. */
   readonly tolerance?: number;
@@ -201,6 +203,8 @@ export interface RecordKind<Id extends string = string> {
   /** The step of the work on the gear that its rows belong to; none for what is done on paper. */
   readonly step?: Step;
   readonly spread?: SpreadRule;
+  /** True where not every project keeps it: it has rows where the lineup asks for it (`furtherRecords`). */
+  readonly onRequest?: true;
   /** What a project's own check items among its rows are: seen to or tried, or measured in mm. */
   readonly ownItems?: "seen to" | "measured";
   /** True where a phase named alone is one against earth, so that an export's "L1-E" is the row L1. */

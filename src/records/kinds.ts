@@ -60,6 +60,11 @@ export const KINDS: readonly RecordKind<KindId>[] = INDEX;
 /** Ids of the record kinds, in the order of the work, by which a lineup names them. */
 export const RECORD_KINDS: readonly string[] = KINDS.map(({ id }) => id);
 
+/** Those that are kept only where the project asks for them. */
+export const FURTHER_KINDS: readonly string[] = KINDS.flatMap(({ id, onRequest }) =>
+  onRequest ? id : [],
+);
+
 /** Those that take check items of the project's own. */
 export const ITEM_KINDS: readonly string[] = KINDS.flatMap(({ id, ownItems }) =>
   ownItems ? id : [],

@@ -6,9 +6,13 @@ import type { CellValue, RecordKind, Row } from "./kind";
 export const isLeftOut = ({ leaveOut }: Lineup, { id }: RecordKind): boolean =>
   leaveOut.some(({ kind }) => kind === id);
 
-/** The rows of a kind that this lineup needs: none of a kind that the project leaves out. Phases are called as the lineup has it. */
+/** Whether a record kind is one that the project would have to ask for and does not. */
+const isUnasked = ({ furtherRecords }: Lineup, { id, onRequest }: RecordKind): boolean =>
+  onRequest === true && !furtherRecords.some(({ kind }) => kind === id);
+
+/** The rows of a kind that this lineup needs: none of a kind that the project leaves out, or has to ask for. Phases are called as the lineup has it. */
 export const rowsOf = (kind: RecordKind, lineup: Lineup): Row[] => {
-  if (isLeftOut(lineup, kind)) return [];
+  if (isLeftOut(lineup, kind) || isUnasked(lineup, kind)) return [];
   const rows = kind.rows(lineup);
   const { phases } = lineup;
   return PHASES.every((phase, at) => phase === phases[at])

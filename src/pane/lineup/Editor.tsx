@@ -47,7 +47,7 @@ function Weights(): ReactElement {
   return <Fields fields={weightsOf(useText())} />;
 }
 
-const SETTINGS = ["inspectionPoints", "checkItems", "leaveOut"] as const;
+const SETTINGS = ["inspectionPoints", "checkItems", "furtherRecords", "leaveOut"] as const;
 const CRITERIA = ["criteria", "confirmed"] as const;
 const paths = (fields: readonly FormField[]) => fields.map(({ path }) => path);
 

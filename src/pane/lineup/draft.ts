@@ -12,6 +12,7 @@ export const NEW_LINEUP: FieldValues = {
   withstand: { wave: "AC", seconds: 60 },
   criteria: [],
   leaveOut: [],
+  furtherRecords: [],
   inspectionPoints: USUAL_POINTS.map((point) => ({ ...point })),
   checkItems: [],
   panels: [],

@@ -2,7 +2,7 @@ import { PANEL_TYPES } from "../../lineup/equipment";
 import { FIELDS, type Field, type FieldPath, LISTS } from "../../lineup/fields";
 import { RULE_WEIGHTS } from "../../lineup/settings";
 import type { Messages, RuleId } from "../../messages/messages";
-import { ITEM_KINDS, KINDS, RECORD_KINDS } from "../../records/kinds";
+import { FURTHER_KINDS, ITEM_KINDS, KINDS, RECORD_KINDS } from "../../records/kinds";
 import { OWN_QUANTITIES } from "../../records/ownQuantities";
 
 /** One field of the form. */
@@ -36,6 +36,7 @@ const yesNo = ({ lineup }: Messages) => ({ true: lineup.yes, false: lineup.no })
 const CHOICES: Readonly<Partial<Record<FieldPath, Pick<FormField, "holds" | "shown">>>> = {
   "criteria.quantity": { holds: OWN_QUANTITIES },
   "leaveOut.kind": { holds: RECORD_KINDS, shown: kindTitles },
+  "furtherRecords.kind": { holds: FURTHER_KINDS, shown: kindTitles },
   "checkItems.kind": { holds: ITEM_KINDS, shown: kindTitles },
 };
 

@@ -19,6 +19,7 @@ export const SETTINGS_COLUMNS: readonly Column[] = [
 
 const DRAWING = "drawing";
 const LEFT_OUT = "left out";
+const FURTHER = "further record";
 const POINT = "inspection point";
 const ITEM = "check item";
 const WEIGHT = "rule weight";
@@ -36,7 +37,7 @@ export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
   table: SETTINGS_TABLE,
   title: "What the project sets for its records",
   purpose:
-    "Drawings, record kinds left out, inspection points, check items of the project's own and weights of the check's rules. Listed from the lineup's description; a change belongs there, then build again.",
+    "Drawings, record kinds left out and asked for, inspection points, check items of the project's own and weights of the check's rules. Listed from the lineup's description; a change belongs there, then build again.",
   cautions: [],
   columns: SETTINGS_COLUMNS,
   rows: [
@@ -50,6 +51,11 @@ export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
       setting: LEFT_OUT,
       name: kind,
       text: reason,
+      document: document ?? null,
+    })),
+    ...lineup.furtherRecords.map(({ kind, document }) => ({
+      setting: FURTHER,
+      name: kind,
       document: document ?? null,
     })),
     ...lineup.inspectionPoints.map(({ activity, type, guards, each, document }) => ({
@@ -98,6 +104,7 @@ export const settingsOf = (rows: readonly Row[]) => {
     leaveOut: of(LEFT_OUT).map(({ name, text, document }) =>
       given({ kind: name, reason: text, document }),
     ),
+    furtherRecords: of(FURTHER).map(({ name, document }) => given({ kind: name, document })),
     inspectionPoints: of(POINT).map(({ name, records, sort, panels, document }) =>
       given({ activity: name, guards: parted(records), type: sort, each: panels, document }),
     ),
