@@ -163,20 +163,7 @@ export function crossChecks(json: unknown): Issue[] {
       path: ["leaveOut", index, "kind"],
       message: `"${name}" is left out twice (the other is leaveOut[${first}]); give one reason`,
     })),
-    ...twice(read.furtherRecords.map(({ kind }) => kind)).map(({ index, first, name }) => ({
-      path: ["furtherRecords", index, "kind"],
-      message: `"${name}" is asked for twice (the other is furtherRecords[${first}]); once is enough`,
-    })),
-    ...read.furtherRecords.flatMap(({ kind }, index) =>
-      read.leaveOut.some((left) => bare(left.kind) && bare(left.kind) === bare(kind))
-        ? [
-            {
-              path: ["furtherRecords", index, "kind"],
-              message: `"${kind}" is left out as well; take it out of one of the two`,
-            },
-          ]
-        : [],
-    ),
+    ...furtherIssues(read),
     ...twice(read.inspectionPoints.map(({ activity }) => activity)).map(
       ({ index, first, name }) => ({
         path: ["inspectionPoints", index, "activity"],
@@ -188,6 +175,30 @@ export function crossChecks(json: unknown): Issue[] {
         path: ["checkItems", index, "item"],
         message: `two check items are named "${name}" (the other is checkItems[${first}]); each needs a name of its own`,
       }),
+    ),
+  ];
+}
+
+/** Further records that are asked for twice, or left out as well. */
+function furtherIssues({
+  furtherRecords,
+  leaveOut,
+}: Pick<z.output<typeof loose>, "furtherRecords" | "leaveOut">): Issue[] {
+  const left = new Set(leaveOut.map(({ kind }) => bare(kind)));
+  return [
+    ...twice(furtherRecords.map(({ kind }) => kind)).map(({ index, first, name }) => ({
+      path: ["furtherRecords", index, "kind"],
+      message: `"${name}" is asked for twice (the other is furtherRecords[${first}]); once is enough`,
+    })),
+    ...furtherRecords.flatMap(({ kind }, index) =>
+      bare(kind) && left.has(bare(kind))
+        ? [
+            {
+              path: ["furtherRecords", index, "kind"],
+              message: `"${kind}" is left out as well; take it out of one of the two`,
+            },
+          ]
+        : [],
     ),
   ];
 }

@@ -23,7 +23,14 @@ import {
   scheme,
   voltageWinding,
 } from "./equipment";
-import { checkItem, furtherRecord, inspectionPoint, leftOut, RULE_WEIGHTS, USUAL_POINTS } from "./settings";
+import {
+  checkItem,
+  furtherRecord,
+  inspectionPoint,
+  leftOut,
+  RULE_WEIGHTS,
+  USUAL_POINTS,
+} from "./settings";
 
 const panel = z.strictObject({
   designation: name,

@@ -11,7 +11,10 @@ export const ACCURACY = "Accuracy ± %";
  * limit, whose uncertainty is that of its instrument. An error in percent carries another.
  */
 const isGuarded = ({ sense, unit, asks, measured }: Comparison): boolean =>
-  (sense === "least" || sense === "most") && (unit !== undefined || measured === true) && unit !== "%" && !asks;
+  (sense === "least" || sense === "most") &&
+  (unit !== undefined || measured === true) &&
+  unit !== "%" &&
+  !asks;
 
 /** Uncertainty of a row's readings as a fraction, by the least accurate of its instruments; 0 under simple acceptance. */
 const guardOf = (row: Row, lineup: Lineup): number =>

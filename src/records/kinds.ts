@@ -1,5 +1,6 @@
 import type { RecordKind } from "./kind";
 import { cable } from "./kinds/cable";
+import { circuit } from "./kinds/circuit";
 import { contact } from "./kinds/contact";
 import { controlWiring } from "./kinds/controlWiring";
 import { currentTransformer } from "./kinds/currentTransformer";
@@ -14,8 +15,10 @@ import { indexCurve } from "./kinds/indexCurve";
 import { inspection } from "./kinds/inspection";
 import { installation } from "./kinds/installation";
 import { insulation } from "./kinds/insulation";
+import { interrupter } from "./kinds/interrupter";
 import { mechanism } from "./kinds/mechanism";
 import { metering } from "./kinds/metering";
+import { motion } from "./kinds/motion";
 import { permits } from "./kinds/permits";
 import { protection } from "./kinds/protection";
 import { timing } from "./kinds/timing";
@@ -35,6 +38,7 @@ const INDEX = [
   torque,
   earthing,
   contact,
+  circuit,
   insulation,
   indexCurve,
   withstand,
@@ -42,6 +46,8 @@ const INDEX = [
   mechanism,
   undervoltage,
   timing,
+  motion,
+  interrupter,
   gas,
   currentTransformer,
   excitation,

@@ -126,6 +126,15 @@ export const undervoltage: UndervoltageRange & { readonly source: Source } = {
   }),
 };
 
+/** Resistance of the main circuit, as a part of what the type test measured before its temperature-rise test. */
+export const circuitResistance: Criterion = {
+  value: 1.2,
+  source: source(
+    "resistance of the main circuit, part of the resistance before the temperature-rise test",
+    { certainty: "memory" },
+  ),
+};
+
 /** Greatest relative leakage of a closed pressure system for SF6, % a year; 1 % is remembered as well, for older gear. */
 export const leakRate: Criterion = {
   value: 0.5,

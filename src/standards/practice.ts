@@ -114,6 +114,18 @@ export const grossRatio: Criterion = {
   source: practice("ratio error of a wrong tap or a wrong transformer"),
 };
 
+/** Shortest time across open vacuum contacts, s: makers print one minute. */
+export const interrupterSeconds: Criterion = {
+  value: 60,
+  source: practice("voltage across open vacuum contacts, one minute"),
+};
+
+/** Up to what part of the maker's level a vacuum interrupter may be tested: above it the maker is asked, and X-rays grow. */
+export const interrupterOver: Criterion = {
+  value: 1.05,
+  source: practice("voltage across open vacuum contacts, part of the maker's level"),
+};
+
 /** Current of low-resistance ohmmeters on bolted joints, A, where no standard prescribes one. */
 export const ohmmeterCurrent: Criterion = {
   value: 10,

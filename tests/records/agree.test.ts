@@ -5,7 +5,7 @@ import { evaluate } from "../../src/records/evaluate";
 import type { CellValue, RecordKind, Row } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { cellFormula, tableReference } from "../../src/sheets/formula";
-import { curveThrough, type Filler, filledPlan } from "../support/fill";
+import { curveThrough, type Filler, filledPlan, STRAYING, straying } from "../support/fill";
 import { computeFormula, isError, type Value } from "../support/formula";
 import { equippedInFull, longLineup } from "../support/lineups";
 import { between, pick, random, shown, spread } from "../support/random";
@@ -330,6 +330,10 @@ const AS_TYPED: Readonly<Record<string, Filler>> = {
   }),
 };
 
+const BESIDE: Readonly<Record<string, Filler>> = Object.fromEntries(
+  STRAYING.map((table) => [table, straying(table, [...BLANKS, ...UNREADABLE])]),
+);
+
 /** Nearly always what is right, so that whole rows of many cells come out right. */
 const mostly = (next: () => number, right: CellValue, others: readonly CellValue[]) =>
   next() < 0.85 ? right : pick<CellValue>(next, [...others, ...BLANKS]);
@@ -448,7 +452,7 @@ function typedRows(kind: RecordKind, lineup: Lineup, start: number): Row[] {
   const planned = kind.rows(lineup);
   return Array.from({ length: Math.max(planned.length, 40) }, (_, at) => {
     const row = planned[at % planned.length] as Row;
-    const typed = { ...row, ...AS_TYPED[kind.table]?.(row, next) };
+    const typed = { ...row, ...(AS_TYPED[kind.table] ?? BESIDE[kind.table])?.(row, next) };
     const { instruments } = lineup;
     return instruments.some(({ ranges }) => ranges)
       ? { ...typed, instrument: pick(next, INSTRUMENTS) }

@@ -1,5 +1,6 @@
 import type { Lineup } from "../../src/lineup/lineup";
 import type { CellValue, Row } from "../../src/records/kind";
+import { KINDS } from "../../src/records/kinds";
 import { type Plan, planFor } from "../../src/sheets/plan";
 import { between, pick, random, shown, spread } from "./random";
 
@@ -175,6 +176,25 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     current: shown(between(next, 0.1, 2), 2),
     discharge: "No",
     ...trail(DAY + 8),
+  }),
+  GearUndervoltage: () => ({ pickup: 85, dropout: 60, ...trail(DAY - 4) }),
+  GearCircuit: (_row, next) => ({
+    testCurrent: 100,
+    reading: shown(between(next, 80, 90), 1),
+    temperature: 20,
+    ...trail(DAY - 2),
+  }),
+  GearInterrupter: (row) => ({
+    wave: "AC",
+    applied: row.acLevel ?? 21,
+    duration: 60,
+    gap: "In full",
+    discharge: "No",
+    ...trail(DAY - 4),
+  }),
+  GearMotion: ({ quantity }) => ({
+    reading: quantity === "contact bounce" ? 1.2 : 1.1,
+    ...trail(DAY - 4),
   }),
 };
 
@@ -394,3 +414,22 @@ export const WILD: Readonly<Record<string, Filler>> = {
 const state = (next: () => number) => pick(next, ["OK", "OK", "Not OK", "Not applicable", null]);
 
 const many = <T>(make: () => T): T[] => Array.from({ length: 8 }, make);
+
+/** Entries that stray from sound ones: numbers beside them, the other words of a list, and what else may stand in a cell. */
+export const straying =
+  (table: string, odd: readonly CellValue[]): Filler =>
+  (row, next) => {
+    const columns = KINDS.find((kind) => kind.table === table)?.columns ?? [];
+    return Object.fromEntries(
+      Object.entries(SOUND[table]?.(row, next) ?? {}).map(([id, cell]): [string, CellValue] => {
+        const accepts = columns.find((column) => column.id === id)?.accepts;
+        const words = accepts?.type === "list" ? accepts.values : [];
+        const beside = typeof cell === "number" ? [cell * 0.4, cell * 2] : words;
+        return [id, next() < 0.8 ? cell : pick<CellValue>(next, [...beside, ...odd])];
+      }),
+    );
+  };
+
+/** Tables whose entries stray from what is sound. */
+export const STRAYING = ["GearUndervoltage", "GearCircuit", "GearInterrupter", "GearMotion"];
+for (const table of STRAYING) Object.assign(WILD, { [table]: straying(table, [null]) });

@@ -168,6 +168,7 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
         breaker: {
           ...panel.breaker,
           ...(index % 4 === 1 ? { secondTripCoil: true, undervoltageV: { dropoutMost: 75 } } : {}),
+          ...(index % 2 === 1 ? { medium: "vacuum", interrupter: INTERRUPTERS[index % 3] } : {}),
         },
       }),
       joints: [
@@ -176,8 +177,22 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
         { name: "Main bus splice", bolt: "1/2", grade: "SAE 5" },
       ],
       protection: index % 3 === 0 ? [...panel.protection, ...FURTHER] : panel.protection,
+      ...EQUIPMENT,
+      ...(index % 3 === 0 ? { circuit: { typeTestMicroOhm: 80 } } : {}),
     })),
   });
+};
+
+const INTERRUPTERS = [{ ackV: 21 }, { ackV: 21, dckV: 30, distanceM: 2 }, {}];
+
+/** What further records need. */
+const EQUIPMENT = {
+  earthingSwitch: { designation: "Q8", mostMicroOhm: 85 },
+  motion: [
+    { quantity: "opening speed m/s", least: 0.9, most: 1.4 },
+    { quantity: "contact bounce ms", most: 2 },
+    { quantity: "contact wipe mm" },
+  ],
 };
 
 const FURTHER = [

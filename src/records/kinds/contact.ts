@@ -1,29 +1,17 @@
-import { contactCorrect } from "../../engineering/contactCorrect";
-import { zeroResistance } from "../../engineering/zeroResistance";
 import { busJoints } from "../../lineup/busbar";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { deviceName, plateLimit } from "../../lineup/plate";
-import { bounded } from "../../quantities/bounded";
 import { contactTestCurrent, jointTestCurrent } from "../../standards/contactTestCurrent";
 import { contactSpread } from "../../standards/practice";
-import { blank, closing, gear, PHASES, trail } from "../columns/common";
+import { closing, PHASES, trail } from "../columns/common";
+import { microOhmColumns, testCurrent } from "../columns/microOhmColumns";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
-import { figure } from "../figure";
-import {
-  type CellValue,
-  type Column,
-  type Comparison,
-  isBlank,
-  type RecordKind,
-  type Row,
-} from "../kind";
+import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
 import { asFraction, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
-import { exactly, quantity } from "../quantity";
 import { verdictBy } from "../verdict";
 
 const isJoint = (row: Row) => String(row.part).startsWith("Joint");
-const NOT_CORRECTED = "not corrected";
 
 const plate = (row: Row, lineup: Lineup): OwnLimit | undefined =>
   isJoint(row)
@@ -56,23 +44,12 @@ const enough: readonly Comparison[] = [
   { value: "testCurrent", limit: "testCurrentLeast", unit: "A", sense: "least" },
 ];
 
-const corrects = (cell: CellValue | undefined) => !isBlank(cell) && cell !== NOT_CORRECTED;
-
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
   { id: "part", header: "Part", role: "key", width: 16 },
   { id: "pole", header: "Pole", role: "key", width: 7 },
   { id: "ratedA", header: "Rated A", role: "given", width: 8, unit: "A" },
-  {
-    id: "testCurrent",
-    header: "Test A DC",
-    role: "entry",
-    width: 9,
-    unit: "A",
-    wave: "DC",
-    accepts: { type: "number", least: 0, most: 10000 },
-    need: "condition",
-  },
+  testCurrent,
   {
     id: "testCurrentLeast",
     header: "Minimum test A",
@@ -82,53 +59,7 @@ const columns: readonly Column[] = [
     own: ownCurrent,
     value: (row, lineup) => standardCurrent(row, lineup).value,
   },
-  {
-    id: "reading",
-    header: "R µΩ",
-    role: "entry",
-    width: 10,
-    unit: "µΩ",
-    accepts: { type: "reading" },
-    need: "reading",
-    help: 'Number in µΩ, or as written with its unit: "0.042 mΩ".',
-  },
-  {
-    id: "temperature",
-    header: "Conductor °C",
-    role: "entry",
-    takesFirst: "temperature",
-    width: 11,
-    unit: "°C",
-    accepts: { type: "number", least: -40, most: 120 },
-    need: "condition",
-  },
-  {
-    id: "corrected",
-    header: "R at 20 °C µΩ",
-    role: "computed",
-    width: 12,
-    unit: "µΩ",
-    format: "0.0",
-    formula: (ref) =>
-      `IF(OR(${blank(ref("reading"))},${blank(ref("temperature"))}),"",IFERROR(${gear("CONTACTCORRECT", ref("reading"), ref("temperature"))},"${NOT_CORRECTED}"))`,
-    value: (row) => {
-      if (isBlank(row.reading) || isBlank(row.temperature)) return null;
-      const reading = quantity(row.reading, "µΩ");
-      const temperature = exactly(row.temperature, "°C");
-      if (!reading || temperature === undefined) return NOT_CORRECTED;
-      const corrected = contactCorrect(reading.value, temperature);
-      return corrected.ok
-        ? bounded({ value: corrected.value, bound: reading.bound })
-        : NOT_CORRECTED;
-    },
-    working: (row) => {
-      const reading = quantity(row.reading, "µΩ");
-      const temperature = exactly(row.temperature, "°C");
-      return !reading || temperature === undefined || !corrects(row.corrected)
-        ? ""
-        : `${figure(bounded(reading))} µΩ × (${zeroResistance.copper} + 20) ÷ (${zeroResistance.copper} + ${figure(temperature)}) = ${figure(row.corrected)} µΩ`;
-    },
-  },
+  ...microOhmColumns,
   {
     id: "maximum",
     header: "Maximum µΩ",
