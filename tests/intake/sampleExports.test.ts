@@ -4,6 +4,7 @@ import { readExport } from "../../src/intake/table/readExport";
 import { evaluate } from "../../src/records/evaluate";
 import { keyIds, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
+import { rowsOf } from "../../src/records/rowsOf";
 import { sampleLineup } from "../support/lineups";
 import { sampleExports, sampleFile } from "../tools/sampleExports";
 
@@ -15,7 +16,7 @@ const names = Object.keys(texts);
 const taken = () => {
   const tables: { kind: RecordKind; rows: Row[] }[] = KINDS.map((kind) => ({
     kind,
-    rows: kind.rows(lineup),
+    rows: rowsOf(kind, lineup),
   }));
   const placements = names.map((name) => {
     const read = readExport(texts[name] ?? "", { name });

@@ -13,6 +13,7 @@ import {
   verdictOf,
 } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
+import { rowsOf } from "../../src/records/rowsOf";
 import { wordColumns } from "../../src/records/verdict";
 import { a1 } from "../../src/sheets/address";
 import {
@@ -285,7 +286,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
         (table.formula(row, table.headers.indexOf(column.header)) !== undefined ||
           column.own?.(stored, book.plan.lineup) !== undefined ||
           column.value === undefined) &&
-        kind.rows(book.plan.lineup).some((one) => one.object === stored.object),
+        rowsOf(kind, book.plan.lineup).some((one) => one.object === stored.object),
     );
     return at && edit(book, at, Number(at.stored[at.column.id]) * 0.9, ["limit-differs"]);
   },

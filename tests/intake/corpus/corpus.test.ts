@@ -13,6 +13,7 @@ import {
   rowKey,
 } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
+import { rowsOf } from "../../../src/records/rowsOf";
 import type { Snapshot } from "../../../src/sheets/snapshot";
 import { sampleLineup } from "../../support/lineups";
 import { type MadeExport, madeExport } from "./exports";
@@ -29,7 +30,7 @@ function score({ name, bytes, truths, open }: MadeExport) {
   if (!read.ok) throw new Error(read.reason);
   const tables: { kind: RecordKind; rows: Row[] }[] = KINDS.map((kind) => ({
     kind,
-    rows: kind.rows(lineup),
+    rows: rowsOf(kind, lineup),
   }));
   const placement = placeReadings(read.value, tables, {
     replace: false,

@@ -6,6 +6,7 @@ import type { ExportOptions } from "../../../src/intake/table/exportOptions";
 import { readExport } from "../../../src/intake/table/readExport";
 import type { CellValue, RecordKind, Row } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
+import { rowsOf } from "../../../src/records/rowsOf";
 import { sampleLineup } from "../../support/lineups";
 
 const lineup = sampleLineup();
@@ -16,7 +17,7 @@ interface Table {
 }
 
 /** The record tables of the invented lineup, blank. */
-const blank = (): Table[] => KINDS.map((kind) => ({ kind, rows: kind.rows(lineup) }));
+const blank = (): Table[] => KINDS.map((kind) => ({ kind, rows: rowsOf(kind, lineup) }));
 
 const place = (
   text: string,
