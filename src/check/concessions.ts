@@ -7,11 +7,13 @@ import { asRecordTable } from "../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
 import { type Context, dayOf } from "./context";
 import type { Finding } from "./finding";
+import { unsoundConcession } from "./unsoundConcession";
 
 /** What is found of the concessions themselves. */
 export const CONCESSION_RULES = [
   "concession-incomplete",
   "concession-stale",
+  "concession-unsound",
 ] as const satisfies readonly RuleId[];
 
 interface Given {
@@ -33,10 +35,16 @@ export function withConcessions(findings: readonly Finding[], context: Context):
   const byName = new Map<string, Given>();
   for (const one of given) if (!lacking(one.row, context)) byName.set(nameOf(one.row), one);
   const used = new Set<Given>();
+  const unsound = new Map<Given, ReturnType<typeof unsoundConcession>>();
   const conceded = findings.map((finding): Finding => {
     const one = byName.size > 0 ? byName.get(nameOf(finding)) : undefined;
     if (!one) return finding;
     used.add(one);
+    const lacks = unsoundConcession(one.row, finding, context);
+    if (lacks) {
+      unsound.set(one, lacks);
+      return finding;
+    }
     return {
       ...finding,
       concession: {
@@ -51,6 +59,8 @@ export function withConcessions(findings: readonly Finding[], context: Context):
     ...given.flatMap((one): Finding[] => {
       const lacks = lacking(one.row, context);
       if (lacks) return [incomplete(table, one, lacks, context.text)];
+      const wrong = unsound.get(one);
+      if (wrong) return [unsoundAt(table, one, wrong, context.text)];
       return used.has(one) ? [] : [stale(table, one, context.text)];
     }),
   ];
@@ -108,6 +118,27 @@ const incomplete = (
     weight: "query",
     ...at(table, given, header),
     message: says(String(rule ?? ""), String(row || sheet || ""), header),
+  };
+};
+
+const unsoundAt = (
+  table: TableSnapshot,
+  given: Given,
+  { id, why }: { readonly id: string; readonly why: string },
+  { rules }: FindingsText,
+): Finding => {
+  const { rule, row, sheet } = given.row;
+  const header = CONCESSION_COLUMNS.find((column) => column.id === id)?.header ?? "Rule";
+  return {
+    rule: "concession-unsound",
+    weight: "query",
+    ...at(table, given, header),
+    message: rules["concession-unsound"].message(
+      String(rule ?? ""),
+      String(row || sheet || ""),
+      why,
+    ),
+    found: plain(given.row[id]),
   };
 };
 

@@ -2,9 +2,10 @@ import { expect, test } from "vitest";
 import { concede } from "../../src/check/concede";
 import { type Finding, isOpen } from "../../src/check/finding";
 import { standings } from "../../src/check/matrix";
+import { unsoundConcession } from "../../src/check/unsoundConcession";
 import { CONCESSION_COLUMNS } from "../../src/sheets/ours/concessionSheet";
 import type { Snapshot } from "../../src/sheets/snapshot";
-import { check } from "../support/checkBook";
+import { check, TEXT } from "../support/checkBook";
 import {
   type FaultBook,
   faultBook,
@@ -17,7 +18,7 @@ import { filledPlan, SOUND } from "../support/fill";
 import { EARTH_BAR, longLineup } from "../support/lineups";
 
 const TODAY = 46_352;
-const GRANTED = { reason: "Bolt of the new type, INV-77", name: "A. N. Other", date: "2026-11-20" };
+const GRANTED = { reason: "Bolt of the new type, INV-77", name: "E. Engineer", date: "2026-11-20" };
 
 const book = faultBook(
   filledPlan(
@@ -125,4 +126,53 @@ test("a project weighs a rule otherwise, and takes none away", () => {
   const { findings } = reportOf(20, [], weighed);
   expect(findings.find(({ rule }) => rule === "out-of-limits")?.weight).toBe("note");
   expect(findings.find(({ rule }) => rule === "unknown-rule-weight")?.message).toContain('"typo"');
+});
+
+/** What an auditor asks of a concession: common practice, no source. */
+test.each([
+  ["a reason that is a nod", { ...GRANTED, reason: "ok" }, "Reason", /no reason in words/],
+  ["one word", { ...GRANTED, reason: "Tolerable" }, "Reason", /no reason in words/],
+  ["by who tested", { ...GRANTED, name: "A.N. Other (crew)" }, "Name", /who made the test/],
+  [
+    "before the record",
+    { ...GRANTED, date: "2026-10-20" },
+    "Date",
+    /before the record of 2026-11-04/,
+  ],
+] as const)("a concession that nobody would take: %s", (_name, granted, header, why) => {
+  const found = reportOf(40, [concede(findingOf(40), granted)]).findings;
+  const unsound = found.find(({ rule }) => rule === "concession-unsound");
+  expect(unsound).toMatchObject({ weight: "query", column: header });
+  expect(unsound?.message).toMatch(why);
+  // What it was to accept stays open.
+  expect(found.filter(({ rule }) => rule === "out-of-limits").every(isOpen)).toBe(true);
+  expect(found.filter(({ rule }) => rule.startsWith("concession-"))).toHaveLength(1);
+});
+
+test("a hold point, a permit and a breakdown are accepted by no word", () => {
+  const row = {
+    reason: "Agreed with the client by letter INV-77",
+    name: "E. Engineer",
+    date: 46_350,
+  };
+  const { tables } = reportOf(60, []).context;
+  const of = (finding: Partial<Finding>) =>
+    unsoundConcession(
+      row,
+      {
+        rule: "",
+        weight: "stop",
+        sheet: "Withstand",
+        address: "A1",
+        message: "",
+        record: "withstand",
+        ...finding,
+      },
+      { tables, text: TEXT },
+    )?.id;
+  expect(of({ rule: "hold-not-released" })).toBe("rule");
+  expect(of({ rule: "permit-lacking" })).toBe("rule");
+  expect(of({ rule: "out-of-limits", column: "Discharge" })).toBe("rule");
+  expect(of({ rule: "remark-contradicts", column: "Remarks" })).toBe("rule");
+  expect(of({ rule: "out-of-limits", column: "Applied kV" })).toBeUndefined();
 });

@@ -33,9 +33,20 @@ test.each(results.map((one) => [one.family, one] as const))(
 /** Of layouts of somebody's own alone, which these workbooks have none of: tests/check/rules asks it. */
 const OF_OWN_LAYOUTS = "stated-differs";
 
+/** What an auditor looks for, whose faults are written by another hand; each has its wrong and quiet cases in tests/check/rules. */
+const AUDITORS: ReadonlySet<string> = new Set([
+  "permit-lacking",
+  "remark-contradicts",
+  "verdict-by-condition",
+  "condition-off-day",
+  "instrument-misfit",
+]);
+
 test("there is a family of faults for every rule", () => {
   const asked = new Set(results.flatMap(({ rules }) => rules));
-  expect(RULES.map(({ id }) => id).filter((id) => !asked.has(id))).toEqual([OF_OWN_LAYOUTS]);
+  expect(RULES.map(({ id }) => id).filter((id) => !asked.has(id) && !AUDITORS.has(id))).toEqual([
+    "stated-differs",
+  ]);
 });
 
 test("at least 99 in 100 single faults are found", () => {

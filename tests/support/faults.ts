@@ -992,7 +992,11 @@ function conceded(
   const [finding] = reportWith(book, at.table.name, tightened(20)).findings;
   if (!finding) return undefined;
   const row = spoilt(
-    concede(finding, { reason: "Accepted (invented)", name: "A. N. Other", date: "2026-11-20" }),
+    concede(finding, {
+      reason: "Accepted by letter INV-77 (invented)",
+      name: "E. Engineer",
+      date: "2026-11-20",
+    }),
   );
   const granted = withRows(table, [
     CONCESSION_COLUMNS.map(({ id }) => ({ value: row[id] ?? null })),

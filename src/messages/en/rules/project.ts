@@ -38,6 +38,24 @@ export const project = {
     wrongDate: (rule: string, place: string, header: string) =>
       `The concession of "${rule}" for ${place || "nothing"} has a "${header}" that is not a date or lies in the future; it accepts nothing until that is corrected.`,
   },
+  "concession-unsound": {
+    title: "A concession that nobody would take",
+    finds:
+      "a concession without a reason in words, by the one who tested, or dated before the record that it accepts; and one of a disruptive discharge, a missing permit, a hold point passed over, or a withstand test before its insulation",
+    why: "What an engineer may accept has a reason that another can follow; what safety on site asks for is not accepted by a word.",
+    satisfies:
+      "the reason and the document that says so, by somebody with the authority for it, after the test; or the defect repaired and the test repeated",
+    quiet: "for concessions that lack something or match nothing: other rules report that",
+    message: (rule: string, place: string, why: string) =>
+      `The concession of "${rule}" for ${place || "nothing"} accepts nothing: ${why}.`,
+    reasons: {
+      never:
+        "what it is of is not accepted by a word; what was passed over is made good, what broke down is repaired and tested again",
+      noWords: "it gives no reason in words; say why, and by which document",
+      tester: (by: string) => `it is by ${by}, who made the test; somebody else has to accept it`,
+      early: (day: string) => `it is dated before the record of ${day} that it accepts`,
+    },
+  },
   "concession-stale": {
     title: "A concession of nothing",
     finds:
