@@ -19,6 +19,7 @@ import { holdNotReleased } from "./rules/holdNotReleased";
 import { implausible } from "./rules/implausible";
 import { inconclusive } from "./rules/inconclusive";
 import { indexBelowOne } from "./rules/indexBelowOne";
+import { inspectionOff } from "./rules/inspectionOff";
 import { instrumentLapsed } from "./rules/instrumentLapsed";
 import { instrumentMisfit } from "./rules/instrumentMisfit";
 import { instrumentUnknown } from "./rules/instrumentUnknown";
@@ -33,6 +34,7 @@ import { notCalculated } from "./rules/notCalculated";
 import { numberAsText } from "./rules/numberAsText";
 import { offGroup } from "./rules/offGroup";
 import { outOfLimits } from "./rules/outOfLimits";
+import { outOfOrder } from "./rules/outOfOrder";
 import { outsideRange } from "./rules/outsideRange";
 import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
@@ -47,6 +49,7 @@ import { sourcesDiffer } from "./rules/sourcesDiffer";
 import { standsOut } from "./rules/standsOut";
 import { statedDiffers } from "./rules/statedDiffers";
 import { thousandFold } from "./rules/thousandFold";
+import { twoPlaces } from "./rules/twoPlaces";
 import { typedOver } from "./rules/typedOver";
 import { unknownRuleWeight } from "./rules/unknownRuleWeight";
 import { unknownWord } from "./rules/unknownWord";
@@ -93,6 +96,9 @@ export const RULES: readonly Rule[] = [
   exemptUnexplained,
   afterBeforeWithstand,
   beforePredecessor,
+  outOfOrder,
+  inspectionOff,
+  twoPlaces,
   fallenAfter,
   standsOut,
   offGroup,

@@ -10,6 +10,14 @@ const DAY = 46_340;
 const signed = (day: number) => ({ date: day, by: "A. N. Other" });
 const trail = (day: number) => ({ date: day, by: "A. N. Other", instrument: "X-1" });
 
+/** When the usual inspection points are held, in days from the tests. */
+const HELD: Readonly<Record<string, number>> = {
+  "Drawings, procedures and calibration": -25,
+  "Busbar joints before they are covered": -9,
+  "Withstand test": 2,
+  "Function tests": 0,
+};
+
 /** Latest revisions of the sample's drawings. */
 const REVISIONS: Readonly<Record<string, string>> = {
   "INV-E-1001": "D",
@@ -36,7 +44,10 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     indicator: pick(next, ["Not tripped", "None fitted"]),
     ...signed(DAY - 28),
   }),
-  GearInspection: () => ({ requested: DAY - 5, released: "Released", ...signed(DAY - 1) }),
+  GearInspection: ({ part }) => {
+    const held = DAY + (HELD[String(part)] ?? -1);
+    return { requested: held - 3, released: "Released", date: held, by: "I. N. Spector" };
+  },
   GearInstallation: () => ({ state: "OK", ...signed(DAY - 12) }),
   GearDimensions: ({ part }) => ({
     ...(isClearance(part) ? { reading: 2065, least: 1800 } : { reading: 1, most: 2 }),

@@ -53,6 +53,44 @@ export const order = {
       `${row}: dated ${day}, before "${record}" of ${first}, which must come first.`,
     expected: (first: string) => `${first} or later`,
   },
+  "out-of-order": {
+    title: "Out of the order of the work",
+    finds:
+      "records dated on the wrong side of another step on the same panel: work before its receipt; installation or joints after the insulation or withstand test; earthing after the withstand test; anything after energization",
+    why: "A joint made, or a part fitted, after the test was never tested.",
+    satisfies: "the day put right, or the test repeated after the later work",
+    quiet:
+      "on one day, for rows without a day or reading, and where record kinds name what must come first: another rule reports that",
+    late: (row: string, day: string, record: string, first: string) =>
+      `${row}: dated ${day}, after "${record}" of ${first} on the same panel, which comes after it. Put the day right, or repeat what came before.`,
+    early: (row: string, day: string, record: string, last: string) =>
+      `${row}: dated ${day}, before "${record}" of ${last} on the same panel, which comes before it. Put the day right, or repeat the test.`,
+  },
+  "inspection-off": {
+    title: "An inspection that cannot have looked on",
+    finds:
+      "a witness point held before the work that it witnesses, a point asked for after it was held, a witness or hold point released by who made the records",
+    why: "Who was not there has witnessed nothing, and nobody releases his own work.",
+    satisfies: "the day and name of the inspection as it was, or the inspection held again",
+    quiet:
+      "for review points, for points that are not released, and for activities whose words name no record of the workbook",
+    requested: (row: string, requested: string, held: string) =>
+      `${row}: asked for on ${requested}, after it was held on ${held}. Put the days right.`,
+    early: (row: string, held: string, record: string, first: string) =>
+      `${row}: held on ${held}, before the first record of "${record}" on ${first}, so that nothing was witnessed. Put the day right, or have it witnessed.`,
+    own: (row: string, by: string, record: string) =>
+      `${row}: released by ${by}, who also made records of "${record}". Somebody else has to release it.`,
+  },
+  "two-places": {
+    title: "At two places at one minute",
+    finds: "one instrument, or one person, that tested on two panels at the same minute",
+    why: "One of the two was tested at another time, with another instrument, or not at all.",
+    satisfies: "the time or the instrument put right",
+    quiet:
+      "for days without an hour, for crews, and where more than two places share a minute, which is then the time of an export",
+    message: (row: string, who: string, minute: string, other: string) =>
+      `${row}: ${who} tested here at ${minute}, and at that minute also ${other}. Put the time or the instrument right.`,
+  },
   "future-date": {
     title: "A date in the future",
     finds: "a record dated after the day of the check",

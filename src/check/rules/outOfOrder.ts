@@ -1,0 +1,148 @@
+import { serialDay } from "../../quantities/dates";
+import { memoizeFor } from "../../quantities/memoizeFor";
+import { LINEUP } from "../../records/columns/common";
+import { type Step, verdictOf } from "../../records/kind";
+import {
+  type Context,
+  dayOf,
+  everyKind,
+  type JudgedTable,
+  type Rule,
+  rowName,
+  where,
+} from "../context";
+import type { Finding } from "../finding";
+import { oncePerEntry } from "../oncePerEntry";
+import { panelsOf } from "../panelsOf";
+import { inOrder, median } from "../similar";
+
+/** Steps of which the first is over before the others are made (common practice); what kinds say of each other is asked by rules of their own. */
+const BEFORE: readonly (readonly [first: Step, then: readonly Step[]])[] = [
+  [
+    "receipt",
+    ["installation", "joints", "earthing", "insulation", "withstand", "functions", "energization"],
+  ],
+  ["installation", ["insulation", "withstand", "functions", "energization"]],
+  ["joints", ["insulation", "withstand", "energization"]],
+  ["earthing", ["withstand", "energization"]],
+  ["devices", ["energization"]],
+  ["insulation", ["energization"]],
+  ["withstand", ["energization"]],
+  ["functions", ["energization"]],
+];
+
+interface Dated {
+  readonly table: JudgedTable;
+  readonly row: number;
+  readonly day: number;
+  readonly panels: readonly string[];
+}
+
+/** A record of one step of the work that is dated on the wrong side of another step on the same panel. */
+export const outOfOrder: Rule = {
+  id: "out-of-order",
+  reads: "book",
+  of: everyKind,
+  find: (context) => {
+    const dated = datedBySteps(context);
+    const told = new Set<string>();
+    const found = BEFORE.flatMap(([first, then]) =>
+      then.flatMap((later) =>
+        ofPair(dated.get(first) ?? [], dated.get(later) ?? [], context).filter(
+          ({ sheet, address }) => {
+            const place = `${sheet} ${address}`;
+            return told.has(place) ? false : told.add(place);
+          },
+        ),
+      ),
+    );
+    const sheets = new Map<string, Finding[]>();
+    for (const one of found) {
+      const before = sheets.get(one.sheet);
+      if (before) before.push(one);
+      else sheets.set(one.sheet, [one]);
+    }
+    return [...sheets.values()].flatMap((some) => oncePerEntry(some, context.text));
+  },
+};
+
+function datedBySteps({ tables, lineup }: Context): ReadonlyMap<Step, readonly Dated[]> {
+  const steps = new Map<Step, Dated[]>();
+  const panels = new Map<string, string[]>();
+  for (const table of tables) {
+    const { step } = table.kind;
+    if (step === undefined) continue;
+    const some = steps.get(step) ?? [];
+    steps.set(step, some);
+    for (const [row, judged] of table.judged.entries()) {
+      const day = dayOf(judged.date);
+      // The insulation after the withstand test is of a later step.
+      if (day === undefined || table.aside.has(row) || judged.stage === "after") continue;
+      if (verdictOf(judged) === "Missing") continue;
+      const object = String(judged.object ?? LINEUP);
+      const about = panels.get(object) ?? panelsOf(lineup, object);
+      panels.set(object, about);
+      some.push({ table, row, day: Math.floor(day), panels: about });
+    }
+  }
+  return steps;
+}
+
+/** Rows of two steps that stand in the wrong order: those of the step with fewer of them. */
+function ofPair(first: readonly Dated[], then: readonly Dated[], context: Context): Finding[] {
+  if (first.length === 0 || then.length === 0) return [];
+  const earliest = byPanel(then, Math.min);
+  const latest = byPanel(first, Math.max);
+  const late = first.flatMap((one) => wrong(one, earliest, (day, other) => day > other));
+  const early = then.flatMap((one) => wrong(one, latest, (day, other) => day < other));
+  const says = context.text.rules["out-of-order"];
+  const title = (some: readonly Dated[]) => some[0]?.table.kind.title ?? "";
+  const isLate =
+    late.length === early.length ? strays(late) >= strays(early) : late.length < early.length;
+  return isLate
+    ? late.map((one) => finding(one, says.late(...words(one), title(then), serialDay(one.other))))
+    : early.map((one) =>
+        finding(one, says.early(...words(one), title(first), serialDay(one.other))),
+      );
+}
+
+/** How far rows lie from the middle day of their own tables. */
+const strays = (some: readonly Dated[]): number =>
+  Math.max(0, ...some.map(({ table, day }) => Math.abs(day - middleDay(table))));
+
+const middleDay = memoizeFor((table: JudgedTable): number =>
+  median(inOrder(table.rows.flatMap(({ date }) => dayOf(date) ?? []))),
+);
+
+type Wrong = Dated & { readonly other: number };
+
+const words = ({ table, row, day }: Dated) => [rowName(table, row), serialDay(day)] as const;
+
+const wrong = (
+  one: Dated,
+  others: ReadonlyMap<string, number>,
+  isWrong: (day: number, other: number) => boolean,
+): Wrong[] => {
+  const other = one.panels
+    .flatMap((panel) => others.get(panel) ?? [])
+    .find((day) => isWrong(one.day, day));
+  return other === undefined ? [] : [{ ...one, other }];
+};
+
+function byPanel(
+  some: readonly Dated[],
+  choose: (one: number, other: number) => number,
+): ReadonlyMap<string, number> {
+  const days = new Map<string, number>();
+  for (const { day, panels } of some)
+    for (const panel of panels) days.set(panel, choose(day, days.get(panel) ?? day));
+  return days;
+}
+
+const finding = ({ table, row, day }: Wrong, message: string): Finding => ({
+  rule: "out-of-order",
+  weight: "query",
+  ...where(table, row, "date"),
+  message,
+  found: serialDay(day),
+});

@@ -1,0 +1,52 @@
+import { expect, test } from "vitest";
+import { finds, keepsQuiet, ofRule, sound, TORQUE } from "../support";
+
+/** The sound workbook: receipt 16 October, torque 3 November, insulation 14 November, withstand 16 November 2026. */
+finds("out-of-order", [
+  {
+    name: "a joint tightened after the insulation was measured",
+    spoil: (book) => book.set(TORQUE, 2, "Date", 46_341),
+    table: TORQUE,
+    row: 2,
+    header: "Date",
+    weight: "query",
+    says: /dated 2026-11-15, after "Insulation resistance, main circuit" of 2026-11-14 on the same panel/,
+  },
+  {
+    name: "an earth continuity after the withstand test",
+    spoil: (book) => book.set("GearEarthing", 2, "Date", 46_344),
+    table: "GearEarthing",
+    row: 2,
+    header: "Date",
+    weight: "query",
+    says: /after "Withstand/,
+  },
+  {
+    name: "a panel received after it was put up",
+    spoil: (book) => book.set("GearHandling", 1, "Date", 46_329),
+    table: "GearHandling",
+    row: 1,
+    header: "Date",
+    weight: "query",
+    says: /after "/,
+  },
+]);
+
+keepsQuiet("out-of-order", [
+  ["both on one day", (book) => book.set(TORQUE, 2, "Date", 46_340)],
+  [
+    "a row without a reading",
+    (book) => {
+      book.set(TORQUE, 2, "Applied N·m", null);
+      book.set(TORQUE, 2, "Date", 46_346);
+    },
+  ],
+]);
+
+test("the rows of one day are one finding", () => {
+  const book = sound();
+  for (const row of [0, 1, 2]) book.set(TORQUE, row, "Date", 46_346);
+  const found = ofRule(book.snapshot, "out-of-order");
+  expect(found).toHaveLength(1);
+  expect(found[0]?.message).toMatch(/2 more rows of the table/);
+});
