@@ -40,6 +40,7 @@ import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
 import { permitLacking } from "./rules/permitLacking";
 import { readingFormula } from "./rules/readingFormula";
+import { registerOdd } from "./rules/registerOdd";
 import { remarkContradicts } from "./rules/remarkContradicts";
 import { resultDisagrees } from "./rules/resultDisagrees";
 import { sameRun } from "./rules/sameRun";
@@ -91,6 +92,7 @@ export const RULES: readonly Rule[] = [
   instrumentUnknown,
   instrumentLapsed,
   instrumentMisfit,
+  registerOdd,
   outsideRange,
   missingTrail,
   exemptUnexplained,

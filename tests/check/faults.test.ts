@@ -40,6 +40,7 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "out-of-order",
   "inspection-off",
   "two-places",
+  "register-odd",
 ]);
 
 test("there is a family of faults for every rule", () => {

@@ -102,6 +102,7 @@ export const undervoltage: RecordKind<"undervoltage"> = {
   id: "undervoltage",
   title: "Undervoltage releases",
   alsoCalled: ["undervoltage releases?", "uv releases?"],
+  step: "devices",
   sheet: "Undervoltage",
   table: "GearUndervoltage",
   purpose:

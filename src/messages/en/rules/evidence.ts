@@ -68,6 +68,25 @@ export const evidence = {
     hot: "hotter than gear out of service gets",
     apart: (air: string) => `far from the air around it at ${air} °C`,
   },
+  "register-odd": {
+    title: "A list of instruments that was edited, or cannot be",
+    finds:
+      "two instruments with one Id or serial number; a calibration that ends before it began or holds for more than three years; a day, serial number or accuracy that the lineup has otherwise",
+    why: "A due date is moved more easily than an instrument is calibrated.",
+    satisfies: "what the certificate says, in the lineup and on the sheet",
+    quiet:
+      "for an instrument calibrated anew, which has both its days later; for what the lineup does not give; a test outside the calibration is reported by another rule",
+    sameId: (id: string) =>
+      `${id}: the Id is there twice; a record does not say which of the two was used.`,
+    sameSerial: (id: string, serial: string, other: string) =>
+      `${id}: has the serial number ${serial} of ${other}; two instruments have not one number. Look at the certificates.`,
+    backwards: (id: string, calibrated: string, due: string) =>
+      `${id}: calibrated on ${calibrated} and due on ${due}, no later. Look at the certificate.`,
+    long: (id: string, calibrated: string, due: string) =>
+      `${id}: calibrated on ${calibrated} and due on ${due}, more than three years later. Look at the certificate.`,
+    moved: (id: string, now: string, before: string) =>
+      `${id}: ${now} here, ${before} in the lineup that the workbook was built for. Look at the certificate, and put right what is wrong.`,
+  },
   "instrument-misfit": {
     title: "An instrument that cannot have taken the reading",
     finds:
