@@ -8,6 +8,7 @@ import { applyConcessions } from "./applyConcessions";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
 import { type Edit, judgeTable, rejudge } from "./judgeTable";
+import { openRowsOf } from "./openRows";
 import { RULES } from "./rules";
 import { type Found, findingsOf, rerunRule, runRule } from "./runRules";
 
@@ -15,7 +16,10 @@ import { type Found, findingsOf, rerunRule, runRule } from "./runRules";
 export interface Counts {
   readonly pass: number;
   readonly fail: number;
+  /** Of a test that was begun. */
   readonly missing: number;
+  /** Of tests that were not begun. */
+  readonly open: number;
   readonly inconclusive: number;
   readonly notRequired: number;
 }
@@ -42,6 +46,7 @@ export const noCounts = (): Record<keyof Counts, number> => ({
   pass: 0,
   fail: 0,
   missing: 0,
+  open: 0,
   inconclusive: 0,
   notRequired: 0,
 });
@@ -58,27 +63,31 @@ export interface Uncheckable {
  *
  * @param today the day of the check, as a serial day number
  * @param text what the findings say, in the reader's language
+ * @param isFinal whether it is the check for hand-over, to which what is still open is a stop
  */
 export function check(
   book: RecordBook,
   today: number,
   text: FindingsText,
+  isFinal = false,
 ): { readonly ok: true; readonly report: Report } | Uncheckable {
   const { snapshot, told, lineup, tables, instruments, problems } = book;
   if (tables.length === 0 && problems.length === 0)
     return { ok: false, reason: text.uncheckable.noRecords };
   if (!lineup) return { ok: false, reason: text.uncheckable.noLineup };
+  const judged = tables
+    .map((table) => judgeTable(table, lineup))
+    .filter(
+      ({ kind, judged }) =>
+        !isLeftOut(lineup, kind) || judged.some((row) => verdictOf(row) !== "Missing"),
+    );
   const context: Context = {
     book,
     snapshot,
     lineup,
     told,
-    tables: tables
-      .map((table) => judgeTable(table, lineup))
-      .filter(
-        ({ kind, judged }) =>
-          !isLeftOut(lineup, kind) || judged.some((row) => verdictOf(row) !== "Missing"),
-      ),
+    tables: judged,
+    openRows: openRowsOf(judged, isFinal),
     instruments,
     today,
     unmapped: unmappedIn(book),
@@ -109,13 +118,23 @@ const unmappedIn = ({ snapshot, problems }: RecordBook): readonly Finding[] => {
 };
 
 /** Counts the verdicts of the rows that are judged. */
-function countsOf({ tables }: Context): Counts {
+function countsOf(context: Context): Counts {
   const counts = noCounts();
-  for (const { judged, aside } of tables)
-    for (const [index, row] of judged.entries())
-      if (!aside.has(index)) counts[COUNT_OF[verdictOf(row)]]++;
+  for (const table of context.tables)
+    for (const index of table.judged.keys())
+      if (!table.aside.has(index)) counts[countedAs(table, index, context)]++;
   return counts;
 }
+
+/** What a row is counted as: its verdict, or as open where its test was not begun. */
+export const countedAs = (
+  { judged, open }: JudgedTable,
+  row: number,
+  { openRows }: Context,
+): keyof Counts => {
+  const counted = COUNT_OF[verdictOf(judged[row] ?? {})];
+  return counted === "missing" && open.has(row) && openRows !== "missing" ? "open" : counted;
+};
 
 const reportOf = (context: Context, found: readonly Found[]): Report => ({
   counts: countsOf(context),
@@ -138,17 +157,21 @@ export function recheck({ context, found }: Report, book: RecordBook): ReturnTyp
     // A table of a kind that the lineup leaves out counts once something is recorded in it.
     edited.some(({ table }) => !checked.has(table.name))
   )
-    return check(book, context.today, context.text);
+    return check(book, context.today, context.text, context.openRows === "gathered");
   const byName = new Map(edited.map((table) => [table.table.name, table]));
   const rejudged = context.tables.map((judged): { table: JudgedTable; edit: Edit } => {
-    const now = byName.get(judged.table.name);
-    return now ? rejudge(judged, now, context.lineup) : { table: judged, edit: "nothing" };
+    const read = byName.get(judged.table.name);
+    return read ? rejudge(judged, read, context.lineup) : { table: judged, edit: "nothing" };
   });
-  const after = {
+  const now = rejudged.map(({ table }) => table);
+  const openRows = openRowsOf(now, context.openRows === "gathered");
+  // With the last rows of a workbook every blank one becomes a question.
+  if (openRows !== context.openRows) return check(book, context.today, context.text);
+  const after: Context = {
     ...context,
     book,
     snapshot: book.snapshot,
-    tables: rejudged.map(({ table }) => table),
+    tables: now,
     unmapped: unmappedIn(book),
   };
   const edits = rejudged.map(({ edit }) => edit);

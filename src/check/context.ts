@@ -16,6 +16,7 @@ import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Finding } from "./finding";
+import type { OpenRows } from "./openRows";
 
 /** A record table with every row computed again from its entries. */
 export interface JudgedTable extends RecordTable {
@@ -26,6 +27,8 @@ export interface JudgedTable extends RecordTable {
   readonly given: ReadonlyMap<string, Row>;
   /** Rows that are not judged: their panel is none of the lineup's, or they are blank. */
   readonly aside: ReadonlySet<number>;
+  /** Rows of tests of which nothing is recorded yet. */
+  readonly open: ReadonlySet<number>;
   /** False where formulas stand without their values, as a program that cannot calculate leaves them. */
   readonly calculated: boolean;
 }
@@ -43,6 +46,8 @@ export interface Context {
   readonly tables: readonly JudgedTable[];
   /** Undefined where the workbook has no table of instruments. */
   readonly instruments: ReadonlyMap<string, InstrumentRow> | undefined;
+  /** What rows of tests that were not begun are to this check. */
+  readonly openRows: OpenRows;
   /** The day of the check, as a serial day number. */
   readonly today: number;
   /** What was not understood of blocks in somebody's own layout. */

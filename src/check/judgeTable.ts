@@ -7,6 +7,7 @@ import { rowsOf } from "../records/rowsOf";
 import type { RecordTable } from "../sheets/recordTable";
 import type { TableSnapshot } from "../sheets/snapshot";
 import type { JudgedTable } from "./context";
+import { openIn } from "./openRows";
 
 /** What an edit may have changed of a table: nothing, some rows, or all of it. */
 export type Edit = "nothing" | "everything" | ReadonlySet<number>;
@@ -28,12 +29,14 @@ function isCalculated({ table, at, rows }: RecordTable): boolean {
 export function judgeTable(table: RecordTable, lineup: Lineup): JudgedTable {
   const ids = keyIds(table.kind);
   const given = new Map(rowsOf(table.kind, lineup).map((row) => [rowKey(row, ids), row]));
+  const aside = asideOf(table, given, lineup);
   return {
     ...table,
     judged: evaluate(table.kind, table.rows, lineup),
     keys: table.rows.map((row) => rowKey(row, ids)),
     given,
-    aside: asideOf(table, given, lineup),
+    aside,
+    open: openIn({ ...table, aside }),
     calculated: isCalculated(table),
   };
 }
@@ -89,13 +92,15 @@ export function rejudge(
   const reached = surveys
     ? new Set([...edited, ...changed(table.kind.columns, before.judged, judged)])
     : edited;
+  const aside = asideOf(table, before.given, lineup);
   return {
     table: {
       ...table,
       judged,
       keys,
       given: before.given,
-      aside: asideOf(table, before.given, lineup),
+      aside,
+      open: openIn({ ...table, aside }),
       calculated,
     },
     edit: calculated === before.calculated ? reached : "everything",

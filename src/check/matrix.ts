@@ -1,8 +1,7 @@
 import { busSections } from "../lineup/busbar";
 import type { FindingsText } from "../messages/messages";
 import { LINEUP } from "../records/columns/common";
-import { verdictOf } from "../records/kind";
-import { COUNT_OF, type Counts, noCounts, type Report } from "./check";
+import { type Counts, countedAs, noCounts, type Report } from "./check";
 import type { Context } from "./context";
 import { isOpen } from "./finding";
 
@@ -19,15 +18,17 @@ export interface Matrix {
 export function matrix(context: Context): Matrix {
   const counts = new Map<string, Map<string, Record<keyof Counts, number>>>();
   const totals = new Map<string, Record<keyof Counts, number>>();
-  for (const { kind, judged, aside } of context.tables)
-    for (const [index, row] of judged.entries()) {
+  for (const table of context.tables)
+    for (const [index, row] of table.judged.entries()) {
+      const { kind, aside } = table;
       if (aside.has(index)) continue;
       const object = String(row.object ?? "");
       const kinds = counts.get(object) ?? new Map<string, Record<keyof Counts, number>>();
       const cell = kinds.get(kind.id) ?? noCounts();
       const total = totals.get(kind.id) ?? noCounts();
-      cell[COUNT_OF[verdictOf(row)]]++;
-      total[COUNT_OF[verdictOf(row)]]++;
+      const counted = countedAs(table, index, context);
+      cell[counted]++;
+      total[counted]++;
       totals.set(kind.id, total);
       counts.set(object, kinds.set(kind.id, cell));
     }
@@ -55,13 +56,20 @@ export const countWords = (
     ? ORDER.flatMap((key) => (counts[key] > 0 ? [text.counts[key](counts[key])] : [])).join(", ")
     : "";
 
-const ORDER: readonly (keyof Counts)[] = ["fail", "inconclusive", "missing", "pass", "notRequired"];
+const ORDER: readonly (keyof Counts)[] = [
+  "fail",
+  "inconclusive",
+  "missing",
+  "open",
+  "pass",
+  "notRequired",
+];
 
 /** The verdict that a panel, or anything made of counts, is known by: its worst. */
-export type Standing = "fail" | "inconclusive" | "missing" | "pass" | "none";
+export type Standing = "fail" | "inconclusive" | "missing" | "open" | "pass" | "none";
 
 export const standing = (counts: readonly (Counts | undefined)[]): Standing =>
-  (["fail", "inconclusive", "missing", "pass"] as const).find((key) =>
+  (["fail", "inconclusive", "missing", "open", "pass"] as const).find((key) =>
     counts.some((one) => one && one[key] > 0),
   ) ?? "none";
 

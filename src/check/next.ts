@@ -63,6 +63,10 @@ function countRow(
   groups.set(key, group);
 }
 
+/** Of the steps at each panel or section the first, in the order of the work and of what is not blocked. */
+export const firstSteps = (steps: readonly NextStep[]): NextStep[] =>
+  [...new Map([...steps].reverse().map((step) => [step.object, step])).values()].reverse();
+
 /** The kinds that come before a group's and have rows that have not passed. */
 const blocking = ({ kind, object, stage }: Group, open: ReadonlyMap<string, number>) =>
   (kind.after ?? [])

@@ -49,6 +49,7 @@ import { sheetsDiffer } from "./rules/sheetsDiffer";
 import { sourcesDiffer } from "./rules/sourcesDiffer";
 import { standsOut } from "./rules/standsOut";
 import { statedDiffers } from "./rules/statedDiffers";
+import { stillOpen } from "./rules/stillOpen";
 import { thousandFold } from "./rules/thousandFold";
 import { twoPlaces } from "./rules/twoPlaces";
 import { typedOver } from "./rules/typedOver";
@@ -80,6 +81,7 @@ export const RULES: readonly Rule[] = [
   missingRow,
   keyChanged,
   missingReading,
+  stillOpen,
   unreadable,
   numberAsText,
   unknownWord,

@@ -15,16 +15,21 @@ export async function checkFile(
   file: string,
   judging: () => void = () => {},
   day = today(),
-  said: BookOptions = {},
+  said: BookOptions & { readonly final?: boolean } = {},
 ): Promise<Report> {
   const { snapshot } = await openBookAs(file, said);
   judging();
-  return checkOpened(file, openBook(snapshot), day);
+  return checkOpened(file, openBook(snapshot), day, said.final);
 }
 
-/** Checks a workbook that was opened. */
-export function checkOpened(file: string, book: RecordBook, day: number): Report {
-  const checked = check(book, day, messagesFor("en").findings);
+/** Checks a workbook that was opened; finally for hand-over. */
+export function checkOpened(
+  file: string,
+  book: RecordBook,
+  day: number,
+  isFinal?: boolean,
+): Report {
+  const checked = check(book, day, messagesFor("en").findings, isFinal);
   if (!checked.ok) throw new UsageError(() => `${file}: ${checked.reason}`);
   return checked.report;
 }

@@ -24,7 +24,7 @@ export async function runJob(job: Job): Promise<Checked> {
     const { snapshot } = await openBookAs(book, job);
     const opened = openBook(snapshot);
     if (isForeign(opened)) return await surveyJob(job, snapshot);
-    const report = checkOpened(book, opened, day);
+    const report = checkOpened(book, opened, day, job.final);
     const compared = against
       ? compareReports(await checkFile(against, () => {}, day, job), report)
       : undefined;

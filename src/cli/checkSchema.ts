@@ -101,7 +101,8 @@ export const checkSchema = z.strictObject({
         .strictObject({
           pass: count,
           fail: count,
-          missing: count,
+          missing: count.describe("rows of tests that were begun, without their reading"),
+          open: count.describe("rows of tests of which nothing is recorded yet"),
           inconclusive: count,
           notRequired: count,
         })

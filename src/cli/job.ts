@@ -17,6 +17,8 @@ export interface Job {
   /** Cores on which no other workbook is checked meanwhile. */
   readonly spare?: number;
   readonly day: number;
+  /** Whether it is the check for hand-over. */
+  readonly final?: boolean;
   /** Whether the matrix and the findings are told, or the summary alone. */
   readonly whole: boolean;
 }

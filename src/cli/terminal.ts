@@ -25,8 +25,8 @@ export function matrixTable(report: Report, text: CheckText): string {
   const table = new Table({ head: ["", ...kinds.map(({ title }) => title)], ...plain });
   const asks = (object: string) =>
     kinds.some(({ id }) => {
-      const { fail = 0, missing = 0, inconclusive = 0 } = cell(object, id) ?? {};
-      return fail + missing + inconclusive > 0;
+      const { fail = 0, missing = 0, open = 0, inconclusive = 0 } = cell(object, id) ?? {};
+      return fail + missing + open + inconclusive > 0;
     });
   const asking = objects.length > MANY ? objects.filter(asks) : objects;
   const listed = asking.slice(0, MANY);

@@ -76,7 +76,7 @@ export const body = ({ role, format, unit, accepts }: Column): CellStyle => {
 /** The result's word carries the meaning; the colour only repeats it, also in grey on paper. */
 const RESULT_LOOK: [word: string, fill: string, ink: string][] = [
   ["Fail", "8C1D18", "FFFFFF"],
-  ["Missing", "FFD98A", INK],
+  ["Missing", "EEF1F2", INK],
   ["Inconclusive", "D8D3EE", INK],
   ["Pass", "E3F1EC", INK],
 ];

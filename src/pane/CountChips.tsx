@@ -24,7 +24,7 @@ export function CountChips({
       aria-label={label}
       sx={{ display: "flex", flexWrap: "wrap", gap: 0.5, p: 0, m: 0, listStyle: "none" }}
     >
-      {(["fail", "inconclusive", "missing", "pass"] as const)
+      {(["fail", "inconclusive", "missing", "open", "pass"] as const)
         .filter((key) => all || counts[key] > 0)
         .map((key) => (
           <Box

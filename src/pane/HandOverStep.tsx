@@ -2,7 +2,8 @@ import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import type { ReactElement } from "react";
+import { type ReactElement, useState } from "react";
+import type { Report } from "../check/check";
 import { isOpen } from "../check/finding";
 import { countWords, matrix } from "../check/matrix";
 import { namedInstruments } from "../records/instruments";
@@ -16,7 +17,9 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
   const messages = useText();
   const text = messages.handOver;
   const locale = useLocale();
-  const report = book?.report;
+  const [final, setFinal] = useState<Report>();
+  const checked = book?.report;
+  const report = final && final.context.book === checked?.context.book ? final : checked;
   if (!report)
     return (
       <Typography>
@@ -62,6 +65,13 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
         work.setProblem(text.cannotCopy);
       }
     });
+  const checkFinally = () =>
+    work.run(async () => {
+      const { check } = await import("./engine");
+      const found = check(context.book, context.today, context.text, true);
+      if (found.ok) setFinal(found.report);
+      work.setTold(text.checked);
+    });
   return (
     <Stack spacing={2}>
       <Box>
@@ -71,6 +81,9 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
         </Typography>
       </Box>
       <CountChips counts={counts} label={messages.state.counts} all />
+      <Button variant="contained" onClick={checkFinally} disabled={work.busy || report === final}>
+        {text.check}
+      </Button>
       <Button variant="outlined" onClick={copy} disabled={work.busy}>
         {text.copy}
       </Button>

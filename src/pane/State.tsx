@@ -8,7 +8,7 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useCallback, useMemo, useState } from "react";
 import type { Report } from "../check/check";
 import { countWords, type Matrix, matrix, standing, standings } from "../check/matrix";
-import { nextSteps } from "../check/next";
+import { firstSteps, nextSteps } from "../check/next";
 import { Elevation } from "../report/Elevation";
 import { STANDING } from "../report/standing";
 import { useText } from "../report/text";
@@ -111,11 +111,10 @@ function Next({
   toRows: (choice: RowChoice) => void;
 }): ReactElement {
   const text = useText().state;
-  const steps = useMemo(
-    () =>
-      nextSteps(report.context).filter((step) => object === undefined || step.object === object),
-    [report, object],
-  );
+  const steps = useMemo(() => {
+    const all = nextSteps(report.context);
+    return object === undefined ? firstSteps(all) : all.filter((step) => step.object === object);
+  }, [report, object]);
   return (
     <Box>
       <Typography variant="h3">{text.next}</Typography>

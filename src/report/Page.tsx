@@ -50,7 +50,7 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
         <main>
           <p className="caution">{page.caution}</p>
           <ul className="counts" aria-label={page.counts}>
-            {(["fail", "inconclusive", "missing", "pass"] as const).map((key) => (
+            {(["fail", "inconclusive", "missing", "open", "pass"] as const).map((key) => (
               <li key={key} style={{ background: STANDING[key].fill, color: STANDING[key].ink }}>
                 {report.counts[key]} {standing[key]}
               </li>

@@ -6,5 +6,6 @@ export const STANDING: Readonly<Record<Standing, { fill: string; ink: string }>>
   fail: { fill: "#8c1d18", ink: "#ffffff" },
   inconclusive: { fill: "#5b4b9a", ink: "#ffffff" },
   missing: { fill: "#ffd98a", ink: "#1b2a33" },
+  open: { fill: "#ffffff", ink: "#1b2a33" },
   none: { fill: "#e4e9eb", ink: "#1b2a33" },
 };

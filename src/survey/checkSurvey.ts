@@ -41,6 +41,7 @@ export interface SurveyReport {
     pass: number;
     fail: number;
     missing: number;
+    open: number;
     inconclusive: number;
     notRequired: number;
   };
@@ -48,7 +49,7 @@ export interface SurveyReport {
 
 /** How many readings came to what. */
 const countsOf = (context: SurveyContext): SurveyReport["counts"] => {
-  const counts = { pass: 0, fail: 0, missing: 0, inconclusive: 0, notRequired: 0 };
+  const counts = { pass: 0, fail: 0, missing: 0, open: 0, inconclusive: 0, notRequired: 0 };
   for (const { entries } of context.survey.blocks)
     for (const entry of entries) {
       const compared = compare(entry, context);

@@ -20,6 +20,7 @@ import {
 
 interface Options {
   readonly json: boolean;
+  readonly final: boolean;
   readonly html?: string;
   readonly marked?: string;
   readonly sheet?: string;
@@ -47,6 +48,7 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     .description(text.commands.check)
     .argument("<book.xlsx...>", options.books)
     .option("--json", options.json, false)
+    .option("--final", options.final, false)
     .option("--html <file>", options.html)
     .option("--marked <out.xlsx>", options.marked)
     .option("--sheet <out.xlsx>", options.sheet)

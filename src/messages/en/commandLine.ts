@@ -42,6 +42,7 @@ export const commandLine = {
     map: "map file: how blocks in a layout of their own are read as records",
     lineup: "lineup file, where the workbook does not hold its lineup",
     json: "print one JSON object",
+    final: "check for hand-over: tests of which nothing is recorded are stops",
     html: "write a self-contained page (one for each workbook)",
     marked: "write a copy with the findings marked (one for each workbook)",
     sheet: "write a copy with the findings on a sheet (one for each workbook)",

@@ -34,6 +34,7 @@ export const findings = {
     pass: (rows: number) => `${rows} pass`,
     fail: (rows: number) => `${rows} fail`,
     missing: (rows: number) => `${rows} missing`,
+    open: (rows: number) => `${rows} open`,
     inconclusive: (rows: number) => `${rows} inconclusive`,
     notRequired: (rows: number) => `${rows} not required`,
   },

@@ -339,6 +339,8 @@ export const pane = {
     record: "Record",
     punch: "Punch list",
     punchNone: "No open stops or queries.",
+    check: "Check for hand-over",
+    checked: "Checked for hand-over: what is still open is in the list.",
     copy: "Copy the summary and punch list",
     copied: "Copied.",
     cannotCopy: "The pane cannot use the clipboard here. Select the text and copy it.",
@@ -352,6 +354,7 @@ export const pane = {
     fail: "fail",
     inconclusive: "inconclusive",
     missing: "missing",
+    open: "open",
     pass: "pass",
   },
 };

@@ -9,6 +9,7 @@ export const report = {
     fail: "Fail",
     inconclusive: "Inconclusive",
     missing: "Missing",
+    open: "Open",
     none: "No records",
   },
   drawing: (project: string, panels: number) =>

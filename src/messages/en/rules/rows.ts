@@ -56,10 +56,22 @@ export const rows = {
     why: "The test was not made, or not written down.",
     satisfies: "the reading",
     quiet:
-      "for record kinds that the project leaves out, and rows that do not apply; what no line of a user's own layout has a cell for is reported once for its block",
+      "for tests of which nothing is recorded yet, while less than nine tenths of the workbook's rows have something; for record kinds that the project leaves out, and rows that do not apply; what no line of a user's own layout has a cell for is reported once for its block",
     message: (row: string, header: string) => `${row}: ${header} not recorded.`,
     noCell: (row: string, headers: readonly string[]) =>
       `${row}, and every other line of the block: the sheet has no cell for ${quotedList(headers)}; add a column, or leave these records out of the lineup with the project's reason.`,
+  },
+  "still-open": {
+    title: "Still open at hand-over",
+    finds:
+      "in the check for hand-over, tests of which nothing is recorded: one line for each panel and record",
+    why: "What was not tested cannot be handed over as tested.",
+    satisfies: "the readings, or the record left out in the lineup with the project's reason",
+    quiet: "but for the check for hand-over, and for record kinds that the project leaves out",
+    message: (object: string, record: string, open: number, all: number) =>
+      open === all
+        ? `${object}, ${record}: nothing recorded (${count(all, ROWS)}).`
+        : `${object}, ${record}: ${open} of ${count(all, ROWS)} without anything recorded.`,
   },
   "missing-condition": {
     title: "A condition not recorded",
