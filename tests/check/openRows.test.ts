@@ -1,18 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { check, type Report, recheck } from "../../src/check/check";
-import { openBook, reopenBook } from "../../src/intake/openBook";
-import { messagesFor } from "../../src/messages/messages";
+import type { Report } from "../../src/check/check";
 import { insulation } from "../../src/records/kinds/insulation";
 import { planFor } from "../../src/sheets/plan";
+import { recheck, reportOf } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
 import { CONTACT, INSULATION, rowOf, sound, TODAY } from "./support";
 
-const checked = (book: MemoryBook, isFinal = false): Report => {
-  const found = check(openBook(book.snapshot), TODAY, messagesFor("en").findings, isFinal);
-  if (!found.ok) throw new Error(found.reason);
-  return found.report;
-};
+const checked = (book: MemoryBook, isFinal = false): Report =>
+  reportOf(book.snapshot, TODAY, isFinal);
 const blankBook = () => memoryBook(planFor(longLineup(3)));
 const rowsIn = ({ counts }: Report) => Object.values(counts).reduce((sum, count) => sum + count, 0);
 
@@ -40,7 +36,7 @@ describe("a job at hours of its life", () => {
     const book = blankBook();
     const before = checked(book);
     book.set(CONTACT, rowOf(book, CONTACT, "L1"), "R µΩ", 31);
-    const again = recheck(before, reopenBook(before.context.book, book.snapshot));
+    const again = recheck(before, book.snapshot);
     const whole = checked(book);
     expect(again.ok && again.report.counts).toEqual(whole.counts);
     expect(again.ok && again.report.findings).toEqual(whole.findings);

@@ -19,7 +19,7 @@ beforeAll(async () => {
 
 test("a folder is checked by workers, in the order of its names, with one summary", async () => {
   expect(6 * statSync(at("old.xlsx")).size).toBeGreaterThan(1_000_000);
-  const { code, out } = await run("check", at("many"));
+  const { code, out } = await run("check", "--final", at("many"));
   expect(code).toBe(1);
   const lines = out.trim().split("\n");
   expect(lines.map((line) => /([\w/]+)\.xlsx:/.exec(line)?.[1]?.slice(-1))).toEqual([

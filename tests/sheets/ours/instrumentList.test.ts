@@ -54,6 +54,7 @@ test("a workbook without our table knows its own list, by Id without regard to c
   const snapshot: Snapshot = { sheets: [{ name: "Instr", tables: [], cells: LIST }] };
   expect(instrumentsOf(snapshot)?.get("mom-02")).toEqual({
     id: "MOM-02",
+    kind: "Micro-ohmmeter",
     serial: "Z-2",
     calibrated: 45_899,
     due: 46_264,
