@@ -1,8 +1,10 @@
 import type { RecordKind } from "./kind";
+import { arrester } from "./kinds/arrester";
 import { cable } from "./kinds/cable";
 import { circuit } from "./kinds/circuit";
 import { contact } from "./kinds/contact";
 import { controlWiring } from "./kinds/controlWiring";
+import { currentLoop } from "./kinds/currentLoop";
 import { currentTransformer } from "./kinds/currentTransformer";
 import { dimensions } from "./kinds/dimensions";
 import { documents } from "./kinds/documents";
@@ -20,11 +22,16 @@ import { mechanism } from "./kinds/mechanism";
 import { metering } from "./kinds/metering";
 import { motion } from "./kinds/motion";
 import { permits } from "./kinds/permits";
+import { phasing } from "./kinds/phasing";
 import { protection } from "./kinds/protection";
+import { rotation } from "./kinds/rotation";
+import { settings } from "./kinds/settings";
+import { stability } from "./kinds/stability";
 import { timing } from "./kinds/timing";
 import { torque } from "./kinds/torque";
 import { undervoltage } from "./kinds/undervoltage";
 import { voltageTransformer } from "./kinds/voltageTransformer";
+import { voltageWinding } from "./kinds/voltageWinding";
 import { withstand } from "./kinds/withstand";
 
 /** Every record kind, in the order in which the work is done. A new kind is added here. */
@@ -51,11 +58,18 @@ const INDEX = [
   gas,
   currentTransformer,
   excitation,
+  currentLoop,
   voltageTransformer,
+  voltageWinding,
+  arrester,
   metering,
+  settings,
   protection,
+  stability,
   cable,
   functionTest,
+  phasing,
+  rotation,
 ] as const;
 
 /** Id of a record kind. */

@@ -126,6 +126,30 @@ export const interrupterOver: Criterion = {
   source: practice("voltage across open vacuum contacts, part of the maker's level"),
 };
 
+/** How far a winding's resistance may lie from what its maker measured, %, before it is looked into. */
+export const windingSpread: Criterion = {
+  value: 10,
+  source: practice("winding resistance against the maker's, at 20 °C"),
+};
+
+/** How far what a relay or meter shows may lie from an injected primary current, %: set, transformer and relay together. */
+export const injectionReading: Criterion = {
+  value: 5,
+  source: practice("current shown against current injected"),
+};
+
+/** Greatest voltage between like phases of two sources, % of that between unlike ones: a shift of 7° makes 7 %. */
+export const phasingRatio: Criterion = {
+  value: 20,
+  source: practice("voltage between like phases, of that between unlike ones"),
+};
+
+/** From what part of the rated secondary voltage two unlike phases count as alive. */
+export const phasingLive: Criterion = {
+  value: 0.8,
+  source: practice("voltage between unlike phases, part of the rated secondary voltage"),
+};
+
 /** Current of low-resistance ohmmeters on bolted joints, A, where no standard prescribes one. */
 export const ohmmeterCurrent: Criterion = {
   value: 10,

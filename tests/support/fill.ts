@@ -203,6 +203,41 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     discharge: "No",
     ...trail(DAY - 4),
   }),
+  GearArrester: () => ({
+    insulationRead: 5200,
+    leakAt: 12,
+    leakage: 0.4,
+    earth: "Connected",
+    counts: "Counts",
+    ...trail(DAY - 3),
+  }),
+  GearVoltageWinding: () => ({
+    testVoltage: 5000,
+    primaryRead: 8000,
+    temperature: 20,
+    windingP: 2540,
+    windingS: 0.121,
+    ...trail(DAY - 3),
+  }),
+  GearCurrentLoop: () => ({
+    loop: 3.2,
+    earth: "One point",
+    demagnetized: "Demagnetized",
+    links: "As drawn",
+    ...trail(DAY - 3),
+  }),
+  GearPhasing: () => ({ sameV: 1.2, crossV: 110, ...trail(DAY + 9) }),
+  GearRotation: () => ({ state: "OK", ...signed(DAY + 9) }),
+  GearStability: (row) => ({
+    injected: 600,
+    shown: 596,
+    angle: 1,
+    ...(row.asksSpill ? { spill: 6 } : {}),
+    polarity: "As drawn",
+    ...(row.asksstays ? { stays: "Did not operate" } : { trips: "Tripped the breaker" }),
+    ...trail(DAY - 1),
+  }),
+  GearSettingsHeld: ({ ordered }) => ({ asLeft: ordered ?? null, ...signed(DAY - 1) }),
   GearMotion: ({ quantity }) => ({
     reading: quantity === "contact bounce" ? 1.2 : 1.1,
     ...trail(DAY - 4),
@@ -435,12 +470,24 @@ export const straying =
       Object.entries(SOUND[table]?.(row, next) ?? {}).map(([id, cell]): [string, CellValue] => {
         const accepts = columns.find((column) => column.id === id)?.accepts;
         const words = accepts?.type === "list" ? accepts.values : [];
-        const beside = typeof cell === "number" ? [cell * 0.4, cell * 2] : words;
+        const beside = typeof cell === "number" ? [cell * 0.1, cell * 30] : words;
         return [id, next() < 0.8 ? cell : pick<CellValue>(next, [...beside, ...odd])];
       }),
     );
   };
 
 /** Tables whose entries stray from what is sound. */
-export const STRAYING = ["GearUndervoltage", "GearCircuit", "GearInterrupter", "GearMotion"];
+export const STRAYING = [
+  "GearUndervoltage",
+  "GearCircuit",
+  "GearInterrupter",
+  "GearMotion",
+  "GearArrester",
+  "GearVoltageWinding",
+  "GearCurrentLoop",
+  "GearPhasing",
+  "GearRotation",
+  "GearStability",
+  "GearSettingsHeld",
+];
 for (const table of STRAYING) Object.assign(WILD, { [table]: straying(table, [null]) });

@@ -162,6 +162,15 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
   const whole = equipped(lineup);
   return lineupSchema.parse({
     ...whole,
+    criteria: [
+      ...whole.criteria,
+      {
+        from: "maker",
+        quantity: "voltage transformer primary insulation MΩ",
+        value: 1000,
+        document: "invented",
+      },
+    ],
     panels: whole.panels.map((panel, index) => ({
       ...panel,
       ...(panel.breaker && {
@@ -178,6 +187,11 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
       ],
       protection: index % 3 === 0 ? [...panel.protection, ...FURTHER] : panel.protection,
       ...EQUIPMENT,
+      type: index % 5 === 0 ? "incomer" : index % 5 === 1 ? "bus coupler" : panel.type,
+      voltageTransformers: panel.voltageTransformers.map((winding) => ({
+        ...winding,
+        ...(index % 2 === 0 ? { primaryOhm: 2500, secondaryOhm: 0.12 } : {}),
+      })),
       ...(index % 3 === 0 ? { circuit: { typeTestMicroOhm: 80 } } : {}),
     })),
   });
@@ -192,6 +206,21 @@ const EQUIPMENT = {
     { quantity: "opening speed m/s", least: 0.9, most: 1.4 },
     { quantity: "contact bounce ms", most: 2 },
     { quantity: "contact wipe mm" },
+  ],
+  arresters: [
+    { designation: "F1", insulationMOhm: 1000, leakagekV: 12, leakagemA: 1, counter: true },
+    { designation: "F2", insulationMOhm: 1000 },
+    { designation: "F3" },
+  ],
+  schemes: [
+    { designation: "87B", principle: "differential", spillPercent: 5 },
+    { designation: "67N", principle: "directional" },
+    { designation: "51", principle: "overcurrent" },
+  ],
+  relaySettings: [
+    { relay: "F1", parameter: "51 pick-up", value: "0.80", unit: "A", tolerancePercent: 2 },
+    { relay: "F1", parameter: "51 multiplier", value: "0.2" },
+    { relay: "F1", parameter: "51 curve", value: "IEC very inverse" },
   ],
 };
 

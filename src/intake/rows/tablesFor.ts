@@ -20,14 +20,15 @@ export const tablesFor = <T extends RecordRows>(
   exported: ExportBlock,
 ): Answer<readonly T[]> | Lost => {
   const kinds = tables.map(({ kind }) => kind);
+  const sheets = tables.filter(({ rows }) => rows.length > 0).map(({ kind }) => kind.sheet);
   const understood = kinds.find(({ id }) => id === exported.kind);
   const named = test === "" ? understood : (kindOfTest(test, kinds) ?? understood);
   if (test !== "" && named === undefined)
     return lost(
       "test",
       test,
-      tables.map(({ kind }) => kind.sheet),
-      `Unknown test ${quoted(test)}; use the name of a record table here: ${tables.map(({ kind }) => kind.sheet).join(", ")}.`,
+      sheets,
+      `Unknown test ${quoted(test)}; use the name of a record table here: ${sheets.join(", ")}.`,
     );
   const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind === named);
   const among = ofTest.filter(

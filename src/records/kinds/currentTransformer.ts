@@ -54,7 +54,8 @@ const WINDING_BASE = windingBase.value;
 const factorOf = ({ accuracy, accuracyLimitFactor }: Core) =>
   accuracyLimitFactor ?? plateClass(accuracy).factor;
 
-const burdenOf = ({ accuracy, burdenVA, secondaryA }: Core): number | undefined => {
+/** Rated burden of a core, VA: as given, else within its class. */
+export const burdenOf = ({ accuracy, burdenVA, secondaryA }: Core): number | undefined => {
   const plate = plateClass(accuracy);
   if (burdenVA !== undefined || plate.burdenVA !== undefined) return burdenVA ?? plate.burdenVA;
   // Standard burdens of IEEE C57.13 are for 5 A; a relaying class is the voltage at 20 times rated current.

@@ -200,8 +200,8 @@ describe("what is not placed, and why", () => {
       /^2: Unknown part "Arrester" of =H01; use one of Breaker Q0, Joint to =H02\.$/,
     ],
     [
-      "Test,Panel,Pole,R (µΩ)\nPartial discharge,=H01,1,25",
-      /^2: Unknown test "Partial discharge"; use the name of a record table here: .*Contacts, Insulation, Insulation over time, Withstand.*\.$/,
+      "Test,Panel,Pole,R (µΩ)\nNoise survey,=H01,1,25",
+      /^2: Unknown test "Noise survey"; use the name of a record table here: .*Contacts, .*Insulation, Insulation over time, Withstand.*\.$/,
     ],
     [
       "Test,Panel,Pole,Reading\nWithstand,=H01,1,25 µΩ",

@@ -1,0 +1,102 @@
+import type { Lineup } from "../../lineup/lineup";
+import { panelOf } from "../../lineup/panelOf";
+import { answered, closing, trail } from "../columns/common";
+import { measured } from "../columns/measuredColumns";
+import { plateColumn, plateSource } from "../columns/transformerColumns";
+import type { Column, Comparison, RecordKind, Row } from "../kind";
+import { sources } from "../limits";
+import { onPaper, workedOut } from "../onPaper";
+import { verdictBy } from "../verdict";
+import { burdenOf, type Core, phasesOf } from "./currentTransformer";
+
+const coreOf = (row: Row, lineup: Lineup): Core | undefined =>
+  panelOf(lineup, String(row.object))?.currentTransformers.find(({ name }) => name === row.part);
+
+const loopMost = plateColumn<Core>(
+  { id: "loopMost", header: "Rated VA", width: 8, unit: "VA" },
+  coreOf,
+  burdenOf,
+  "current transformer burden VA",
+);
+
+/** A plate without a burden leaves the loop unjudged, and the row inconclusive. */
+const accepted: readonly Comparison[] = [
+  { value: "loopVA", limit: "loopMost", unit: "VA", sense: "most", excusable: true },
+];
+
+const columns: readonly Column[] = [
+  { id: "object", header: "Panel", role: "key", width: 13 },
+  { id: "part", header: "Core", role: "key", width: 12 },
+  { id: "phase", header: "Phase", role: "key", width: 7 },
+  { id: "ratedSecondary", header: "Rated secondary A", role: "given", width: 9, unit: "A" },
+  measured("loop", "Loop Ω", "Ω", {
+    most: 10_000,
+    help: "Leads, links and relays as the transformer sees them from its terminals, without its own winding.",
+  }),
+  {
+    id: "loopVA",
+    header: "Loop VA",
+    role: "computed",
+    width: 9,
+    unit: "VA",
+    format: "0.00",
+    formula: (ref) =>
+      `IF(AND(ISNUMBER(${ref("loop")}),ISNUMBER(${ref("ratedSecondary")})),${ref("loop")}*${ref("ratedSecondary")}*${ref("ratedSecondary")},"")`,
+    value: ({ loop, ratedSecondary }) =>
+      typeof loop === "number" && typeof ratedSecondary === "number"
+        ? loop * ratedSecondary * ratedSecondary
+        : null,
+    working: ({ loop, ratedSecondary, loopVA }) =>
+      workedOut(loopVA, `${onPaper(loop)} Ω × (${onPaper(ratedSecondary)} A)²`, "VA"),
+  },
+  loopMost,
+  answered("earth", "Earthed at", ["One point", "None", "Several"], {
+    help: "Of the whole circuit with all that is connected to it: lifted once, it must be off earth.",
+  }),
+  answered("demagnetized", "As left", ["Demagnetized", "Not demagnetized"], {
+    width: 14,
+    help: "After every direct current: winding resistance, and injection that was broken off.",
+  }),
+  answered("links", "Links and shorting", ["As drawn", "Not as drawn"], {
+    width: 13,
+    help: "As left for service: links closed, shorting taken off where the core is in use, spare cores shorted and earthed.",
+  }),
+  sources((row, lineup) => [["loop", plateSource(loopMost, row, lineup)]]),
+  ...trail(),
+];
+
+/** Secondary circuits of current transformers as they are left. */
+export const currentLoop: RecordKind<"currentLoop"> = {
+  id: "currentLoop",
+  title: "Current transformer circuits as left",
+  alsoCalled: ["ct loops?", "loop resistance", "ct circuits?"],
+  step: "devices",
+  onRequest: true,
+  sheet: "CT circuits",
+  table: "GearCurrentLoop",
+  purpose:
+    "Each secondary circuit as it is left for service: its resistance as a burden on the core's plate, earthed at one point, the core demagnetized, links and shorting as drawn.",
+  cautions: [
+    "Never open the secondary circuit of a current transformer while primary current flows: the voltage that appears can kill. This record is the last look before that current flows.",
+    "Isolate, prove dead and earth under the site's permit system; short each core at its own terminals before a link is opened.",
+    "Whoever opens a link writes it down and closes it himself. The drawing, the local code and licensed practice come first.",
+  ],
+  columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
+  rows: (lineup) =>
+    lineup.panels.flatMap(({ designation, currentTransformers }) =>
+      currentTransformers.flatMap((core) =>
+        phasesOf(core).map(
+          (phase): Row => ({
+            object: designation,
+            part: core.name,
+            phase,
+            ratedSecondary: core.secondaryA,
+          }),
+        ),
+      ),
+    ),
+  after: [{ kind: "currentTransformer" }],
+  accepted,
+  enough: [],
+  plot: { value: "loopVA", limit: "loopMost", unit: "VA", log: false },
+};

@@ -1,0 +1,131 @@
+import { isCoupler, isIncomer } from "../../lineup/busbar";
+import type { Lineup } from "../../lineup/lineup";
+import { phasingLive, phasingRatio } from "../../standards/practice";
+import { tidy } from "../../standards/tidy";
+import { closing, PHASES, trail } from "../columns/common";
+import { measured, named } from "../columns/measuredColumns";
+import type { Column, Comparison, RecordKind, Row } from "../kind";
+import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { onPaper, workedOut } from "../onPaper";
+import { verdictBy } from "../verdict";
+
+const ownRatio = ownOf("phasing between like phases %");
+const ownLive = ownOf("phasing between unlike phases V");
+
+/** Secondary voltage of the lineup's voltage transformers, V. */
+const secondaryV = ({ panels }: Lineup): number | undefined =>
+  panels.flatMap(({ voltageTransformers }) => voltageTransformers)[0]?.secondaryV;
+
+const accepted: readonly Comparison[] = [
+  { value: "likeness", limit: "likenessMost", unit: "%", sense: "most" },
+];
+/** Without voltage on both sides there is nothing between any phases, like or unlike. */
+const live: Comparison = { value: "greaterV", limit: "crossLeast", unit: "V", sense: "least" };
+
+const columns: readonly Column[] = [
+  ...named("Between", 20),
+  { id: "phase", header: "Phase", role: "key", width: 7 },
+  measured("sameV", "Like phases V", "V", {
+    wave: "AC",
+    help: "Between the phase on one side and the phase of the same name on the other.",
+  }),
+  measured("crossV", "Unlike phases V", "V", {
+    wave: "AC",
+    help: "Between it and the next phase on the other side: proves that both sides are alive.",
+  }),
+  {
+    id: "greaterV",
+    header: "Greater V",
+    role: "computed",
+    width: 8,
+    unit: "V",
+    formula: (ref) =>
+      `IF(AND(ISNUMBER(${ref("sameV")}),ISNUMBER(${ref("crossV")})),MAX(${ref("sameV")},${ref("crossV")}),"")`,
+    value: ({ sameV, crossV }) =>
+      typeof sameV === "number" && typeof crossV === "number" ? Math.max(sameV, crossV) : null,
+    working: ({ sameV, crossV, greaterV }) =>
+      workedOut(greaterV, `greater of ${onPaper(sameV)} V and ${onPaper(crossV)} V`, "V"),
+  },
+  {
+    id: "likeness",
+    header: "Like phases %",
+    role: "computed",
+    width: 10,
+    unit: "%",
+    format: "0.0",
+    formula: (ref) => `IF(N(${ref("greaterV")})>0,${ref("sameV")}/${ref("greaterV")}*100,"")`,
+    value: ({ sameV, greaterV }) =>
+      typeof sameV === "number" && typeof greaterV === "number" && greaterV > 0
+        ? (sameV / greaterV) * 100
+        : null,
+    working: ({ sameV, greaterV, likeness }) =>
+      workedOut(likeness, `${onPaper(sameV)} V ÷ ${onPaper(greaterV)} V × 100`, "%"),
+  },
+  {
+    id: "likenessMost",
+    header: "Maximum %",
+    role: "limit",
+    width: 9,
+    unit: "%",
+    own: ownRatio,
+    formula: () => String(phasingRatio.value),
+    value: () => phasingRatio.value,
+  },
+  {
+    id: "crossLeast",
+    header: "Alive from V",
+    role: "limit",
+    width: 9,
+    unit: "V",
+    own: ownLive,
+    help: "Where the lineup has no voltage transformers, type it here.",
+    value: (row, lineup) => {
+      const volts = secondaryV(lineup);
+      return volts === undefined ? (row.crossLeast ?? null) : tidy(volts * phasingLive.value);
+    },
+  },
+  sources((row, lineup) => [
+    ["like phases", sourceOf(ownRatio(row, lineup) ?? phasingRatio)],
+    [
+      "alive",
+      sourceOf(ownLive(row, lineup)) ||
+        (secondaryV(lineup) === undefined ? TO_TYPE : sourceOf(phasingLive)),
+    ],
+  ]),
+  ...trail(),
+];
+
+/** Phasing across each coupler, and each incomer where there are several. */
+export const phasing: RecordKind<"phasing"> = {
+  id: "phasing",
+  title: "Phasing",
+  alsoCalled: ["phasing out", "phase comparison"],
+  step: "energization",
+  onRequest: true,
+  sheet: "Phasing",
+  table: "GearPhasing",
+  purpose:
+    "Both sides of each open coupler and incomer compared phase by phase at the secondaries of voltage transformers: next to nothing between like phases, the line voltage between unlike ones.",
+  cautions: [
+    "Both sides are alive: only under the site's permit system or switching order, by people licensed for it, at secondary terminals with their fuses in. Phasing at the primary is done with rated phasing sticks by those who are trained for it.",
+    "The breaker between the sides stays open and its closing blocked until this has passed and the one who is responsible releases it.",
+    "Nothing between like phases proves something only where the voltage between unlike ones shows that both sides are alive and from different sources.",
+    "The local code, the switching order and licensed practice come first; this record does not say that sources may be paralleled.",
+  ],
+  columns: [...columns, verdictBy(columns, accepted, [live]), ...closing()],
+  rows: ({ panels }) => {
+    const several = panels.filter(isIncomer).length > 1;
+    return panels.flatMap((panel): Row[] => {
+      const { breaker, designation } = panel;
+      return breaker && (isCoupler(panel) || (several && isIncomer(panel)))
+        ? PHASES.map((phase) => ({
+            object: designation,
+            part: `Across ${breaker.designation}`,
+            phase,
+          }))
+        : [];
+    });
+  },
+  accepted,
+  enough: [live],
+};

@@ -1,0 +1,64 @@
+import { isCoupler, isIncomer } from "../../lineup/busbar";
+import type { Panel } from "../../lineup/lineup";
+import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
+import type { RecordKind } from "../kind";
+
+const hasVoltage = ({ voltageTransformers }: Panel) => voltageTransformers.length > 0;
+const joinsSources = (panel: Panel) =>
+  panel.breaker !== undefined && (isCoupler(panel) || isIncomer(panel));
+
+/** Common practice, no source. */
+const USUAL: readonly UsualItem[] = [
+  {
+    item: "Voltage transformers: rotation L1-L2-L3 at every terminal that takes it",
+    of: hasVoltage,
+    always: true,
+  },
+  {
+    item: "Voltage transformers: fuses and links back as drawn after the tests",
+    of: hasVoltage,
+    always: true,
+  },
+  {
+    item: "Synchronizing check: permitted cases close, refused ones do not",
+    of: joinsSources,
+  },
+  {
+    item: "Synchronizing check: live bus with dead line, dead bus with live line, both dead as set",
+    of: joinsSources,
+  },
+];
+
+/** Phases of each cable from end to end. */
+const cables = ({ cables }: Panel): UsualItem[] =>
+  cables.map(({ designation }) => ({
+    item: `Cable ${designation}: phases end to end as marked, far end named in the remarks`,
+    always: true,
+  }));
+
+/** Rotation, identity of phases and synchronizing check. */
+export const rotation: RecordKind<"rotation"> = {
+  id: "rotation",
+  title: "Rotation, phases of cables and synchronizing check",
+  alsoCalled: ["phase rotation", "synchronizing check"],
+  step: "energization",
+  onRequest: true,
+  ownItems: "seen to",
+  sheet: "Rotation",
+  table: "GearRotation",
+  purpose:
+    "Rotation at the secondaries of voltage transformers, phases of cables from end to end, and the synchronizing check in the cases that it permits and in those that it refuses.",
+  cautions: [
+    "Rotation is tried with the gear alive: only under the site's permit system or switching order, at secondary terminals, by people licensed for it.",
+    "Cables are identified dead, isolated and proved so at both ends, with the far end agreed by voice; earths are taken off and put back as the permit says.",
+    "The synchronizing check is tried with voltages that are injected, its closing contact away from the breaker, before it is trusted with sources.",
+    "The local code and licensed practice come first; this record does not say that sources may be paralleled.",
+  ],
+  columns: itemColumns("Panel", "What is tried", "As tried, against the drawing."),
+  rows: (lineup) => {
+    const own = ownItems(lineup, "rotation");
+    return lineup.panels.flatMap((panel) => itemRows(panel, [...USUAL, ...cables(panel)], own));
+  },
+  accepted: [],
+  enough: [],
+};

@@ -1,0 +1,127 @@
+import { readUnit } from "../../quantities/readUnit";
+import { UNITS, type Unit } from "../../quantities/units";
+import { blank, closing, gear, signed } from "../columns/common";
+import { type CellValue, type Column, isBlank, type RecordKind, type Row } from "../kind";
+import { exactly } from "../quantity";
+import { verdictBy } from "../verdict";
+
+const SAME = "As ordered";
+const OTHER = "Not as ordered";
+const BY_HAND = "compare by hand";
+
+/** A number without a unit of its own is read as a pure one. */
+const PURE: Unit = "%";
+
+/** Part of a number by which two are still the same: what a file's digits leave open. */
+const SAME_PART = 1e-9;
+
+const isNumber = (cell: CellValue | undefined): cell is number => typeof cell === "number";
+
+function agreement({ asLeft, ordered, unit, tolerance }: Row): CellValue {
+  if (isBlank(asLeft) || isBlank(ordered)) return null;
+  if (!isNumber(ordered)) {
+    const plain = (cell: CellValue | undefined) => String(cell).trim().toLowerCase();
+    return plain(asLeft) === plain(ordered) ? SAME : OTHER;
+  }
+  const held = exactly(asLeft, String(unit) as Unit);
+  if (held === undefined) return BY_HAND;
+  const within = (isNumber(tolerance) ? tolerance / 100 : 0) + SAME_PART;
+  return Math.abs(held - ordered) <= within * Math.abs(ordered) ? SAME : OTHER;
+}
+
+const text = (id: string, header: string, width: number, help: string): Column => ({
+  id,
+  header,
+  role: "entry",
+  width,
+  accepts: { type: "text" },
+  help,
+});
+
+const columns: readonly Column[] = [
+  { id: "object", header: "Panel", role: "key", width: 13 },
+  { id: "part", header: "Relay", role: "key", width: 12 },
+  { id: "parameter", header: "Parameter", role: "key", width: 26 },
+  { id: "ordered", header: "Ordered", role: "given", width: 14 },
+  { id: "inUnit", header: "Unit", role: "given", width: 7 },
+  { id: "unit", header: "Read in", role: "given", width: 7 },
+  { id: "tolerance", header: "Tolerance ± %", role: "given", width: 9, unit: "%" },
+  { id: "order", header: "Settings order", role: "given", width: 30 },
+  text("asFound", "As found", 14, "What the device held before."),
+  {
+    ...text(
+      "asLeft",
+      "As left",
+      14,
+      'Read back from the device after the last change: a number in the unit of its row, or as the file has it: "800 mA".',
+    ),
+    need: "reading",
+  },
+  {
+    id: "agrees",
+    header: "Agrees",
+    role: "computed",
+    width: 16,
+    accepts: { type: "list", values: [SAME, OTHER], right: SAME },
+    formula: (ref) => {
+      const held = gear("QUANTITY", ref("asLeft"), ref("unit"));
+      const within = `(N(${ref("tolerance")})/100+${SAME_PART})*ABS(${ref("ordered")})`;
+      const asNumber = `IFERROR(IF(ABS(${held}-${ref("ordered")})<=${within},"${SAME}","${OTHER}"),"${BY_HAND}")`;
+      const asText = `IF(LOWER(TRIM(${ref("asLeft")}))=LOWER(TRIM(${ref("ordered")})),"${SAME}","${OTHER}")`;
+      return `IF(OR(${blank(ref("asLeft"))},${blank(ref("ordered"))}),"",IF(ISNUMBER(${ref("ordered")}),${asNumber},${asText}))`;
+    },
+    value: agreement,
+    working: ({ asLeft, ordered, inUnit, agrees }) =>
+      isBlank(agrees) ? "" : `as left ${asLeft}, ordered ${ordered} ${inUnit ?? ""}`.trim(),
+  },
+  text("firmware", "Firmware", 14, "Version that the device shows."),
+  text(
+    "fileHash",
+    "File's hash",
+    20,
+    "Of the settings file that was read back and is kept: its name and SHA-256.",
+  ),
+  ...signed("Read back by"),
+];
+
+/** The unit that a value is read in; a pure number's where the order names none that is known. */
+const readIn = (unit: string | undefined): Unit => {
+  const found = unit === undefined ? undefined : readUnit(unit);
+  return found?.ok && found.value in UNITS ? found.value : PURE;
+};
+
+const PLAIN_NUMBER = /^[+-]?\d+(\.\d+)?$/;
+
+/** Settings of relays as left against the order. */
+export const settings: RecordKind<"settings"> = {
+  id: "settings",
+  title: "Relay settings against the order",
+  alsoCalled: ["relay settings?", "settings? read back"],
+  sheet: "Relay settings",
+  table: "GearSettingsHeld",
+  purpose:
+    "The settings order, parameter by parameter, against what the device holds as it is left, with the firmware and the file that was kept. Numbers are compared in the order's unit and tolerance, words letter by letter.",
+  cautions: [
+    "Block trips before settings are written: a device may trip while it takes them. List what was blocked, and put it back.",
+    "Settings come from the approved protection study. A device is never made to agree with an order that looks wrong: ask the one who signed it.",
+    "A setting that agrees is not a setting that was tested: see the protection records.",
+  ],
+  columns: [...columns, verdictBy(columns, [], []), ...closing()],
+  rows: (lineup) =>
+    lineup.panels.flatMap(({ designation, relaySettings }) =>
+      relaySettings.map(
+        ({ relay, parameter, value, unit, tolerancePercent, document }): Row => ({
+          object: designation,
+          part: relay,
+          parameter,
+          ordered: PLAIN_NUMBER.test(value) ? Number(value) : value,
+          inUnit: unit ?? null,
+          unit: readIn(unit),
+          tolerance: tolerancePercent ?? null,
+          order: document ?? null,
+        }),
+      ),
+    ),
+  accepted: [],
+  enough: [],
+};
