@@ -1,5 +1,7 @@
 import type { RecordKind } from "./kind";
+import { arcProtection } from "./kinds/arcProtection";
 import { arrester } from "./kinds/arrester";
+import { battery } from "./kinds/battery";
 import { cable } from "./kinds/cable";
 import { circuit } from "./kinds/circuit";
 import { contact } from "./kinds/contact";
@@ -7,12 +9,16 @@ import { controlWiring } from "./kinds/controlWiring";
 import { currentLoop } from "./kinds/currentLoop";
 import { currentTransformer } from "./kinds/currentTransformer";
 import { dimensions } from "./kinds/dimensions";
+import { dissipation } from "./kinds/dissipation";
 import { documents } from "./kinds/documents";
 import { earthing } from "./kinds/earthing";
+import { energization } from "./kinds/energization";
 import { excitation } from "./kinds/excitation";
 import { functionTest } from "./kinds/function";
 import { gas } from "./kinds/gas";
+import { gasQuality } from "./kinds/gasQuality";
 import { handling } from "./kinds/handling";
+import { heater } from "./kinds/heater";
 import { indexCurve } from "./kinds/indexCurve";
 import { inspection } from "./kinds/inspection";
 import { installation } from "./kinds/installation";
@@ -21,6 +27,7 @@ import { interrupter } from "./kinds/interrupter";
 import { mechanism } from "./kinds/mechanism";
 import { metering } from "./kinds/metering";
 import { motion } from "./kinds/motion";
+import { partialDischarge } from "./kinds/partialDischarge";
 import { permits } from "./kinds/permits";
 import { phasing } from "./kinds/phasing";
 import { protection } from "./kinds/protection";
@@ -56,6 +63,8 @@ const INDEX = [
   motion,
   interrupter,
   gas,
+  gasQuality,
+  battery,
   currentTransformer,
   excitation,
   currentLoop,
@@ -66,10 +75,15 @@ const INDEX = [
   settings,
   protection,
   stability,
+  arcProtection,
   cable,
+  dissipation,
+  heater,
   functionTest,
   phasing,
   rotation,
+  energization,
+  partialDischarge,
 ] as const;
 
 /** Id of a record kind. */

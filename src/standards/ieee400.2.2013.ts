@@ -45,3 +45,21 @@ export const minutes: Criterion = {
   value: 30,
   source: { ...source, place: "duration", note: "30 min at least, 60 min preferred" },
 };
+
+const assessment: Source = {
+  document: "IEEE 400.2",
+  edition: "2013",
+  place: "dissipation factor of cables in service, PE based insulation",
+  certainty: "memory",
+};
+const assessed = (study: number, action: number) => ({
+  study: { value: study, source: assessment },
+  action: { value: action, source: assessment },
+});
+
+/** Dissipation factor at very low frequency, in thousandths: up to `study` no action is required, above `action` action is. */
+export const dissipation = {
+  mean: assessed(4, 50),
+  tipUp: assessed(5, 80),
+  stability: assessed(0.1, 0.5),
+} as const satisfies Record<string, Record<"study" | "action", Criterion>>;

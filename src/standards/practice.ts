@@ -150,6 +150,12 @@ export const phasingLive: Criterion = {
   source: practice("voltage between unlike phases, part of the rated secondary voltage"),
 };
 
+/** How far a space heater's current may lie from its plate's, %. */
+export const heaterCurrent: Criterion = {
+  value: 15,
+  source: practice("current of a space heater against its plate"),
+};
+
 /** Current of low-resistance ohmmeters on bolted joints, A, where no standard prescribes one. */
 export const ohmmeterCurrent: Criterion = {
   value: 10,

@@ -170,6 +170,15 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
         value: 1000,
         document: "invented",
       },
+      { from: "maker", quantity: "SF6 moisture ppmv", value: 150, document: "invented" },
+      { from: "maker", quantity: "SF6 purity %", value: 98, document: "invented" },
+      { from: "project", quantity: "ultrasound dBµV", value: 6, document: "invented" },
+    ],
+    confirmed: [
+      {
+        criterion: "IEEE 400.2-2013, dissipation factor of cables in service, PE based insulation",
+        by: "A. N. Other",
+      },
     ],
     panels: whole.panels.map((panel, index) => ({
       ...panel,
@@ -187,6 +196,11 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
       ],
       protection: index % 3 === 0 ? [...panel.protection, ...FURTHER] : panel.protection,
       ...EQUIPMENT,
+      cables: panel.cables.map((cable) => ({
+        ...cable,
+        insulation: index % 2 === 0 ? "XLPE" : "paper",
+        purpose: "maintenance",
+      })),
       type: index % 5 === 0 ? "incomer" : index % 5 === 1 ? "bus coupler" : panel.type,
       voltageTransformers: panel.voltageTransformers.map((winding) => ({
         ...winding,
@@ -207,6 +221,15 @@ const EQUIPMENT = {
     { quantity: "contact bounce ms", most: 2 },
     { quantity: "contact wipe mm" },
   ],
+  arcSensors: [
+    { designation: "S1", unit: "AU-1", trips: "Q0", mostMs: 10 },
+    { designation: "S2", unit: "AU-1", trips: "Q0" },
+  ],
+  batteries: [
+    { designation: "GB1", ratedV: 110, ratedAh: 100, capacityPercent: 95, endV: 99 },
+    { designation: "GB2", ratedV: 110, ratedAh: 100 },
+  ],
+  heaters: [{ designation: "EH1", volts: 230, watts: 100 }],
   arresters: [
     { designation: "F1", insulationMOhm: 1000, leakagekV: 12, leakagemA: 1, counter: true },
     { designation: "F2", insulationMOhm: 1000 },

@@ -1,0 +1,123 @@
+import type { Lineup, Panel } from "../../lineup/lineup";
+import { panelOf } from "../../lineup/panelOf";
+import { itemLimit } from "../../lineup/plate";
+import { answered, closing, trail } from "../columns/common";
+import { givenLimit, measured, named } from "../columns/measuredColumns";
+import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
+import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { onPaper, workedOut } from "../onPaper";
+import { verdictBy } from "../verdict";
+
+type Battery = Panel["batteries"][number];
+
+const batteryOf = (row: Row, lineup: Lineup): Battery | undefined =>
+  panelOf(lineup, String(row.object))?.batteries.find(
+    ({ designation }) => designation === row.part,
+  );
+const plate = (pick: (battery: Battery) => number | undefined, own: string): Own =>
+  plateOr((row, lineup) => {
+    const battery = batteryOf(row, lineup);
+    return itemLimit(battery, battery && pick(battery));
+  }, ownOf(own));
+const capacityLeast = plate(({ capacityPercent }) => capacityPercent, "battery capacity %");
+const endLeast = plate(({ endV }) => endV, "battery end of discharge V");
+
+const accepted: readonly Comparison[] = [
+  { value: "capacity", limit: "capacityLeast", unit: "%", sense: "least" },
+];
+/** Hours below the end voltage are not the battery's. */
+const enough: readonly Comparison[] = [
+  { value: "endVolts", limit: "endLeast", unit: "V", sense: "least" },
+];
+
+const alarm = (id: string, header: string, help: string): Column =>
+  answered(id, header, ["Given", "Not given"], { help });
+
+const columns: readonly Column[] = [
+  ...named("Battery", 14),
+  { id: "ratedV", header: "Rated V", role: "given", width: 8, unit: "V" },
+  { id: "ratedAh", header: "Rated Ah", role: "given", width: 8 },
+  measured("current", "Discharged with A", "A", {
+    most: 10_000,
+    wave: "DC",
+    help: "Held constant; at the rate that the rated capacity is given for.",
+  }),
+  {
+    id: "hours",
+    header: "For h",
+    role: "entry",
+    width: 8,
+    accepts: { type: "number", least: 0, most: 100 },
+    need: "reading",
+    help: "Until the end voltage, brought to the maker's reference temperature as he says.",
+  },
+  {
+    id: "capacity",
+    header: "Capacity %",
+    role: "computed",
+    width: 9,
+    unit: "%",
+    format: "0.0",
+    formula: (ref) =>
+      `IF(AND(ISNUMBER(${ref("current")}),ISNUMBER(${ref("hours")}),N(${ref("ratedAh")})>0),${ref("current")}*${ref("hours")}/${ref("ratedAh")}*100,"")`,
+    value: ({ current, hours, ratedAh }) =>
+      typeof current === "number" &&
+      typeof hours === "number" &&
+      typeof ratedAh === "number" &&
+      ratedAh > 0
+        ? ((current * hours) / ratedAh) * 100
+        : null,
+    working: ({ current, hours, ratedAh, capacity }) =>
+      workedOut(
+        capacity,
+        `${onPaper(current)} A × ${onPaper(hours)} h ÷ ${onPaper(ratedAh)} Ah × 100`,
+        "%",
+      ),
+  },
+  givenLimit("capacityLeast", "Minimum %", "%", capacityLeast),
+  measured("endVolts", "At the end V", "V", {
+    most: 1000,
+    wave: "DC",
+    need: "condition",
+    help: "At the battery's terminals while it still gives the current.",
+  }),
+  givenLimit("endLeast", "End of discharge V", "V", endLeast),
+  alarm(
+    "earthAlarm",
+    "Earth fault alarm",
+    "Each pole earthed through the resistor that the maker names.",
+  ),
+  alarm("chargerAlarm", "Charger alarm", "Charger off, and voltage low."),
+  sources((row, lineup) => [
+    ["capacity", sourceOf(capacityLeast(row, lineup)) || TO_TYPE],
+    ["end of discharge", sourceOf(endLeast(row, lineup)) || TO_TYPE],
+  ]),
+  ...trail(),
+];
+
+/** DC supply: capacity of each battery, its voltage at the end, and its alarms. */
+export const battery: RecordKind<"battery"> = {
+  id: "battery",
+  title: "DC supply",
+  alsoCalled: ["batter(?:y|ies)", "dc supply", "discharge test"],
+  step: "devices",
+  sheet: "DC supply",
+  table: "GearBattery",
+  purpose:
+    "Each battery discharged at constant current: its capacity against the maker's or project's, its voltage at the end, earth fault and charger alarms. Trip circuits at reduced voltage are among the coils.",
+  cautions: [
+    "A battery cannot be switched off: insulated tools, no jewellery, covers on, one pole at a time. It gives hydrogen: ventilate, no flames or sparks.",
+    "Acid and lye burn: goggles, gloves, apron, and water to wash with at hand.",
+    "While it is discharged the protection has no supply: only with another in its place, under the site's permit system.",
+    "An earth put on to try the alarm makes a second one a short circuit or a trip: through a resistor, one pole at a time. The maker's instruction comes first.",
+  ],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
+  rows: (lineup) =>
+    lineup.panels.flatMap(({ designation: object, batteries }) =>
+      batteries.map(
+        ({ designation, ratedV, ratedAh }): Row => ({ object, part: designation, ratedV, ratedAh }),
+      ),
+    ),
+  accepted,
+  enough,
+};

@@ -1,0 +1,84 @@
+import type { Panel } from "../../lineup/lineup";
+import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
+import { LINEUP } from "../columns/common";
+import type { RecordKind, Row } from "../kind";
+
+const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
+const hasCurrent = ({ currentTransformers }: Panel) => currentTransformers.length > 0;
+const hasVoltage = ({ voltageTransformers }: Panel) => voltageTransformers.length > 0;
+const hasProtection = ({ protection, schemes }: Panel) => protection.length + schemes.length > 0;
+
+/** Common practice, no source: what is put back before, and what is read after. */
+const USUAL: readonly UsualItem[] = [
+  { item: "Before: test earths and short circuits off, counted against the list", always: true },
+  { item: "Before: covers, barriers and doors closed and locked", always: true },
+  {
+    item: "Before: links and shorting of current transformers as drawn",
+    of: hasCurrent,
+    always: true,
+  },
+  { item: "Before: fuses of voltage transformers in", of: hasVoltage, always: true },
+  { item: "Before: arresters and cables connected that were taken off for tests" },
+  { item: "Before: trips that were blocked are enabled again", of: hasProtection, always: true },
+  { item: "Before: settings as left are the order's", of: hasProtection, always: true },
+  {
+    item: "Before: interlock keys in their places, none forced or bypassed",
+    of: hasBreaker,
+    always: true,
+  },
+  { item: "Under voltage: no unusual noise, smell or smoke while it soaks", always: true },
+  {
+    item: "Under voltage: phase voltages and rotation at the secondaries",
+    of: hasVoltage,
+    always: true,
+  },
+  { item: "After: phase currents, angles and differential read under load", of: hasBreaker },
+  {
+    item: "After: hot spots looked for under load, through windows or with covers as permitted",
+    of: hasBreaker,
+  },
+];
+
+/** Of the lineup as a whole. */
+const WHOLE = [
+  "Release: by whom, on what permit or switching order, in the remarks",
+  "People told and out, area barred, far ends manned",
+  "Voltage given step by step: each section held and looked at before the next",
+];
+
+/** First energization: what was put back, who released it, and what was read. */
+export const energization: RecordKind<"energization"> = {
+  id: "energization",
+  title: "First energization",
+  alsoCalled: ["first energi[sz]ation", "energi[sz]ation check ?lists?"],
+  step: "energization",
+  onRequest: true,
+  ownItems: "seen to",
+  sheet: "Energization",
+  table: "GearEnergization",
+  purpose:
+    "What was put back before voltage, who released what, and what was seen and read under voltage and load. It records what others decided: it never says that the lineup may be energized. That is decided by the one whom the site's permit system or switching order names.",
+  cautions: [
+    "Nothing on this sheet releases anything: switching is done on the switching order, by those who are licensed for it, and on nobody's word from this record.",
+    "From the first voltage on every part is alive until it is isolated, proved dead and earthed again.",
+    "Nobody stands before the gear at the first closing: operate from remote, with the arc flash boundary kept.",
+    "The local code, the site's permit system, the maker's instruction and licensed practice come first.",
+  ],
+  columns: itemColumns("Panel or lineup", "What is seen to", "As seen, by the one who signs."),
+  rows: (lineup) => {
+    const own = ownItems(lineup, "energization");
+    return [
+      ...WHOLE.map(
+        (part): Row => ({
+          object: LINEUP,
+          part,
+          document: "common practice",
+          always: "always",
+        }),
+      ),
+      ...lineup.panels.flatMap((panel) => itemRows(panel, USUAL, own)),
+    ];
+  },
+  accepted: [],
+  enough: [],
+};

@@ -1,0 +1,75 @@
+import { deviceName } from "../../lineup/plate";
+import { closing, trail } from "../columns/common";
+import { givenLimit, measured, named } from "../columns/measuredColumns";
+import type { Column, Comparison, RecordKind, Row } from "../kind";
+import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { verdictBy } from "../verdict";
+
+const ownMoisture = ownOf("SF6 moisture ppmv");
+const ownPurity = ownOf("SF6 purity %");
+
+const accepted: readonly Comparison[] = [
+  { value: "moisture", limit: "moistureMost", sense: "most", measured: true },
+  { value: "purity", limit: "purityLeast", unit: "%", sense: "least" },
+];
+
+const columns: readonly Column[] = [
+  ...named("Gas compartment", 16),
+  {
+    id: "moisture",
+    header: "Moisture ppmv",
+    role: "entry",
+    width: 10,
+    accepts: { type: "number", least: 0, most: 100_000 },
+    need: "reading",
+    help: "Parts of water vapour in a million parts of the gas by volume, once the reading is still; the meter's own conversion of a dew point says at what pressure.",
+  },
+  givenLimit("moistureMost", "Maximum ppmv", undefined, ownMoisture),
+  measured("purity", "SF6 %", "%", {
+    most: 100,
+    help: "By volume; of a mixture the part that its plate names.",
+  }),
+  givenLimit("purityLeast", "Minimum %", "%", ownPurity),
+  {
+    id: "products",
+    header: "Decomposition products ppmv",
+    role: "entry",
+    width: 13,
+    accepts: { type: "number", least: 0, most: 100_000 },
+    help: "SO2 and the like; of new gas none. Recorded, not judged.",
+  },
+  sources((row, lineup) => [
+    ["moisture", sourceOf(ownMoisture(row, lineup)) || TO_TYPE],
+    ["purity", sourceOf(ownPurity(row, lineup)) || TO_TYPE],
+  ]),
+  ...trail(),
+];
+
+/** Quality of the SF6 in each breaker that is filled on site. */
+export const gasQuality: RecordKind<"gasQuality"> = {
+  id: "gasQuality",
+  title: "SF6 quality",
+  alsoCalled: ["sf6 quality", "gas quality", "sf6 moisture"],
+  step: "devices",
+  onRequest: true,
+  sheet: "Gas quality",
+  table: "GearGasQuality",
+  purpose:
+    "Moisture and purity of the gas in each breaker against the maker's or project's values. A compartment that is sealed for life is not opened for it: its pressure or indicator stands among the gas records, as does a leak rate.",
+  cautions: [
+    "SF6 is heavier than air and displaces it: ventilate, and test the air of pits and cable cellars before entry.",
+    "Gas that has seen an arc is poisonous: handle it, and what is left of it, as the maker and the local code say.",
+    "SF6 is not to be let out: sample with closed gear that returns the gas, by people certified for it where the law asks for that, and read the pressure again afterwards.",
+    "Wait after filling as long as the maker says: moisture comes out of the insulation. The maker's instruction comes first.",
+  ],
+  columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
+  rows: (lineup) =>
+    lineup.panels.flatMap(({ designation, breaker }): Row[] =>
+      breaker?.gas && !breaker.gas.sealed
+        ? [{ object: designation, part: deviceName(breaker) }]
+        : [],
+    ),
+  after: [{ kind: "gas" }],
+  accepted,
+  enough: [],
+};
