@@ -30,6 +30,7 @@ import { missingCondition } from "./rules/missingCondition";
 import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { missingTrail } from "./rules/missingTrail";
+import { nearCopy } from "./rules/nearCopy";
 import { notCalculated } from "./rules/notCalculated";
 import { numberAsText } from "./rules/numberAsText";
 import { offGroup } from "./rules/offGroup";
@@ -51,6 +52,7 @@ import { standsOut } from "./rules/standsOut";
 import { statedDiffers } from "./rules/statedDiffers";
 import { stillOpen } from "./rules/stillOpen";
 import { thousandFold } from "./rules/thousandFold";
+import { tooGood } from "./rules/tooGood";
 import { twoPlaces } from "./rules/twoPlaces";
 import { typedOver } from "./rules/typedOver";
 import { unknownRuleWeight } from "./rules/unknownRuleWeight";
@@ -107,6 +109,8 @@ export const RULES: readonly Rule[] = [
   standsOut,
   offGroup,
   sameRun,
+  nearCopy,
+  tooGood,
   digitPattern,
   overVoltage,
   typedOver,

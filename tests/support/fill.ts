@@ -142,13 +142,16 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     ...trail(DAY - 8),
   }),
   GearIndexCurve: (_row, next) => {
-    const min1 = shown(between(next, 1500, 3000), 0);
+    const whole = between(next, 1500, 3000);
+    const min1 = shown(whole, 0);
+    // Each point has a scatter of its own.
+    const own = (by: number) => (whole * 7919 * by) % 1;
     return {
       testVoltage: 5000,
-      s15: shown(min1 * 0.6, 0),
-      s30: shown(min1 * 0.75, 0),
+      s15: shown(min1 * (0.57 + 0.06 * own(10)), 0),
+      s30: shown(min1 * (0.72 + 0.06 * own(11)), 0),
       min1,
-      min5: shown(min1 * 1.6, 0),
+      min5: shown(min1 * (1.5 + 0.2 * own(12)), 0),
       min10: shown(min1 * between(next, 1.8, 2.4), 0),
       temperature: 20,
       ...trail(DAY),
@@ -283,10 +286,12 @@ function measuredBy({ multiple, pickup, curve, setting }: Row): number {
 /** A wall of an excitation curve: ten points through a knee at about this voltage. */
 export function curveThrough(knee: number, end = 1.35): Record<string, number> {
   const shares = Array.from({ length: 10 }, (_, at) => 0.1 * (end / 0.1) ** (at / 9));
+  // No two cores of a make take the same currents.
+  const size = 0.95 + 0.1 * ((knee * 7.13) % 1);
   return Object.fromEntries(
     shares.flatMap((share, at) => [
       [`v${at + 1}`, shown(knee * share, 2)],
-      [`a${at + 1}`, shown(0.01 * share ** 0.7 + 0.02 * share ** 14, 7)],
+      [`a${at + 1}`, shown(size * (0.01 * share ** 0.7 + 0.02 * share ** 14), 7)],
     ]),
   );
 }

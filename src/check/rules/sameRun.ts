@@ -6,7 +6,7 @@ import type { Finding } from "../finding";
 import { decimals, groupNames, inOrder, measured } from "../similar";
 
 /** How seldom chance alone may make such a likeness in a table before it is worth a word. */
-const SELDOM = 0.001;
+export const SELDOM = 0.001;
 /** Values are not spread evenly over their range: chance is reckoned so many times greater for each column. */
 const UNEVEN = 4;
 const PHASE_KEYS: ReadonlySet<string> = new Set(["pole", "phase", "combination"]);
@@ -28,14 +28,14 @@ export const sameRun: Rule = {
 };
 
 /** The readings of a table, and how likely two of them are the same by chance. */
-interface Reckoning {
+export interface Reckoning {
   readonly table: JudgedTable;
   readonly columns: readonly Column[];
   /** Of each row's readings in a column the chance that two are the same. */
   readonly chance: (row: number, column: number) => number;
 }
 
-function reckoningOf(table: JudgedTable, columns: readonly Column[]): Reckoning {
+export function reckoningOf(table: JudgedTable, columns: readonly Column[]): Reckoning {
   const groups = groupNames(table);
   const chances = columns.map((column) => chancesIn(table, groups, column));
   return {
@@ -130,11 +130,11 @@ function finding(
 }
 
 /** Each row by itself. */
-const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
+export const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
   rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]]));
 
 /** The rows that belong together: all phases of a part. */
-function partsOf(table: JudgedTable): number[][] {
+export function partsOf(table: JudgedTable): number[][] {
   const ids = table.kind.columns
     .filter(({ id, role }) => role === "key" && !PHASE_KEYS.has(id))
     .map(({ id }) => id);

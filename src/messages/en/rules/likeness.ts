@@ -93,6 +93,37 @@ export const likeness = {
     ) =>
       `${row}${further > 0 ? ` and the ${further} after it` : ""}: ${count} readings are digit for digit those of ${earlier} (${address}). By the range and digits of such readings chance would make that about once in ${seldom} such tables. Were they copied?`,
   },
+  "near-copy": {
+    title: "Nearly the same readings",
+    finds:
+      "a row, all phases of one part, or a panel's rows of a table, that read digit for digit as another's but for one or two cells, where chance would make that less than once in a thousand such tables",
+    why: "A block was copied and a digit changed, so that it does not look like one.",
+    satisfies: "the readings of this panel; nothing, where they were measured so",
+    quiet:
+      "for fewer than four readings, readings of too few digits or too small a range; what is the same throughout is reported by another rule",
+    message: (row: string, same: number, all: number, earlier: string, seldom: string) =>
+      `${row}: ${same} of ${all} readings are digit for digit those of ${earlier}. By the range and digits of such readings chance would make that about once in ${seldom} such tables. Were they copied?`,
+  },
+  "too-good": {
+    title: "Better than readings are",
+    finds:
+      "at least twenty readings of three digits that all are exactly their limit, calculation or reference; at least ten rows that share three and more columns digit for digit; no charging current, or the same one in eight rows and more, on withstand tests that pass",
+    why: "What is measured scatters. One chance in ten for the last digit of each makes twenty on target once in a hundred million million million.",
+    satisfies: "the instrument's own record of its readings, or how they came about",
+    quiet:
+      "for tools that show what they were set to, such as click wrenches, for what is set and not read, for fewer digits and few rows",
+    onTarget: (row: string, header: string, count: number, target: string) =>
+      `${row}: "${header}" is exactly "${target}" here and in nearly all of ${count} readings. Were they read?`,
+    sameDigits: (row: string, rows: number, headers: readonly string[]) =>
+      `${row}: ${rows} rows share ${headers
+        .map((header) => `"${header}"`)
+        .slice(0, 6)
+        .join(", ")}${headers.length > 6 ? " and more" : ""} digit for digit. Were they read?`,
+    noCurrent: (row: string, header: string) =>
+      `${row}: passes with "${header}" of 0; insulation under alternating or rising voltage takes a charging current. Was the test object connected?`,
+    sameCurrent: (row: string, header: string, value: string, count: number) =>
+      `${row}: "${header}" is ${value} in ${count} rows; charging currents differ with the circuit. Were they read?`,
+  },
   "digit-pattern": {
     title: "Digits that repeat",
     finds:
