@@ -95,19 +95,24 @@ function nearIn(blocks: readonly Block[], reckoning: Reckoning, told: Set<number
     const first = marks.map((mark) => known.get(mark)).find((one) => one !== undefined);
     for (const mark of marks) if (!known.has(mark)) known.set(mark, then);
     if (!first || then.cells.some(({ row }) => told.has(row))) return [];
-    const like = then.cells.filter(({ value }, at) => value === first.cells[at]?.value);
-    const unlike = then.cells.length - like.length;
-    // The points of a curve follow from one another.
-    const weight = reckoning.table.kind.curve ? 1 / 2 : 1;
-    const ways = unlike === 1 ? then.cells.length : then.cells.length ** 2 / 2;
-    const expected = like.reduce(
-      (product, { row, column }) => product * reckoning.chance(row, column) ** weight,
-      pairs * ways,
-    );
-    if (unlike === 0 || unlike > 2 || expected >= SELDOM) return [];
+    const near = likeness(first, then, pairs, reckoning);
+    if (near.unlike === 0 || near.unlike > 2 || near.expected >= SELDOM) return [];
     for (const { row } of then.cells) told.add(row);
-    return [{ first, then, unlike, expected }];
+    return [near];
   });
+}
+
+function likeness(first: Block, then: Block, pairs: number, { table, chance }: Reckoning): Near {
+  const like = then.cells.filter(({ value }, at) => value === first.cells[at]?.value);
+  const unlike = then.cells.length - like.length;
+  // The points of a curve follow from one another.
+  const weight = table.kind.curve ? 1 / 2 : 1;
+  const ways = unlike === 1 ? then.cells.length : then.cells.length ** 2 / 2;
+  const expected = like.reduce(
+    (product, { row, column }) => product * chance(row, column) ** weight,
+    pairs * ways,
+  );
+  return { first, then, unlike, expected };
 }
 
 /** A block's readings with one of them left out, or two where it has eight and more: blocks that are alike but for these share a mark. */

@@ -71,7 +71,7 @@ export const evidence = {
   "register-odd": {
     title: "A list of instruments that was edited, or cannot be",
     finds:
-      "two instruments with one Id or serial number; a calibration that ends before it began or holds for more than three years; a day, serial number or accuracy that the lineup has otherwise",
+      "two instruments with one Id or serial number; a calibration that ends before it began or holds for more than three years; a due date later, or a calibration earlier, than the lineup has it; another serial number or accuracy",
     why: "A due date is moved more easily than an instrument is calibrated.",
     satisfies: "what the certificate says, in the lineup and on the sheet",
     quiet:
