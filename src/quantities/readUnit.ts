@@ -116,6 +116,41 @@ const PREFIXED =
   /^(tera|giga?|mega?|kilo|milli|micro|nano|[tgkhmµu])?(ω|ohms?|volts?|v|amp(?:ere)?s?|a|pa|bar|m|s)$/i;
 const NANO = /^n(ω|ohms?|a)$/i;
 
+/** Units and prefixes in Arabic words, a hamza left out (from memory). */
+const ARABIC_BASES: Readonly<Record<string, string>> = {
+  اوم: "Ω",
+  فولت: "V",
+  امبير: "A",
+  باسكال: "Pa",
+  بار: "bar",
+  ثانيه: "s",
+  ثانية: "s",
+  ثواني: "s",
+  دقيقة: "min",
+  دقيقه: "min",
+  دقائق: "min",
+  مئوية: "°C",
+  درجةمئوية: "°C",
+  نيوتنمتر: "N·m",
+};
+const ARABIC_PREFIXES: Readonly<Record<string, string>> = {
+  تيرا: "T",
+  جيجا: "G",
+  غيغا: "G",
+  ميجا: "M",
+  ميغا: "M",
+  كيلو: "k",
+  ملي: "m",
+  مللي: "m",
+  ميلي: "m",
+  ميكرو: "µ",
+  مايكرو: "µ",
+};
+const ARABIC = new RegExp(
+  `^(${Object.keys(ARABIC_PREFIXES).join("|")})?(${Object.keys(ARABIC_BASES).join("|")})$`,
+  "u",
+);
+
 /** A prefix alone, as in "5.2G" or "800 Megs": usual for resistance and nothing else. */
 const BARE = /^(tera|giga?|mega?|kilo|[TGMk])s?$/i;
 
@@ -140,7 +175,8 @@ export const readUnit = (text: string, expected?: Unit): Result<Unit> => {
     .replace("℃", "°C")
     .replace("cm^2", "cm²")
     .replace(/º/g, "°");
-  const unit = isUnit(written) ? written : spelled(written.replace(/[\s.-]/g, ""), expected);
+  const bare = written.replace(/[\s.-]/g, "");
+  const unit = isUnit(written) ? written : (spelled(bare, expected) ?? inArabic(bare));
   if (unit === undefined)
     return refuse(
       "wrong",
@@ -171,6 +207,13 @@ const spelled = (text: string, expected: Unit | undefined): Unit | undefined => 
   if (base !== "") return unitOf(prefix, own(BASES, base.toLowerCase()) ?? "");
   const nano = text.startsWith("n") ? NANO.exec(text)?.[1] : undefined;
   return nano === undefined ? undefined : unitOf("n", own(BASES, nano.toLowerCase()) ?? "");
+};
+
+const inArabic = (text: string): Unit | undefined => {
+  const [, prefix = "", base] = ARABIC.exec(text.replace(/[أإآ]/g, "ا")) ?? [];
+  return base === undefined
+    ? undefined
+    : unitOf(own(ARABIC_PREFIXES, prefix) ?? "", own(ARABIC_BASES, base) ?? "");
 };
 
 const poundFoot = (text: string): string | undefined => {

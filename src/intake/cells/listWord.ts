@@ -1,6 +1,7 @@
 import type { Accepts } from "../../records/kind";
 import { anyWord, wordsFor } from "../words/phrases";
 import { plainWords } from "../words/plainWords";
+import { sensesOf } from "../words/senses";
 
 type List = Extract<Accepts, { type: "list" }>;
 
@@ -9,6 +10,7 @@ const PASS = whole(anyWord(({ pass }) => pass));
 const FAIL = whole(anyWord(({ fail }) => fail));
 const REVERSED = whole(anyWord(({ reversed }) => reversed));
 const NOT_APPLICABLE = whole(anyWord(({ notApplicable }) => notApplicable));
+const NONE = new RegExp(`^${anyWord(({ none }) => none)}(?!\\p{L})`, "iu");
 const YES: ReadonlySet<string> = new Set(wordsFor(({ yes }) => yes).map(plainWords));
 const NO: ReadonlySet<string> = new Set(wordsFor(({ no }) => no).map(plainWords));
 
@@ -44,8 +46,29 @@ export const listWord = (text: string, list: List): string | undefined => {
   const plain = plainWords(text);
   const verbatim = list.values.find((value) => plainWords(value) === plain);
   if (verbatim !== undefined) return verbatim;
-  const meant = answerOf(text);
-  return meant === undefined ? undefined : MEANT[meant](partsOf(list));
+  const parts = partsOf(list);
+  const meant = answerOf(text) ?? dischargeIn(text, list);
+  if (meant !== undefined) return MEANT[meant](parts);
+  const said = text.split(/[,;–]|\s-\s/).map((one) => one.trim());
+  return said.length === 1 || text.length > LONGEST ? undefined : alike(said, list);
+};
+
+const LONGEST = 80;
+
+/** What several answers in one text come to, where all come to the same: `held, no breakdown`. */
+const alike = (said: readonly string[], list: List): string | undefined => {
+  const found = new Set(said.map((one) => (one === "" ? undefined : listWord(one, list))));
+  return found.size === 1 ? [...found][0] : undefined;
+};
+
+/** A discharge, or that there was none, in words, where that is what a list asks: `no flashover`, `sans claquage`. */
+const dischargeIn = (text: string, { values, right }: List): Answer | undefined => {
+  if (right !== "No" || !values.includes("Yes") || text.length > LONGEST) return undefined;
+  const words = plainWords(text);
+  const bare = words.replace(NONE, "").trim();
+  const { senses, unknown } = sensesOf(bare);
+  if (unknown > 0 || senses.size !== 1 || !senses.has("discharge")) return undefined;
+  return bare === words ? "yes" : "no";
 };
 
 /** What the words of a list say, each where it has one that does. */

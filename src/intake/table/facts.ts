@@ -52,7 +52,7 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
   const [only, ...others] = found;
   if (only && others.length > 0 && text.includes(":"))
     return found.map(([key, value]) => ({ line, key, value }));
-  if (rest.length > 0) return [{ line, key: withoutColon(text), value: rest.join(" ") }];
+  if (rest.length > 0) return [{ line, key: withoutColon(text), value: rest.join("  ") }];
   const at = text.indexOf(":");
   return [
     at > 0
@@ -69,7 +69,7 @@ export const headingsIn = (rows: readonly TextRow[]): string[] =>
     .filter(({ cells }) => countFilled(cells) > 0 && !isFactLine(cells))
     .map(({ cells }) =>
       filledOf(cells)
-        .join(" ")
+        .join("  ")
         .replace(/^#+\s*/, ""),
     )
     .filter((text) => text !== "");

@@ -2,6 +2,7 @@ import { quoted } from "../../quantities/quoted";
 import { type Result, refuse } from "../../quantities/result";
 import type { TextRow } from "../text/delimited";
 import { formRows } from "../text/formRows";
+import { latinDigits } from "../text/latinDigits";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";
 import { findDelimiter, partedBy, take } from "./findDelimiter";
@@ -13,11 +14,12 @@ import { readRows } from "./readRows";
  * and units, whether phases lie across, the decimal mark and the order of day and month, and the lines
  * that are no readings.
  *
- * @param text delimited text: comma, semicolon, tab or vertical bar
+ * @param written delimited text: comma, semicolon, tab or vertical bar
  * @returns `wrong` for what is no text, has no table, or a table without a recognisable column
  * @example readExport("Panel;Pole;R (µΩ)\n=H01;L1;31,5", { name: "crm.csv" }) // delimiter ";", decimal comma, three columns
  */
-export const readExport = (text: string, options: ExportOptions): Result<ExportTable> => {
+export const readExport = (written: string, options: ExportOptions): Result<ExportTable> => {
+  const text = latinDigits(written);
   const unreadable = unreadableAt(text);
   if (unreadable) return refuse("wrong", `${quoted(options.name, 80)} ${unreadable}`);
   const delimiter = findDelimiter(text, options, layoutOptions(options));

@@ -2,6 +2,7 @@ import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
+import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
 import type { Sense } from "../words/senses";
 import { entriesOf } from "./assignColumns";
@@ -9,6 +10,7 @@ import { columnScore, type SeenColumn, SURE } from "./columnScore";
 import { kindsNamed } from "./kindWords";
 import type { Knowledge, KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
+import { isBesideTest, type TextMeasure, textFacts } from "./textFacts";
 import { columnTexts } from "./textsOf";
 import { measuresIn, ofTheTest, type Stated, titleSense } from "./titleSense";
 
@@ -54,8 +56,54 @@ export const blockFacts = (
     const one = factWritten(fact, known, knows);
     if (one) found.set(one.field, one);
   }
+  for (const one of freeFacts(facts, known, knows))
+    if (!found.has(one.field)) found.set(one.field, one);
   const by = found.has("by") ? undefined : facts.flatMap(byInSentence)[0];
   return [...found.values(), ...(by ? [by] : [])];
+};
+
+/** What lines say in free words. Of what two texts could be, neither is. */
+const freeFacts = (
+  facts: readonly Fact[],
+  known: KnownKind,
+  { instruments }: Knowledge,
+): Written[] => {
+  const said = new Map<string, Map<string, Written>>();
+  const add = (field: string | undefined, title: string, text: string) => {
+    if (field === undefined) return;
+    const texts = said.get(field) ?? new Map<string, Written>();
+    said.set(field, texts.set(text, { field, title, text }));
+  };
+  for (const { key, value } of facts) {
+    const found = textFacts(`${key} ${value}`, instruments);
+    for (const text of found.dates) add("date", key, text);
+    for (const text of found.people) add("by", key, text);
+    for (const text of found.instruments) add("instrument", key, text);
+    for (const measure of found.measures) add(fieldMeasured(measure, known), key, measure.text);
+  }
+  return [...said.values()].flatMap((texts) => (texts.size === 1 ? [...texts.values()] : []));
+};
+
+/** The column of a kind for a value that stands in free words: by the words beside it, a temperature also alone. */
+const fieldMeasured = (
+  { about, text, unit }: TextMeasure,
+  { kind }: KnownKind,
+): string | undefined => {
+  const conditions = entriesOf(kind).filter(({ need }) => need !== "reading");
+  const title = titleSense(about, ALONE);
+  if (title.unknown > 0) return undefined;
+  const seen: SeenColumn = { index: -1, title, cells: columnTexts([text]), unit, told: unit };
+  if (title.senses.size === 0)
+    return unitSize(unit).quantity === "temperature"
+      ? conditions.find(({ id }) => id === "temperature")?.id
+      : undefined;
+  const [best] = conditions
+    .flatMap((column) => {
+      const score = columnScore(seen, kind.id, column);
+      return score !== undefined && score >= SURE ? [{ column, score }] : [];
+    })
+    .sort((one, other) => other.score - one.score);
+  return best?.column.id;
 };
 
 /** Who tested, in a sentence: `Tested 15-Jul-2026 by M. Oakes, set RT-7`. */
@@ -63,8 +111,10 @@ const byInSentence = ({ key, value }: Fact): Written[] => {
   const [, name] = BY.exec(`${key} ${value}`) ?? [];
   return name === undefined ? [] : [{ field: "by", title: key, text: name.trim() }];
 };
-const BY =
-  /\p{L}.*\s(?:by|von|par|por)\s+((?:\p{Lu}\.\s?)*\p{Lu}[\p{L}'-]+(?:\s\p{Lu}[\p{L}'-]+)*)/u;
+const BY = new RegExp(
+  `\\p{L}.*\\s${anyWord(({ by }) => by)}\\s+((?:\\p{Lu}\\.\\s?)*\\p{Lu}[\\p{L}'-]+(?:\\s\\p{Lu}[\\p{L}'-]+)*)`,
+  "u",
+);
 
 const factWritten = (
   fact: Fact,
@@ -73,7 +123,8 @@ const factWritten = (
 ): Written | undefined => {
   const { value } = fact;
   if (value === "") return undefined;
-  if (instruments.has(value.trim().toLowerCase())) return written("instrument", fact);
+  if (instruments.has(value.trim().toLowerCase()))
+    return isBesideTest(fact.key) ? undefined : written("instrument", fact);
   const seen = seenFact(fact);
   const field = plainField(value, seen);
   if (field !== undefined) return written(field, fact);

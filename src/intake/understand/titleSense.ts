@@ -1,5 +1,6 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
+import { wholeWord } from "../words/phrases";
 import { isOneOf, namesPosition } from "../words/readPosition";
 import { STAGE, WITHSTAND } from "../words/readStage";
 import { splitTitle } from "../words/readTitle";
@@ -45,12 +46,18 @@ export interface TitleContext {
 const BRACKETS = /[([{]\s*([^()[\]{}]*?)\s*[)\]}]/g;
 const MEASURE =
   /(?<![\p{L}\p{N}.,])(?:@\s*|at\s+)?(\d+(?:[.,]\d+)?)\s*([\p{L}µμΩΩ°%]{1,10}|['"′″])(?![\p{L}\p{N}])/giu;
-/** In a heading a value is that of the test where it says DC, or "at". */
+const AT = new RegExp(`(?:@|${wholeWord(({ at }) => at)})\\s*$`, "iu");
+const DIRECT = new RegExp(`^\\s*${wholeWord(({ direct }) => direct)}`, "iu");
+
+/** In a heading a voltage or current is that of the test where it says DC, or "at". */
 export const ofTheTest = (heading: string): string =>
-  heading.replace(
-    /(?<!(?:@|\bat|\bbei|\bà|\bcon|\bcom)\s*)\d+(?:[.,]\d+)?\s*(?:kV|V|A)\b(?!\s*DC\b)/giu,
-    " ",
-  );
+  heading.replace(MEASURE, (whole, _number: string, mark: string, at: number) => {
+    const read = readUnit(mark);
+    const quantity = read.ok ? unitSize(read.value).quantity : undefined;
+    if (quantity !== "voltage" && quantity !== "current") return whole;
+    const [before, after] = [heading.slice(0, at), heading.slice(at + whole.length)];
+    return /^(?:@|at\s)/i.test(whole) || AT.test(before) || DIRECT.test(after) ? whole : " ";
+  });
 const WAVE = /\s+(?:AC|DC|r\.?m\.?s\.?)$/i;
 const PRIMES: Readonly<Record<string, Unit>> = { "'": "min", "′": "min", '"': "s", "″": "s" };
 

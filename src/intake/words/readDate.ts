@@ -12,7 +12,10 @@ const MONTHS = Array.from(
 const ORDINALS = anyWord(({ ordinals }) => ordinals);
 const ISO = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ,].*)?$/;
 const NUMBERS = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d\d)(?:[ ,T].*)?$/;
-const DAY_NAMED = /^(\d{1,2})\.?[ -]*(\p{L}{3,10})[ .,-]*(\d{4}|\d\d)(?:[ ,T].*)?$/u;
+const DAY_NAMED = new RegExp(
+  `^(\\d{1,2})(?:\\.|${ORDINALS})?[ -]*(?:de |of )?(\\p{L}{3,10})[ .,-]*(?:de |del )?(\\d{4}|\\d\\d)(?:[ ,T].*)?$`,
+  "u",
+);
 const MONTH_NAMED = new RegExp(
   `^(\\p{L}{3,10})\\.?[ -]+(\\d{1,2})${ORDINALS}?[ ,-]+(\\d{4})(?:[ ,T].*)?$`,
   "u",

@@ -1,6 +1,6 @@
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
-import { anyWord } from "./phrases";
+import { anyWord, wholeWord } from "./phrases";
 
 /**
  * How the three phases are lettered: R Y B after colours that were in use before (common practice). The
@@ -11,8 +11,15 @@ const SCHEMES = ["RYB", "RST", "ABC", "UVW"] as const;
 const EARTHS = anyWord(({ positions }) => positions.earth);
 const TOKEN = new RegExp(`${EARTHS}|L?[123]|[RYSTABCUVW]`, "iy");
 const EARTH = new RegExp(`^${EARTHS}$`, "i");
-const FILLERS = new RegExp(`\\b${anyWord(({ positions }) => positions.fillers)}\\b`, "gi");
-const OPEN = new RegExp(`\\b${anyWord(({ positions }) => positions.open)}\\b`, "gi");
+/** A word beside a phase, also one that its figure is written to: `Ph1`. */
+const FILLERS = new RegExp(
+  `(?<!\\p{L})${anyWord(({ positions }) => positions.fillers)}(?!\\p{L})`,
+  "giu",
+);
+const OPEN = new RegExp(
+  wholeWord(({ positions }) => positions.open),
+  "giu",
+);
 /** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
 const SHORT_WORDS = new RegExp(`^${anyWord(({ positions }) => positions.others)}$`, "i");
 /** T and M for earth, as in other languages, where no scheme has them as a phase of it beside the other. */

@@ -66,11 +66,11 @@ const compound = (word: string): readonly Sense[] | undefined => {
 const linked = (head: string): readonly Sense[] | undefined =>
   /[sn]$/.test(head) && head.length > LEAST_PART ? PHRASES.get(head.slice(0, -1)) : undefined;
 
+/** The article of Arabic, and what is written to it. */
+const ARTICLE = /^(?:[وبفك]?ال|لل|و(?=\p{L}{3}))/u;
+
 const wordSenses = (word: string): readonly Sense[] =>
-  PHRASES.get(word) ??
-  (word.startsWith("ال") ? PHRASES.get(word.slice(2)) : undefined) ??
-  compound(word) ??
-  [];
+  PHRASES.get(word) ?? PHRASES.get(word.replace(ARTICLE, "")) ?? compound(word) ?? [];
 
 /**
  * What the words of a text speak of, phrases of several words before single ones.

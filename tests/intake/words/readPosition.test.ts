@@ -35,6 +35,16 @@ test.each<[string, readonly string[], string]>([
   ["across open pole 2", [], "L2 open"],
   ["L1-L1'", [], "L1 open"],
   ["Ｌ１－Ｅ", [], "L1-E"],
+  ["Ph1-Terre", [], "L1-E"],
+  ["Ph3-Ph1", [], "L3-L1"],
+  ["Ph. 1", [], "L1"],
+  ["Phase 2 à la masse", [], "L2-E"],
+  ["Fase 1-Tierra", [], "L1-E"],
+  ["Fase 2 - Terra", [], "L2-E"],
+  ["Phase A to ground", [], "L1-E"],
+  ["Leiter1 gegen Erde", [], "L1-E"],
+  ["الطور 3 - الأرض", [], "L3-E"],
+  ["بين الطور 1 والطور 2", [], "L1-L2"],
 ])("%s beside %j is %s", (text, beside, expected) => {
   expect(read(text, beside)).toBe(expected);
 });

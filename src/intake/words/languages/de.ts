@@ -72,7 +72,7 @@ export const de: Language = {
   positions: {
     earth: ["erde", "masse"],
     open: ["offen"],
-    fillers: ["leiter", "pol", "phasen", "gegen", "und", "zwischen"],
+    fillers: ["leiter", "pol", "phasen?", "gegen", "zu[mr]?", "und", "zwischen"],
   },
   parts: {
     breaker: ["leistungsschalter"],
@@ -82,6 +82,10 @@ export const de: Language = {
     door: ["tür"],
     "earth bar": ["erdungsschiene", "erdsammelleitung"],
   },
+  by: ["von", "durch"],
+  direct: ["dc", "gleichspannung", "gleichstrom"],
+  at: ["bei", "mit"],
+  none: ["kein(?:e|en|er)?", "ohne"],
   yes: ["ja", "j"],
   no: [
     "nein",
@@ -94,7 +98,16 @@ export const de: Language = {
     "kein leck",
     "keine leckage",
   ],
-  pass: ["i ?o", "in ordnung", "bestanden", "richtig", "korrekt", "erledigt", "gut"],
+  pass: [
+    "i ?o",
+    "in ordnung",
+    "bestanden",
+    "richtig",
+    "korrekt",
+    "erledigt",
+    "gut",
+    "(?:stand)?gehalten",
+  ],
   fail: ["n ?i ?o", "nicht bestanden"],
   notApplicable: ["entfällt", "nicht zutreffend", "n ?z"],
   reversed: ["vertauscht", "falsch", "verkehrt", "umgekehrt"],

@@ -198,6 +198,14 @@ export interface Language {
     /** Abbreviations that look like two phases and are none. */
     readonly others?: Phrases;
   };
+  /** What stands before the name of the one who did something. */
+  readonly by?: Phrases;
+  /** What says of a voltage or current that it does not alternate. */
+  readonly direct?: Phrases;
+  /** What stands before the value that a test was made at. */
+  readonly at?: Phrases;
+  /** What says that there is none of something. */
+  readonly none?: Phrases;
   /** Words that may stand before the name of a panel or section. */
   readonly places?: Phrases;
   readonly parts?: Readonly<Partial<Record<(typeof PARTS)[number], Phrases>>>;
