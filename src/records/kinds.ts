@@ -3,7 +3,6 @@ import { arcProtection } from "./kinds/arcProtection";
 import { arrester } from "./kinds/arrester";
 import { battery } from "./kinds/battery";
 import { cable } from "./kinds/cable";
-import { circuit } from "./kinds/circuit";
 import { contact } from "./kinds/contact";
 import { controlWiring } from "./kinds/controlWiring";
 import { currentLoop } from "./kinds/currentLoop";
@@ -24,6 +23,7 @@ import { inspection } from "./kinds/inspection";
 import { installation } from "./kinds/installation";
 import { insulation } from "./kinds/insulation";
 import { interrupter } from "./kinds/interrupter";
+import { mainCircuit } from "./kinds/mainCircuit";
 import { mechanism } from "./kinds/mechanism";
 import { metering } from "./kinds/metering";
 import { motion } from "./kinds/motion";
@@ -52,7 +52,7 @@ const INDEX = [
   torque,
   earthing,
   contact,
-  circuit,
+  mainCircuit,
   insulation,
   indexCurve,
   withstand,

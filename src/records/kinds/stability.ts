@@ -93,7 +93,7 @@ const columns: readonly Column[] = [
   { id: "asksstays", header: "Must stay", role: "given", width: 7 },
   { id: "askstrips", header: "Must trip", role: "given", width: 7 },
   { id: "asksSpill", header: "Spill judged", role: "given", width: 7 },
-  measured("injected", "Injected A", "A", {
+  measured("injected", "Set or load A", "A", {
     wave: "AC",
     help: "Primary current of the set, or of the load that serves.",
   }),
@@ -158,7 +158,7 @@ const columns: readonly Column[] = [
 export const stability: RecordKind<"stability"> = {
   id: "stability",
   title: "Primary injection and stability",
-  alsoCalled: ["primary injection", "stability tests?"],
+  alsoCalled: ["stability tests?"],
   step: "functions",
   sheet: "Stability",
   table: "GearStability",

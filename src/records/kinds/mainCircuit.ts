@@ -102,8 +102,8 @@ const columns: readonly Column[] = [
 ];
 
 /** Resistance of the whole main circuit of a panel and of its earthing switch, pole by pole. */
-export const circuit: RecordKind<"circuit"> = {
-  id: "circuit",
+export const mainCircuit: RecordKind<"mainCircuit"> = {
+  id: "mainCircuit",
   title: "Resistance of main circuits and earthing switches",
   alsoCalled: ["main circuit resistance", "full circuit", "busbar to cable"],
   step: "devices",
