@@ -48,6 +48,8 @@ test("its rows name the phases A, B and C, and nothing else", () => {
       "A open",
       "B open",
       "C open",
+      // What belongs to all three poles of a mechanism at once.
+      "all",
     ]),
   );
 });
