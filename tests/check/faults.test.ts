@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { RULES } from "../../src/check/rules";
 import { KINDS } from "../../src/records/kinds";
 import { cleanBooks, faultRun } from "../support/faultRun";
+import { STRAYING } from "../support/fill";
 
 const books = cleanBooks();
 
@@ -15,7 +16,9 @@ test("clean workbooks over every record kind come to no finding, and every row p
   const kinds = new Set(
     books.flatMap(({ report }) => report.context.tables.map((one) => one.kind)),
   );
-  expect(kinds.size).toBe(KINDS.length);
+  // What these lineups do not have: tests/records/kinds/further.test.ts asks for sound rows of each.
+  const without = new Set(STRAYING);
+  expect(kinds).toEqual(new Set(KINDS.filter(({ table }) => !without.has(table))));
 });
 
 /** A few of every family; `npm run bench:faults` puts in a hundred of each. */

@@ -185,7 +185,12 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
       ...(panel.breaker && {
         breaker: {
           ...panel.breaker,
-          ...(index % 4 === 1 ? { secondTripCoil: true, undervoltageV: { dropoutMost: 75 } } : {}),
+          ...(index % 4 === 1
+            ? {
+                secondTripCoil: true,
+                undervoltageV: index % 8 === 1 ? RELEASE : { dropoutMost: 75 },
+              }
+            : {}),
           ...(index % 2 === 1 ? { medium: "vacuum", interrupter: INTERRUPTERS[index % 3] } : {}),
         },
       }),
@@ -211,6 +216,7 @@ export const equippedInFull = (lineup: Lineup): Lineup => {
   });
 };
 
+const RELEASE = { pickupMost: 95, dropoutLeast: 40, dropoutMost: 75 };
 const INTERRUPTERS = [{ ackV: 21 }, { ackV: 21, dckV: 30, distanceM: 2 }, {}];
 
 /** What further records need. */

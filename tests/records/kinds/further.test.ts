@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { evaluate } from "../../../src/records/evaluate";
 import { FURTHER_KINDS, KINDS } from "../../../src/records/kinds";
 import { checkLineup } from "../../../src/records/readLineup";
 import { rowsOf } from "../../../src/records/rowsOf";
+import { filledPlan, STRAYING } from "../../support/fill";
 import { equippedInFull, longLineup, sampleLineup } from "../../support/lineups";
 
 /** Kinds whose rows follow from what a lineup describes beside its usual equipment. */
@@ -37,6 +39,13 @@ describe.each(FURTHER_KINDS)("%s", (id) => {
     expect(rowsOf(kindOf(id), full)).toEqual([]);
     expect(rowsOf(kindOf(id), asked)).not.toEqual([]);
   });
+});
+
+test.each(STRAYING)("sound rows of %s pass", (table) => {
+  const kind = KINDS.find((one) => one.table === table);
+  const sheet = filledPlan(asked, 1).sheets.find((one) => one.table === table);
+  const rows = kind ? evaluate(kind, sheet?.rows ?? [], asked) : [];
+  expect(rows.filter(({ result }) => result === "Pass").length).toBeGreaterThan(0);
 });
 
 // A case is the judgement of the trade; six of each at least, with more than one outcome and both bases.
