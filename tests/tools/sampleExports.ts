@@ -141,6 +141,18 @@ const insulationBefore = (lineup: Lineup): string => {
   return `${[...facts, titles, ...lines, stray].join("\r\n")}\r\n`;
 };
 
+/** The one-minute readings of that export, MΩ, by panel, part and combination. */
+const insulationMohm = (): ReadonlyMap<string, number> =>
+  new Map(
+    insulationBefore(sampleLineup())
+      .split("\r\n")
+      .map((line) => line.split(","))
+      .map(([, panel, part, combination, , , reading]) => [
+        [panel, part, combination].join(" "),
+        1000 * Number(reading || Number.NaN),
+      ]),
+  );
+
 /** 2: contact resistance; semicolon, decimal comma, poles by number, no sign before the panel's name. */
 const contactResistance = (lineup: Lineup): string => {
   const random = seeded(110202);
@@ -361,12 +373,12 @@ const sheetText = (lineup: Lineup, sheet: Sheet): string => {
   ].join("\r\n")}\r\n`;
 };
 
-/** Ten points of an excitation curve through a knee at about this voltage. */
-const curveThrough = (knee: number): number[] => {
+/** Ten points of an excitation curve through a knee at about this voltage, of a core that takes so much more than another. */
+const curveThrough = (knee: number, size = 1): number[] => {
   const shares = Array.from({ length: 10 }, (_, point) => 0.1 * 13.5 ** (point / 9));
   return [
     ...shares.map((share) => number(knee * share, 1)),
-    ...shares.map((share) => number(0.01 * share ** 0.7 + 0.02 * share ** 14, 5)),
+    ...shares.map((share) => number(size * (0.01 * share ** 0.7 + 0.02 * share ** 14), 5)),
   ];
 };
 
@@ -395,6 +407,15 @@ const checked = (
 const points = (letter: string) =>
   Array.from({ length: 10 }, (_, point) => `${letter} ${point + 1}`);
 
+/** When each inspection was asked for and held: with the work that it looks at, not before it. */
+const INSPECTIONS: Readonly<Record<string, readonly [requested: string, held: string]>> = {
+  "Drawings, procedures and calibration": ["2026-10-09", "2026-10-13"],
+  "Busbar joints before they are covered": ["2026-10-20", "2026-10-26"],
+  "Release for the withstand test": ["2026-10-29", "2026-11-04"],
+  "Withstand test": ["2026-10-29", "2026-11-05"],
+  "Function tests": ["2026-11-02", "2026-11-09"],
+};
+
 const SHEETS: Readonly<Record<string, Sheet>> = {
   "harbour-4-earthing.csv": {
     kind: earthing,
@@ -417,7 +438,12 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     delimiter: ",",
     facts: crew("2026-10-26", "TW-1"),
     titles: ["Applied N·m", "Marked", "Re-checked"],
-    sound: ({ required }) => [number(Number(required), 0), "Yes", "Yes"],
+    // What the wrench showed: near its target, not on it.
+    sound: ({ required }, random) => [
+      number(Number(required) * (0.99 + 0.025 * random()), 1),
+      "Yes",
+      "Yes",
+    ],
     faults: { "=H03 Earth bar": undefined, "=H09 Cable lugs": at(2, "No") },
   },
   "harbour-6-control-wiring.csv": {
@@ -512,7 +538,8 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     delimiter: ";",
     facts: crew("29.10.2026", "PI-1"),
     titles: [...points("V"), ...points("A")],
-    sound: ({ kneeLeast }, random) => curveThrough(Number(kneeLeast) * (1.5 + 0.15 * random())),
+    sound: ({ kneeLeast }, random) =>
+      curveThrough(Number(kneeLeast) * (1.5 + 0.15 * random()), 0.92 + 0.16 * random()),
     faults: { "=H03 2S1-2S2 L3": () => curveThrough(88) },
   },
   "harbour-11-voltage-transformers.csv": {
@@ -608,11 +635,14 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
         (time) => `After ${time} MΩ`,
       ),
     ],
-    sound: (_row, random) => {
-      const oneMinute = 24_000 * (1 + 0.2 * random());
+    // The same circuits on the same day as in the insulation record: one reading again, a few per cent off.
+    sound: (row, random) => {
+      const oneMinute = (insulationMohm().get(name(row)) ?? 25_000) * (0.97 + 0.06 * random());
       return [
         5000,
-        ...[0.68, 0.82, 0.93, 1, 1.14, 1.22, 1.33, 1.46].map((part) => number(oneMinute * part, 0)),
+        ...[0.68, 0.82, 0.93, 1, 1.14, 1.22, 1.33, 1.46].map((part) =>
+          number(oneMinute * part * (part === 1 ? 1 : 0.99 + 0.02 * random()), 0),
+        ),
       ];
     },
     faults: {},
@@ -639,13 +669,13 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     ["gear", "capacity", "gearDue", "condition", "indicator"],
     () => ["Pallet truck INV-L-2", 2500, "2027-03-31", "Sound", "Not tripped"],
   ),
-  "harbour-19-inspection-points.csv": checked(
-    inspection,
-    19,
-    "2026-10-20",
-    ["requested", "released"],
-    () => ["2026-10-15", "Released"],
-  ),
+  "harbour-19-inspection-points.csv": {
+    ...checked(inspection, 19, "", ["requested", "released", "date", "by"], ({ part }) => {
+      const [requested = "", held = ""] = INSPECTIONS[String(part)] ?? [];
+      return [requested, "Released", held, "Client's inspector (invented)"];
+    }),
+    facts: [],
+  },
   "harbour-20-installation.csv": checked(installation, 20, "2026-10-23", ["state"], () => ["OK"], {
     "=H06 Labels and warning signs as on the drawing": at(0, "Not OK"),
   }),
