@@ -15,6 +15,7 @@ const layers = [
   "excel",
   "xlsx",
   "report",
+  "handover",
   "functions",
   "pane",
   "cli",

@@ -2,9 +2,11 @@ import { Command, CommanderError } from "commander";
 import { commandLineFor } from "../messages/commandLine";
 import { checkCommand } from "./commands/check";
 import { demoCommand } from "./commands/demo";
+import { handoverCommand } from "./commands/handover";
 import { intakeCommand } from "./commands/intake";
 import { lineupCommand } from "./commands/lineup";
 import { mapCommand } from "./commands/map";
+import { verifyCommand } from "./commands/verify";
 import { UsageError } from "./files";
 
 /** Runs the command line; gives the exit code: 0 done, 1 findings of weight `stop`, 2 could not be done. */
@@ -18,6 +20,10 @@ export async function main(argv: readonly string[]): Promise<number> {
     intakeCommand(text),
     mapCommand(text),
     checkCommand(text, (found) => {
+      code = found;
+    }),
+    handoverCommand(text),
+    verifyCommand(text, (found) => {
       code = found;
     }),
   ];

@@ -17,8 +17,13 @@ export const commandLine = {
     intake: "place the readings of instrument exports on the rows they belong to",
     map: "guess how a workbook in its own layout is read as records; writes a map file",
     check: "recompute every record and list the findings; never writes to the workbook",
+    handover: "make the folder that is handed over: report, frozen workbook, punch list, data",
+    verify: "compare a folder that was handed over with its manifest; name what was changed",
   },
   options: {
+    handoverOut: "folder to make; one that holds something is left as it is",
+    handoverFolder: "the folder that was handed over",
+    paper: "size of the report's pages, where not that of the lineup's practice",
     demoOut: "folder for the workbook and the page",
     bookOut: "the workbook to write",
     mapOut: "the map file to write",
@@ -144,6 +149,32 @@ export const commandLine = {
       `  readings without a unit: in ${unit}, by the heading ${heading} (likely)`,
     leftOut: (what: string) => `Left out: ${what}`,
     wrote: (file: string) => `Wrote ${file}. Review and correct it before using it.`,
+  },
+
+  handover: {
+    notEmpty: (folder: string) =>
+      `${folder}: already there and not an empty folder; give a new name, nothing was written`,
+    made: (folder: string, files: number, fingerprint: string) =>
+      `Made ${folder} with ${count(files, { one: "file", other: "files" })}. Fingerprint ${fingerprint}`,
+    notFinal: (stops: number) =>
+      `Not final, and says so on each page: ${count(stops, { one: "stop", other: "stops" })} in the check for hand-over.`,
+    notFound: (names: readonly string[]) =>
+      `Exports that were not found beside the workbook: ${names.join(", ")}`,
+    noManifest: (folder: string, why: string) =>
+      `${folder}: is no hand-over that can be verified (${why})`,
+  },
+
+  verify: {
+    same: (files: number, fingerprint: string) =>
+      `${count(files, { one: "file is", other: "files are" })} as handed over. Fingerprint ${fingerprint}`,
+    lost: (file: string) => `${file}: is missing`,
+    altered: (file: string) => `${file}: was changed since it was handed over`,
+    added: (file: string) => `${file}: was not handed over`,
+    fingerprint: (told: string, found: string) =>
+      `records.json: has the fingerprint ${found}, the manifest says ${told}`,
+    unreadable: (file: string, why: string) => `${file}: cannot be compared (${why})`,
+    changed: (file: string, place: string, what: string, was: string, is: string) =>
+      `${file}: ${place} (${what}): handed over ${was || "blank"}, now ${is || "blank"}`,
   },
 
   survey: {

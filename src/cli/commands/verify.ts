@@ -1,0 +1,14 @@
+import { Command } from "commander";
+import { type CommandText, print } from "./options";
+
+/** @param done told of the exit code */
+export const verifyCommand = (text: CommandText, done: (code: number) => void): Command =>
+  new Command("verify")
+    .description(text.commands.verify)
+    .argument("<folder>", text.options.handoverFolder)
+    .action(async (folder: string) => {
+      const { verify, verifyWords } = await import("../verify");
+      const found = await verify(folder);
+      print(verifyWords(found));
+      done(found.changes.length > 0 ? 1 : 0);
+    });

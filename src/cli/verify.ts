@@ -1,0 +1,107 @@
+import { existsSync, readdirSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { changedSince } from "../handover/compareContent";
+import { type Content, RECORDS_FORMAT } from "../handover/content";
+import { fingerprintOf, sha256 } from "../handover/fingerprint";
+import { MANIFEST, type Manifest, manifestSchema, RECORDS, WORKBOOK } from "../handover/manifest";
+import { openBook } from "../intake/openBook";
+import { commandLineFor } from "../messages/commandLine";
+import { daySerial } from "../quantities/dates";
+import { checkOpened } from "./checkFile";
+import { readBytes, readText, UsageError } from "./files";
+import { openBookAs } from "./openBookAs";
+
+export interface Verified {
+  readonly manifest: Manifest;
+  /** What is not as it was handed over, a line each. */
+  readonly changes: readonly string[];
+}
+
+/**
+ * Compares a folder that was handed over with its manifest; where the workbook or the records were changed,
+ * names the cells and the facts of the lineup.
+ *
+ * @throws {UsageError} where the folder has no manifest that can be read
+ */
+export async function verify(folder: string): Promise<Verified> {
+  const manifest = readManifest(folder);
+  const text = commandLineFor("en").verify;
+  const changes: string[] = [];
+  for (const { name, sha256: told } of manifest.files) {
+    const file = join(folder, name);
+    if (!existsSync(file)) changes.push(text.lost(name));
+    else if ((await sha256(readBytes(file))) !== told) changes.push(text.altered(name));
+  }
+  const listed = new Set([...manifest.files.map(({ name }) => name), MANIFEST]);
+  for (const name of filesIn(folder)) if (!listed.has(name)) changes.push(text.added(name));
+  const content = readContent(folder);
+  if (typeof content === "string") changes.push(text.unreadable(RECORDS, content));
+  else {
+    const found = await fingerprintOf(content);
+    if (found !== manifest.fingerprint) changes.push(text.fingerprint(manifest.fingerprint, found));
+    changes.push(...(await changedCells(folder, content)));
+  }
+  return { manifest, changes };
+}
+
+/** What the workbook and the records in a folder do not agree in. */
+async function changedCells(folder: string, content: Content): Promise<string[]> {
+  const text = commandLineFor("en").verify;
+  const file = join(folder, WORKBOOK);
+  if (!existsSync(file)) return [];
+  try {
+    const { snapshot } = await openBookAs(file, {});
+    const report = checkOpened(file, openBook(snapshot), daySerial(content.checked), true);
+    return changedSince(content, report.context).map(({ place, what, was, is }) =>
+      text.changed(WORKBOOK, place, what, was, is),
+    );
+  } catch (error) {
+    if (error instanceof UsageError) return [text.unreadable(WORKBOOK, error.message)];
+    throw error;
+  }
+}
+
+function readManifest(folder: string): Manifest {
+  const file = join(folder, MANIFEST);
+  const refused = (why: string) =>
+    new UsageError(({ handover }) => handover.noManifest(folder, why));
+  if (!existsSync(file)) throw refused(`no ${MANIFEST}`);
+  const read = manifestSchema.safeParse(jsonOf(readText(file)));
+  if (!read.success) {
+    const [issue] = read.error.issues;
+    throw refused(`${MANIFEST}: ${issue?.path.join(".") || "JSON"}: ${issue?.message}`);
+  }
+  return read.data;
+}
+
+const jsonOf = (text: string): unknown => {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+};
+
+/** The records of a folder; else why they cannot be read. */
+function readContent(folder: string): Content | string {
+  const file = join(folder, RECORDS);
+  if (!existsSync(file)) return "missing";
+  const read = jsonOf(readText(file)) as Content | undefined;
+  return read?.format === RECORDS_FORMAT && Array.isArray(read.rows) && read.lineup
+    ? read
+    : `not of the form ${RECORDS_FORMAT}`;
+}
+
+/** Names of all files in a folder and the folders in it. */
+const filesIn = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .map((name) => name.replaceAll("\\", "/"))
+    .filter((name) => statSync(join(folder, name)).isFile());
+
+/** What was found, in words. */
+export function verifyWords({ manifest, changes }: Verified): string {
+  const text = commandLineFor("en").verify;
+  return changes.length === 0
+    ? text.same(manifest.files.length, manifest.fingerprint)
+    : changes.join("\n");
+}

@@ -1,0 +1,103 @@
+import type { Counts, Report } from "../check/check";
+import type { JudgedTable } from "../check/context";
+import type { Finding } from "../check/finding";
+import { type RowComparison, recordRows } from "../check/recordRows";
+import type { Lineup } from "../lineup/lineup";
+import { serialDay } from "../quantities/dates";
+import { type CellValue, isBlank, type Role } from "../records/kind";
+import { cellAddress } from "../sheets/address";
+import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
+import type { Verdict } from "../standards/judge";
+
+/** The published form of `records.json`; another number where it changes. */
+export const RECORDS_FORMAT = "gearproof-records-1";
+
+/** One cell of a record that holds something. */
+export interface HandedCell {
+  readonly address: string;
+  /** Header of the column. */
+  readonly column: string;
+  readonly role: Role;
+  readonly value: CellValue;
+  readonly unit?: string;
+}
+
+/** One record as it is handed over. */
+export interface HandedRow {
+  readonly sheet: string;
+  /** Id of the record kind, and its title. */
+  readonly record: string;
+  readonly title: string;
+  /** The panel or bus section. */
+  readonly panel: string;
+  /** The record's key cells in order. */
+  readonly row: string;
+  readonly state: "open" | "begun" | "judged";
+  readonly result: Verdict;
+  readonly cells: readonly HandedCell[];
+  readonly comparisons: readonly RowComparison[];
+  /** Where the limits come from. */
+  readonly sources: string;
+}
+
+/** All that a hand-over says: what `records.json` holds, what the report prints, what the fingerprint is taken of. */
+export interface Content {
+  readonly format: typeof RECORDS_FORMAT;
+  /** The day of the check for hand-over, as 2026-11-25. */
+  readonly checked: string;
+  readonly lineup: Lineup;
+  readonly instruments: readonly InstrumentRow[];
+  readonly counts: Counts;
+  readonly rows: readonly HandedRow[];
+  readonly findings: readonly Finding[];
+}
+
+/** What the check for hand-over of a workbook comes to, as plain data. */
+export const contentOf = ({ context, counts, findings }: Report): Content => ({
+  format: RECORDS_FORMAT,
+  checked: serialDay(context.today),
+  lineup: context.lineup,
+  instruments: [...(context.instruments?.values() ?? [])],
+  counts,
+  rows: context.tables.flatMap((table) => rowsOf(table, context)),
+  findings,
+});
+
+/** Whether nothing of weight `stop` stands open against it. */
+export const isFinal = ({ findings }: Pick<Content, "findings">): boolean =>
+  !findings.some(({ weight, concession }) => weight === "stop" && !concession);
+
+const rowsOf = (table: JudgedTable, context: Report["context"]): HandedRow[] => {
+  const { kind, judged, aside, open, keys } = table;
+  const told = recordRows({ ...context, tables: [table] });
+  return judged
+    .flatMap((row, at) => (aside.has(at) ? [] : [{ row, at }]))
+    .map(({ row, at }, index): HandedRow => {
+      const result = told[index]?.result ?? "Missing";
+      return {
+        sheet: table.table.sheet,
+        record: kind.id,
+        title: kind.title,
+        panel: String(row.object ?? ""),
+        row: keys[at] ?? "",
+        state: result !== "Missing" ? "judged" : open.has(at) ? "open" : "begun",
+        result,
+        cells: kind.columns.flatMap(({ id, header, role, unit }): HandedCell[] => {
+          const [value, column] = [row[id], table.at.get(id)];
+          return value === undefined || isBlank(value) || column === undefined
+            ? []
+            : [
+                {
+                  address: cellAddress(table.table, at, column),
+                  column: header,
+                  role,
+                  value,
+                  ...(unit === undefined ? {} : { unit }),
+                },
+              ];
+        }),
+        comparisons: told[index]?.comparisons ?? [],
+        sources: told[index]?.sources ?? "",
+      };
+    });
+};

@@ -1,0 +1,250 @@
+import type { Content as Block, TDocumentDefinitions } from "pdfmake/interfaces";
+import { byWeight } from "../check/byWeight";
+import type { Report } from "../check/check";
+import { countWords, matrix, standings } from "../check/matrix";
+import type { Paper } from "../look/page";
+import type { Messages } from "../messages/messages";
+import { evenParts } from "../quantities/evenParts";
+import { drawingOf } from "../report/drawing";
+import { STANDING } from "../report/standing";
+import { papersOf } from "../sheets/plannedSheet";
+import { groupedBy } from "../xlsx/groupedBy";
+import { type Content, isFinal } from "./content";
+import { inGroups } from "./fingerprint";
+import { instrumentBlocks, nameplateOf, sourceBlocks } from "./reportLists";
+import { LAYOUT, tableOf } from "./tableOf";
+import { partsOf, sourcesIn } from "./words";
+
+const INK = "#1b2a33";
+const NOTICE = "#fff3c9";
+
+/** Records side by side in the matrix, and panels in a strip of the drawing, that a page holds. */
+const RECORDS_WIDE = 6;
+const PANELS_WIDE = 8;
+
+const heading = (text: string, first = false): Block => ({
+  text,
+  fontSize: 15,
+  bold: true,
+  outline: true,
+  margin: [0, 0, 0, 6],
+  ...(first ? {} : { pageBreak: "before" as const }),
+});
+const smaller = (text: string, id?: string): Block => ({
+  text,
+  fontSize: 11,
+  bold: true,
+  margin: [0, 8, 0, 2],
+  ...(id === undefined ? {} : { id }),
+});
+
+/** How the report is made: the content, the check that it came of, and what is printed on each page. */
+export interface ReportPages {
+  readonly content: Content;
+  readonly report: Report;
+  readonly fingerprint: string;
+  readonly paper?: Extract<Paper, "a4" | "letter">;
+}
+
+/** The report as pages for the PDF library: every number of it stands in `content`. */
+export function reportPages(
+  { content, report, fingerprint, paper }: ReportPages,
+  messages: Messages,
+): TDocumentDefinitions {
+  const text = messages.handover;
+  const { project, basis } = content.lineup;
+  const name = [project.name, project.number].filter(Boolean).join(", ");
+  const usual = papersOf({ basis }) === "American" ? "letter" : "a4";
+  return {
+    pageSize: (paper ?? usual) === "letter" ? "LETTER" : "A4",
+    pageMargins: [36, 36, 36, 50],
+    info: { title: `${text.title}, ${name}`, creator: "Gearproof", producer: "Gearproof" },
+    version: "1.7",
+    language: "en",
+    tagged: true,
+    defaultStyle: { font: "Roboto", fontSize: 8, color: INK },
+    ...(isFinal(content)
+      ? {}
+      : { watermark: { text: text.notFinal, color: "#8c1d18", opacity: 0.12, bold: true } }),
+    footer: (page, pages) => ({
+      margin: [36, 14, 36, 0],
+      fontSize: 7,
+      stack: [
+        text.footer(name, page, pages) + (isFinal(content) ? "" : ` · ${text.notFinal}`),
+        text.fingerprintShort(inGroups(fingerprint)),
+      ],
+    }),
+    content: [
+      ...cover(content, fingerprint, text),
+      ...summary(content, report, messages),
+      ...panelSheets(content, report, messages),
+      ...punch(content, text),
+      ...instrumentBlocks(content, text, heading),
+      ...sourceBlocks(content, text, heading, smaller),
+      ...cautions(report, text),
+    ],
+  };
+}
+
+function cover(content: Content, fingerprint: string, text: Messages["handover"]): Block[] {
+  const { project, ratings, basis, note } = content.lineup;
+  const { voltagekV, frequencyHz, busbarA } = ratings;
+  const specification = [project.specification, project.specificationRevision].filter(Boolean);
+  const drawings = project.drawings.map(({ number, revision, title }) =>
+    [number, revision, title].filter(Boolean).join(" "),
+  );
+  const facts: [string, string | undefined][] = [
+    [text.number, project.number],
+    [text.site, project.site],
+    [text.specification, specification.join(" ")],
+    [text.drawings, drawings.join("; ")],
+    [text.ratings, text.ratingsOf(voltagekV, frequencyHz, busbarA, basis)],
+    [text.checked, content.checked],
+    [text.fingerprint, inGroups(fingerprint)],
+  ];
+  const stops = content.findings.filter((one) => one.weight === "stop" && !one.concession).length;
+  return [
+    { text: text.title, fontSize: 26, bold: true, margin: [0, 60, 0, 4], outline: true },
+    { text: project.name, fontSize: 18, margin: [0, 0, 0, 16] },
+    ...(note ? [{ text: note, margin: [0, 0, 0, 10] } as Block] : []),
+    {
+      layout: LAYOUT,
+      fontSize: 10,
+      table: {
+        widths: [130, "*"],
+        body: facts.flatMap(([label, value]) =>
+          value ? [[{ text: label, bold: true }, value]] : [],
+        ),
+      },
+    },
+    { text: stops > 0 ? text.stopsLeft(stops) : text.final, bold: true, margin: [0, 14, 0, 6] },
+    noticeOf(text.caution),
+    smaller(text.signatures),
+    tableOf(
+      text.signatureColumns,
+      text.signature.map((who) => [{ text: who, margin: [0, 10, 0, 10] }, "", "", "", ""]),
+      [110, "*", "*", 60, "*"],
+    ),
+  ];
+}
+
+const noticeOf = (text: string): Block => ({
+  layout: "noBorders",
+  margin: [0, 2, 0, 4],
+  table: { widths: ["*"], body: [[{ text, fillColor: NOTICE, margin: [4, 3, 4, 3] }]] },
+});
+
+function summary(content: Content, report: Report, messages: Messages): Block[] {
+  const { handover: text, report: words, findings } = messages;
+  const results = matrix(report.context);
+  const standingOf = standings(report, results);
+  const strips = evenParts(content.lineup.panels, PANELS_WIDE);
+  return [
+    heading(text.summary),
+    { text: countWords(content.counts, findings), fontSize: 11, margin: [0, 0, 0, 8] },
+    ...strips.map(
+      (panels): Block => ({
+        svg: drawingOf({ ...content.lineup, panels }, standingOf, messages),
+        width: Math.min(520, panels.length * 90),
+        margin: [0, 0, 0, 6],
+      }),
+    ),
+    smaller(text.results),
+    ...evenParts(results.kinds, RECORDS_WIDE).map((kinds) =>
+      tableOf(
+        [words.page.object, ...kinds.map(({ title }) => title), words.page.standing],
+        results.objects.map((object) => {
+          const standing = standingOf(object);
+          const { fill, ink } = STANDING[standing];
+          return [
+            { text: object, bold: true },
+            ...kinds.map(({ id }) => countWords(results.cell(object, id), findings)),
+            { text: words.standing[standing], bold: true, fillColor: fill, color: ink },
+          ];
+        }),
+      ),
+    ),
+  ];
+}
+
+function panelSheets(content: Content, report: Report, messages: Messages): Block[] {
+  const text = messages.handover;
+  const byPanel = groupedBy(content.rows, ({ panel }) => panel);
+  return matrix(report.context).objects.flatMap((panel) => {
+    const rows = byPanel.get(panel) ?? [];
+    if (rows.length === 0) return [];
+    return [
+      heading(text.sheetOf(panel)),
+      ...nameplateOf(content.lineup, panel, text, smaller),
+      ...[...groupedBy(rows, ({ title }) => title)].flatMap(([title, some]) =>
+        recordBlocks(title, some, messages),
+      ),
+    ];
+  });
+}
+
+function recordBlocks(title: string, rows: Content["rows"], { handover: text, report }: Messages) {
+  const told = rows.filter(({ state }) => state !== "open");
+  const open = rows.length - told.length;
+  const sources = [...new Set(told.flatMap(({ sources }) => sourcesIn(sources)))];
+  const blocks: Block[] = [smaller(title)];
+  if (told.length > 0)
+    blocks.push(
+      tableOf(
+        [text.item, text.recorded, text.judgedBy, text.trail, text.result],
+        told.map((row) => {
+          const { recorded, judgedBy, trail } = partsOf(row);
+          const key = row.result === "Not required" ? "none" : standingWord(row.result);
+          const { fill, ink } = STANDING[key];
+          const result = key === "none" ? row.result : report.standing[key];
+          const item = row.row.split(" · ").slice(1).join(" · ") || row.row;
+          const cell = { text: result, bold: true, fillColor: fill, color: ink };
+          return [item, recorded, judgedBy, trail, cell];
+        }),
+        ["18%", "*", "*", "16%", 52],
+      ),
+    );
+  if (sources.length > 0)
+    blocks.push({ text: text.sources(sources.join("; ")), fontSize: 7, margin: [0, -5, 0, 6] });
+  if (open > 0) blocks.push({ text: text.openRows(open), italics: true });
+  return blocks;
+}
+
+const standingWord = (result: string) =>
+  result.toLowerCase() as "pass" | "fail" | "missing" | "inconclusive";
+
+function punch({ findings }: Content, text: Messages["handover"]): Block[] {
+  const work = findings.filter(({ weight }) => weight !== "note");
+  const open = byWeight(work.filter(({ concession }) => !concession));
+  const accepted = findings.flatMap(({ message, concession }) =>
+    concession ? [[message, concession.reason, concession.name, concession.date]] : [],
+  );
+  return [
+    heading(text.punch),
+    open.length > 0
+      ? tableOf(
+          text.punchColumns,
+          open.map(({ weight, panel, sheet, address, message }) => [
+            weight,
+            panel ?? "",
+            `${sheet}!${address}`,
+            message,
+          ]),
+          [36, 50, 90, "*"],
+        )
+      : text.punchNone,
+    smaller(text.concessions),
+    accepted.length > 0
+      ? tableOf(text.concededColumns, accepted, ["*", "*", 80, 55])
+      : text.concessionsNone,
+  ];
+}
+
+function cautions({ context }: Report, text: Messages["handover"]): Block[] {
+  const said = context.tables.flatMap(({ kind }) => kind.cautions);
+  return [
+    heading(text.cautions),
+    noticeOf(text.caution),
+    { ul: [...new Set(said)], margin: [0, 6, 0, 0] },
+  ];
+}

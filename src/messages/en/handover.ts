@@ -1,0 +1,78 @@
+import { countIn } from "../plurals";
+
+const count = countIn("en");
+const ROWS = { one: "row", other: "rows" };
+
+/** Texts of the report that is handed over. */
+export const handover = {
+  title: "Test report",
+  project: "Project",
+  number: "Project number",
+  site: "Site",
+  specification: "Specification",
+  drawings: "Drawings",
+  ratings: "Ratings",
+  ratingsOf: (kV: number, hertz: number, busbarA: number, basis: string) =>
+    `${kV} kV, ${hertz} Hz, busbar ${busbarA} A; criteria by ${basis} practice`,
+  checked: "Checked for hand-over",
+  fingerprint: "Fingerprint (SHA-256)",
+  notFinal: "NOT FINAL",
+  final: "The check for hand-over found nothing that stops it.",
+  stopsLeft: (stops: number) =>
+    `Not final: the check for hand-over found ${count(stops, { one: "stop", other: "stops" })}. They are listed under Punch list.`,
+  footer: (project: string, page: number, pages: number) => `${project} · page ${page} of ${pages}`,
+  fingerprintShort: (fingerprint: string) => `Fingerprint ${fingerprint}`,
+  signatures: "Signatures",
+  signature: ["Tested by", "Reviewed by", "Witnessed by", "Accepted for the client"],
+  signatureColumns: ["", "Name", "Company", "Date", "Signature"],
+  summary: "Summary",
+  results: "Results by panel and record",
+  sheetOf: (panel: string) => `${panel}: records`,
+  nameplate: "Nameplate",
+  item: "Item",
+  recorded: "Recorded",
+  judgedBy: "Limits and worked-out values",
+  trail: "Date, tester, instrument",
+  result: "Result",
+  sources: (sources: string) => `Limits from: ${sources}`,
+  openRows: (rows: number) => `Nothing recorded yet: ${count(rows, ROWS)}.`,
+  punch: "Punch list",
+  punchNone: "Nothing is open.",
+  punchColumns: ["Weight", "Panel", "Cell", "Finding"],
+  concessions: "Concessions",
+  concessionsNone: "No finding was accepted.",
+  concededColumns: ["Finding", "Reason", "Accepted by", "Date"],
+  instruments: "Test instruments",
+  instrumentColumns: ["Id", "Instrument", "Serial number", "Calibrated", "Due"],
+  criteria: "Criteria",
+  criteriaNote: "Each source as the records name it, with how certain its figure is.",
+  ownCriteria: "Criteria of the manufacturer and the project",
+  ownCriteriaColumns: ["Quantity", "Applies to", "Given by", "Value", "Document"],
+  all: "all",
+  cautions: "Cautions",
+  caution:
+    "This report evaluates records. It never says that equipment is safe to energize: licensed people decide that under the local code, the site's permit system and the manufacturer's instructions.",
+  replaced: "Readings that were replaced",
+  replacedColumns: ["Record", "Column", "Value", "Source", "Replaced on"],
+  punchSheet: {
+    title: "Punch list",
+    purpose:
+      "What is open at hand-over, one line each: give it an owner and a due date, close it with a note.",
+    columns: {
+      weight: "Severity",
+      panel: "Panel",
+      sheet: "Sheet",
+      address: "Cell",
+      message: "What",
+      owner: "Owner",
+      due: "Due",
+      state: "State",
+      note: "Closing note",
+      files: "Photos, files",
+    },
+    open: "Open",
+    accepted: "Accepted",
+    acceptedBy: (reason: string, name: string, date: string) =>
+      `Accepted by ${name}, ${date}: ${reason}`,
+  },
+};

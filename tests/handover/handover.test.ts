@@ -1,0 +1,194 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { extractText, getDocumentProxy } from "unpdf";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { buildBook } from "../../src/cli/buildBook";
+import { type HandedOver, handOver } from "../../src/cli/handover";
+import { intakeBook } from "../../src/cli/intakeBook";
+import { verify } from "../../src/cli/verify";
+import { fingerprintOf } from "../../src/handover/fingerprint";
+import { shown } from "../../src/handover/words";
+import { openBook } from "../../src/intake/openBook";
+import { readBook, writeCells } from "../../src/xlsx/file";
+
+const EXPORT = "harbour-2-contact-resistance.txt";
+let room: string;
+let folder: string;
+let made: HandedOver;
+
+beforeAll(async () => {
+  room = mkdtempSync(join(tmpdir(), "handover-"));
+  folder = join(room, "handed");
+  await buildBook("sample-workbooks/harbour-substation.lineup.json", join(room, "empty.xlsx"));
+  const exported = join(room, EXPORT);
+  writeFileSync(exported, readFileSync(`sample-workbooks/${EXPORT}`));
+  await intakeBook(join(room, "empty.xlsx"), [exported], join(room, "book.xlsx"), {
+    replace: false,
+  });
+  made = await handOver(join(room, "book.xlsx"), folder);
+}, 120_000);
+afterAll(() => rmSync(room, { recursive: true, force: true }));
+
+/** The text of the report as a general PDF reader finds it, without spaces, which lines break at, and with one sign for micro. */
+const textOf = async (file: string) => {
+  const pdf = await getDocumentProxy(new Uint8Array(readFileSync(file)));
+  const { text } = await extractText(pdf, { mergePages: false });
+  return text;
+};
+const bare = (text: string) => text.normalize("NFKC").replace(/\s+/g, "");
+
+/** A number stands with the title of its column; a day and a text by themselves. */
+const printed = (record: string, cell: HandedOver["content"]["rows"][number]["cells"][number]) => {
+  const text = shown(record, cell);
+  return typeof cell.value === "number" && !/^\d{4}-/.test(text) ? `${cell.column}: ${text}` : text;
+};
+
+/** Changes a file, verifies, and puts the file back. */
+const afterChange = async (name: string, change: (bytes: Buffer) => Uint8Array | string) => {
+  const file = join(folder, name);
+  const before = readFileSync(file);
+  writeFileSync(file, change(Buffer.from(before)));
+  try {
+    return (await verify(folder)).changes;
+  } finally {
+    writeFileSync(file, before);
+  }
+};
+
+describe("a hand-over", () => {
+  test("has every file that its manifest lists, the export that stands beside the workbook among them", async () => {
+    const { manifest, changes } = await verify(folder);
+    expect(changes).toEqual([]);
+    expect(manifest.files.map(({ name }) => name)).toContain(`exports/${EXPORT}`);
+    expect(manifest.final).toBe(false);
+    expect(readdirSync(room).filter((name) => name.endsWith(".part"))).toEqual([]);
+  });
+
+  test("prints every reading, limit and worked-out value that records.json has", async () => {
+    const pages = bare((await textOf(join(folder, "report.pdf"))).join(" "));
+    const told = made.content.rows.filter(({ state }) => state !== "open");
+    expect(told.length).toBeGreaterThan(10);
+    for (const { record, cells } of told)
+      for (const cell of cells)
+        if (cell.role === "entry" || cell.role === "limit" || cell.role === "computed")
+          expect(
+            pages.includes(bare(printed(record, cell))),
+            `${cell.column} ${cell.address}: ${printed(record, cell)}`,
+          ).toBe(true);
+  });
+
+  test("says on every page that it is not final, and prints its fingerprint there", async () => {
+    const pages = await textOf(join(folder, "report.pdf"));
+    expect(pages.length).toBeGreaterThan(5);
+    for (const page of pages) {
+      expect(bare(page)).toContain(made.manifest.fingerprint);
+      expect(page).toContain("NOT FINAL");
+    }
+  });
+
+  test("has a workbook of values alone, which holds what records.json says", async () => {
+    const frozen = openBook(await readBook(readFileSync(join(folder, "records.xlsx"))));
+    for (const { table } of frozen.tables)
+      for (let row = 0; row < table.rowCount; row++)
+        for (const at of table.headers.keys()) expect(table.formula(row, at)).toBeUndefined();
+    const csv = readFileSync(join(folder, "records.csv"), "utf8");
+    const cells = made.content.rows.flatMap((row) => row.cells);
+    expect(csv.trimEnd().split(/\r?\n/).length).toBeGreaterThan(cells.length);
+  });
+
+  test("takes its fingerprint of what is said, not of how it is written (RFC 8785)", async () => {
+    const content = JSON.parse(readFileSync(join(folder, "records.json"), "utf8"));
+    const turned = Object.fromEntries(Object.entries(content).reverse());
+    expect(await fingerprintOf(turned)).toBe(made.manifest.fingerprint);
+    // The canonical form of {"b":1,"a":2} is {"a":2,"b":1}; its hash by another program: sha256sum.
+    expect(await fingerprintOf({ b: 1, a: 2 })).toBe(
+      "d3626ac30a87e6f7a6428233b3c68299976865fa5508e4267c5415c76af7a772",
+    );
+  });
+});
+
+describe("verify", () => {
+  test("names a file of which one byte was changed", async () => {
+    for (const name of ["report.pdf", "records.csv", "punch-list.xlsx", `exports/${EXPORT}`]) {
+      const changes = await afterChange(name, (bytes) => {
+        const at = bytes.length >> 1;
+        bytes[at] = (bytes[at] ?? 0) ^ 1;
+        return bytes;
+      });
+      expect(changes).toEqual([`${name}: was changed since it was handed over`]);
+    }
+  });
+
+  test("names the cell of the workbook whose reading was changed, and what it was", async () => {
+    const bytes = readFileSync(join(folder, "records.xlsx"));
+    const book = openBook(await readBook(bytes));
+    const found = made.content.rows
+      .filter(({ record }) => record === "contact")
+      .flatMap((row) => row.cells)
+      .find(({ role, value }) => role === "entry" && typeof value === "number");
+    const table = book.tables.find(({ kind }) => kind.id === "contact");
+    if (!found || !table) throw new Error("no contact resistance was handed over");
+    const column = table.table.headers.indexOf(found.column);
+    const row = Number(found.address.replace(/\D/g, "")) - table.table.top - 2;
+    const other = Number(found.value) + 1;
+    const written = await writeCells(bytes, [
+      { table: table.table, writes: [{ row, column, value: other }] },
+    ]);
+    const changes = await afterChange("records.xlsx", () => written);
+    expect(changes).toHaveLength(2);
+    expect(changes[1]).toContain(`!${found.address} (`);
+    expect(changes[1]).toContain(`handed over ${found.value}, now ${other}`);
+  });
+
+  test("names a criterion that was changed in the records", async () => {
+    const changes = await afterChange("records.json", (bytes) => {
+      const content = JSON.parse(bytes.toString("utf8"));
+      content.lineup.criteria[0].value *= 2;
+      return JSON.stringify(content);
+    });
+    expect(changes.join("\n")).toContain("criteria.0.value");
+    expect(changes.join("\n")).toContain("the manifest says");
+  });
+
+  test("names what is missing and what was added", async () => {
+    const added = join(folder, "note.txt");
+    writeFileSync(added, "later");
+    const csv = join(folder, "records.csv");
+    const before = readFileSync(csv);
+    rmSync(csv);
+    try {
+      expect((await verify(folder)).changes).toEqual([
+        "records.csv: is missing",
+        "note.txt: was not handed over",
+      ]);
+    } finally {
+      writeFileSync(csv, before);
+      rmSync(added);
+    }
+  });
+
+  test("says of a folder without a manifest that it is no hand-over", async () => {
+    await expect(verify(room)).rejects.toThrow("no hand-over that can be verified");
+    expect(await afterChange("records.xlsx", () => "no workbook")).toContainEqual(
+      expect.stringContaining("records.xlsx: cannot be compared"),
+    );
+  });
+});
+
+describe("what cannot be handed over", () => {
+  test("leaves a folder that holds something as it is", async () => {
+    const full = join(room, "full");
+    mkdirSync(full);
+    writeFileSync(join(full, "mine.txt"), "mine");
+    await expect(handOver(join(room, "book.xlsx"), full)).rejects.toThrow("not an empty folder");
+    expect(readdirSync(full)).toEqual(["mine.txt"]);
+  });
+
+  test("writes nothing where the workbook is damaged", async () => {
+    const broken = join(room, "broken.xlsx");
+    writeFileSync(broken, "no workbook");
+    await expect(handOver(broken, join(room, "none"))).rejects.toThrow("broken.xlsx");
+    expect(readdirSync(room)).not.toContain("none");
+  });
+});
