@@ -54,7 +54,7 @@ const measured = (
       "wrong",
       `${quoted(text)} has no unit for ${header}; write it in the title, such as "${header.replace(` ${target}`, "")} (${target})", or in the cell.`,
     );
-  const reading = readReading(text, { unit: unit ?? target, decimal });
+  const reading = readReading(clockMinutes(text, unit) ?? text, { unit: unit ?? target, decimal });
   if (!reading.ok) return reading;
   const value = convert(reading.value.value, reading.value.unit, target);
   if (!value.ok) return value;
@@ -73,6 +73,12 @@ const measured = (
   return answer(
     exact ? value.value : writeReading({ ...reading.value, value: value.value, unit: target }),
   );
+};
+
+/** Minutes and seconds, as `1:30` under a title that says `min:s`, in seconds. */
+const clockMinutes = (text: string, unit: Unit | undefined): string | undefined => {
+  const [, minutes, seconds] = (unit === "min" && /^\s*(\d{1,3}):([0-5]\d)\s*$/.exec(text)) || [];
+  return seconds === undefined ? undefined : `${Number(minutes) * 60 + Number(seconds)} s`;
 };
 
 /** A number for a column that has no unit of its own: a count, or a value in the unit that its row names. */

@@ -1,5 +1,6 @@
 import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, isNumberish } from "../text/textCells";
+import { operationIn } from "../words/operationIn";
 import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
@@ -34,6 +35,7 @@ export const PLACING = new Set([
   "position",
   "stage",
   "test",
+  "operation",
 ]);
 const CLOSING = new RegExp(`^${anyWord(({ footers }) => footers)}`, "i");
 const NOTES = new RegExp(`^${anyWord(({ notes }) => notes)}\\b`, "i");
@@ -113,6 +115,21 @@ export const looksLikeFact = (
 
 /** What a heading says that the lines below it were measured again. */
 const RETEST = "Retest";
+/** A banner of an operation over what follows: `CLOSE`, `Öffnen`. */
+const isOperation = (text: string): boolean => {
+  const { words } = sensesOf(text);
+  return text.length < 40 && words.length <= 2 && operationIn(text) !== undefined;
+};
+
+/** What a line alone says of the lines below it, whatever titles stand between: an operation. */
+export const bannerFacts = (row: TextRow): Fact[] => {
+  const [only = "", other] = filledOf(row.cells);
+  return other === undefined && isOperation(only)
+    ? [{ line: row.line, key: OPERATION, value: only }]
+    : factOf(row);
+};
+const OPERATION = "Operation";
+
 const isRetest = (heading: string): boolean =>
   heading.length < 60 && sensesOf(heading).senses.has("retest");
 
@@ -121,6 +138,7 @@ const noteFacts = (row: TextRow): Fact[] => {
   const { line } = row;
   const [only = "", other] = filledOf(row.cells);
   if (other !== undefined) return factOf(row);
+  if (isOperation(only)) return bannerFacts(row);
   if (isRetest(only)) return [{ line, key: RETEST, value: only }];
   if (readStage(only.split(/\s/, 1)[0] ?? "")) return [{ line, key: "Stage", value: only }];
   const [, key, value] = SUBHEAD.exec(only) ?? [];

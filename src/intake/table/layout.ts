@@ -3,7 +3,7 @@ import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, wholeRow } from "../text/textCells";
 import {
   type Block,
-  factOf,
+  bannerFacts,
   headingsIn,
   isPlacing,
   looksLikeFact,
@@ -82,7 +82,7 @@ export function* layout(
     isNarrow: head.columns.length < 3,
     summaryIn: summaryReader(),
     block: {
-      facts: above.flatMap(factOf),
+      facts: above.flatMap(bannerFacts),
       head,
       title: titleOf(above),
       headings: headingsIn(above),
@@ -176,14 +176,18 @@ const titlesAt = (
   const head = headAt(lines, { ...options, titleLines: undefined, units: undefined });
   if (!head || !isConvincing(head, filled)) return undefined;
   for (let title = 1; title < head.lines + (head.units ? 1 : 0); title++) all.next();
-  const facts = pending.flatMap(factOf);
+  const facts = pending.flatMap(bannerFacts);
   reading.pending = [];
   reading.gap = false;
-  if (headText(block.head) === headText(head) && !facts.some(isPlacing(options)))
+  const isSame = headText(block.head) === headText(head);
+  const places = isPlacing(options);
+  if (isSame && !facts.some(places))
     return [...pending.map(noted), skippedAt(row.line, "the titles again")];
+  // Under the same titles the day, the tester and the instrument go on.
+  const above = isSame ? block.facts.filter((fact) => !places(fact)) : shared;
   return [
     entered(reading, {
-      facts: [...shared, ...facts],
+      facts: [...above, ...facts],
       head,
       title: titleOf(pending),
       headings: headingsIn(pending),

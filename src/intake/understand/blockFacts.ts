@@ -2,11 +2,13 @@ import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
+import { operationIn } from "../words/operationIn";
 import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
 import type { Sense } from "../words/senses";
 import { entriesOf } from "./assignColumns";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
+import { hasOperations } from "./kindShape";
 import { kindsNamed } from "./kindWords";
 import type { Knowledge, KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
@@ -130,6 +132,8 @@ const factWritten = (
   if (field !== undefined) return written(field, fact);
   if (seen.title.senses.has("stage") && readStage(value) !== undefined)
     return known.byStage ? written("stage", fact) : undefined;
+  if (seen.title.senses.has("operation") && operationIn(value) !== undefined)
+    return hasOperations(known.kind) ? written("operation", fact) : undefined;
   return namingFact(fact, seen, known) ?? entryFact(fact, seen, known);
 };
 

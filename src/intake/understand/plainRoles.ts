@@ -38,7 +38,7 @@ export const plainRole = (seen: SeenColumn, knows: Knowledge): Role | undefined 
   if (isInstrument(seen, knows)) return { field: "instrument" };
   if (cells.dates > 0.7)
     return { field: senses.has("date") || senses.size === 0 ? "date" : undefined };
-  if (cells.times > 0.7) return { field: "time" };
+  if (cells.times > 0.7 && seen.told === undefined) return { field: "time" };
   if (isRunning(seen)) return { spare: "a running number" };
   if (isUnits(seen) && (senses.has("unit") || senses.size === 0)) return { field: "unit" };
   if (senses.has("unit") && cells.texts.length === 0) return { field: "unit" };

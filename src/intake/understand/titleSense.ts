@@ -1,5 +1,6 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
+import { operationOf } from "../words/operationIn";
 import { wholeWord } from "../words/phrases";
 import { isOneOf, namesPosition } from "../words/readPosition";
 import { STAGE, WITHSTAND } from "../words/readStage";
@@ -59,6 +60,8 @@ export const ofTheTest = (heading: string): string =>
     return /^(?:@|at\s)/i.test(whole) || AT.test(before) || DIRECT.test(after) ? whole : " ";
   });
 const WAVE = /\s+(?:AC|DC|r\.?m\.?s\.?)$/i;
+/** Minutes and seconds as a clock shows them. */
+const CLOCK = /[([]?\b(?:mm?|min):(?:ss?|sec)\b[)\]]?/i;
 const PRIMES: Readonly<Record<string, Unit>> = { "'": "min", "′": "min", '"': "s", "″": "s" };
 
 /**
@@ -70,7 +73,7 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
   const text = title.slice(0, 200).replace(/\s+/g, " ").trim();
   const object = context.objectOf(text);
   if (object !== undefined) return { ...NOTHING, object };
-  const found = measuresIn(text.replace(/\b(i?r)(?=\d)/gi, "$1 "));
+  const found = measuresIn(text.replace(CLOCK, "(min)").replace(/\b(i?r)(?=\d)/gi, "$1 "));
   const inBrackets = unitInBrackets(found.rest);
   const rest = inBrackets.rest.replace(/[\s,;:/@–-]+$/g, "").trim();
   if (isPosition(rest) || context.letters.has(rest))
@@ -177,14 +180,6 @@ const stageIn = (text: string): { stage?: string; rest: string } => {
   return stage === undefined
     ? { rest: text }
     : { stage, rest: text.replace(STAGE, " ").replace(WITHSTAND, " ") };
-};
-
-const operationOf = (senses: ReadonlySet<Sense>): "closing" | "opening" | undefined => {
-  const [closing, opening] = [
-    senses.has("closing"),
-    senses.has("opening") || senses.has("tripping"),
-  ];
-  return closing === opening ? undefined : closing ? "closing" : "opening";
 };
 
 /** The lines of a title together: what a lower line says comes before what the one that groups it says. */
