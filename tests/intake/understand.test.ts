@@ -230,3 +230,44 @@ describe("no rearrangement changes what is placed", () => {
     );
   });
 });
+
+describe("what stands over and between the lines holds for them", () => {
+  test("an operation as a banner, under titles said once or twice, with the day above the first", () => {
+    const titles = "Panel;Pole 1 (s);Pole 2 (s);Pole 3 (s)";
+    const banners = (again: string) =>
+      `Timing of the breakers\nDate;2026-11-20\n\nCLOSE\n${titles}\n=H02;0,0612;0,0615;0,0619\n=H03;0,0602;0,0605;0,0609\n\nOPEN\n${again}=H02;0,0381;0,0384;0,0382\n=H03;0,0371;0,0374;0,0372\n`;
+    const found = placed("times.csv", banners(`${titles}\n`));
+    expect(found.filter((line) => line.includes("closing l1="))).toHaveLength(2);
+    expect(found.filter((line) => /opening l1=3[78]\.1$/.test(line))).toHaveLength(2);
+    expect(found.filter((line) => line.includes(" date="))).toHaveLength(4);
+    expect(placed("times.csv", banners("")).map((line) => line.replace(/at .*/, ""))).toEqual(
+      found,
+    );
+  });
+
+  test("minutes and seconds as a clock shows them, and an outcome in words", () => {
+    const found = placed(
+      "withstand.csv",
+      "AC withstand\nPanel;Phase;kV;min:s;mA;Outcome\n=H02;L1;28,0;1:00;2,1;held, no breakdown\n=H02;L2;28,0;1:30;2,2;no flashover\n=H02;L3;28,0;0:42;2,2;breakdown\n",
+    );
+    for (const [phase, seconds, word] of [
+      ["L1", 60, "No"],
+      ["L2", 90, "No"],
+      ["L3", 42, "Yes"],
+    ] as const) {
+      const own = found.filter((line) => line.includes(` ${phase} `));
+      expect(own.some((line) => line.endsWith(` duration=${seconds}`))).toBe(true);
+      expect(own.some((line) => line.endsWith(` discharge=${word}`))).toBe(true);
+    }
+  });
+
+  test("the part that a heading speaks of, where a line fits a breaker and a joint", () => {
+    const lines = "Celda;Polo;Resistencia (µΩ)\n=H02;L1;31,5\n=H02;L2;32,5\n=H02;L3;30,5\n";
+    const of = (heading: string) =>
+      readings("mediciones.csv", `${heading}\n\n${lines}`, ["reading"]);
+    const breaker = of("Resistencia de los polos del interruptor");
+    expect(breaker).toHaveLength(3);
+    expect(breaker.every((line) => /contact =H02 (?:Breaker|Q)/i.test(line))).toBe(true);
+    expect(of("Resistencias medidas")).toHaveLength(0);
+  });
+});

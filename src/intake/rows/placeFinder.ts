@@ -8,7 +8,12 @@ import { tablesFor } from "./tablesFor";
 
 /** The record tables that lines of a shape and of these quantities can belong to, and what was found there. */
 export type Among<T extends RecordRows> =
-  | { readonly ok: true; readonly tables: readonly T[]; readonly rows: Branch<RowSearch<T>> }
+  | {
+      readonly ok: true;
+      readonly tables: readonly T[];
+      readonly about?: ExportBlock["about"];
+      readonly rows: Branch<RowSearch<T>>;
+    }
   | Lost;
 
 /** What was found, by one part of a line after the other. */
@@ -36,7 +41,7 @@ export const tablesAmong = <T extends RecordRows>(
   const written = new Map(parts.map((part) => [part.field, part]));
   const found = tablesFor(tables, written, written.get("test")?.name ?? "", block);
   const among: Among<T> = found.ok
-    ? { ok: true, tables: found.value, rows: { next: new Map() } }
+    ? { ok: true, tables: found.value, about: block.about, rows: { next: new Map() } }
     : found;
   // A refusal names the line's own text.
   if (found.ok) shape.found.set(key, among);
@@ -54,7 +59,7 @@ export const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFin
   let left = MAX_REMEMBERED;
   return (
     { shape, parts }: Line<Among<T>>,
-    { tables, rows }: Extract<Among<T>, { ok: true }>,
+    { tables, rows, about }: Extract<Among<T>, { ok: true }>,
   ): RowSearch<T> => {
     const { objects, others } = shape.place;
     let object: ParsedField | undefined;
@@ -75,6 +80,7 @@ export const placeFinder = <T extends RecordRows>(find: ReturnType<typeof rowFin
         part: partNamed(`${part} ${more}`.trim(), operation),
         position: position ?? "",
         stage: stage ?? "",
+        ...(about && { about }),
       },
       tables,
     );

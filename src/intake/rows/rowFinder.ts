@@ -1,6 +1,7 @@
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
+import { ofSpoken } from "../understand/partsSpoken";
 import { type NamedPlace, placesNamed, placesOf } from "../understand/places";
 import { positionReader } from "../words/readPosition";
 import { readStage } from "../words/readStage";
@@ -178,7 +179,10 @@ const rowAmong = <T extends RecordRows>(
   if (!atPosition.ok) return atPosition;
   const atStage = narrow(atPosition.value, "stage", place.stage, stageOf);
   if (!atStage.ok) return atStage;
-  const ofPart = place.part === "" ? atStage.value : ofThisPart(atStage.value, place.part);
+  const ofPart =
+    place.part === ""
+      ? ofSpoken(atStage.value, place.about)
+      : ofThisPart(atStage.value, place.part);
   const [first, second] = ofPart;
   if (first === undefined)
     return lost(

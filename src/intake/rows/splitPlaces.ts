@@ -1,3 +1,4 @@
+import type { Sense } from "../words/languages/language";
 import { partNamed } from "../words/partNamed";
 
 /** What a line of an export says about where it belongs, as written; blank where it says nothing. */
@@ -6,6 +7,8 @@ export interface Place {
   readonly part: string;
   readonly position: string;
   readonly stage: string;
+  /** Parts that the words around its table speak of. */
+  readonly about?: ReadonlySet<Sense>;
 }
 
 /** Where one name may end and the next begin: `+K01 CB`, `H03/Q0`, `H03-Q0`. */

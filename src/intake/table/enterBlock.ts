@@ -10,6 +10,7 @@ import { type Unpivoted, unpivot } from "../columns/unpivot";
 import type { TextRow } from "../text/delimited";
 import { wholeRow } from "../text/textCells";
 import type { Knowledge } from "../understand/knowledge";
+import { partsSpoken } from "../understand/partsSpoken";
 import { understand } from "../understand/understand";
 import { lostInTitle } from "../words/lostUnit";
 import { plainWords } from "../words/plainWords";
@@ -137,6 +138,7 @@ const understoodBlock = (
       shape: isWide ? "wide" : "long",
       kind: understood.kind.id,
       facts: understood.facts,
+      about: partsSpoken([...headings, name.replace(/[_.]/g, " ")].join(" ; ")),
     },
     block: { ...found, head: { ...head, columns } },
     columns,

@@ -1,5 +1,6 @@
 import type { DecimalEvidence } from "../../quantities/decimalMark";
 import type { ExportRow } from "../columns/unpivot";
+import type { Sense } from "../words/languages/language";
 import type { DateOrder } from "../words/readDate";
 import type { ExportColumn } from "../words/titles";
 import type { Shape } from "./exportOptions";
@@ -16,6 +17,8 @@ export interface ExportBlock {
   /** One reading a row: the columns of a wide table are those that it was made into. */
   readonly columns: readonly ExportColumn[];
   readonly shape: Shape;
+  /** Parts of a panel that its headings and the file's name speak of, where lines name none. */
+  readonly about?: ReadonlySet<Sense>;
   /** The record kind that it is of, where all of it speaks for one. */
   readonly kind?: string;
   /** Why nothing of it is taken: what it is of is not known. */

@@ -1,11 +1,12 @@
 import { readUnit } from "../../quantities/readUnit";
 import type { Unit } from "../../quantities/units";
 import { isOneOf, schemeAmong } from "../words/readPosition";
+import { sensesOf } from "../words/senses";
 import { bracketless } from "../words/titles";
 import type { SeenColumn } from "./columnScore";
 import type { Knowledge } from "./knowledge";
 import { columnTexts } from "./textsOf";
-import { stacked, type TitleContext, titleSense } from "./titleSense";
+import { stacked, type TitleContext, type TitleSense, titleSense } from "./titleSense";
 
 /** A table of an export as it stands: its lines of titles, its row of units, and its first lines. */
 export interface SeenTable {
@@ -34,11 +35,23 @@ export const seenColumns = (
     const said = stack.map((line, at) =>
       titleSense(line[index] ?? "", contexts[at] as TitleContext),
     );
-    const title = stacked(said);
     const cells = columnTexts(rows.map((cells) => cells[index] ?? ""));
+    const title = withDischarge(stacked(said), cells.texts);
     const own = title.unit ?? unitIn(units[index] ?? "");
     return { index, title, cells, unit: own ?? cells.unit, ...(own && { told: own }) };
   });
+};
+
+/** A title that says no more than "result", over cells that all speak of a discharge, speaks of it too. */
+const withDischarge = (title: TitleSense, texts: readonly string[]): TitleSense => {
+  const isOpen = [...title.senses].every((sense) => sense === "result" || sense === "state");
+  return isOpen && texts.length > 0 && texts.every((text) => sensesOf(text).senses.has("discharge"))
+    ? {
+        ...title,
+        senses: new Set([...title.senses, "discharge"]),
+        words: [...title.words, { text: "", senses: ["discharge"] }],
+      }
+    : title;
 };
 
 /** A line of titles that group those below: each holds for the blank cells to its right. */
