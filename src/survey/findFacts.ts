@@ -7,6 +7,7 @@ import type { Facts, Label, Limit } from "./block";
 import { type Cell, inBaseUnit, quantityIn } from "./cells";
 import { classOf } from "./kindOf";
 import { latin } from "./localWords";
+import { unitIn } from "./unitIn";
 import { hasWord, NUMBER_WORDS } from "./words/sheetWords";
 
 interface Quantity {
@@ -41,30 +42,46 @@ export const quantitiesIn = (text: string): Quantity[] =>
       : [];
   });
 
-/** Two bounds in one: "close 50-80 ms". */
+/** Two bounds in one: "close 50-80 ms", or "50 ft-lb, accept 45 to 55". */
 const RANGE =
-  /(\d+(?:[.,]\d+)?)\s?(?:-|–|…|\.\.\.|to|bis|a|à)\s?(\d+(?:[.,]\d+)?)\s?([\p{L}µΩ·]+)/giu;
+  /(?<![\d/])(\d+(?:[.,]\d+)?)\s?(?:-|–|…|\.\.\.|to|bis|a|à)\s?(\d+(?:[.,]\d+)?)(?![\d/])(?:\s?([\p{L}µΩ·]+))?/giu;
+
+/** What is bounded on both sides. */
+const RANGED: readonly string[] = ["time", "torque", "pressure"];
+
+/** The unit of two bounds: after them, else that of the value before them, else that of the whole line; a bare pair of numbers says by its words that it bounds. */
+const unitOfRange = (text: string, clause: string, index: number, written: string) => {
+  const unit = unitOfWord(written);
+  if (unit.ok) return unit.value;
+  const isBound = (["limit", "closing", "opening"] as const).some((word) => hasWord(clause, word));
+  if (!isBound) return undefined;
+  const before = quantitiesIn(text.slice(0, index)).findLast(
+    ({ unit: one }) => one !== "s" && one !== "min" && RANGED.includes(unitSize(one).quantity),
+  );
+  return before?.unit ?? unitIn(text);
+};
 
 const rangesIn = (text: string, address: string): Limit[] =>
   [...text.matchAll(RANGE)].flatMap(
     ({ 1: low = "", 2: high = "", 3: written = "", index }): Limit[] => {
-      const unit = unitOfWord(written);
-      const [least, most] = [quantityIn(low)?.number, quantityIn(high)?.number];
-      if (!unit.ok || least === undefined || most === undefined || least >= most) return [];
-      if (!["time", "torque", "pressure"].includes(unitSize(unit.value).quantity)) return [];
       const before =
         text
           .slice(Math.max(0, index - NEAR), index)
           .split(/[;,.()]/)
           .at(-1) ?? "";
+      const unit = unitOfRange(text, before, index, written);
+      const [least, most] = [quantityIn(low)?.number, quantityIn(high)?.number];
+      if (unit === undefined || least === undefined || most === undefined || least >= most)
+        return [];
+      if (!RANGED.includes(unitSize(unit).quantity)) return [];
       const [closing, opening] = [hasWord(before, "closing"), hasWord(before, "opening")];
       const operation =
         closing === opening
           ? {}
           : { operation: closing ? ("closing" as const) : ("opening" as const) };
       return [
-        { side: "least", number: least, unit: unit.value, address, ...operation },
-        { side: "most", number: most, unit: unit.value, address, ...operation },
+        { side: "least", number: least, unit, address, ...operation },
+        { side: "most", number: most, unit, address, ...operation },
       ];
     },
   );

@@ -84,7 +84,54 @@ Insulation resistance (GΩ)
 Panel | Connection | Stage | Reading (GΩ) | Date
 ${lines}`;
 
+const primary = (formula: string) => `
+Current transformers, primary injection
+Panel | Core | Primary (A) | Secondary (A) | Error (%)
+W1 | metering | 600 | 1.001 | =ROUND((D3*600-C3)/C3*100,2) -> 0.1
+W1 | protection | 600 | 0.999 | =ROUND((D4*600-C4)/C4*100,2) -> -0.1
+W2 | metering | 200 | 1.002 | =ROUND((D5*200-C5)/C5*100,2) -> 0.2
+W2 | protection | 200 | 0.998 | =ROUND((D6*200-C6)/C6*100,2) -> -0.2
+W3 | metering | 200 | 1.001 | =ROUND((D7*200-C7)/C7*100,2) -> 0.1
+W3 | protection | 200 | 1.002 | ${formula}`;
+
+const bilingual = (word: string) => `
+Essai diélectrique 27 kV, 60 s
+Cellule | Phase | kV | s | Claquage انهيار | Résultat النتيجة
+W1 | A | 27 | 60 | Non لا | Conforme مطابق
+W1 | B | 27 | 60 | Non لا | Conforme مطابق
+W2 | A | 27 | 60 | ${word} | Conforme مطابق
+W2 | B | 27 | 60 | Non لا | Conforme مطابق`;
+
+const joints = (line: string) => `
+Busbar joints, 50 ft-lb by the drawing, accept 45 to 55
+From | To | A (ft-lb) | B (ft-lb) | C (ft-lb) | OK?
+Cub 1 | Cub 2 | 50 | 51 | 50 | OK
+Cub 2 | Cub 3 | 51 | 50 | 52 | OK
+${line}
+Cub 4 | Cub 5 | 50 | 50 | 51 | OK`;
+
 const CASES: readonly Case[] = [
+  {
+    name: "an error worked out from the cell above, where each line has its own rated current in the formula",
+    sheet: primary,
+    wrong: "=ROUND((D7*200-C7)/C7*100,2) -> 0.1",
+    told: ["query survey-formula E8"],
+    right: "=ROUND((D8*200-C8)/C8*100,2) -> 0.2",
+  },
+  {
+    name: "a discharge said in two languages",
+    sheet: bilingual,
+    wrong: "Oui نعم",
+    told: ["stop survey-discharge E5"],
+    right: "Non لا",
+  },
+  {
+    name: "a torque outside two bounds that the heading gives after the value called for",
+    sheet: joints,
+    wrong: "Cub 3 | Cub 4 | 50 | 44 | 51 | OK",
+    told: ["stop survey-limit D5"],
+    right: "Cub 3 | Cub 4 | 50 | 45 | 51 | OK",
+  },
   {
     name: "a reading outside the criterion, marked as passed",
     sheet: insulation,

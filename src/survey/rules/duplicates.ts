@@ -69,19 +69,33 @@ const OF_THE_TEST: readonly Concept[] = [
   "reading",
 ];
 
+/** What a line says in a column; in one that is filled only here and there, the cell above counts for those below. */
+const wordIn = (block: Block, at: number): ((line: number) => string) => {
+  const cells = block.lines.map((line) => block.at(line, at));
+  const isSparse = cells.filter((cell) => cell !== undefined).length < cells.length * 0.6;
+  let last = "";
+  const carried = new Map(
+    cells.map((cell, index) => {
+      last = cell?.text ?? last;
+      return [block.lines[index], last];
+    }),
+  );
+  return (line) => {
+    if (isSparse) return carried.get(line) ?? "";
+    const cell = block.at(line, at);
+    return typeof cell?.value === "string" && cell.number === undefined ? cell.text : "";
+  };
+};
+
 /** The same panel and connection twice in one table. */
 const repeats = (block: Block, { text }: SurveyContext): Finding[] => {
   const named = block.entries.filter(
     ({ panel, position, cell }) => panel !== "" && position !== "" && cell !== undefined,
   );
-  const words = (line: number) =>
-    block.columns
-      .filter(({ concept }) => concept === undefined || !OF_THE_TEST.includes(concept))
-      .map(({ at }) => block.at(line, at))
-      .map((cell) =>
-        typeof cell?.value === "string" && cell.number === undefined ? cell.text : "",
-      )
-      .join("|");
+  const readers = block.columns
+    .filter(({ concept }) => concept === undefined || !OF_THE_TEST.includes(concept))
+    .map(({ at }) => wordIn(block, at));
+  const words = (line: number) => readers.map((read) => read(line)).join("|");
   const groups = groupBy(named, ({ kind, panel, position, stage, operation, column, line }) =>
     [kind, panel, position, stage, operation, column.at, words(line)].join("|"),
   );

@@ -16,6 +16,31 @@ const relative = ({ formula = "", address }: Cell): string => {
   }
 };
 
+/** Numbers that a formula has of its own, outside of references: "F6*600" has 600. */
+const CONSTANT = /(?<![\w.[\]])\d+(?:\.\d+)?(?![\w.[\]])/g;
+
+/** A formula as it reads from its own cell, with a number that stands in its line as well told as such. */
+const ofLine = (block: Block, line: number, cell: Cell): string => {
+  const beside = block.columns
+    .filter(({ computed }) => !computed)
+    .flatMap(({ at }) => block.at(line, at)?.number ?? []);
+  return relative(cell).replace(CONSTANT, (number) =>
+    beside.includes(Number(number)) ? "own" : number,
+  );
+};
+
+/** The way that the lines of a column compute: as they are, or with what belongs to their line left open. */
+const formsOf = (
+  block: Block,
+  cells: readonly { readonly line: number; readonly cell: Cell }[],
+): string[] => {
+  const plain = cells.map(({ cell }) => relative(cell));
+  if (new Set(plain).size === 1) return plain;
+  const open = cells.map(({ line, cell }) => ofLine(block, line, cell));
+  // What is the same number in every line is a constant of all, even where one line happens to have it too.
+  return new Set(open).size < new Set(plain).size ? open : plain;
+};
+
 /** Lines of formulas across the columns: sums and ratios under a table. */
 const acrossLines = (block: Block, { text }: SurveyContext): Finding[] => {
   const [first, last] = block.span;
@@ -61,12 +86,13 @@ const inColumn = (block: Block, column: SurveyColumn, { text }: SurveyContext): 
   });
   const computed = cells.filter(({ cell }) => cell.formula !== undefined);
   if (computed.length < 3 || computed.length < cells.length * 0.6) return [];
-  const forms = computed.map(({ cell }) => relative(cell));
+  const forms = formsOf(block, computed);
+  const formOf = new Map(computed.map(({ cell }, index) => [cell, forms[index]]));
   const most =
     mostOf(forms, 0.6) ?? (forms.length === 3 ? { value: forms[0], times: 3 } : undefined);
   if (!most) return [];
   const others = cells.filter(
-    ({ cell }) => cell.formula === undefined || relative(cell) !== most.value,
+    ({ cell }) => cell.formula === undefined || formOf.get(cell) !== most.value,
   );
   if (others.length > Math.max(2, cells.length * 0.2)) return [];
   return others.map(({ line, cell }) => {

@@ -92,7 +92,7 @@ const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[]
 
 /** Words that tell of a failure in a column that says nothing else of it. */
 const WRONG =
-  /fail|\brev\b|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
+  /fail|\brev\b|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|verkehrt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
 
 /** Whether a column is known by its words at most: "Polarity: correct, correct, reversed". */
 const isUntitledWord = (concept: SurveyColumn["concept"], title: string): boolean =>
@@ -119,7 +119,7 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
         .filter(
           ({ entry, cell }) =>
             cell.text !== most.value &&
-            WRONG.test(cell.text) &&
+            (WRONG.test(cell.text) || (isWord(most.value, "yes") && isWord(cell.text, "no"))) &&
             !isWord(cell.text, "notApplicable") &&
             !isWord(cell.text, "notDone") &&
             resultOf(entry) !== "Fail",

@@ -40,7 +40,7 @@ export const en: SheetWords = {
       "cal",
     ],
     discharge: [
-      ".*(?:flash ?over|break ?down|broke down|discharge|puncture|tripped out|disruptive).*",
+      ".*(?:flash(?:ed)? ?over|break ?down|broke down|discharge|puncture|tripped out|disruptive).*",
     ],
     duration: [
       "duration.*",
@@ -125,6 +125,8 @@ export const en: SheetWords = {
       "p f",
       "a u",
       "pass(?: fail)?",
+      "all (?:done|good|ok|well|right|in order)",
+      "within (?:limits?|tolerance)",
       "pass y n",
       "(?:ok|o k)(?: .*)?",
       "acc rej",
@@ -336,6 +338,7 @@ export const en: SheetWords = {
     "not required",
     "spare",
     "nil",
+    "end(?: panel)?",
   ],
   notDone: [
     "tbd",
@@ -396,7 +399,7 @@ export const en: SheetWords = {
     "not exceeding",
     "up to",
   ],
-  limit: ["limit", "allowed", "allowable", "criterion", "acceptance", "within"],
+  limit: ["limit", "allowed", "allowable", "criterion", "accept", "acceptance", "within"],
   rated: [
     "rated",
     "rating",

@@ -79,9 +79,23 @@ const INSIDE = {
   rated: within(all(({ rated }) => rated)),
 } as const;
 
-/** Whether a cell's text is one of the words, and nothing more. */
-export const isWord = (text: string, form: keyof typeof FORMS): boolean =>
-  FORMS[form].test(plain(text));
+const ARABIC = /[\p{Script=Arabic}\s]+/gu;
+const LATIN = /[^\p{Script=Arabic}]+/gu;
+
+/** What a text says in each of two scripts: "Non لا" says no twice; undefined where it is written in one. */
+const inBothScripts = (words: string): readonly string[] | undefined => {
+  const halves = [words.replace(ARABIC, " ").trim(), words.replace(LATIN, " ").trim()];
+  return halves.includes("") ? undefined : halves;
+};
+
+/** Whether a cell's text is one of the words, and nothing more; in two scripts, whether both halves are. */
+export const isWord = (text: string, form: keyof typeof FORMS): boolean => {
+  const words = plain(text);
+  return (
+    FORMS[form].test(words) ||
+    (inBothScripts(words)?.every((half) => FORMS[form].test(half)) ?? false)
+  );
+};
 
 /** Whether a text has one of the words in it. */
 export const hasWord = (text: string, form: keyof typeof INSIDE): boolean =>
