@@ -110,7 +110,23 @@ Cub 2 | Cub 3 | 51 | 50 | 52 | OK
 ${line}
 Cub 4 | Cub 5 | 50 | 50 | 51 | OK`;
 
+const ticked = (mark: string) => `
+Installation checks, ✓ done, ✗ not done
+Check | P1 | P2 | P3 | All done?
+Floor bolts tight | ✓ | ✓ | ✓ | yes
+Vents clear | ✓ | ${mark} | ✓ | yes
+Shutters move freely | ✓ | ✓ | ✓ | yes
+Covers on | ✓ | ✓ | ✓ | yes
+Earth bar joined | ✓ | ✓ | ✓ | yes`;
+
 const CASES: readonly Case[] = [
+  {
+    name: "a cross among ticks in a line that says that all is done",
+    sheet: ticked,
+    wrong: "✗",
+    told: ["stop survey-word C4"],
+    right: "✓",
+  },
   {
     name: "an error worked out from the cell above, where each line has its own rated current in the formula",
     sheet: primary,

@@ -94,6 +94,11 @@ const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[]
 const WRONG =
   /fail|\brev\b|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|verkehrt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
 
+/** Whether one word denies the other: a no among yeses, a cross among ticks. */
+const isOpposite = (text: string, usual: string): boolean =>
+  (isWord(usual, "yes") && isWord(text, "no")) ||
+  (/^[✓✔☑√]$/u.test(usual) && /^[✗✘☒×]$/u.test(text));
+
 /** Whether a column is known by its words at most: "Polarity: correct, correct, reversed". */
 const isUntitledWord = (concept: SurveyColumn["concept"], title: string): boolean =>
   concept === undefined || (concept === "result" && conceptOf(title) !== "result");
@@ -119,7 +124,7 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
         .filter(
           ({ entry, cell }) =>
             cell.text !== most.value &&
-            (WRONG.test(cell.text) || (isWord(most.value, "yes") && isWord(cell.text, "no"))) &&
+            (WRONG.test(cell.text) || isOpposite(cell.text, most.value)) &&
             !isWord(cell.text, "notApplicable") &&
             !isWord(cell.text, "notDone") &&
             resultOf(entry) !== "Fail",
