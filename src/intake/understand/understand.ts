@@ -3,6 +3,7 @@ import type { RecordKind } from "../../records/kind";
 import { tellsOutcome } from "../rows/tellsOutcome";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
+import { columnFor } from "../words/columnFor";
 import { readStage } from "../words/readStage";
 import type { ExportColumn } from "../words/titles";
 import type { Contested } from "./assignColumns";
@@ -67,15 +68,39 @@ export const understand = (
     .sort((one, other) => other.score - one.score);
   const [best, next] = found;
   if (isMixed(block, knows)) return undefined;
-  if (best === undefined) return all.length > 0 ? undefined : { why: NO_READING };
+  if (best === undefined)
+    return all.length > 0 || tellsByTitles(open, knows) ? undefined : { why: NO_READING };
   if (next && best.score - next.score < APART)
     return {
       why: `could be a record of ${best.known.kind.sheet} or of ${next.known.kind.sheet}; say which in a line over the titles, such as "Test: ${best.known.kind.sheet}".`,
     };
-  const [contested] = best.contested;
-  if (contested && tellsOutcome(contested.column))
-    return { why: whyContested(contested, best, open) };
-  return understoodAs(best, block, open);
+  const understood = understoodAs(best, block, open);
+  // Titles of the records themselves say more than what their columns look like.
+  if (toldIn(open.columns) > toldIn(understood.columns)) return undefined;
+  const contested = best.contested.find((one) => isAsked(one, open));
+  if (contested) return { why: whyContested(contested, best, open) };
+  return understood;
+};
+
+/** How many columns something is known of. */
+const toldIn = (columns: readonly ExportColumn[]): number =>
+  columns.filter(({ field }) => field !== undefined).length;
+
+/** Whether titles alone name something that records take. */
+const tellsByTitles = ({ columns }: OpenBlock, { kinds }: Knowledge): boolean =>
+  columns.some(
+    ({ field }) =>
+      field !== undefined &&
+      kinds.some(({ kind }) => {
+        const column = columnFor(kind, field);
+        return column !== undefined && tellsOutcome(column);
+      }),
+  );
+
+/** Whether two columns that could be the same reading are not told apart by their titles either. */
+const isAsked = ({ seen, other, column }: Contested, { columns }: OpenBlock): boolean => {
+  const [one, two] = [seen, other].map(({ index }) => columns[index]?.field);
+  return tellsOutcome(column) && (one === undefined || two === undefined || one === two);
 };
 
 /** What is asked where two columns could be the same reading. */
