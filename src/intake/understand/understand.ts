@@ -76,15 +76,15 @@ export const understand = (
     };
   const understood = understoodAs(best, block, open);
   // Titles of the records themselves say more than what their columns look like.
-  if (toldIn(open.columns) > toldIn(understood.columns)) return undefined;
+  if (open.given.size === 0 && toldIn(open.columns) > toldIn(understood.columns)) return undefined;
   const contested = best.contested.find((one) => isAsked(one, open));
   if (contested) return { why: whyContested(contested, best, open) };
   return understood;
 };
 
-/** How many columns something is known of. */
+/** Of how many fields columns are known to be. */
 const toldIn = (columns: readonly ExportColumn[]): number =>
-  columns.filter(({ field }) => field !== undefined).length;
+  new Set(columns.flatMap(({ field }) => field ?? [])).size;
 
 /** Whether titles alone name something that records take. */
 const tellsByTitles = ({ columns }: OpenBlock, { kinds }: Knowledge): boolean =>

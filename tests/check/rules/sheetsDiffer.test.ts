@@ -62,6 +62,7 @@ test.each([
     const book = sound();
     book.copyRow("GearInstruments", 0);
     book.set("GearInstruments", 1, "Id", "TH-9");
+    book.set("GearInstruments", 1, "Serial number", "X-9");
     book.set("GearInstruments", 1, header, value);
     expect(ofRule(book.snapshot, "sheets-differ")).toEqual([]);
     // Nor where the sheets are all there is.
