@@ -74,12 +74,12 @@ export const understand = (
     return {
       why: `could be a record of ${best.known.kind.sheet} or of ${next.known.kind.sheet}; say which in a line over the titles, such as "Test: ${best.known.kind.sheet}".`,
     };
-  const understood = understoodAs(best, block, open);
-  // Titles of the records themselves say more than what their columns look like.
-  if (open.given.size === 0 && toldIn(open.columns) > toldIn(understood.columns)) return undefined;
   const contested = best.contested.find((one) => isAsked(one, open));
   if (contested) return { why: whyContested(contested, best, open) };
-  return understood;
+  const understood = understoodAs(best, block, open);
+  // Titles of the records themselves say more than what their columns look like.
+  const isByTitles = open.given.size === 0 && toldIn(open.columns) > toldIn(understood.columns);
+  return isByTitles ? undefined : understood;
 };
 
 /** Of how many fields columns are known to be. */
