@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { applyPlan, readExcel } from "../../src/excel/workbook";
 import { pageOf } from "../../src/look/page";
-import { KINDS } from "../../src/records/kinds";
+import { FURTHER_KINDS, KINDS } from "../../src/records/kinds";
 import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { addSheet, boxAt, newId, putBox, sheetNamed, tableNamed } from "../../src/standin/book";
@@ -9,7 +9,7 @@ import { snapshotOfBook } from "../../src/standin/calculate";
 import { renameSheet } from "../../src/standin/edits";
 import type { StandInHost } from "../../src/standin/host";
 import { filledPlan } from "../support/fill";
-import { longLineup, sampleLineup } from "../support/lineups";
+import { equippedInFull, longLineup } from "../support/lineups";
 import { builtExcel, contents, entries, inExcel, newExcel, state } from "./excelSupport";
 
 const build = (
@@ -17,8 +17,13 @@ const build = (
   ...rest: [Parameters<typeof applyPlan>[1], Parameters<typeof applyPlan>[2]?]
 ) => inExcel(host, (context) => applyPlan(context, ...rest));
 
+const inFull = {
+  ...equippedInFull(longLineup(3)),
+  furtherRecords: FURTHER_KINDS.map((kind) => ({ kind })),
+};
+
 test("a sheet of the plan is laid out as in a file: title, cautions, header, frozen panes, page, validations, colours", async () => {
-  const { book } = await builtExcel(planFor(sampleLineup()));
+  const { book } = await builtExcel(planFor(inFull));
   for (const kind of KINDS) {
     const sheet = sheetNamed(book, kind.sheet);
     const { table } = tableNamed(book, kind.table);

@@ -1,16 +1,17 @@
 import { type Column, verdictOf } from "../../records/kind";
 import { blanksByPlace } from "../blanksByPlace";
-import { blanks, type Rule, rowName, where } from "../context";
+import { blanks, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
 /** A reading whose judgement needs a condition that was not recorded. */
 export const missingCondition: Rule = {
   id: "missing-condition",
-  reads: "row",
-  rows: (table, context) => {
+  // What a block has no place for is told at its first reading, which any edit may move.
+  reads: "table",
+  find: (table, context) => {
     const conditions = table.kind.columns.filter(({ need }) => need === "condition");
     const byPlace = blanksByPlace(table);
-    return (row, stored, judged): Finding[] | undefined => {
+    return overRows(table, (row, stored, judged): Finding[] | undefined => {
       if (verdictOf(judged) === "Missing") return undefined;
       const blank = blanks(conditions, stored, context.lineup);
       if (!blank) return undefined;
@@ -31,6 +32,6 @@ export const missingCondition: Rule = {
             ]
           : [];
       return [...found(absent, true), ...found(lacking, false)];
-    };
+    }).map(({ finding }) => finding);
   },
 };

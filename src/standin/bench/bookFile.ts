@@ -9,6 +9,8 @@ import { readArea } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
 import { columnFormulas } from "../../sheets/columnFormulas";
 import { planFor } from "../../sheets/plan";
+import type { SheetCells } from "../../sheets/snapshot";
+import { readBook } from "../../xlsx/file";
 import { BookEdit } from "../../xlsx/patch/bookEdit";
 import { readMemory, remember } from "../../xlsx/remembered";
 import { newBook as newFile } from "../../xlsx/write/newBook";
@@ -40,10 +42,12 @@ export async function bookOfFile(file: Uint8Array): Promise<StandInBook> {
     throw new BookError(`cannot be opened (${(error as Error).message}); choose an .xlsx workbook`);
   }
   const book = newBook();
+  // A thread of comments is told by its text, as Excel does, and not by the note that stands for it.
+  const { sheets: told } = await readBook(file);
   for (const source of workbook.sheets) {
     const sheet = addSheet(book, source.name);
-    for (const take of [takeTables, takeCells, takeLooks, takeNotes, takeFormats])
-      take(book, sheet, source);
+    for (const take of [takeTables, takeCells, takeLooks, takeFormats]) take(book, sheet, source);
+    takeNotes(book, sheet, source, told.find(({ name }) => name === source.name)?.cells?.note);
     sheet.merges = (source.merges ?? []).map(({ startRow, startCol, endRow, endCol }) => ({
       top: startRow,
       left: startCol,
@@ -112,14 +116,19 @@ const placeOf = (key: string) => {
   return { row, column };
 };
 
-function takeNotes(book: StandInBook, sheet: Sheet, { cells = new Map() }: ReadSheet) {
+function takeNotes(
+  book: StandInBook,
+  sheet: Sheet,
+  { cells = new Map() }: ReadSheet,
+  told: SheetCells["note"],
+) {
   for (const [key, { comment }] of cells) {
     const { row, column } = placeOf(key);
     if (comment)
       sheet.notes.push({
         id: newId(book),
         area: { top: row, left: column, bottom: row, right: column },
-        content: comment.text,
+        content: told?.(row, column) ?? comment.text,
       });
   }
 }
