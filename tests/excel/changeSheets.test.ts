@@ -21,7 +21,7 @@ test("findings accepted one after the other are read again as accepted, each in 
     if (!finding || !table) throw new Error("nothing to accept");
     const row = concede(finding, {
       reason: "=Accepted, INV-77 (invented)",
-      name: "A. N. Other",
+      name: "B. Witness",
       date: "2026-11-20",
     });
     host.reset();
