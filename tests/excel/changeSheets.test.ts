@@ -16,7 +16,9 @@ test("findings accepted one after the other are read again as accepted, each in 
     const snapshot = await inExcel(host, (context) => readExcel(context));
     const checked = check(snapshot, 46_400);
     if (!checked.ok) throw new Error(checked.reason);
-    const finding = checked.report.findings.find((one) => isOpen(one) && one.rule === "missing-reading");
+    const finding = checked.report.findings.find(
+      (one) => isOpen(one) && one.rule === "missing-reading",
+    );
     const table = tablesOf(snapshot).find(({ name }) => name === CONCESSION_TABLE);
     if (!finding || !table) throw new Error("nothing to accept");
     const row = concede(finding, {
