@@ -106,23 +106,44 @@ const hasBody = (view: SheetView, { row, left, right }: Segment): boolean => {
   return false;
 };
 
+/** Whether a word of a stretch stands in another line under the same title: a line of values, cut by a blank cell. */
+const saysAgain = (view: SheetView, { cells }: Segment, row: number): boolean =>
+  cells.some(
+    (cell) => /\p{L}{2}/u.test(cell.text) && view.at(row, column(view, cell))?.text === cell.text,
+  );
+
 const overlaps = (one: { left: number; right: number }, other: { left: number; right: number }) =>
   one.left <= other.right && other.left <= one.right;
 
+/** The titles of a table: their first and last line, and the columns that they span. */
+interface HeadArea {
+  top: number;
+  head: number;
+  left: number;
+  right: number;
+}
+
 /** Heads of a sheet: one or more lines of titles above one another. */
-const headsOf = (view: SheetView): { top: number; head: number; left: number; right: number }[] => {
-  const heads: { top: number; head: number; left: number; right: number }[] = [];
+const headsOf = (view: SheetView): HeadArea[] => {
+  const heads: HeadArea[] = [];
   for (let row = 0; row < view.rowCount; row++)
-    for (const segment of segmentsOf(view, row)) {
-      if (!isHead(segment) || !hasBody(view, segment)) continue;
-      const above = heads.findLast((head) => head.head === row - 1 && overlaps(head, segment));
-      if (above) {
-        above.head = row;
-        above.left = Math.min(above.left, segment.left);
-        above.right = Math.max(above.right, segment.right);
-      } else heads.push({ top: row, head: row, left: segment.left, right: segment.right });
-    }
+    for (const segment of segmentsOf(view, row))
+      if (isHead(segment) && hasBody(view, segment)) addHead(heads, view, segment);
   return heads.map((head) => withLineAbove(view, head));
+};
+
+/** Adds a line of titles to the heads: to the one right above it, or as one of its own. */
+const addHead = (heads: HeadArea[], view: SheetView, segment: Segment): void => {
+  const { row, left, right } = segment;
+  const above = heads.findLast((head) => head.head === row - 1 && overlaps(head, segment));
+  if (saysAgain(view, segment, above ? row + 1 : row - 1)) return;
+  if (above === undefined) {
+    heads.push({ top: row, head: row, left, right });
+    return;
+  }
+  above.head = row;
+  above.left = Math.min(above.left, left);
+  above.right = Math.max(above.right, right);
 };
 
 /** A line of group titles right above the titles belongs to the head: two of them, or one that is joined over several columns. */
