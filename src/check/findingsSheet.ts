@@ -1,10 +1,9 @@
 import type { FindingsText } from "../messages/messages";
 import { FINDINGS_COLUMNS, FINDINGS_SHEET, FINDINGS_TABLE } from "../sheets/ours/findingsTable";
 import type { Papers, PlannedSheet } from "../sheets/plannedSheet";
+import { byWeight } from "./byWeight";
 import type { Report } from "./check";
 import type { Finding } from "./finding";
-
-const ORDER = { stop: 0, query: 1, note: 2 } as const;
 
 /** The findings of a check as a sheet of the workbook, heaviest first. */
 export const findingsSheet = (
@@ -19,9 +18,7 @@ export const findingsSheet = (
   purpose: sheet.purpose,
   cautions: [sheet.caution],
   columns: FINDINGS_COLUMNS,
-  rows: [...findings]
-    .sort((one, other) => ORDER[one.weight] - ORDER[other.weight])
-    .map((finding) => rowOf(finding, sheet)),
+  rows: byWeight(findings).map((finding) => rowOf(finding, sheet)),
 });
 
 const rowOf = (finding: Finding, text: FindingsText["sheet"]) => {

@@ -2,7 +2,7 @@ import { contactCorrect } from "../../engineering/contactCorrect";
 import { zeroResistance } from "../../engineering/zeroResistance";
 import { bounded } from "../../quantities/bounded";
 import { figure } from "../figure";
-import { type CellValue, type Column, isBlank } from "../kind";
+import { type CellValue, type Column, type Comparison, isBlank, type Own } from "../kind";
 import { exactly, quantity } from "../quantity";
 import { blank, gear } from "./common";
 
@@ -20,6 +20,34 @@ export const testCurrent: Column = {
   wave: "DC",
   accepts: { type: "number", least: 0, most: 10000 },
   need: "condition",
+};
+
+/** The least current of the measurement, A: the lineup's own, else as `standard` has it. */
+export const leastTestCurrent = (own: Own, standard: NonNullable<Column["value"]>): Column => ({
+  id: "testCurrentLeast",
+  header: "Minimum test A",
+  role: "limit",
+  width: 9,
+  unit: "A",
+  own,
+  value: standard,
+});
+
+/** Measured with enough current to prove anything. */
+export const enoughCurrent: Comparison = {
+  value: "testCurrent",
+  limit: "testCurrentLeast",
+  unit: "A",
+  sense: "least",
+};
+
+/** The resistance at 20 °C within its maximum, where one is given. */
+export const withinMaximum: Comparison = {
+  value: "corrected",
+  limit: "maximum",
+  unit: "µΩ",
+  sense: "most",
+  when: "maximum",
 };
 
 /** A resistance of contacts in µΩ, the temperature of its conductor, and what it comes to at 20 °C. */

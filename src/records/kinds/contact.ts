@@ -5,7 +5,13 @@ import { deviceName, plateLimit } from "../../lineup/plate";
 import { contactTestCurrent, jointTestCurrent } from "../../standards/contactTestCurrent";
 import { contactSpread } from "../../standards/practice";
 import { closing, PHASES, trail } from "../columns/common";
-import { microOhmColumns, testCurrent } from "../columns/microOhmColumns";
+import {
+  enoughCurrent,
+  leastTestCurrent,
+  microOhmColumns,
+  testCurrent,
+  withinMaximum,
+} from "../columns/microOhmColumns";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
 import { asFraction, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
@@ -36,13 +42,8 @@ const standardCurrent = (row: Row, { basis }: Lineup) =>
 /** Joints are accepted by comparison with similar ones, breakers' poles in American practice alone. */
 const isCompared = (row: Row, { basis }: Lineup): boolean => isJoint(row) || basis === "NETA";
 
-const accepted: readonly Comparison[] = [
-  { value: "corrected", limit: "maximum", unit: "µΩ", sense: "most", when: "maximum" },
-  spreadAccepted,
-];
-const enough: readonly Comparison[] = [
-  { value: "testCurrent", limit: "testCurrentLeast", unit: "A", sense: "least" },
-];
+const accepted: readonly Comparison[] = [withinMaximum, spreadAccepted];
+const enough: readonly Comparison[] = [enoughCurrent];
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
@@ -50,15 +51,7 @@ const columns: readonly Column[] = [
   { id: "pole", header: "Pole", role: "key", width: 7 },
   { id: "ratedA", header: "Rated A", role: "given", width: 8, unit: "A" },
   testCurrent,
-  {
-    id: "testCurrentLeast",
-    header: "Minimum test A",
-    role: "limit",
-    width: 9,
-    unit: "A",
-    own: ownCurrent,
-    value: (row, lineup) => standardCurrent(row, lineup).value,
-  },
+  leastTestCurrent(ownCurrent, (row, lineup) => standardCurrent(row, lineup).value),
   ...microOhmColumns,
   {
     id: "maximum",

@@ -11,7 +11,13 @@ import { contactSpread } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { closing, PHASES, trail } from "../columns/common";
 import { givenLimit } from "../columns/measuredColumns";
-import { microOhmColumns, testCurrent } from "../columns/microOhmColumns";
+import {
+  enoughCurrent,
+  leastTestCurrent,
+  microOhmColumns,
+  testCurrent,
+  withinMaximum,
+} from "../columns/microOhmColumns";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { asFraction, ownOf, sourceOf, sources, stricterOf } from "../limits";
@@ -56,28 +62,15 @@ const limitSource = (row: Row, lineup: Lineup): string => {
 const isCompared = (row: Row, lineup: Lineup): boolean =>
   !(isMain(row) && panelOf(lineup, String(row.object))?.circuit);
 
-const accepted: readonly Comparison[] = [
-  { value: "corrected", limit: "maximum", unit: "µΩ", sense: "most", when: "maximum" },
-  spreadAccepted,
-];
-const enough: readonly Comparison[] = [
-  { value: "testCurrent", limit: "testCurrentLeast", unit: "A", sense: "least" },
-];
+const accepted: readonly Comparison[] = [withinMaximum, spreadAccepted];
+const enough: readonly Comparison[] = [enoughCurrent];
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
   { id: "part", header: "Path", role: "key", width: 20 },
   { id: "pole", header: "Pole", role: "key", width: 7 },
   testCurrent,
-  {
-    id: "testCurrentLeast",
-    header: "Minimum test A",
-    role: "limit",
-    width: 9,
-    unit: "A",
-    own: ownCurrent,
-    value: (_row, { basis }) => contactTestCurrent(basis).value,
-  },
+  leastTestCurrent(ownCurrent, (_row, { basis }) => contactTestCurrent(basis).value),
   ...microOhmColumns,
   givenLimit("maximum", "Maximum µΩ", "µΩ", ownLimit),
   sources((row, lineup) => [
