@@ -11,7 +11,7 @@ import { BookEdit } from "./patch/bookEdit";
 import { dropStyles } from "./patch/dropStyles";
 import { placeChild } from "./patch/placeChild";
 import type { SheetEdit } from "./patch/sheetEdit";
-import { dxfXml, type Styles } from "./patch/styles";
+import { dropPlainStyles, dxfXml, type Styles } from "./patch/styles";
 import { understood } from "./readBook";
 import { ruleXml } from "./write/sheetXml";
 import { removed, setAttribute } from "./xml/editText";
@@ -42,6 +42,7 @@ export const markFile = (file: Uint8Array, findings: readonly Finding[]): Promis
 function dropLooks(book: BookEdit): void {
   const { pack } = book;
   const part = book.stylesPart;
+  if (!pack.has(part)) return;
   const prefix = partXml(pack, part).prefix;
   const looks = Object.values(MARK_LOOK).map((look) => dxfXml(prefix, styleOf(look)));
   const sheets = new Set(book.worksheets.map(({ part }) => part));
@@ -54,6 +55,7 @@ function dropLooks(book: BookEdit): void {
   );
   const used = [...inSheets, ...elsewhere].reduce((most, id) => Math.max(most, id), -1);
   dropStyles(pack, part, new Set(looks), used);
+  dropPlainStyles(pack, book.bookPart, part);
 }
 
 /** Numbers of styles that conditional formats, filters and tables of a sheet use, besides marks. */

@@ -27,7 +27,7 @@ const STRICT = {
 const isStrict = (pack: Package): boolean => pack.text("_rels/.rels").includes(STRICT.relations);
 
 /** XML of a new part in the namespaces of the workbook that it comes to. */
-const inItsWords = (pack: Package, xml: string): string =>
+export const inItsWords = (pack: Package, xml: string): string =>
   isStrict(pack)
     ? xml
         .replaceAll(`"${TRANSITIONAL.main}"`, `"${STRICT.main}"`)

@@ -71,7 +71,7 @@ export class BookEdit {
     return this.book.from1904;
   }
 
-  /** The part of the styles, which every workbook has by now. */
+  /** The part of the styles, or its name where there is none yet. */
   get stylesPart(): string {
     return this.styles.part;
   }

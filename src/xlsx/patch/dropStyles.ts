@@ -2,10 +2,11 @@ import type { Package } from "../package/package";
 import { partXml } from "../package/relations";
 import { type Edit, edited, removed, setAttribute } from "../xml/editText";
 import { childOf, type XmlElement } from "../xml/readXml";
+import { emptied, withoutLeast } from "./leastStyles";
 
 /**
  * Takes styles for conditional formats off the end of their list, as far as they are of certain looks and
- * no longer used, so that no other is numbered anew.
+ * no longer used, so that no other is numbered anew. With them goes what the part had to be given before.
  *
  * @param part of the styles
  * @param looks as they are written
@@ -23,15 +24,14 @@ export function dropStyles(
   let kept = styles.length;
   while (kept > used + 1 && looks.has(xml.slice(styles[kept - 1]?.start, styles[kept - 1]?.end)))
     kept -= 1;
-  if (!list || kept === styles.length) return;
-  pack.put(part, edited(xml, kept === 0 ? emptied(list) : shortened(xml, list, kept)));
+  const dropped = list && kept < styles.length ? shorter(xml, list, kept) : [];
+  const text = withoutLeast(edited(xml, dropped));
+  if (text !== xml) pack.put(part, text);
 }
 
 /** A list that was made for the styles goes with them; one that was there stays, with nothing in it. */
-const emptied = (list: XmlElement): Edit[] =>
-  list.attributes.has("count")
-    ? [{ from: list.start, to: list.end, text: `<${list.prefix}dxfs count="0"/>` }]
-    : [removed(list)];
+const shorter = (xml: string, list: XmlElement, kept: number): Edit[] =>
+  kept === 0 ? [emptied(list)] : shortened(xml, list, kept);
 
 const shortened = (xml: string, list: XmlElement, kept: number): Edit[] => [
   ...list.children.slice(kept).map(removed),

@@ -1,9 +1,10 @@
 import type { CellStyle, Line } from "../../look/cellStyle";
 import { type Book, onePart } from "../book";
 import type { Package } from "../package/package";
-import { addPart, relate } from "../package/relations";
+import { addPart, dropPart, inItsWords, relate, unrelate } from "../package/relations";
 import { attributeText } from "../xml/editText";
 import { childOf, childrenOf, isOn, readXml, type XmlElement } from "../xml/readXml";
+import { withLeast } from "./leastStyles";
 import { appendToList } from "./placeChild";
 
 /** The styles of a workbook: looked up, and appended where it lacks one; none is ever numbered anew. */
@@ -26,7 +27,7 @@ const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 export const plainStyles = (font: string): string =>
   `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<styleSheet xmlns="${MAIN}"><fonts count="1">${font}</fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles><dxfs count="0"/><tableStyles count="0" defaultTableStyle="TableStyleMedium9" defaultPivotStyle="PivotStyleLight16"/></styleSheet>`;
 
-const PLAIN_FONT = '<font><sz val="11"/><name val="Calibri"/><family val="2"/></font>';
+const PLAIN = plainStyles('<font><sz val="11"/><name val="Calibri"/><family val="2"/></font>');
 
 /** A list in the styles part: what it holds, as written, and what comes to it. */
 class List {
@@ -57,8 +58,9 @@ type Lists = Record<(typeof LISTS)[number], List>;
 
 export function openStyles(book: Book): Styles {
   const { pack } = book;
-  const part = onePart(book, "styles") ?? newStyles(pack, book.part);
-  const xml = pack.text(part);
+  const there = onePart(book, "styles");
+  const part = there ?? `${book.part.slice(0, book.part.lastIndexOf("/") + 1)}styles.xml`;
+  const xml = there === undefined ? PLAIN : withLeast(pack.text(part), part);
   const root = readXml(xml);
   const p = root.prefix;
   const lists = Object.fromEntries(LISTS.map((name) => [name, new List(xml, root, name)])) as Lists;
@@ -83,16 +85,23 @@ export function openStyles(book: Book): Styles {
     save() {
       let text = appendToList(xml, "numFmts", formats.added(p));
       for (const name of LISTS) text = appendToList(text, name, lists[name].added);
-      if (text !== xml) pack.put(part, text);
+      if (text === xml) return;
+      if (there === undefined) addStyles(pack, book.part, part, text);
+      else pack.put(part, text);
     },
   };
 }
 
-function newStyles(pack: Package, book: string): string {
-  const part = `${book.slice(0, book.lastIndexOf("/") + 1)}styles.xml`;
-  addPart(pack, part, TYPE, plainStyles(PLAIN_FONT));
+function addStyles(pack: Package, book: string, part: string, text: string): void {
+  addPart(pack, part, TYPE, text);
   relate(pack, book, "styles", part);
-  return part;
+}
+
+/** Takes the styles away from a workbook that had none, where nothing is left of what came to them. */
+export function dropPlainStyles(pack: Package, book: string, part: string): void {
+  if (pack.text(part) !== inItsWords(pack, PLAIN)) return;
+  unrelate(pack, book, ({ type }) => type === "styles");
+  dropPart(pack, part);
 }
 
 /** Whether text goes on in a further line: of a style that was there, and of one that came. */
