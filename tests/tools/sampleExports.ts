@@ -1,6 +1,6 @@
 /**
  * The instrument exports of the invented harbour scenario, made from its lineup by a seeded generator.
- * `npx tsx tests/intake/sampleExports.ts` writes them beside the lineup; a test holds them to what is made here.
+ * `npx tsx tests/tools/sampleExports.ts` writes them beside the lineup; a test holds them to what is made here.
  */
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -35,6 +35,8 @@ import { sampleLineup } from "../support/lineups";
 const folder = new URL("../../sample-workbooks/", import.meta.url);
 
 export const sampleFile = (name: string): string => readFileSync(new URL(name, folder), "utf8");
+
+export const HARBOUR = "harbour-substation";
 
 const INVENTED = "Invented data: no such site, project, maker, instrument or person exists.";
 
