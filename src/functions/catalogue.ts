@@ -10,6 +10,7 @@ import { ctlimit } from "./ctlimit";
 import { curvetime } from "./curvetime";
 import { dewmargin } from "./dewmargin";
 import { dewpoint } from "./dewpoint";
+import { doubtful } from "./doubtful";
 import { earthresistance } from "./earthresistance";
 import { exciting } from "./exciting";
 import { gaspressure } from "./gaspressure";
@@ -45,6 +46,7 @@ export const functions: Readonly<Record<string, (...args: never[]) => unknown>> 
   CURVETIME: curvetime,
   DEWMARGIN: dewmargin,
   DEWPOINT: dewpoint,
+  DOUBTFUL: doubtful,
   EARTHRESISTANCE: earthresistance,
   EXCITING: exciting,
   GASPRESSURE: gaspressure,

@@ -83,6 +83,7 @@ export const sources: Readonly<
   ],
   DEWMARGIN: [MAGNUS, dewLimit.source],
   DEWPOINT: [MAGNUS],
+  DOUBTFUL: [OWN],
   EARTHRESISTANCE: [OHM],
   EXCITING: [OWN],
   GASPRESSURE: [

@@ -1,4 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
+import { takesBack } from "../quantities/doubtIn";
 import type { Verdict } from "../standards/judge";
 import { blank, gear, quoted, result } from "./columns/common";
 import { guardedLimit, straddles } from "./guard";
@@ -164,7 +165,7 @@ const isThere = ({ id, unless }: Column, row: Row): boolean =>
  * The result of a row, from what its kind declares: `Fail` for a wrong word, `Not required` for one by
  * which the row does not apply, `Missing` without its readings, `Fail` where a comparison fails outright,
  * `Inconclusive` where the test was not made with enough or a reading lies outside its instrument's range, else the worst of what the row is accepted by and,
- * for a word that is not answered, `Inconclusive`.
+ * for a word that is not answered or a remark that takes the pass back, `Inconclusive`.
  */
 export function verdictBy(
   columns: readonly Column[],
@@ -205,8 +206,12 @@ function measured(
   const isPassed = judgements.every(
     ({ comparison, verdict }) => verdict === "Pass" && !straddles(comparison, row, lineup),
   );
-  return isAnswered && isPassed ? "Pass" : "Inconclusive";
+  return isAnswered && isPassed && !isTakenBack(row) ? "Pass" : "Inconclusive";
 }
+
+/** Whether what a person wrote beside the row takes its pass back, such as a flashover. */
+const isTakenBack = ({ remarks }: Row): boolean =>
+  typeof remarks === "string" && takesBack(remarks);
 
 interface Judging {
   readonly columns: readonly Column[];
@@ -266,22 +271,13 @@ function measuredBy(
         ...sound.map((word) => `${ref(id)}=${quoted(word)}`),
       ]),
     ),
+    `${gear("DOUBTFUL", ref("remarks"))}="No"`,
   ];
-  const [only] = accepted;
-  const proof = passed.length > 0 ? `IF(${all(passed)},"Pass","Inconclusive")` : '"Pass"';
-  const worst =
-    only === undefined
-      ? proof
-      : passed.length === 1 &&
-          only.lenient === undefined &&
-          !only.asks &&
-          lineup.decisionRule !== "guarded"
-        ? byLimit(only, ref)
-        : ifAny(
-            accepted.filter(({ outright, asks }) => !outright && !asks).map(fails),
-            '"Fail"',
-            proof,
-          );
+  const worst = ifAny(
+    accepted.filter(({ outright, asks }) => !outright && !asks).map(fails),
+    '"Fail"',
+    `IF(${all(passed)},"Pass","Inconclusive")`,
+  );
   const unproved = [
     ...enough.map((comparison) =>
       all([...appliesBy(comparison, ref), `${byLimit(comparison, ref)}<>"Pass"`]),

@@ -321,9 +321,16 @@ const MAKERS: Readonly<Record<string, readonly [count: number, make: Make]>> = {
  * nothing that a formula could compute again. EXCITING and QUANTITY are computed again natively in the
  * records that use them (`natives.ts`), whose every cell is compared. INRANGE
  * answers with a word and reads its ranges from text; `tests/records/agree.test.ts` compares it row by row
- * with what the records work out.
+ * with what the records work out. DOUBTFUL reads language; its cases are sentences, in
+ * `tests/check/rules/remarkContradicts.test.ts`, and its native knows one word of them.
  */
-export const NOT_NATIVE: readonly string[] = ["SOURCE", "EXCITING", "QUANTITY", "INRANGE"];
+export const NOT_NATIVE: readonly string[] = [
+  "SOURCE",
+  "EXCITING",
+  "QUANTITY",
+  "INRANGE",
+  "DOUBTFUL",
+];
 
 /** Generated arguments of each worksheet function, the same at every run. */
 export const FUNCTION_CASES: Readonly<Record<string, readonly Case[]>> = Object.fromEntries(

@@ -108,6 +108,9 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
 
   DEWPOINT: (t = "", rh = "") => when(moistAir(t, rh), dew(t, rh)),
 
+  /** Knows the one word of the generated remarks that takes a pass back. */
+  DOUBTFUL: (remark = "") => `IF(ISNUMBER(SEARCH("flashover at",${remark})),"Yes","No")`,
+
   EARTHRESISTANCE: (amps = "", volts = "") =>
     when([`${amps}>0`, `${volts}>=0`], `${volts}/${amps}*1000`),
 

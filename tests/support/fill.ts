@@ -316,7 +316,7 @@ export function filledPlan(
 }
 
 /** Entries over all that may be typed: blanks, impossible values, conditions outside the tables. */
-export const WILD: Readonly<Record<string, Filler>> = {
+export const WILD: Record<string, Filler> = {
   GearDocuments: ({ part }, next) => ({
     approved: part === "INV-1" ? "A" : pick(next, ["A", "A", "B", null]),
     found: pick(next, ["A", "A", "a", "B", null]),
@@ -530,3 +530,13 @@ export const STRAYING = [
   "GearEnergization",
 ];
 for (const table of STRAYING) Object.assign(WILD, { [table]: straying(table, [null]) });
+
+/** Remarks beside any row, of which only the first takes a pass back; drawn apart, so that they change no other entry. */
+const REMARKS = ["Flashover at 20 kV", "No flashover", "Repeated after cleaning"];
+for (const [table, filler] of Object.entries(WILD)) {
+  const draw = random(table.length);
+  WILD[table] = (row, next) => ({
+    ...filler(row, next),
+    remarks: draw() < 0.3 ? pick(draw, REMARKS) : null,
+  });
+}

@@ -42,6 +42,8 @@ export const inconclusive: Rule = {
         ...unanswered(judged),
         ...unlimited(table, judged, text),
       ];
+      // What its remark alone takes back, `remark-contradicts` tells.
+      if (reasons.length === 0 && !isBlank(judged.remarks)) return undefined;
       const main = unproved.find((one) => accepted.includes(one)) ?? accepted[0] ?? unproved[0];
       return {
         rule: "inconclusive",

@@ -1,8 +1,8 @@
-import { verdictOf } from "../../records/kind";
+import { doubtIn } from "../../quantities/doubtIn";
+import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { a1 } from "../../sheets/address";
 import type { SheetCells } from "../../sheets/snapshot";
 import { type Context, type JudgedTable, overRows, type Rule, rowName, where } from "../context";
-import { doubtIn } from "../doubtIn";
 import type { Finding } from "../finding";
 
 /** A text beside a record: its cell, and what stands there. */
@@ -20,7 +20,7 @@ export const remarkContradicts: Rule = {
     const remarks = remarksOf(table, context);
     const says = context.text.rules["remark-contradicts"];
     return overRows(table, (row, _stored, judged): Finding | undefined => {
-      if (verdictOf(judged) !== "Pass") return undefined;
+      if (!passesBut(table, judged, context)) return undefined;
       for (const { address, column, text } of remarks(row)) {
         const found = doubtIn(text);
         if (found)
@@ -42,6 +42,16 @@ export const remarkContradicts: Rule = {
     }).map(({ finding }) => finding);
   },
 };
+
+/** Whether a row passes, or would without its remark. */
+const passesBut = ({ kind }: JudgedTable, judged: Row, { lineup }: Context): boolean =>
+  verdictOf(judged) === "Pass" ||
+  (!isBlank(judged.remarks) &&
+    kind.columns
+      .find(({ role }) => role === "result")
+      ?.value?.({ ...judged, remarks: null }, lineup, NO_SURVEY) === "Pass");
+
+const NO_SURVEY: ReadonlyMap<string, number> = new Map();
 
 /** Gives the texts beside a row: remarks, columns that people added, notes and comments on its cells. */
 function remarksOf(table: JudgedTable, { snapshot }: Context): (row: number) => Remark[] {

@@ -1,4 +1,10 @@
-import { DOUBTS, type Doubt, LANGUAGES } from "./words/doubts";
+import { DOUBTS, type Doubt, LANGUAGES } from "./doubts";
+
+/** What a remark says, and the words that say so. */
+interface Doubted {
+  readonly doubt: Doubt;
+  readonly words: string;
+}
 
 const all = Object.values(LANGUAGES);
 
@@ -39,16 +45,20 @@ const REACH = 4;
  * @example doubtIn("Überschlag bei 18 kV") // { doubt: "discharge", words: "uberschlag" }
  * @example doubtIn("no flashover") // undefined
  */
-export function doubtIn(remark: string): { doubt: Doubt; words: string } | undefined {
+export const doubtIn = (remark: string): Doubted | undefined => doubtsIn(remark)[0];
+
+function doubtsIn(remark: string): Doubted[] {
   const text = plain(remark);
   const isSettled = new RegExp(SETTLED).test(text);
-  for (const [doubt, words] of WORDS)
-    for (const match of text.matchAll(words)) {
-      if (isSettled && !LASTING.has(doubt)) continue;
-      if (doubt !== "not measured" && isNegated(text, match.index, match[0])) continue;
-      return { doubt, words: match[0] };
-    }
-  return undefined;
+  return [...WORDS].flatMap(([doubt, words]) =>
+    isSettled && !LASTING.has(doubt)
+      ? []
+      : [...text.matchAll(words)].flatMap((match) =>
+          doubt !== "not measured" && isNegated(text, match.index, match[0])
+            ? []
+            : [{ doubt, words: match[0] }],
+        ),
+  );
 }
 
 const isNegated = (text: string, at: number, word: string): boolean => {
@@ -65,3 +75,10 @@ const isNegated = (text: string, at: number, word: string): boolean => {
 };
 
 const has = (text: string): boolean => new RegExp(NEGATION).test(text);
+
+/**
+ * Whether a remark takes back the pass of its row. A borrowed instrument alone does not: it may be a sound
+ * one, and the check asks.
+ */
+export const takesBack = (remark: string): boolean =>
+  doubtsIn(remark).some(({ doubt }) => doubt !== "borrowed");
