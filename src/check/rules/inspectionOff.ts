@@ -1,5 +1,6 @@
 import { sameName } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
+import { memoizeFor } from "../../quantities/memoizeFor";
 import { LINEUP } from "../../records/columns/common";
 import { type Row, type Step, verdictOf } from "../../records/kind";
 import {
@@ -79,24 +80,53 @@ function ofPoint(table: JudgedTable, row: number, stored: Row, context: Context)
 }
 
 /** The work that a witness point looks at, or that a hold point lets go ahead. */
-function workOf(point: Row, { tables, lineup }: Context): Work | undefined {
+function workOf(point: Row, context: Context): Work | undefined {
   const activity = String(point.part ?? "");
   const step = STEP_WORDS.find(([words]) => words.test(activity))?.[1];
   if (step === undefined || (point.point !== "W" && point.point !== "H")) return undefined;
-  const panels = new Set(panelsOf(lineup, String(point.object ?? LINEUP)));
-  const about = (object: unknown) =>
-    panelsOf(lineup, String(object ?? LINEUP)).some((panel) => panels.has(panel));
-  const records = tables
-    .filter(({ kind }) => kind.step === step)
-    .flatMap(recordsOf)
-    .filter((row) => about(row.object));
-  const days = records.flatMap(({ date }) => dayOf(date) ?? []);
+  const { title, panels } = workIn(context).get(step) ?? { title: step, panels: NO_WORK };
+  const done = panelsOf(context.lineup, String(point.object ?? LINEUP)).flatMap(
+    (panel) => panels.get(panel) ?? [],
+  );
   return {
-    title: tables.find(({ kind }) => kind.step === step)?.kind.title ?? step,
-    first: days.length > 0 ? Math.min(...days) : undefined,
-    by: [...new Set(records.map(({ by }) => String(by ?? "").trim()))].filter((one) => one !== ""),
+    title,
+    first: done.reduce<number | undefined>((first, work) => earlier(first, work.first), undefined),
+    by: [...new Set(done.flatMap(({ by }) => [...by]))],
   };
 }
+
+/** What was recorded of one step on one panel: the first day, and by whom. */
+interface Done {
+  first: number | undefined;
+  readonly by: Set<string>;
+}
+
+const NO_WORK: ReadonlyMap<string, Done> = new Map();
+
+/** What was recorded of each step, by panel. */
+const workIn = memoizeFor(({ tables, lineup }: Context) => {
+  const steps = new Map<Step, { readonly title: string; readonly panels: Map<string, Done> }>();
+  for (const table of tables) {
+    const { step, title } = table.kind;
+    if (step === undefined) continue;
+    const { panels } = steps.get(step) ?? { panels: new Map<string, Done>() };
+    if (!steps.has(step)) steps.set(step, { title, panels });
+    for (const row of recordsOf(table))
+      for (const panel of panelsOf(lineup, String(row.object ?? LINEUP))) note(panels, panel, row);
+  }
+  return steps;
+});
+
+function note(panels: Map<string, Done>, panel: string, { date, by }: Row): void {
+  const done = panels.get(panel) ?? { first: undefined, by: new Set<string>() };
+  panels.set(panel, done);
+  done.first = earlier(done.first, dayOf(date));
+  const who = String(by ?? "").trim();
+  if (who !== "") done.by.add(who);
+}
+
+const earlier = (one: number | undefined, other: number | undefined): number | undefined =>
+  one === undefined || other === undefined ? (one ?? other) : Math.min(one, other);
 
 const recordsOf = ({ judged, aside }: JudgedTable): Row[] =>
   judged.filter(

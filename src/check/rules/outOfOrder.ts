@@ -68,7 +68,6 @@ export const outOfOrder: Rule = {
 
 function datedBySteps({ tables, lineup }: Context): ReadonlyMap<Step, readonly Dated[]> {
   const steps = new Map<Step, Dated[]>();
-  const panels = new Map<string, string[]>();
   for (const table of tables) {
     const { step } = table.kind;
     if (step === undefined) continue;
@@ -79,10 +78,8 @@ function datedBySteps({ tables, lineup }: Context): ReadonlyMap<Step, readonly D
       // The insulation after the withstand test is of a later step.
       if (day === undefined || table.aside.has(row) || judged.stage === "after") continue;
       if (verdictOf(judged) === "Missing") continue;
-      const object = String(judged.object ?? LINEUP);
-      const about = panels.get(object) ?? panelsOf(lineup, object);
-      panels.set(object, about);
-      some.push({ table, row, day: Math.floor(day), panels: about });
+      const panels = panelsOf(lineup, String(judged.object ?? LINEUP));
+      some.push({ table, row, day: Math.floor(day), panels });
     }
   }
   return steps;
@@ -91,8 +88,8 @@ function datedBySteps({ tables, lineup }: Context): ReadonlyMap<Step, readonly D
 /** Rows of two steps that stand in the wrong order: those of the step with fewer of them. */
 function ofPair(first: readonly Dated[], then: readonly Dated[], context: Context): Finding[] {
   if (first.length === 0 || then.length === 0) return [];
-  const earliest = byPanel(then, Math.min);
-  const latest = byPanel(first, Math.max);
+  const earliest = earliestOf(then);
+  const latest = latestOf(first);
   const late = first.flatMap((one) => wrong(one, earliest, (day, other) => day > other));
   const early = then.flatMap((one) => wrong(one, latest, (day, other) => day < other));
   const says = context.text.rules["out-of-order"];
@@ -123,11 +120,16 @@ const wrong = (
   others: ReadonlyMap<string, number>,
   isWrong: (day: number, other: number) => boolean,
 ): Wrong[] => {
-  const other = one.panels
-    .flatMap((panel) => others.get(panel) ?? [])
-    .find((day) => isWrong(one.day, day));
-  return other === undefined ? [] : [{ ...one, other }];
+  for (const panel of one.panels) {
+    const other = others.get(panel);
+    if (other !== undefined && isWrong(one.day, other)) return [{ ...one, other }];
+  }
+  return [];
 };
+
+/** Of a step by panel, asked for by each step that it is held against. */
+const earliestOf = memoizeFor((some: readonly Dated[]) => byPanel(some, Math.min));
+const latestOf = memoizeFor((some: readonly Dated[]) => byPanel(some, Math.max));
 
 function byPanel(
   some: readonly Dated[],

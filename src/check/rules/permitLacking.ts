@@ -53,9 +53,15 @@ export const permitLacking: Rule = {
     const permits = permitsIn(context);
     const tests = permits.filter(({ forTests }) => forTests);
     const works = permits.filter(({ forTests }) => !forTests);
+    if (permits.length === 0) return [];
+    const needs: Needs = {
+      first: Math.floor(Math.min(...permits.map(({ from }) => from))),
+      ofWork: nearTo(works.length > 0 ? works : tests, context),
+      ofTests: nearTo(tests.length > 0 ? tests : works, context),
+    };
     const uncovered = context.tables
       .filter(({ kind: { step } }) => step !== undefined && step !== "receipt")
-      .flatMap((table) => uncoveredIn(table, context, works.length > 0 ? works : tests, tests));
+      .flatMap((table) => uncoveredIn(table, needs));
     return groupsOf(uncovered).flatMap((group) => findingsOf(group, context));
   },
 };
@@ -82,23 +88,45 @@ const permitsIn = ({ tables, lineup }: Context): Permit[] =>
       }),
     );
 
+/** Finds the permits that hold for what a record is about. */
+type Near = (object: string) => readonly Permit[];
+
+interface Needs {
+  /** The first day of any permit: before it nobody kept them. */
+  readonly first: number;
+  readonly ofWork: Near;
+  /** Of tests at high voltage. */
+  readonly ofTests: Near;
+}
+
+const nearTo = (permits: readonly Permit[], { lineup }: Context): Near => {
+  const ofPanels = new Map<string, Permit[]>();
+  for (const permit of permits)
+    for (const panel of permit.panels) {
+      const some = ofPanels.get(panel);
+      if (some) some.push(permit);
+      else ofPanels.set(panel, [permit]);
+    }
+  const asked = new Map<string, readonly Permit[]>();
+  return (object) => {
+    const before = asked.get(object);
+    if (before) return before;
+    const some = new Set(panelsOf(lineup, object).flatMap((panel) => ofPanels.get(panel) ?? []));
+    const near = permits.filter((permit) => some.has(permit));
+    asked.set(object, near);
+    return near;
+  };
+};
+
 /** Rows of a table that are recorded on a day that none of the permits covers. */
-function uncoveredIn(
-  table: JudgedTable,
-  { lineup }: Context,
-  works: readonly Permit[],
-  tests: readonly Permit[],
-): Uncovered[] {
+function uncoveredIn(table: JudgedTable, { first, ofWork, ofTests }: Needs): Uncovered[] {
   const highkV = highVoltages(table.kind);
   return table.judged.flatMap((judged, row): Uncovered[] => {
     const day = dayOf(judged.date);
     if (table.aside.has(row) || day === undefined || verdictOf(judged) === "Missing") return [];
     const isHigh = highkV.some((id) => (exactly(judged[id], "kV") ?? 0) > HIGH_KV);
-    const needed = isHigh && tests.length > 0 ? tests : works;
-    const about = panelsOf(lineup, String(judged.object ?? LINEUP));
-    const near = needed.filter(({ panels }) => about.some((panel) => panels.has(panel)));
-    const first = Math.min(...[...works, ...tests].map(({ from }) => from));
-    if (near.length === 0 || day < Math.floor(first)) return [];
+    const near = (isHigh ? ofTests : ofWork)(String(judged.object ?? LINEUP));
+    if (near.length === 0 || day < first) return [];
     if (near.some((permit) => covers(permit, day))) return [];
     const before = near
       .filter(({ until }) => until <= day)

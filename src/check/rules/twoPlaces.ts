@@ -76,7 +76,8 @@ function testsByMinute({ tables, lineup }: Context): ReadonlyMap<string, readonl
       const panels = new Set(panelsOf(lineup, String(stored.object ?? LINEUP)));
       for (const who of testersOf(stored)) {
         const key = `${who}\u0000${Math.round(day * MINUTES)}`;
-        tests.set(key, [...(tests.get(key) ?? []), { table, row, panels }]);
+        tests.set(key, tests.get(key) ?? []);
+        tests.get(key)?.push({ table, row, panels });
       }
     }
   return tests;
