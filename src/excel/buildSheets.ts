@@ -26,19 +26,26 @@ import { changeSteps, contentSteps } from "./writeContent";
  * @throws {BookError} where a protected sheet or a sheet of the user's is in the way: nothing is changed
  * then; or with what stopped the build
  */
-export const applyPlan = (
+export const applyPlan = async (
   context: Excel.RequestContext,
   plan: Plan,
   watched: Watched = {},
-): Promise<Reconciled> =>
+): Promise<Reconciled> => (await buildPlan(context, plan, watched)).done;
+
+/** The same, and what the workbook held before. */
+export const buildPlan = (
+  context: Excel.RequestContext,
+  plan: Plan,
+  watched: Watched = {},
+): Promise<{ done: Reconciled; before: Snapshot }> =>
   inWords("Building the records", async () => {
     const ground = await groundOf(context, plan);
     const { signal, most } = watched;
-    const snapshot = await readExcel(context, { signal, most });
-    const done = withoutResults(reconcile(plan, snapshot));
+    const before = await readExcel(context, { signal, most });
+    const done = withoutResults(reconcile(plan, before));
     refuseWhatIsInTheWay(done, ground);
-    await inBatches(context, stepsOf(context, plan, snapshot, done, ground, most), watched);
-    return done;
+    await inBatches(context, stepsOf(context, plan, before, done, ground, most), watched);
+    return { done, before };
   });
 
 /** Excel works out its formulas itself: a cell that has the right one is not written for its value's sake. */

@@ -5,5 +5,6 @@ export { applyFills, type FillOptions } from "./fillCells";
 export { goTo } from "./goToCell";
 export { readExcel } from "./readSheets";
 export { rereadRows } from "./rereadRows";
+export { type Built, buildOnto, undoBuild } from "./undoBuild";
 export { listen, type Touched } from "./watchEdits";
 export { clearMarks, type Marked, markFindings } from "./writeMarks";

@@ -4,6 +4,7 @@ import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, startTransition, useState } from "react";
 import type { Lineup } from "../lineup/lineup";
 import { useText } from "../report/text";
+import { type BuildResult, BuildTold } from "./BuildResult";
 import { FileButton } from "./FileButton";
 import type { RowChoice } from "./rowChoice";
 import type { StepProps } from "./shared";
@@ -25,6 +26,8 @@ export function LineupStep({
   const [draft, setDraft] = useState<Lineup | "new">();
   /** The workbook in layouts of its own that is being checked as it stands. */
   const [surveyed, setSurveyed] = useState<Surveyed>();
+  /** What the last build came to. */
+  const [result, setResult] = useState<BuildResult>();
   const lineup = book?.report?.context.lineup ?? book?.snapshot.lineup;
 
   const open = (file: File) =>
@@ -47,13 +50,18 @@ export function LineupStep({
       startTransition(() => setSurveyed(found));
     });
 
-  if (draft !== undefined)
-    return <Editor {...shared} lineup={draft} done={() => setDraft(undefined)} />;
+  const done = (built?: BuildResult) => {
+    setDraft(undefined);
+    setResult(built);
+    window.scrollTo({ top: 0 });
+  };
+  if (draft !== undefined) return <Editor {...shared} lineup={draft} done={done} />;
   if (surveyed && !lineup)
     return <SurveyStep {...shared} surveyed={surveyed} done={() => setSurveyed(undefined)} />;
   if (!book) return <Typography>{work.busy ? messages.working : messages.notRead}</Typography>;
   return (
     <Stack spacing={2}>
+      {result && <BuildTold {...shared} result={result} close={() => setResult(undefined)} />}
       {book.report ? (
         <State report={book.report} toRows={toRows} />
       ) : (
@@ -65,7 +73,10 @@ export function LineupStep({
         <Button
           variant={book.report ? "outlined" : "contained"}
           disabled={work.busy}
-          onClick={() => startTransition(() => setDraft(lineup ?? "new"))}
+          onClick={() => {
+            setResult(undefined);
+            startTransition(() => setDraft(lineup ?? "new"));
+          }}
         >
           {lineup ? text.edit : text.start}
         </Button>

@@ -39,7 +39,7 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
   /** Steps that were looked at: they keep what was begun in them, and are there at once again. */
   const [opened, setOpened] = useState<ReadonlySet<StepName>>(new Set([FIRST]));
   const [choice, setChoice] = useState<RowChoice>({ kind: undefined, object: undefined });
-  const work = useWork();
+  const work = useWork(step);
   const { run, busy } = work;
   const working = useRef(false);
   working.current = busy;
@@ -89,24 +89,26 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
       <Box sx={{ px: 1.5, pt: 1 }}>
         <Typography variant="h1">{messages.title}</Typography>
       </Box>
-      <Tabs
-        value={step}
-        onChange={(_event, next: StepName) => show(next)}
-        variant="fullWidth"
-        aria-label={messages.stepsLabel}
-        sx={{ borderBottom: 1, borderColor: "divider" }}
-      >
-        {STEPS.map((name) => (
-          <Tab
-            key={name}
-            value={name}
-            label={messages.steps[name]}
-            id={`step-${name}`}
-            aria-controls={`panel-${name}`}
-          />
-        ))}
-      </Tabs>
-      <Told work={work} stale={stale} readAll={readAll} />
+      <Box sx={{ position: "sticky", top: 0, zIndex: 2, bgcolor: "background.default", pb: 0.5 }}>
+        <Tabs
+          value={step}
+          onChange={(_event, next: StepName) => show(next)}
+          variant="fullWidth"
+          aria-label={messages.stepsLabel}
+          sx={{ borderBottom: 1, borderColor: "divider" }}
+        >
+          {STEPS.map((name) => (
+            <Tab
+              key={name}
+              value={name}
+              label={messages.steps[name]}
+              id={`step-${name}`}
+              aria-controls={`panel-${name}`}
+            />
+          ))}
+        </Tabs>
+        <Told work={work} stale={stale} readAll={readAll} />
+      </Box>
       {STEPS.filter((name) => opened.has(name)).map((name) => (
         <Activity key={name} mode={name === step ? "visible" : "hidden"}>
           <Box
@@ -130,7 +132,7 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
 
 /** What goes on, what came of it, and whether the workbook has to be read again. */
 function Told({
-  work: { busy, progress, problem, told, stop },
+  work: { busy, progress, problem, told, hush, stop },
   stale,
   readAll,
 }: {
@@ -159,9 +161,23 @@ function Told({
         </Stack>
       )}
       <Stack aria-live="polite" spacing={1} sx={{ "&:not(:empty)": { pt: 1 } }}>
-        {told && <Alert severity="info">{told}</Alert>}
+        {told && (
+          <Alert severity="info" onClose={hush} closeText={messages.closeMessage}>
+            {told}
+          </Alert>
+        )}
         {problem && (
-          <Alert severity="warning" sx={{ whiteSpace: "pre-line", overflowWrap: "anywhere" }}>
+          <Alert
+            severity="warning"
+            onClose={hush}
+            closeText={messages.closeMessage}
+            sx={{
+              whiteSpace: "pre-line",
+              overflowWrap: "anywhere",
+              maxHeight: "50vh",
+              overflowY: "auto",
+            }}
+          >
             {problem}
           </Alert>
         )}

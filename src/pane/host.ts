@@ -1,11 +1,11 @@
 import type { Finding } from "../check/finding";
 import type { ReadSheets } from "../excel/readSheets";
+import type { Built } from "../excel/undoBuild";
 import type { Filled } from "../intake/place/filled";
 import type { PlacedCell } from "../intake/place/placement";
 import type { Changes } from "../sheets/changes";
 import type { SheetRows, TableRows } from "../sheets/editedRows";
 import type { Plan } from "../sheets/plan";
-import type { Reconciled } from "../sheets/reconcile";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 
@@ -23,6 +23,7 @@ export interface Touched {
   readonly moved: boolean;
 }
 
+export type { Built };
 export type Rows = TableRows | SheetRows;
 
 /** What the pane needs of the workbook that it stands beside. */
@@ -35,7 +36,9 @@ export interface WorkbookHost {
     readonly edited: (cells: Touched) => void;
     readonly selected: (cells: Touched) => void;
   }): Promise<void>;
-  build(plan: Plan, watch: Watch): Promise<Reconciled>;
+  build(plan: Plan, watch: Watch): Promise<Built>;
+  /** Takes a build back, where the workbook is still as it was read after it. */
+  undoBuild(built: Built, after: Snapshot, watch: Watch): Promise<void>;
   fill(cells: readonly PlacedCell<RecordTable>[], watch: Watch): Promise<Filled>;
   mark(findings: readonly Finding[], watch: Watch): Promise<{ readonly cells: number }>;
   clearMarks(watch: Watch): Promise<number>;

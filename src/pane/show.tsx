@@ -25,8 +25,12 @@ const excel: WorkbookHost = {
     return Excel.run((context) => listen(context, told));
   },
   build: async (plan, watch) => {
-    const { applyPlan } = await import("../excel/buildSheets");
-    return Excel.run((context) => applyPlan(context, plan, watch));
+    const { buildOnto } = await import("../excel/undoBuild");
+    return Excel.run((context) => buildOnto(context, plan, watch));
+  },
+  undoBuild: async (built, after, watch) => {
+    const { undoBuild } = await import("../excel/undoBuild");
+    return Excel.run((context) => undoBuild(context, built, after, watch));
   },
   fill: async (cells, watch) => {
     const { applyFills } = await import("../excel/fillCells");

@@ -21,6 +21,7 @@ export const standInHost = (host: StandInHost, most?: number): PaneHost => ({
     inExcel(host, (context) => applyChanges(context, changes, { ...watch, most })),
   listen: unused,
   build: unused,
+  undoBuild: unused,
   mark: unused,
   clearMarks: unused,
   goTo: unused,

@@ -19,6 +19,7 @@ export const pane = {
   working: "Working…",
   progress: (done: number, total: number) => `${done} of ${total} steps`,
   stop: "Stop",
+  closeMessage: "Close this message",
   failed: (reason: string) => reason,
   steps: {
     lineup: "Lineup",
@@ -127,6 +128,8 @@ export const pane = {
       "The lineup is stored in the workbook. Under Readings, choose the sheets that hold the records.",
     built: (created: number, added: number, aside: number) =>
       `Built: ${count(created, SHEETS)}, ${count(added, ROWS)} added to existing tables${aside > 0 ? `; ${count(aside, ROWS)} no longer in the lineup set aside with ${plural(aside, { one: "its", other: "their" })} readings` : ""}.`,
+    undoBuild: "Undo the build",
+    undone: "The build is undone: the workbook holds what it held before.",
     number: (unit: string) => `a number in ${unit}`,
   },
 

@@ -5,11 +5,13 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
 import { type FieldValues, FormProvider, get, useForm, useFormState } from "react-hook-form";
+import { nextToFill } from "../../check/firstToFill";
 import type { Lineup } from "../../lineup/lineup";
 import type { Messages } from "../../messages/messages";
 import { checkLineup } from "../../records/readLineup";
 import { useText } from "../../report/text";
 import { type Plan, planFor } from "../../sheets/plan";
+import type { BuildResult } from "../BuildResult";
 import type { StepProps } from "../shared";
 import { NEW_LINEUP, resolver, written } from "./draft";
 import { EntryList } from "./EntryList";
@@ -81,8 +83,8 @@ export default function Editor({
 }: StepProps & {
   /** The lineup to begin with. */
   lineup: Lineup | "new";
-  /** Called when the lineup is built or left. */
-  done: () => void;
+  /** Called when the lineup is built, with what came of it, or left. */
+  done: (result?: BuildResult) => void;
 }): ReactElement {
   const text = useText().lineup;
   const { host, work, read } = shared;
@@ -117,16 +119,11 @@ export default function Editor({
   };
   const build = (wanted: Plan) =>
     work.run(async (watch) => {
-      const { create, change } = await host.build(wanted, watch);
-      await read(watch);
-      done();
-      work.setTold(
-        text.built(
-          create.length,
-          change.reduce((sum, { added }) => sum + added, 0),
-          change.reduce((sum, { aside }) => sum + aside.length, 0),
-        ),
-      );
+      const built = await host.build(wanted, watch);
+      const after = await read(watch);
+      done({ built, after });
+      const next = after.report && nextToFill(after.report.context);
+      if (next) await host.goTo(next.sheet, next.address);
     });
   const save = () => {
     const content = JSON.stringify(written(form.getValues()) ?? {}, null, 2);
@@ -172,7 +169,7 @@ export default function Editor({
         <Button variant="outlined" onClick={save}>
           {text.save}
         </Button>
-        <Button variant="text" disabled={work.busy} onClick={done}>
+        <Button variant="text" disabled={work.busy} onClick={() => done()}>
           {text.leave}
         </Button>
       </Stack>

@@ -1,5 +1,6 @@
 import { type Area, areaAddress, cellCount, overlap, readArea } from "../../sheets/area";
-import { boxAt, lookAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
+import { bodyRows, boxAt, lookAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
+import { deleteRows } from "../edits";
 import { entered } from "../entered";
 import { badArgument, denied, HostError, type HostObject, hostObject } from "../hostObject";
 import { conditionalFormats } from "./conditionalFormats";
@@ -88,6 +89,24 @@ const rangeCalls = (book: StandInBook, sheet: Sheet, area: Area): HostObject["ca
       if (inside.length > MAX_MERGES)
         throw new HostError("GeneralException", "the range has more than 512 merged areas");
       return inside.length === 0 ? null : areasObject(book, sheet, inside);
+    },
+    delete: (shift: string) => {
+      guard(sheet);
+      const { table } =
+        sheet.tables
+          .map((table) => ({ table, ...bodyRows(table) }))
+          .find(
+            ({ table, first, last }) =>
+              table.area.left === area.left &&
+              table.area.right === area.right &&
+              first < area.top &&
+              area.bottom <= last,
+          ) ?? {};
+      const isBeside = ({ area: other }: { area: Area }) =>
+        other.bottom >= area.top && (other.left > area.right || other.right < area.left);
+      if (shift !== "Up" || !table || sheet.tables.some(isBeside))
+        throw badArgument("the stand-in takes out whole rows of a table that stands alone");
+      deleteRows(book, sheet, area.top, height);
     },
     select: () => {
       book.active = { sheet: sheet.name, area };

@@ -69,6 +69,11 @@ function usedArea({ cells, merges }: Sheet, valuesOnly: boolean): Area {
   return area.top > area.bottom ? { top: 0, left: 0, bottom: 0, right: 0 } : area;
 }
 
+const noneOf = (type: string) => (): HostObject =>
+  hostObject({ type, call: { getCount: () => 0 } });
+/** What the stand-in's sheets never have. */
+const DRAWN = { charts: noneOf("ChartCollection"), shapes: noneOf("ShapeCollection") };
+
 const MARGINS = [
   "leftMargin",
   "rightMargin",
@@ -116,6 +121,7 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
           },
         }),
       protection: () => sheetProtection(sheet),
+      ...DRAWN,
       comments: () => noteCollection(book, sheet, sheet.comments),
       notes: () => noteCollection(book, sheet, sheet.notes),
       freezePanes: () =>
