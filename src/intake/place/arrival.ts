@@ -1,6 +1,7 @@
 import type { FoundRow } from "../rows/candidates";
 import type { Lost } from "../rows/lost";
 import type { RecordRows } from "../rows/recordRows";
+import type { KnownPanel } from "../understand/devices";
 import type { Entry } from "./lineReader";
 
 /** A line that has found its row, with the cells that it has for it. */
@@ -22,8 +23,8 @@ export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]
 export interface ArrivalOptions {
   readonly instruments?: readonly { readonly id: string; readonly serial?: string }[];
   readonly wave?: "AC" | "DC";
-  /** The lineup's panels, of which an export may give the circuit's name. */
-  readonly panels?: readonly { readonly designation: string; readonly name?: string }[];
+  /** The lineup's panels, of which an export may give the circuit's name, or that of a breaker or cable in it. */
+  readonly panels?: readonly KnownPanel[];
   /** What a text of the export means here, by field or column of the records: confirmed by the user. */
   readonly means?: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }

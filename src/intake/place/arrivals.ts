@@ -30,7 +30,7 @@ export const arrivalsByRow = <T extends RecordRows>(
   const meant = meaning(options);
   const groups = rowGroups<T>();
   const clock = clockOf(table);
-  const find = placeFinder(rowFinder(tables, table.positions));
+  const find = placeFinder(rowFinder(tables, table.positions, options.panels));
   const cellsOf = cellReader(table, options);
   /** The line as it arrives; undefined where it cannot be placed. */
   const arrivalOf = (

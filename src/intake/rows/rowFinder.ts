@@ -1,11 +1,19 @@
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
+import { deviceKeys, type KnownPanel } from "../understand/devices";
 import { ofSpoken } from "../understand/partsSpoken";
 import { type NamedPlace, placesNamed, placesOf } from "../understand/places";
 import { positionReader } from "../words/readPosition";
 import { readStage } from "../words/readStage";
-import { type Candidate, candidatesOf, type FoundRow, objectKey, positionsOf } from "./candidates";
+import {
+  type Candidate,
+  candidatesOf,
+  type FoundRow,
+  isSameSort,
+  objectKey,
+  positionsOf,
+} from "./candidates";
 import { type Lost, lost, someNames } from "./lost";
 import { narrow } from "./narrow";
 import { ofThisPart } from "./ofPart";
@@ -22,10 +30,12 @@ export type RowSearch<T extends RecordRows> = Answer<FoundRow<T>> | Lost;
  *
  * @param tables the record tables
  * @param positions every position that the export writes, by which its phase letters are known
+ * @param panels of the lineup, which may be called by what stands in them
  */
 export const rowFinder = <T extends RecordRows>(
   tables: readonly T[],
   positions: Iterable<string>,
+  panels: readonly KnownPanel[] = [],
 ): ((place: Place, among: readonly T[]) => RowSearch<T>) => {
   const readAny = readerOf([...positions], tables);
   const byObject = new Map<string, Candidate<T>[]>();
@@ -36,7 +46,7 @@ export const rowFinder = <T extends RecordRows>(
     else byObject.set(key, [candidate]);
   }
   const unknownObject = unknownObjectIn(tables);
-  const byNames = namesFinder(byObject, readAny);
+  const byNames = namesFinder(byObject, readAny, deviceKeys(panels));
   const whole = (place: Place, among: readonly T[]): RowSearch<T> => {
     const ofObject = candidatesFor(place.object, byObject, among);
     if (!ofObject.ok) return ofObject;
@@ -66,8 +76,9 @@ export const rowFinder = <T extends RecordRows>(
 const namesFinder = <T extends RecordRows>(
   byObject: ReadonlyMap<string, readonly Candidate<T>[]>,
   readAny: (text: string) => Result<string>,
+  devices: ReadonlyMap<string, string>,
 ) => {
-  const placesAmong = memoizeFor((among: readonly T[]) => placesOf(among));
+  const placesAmong = memoizeFor((among: readonly T[]) => placesOf(among, devices));
   return ({ object, part, position, stage }: Place, among: readonly T[]) => {
     const names = [object, part].filter((name) => name !== "");
     let places: readonly NamedPlace[] = placesAmong(among);
@@ -109,8 +120,8 @@ const candidatesFor = <T extends RecordRows>(
   among: readonly T[],
 ): Answer<readonly Candidate<T>[]> | Lost => {
   if (object === "") return refuse("none", 'names no panel or section; add a column "Panel".');
-  const alike = (byObject.get(objectKey(object)) ?? []).filter(({ table }) =>
-    among.includes(table),
+  const alike = (byObject.get(objectKey(object)) ?? []).filter(
+    ({ table, object: own }) => among.includes(table) && isSameSort(object, own),
   );
   const verbatim = alike.filter((candidate) => candidate.object === object);
   const ofObject = verbatim.length > 0 ? verbatim : alike;

@@ -1,3 +1,4 @@
+import { readUnit } from "../../quantities/readUnit";
 import { splitReading } from "../../quantities/splitReading";
 import { filledOf } from "../text/textCells";
 import { kindsNamed } from "../understand/kindWords";
@@ -125,6 +126,10 @@ const keyAndRest = (cell: string): KeyAndValue | undefined => {
 
 const is = {
   number: (text: string) => (splitReading(text)?.number ?? "") !== "",
+  measure: (text: string) => {
+    const parts = splitReading(text);
+    return (parts?.number ?? "") !== "" && readUnit(parts?.unit ?? "").ok;
+  },
   date: (text: string) => readDate(text, "day-first").ok,
   name: (text: string) => /\p{L}/u.test(text) && wordsOf(text).unknown > 0,
   withDigit: (text: string) => /\d/.test(text) && !/[([/]/.test(text) && !speaksOfReadings(text),
@@ -156,6 +161,8 @@ const VALUES: readonly (readonly [Sense, (value: string) => boolean])[] = [
   ["voltage", is.number],
   ["current", is.number],
   ["held", is.number],
+  ["withstand", is.measure],
+  ["applied", is.measure],
   ["instrument", (value) => is.withDigit(value) || is.name(value)],
   ["serial", is.withDigit],
   ["meter", is.withDigit],

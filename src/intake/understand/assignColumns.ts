@@ -1,10 +1,10 @@
 import type { Column, RecordKind } from "../../records/kind";
-import { pointKey } from "../words/pointKey";
 import type { Says } from "../words/titles";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
 import { hasOperations } from "./kindShape";
 import type { KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
+import { pointsAcross } from "./pointsAcross";
 
 /** A column of an export with the record column that it fills, and how well the two go together. */
 export interface Assigned {
@@ -41,13 +41,18 @@ export const entriesOf = ({ columns }: RecordKind): readonly Column[] =>
   columns.filter(({ role, id }) => role === "entry" || (role === "note" && id === "remarks"));
 
 /** What the title of a column says of the records that its cells are for, as far as the kind tells records by it. */
-const saysOf = (seen: SeenColumn, known: KnownKind, column: Column, across: Across): Says => {
+const saysOf = (
+  seen: SeenColumn,
+  known: KnownKind,
+  column: Column,
+  { parts, points }: Across,
+): Says => {
   const { title } = seen;
   const { byPhase, byStage, kind } = known;
   if (column.need === "trail" && column.unit === undefined) return {};
   const { stage, operation, object } = title;
-  const position = pointTitle(seen, known) ?? title.position;
-  const part = across.get(seen.index);
+  const position = points.get(seen.index) ?? title.position;
+  const part = parts.get(seen.index);
   return {
     ...(object !== undefined && { object }),
     ...(part !== undefined && column === mainReading(kind) && { part }),
@@ -70,7 +75,10 @@ export const assignColumns = (
   poleOf: (seen: SeenColumn) => string | undefined,
   said: readonly Said[],
 ): Assignment => {
-  const across = partsAcross(columns, known);
+  const across = {
+    parts: partsAcross(columns, known),
+    points: pointsAcross(columns, known),
+  };
   const given = said.flatMap(({ seen, field }): Assigned[] => {
     const column = entriesOf(known.kind).find(({ id }) => id === field);
     return column
@@ -147,14 +155,17 @@ const pairsOf = (
 
 const POLE = /^l[123]$/;
 
-/** Parts of a panel that titles name, by column, where several do. */
-type Across = ReadonlyMap<number, string>;
+/** What titles name by column: parts of a panel where several do, and points of a test. */
+interface Across {
+  readonly parts: ReadonlyMap<number, string>;
+  readonly points: ReadonlyMap<number, string>;
+}
 
 /** The columns whose titles name parts, as circuits lie across a table; one such title may be anything. */
 export const partsAcross = (
   columns: readonly SeenColumn[],
   { places, kind }: KnownKind,
-): Across => {
+): Across["parts"] => {
   const found = columns.flatMap(({ index, title, cells }): [number, string][] => {
     const { text } = title;
     if (text === "" || hasOperations(kind) || title.unknown > 1 || cells.numeric < 0.5) return [];
@@ -162,14 +173,6 @@ export const partsAcross = (
     return parts.size === 1 ? [[index, [...parts][0] ?? ""]] : [];
   });
   return new Set(found.map(([, part]) => part)).size > 1 ? new Map(found) : new Map();
-};
-
-/** The point of a test that a title names, such as a multiple of the pick-up. */
-const pointTitle = ({ title: { text, senses } }: SeenColumn, { points }: KnownKind) => {
-  if (points.size === 0) return undefined;
-  const [multiple] = /\d+(?:[.,]\d+)?\s*[x×%]|[x×]\s*\d+(?:[.,]\d+)?/iu.exec(text) ?? [];
-  const point = multiple ?? (senses.has("pickup") ? "pick-up" : undefined);
-  return point !== undefined && points.has(pointKey(point)) ? point : undefined;
 };
 
 /** A column whose title says no more than where something was read has the reading of its kind. */
@@ -186,7 +189,7 @@ const acrossScore = (
     ...seen,
     title: { ...seen.title, unknown: 0, senses: READING, words: READING_WORDS },
   };
-  if (across.has(seen.index) || pointTitle(seen, known) !== undefined)
+  if (across.parts.has(seen.index) || across.points.has(seen.index))
     return columnScore(read, kind.id, column);
   const isAcross = object !== undefined || (byPhase && position !== undefined);
   return isAcross && unknown === 0 && words.length === 0

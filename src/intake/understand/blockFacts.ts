@@ -191,6 +191,32 @@ export const statedFacts = (
     return texts.size === 1 && text !== undefined ? [{ field: column.id, title, text }] : [];
   });
 
+/** A voltage and right after it how long: `50 kV / 1 min`, `42 kV AC for 60 s`. */
+const HELD =
+  /(?<![\p{L}\p{N}.,])(\d+(?:[.,]\d+)?)\s*kV(?:\s*(?:AC|DC|r\.?m\.?s\.?|eff\.?|50 Hz|60 Hz))?[\s,;/–-]*(?:for\s|für\s|während\s|pendant\s|durante\s|por\s)?\s*(\d+(?:[.,]\d+)?)\s*(s|sec|min|minutes?|Minuten?|minutos?)(?![\p{L}\p{N}])/giu;
+
+/** The voltage that a heading says was held, and its time, where it tells one of them: what a withstand test applies to all. */
+export const heldFacts = (headings: readonly string[], { kind }: KnownKind): Written[] => {
+  const found = headings.flatMap((heading) =>
+    [...heading.slice(0, 300).matchAll(HELD)].map(([, kV, time, unit]) => ({
+      voltage: `${kV} kV`,
+      time: `${time} ${/^m/i.test(unit ?? "") ? "min" : "s"}`,
+    })),
+  );
+  const [first] = found;
+  const entries = entriesOf(kind).map(({ id }) => id);
+  const held = ["duration", "minutes"].find((id) => entries.includes(id));
+  return first !== undefined &&
+    held !== undefined &&
+    entries.includes("applied") &&
+    found.every(({ voltage, time }) => voltage === first.voltage && time === first.time)
+    ? [
+        { field: "applied", title: "title", text: first.voltage },
+        { field: held, title: "title", text: first.time },
+      ]
+    : [];
+};
+
 /** What a heading says of the readings below: values with their units, the time they were read at, and their unit. */
 export const headingSays = (headings: readonly string[]) => {
   const found = headings.map((heading) => measuresIn(ofTheTest(heading)).said);

@@ -5,7 +5,7 @@ import { listWord } from "../cells/listWord";
 import type { SensedWord } from "../words/senses";
 import { COLUMN_SENSES, type ColumnSense, NEUTRAL, TELLING } from "./columnSenses";
 import type { ColumnTexts } from "./textsOf";
-import type { TitleSense } from "./titleSense";
+import { foreignKey, type TitleSense } from "./titleSense";
 
 /** A column of an export, as far as its title and its cells say what it holds. */
 export interface SeenColumn {
@@ -34,11 +34,20 @@ export const columnScore = (seen: SeenColumn, kind: string, column: Column): num
   const byCells = cellScore(seen, column, sense);
   const byTime = timeScore(seen.title, sense, column);
   if (byCells === undefined || byTime === undefined) return undefined;
+  if (!isAtMultiple(seen.title, sense)) return undefined;
   const byWords = wordScore(seen, sense, byTime > 0);
   return byWords === undefined ? undefined : byWords + byTime + byCells;
 };
 
-const isOfQuantity = ({ unit, cells }: SeenColumn, column: Column): boolean => {
+/** Units that rows name themselves, of readings that are not converted. */
+const IN_ROWS: ReadonlySet<string> = new Set(["m/s", "dbmv", "dbuv"]);
+
+const isOfQuantity = ({ unit, cells, title }: SeenColumn, column: Column): boolean => {
+  const { foreign } = title;
+  if (foreign !== undefined)
+    return column.unitIn === undefined
+      ? foreignKey(column.header).endsWith(foreign)
+      : IN_ROWS.has(foreign);
   if (column.unitIn !== undefined || unit === undefined) return true;
   if (column.unit === undefined) return column.accepts?.type === "text" || cells.numeric < 0.5;
   return unitSize(unit).quantity === unitSize(column.unit).quantity;
@@ -87,6 +96,10 @@ const sizeScore = (
   }).length;
   return values.length > 0 && within / values.length < 0.5 ? -1 : 0.25;
 };
+
+/** Whether a title names the multiple of U0 that a column is read at, with its unit, and no other names one. */
+const isAtMultiple = ({ ofU0, foreign }: TitleSense, { ofU0: own }: ColumnSense): boolean =>
+  own === undefined ? ofU0 === undefined || ofU0 === 1 : ofU0 === own && foreign !== undefined;
 
 /** What a title's time says: that of the column, none, or another. */
 const timeScore = (

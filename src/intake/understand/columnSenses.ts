@@ -1,16 +1,20 @@
 import type { Sense } from "../words/languages/language";
+import { FURTHER_SENSES } from "./furtherSenses";
+import { s } from "./waysOf";
 
 /** What titles of a record column speak of: any of these together. */
 export interface ColumnSense {
   readonly any: readonly (readonly Sense[])[];
   /** The time in seconds at which it is read, where a title may say that. */
   readonly seconds?: number;
+  /** The multiple of the rated voltage to earth at which it is read, which a title must say. */
+  readonly ofU0?: number;
   /** Between what its values usually lie, in its own unit (practice). */
   readonly usual?: readonly [least: number, most: number];
 }
 
-const s = (...any: readonly string[]): ColumnSense["any"] =>
-  any.map((words) => words.split(" ").filter((word) => word !== "") as Sense[]);
+/** By record kind and id of column. */
+export type ColumnSenses = Readonly<Record<string, Readonly<Record<string, ColumnSense>>>>;
 
 const resistance = s("resistance", "insulation", "insulation resistance", "reading", "measured");
 const testVoltage: ColumnSense = {
@@ -99,7 +103,8 @@ const TRAIL: Readonly<Record<string, ColumnSense>> = {
 };
 
 /** By record kind and id of column; `*` for every kind that has the column. */
-export const COLUMN_SENSES: Readonly<Record<string, Readonly<Record<string, ColumnSense>>>> = {
+export const COLUMN_SENSES: ColumnSenses = {
+  ...FURTHER_SENSES,
   "*": TRAIL,
   torque: {
     applied: {
@@ -365,6 +370,7 @@ export const COLUMN_SENSES: Readonly<Record<string, Readonly<Record<string, Colu
         "voltage measured",
         "secondary voltage",
       ),
+      usual: [0.5, 5000],
     },
     a1: {
       any: s(
@@ -374,6 +380,7 @@ export const COLUMN_SENSES: Readonly<Record<string, Readonly<Record<string, Colu
         "excitation",
         "current secondary",
       ),
+      usual: [0.00001, 20],
     },
   },
   voltageTransformer: {
@@ -505,6 +512,10 @@ export const TELLING: ReadonlySet<Sense> = new Set<Sense>([
   ...(["winding", "marked", "again", "polarity", "discharge", "date", "by", "serial"] as const),
   ...(["torque", "barometer", "surface", "counter", "spring", "uv", "angle", "frequency"] as const),
   ...(["dropout", "pickup", "unit", "retest", "item", "setting", "multiple", "leakage"] as const),
+  ...(["tev", "ultrasound", "background", "moisture", "purity", "products", "speed"] as const),
+  ...(["travel", "overtravel", "rebound", "wipe", "bounce", "coil", "motor", "spill"] as const),
+  ...(["loop", "tandelta", "like", "unlike", "endvolts", "firmware", "charger"] as const),
+  ...(["thermostat", "lit", "demagnetized", "links"] as const),
   ...(["instrument", "fuse", "direction", "continuity", "ferrule", "temperature", "drop"] as const),
 ]);
 

@@ -5,7 +5,7 @@ import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { positionReader, readPositions } from "../words/readPosition";
 import { type Assignment, assignColumns, partsAcross, type Said } from "./assignColumns";
-import { blockFacts, headingSays, statedFacts } from "./blockFacts";
+import { blockFacts, headingSays, heldFacts, statedFacts } from "./blockFacts";
 import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
 import { SAID_BY_FILE } from "./columnSenses";
@@ -203,6 +203,9 @@ const factsFor = (
   const found = [
     ...statedFacts(headed, known, block.headings.at(-1) ?? ""),
     ...statedFacts(inTitles, known, "title"),
+    ...heldFacts(block.headings, known).filter(
+      ({ field }) => !assigned.some(({ column }) => column.id === field),
+    ),
     ...blockFacts(block.facts, known, knows),
   ];
   return [...new Map(found.map((one) => [one.field, one])).values()];
@@ -211,29 +214,37 @@ const factsFor = (
 /** The share of lines that name records of the kind. */
 const placedShare = (
   { rows }: SeenBlock,
-  { places }: KnownKind,
+  { places, direct }: KnownKind,
   naming: readonly Naming[],
   facts: readonly Written[],
   assigned: Assignment["assigned"],
 ): number | undefined => {
   const across = [...new Set(assigned.flatMap(({ says }) => says.object ?? says.part ?? []))];
   const indices = naming.flatMap(({ field, index }) => (PLACES.has(field) ? index : []));
-  const fixed = facts.flatMap(({ field, text }) => (PLACES.has(field) ? text : []));
+  // What a line names itself comes before what stands above all lines.
+  const fixed = facts.flatMap(({ field, text }) =>
+    PLACES.has(field) && !naming.some((one) => one.field === field) ? text : [],
+  );
   const lines = rows.map((cells) => [...fixed, ...indices.flatMap((index) => cells[index] || [])]);
   const named = lines.filter((names) => names.length > 0);
   if (named.length === 0 && across.length === 0) return undefined;
-  const isKnown = (names: readonly string[]) => {
-    let left = places;
+  const isAmong = (all: KnownKind["places"], names: readonly string[]) => {
+    let left = all;
     for (const name of names) left = placesNamed(left, name);
     return left.length > 0;
   };
+  const known = (names: readonly string[]) =>
+    isAmong(direct, names) ? 1 : isAmong(places, names) ? BESIDE : 0;
   const all =
     across.length === 0
       ? named
       : (named.length > 0 ? named : [[]]).flatMap((names) =>
           across.map((object) => [object, ...names]),
         );
-  return all.filter(isKnown).length / all.length;
+  return all.reduce((sum, names) => sum + known(names), 0) / all.length;
 };
+
+/** What a name counts that is only of something else in the panel. */
+const BESIDE = 0.8;
 
 const PLACES: ReadonlySet<string> = new Set(["object", "part", "subpart"]);

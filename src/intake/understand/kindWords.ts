@@ -22,6 +22,33 @@ const KIND_SENSES: Readonly<Record<string, readonly (readonly Sense[])[]>> = {
   protection: [["relay"]],
   cable: [["cable"]],
   dimensions: [["level"]],
+  mainCircuit: [
+    ["maincircuit"],
+    ["maincircuit", "resistance"],
+    ["maincircuit", "contact", "resistance"],
+  ],
+  undervoltage: [["undervoltage"], ["uv"]],
+  motion: [["motion"], ["travel", "speed"], ["travel"]],
+  interrupter: [["interrupter"], ["interrupter", "withstand"]],
+  gasQuality: [["gasquality"], ["moisture"], ["moisture", "gas"]],
+  battery: [["battery"], ["battery", "discharge"], ["battery", "control"]],
+  currentLoop: [
+    ["loopcheck"],
+    ["loop", "ct"],
+    ["loop", "resistance"],
+    ["loop", "ct", "resistance"],
+  ],
+  voltageWinding: [["vtwinding"], ["vt", "winding"], ["vtwinding", "winding", "resistance"]],
+  arrester: [["arrester"], ["arrester", "leakage"], ["arrester", "insulation"]],
+  settings: [["readback"], ["readback", "relay"], ["readback", "setting"]],
+  stability: [["stability"], ["stability", "primary", "applied"], ["stability", "primary"]],
+  arcProtection: [["arc"], ["arc", "relay"], ["arc", "sensor"]],
+  dissipation: [["tandelta"], ["tandelta", "cable"]],
+  heater: [["heating"]],
+  phasing: [["phasing"]],
+  rotation: [["rotation"]],
+  energization: [["energization"]],
+  partialDischarge: [["pd"], ["pd", "tev"], ["tev"]],
 };
 
 /** A text without the withstand test that a reading is before or after, and without its stage. */

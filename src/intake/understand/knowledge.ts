@@ -1,16 +1,20 @@
 import type { RecordKind } from "../../records/kind";
 import { keyIds } from "../../records/kind";
-import { objectKey, positionsOf } from "../rows/candidates";
+import { isSameSort, objectKey, positionsOf } from "../rows/candidates";
 import type { RecordRows } from "../rows/recordRows";
 import { plainWords } from "../words/plainWords";
 import { pointKey } from "../words/pointKey";
 import { readPositions } from "../words/readPosition";
+import { deviceKeys, type KnownPanel } from "./devices";
 import { type NamedPlace, placesOf } from "./places";
+import { type NamedPoint, namedPoints } from "./pointsAcross";
 
 /** What the workbook that an export is for tells of one record kind. */
 export interface KnownKind {
   readonly kind: RecordKind;
   readonly places: readonly NamedPlace[];
+  /** The same without what else stands in the panel. */
+  readonly direct: readonly NamedPlace[];
   /** Whether its rows are by phase, and whether by stage. */
   readonly byPhase: boolean;
   readonly byStage: boolean;
@@ -18,6 +22,8 @@ export interface KnownKind {
   readonly positions: ReadonlySet<string>;
   /** Points of a test that rows are by, such as multiples of a pick-up, made comparable. */
   readonly points: ReadonlySet<string>;
+  /** Of these the ones that go by a name. */
+  readonly named: readonly NamedPoint[];
 }
 
 /** What the workbook that an export is for tells: its records, the lineup's names and instruments. */
@@ -31,7 +37,7 @@ export interface Knowledge {
 
 /** What is known of a lineup besides its records. */
 export interface KnownLineup {
-  readonly panels?: readonly { readonly designation: string; readonly name?: string }[];
+  readonly panels?: readonly KnownPanel[];
   readonly instruments?: readonly { readonly id: string; readonly serial?: string }[];
 }
 
@@ -46,32 +52,41 @@ export const knowledgeOf = (
     if (known) known.push(table);
     else kinds.set(table.kind, [table]);
   }
+  const devices = deviceKeys(panels);
   return {
-    kinds: [...kinds].map(([kind, own]) => knownKind(kind, own)),
+    kinds: [...kinds].map(([kind, own]) => knownKind(kind, own, devices)),
     instruments: new Set(
       instruments.flatMap(({ id, serial }) => [id, serial ?? id].map((one) => one.toLowerCase())),
     ),
-    objectOf: objectFinder(tables, panels),
+    objectOf: objectFinder(tables, panels, devices),
   };
 };
 
-const knownKind = (kind: RecordKind, tables: readonly RecordRows[]): KnownKind => {
+const knownKind = (
+  kind: RecordKind,
+  tables: readonly RecordRows[],
+  devices: ReadonlyMap<string, string>,
+): KnownKind => {
   const positions = tables.flatMap(positionsOf);
-  const isPointed = positions.some((text) => /pick|\d\s*[×x%]|reset|drop/i.test(text));
+  const phases = readPositions(positions);
+  const isPointed = phases.length < 0.5 * positions.length;
   return {
     kind,
-    places: placesOf(tables),
+    places: placesOf(tables, devices),
+    direct: placesOf(tables),
     byPhase: positions.length > 0 && !isPointed,
-    positions: new Set(isPointed ? [] : readPositions(positions)),
+    positions: new Set(isPointed ? [] : phases),
     byStage: keyIds(kind).includes("stage"),
     points: new Set(isPointed ? positions.map(pointKey) : []),
+    named: isPointed ? namedPoints(tables) : [],
   };
 };
 
 /** Names that two panels or sections have mean neither. */
 const objectFinder = (
   tables: readonly RecordRows[],
-  panels: NonNullable<KnownLineup["panels"]>,
+  panels: readonly KnownPanel[],
+  devices: ReadonlyMap<string, string>,
 ): Knowledge["objectOf"] => {
   const objects = new Set(
     tables.flatMap(({ rows }) => rows.map((row) => String(row.object ?? "").trim())),
@@ -88,6 +103,14 @@ const objectFinder = (
   for (const { designation, name } of panels)
     if (name !== undefined && objects.has(designation) && !written.has(plainWords(name)))
       addKey(objectKey(name), designation);
-  return (text) =>
-    text.length > 60 ? undefined : (written.get(plainWords(text)) ?? keys.get(objectKey(text)));
+  for (const [key, object] of devices)
+    if (objects.has(object) && !keys.has(key)) keys.set(key, object);
+  return (text) => {
+    if (text.length > 60) return undefined;
+    const verbatim = written.get(plainWords(text));
+    const found = verbatim ?? keys.get(objectKey(text));
+    return found === undefined || verbatim !== undefined || isSameSort(text, found)
+      ? found
+      : undefined;
+  };
 };

@@ -1,4 +1,4 @@
-import { objectKey } from "../rows/candidates";
+import { isSameSort, objectKey } from "../rows/candidates";
 import type { RecordRows } from "../rows/recordRows";
 import { plainWords } from "../words/plainWords";
 import { hasMeaning, hasWord, type NameToken, nameTokens } from "./nameTokens";
@@ -8,17 +8,34 @@ export interface NamedPlace {
   readonly object: string;
   readonly part: string;
   readonly tokens: readonly NameToken[];
+  /** Comparable forms of what stands in the panel under a designation that no other panel has. */
+  readonly devices: readonly string[];
 }
 
-/** The places that the rows of tables are of, each once. */
-export const placesOf = (tables: readonly RecordRows[]): NamedPlace[] => {
+/**
+ * The places that the rows of tables are of, each once.
+ *
+ * @param devices panels by the comparable designations of what stands in them
+ */
+export const placesOf = (
+  tables: readonly RecordRows[],
+  devices: ReadonlyMap<string, string> = new Map(),
+): NamedPlace[] => {
+  const devicesIn = new Map<string, string[]>();
+  for (const [device, object] of devices)
+    devicesIn.set(object, [...(devicesIn.get(object) ?? []), device]);
   const places = new Map<string, NamedPlace>();
   for (const { rows } of tables)
     for (const row of rows) {
       const [object, part] = [String(row.object ?? "").trim(), String(row.part ?? "").trim()];
       const key = `${object}\n${part}`;
       if (!places.has(key))
-        places.set(key, { object, part, tokens: [...nameTokens(object), ...nameTokens(part)] });
+        places.set(key, {
+          object,
+          part,
+          tokens: [...nameTokens(object), ...nameTokens(part)],
+          devices: devicesIn.get(object) ?? [],
+        });
     }
   return [...places.values()];
 };
@@ -28,14 +45,17 @@ const LONGEST_NAME = 100;
 
 /**
  * The places that a text names among others: by the panel or section, by the part as it is written, else
- * by all of its words, which the names of panel and part have between them.
+ * by all of its words, which the names of panel and part have between them, else by what stands in the panel.
  *
  * @example placesNamed(places, "Q0 of J03") // the breaker Q0 of +J03
  */
 export const placesNamed = (places: readonly NamedPlace[], text: string): readonly NamedPlace[] => {
   if (text.length > LONGEST_NAME) return [];
   const key = objectKey(text);
-  const ofObject = key === "" ? [] : places.filter(({ object }) => objectKey(object) === key);
+  const ofObject =
+    key === ""
+      ? []
+      : places.filter(({ object }) => objectKey(object) === key && isSameSort(text, object));
   if (ofObject.length > 0) return ofObject;
   const plain = plainWords(text);
   const ofPart = places.filter(({ part }) => plainWords(part) === plain);
@@ -45,5 +65,7 @@ export const placesNamed = (places: readonly NamedPlace[], text: string): readon
   const all = (has: typeof hasWord) =>
     places.filter((place) => tokens.every((token) => has(place.tokens, token)));
   const written = all(hasWord);
-  return written.length > 0 ? written : all(hasMeaning);
+  if (written.length > 0) return written;
+  const ofDevice = places.filter(({ devices }) => devices.includes(key));
+  return ofDevice.length > 0 ? ofDevice : all(hasMeaning);
 };

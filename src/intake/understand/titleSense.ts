@@ -17,6 +17,10 @@ export interface TitleSense {
   /** Words that speak of nothing known. */
   readonly unknown: number;
   readonly unit?: Unit;
+  /** A unit that readings are not converted in, as a column's own title has it: ppmv, dBmV, m/s. */
+  readonly foreign?: string;
+  /** How many times the rated voltage to earth it names: 0.5 of "0.5 U0". */
+  readonly ofU0?: number;
   /** A time that it names, in seconds: 60 of "R 1 min". */
   readonly seconds?: number;
   /** A phase, pole or combination, as it is written. */
@@ -73,16 +77,14 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
   const text = title.slice(0, 200).replace(/\s+/g, " ").trim();
   const object = context.objectOf(text);
   if (object !== undefined) return { ...NOTHING, object };
-  const found = measuresIn(text.replace(CLOCK, "(min)").replace(/\b(i?r)(?=\d)/gi, "$1 "));
+  const foreign = foreignIn(text);
+  const ofU0 = multipleOfU0(foreign.rest);
+  const found = measuresIn(ofU0.rest.replace(CLOCK, "(min)").replace(/\b(i?r)(?=\d)/gi, "$1 "));
   const inBrackets = unitInBrackets(found.rest);
   const rest = inBrackets.rest.replace(/[\s,;:/@–-]+$/g, "").trim();
   if (isPosition(rest) || context.letters.has(rest))
-    return { ...NOTHING, ...found.said, ...inBrackets.said, position: rest };
-  const { position, rest: unplaced } = positionIn(rest, context);
-  const own =
-    inBrackets.said.unit === undefined
-      ? splitTitle(unplaced.replace(WAVE, ""))
-      : { name: unplaced };
+    return { ...NOTHING, ...found.said, ...inBrackets.said, ...foreign.said, position: rest };
+  const { position, own } = placedIn(rest, inBrackets.said.unit === undefined, context);
   const { stage, rest: named } = stageIn(own.name);
   const { senses, words, unknown } = sensesOf(named);
   const telling = [
@@ -97,11 +99,46 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
     unknown,
     stated: found.said.stated,
     unit: inBrackets.said.unit ?? own.unit,
+    ...foreign.said,
+    ...ofU0.said,
     seconds: found.said.seconds,
     position,
     stage,
     operation: operationOf(senses),
   };
+};
+
+/** A unit of these stands in brackets or ends a title. */
+const FOREIGN =
+  /[\s,/]*(?:[([]\s*)?(?<![\p{L}\p{N}])(dB(?:[mµμu]V)?|ppm[vw]?|(?:m|ft|in)\/s|(?:[x×]\s*)?(?:1\s*)?e[-−]3|(?:[x×]\s*)?10(?:\^|\*\*)?(?:[-−]3|⁻³)|‰)(?:\s*[)\]])?\s*$/iu;
+
+const foreignIn = (text: string): { said: { foreign?: string }; rest: string } => {
+  const found = FOREIGN.exec(text);
+  if (found?.[1] === undefined || found.index === 0) return { said: {}, rest: text };
+  return { said: { foreign: foreignKey(found[1]) }, rest: text.slice(0, found.index) };
+};
+
+/** A unit of readings that are not converted, in one writing. */
+export const foreignKey = (unit: string): string =>
+  /3$|³$|‰/.test(unit) ? "e-3" : unit.toLowerCase().replace(/[µμ]/g, "u");
+
+const U0 = /(?:(\d+(?:[.,]\d+)?)\s*[x×·*]?\s*)?\bU\s?(?:0|o|₀)(?![\p{L}\p{N}])/iu;
+
+const multipleOfU0 = (text: string): { said: { ofU0?: number }; rest: string } => {
+  const found = U0.exec(text);
+  if (!found) return { said: {}, rest: text };
+  const times = Number((found[1] ?? "1").replace(",", "."));
+  return { said: { ofU0: times }, rest: text.replace(U0, " ") };
+};
+
+/** The phase that a title begins or ends with, and what is left of it: its name, and its unit where it has one outside brackets. */
+const placedIn = (rest: string, isOpen: boolean, context: TitleContext) => {
+  const { position, rest: unplaced } = positionIn(rest, context);
+  const own = isOpen ? splitTitle(unplaced.replace(WAVE, "")) : { name: unplaced };
+  if (position !== undefined || own.unit === undefined) return { position, own };
+  // A phase before the unit: "Leakage L1 / mA".
+  const before = positionIn(own.name.replace(/[\s,;:/–-]+$/, ""), context);
+  return { position: before.position, own: { ...own, name: before.rest } };
 };
 
 const NOTHING: TitleSense = { text: "", senses: new Set(), words: [], unknown: 0, stated: [] };
@@ -191,6 +228,8 @@ export const stacked = (lines: readonly TitleSense[]): TitleSense =>
       words: [...above.words, ...under.words],
       unknown: above.unknown + under.unknown,
       unit: under.unit ?? above.unit,
+      foreign: under.foreign ?? above.foreign,
+      ofU0: under.ofU0 ?? above.ofU0,
       seconds: under.seconds ?? above.seconds,
       position: under.position ?? above.position,
       stage: under.stage ?? above.stage,

@@ -11,6 +11,7 @@ import { withChosen } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
 import { SAID_BY_FILE } from "./columnSenses";
 import { type Interpretation, interpret, type SeenBlock } from "./interpret";
+import { hasOperations } from "./kindShape";
 import { kindNamed } from "./kindWords";
 import type { Knowledge } from "./knowledge";
 import { plainRole, type Role } from "./plainRoles";
@@ -134,7 +135,10 @@ const understoodAs = (
   { columns: seen, plain, headings, file }: SeenBlock,
   { columns }: OpenBlock,
 ): Understood => {
-  const naming = new Map(found.naming.map((one) => [one.index, one.field]));
+  const poles = polesBeside(found);
+  const naming = new Map(
+    found.naming.filter(({ index }) => index !== poles).map((one) => [one.index, one.field]),
+  );
   const assigned = new Map(found.assigned.map((one) => [one.seen.index, one]));
   const seenAt = new Map(seen.map((one) => [one.index, one]));
   const { kind, byStage } = found.known;
@@ -158,13 +162,19 @@ const understoodAs = (
         if (field !== undefined) return { index, title, field };
         if (role !== undefined && Object.keys(role).length === 0) return column;
         const seen = seenAt.get(index);
-        const isUsed = index === found.elapsed || isSpare(role, seen);
+        const isUsed = index === found.elapsed || index === poles || isSpare(role, seen);
         return { index, title, ...(isUsed && { spare: true as const }) };
       }),
       found.chosen,
     ),
   };
 };
+
+/** The column of poles that tells which of a record's columns each line is for, where its rows are by none. */
+const polesBeside = ({ known, naming, chosen }: Interpretation): number | undefined =>
+  hasOperations(known.kind) && chosen.length > 0
+    ? naming.find(({ field }) => field === "position")?.index
+    : undefined;
 
 /** Whether a column holds nothing that the workbook has a place for, by its own words. */
 const isSpare = (role: Role | undefined, seen: SeenColumn | undefined): boolean =>
