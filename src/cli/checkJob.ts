@@ -7,7 +7,7 @@ import { messagesFor } from "../messages/messages";
 import type { Earlier } from "../report/ChangesSince";
 import { markFile } from "../xlsx/writeMarks";
 import { checkFile, checkOpened, fileReport } from "./checkFile";
-import { readBytes, UsageError, writeWhole } from "./files";
+import { readBytes, type UsageError, usageError, writeWhole } from "./files";
 import type { Checked, Job } from "./job";
 import { openBookAs } from "./openBookAs";
 import { saveBook } from "./saveBook";
@@ -17,7 +17,7 @@ import { comparedWords, findingTable, matrixTable, summaryLine } from "./termina
 /** Findings of one rule that are told in the terminal. */
 const MAX_OF_RULE = 12;
 
-/** Checks one workbook; what is wrong with the file is part of the answer. */
+/** Checks one workbook; whatever is wrong with the file, or goes wrong with it, is part of the answer. */
 export async function runJob(job: Job): Promise<Checked> {
   const { book, against, day } = job;
   try {
@@ -43,10 +43,15 @@ export async function runJob(job: Job): Promise<Checked> {
       ].join("\n\n"),
     };
   } catch (error) {
-    if (!(error instanceof UsageError)) throw error;
-    return { report: { file: book, error: error.message.replace(`${book}: `, "") }, told: "" };
+    return failed(book, usageError(error));
   }
 }
+
+/** A workbook that could not be checked, as part of the answer. */
+export const failed = (book: string, { message }: UsageError): Checked => ({
+  report: { file: book, error: message.replace(`${book}: `, "") },
+  told: "",
+});
 
 function reportWords({ book, whole }: Job, report: Report): string {
   const text = commandLineFor("en").check;

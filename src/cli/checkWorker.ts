@@ -2,8 +2,12 @@ import { parentPort, workerData } from "node:worker_threads";
 import { runJob } from "./checkJob";
 import type { Job } from "./job";
 import { type Queue, workOff } from "./queue";
+import type { WorkerSaid } from "./runJobs";
+
+const say = (said: WorkerSaid) => parentPort?.postMessage(said);
 
 /** One of the workers of a folder. */
-await workOff(workerData as Queue<Job>, async (job, at) =>
-  parentPort?.postMessage({ at, checked: await runJob(job) }),
-);
+await workOff(workerData as Queue<Job>, async (job, at) => {
+  say({ at });
+  say({ at, checked: await runJob(job) });
+});

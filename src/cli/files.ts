@@ -106,7 +106,18 @@ export async function named<T>(file: string, run: () => Promise<T>): Promise<T> 
   try {
     return await run();
   } catch (error) {
-    if (error instanceof BookError) throw new UsageError(() => `${file}: ${error.message}`);
-    throw error;
+    throw usageError(error, file);
   }
+}
+
+/**
+ * Whatever was thrown, as what is told of a file or of the whole command; what was not foreseen is told as
+ * that, and never as a fault of the file alone.
+ */
+export function usageError(error: unknown, file?: string): UsageError {
+  if (error instanceof UsageError) return error;
+  const before = file === undefined ? "" : `${file}: `;
+  if (error instanceof BookError) return new UsageError(() => `${before}${error.message}`);
+  const why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+  return new UsageError(({ files }) => `${before}${files.unforeseen(why)}`);
 }

@@ -7,7 +7,7 @@ import { intakeCommand } from "./commands/intake";
 import { lineupCommand } from "./commands/lineup";
 import { mapCommand } from "./commands/map";
 import { verifyCommand } from "./commands/verify";
-import { UsageError } from "./files";
+import { usageError } from "./files";
 
 /** Runs the command line; gives the exit code: 0 done, 1 findings of weight `stop`, 2 could not be done. */
 export async function main(argv: readonly string[]): Promise<number> {
@@ -34,10 +34,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (error instanceof UsageError) {
-      process.stderr.write(`${error.say(text)}\n`);
-      return 2;
-    }
-    throw error;
+    process.stderr.write(`${usageError(error).say(text)}\n`);
+    return 2;
   }
 }

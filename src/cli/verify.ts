@@ -1,5 +1,5 @@
-import { existsSync, readdirSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { existsSync } from "node:fs";
+import { join, relative } from "node:path";
 import { changedSince } from "../handover/compareContent";
 import { type Content, RECORDS_FORMAT } from "../handover/content";
 import { fingerprintOf, sha256 } from "../handover/fingerprint";
@@ -8,7 +8,8 @@ import { openBook } from "../intake/openBook";
 import { commandLineFor } from "../messages/commandLine";
 import { daySerial } from "../quantities/dates";
 import { checkOpened } from "./checkFile";
-import { readBytes, readText, UsageError } from "./files";
+import { readBytes, readText, UsageError, usageError } from "./files";
+import { filesBelow } from "./filesBelow";
 import { openBookAs } from "./openBookAs";
 
 export interface Verified {
@@ -56,8 +57,7 @@ async function changedCells(folder: string, content: Content): Promise<string[]>
       text.changed(WORKBOOK, place, what, was, is),
     );
   } catch (error) {
-    if (error instanceof UsageError) return [text.unreadable(WORKBOOK, error.message)];
-    throw error;
+    return [text.unreadable(WORKBOOK, usageError(error).message)];
   }
 }
 
@@ -94,9 +94,7 @@ function readContent(folder: string): Content | string {
 
 /** Names of all files in a folder and the folders in it. */
 const filesIn = (folder: string): string[] =>
-  readdirSync(folder, { recursive: true, encoding: "utf8" })
-    .map((name) => name.replaceAll("\\", "/"))
-    .filter((name) => statSync(join(folder, name)).isFile());
+  filesBelow(folder).map((file) => relative(folder, file).replaceAll("\\", "/"));
 
 /** What was found, in words. */
 export function verifyWords({ manifest, changes }: Verified): string {

@@ -258,8 +258,10 @@ export const commandLine = {
       ".xltx": "it is a template",
       ".xltm": "it is a template with macros",
     } as Readonly<Record<string, string>>,
-    memory: "needs more memory than this machine has; read it on a larger machine",
-    memoryOfAll:
-      "the workbooks need more memory than this machine has; check fewer at once, or on a larger machine",
+    memory:
+      "needs more memory than it was given; split the workbook, check it alone, or on a larger machine",
+    unforeseen: (why: string) =>
+      `could not be worked through, by a fault of Gearproof's own (${why}); leave it out, and report the fault`,
+    unreadFolder: (folder: string, why: string) => `${folder}: cannot be looked through (${why})`,
   },
 };
