@@ -31,8 +31,9 @@ export const openIn = ({ kind, rows, aside }: Rows): ReadonlySet<number> => {
   const entries = kind.columns.filter(({ role }) => role === "entry" || role === "note");
   const whole = keyIds(kind).filter((id) => WHOLE_TEST.has(id));
   const testOf = (row: Row) => whole.map((id) => String(row[id] ?? "")).join("\u0000");
-  const begun = new Set<string>();
-  for (const row of rows) if (entries.some(({ id }) => !isBlank(row[id]))) begun.add(testOf(row));
+  const isBegun = rows.map((row) => entries.some(({ id }) => !isBlank(row[id])));
+  if (isBegun.every((begun) => begun)) return new Set();
+  const begun = new Set(rows.flatMap((row, at) => (isBegun[at] ? testOf(row) : [])));
   return new Set(rows.flatMap((row, at) => (aside.has(at) || begun.has(testOf(row)) ? [] : at)));
 };
 

@@ -1,5 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue, RecordKind, Row } from "./kind";
+import { onceForAlike } from "./onceForAlike";
 
 const NONE: ReadonlyMap<string, number> = new Map();
 
@@ -12,7 +13,8 @@ export function evaluate(kind: RecordKind, rows: readonly Row[], lineup: Lineup)
   for (const { id, own, value, survey } of kind.columns) {
     if (!value) continue;
     const whole = survey?.(computed) ?? NONE;
-    for (const row of computed) row[id] = own?.(row, lineup)?.value ?? value(row, lineup, whole);
+    const answer = onceForAlike((row) => own?.(row, lineup)?.value ?? value(row, lineup, whole));
+    for (const row of computed) row[id] = answer(row);
   }
   return computed;
 }

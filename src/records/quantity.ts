@@ -13,6 +13,7 @@ export function quantity(cell: CellValue | undefined, unit: Unit): Bounded | und
 
 /** A number that is known exactly; undefined for bounds and for what cannot be read. */
 export function exactly(cell: CellValue | undefined, unit: Unit): number | undefined {
+  if (typeof cell === "number") return cell;
   const read = quantity(cell, unit);
   return read?.bound === "exact" ? read.value : undefined;
 }

@@ -177,11 +177,10 @@ export function verdictBy(
   return result(
     (ref, lineup) => formulaOf({ columns, words, readings, accepted, enough }, ref, lineup),
     (row, lineup) => {
-      const asked = words.filter((word) => isAsked(word, row));
-      if (asked.some(({ id, wrong }) => wrong(row[id]))) return "Fail";
+      if (words.some((word) => word.wrong(row[word.id]) && isAsked(word, row))) return "Fail";
       if (words.some((word) => isExempt(word, row))) return "Not required";
       if (!readings.every((column) => isThere(column, row))) return "Missing";
-      const isAnswered = asked.every(({ id, answered }) => answered(row[id]));
+      const isAnswered = words.every((word) => !isAsked(word, row) || word.answered(row[word.id]));
       return measured({ columns, accepted, enough }, isAnswered, row, lineup);
     },
   );
@@ -194,19 +193,31 @@ function measured(
   row: Row,
   lineup: Lineup,
 ): Verdict {
-  const judgements = accepted
-    .filter((comparison) => applies(comparison, row))
-    .map((comparison) => ({ comparison, verdict: compared(comparison, row) }));
-  const failed = judgements.filter(({ verdict }) => verdict === "Fail");
-  if (failed.some(({ comparison }) => comparison.outright)) return "Fail";
+  const worst = worstOf(accepted, row, lineup);
+  if (worst === "outright") return "Fail";
   if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
   if (outsideRange(columns, row, lineup).length > 0) return "Inconclusive";
-  if (accepted.length > 0 && judgements.length === 0) return "Inconclusive";
-  if (failed.length > 0) return "Fail";
-  const isPassed = judgements.every(
-    ({ comparison, verdict }) => verdict === "Pass" && !straddles(comparison, row, lineup),
-  );
-  return isAnswered && isPassed && !isTakenBack(row) ? "Pass" : "Inconclusive";
+  if (worst === undefined && accepted.length > 0) return "Inconclusive";
+  if (worst === "Fail") return "Fail";
+  return isAnswered && worst !== "Inconclusive" && !isTakenBack(row) ? "Pass" : "Inconclusive";
+}
+
+/** The worst of what a row is accepted by: a failure by itself first, then any other; undefined where nothing of it applies. */
+function worstOf(
+  accepted: readonly Comparison[],
+  row: Row,
+  lineup: Lineup,
+): Verdict | "outright" | undefined {
+  let worst: Verdict | undefined;
+  for (const comparison of accepted) {
+    if (!applies(comparison, row)) continue;
+    const verdict = compared(comparison, row);
+    if (verdict === "Fail" && comparison.outright) return "outright";
+    if (verdict === "Fail" || worst === "Fail") worst = "Fail";
+    else if (verdict !== "Pass" || straddles(comparison, row, lineup)) worst = "Inconclusive";
+    else worst ??= "Pass";
+  }
+  return worst;
 }
 
 /** Whether what a person wrote beside the row takes its pass back, such as a flashover. */

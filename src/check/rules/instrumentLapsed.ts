@@ -1,5 +1,6 @@
 import { serialDay } from "../../quantities/dates";
 import { namedInstruments } from "../../records/instruments";
+import { onceForAlike } from "../../records/onceForAlike";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
@@ -35,14 +36,14 @@ export const instrumentLapsed: Rule = {
           }
         : undefined;
     };
+    const namedOn = onceForAlike(({ date, instrument }) => {
+      const whole = String(instrument ?? "").trim();
+      const ids = instruments?.has(whole.toLowerCase()) ? [whole] : namedInstruments(instrument);
+      return { day: dayOf(date), ids };
+    });
     const found = overRows(table, (row, stored): Finding[] => {
-      const day = dayOf(stored.date);
-      if (day === undefined) return [];
-      const whole = String(stored.instrument ?? "").trim();
-      const ids = instruments?.has(whole.toLowerCase())
-        ? [whole]
-        : namedInstruments(stored.instrument);
-      return ids.flatMap((id) => lapsedOn(row, id, day) ?? []);
+      const { day, ids } = namedOn(stored);
+      return day === undefined ? [] : ids.flatMap((id) => lapsedOn(row, id, day) ?? []);
     });
     return oncePerEntry(
       found.map(({ finding }) => finding),

@@ -1,6 +1,7 @@
 import type { Unit } from "../../quantities/units";
 import { namedInstruments } from "../../records/instruments";
 import { type Column, isBlank, type Row } from "../../records/kind";
+import { onceForAlike } from "../../records/onceForAlike";
 import { exactly } from "../../records/quantity";
 import { applies } from "../../records/verdict";
 import type { InstrumentRow } from "../../sheets/ours/instrumentSheet";
@@ -31,13 +32,16 @@ export const instrumentMisfit: Rule = {
     const columns = table.kind.columns.filter(
       (column): column is Measured => column.role === "entry" && column.unit !== undefined,
     );
+    const listedIn = onceForAlike(({ instrument }) => {
+      const named = namedInstruments(instrument).map((id) => known(id));
+      // One that is not listed, or whose description says nothing, may have measured anything.
+      const listed = named.filter((one): one is Known => one !== undefined);
+      return { listed, all: listed.length === named.length ? listed : [] };
+    });
     return oncePerEntry(
       overRows(table, (row, stored, judged): Finding[] => {
-        const named = namedInstruments(stored.instrument).map((id) => known(id));
-        // One that is not listed, or whose description says nothing, may have measured anything.
-        const listed = named.filter((one): one is Known => one !== undefined);
+        const { listed, all } = listedIn(stored);
         if (listed.length === 0) return [];
-        const all = listed.length === named.length ? listed : [];
         return [
           ...wrongSort(table, context, row, stored, columns, all),
           ...beyondReach(table, context, row, stored, columns, all),
@@ -101,7 +105,7 @@ function beyondReach(
   instruments: readonly Known[],
 ): Finding[] {
   return columns.flatMap(({ id, unit, need }): Finding[] => {
-    const value = need ? exactly(stored[id], unit) : undefined;
+    const value = need && instruments.length > 0 ? exactly(stored[id], unit) : undefined;
     if (value === undefined) return [];
     const takers = instruments.filter(({ scope }) => !scope || scope.measures(unit));
     const reach = takers.map(({ scope }) => scope?.beyond(value, unit));

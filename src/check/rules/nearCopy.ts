@@ -27,7 +27,7 @@ export const nearCopy: Rule = {
   find: (table, { text }) => {
     const columns = measured(table);
     if (columns.length === 0) return [];
-    const reckoning = reckoningOf(table, columns);
+    const reckoning = reckoningOf(table);
     const told = new Set<number>();
     return [panelsIn(table), partsOf(table), rowsOf(table)].flatMap((blocks) =>
       nearIn(
@@ -89,7 +89,7 @@ interface Near {
 function nearIn(blocks: readonly Block[], reckoning: Reckoning, told: Set<number>): Near[] {
   const long = blocks.filter(({ cells }) => cells.length >= LEAST && cells.length <= MOST);
   const pairs = (blocks.length * (blocks.length - 1)) / 2;
-  const known = new Map<string, Block>();
+  const known = new Map<number, Block>();
   return long.flatMap((then): Near[] => {
     const marks = marksOf(then);
     const first = marks.map((mark) => known.get(mark)).find((one) => one !== undefined);
@@ -115,14 +115,29 @@ function likeness(first: Block, then: Block, pairs: number, { table, chance }: R
   return { first, then, unlike, expected };
 }
 
-/** A block's readings with one of them left out, or two where it has eight and more: blocks that are alike but for these share a mark. */
-function marksOf({ cells }: Block): string[] {
-  const values = cells.map(({ value }) => String(value));
-  const without = (...out: readonly number[]) =>
-    values.map((value, at) => (out.includes(at) ? "" : value)).join("\u0000");
-  return values.flatMap((_, one) =>
-    cells.length < 2 * LEAST
-      ? [without(one)]
-      : values.slice(one + 1).map((_value, further) => without(one, one + 1 + further)),
-  );
+/**
+ * A block's readings with one of them left out, or two where it has eight and more, each as a number:
+ * blocks that are alike but for these share a mark.
+ */
+function marksOf({ cells }: Block): number[] {
+  const count = cells.length;
+  const parts = cells.map(({ value }, at) => markOf(value, at));
+  const whole = parts.reduce((sum, part) => sum + part, count);
+  const marks: number[] = [];
+  for (const [one, part] of parts.entries())
+    if (count < 2 * LEAST) marks.push((whole - part) * MOST + one);
+    else
+      for (let other = one + 1; other < count; other++)
+        marks.push((whole - part - (parts[other] ?? 0)) * MOST ** 2 + one * MOST + other);
+  return marks;
+}
+
+/** Bits of a mark's parts: sums of so many, and the places that are left out, are exact. */
+const PART = 2 ** 32;
+
+/** A reading at its place in a block as a whole number, as a rule another one for any other reading or place. */
+function markOf(value: CellValue, at: number): number {
+  let mark = at + 1;
+  for (const unit of String(value)) mark = (mark * 1_000_003 + unit.charCodeAt(0)) % PART;
+  return (mark * 48_271) % PART;
 }

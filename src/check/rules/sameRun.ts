@@ -1,4 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
+import { memoizeFor } from "../../quantities/memoizeFor";
 import { type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
@@ -18,7 +19,7 @@ export const sameRun: Rule = {
   find: (table, { text }) => {
     const columns = measured(table);
     if (columns.length === 0) return [];
-    const reckoning = reckoningOf(table, columns);
+    const reckoning = reckoningOf(table);
     const told = new Set<number>();
     // One number alone tells no copy from chance.
     return [partsOf(table), columns.length > 1 ? rowsOf(table) : []].flatMap((blocks) =>
@@ -35,7 +36,9 @@ export interface Reckoning {
   readonly chance: (row: number, column: number) => number;
 }
 
-export function reckoningOf(table: JudgedTable, columns: readonly Column[]): Reckoning {
+/** Of what was measured in a table; asked for by two rules. */
+export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
+  const columns = measured(table);
   const groups = groupNames(table);
   const chances = columns.map((column) => chancesIn(table, groups, column));
   return {
@@ -43,7 +46,7 @@ export function reckoningOf(table: JudgedTable, columns: readonly Column[]): Rec
     columns,
     chance: (row, column) => chances[column]?.get(groups[row] ?? "") ?? 1,
   };
-}
+});
 
 /** Rows that read as those before them do, and how many such copies chance would make. */
 interface Copy extends Counted {
@@ -134,7 +137,7 @@ export const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
   rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]]));
 
 /** The rows that belong together: all phases of a part. */
-export function partsOf(table: JudgedTable): number[][] {
+export const partsOf = memoizeFor((table: JudgedTable): number[][] => {
   const ids = table.kind.columns
     .filter(({ id, role }) => role === "key" && !PHASE_KEYS.has(id))
     .map(({ id }) => id);
@@ -147,7 +150,7 @@ export function partsOf(table: JudgedTable): number[][] {
     else blocks.set(key, [at]);
   }
   return [...blocks.values()].filter((rows) => rows.length > 1);
-}
+});
 
 /** For the rows of each group how likely two of their readings in a column are the same by chance. */
 function chancesIn(
