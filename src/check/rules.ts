@@ -4,6 +4,7 @@ import type { Rule } from "./context";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
 import { beforePredecessor } from "./rules/beforePredecessor";
+import { changedSinceIntake } from "./rules/changedSinceIntake";
 import { conditionOffDay } from "./rules/conditionOffDay";
 import { dateSwapped } from "./rules/dateSwapped";
 import { dewPoint } from "./rules/dewPoint";
@@ -70,6 +71,7 @@ export const RULES: readonly Rule[] = [
   dewPoint,
   indexBelowOne,
   remarkContradicts,
+  changedSinceIntake,
   resultDisagrees,
   limitDiffers,
   statedDiffers,

@@ -2,6 +2,7 @@ import { keyIds, rowKey } from "../records/kind";
 import { isSameStored } from "../sheets/cell";
 import type { LastIntake } from "../sheets/lastIntake";
 import type { HistoryRow } from "../sheets/ours/historySheet";
+import { withoutPlacedReadings, withPlacedReadings } from "../sheets/placedReadings";
 import type { Remembered } from "../sheets/remembered";
 import { historyPlace } from "./historyRows";
 import type { PlacedCell } from "./place/placement";
@@ -55,17 +56,19 @@ export const withIntake = (
 ): Remembered => {
   if (intake.cells.length + intake.history.length === 0) return remembered;
   const { last } = remembered;
+  const placed = withPlacedReadings(remembered.placed, intake.cells, tables);
   if (last && stands(undoIntake(last, tables)))
-    return { ...remembered, last: intake, before: last };
+    return { ...remembered, placed, last: intake, before: last };
   const history = [...(last?.history ?? []), ...intake.history];
-  return { ...remembered, last: { ...intake, history } };
+  return { ...remembered, placed, last: { ...intake, history } };
 };
 
 const stands = ({ cells, refused }: Undone<NamedRows>) => cells.length + refused.length > 0;
 
 /** What is remembered when the last intake is taken back; the one before it is then the last. */
-export const withoutIntake = ({ last: _, before, ...others }: Remembered): Remembered => ({
+export const withoutIntake = ({ last, before, placed, ...others }: Remembered): Remembered => ({
   ...others,
+  ...(placed && { placed: withoutPlacedReadings(placed, last?.cells ?? []) }),
   ...(before && { last: before }),
 });
 

@@ -6,6 +6,7 @@ import { readLineup } from "../records/readLineup";
 import { exportMapping } from "../sheets/exportMapping";
 import { lastIntake } from "../sheets/lastIntake";
 import { layoutMap } from "../sheets/layoutMap";
+import { placedReadings } from "../sheets/placedReadings";
 import type { Remembered } from "../sheets/remembered";
 
 /** Namespace of our custom XML part, by which it is found again in any workbook. */
@@ -37,6 +38,7 @@ const rememberedParts = z.object({
   maps: z._default(z.catch(z.array(layoutMap), []), []),
   last: z.catch(z.optional(lastIntake), undefined),
   before: z.catch(z.optional(lastIntake), undefined),
+  placed: z.catch(z.optional(placedReadings), undefined),
   words: z.catch(z.optional(synonymFile), undefined),
 });
 

@@ -1,6 +1,7 @@
 import type { ExportMapping } from "./exportMapping";
 import type { LastIntake } from "./lastIntake";
 import type { LayoutMap } from "./layoutMap";
+import type { PlacedReadings } from "./placedReadings";
 
 /** What a workbook remembers of the readings that were brought into it. */
 export interface Remembered {
@@ -11,6 +12,8 @@ export interface Remembered {
   readonly before?: LastIntake;
   /** How blocks in somebody's own layout are read as records. */
   readonly maps: readonly LayoutMap[];
+  /** What exports said, by which a reading that was changed since is known. */
+  readonly placed?: PlacedReadings;
   /** Words that titles use here for a field, beside those that are known: field -> words. */
   readonly words?: Readonly<Record<string, readonly string[]>>;
 }
@@ -23,6 +26,7 @@ export const rememberedOf = ({
   last,
   before,
   maps,
+  placed,
   words,
 }: Partial<Remembered>): Remembered => ({
   ...NOTHING_REMEMBERED,
@@ -30,5 +34,6 @@ export const rememberedOf = ({
   ...(last && { last }),
   ...(before && { before }),
   ...(maps && { maps }),
+  ...(placed && { placed }),
   ...(words && { words }),
 });

@@ -1,0 +1,85 @@
+import { serialDay } from "../../quantities/dates";
+import { type CellValue, type Column, isBlank } from "../../records/kind";
+import { exactly } from "../../records/quantity";
+import { isSameStored } from "../../sheets/cell";
+import { HISTORY_COLUMNS, HISTORY_TABLE } from "../../sheets/ours/historySheet";
+import { placedOn } from "../../sheets/placedReadings";
+import { asRecordTable } from "../../sheets/recordTable";
+import { type Snapshot, tablesOf } from "../../sheets/snapshot";
+import { headerOf, type JudgedTable, overRows, type Rule, rowName, said, where } from "../context";
+import type { Finding } from "../finding";
+
+/** A reading or condition that an export gave and that was changed by hand since, of which the history knows nothing. */
+export const changedSinceIntake: Rule = {
+  id: "changed-since-intake",
+  reads: "table",
+  find: (table, { book, snapshot, text }) => {
+    const says = text.rules["changed-since-intake"];
+    const { placed } = book.remembered;
+    if (!placed || table.table.ownLayout) return [];
+    const isLogged = loggedIn(snapshot, table);
+    const entries = new Map(table.kind.columns.map((column) => [column.id, column]));
+    return overRows(table, (row, stored): Finding[] => {
+      const export_ = placedOn(placed, table, stored);
+      if (!export_) return [];
+      return Object.entries(export_).flatMap(([id, value]): Finding[] => {
+        const column = entries.get(id);
+        const now = stored[id] ?? null;
+        // A reading that is gone is missing, as another rule says.
+        if (!column || isBlank(value) || (isBlank(now) && column.need)) return [];
+        if (isSame(column, now, value) || isLogged(row, id, value)) return [];
+        return [
+          {
+            rule: "changed-since-intake",
+            weight: "query",
+            ...where(table, row, id),
+            message: says.message(
+              rowName(table, row),
+              headerOf(table, id),
+              shown(column, now),
+              shown(column, value),
+              String(stored.origin ?? ""),
+            ),
+            found: said(now),
+            expected: said(value),
+          },
+        ];
+      });
+    }).map(({ finding }) => finding);
+  },
+};
+
+const shown = ({ accepts }: Column, cell: CellValue): string =>
+  accepts?.type === "date" && typeof cell === "number" ? serialDay(cell) : said(cell);
+
+/** The same cell, or the same quantity written otherwise. */
+const isSame = ({ unit }: Column, now: CellValue, value: CellValue): boolean => {
+  if (isSameStored(now, value)) return true;
+  const [one, other] = unit ? [exactly(now, unit), exactly(value, unit)] : [];
+  return one !== undefined && other !== undefined
+    ? Math.abs(one - other) <= 1e-9 * Math.abs(other)
+    : String(now ?? "")
+        .trim()
+        .toLowerCase() ===
+        String(value ?? "")
+          .trim()
+          .toLowerCase();
+};
+
+/** Whether the history tells of a cell of a table that it held a value. */
+function loggedIn(
+  snapshot: Snapshot,
+  table: JudgedTable,
+): (row: number, id: string, value: CellValue) => boolean {
+  const history = tablesOf(snapshot).find(({ name }) => name === HISTORY_TABLE);
+  const cells = new Set(
+    history
+      ? asRecordTable({ columns: HISTORY_COLUMNS }, history).rows.map(({ row, column, value }) =>
+          placeOf(row, column, value),
+        )
+      : [],
+  );
+  return (row, id, value) => cells.has(placeOf(rowName(table, row), headerOf(table, id), value));
+}
+
+const placeOf = (...cells: (CellValue | undefined)[]) => JSON.stringify(cells);

@@ -1,0 +1,57 @@
+import * as z from "zod/mini";
+import { type CellValue, keyIds, type RecordKind, type Row, rowKey } from "../records/kind";
+import type { LastIntake } from "./lastIntake";
+
+/** What exports said, by table, by the record's key cells, by column id: the entries as they were brought in. */
+export const placedReadings = z.record(
+  z.string(),
+  z.record(
+    z.string(),
+    z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()])),
+  ),
+);
+export type PlacedReadings = z.infer<typeof placedReadings>;
+
+type Tables = readonly {
+  readonly kind: RecordKind;
+  readonly table: { readonly name: string };
+}[];
+
+/** What exports have said, with what one more said; notes such as the origin are no reading. */
+export const withPlacedReadings = (
+  before: PlacedReadings = {},
+  cells: LastIntake["cells"],
+  tables: Tables,
+): PlacedReadings => {
+  const placed = structuredClone(before);
+  const kinds = new Map(tables.map(({ kind, table }) => [table.name, kind]));
+  for (const { table, key, column, value } of cells) {
+    const role = kinds.get(table)?.columns.find(({ id }) => id === column)?.role;
+    if (role !== "entry") continue;
+    const rows = Object.hasOwn(placed, table) ? placed[table] : undefined;
+    const row = rows && Object.hasOwn(rows, key) ? rows[key] : undefined;
+    placed[table] = { ...rows, [key]: { ...row, [column]: value } };
+  }
+  return placed;
+};
+
+/** What exports have said but for some cells, of which an intake was taken back. */
+export const withoutPlacedReadings = (
+  placed: PlacedReadings,
+  cells: LastIntake["cells"],
+): PlacedReadings => {
+  const left = structuredClone(placed);
+  for (const { table, key, column } of cells) delete left[table]?.[key]?.[column];
+  return left;
+};
+
+/** What an export said of a row, by column id; undefined where none did. */
+export const placedOn = (
+  placed: PlacedReadings | undefined,
+  { kind, table }: Tables[number],
+  row: Row,
+): Readonly<Record<string, CellValue>> | undefined => {
+  const rows = placed && Object.hasOwn(placed, table.name) ? placed[table.name] : undefined;
+  const key = rowKey(row, keyIds(kind));
+  return rows && Object.hasOwn(rows, key) ? rows[key] : undefined;
+};
