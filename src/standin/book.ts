@@ -63,6 +63,8 @@ export interface Sheet {
   /** The area that a filter stands on. */
   filter?: Area;
   frozen?: Area;
+  /** Areas of ranges that the client keeps beyond a batch: they move with their cells. */
+  kept: Set<Area>;
   protected: boolean;
   /** Areas that may be typed in while the sheet is protected. */
   unlocked: Area[];
@@ -123,6 +125,7 @@ export function addSheet(book: StandInBook, name: string): Sheet {
     notes: [],
     comments: [],
     hiddenRows: new Set(),
+    kept: new Set(),
     protected: false,
     unlocked: [],
     properties: { visibility: "Visible" },

@@ -12,7 +12,7 @@ import {
   tableNamed,
 } from "./book";
 
-/** Every area of a sheet that moves and grows with its rows. */
+/** Every area of a sheet that moves and grows with its rows and columns. */
 const movable = (sheet: Sheet): Area[] => [
   ...sheet.looks.map(({ area }) => area),
   ...sheet.tables.map(({ area }) => area),
@@ -21,6 +21,7 @@ const movable = (sheet: Sheet): Area[] => [
   ...sheet.merges,
   ...[...sheet.notes, ...sheet.comments].map(({ area }) => area),
   ...sheet.unlocked,
+  ...sheet.kept,
   ...(sheet.filter ? [sheet.filter] : []),
 ];
 
@@ -54,6 +55,59 @@ export function deleteRows(book: StandInBook, sheet: Sheet, first: number, count
   }
   sheet.cells.splice(first, count);
   book.dirty = true;
+}
+
+/**
+ * Columns put in before a column, over the whole height of the sheet; what spans the place grows, and a
+ * table that does gets headers of its own for them.
+ */
+export function insertColumns(
+  book: StandInBook,
+  sheet: Sheet,
+  before: number,
+  count: number,
+): void {
+  const spanning = sheet.tables.filter(({ area }) => area.left < before && area.right >= before);
+  for (const area of new Set(movable(sheet))) {
+    if (area.left >= before) area.left += count;
+    if (area.right >= before) area.right += count;
+  }
+  for (const row of sheet.cells)
+    if (row && row.length > before)
+      row.splice(before, 0, ...new Array<Box | undefined>(count).fill(undefined));
+  for (const { area } of spanning)
+    for (let column = before; column < before + count; column++)
+      putBox(book, sheet, area.top, column, { value: newHeader(sheet, area) });
+  book.dirty = true;
+}
+
+/** Columns taken out over the whole height of the sheet; what lay wholly in them goes with them. */
+export function deleteColumns(book: StandInBook, sheet: Sheet, first: number, count: number): void {
+  const end = first + count;
+  const gone = (area: Area) => area.left >= first && area.right < end;
+  sheet.tables = sheet.tables.filter(({ area }) => !gone(area));
+  sheet.looks = sheet.looks.filter(({ area }) => !gone(area));
+  sheet.formats = sheet.formats.filter((format) => {
+    format.areas = format.areas.filter((area) => !gone(area));
+    return format.areas.length > 0;
+  });
+  sheet.validations = sheet.validations.filter(({ areas }) => !areas.every(gone));
+  for (const area of new Set(movable(sheet))) {
+    const [left, right] = [area.left, area.right];
+    area.left = left >= end ? left - count : Math.min(left, first);
+    area.right = right >= end ? right - count : right >= first ? first - 1 : right;
+  }
+  for (const row of sheet.cells) row?.splice(first, count);
+  book.dirty = true;
+}
+
+/** The header that Excel gives a column which is put into a table. */
+function newHeader(sheet: Sheet, { top, left, right }: Area): string {
+  const taken = new Set<CellValue | undefined>();
+  for (let column = left; column <= right; column++) taken.add(boxAt(sheet, top, column)?.value);
+  let number = 1;
+  while (taken.has(`Column${number}`)) number += 1;
+  return `Column${number}`;
 }
 
 /** The rows of a table put in another order; conditional formats stay where they are. */

@@ -32,6 +32,8 @@ export interface HostObject {
   readonly type: string;
   /** By which later batches address it. */
   readonly id?: string;
+  /** What is done when the client begins to keep it beyond a batch: a range then moves with its cells. */
+  readonly keep?: () => void;
   readonly get?: Members<() => unknown>;
   readonly set?: Members<(value: unknown) => void>;
   /** Properties that are objects themselves; null where there is none. */

@@ -203,9 +203,13 @@ const ACTS: Readonly<Record<number, (running: Running, action: Action) => unknow
   },
 };
 
+let lastReference = 0;
+
 function keep({ references, kept }: Running, path: number, object: HostObject): null {
-  const reference = `r${references.size}-${path}`;
+  lastReference += 1;
+  const reference = `r${lastReference}`;
   references.set(reference, object);
+  object.keep?.();
   kept.set(path, reference);
   return null;
 }

@@ -12,16 +12,18 @@ const MAX_CELLS = 5_000_000;
 const MAX_MERGES = 512;
 
 /** One rectangle of cells. */
-export function rangeObject(book: StandInBook, sheet: Sheet, area: Area): HostObject {
-  const { height, width } = sizeOf(area);
+export function rangeObject(book: StandInBook, sheet: Sheet, given: Area): HostObject {
+  // Of its own: a range that is kept moves with its cells.
+  const area = { ...given };
   return hostObject({
     type: "Range",
+    keep: () => void sheet.kept.add(area),
     get: {
       address: () => `${sheet.name}!${areaAddress(area)}`,
       rowIndex: () => area.top,
       columnIndex: () => area.left,
-      rowCount: () => height,
-      columnCount: () => width,
+      rowCount: () => sizeOf(area).height,
+      columnCount: () => sizeOf(area).width,
       values: grid(area, (row, column) => boxAt(sheet, row, column)?.value ?? ""),
       formulas: grid(area, (row, column) => {
         const box = boxAt(sheet, row, column);
@@ -29,7 +31,7 @@ export function rangeObject(book: StandInBook, sheet: Sheet, area: Area): HostOb
       }),
       rowHidden: () => {
         const hidden = rowsOf(area).filter((row) => sheet.hiddenRows.has(row)).length;
-        return hidden === 0 ? false : hidden === height ? true : null;
+        return hidden === 0 ? false : hidden === sizeOf(area).height ? true : null;
       },
       numberFormat: grid(
         area,
@@ -50,14 +52,18 @@ export function rangeObject(book: StandInBook, sheet: Sheet, area: Area): HostOb
   });
 }
 
-const sizeOf = ({ top, left, bottom, right }: Area) => ({
-  height: bottom - top + 1,
-  width: right - left + 1,
-});
+/** @throws {HostError} for a range that was kept while its cells were taken out */
+const sizeOf = ({ top, left, bottom, right }: Area) => {
+  if (bottom < top || right < left)
+    throw new HostError(
+      "InvalidReference",
+      "This reference is not valid for the current operation.",
+    );
+  return { height: bottom - top + 1, width: right - left + 1 };
+};
 
 /** What a range's methods do. */
 const rangeCalls = (book: StandInBook, sheet: Sheet, area: Area): HostObject["call"] => {
-  const { height, width } = sizeOf(area);
   const part = (row: number, column: number, rows: number, columns: number) => {
     if (row < 0 || column < 0 || rows < 1 || columns < 1)
       throw badArgument("the range would be outside the sheet");
@@ -71,13 +77,17 @@ const rangeCalls = (book: StandInBook, sheet: Sheet, area: Area): HostObject["ca
   };
   return {
     getCell: (row: number, column: number) => part(row, column, 1, 1),
-    getResizedRange: (rows: number, columns: number) => part(0, 0, height + rows, width + columns),
+    getResizedRange: (rows: number, columns: number) => {
+      const { height, width } = sizeOf(area);
+      return part(0, 0, height + rows, width + columns);
+    },
     getBoundingRect: (other: HostObject) => rangeObject(book, sheet, bounding(area, areaOf(other))),
     // The client asks this before it cuts a large grid into pieces.
     _ValidateArraySize: (rows: number, columns: number) => {
+      const { height, width } = sizeOf(area);
       if (rows !== height || columns !== width) throw badArgument("the grid has another size");
     },
-    getRow: (row: number) => part(row, 0, 1, width),
+    getRow: (row: number) => part(row, 0, 1, sizeOf(area).width),
     getSpecialCellsOrNullObject: (type: string) => {
       if (type !== "Visible") throw badArgument("the stand-in knows visible cells alone");
       const shown = rowsOf(area).filter((row) => !sheet.hiddenRows.has(row));

@@ -110,6 +110,7 @@ export function tableObject(book: StandInBook, sheet: Sheet, table: Table): Host
     },
     call: {
       getRange: () => range(table.area.top, table.area.bottom),
+      getHeaderRowRange: () => range(table.area.top, table.area.top),
       getDataBodyRange: () => range(bodyRows(table).first, bodyRows(table).last),
     },
   });
