@@ -1,12 +1,15 @@
+import { openBook } from "../intake/openBook";
 import type { Filled } from "../intake/place/filled";
-import type { CellValue } from "../records/kind";
-import { BookError } from "../sheets/bookError";
-import { isSameStored } from "../sheets/cell";
+import { keyIds, rowKey } from "../records/kind";
 import type { RecordTable } from "../sheets/recordTable";
-import { asBefore, asCell, asInput } from "./cellValues";
-import { OBJECT_BYTES, packed, sentBytes, type Watched } from "./chunks";
+import type { TableSnapshot } from "../sheets/snapshot";
+import { asInput } from "./cellValues";
+import type { Watched } from "./chunks";
 import { inWords } from "./errorWords";
-import { fillOwnLayout } from "./fillOwnLayout";
+import { type LayoutAim, layoutRuns, nameAsTold } from "./layoutRuns";
+import { readExcel } from "./readSheets";
+import { heldBy, nameIn, type TableAim, tableRuns } from "./tableRuns";
+import { type Hits, writeAims } from "./writeAims";
 
 type Placed = Filled["written"][number];
 
@@ -18,28 +21,26 @@ export interface FillOptions extends Watched {
   readonly fresh?: boolean;
 }
 
-/** Cells below each other in one column of one table. */
-interface Run {
+/** A reading on its way: as it was placed, and where its record stands now. */
+interface Pending {
+  readonly cell: Placed;
   readonly table: RecordTable;
   readonly row: number;
-  readonly column: number;
-  readonly cells: readonly Placed[];
 }
 
-/** What a run was found to hold. */
-interface Found {
-  readonly keys: Excel.Range;
-  readonly target: Excel.Range;
-}
+/** So often a record that has moved is looked for again. */
+const ROUNDS = 4;
 
 /**
  * Writes placed readings into their cells; Excel recalculates what depends on them. A cell is written
- * only while it holds what it held when the reading was placed, and its row has the same key cells. A
- * change that slips in between the last look and the writing is found by what the writing itself reads
- * first, and put back.
+ * only while it holds what it held when the reading was placed, and its header, or its titles, and the
+ * names of its record are the same. Where another row or column has come into its place, the workbook is
+ * read again and the record found by its names. What slips in between the last look and the writing is
+ * found by what the writing itself reads first, and put back.
  *
  * @throws {BookError} where a cell to be written is on a protected sheet and locked: nothing is changed
  * then; or with what stopped the work: cells not yet written are as they were
+ * @throws {NotPutBack} where what was typed meanwhile could not be put back
  */
 export const applyFills = (
   context: Excel.RequestContext,
@@ -47,173 +48,114 @@ export const applyFills = (
   options: FillOptions = {},
 ): Promise<Filled> =>
   inWords("Writing the readings", async () => {
-    const isInOwnLayout = ({ table }: Placed) => table.table.ownLayout !== undefined;
-    const own = cells.filter((cell) => !isInOwnLayout(cell));
-    const first = options.fresh
-      ? { ready: own, same: [], heldBack: [] }
-      : await lookedAt(context, own, options);
-    const { written, heldBack } = await writtenTo(context, first.ready, options);
-    const inLayouts = await fillOwnLayout(context, cells.filter(isInOwnLayout), options);
-    return {
-      written: [...written, ...inLayouts.written],
-      same: [...first.same, ...inLayouts.same],
-      heldBack: [...first.heldBack, ...heldBack, ...inLayouts.heldBack],
-    };
+    const done = { written: [] as Placed[], same: [] as Placed[], heldBack: [] as Placed[] };
+    let pending = cells.map((cell): Pending => ({ cell, table: cell.table, row: cell.row }));
+    for (let round = 0; pending.length > 0 && round < ROUNDS; round++) {
+      const { there, lost } = round === 0 ? here(pending) : await foundAgain(context, pending);
+      done.heldBack.push(...lost);
+      const fresh = round === 0 && options.fresh === true;
+      const hits = await written(context, there, { ...options, fresh });
+      done.written.push(...cellsOf(hits.written));
+      // Of one that was looked for again, a batch that failed may have written it.
+      (round === 0 ? done.same : done.written).push(...cellsOf(hits.same));
+      done.heldBack.push(...cellsOf(hits.changed));
+      pending = hits.moved.map(({ pending }) => pending);
+    }
+    done.heldBack.push(...pending.map(({ cell }) => cell));
+    return done;
   });
 
-/** Reads the cells again and parts those that may be written from those that may not. */
-async function lookedAt(
+type Of = { readonly pending: Pending };
+const cellsOf = (aims: readonly Of[]): Placed[] => aims.map(({ pending: { cell } }) => cell);
+const here = (there: readonly Pending[]) => ({ there, lost: [] as Placed[] });
+
+async function written(
   context: Excel.RequestContext,
-  cells: readonly Placed[],
-  { signal, most }: Watched,
-): Promise<{ ready: Placed[]; same: Placed[]; heldBack: Placed[] }> {
-  const ready: Placed[] = [];
-  const same: Placed[] = [];
-  const heldBack: Placed[] = [];
-  for (const batch of packed(runsOf(cells), most)) {
-    signal?.throwIfAborted();
-    const asked = batch.map((run) => {
-      const found = ask(context, run);
-      const { protection } = tableOf(context, run).worksheet;
-      protection.load("protected");
-      found.target.load("format/protection/locked");
-      return { run, found, protection };
-    });
-    await context.sync();
-    const shut = asked.find(
-      ({ found, protection }) =>
-        protection.protected && found.target.format.protection.locked !== false,
-    );
-    if (shut)
-      throw new BookError(
-        `The sheet "${shut.run.table.table.sheet}" is protected and the cells to be filled are locked; take the protection off (Review, Unprotect Sheet) and place the readings again. Nothing was changed.`,
-      );
-    for (const { run, found } of asked)
-      run.cells.forEach((cell, index) => {
-        const now = asCell(found.target.values[index]?.[0]);
-        const list = !sameRow(run, index, found)
-          ? heldBack
-          : isSameStored(now, cell.value)
-            ? same
-            : isSameStored(now, cell.old)
-              ? ready
-              : heldBack;
-        list.push(cell);
-      });
-  }
-  return { ready, same, heldBack };
-}
-
-/** Writes the cells, each batch reading first what it is about to write over. */
-async function writtenTo(
-  context: Excel.RequestContext,
-  cells: readonly Placed[],
-  { progress, signal, most }: Watched,
-): Promise<{ written: Placed[]; heldBack: Placed[] }> {
-  const written: Placed[] = [];
-  const heldBack: Placed[] = [];
-  let done = 0;
-  for (const batch of packed(runsOf(cells), most)) {
-    signal?.throwIfAborted();
-    const asked = batch.map((run) => {
-      const found = ask(context, run);
-      found.target.load("formulas");
-      found.target.values = run.cells.map(({ value }) => [asInput(value)]);
-      return { run, found };
-    });
-    await context.sync();
-    let back = false;
-    for (const { run, found } of asked)
-      run.cells.forEach((cell, index) => {
-        const before = found.target.values[index]?.[0];
-        if (sameRow(run, index, found) && isSameStored(asCell(before), cell.old))
-          written.push(cell);
-        else {
-          heldBack.push(cell);
-          back = true;
-          const formula = found.target.formulas[index]?.[0];
-          const body = tableOf(context, run).getDataBodyRange().untrack();
-          body.getCell(run.row + index, run.column).untrack().formulas = [
-            [asBefore(formula, before)],
-          ];
-        }
-      });
-    if (back) await context.sync();
-    done += batch.reduce((sum, { cells }) => sum + cells.length, 0);
-    progress?.(done, cells.length);
-  }
-  return { written, heldBack };
-}
-
-const tableOf = (context: Excel.RequestContext, { table }: Run): Excel.Table =>
-  context.workbook.tables.getItem(table.table.name);
-
-const keyColumns = ({ kind, at }: RecordTable): { id: string; column: number }[] =>
-  kind.columns.flatMap(({ id, role }) => {
-    const column = at.get(id);
-    return role === "key" && column !== undefined ? [{ id, column }] : [];
-  });
-
-function ask(context: Excel.RequestContext, run: Run): Found {
-  const body = tableOf(context, run).getDataBodyRange().untrack();
-  const [first, last] = keySpan(run.table);
-  const height = run.cells.length - 1;
-  const block = (column: number, columns: number) =>
-    body.getCell(run.row, column).untrack().getResizedRange(height, columns).untrack();
-  const keys = block(first, last - first);
-  const target = block(run.column, 0);
-  keys.load("values");
-  target.load("values");
-  return { keys, target };
-}
-
-function keySpan(table: RecordTable): [first: number, last: number] {
-  const columns = keyColumns(table).map(({ column }) => column);
-  return [Math.min(...columns), Math.max(...columns)];
-}
-
-function sameRow({ table, row }: Run, index: number, { keys }: Found): boolean {
-  const [first] = keySpan(table);
-  const known = table.rows[row + index];
-  return keyColumns(table).every(({ id, column }) =>
-    isSameStored(asCell(keys.values[index]?.[column - first]), known?.[id] ?? null),
+  pending: readonly Pending[],
+  options: FillOptions,
+): Promise<Hits<Of & (TableAim | LayoutAim)>> {
+  const own = pending.filter(({ table }) => table.table.ownLayout === undefined);
+  const keys = keysIn(own);
+  const tables = tableRuns(own.flatMap(tableAim), (table) => keys.get(table) ?? []);
+  const layouts = layoutRuns(pending.flatMap(layoutAim));
+  const homeless = pending.filter(
+    (one) => one.table.table.ownLayout && layoutAim(one).length === 0,
   );
+  const hits = await writeAims<Of & (TableAim | LayoutAim)>(
+    context,
+    [...tables, ...layouts],
+    options,
+  );
+  hits.changed.push(...homeless.map((one) => ({ pending: one }) as Of & LayoutAim));
+  return hits;
 }
 
-/** The longest a run may be, so that no single one comes near what a batch may hold. */
-const RUN_ROWS = 2_000;
+const keysIn = (pending: readonly Pending[]): ReadonlyMap<TableSnapshot, number[]> =>
+  new Map(pending.map(({ table }) => [table.table, keyColumns(table)]));
 
-function runsOf(cells: readonly Placed[]): (Run & { bytes: number })[] {
-  const at = ({ table, column }: Placed) => table.at.get(column) ?? -1;
-  const runs: { table: RecordTable; row: number; column: number; cells: Placed[] }[] = [];
-  const order = new Map([...new Set(cells.map(({ table }) => table))].map((one, i) => [one, i]));
-  for (const cell of [...cells].sort(
-    (one, other) =>
-      (order.get(one.table) ?? 0) - (order.get(other.table) ?? 0) ||
-      at(one) - at(other) ||
-      one.row - other.row,
-  )) {
-    const column = at(cell);
-    if (column < 0) continue;
-    const last = runs.at(-1);
-    if (
-      last?.table === cell.table &&
-      last.column === column &&
-      last.row + last.cells.length === cell.row &&
-      last.cells.length < RUN_ROWS
-    )
-      last.cells.push(cell);
-    else runs.push({ table: cell.table, row: cell.row, column, cells: [cell] });
+const keyColumns = ({ kind, at }: RecordTable): number[] =>
+  keyIds(kind).flatMap((id) => at.get(id) ?? []);
+
+/** The cell of a record table that a reading goes into; none where the table has no such column. */
+function tableAim(pending: Pending): (Of & TableAim)[] {
+  const { cell, table: record, row } = pending;
+  const { table } = record;
+  const column = record.at.get(cell.column);
+  if (column === undefined) return [];
+  const keys = keyColumns(record).map((key) => table.cell(row, key));
+  const { formula } = heldBy(table, row, column);
+  return [
+    {
+      ...{ pending, table, row, column },
+      name: nameIn(table, { column, width: 1 }, keys),
+      old: [{ value: cell.old, ...(formula === undefined ? {} : { formula }) }],
+      wanted: [cell.value],
+      input: [asInput(cell.value)],
+    },
+  ];
+}
+
+/** The cell of a layout that a reading goes into, each as the layout has it; none where it has no such cell. */
+function layoutAim(pending: Pending): (Of & LayoutAim)[] {
+  const { cell, table: record, row } = pending;
+  const { ownLayout, sheet, formula } = record.table;
+  const column = record.at.get(cell.column);
+  const found = column === undefined ? undefined : ownLayout?.holds(row, column);
+  if (!ownLayout || !found || column === undefined) return [];
+  const told = ownLayout.toldBy?.(row) ?? [];
+  const wanted = ownLayout.written(row, column, cell.value);
+  const stood = formula(row, column);
+  return [
+    {
+      ...{ pending, sheet, row: found.row, column: found.column, told },
+      name: nameAsTold(told),
+      old: [{ value: found.value, ...(stood === undefined ? {} : { formula: stood }) }],
+      wanted: [wanted],
+      input: [asInput(wanted)],
+    },
+  ];
+}
+
+/** The records in the workbook as it is now: each by its names, where one row alone has them. */
+async function foundAgain(context: Excel.RequestContext, pending: readonly Pending[]) {
+  const { tables } = openBook(await readExcel(context));
+  const there: Pending[] = [];
+  const lost: Placed[] = [];
+  for (const { cell } of pending) {
+    const table = tables.find((one) => isSameTable(one, cell.table));
+    const row = table && rowOf(table, cell);
+    if (!table || row === undefined) lost.push(cell);
+    else there.push({ cell, table, row });
   }
-  return runs.map((run) => ({
-    ...run,
-    bytes:
-      6 * OBJECT_BYTES +
-      // What is sent, and three times as much for what comes back with the key cells.
-      run.cells.reduce(
-        (sum, { value, old }) =>
-          sum + 100 + sentBytes(value as CellValue) + 2 * sentBytes(old as CellValue),
-        0,
-      ),
-  }));
+  return { there, lost };
+}
+
+const isSameTable = (one: RecordTable, other: RecordTable): boolean =>
+  one.kind.id === other.kind.id && one.table.name === other.table.name;
+
+function rowOf({ kind, rows }: RecordTable, { table, row }: Placed): number | undefined {
+  const ids = keyIds(kind);
+  const key = rowKey(table.rows[row] ?? {}, ids);
+  const found = rows.flatMap((one, at) => (rowKey(one, ids) === key ? [at] : []));
+  return found.includes(row) ? row : found.length === 1 ? found[0] : undefined;
 }

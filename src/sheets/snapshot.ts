@@ -1,5 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue } from "../records/kind";
+import type { Area } from "./area";
 import type { Remembered } from "./remembered";
 
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
@@ -28,6 +29,12 @@ export interface Stated {
   readonly formula?: string;
 }
 
+/** Cells of a sheet, and what stood in them, by row. */
+export interface Told {
+  readonly area: Area;
+  readonly values: readonly (readonly CellValue[])[];
+}
+
 /** Where a table that is only seen as one keeps its cells, and how a value is written there. */
 export interface OwnLayout {
   /** Sheet row and column, from 0, by which a cell of the table's body is named. */
@@ -44,6 +51,8 @@ export interface OwnLayout {
     row: number,
     column: number,
   ) => readonly { readonly row: number; readonly column: number; readonly formula: string }[];
+  /** The cells that tell what a row's cells are: the block's titles, and the names of the record; and what stood in them. */
+  readonly toldBy?: (row: number) => readonly Told[];
   /** The value as the layout's own unit has it. */
   readonly written: (row: number, column: number, value: CellValue) => CellValue;
 }

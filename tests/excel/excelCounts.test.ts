@@ -57,15 +57,18 @@ test("marking: 5,000 rows take as many batches as 50, and few formats", async ()
   bounded(many.cleared.cost, 4);
 });
 
+/** Excel keeps the ranges that are written; the client has it forget them in one batch more, when all is done. */
+const RELEASE = 1;
+
 test("an edit of one cell costs one batch where it was just read, else one to look and one to write", async () => {
   const host = repeatedRows(12_000);
   const snapshot = await inExcel(host, (context) => readExcel(context));
   const fresh = await fillJob(host, snapshot, 1, { fresh: true });
-  expect([fresh.cost.batches, fresh.value.written.length]).toEqual([1, 1]);
+  expect([fresh.cost.batches, fresh.value.written.length]).toEqual([1 + RELEASE, 1]);
   expect(fresh.cost.up).toBeLessThan(5_000);
   const again = await inExcel(host, (context) => readExcel(context));
   const looked = await fillJob(host, again, 2);
-  expect([looked.cost.batches, looked.value.written.length]).toEqual([2, 1]);
+  expect([looked.cost.batches, looked.value.written.length]).toEqual([2 + RELEASE, 1]);
 });
 
 test("placing 5,000 readings takes one batch to look and one to write", async () => {
@@ -73,6 +76,6 @@ test("placing 5,000 readings takes one batch to look and one to write", async ()
   const snapshot = await inExcel(host, (context) => readExcel(context));
   const filled = await fillJob(host, snapshot, 5_000);
   expect(filled.value.written).toHaveLength(5_000);
-  expect(filled.cost.batches).toBe(2);
+  expect(filled.cost.batches).toBe(2 + RELEASE);
   expect(filled.cost.greatest).toBeLessThan(MOST);
 });

@@ -2,6 +2,7 @@ import type { Lineup } from "../../lineup/lineup";
 import { readUnit } from "../../quantities/readUnit";
 import type { Unit } from "../../quantities/units";
 import type { CellValue, Column, RecordKind, Row } from "../../records/kind";
+import type { Area } from "../../sheets/area";
 import type { Stated } from "../../sheets/snapshot";
 import { inRowUnit } from "../cells/inRowUnit";
 import { isSameReading } from "../cells/isSameReading";
@@ -21,6 +22,8 @@ export interface LayoutRecord {
   readonly stated: Map<string, Stated>;
   /** Sheet row that the record stands on, from 0. */
   readonly row: number;
+  /** Cells that tell which record it is: its names, and the titles of its block. */
+  readonly tellers: Area[];
 }
 
 /** A cell of the sheet, from 0, and its unit. */
@@ -41,6 +44,8 @@ export interface LineReading {
   readonly left: number;
   readonly joins: ReturnType<typeof joinedTo>;
   readonly lineup: Lineup;
+  /** Cells that tell which record the line is. */
+  readonly tellers: readonly Area[];
   readonly problem: (row: number, column: number, message: string) => void;
 }
 
@@ -53,6 +58,7 @@ export const layoutRecord = (line: LineReading): LayoutRecord => {
     places: placesIn(line),
     stated: statedOf(line),
     row: each.row.line - 1,
+    tellers: [...line.tellers],
   };
   for (const [column, candidates] of byColumn({ kind, rows: [] }, written, columnFor))
     readInto(record, line, inRowUnit(column, key), candidates);
@@ -200,5 +206,6 @@ export const mergeRecord = (record: LayoutRecord, other: LayoutRecord): void => 
   for (const [id, value] of other.values) record.values.set(id, value);
   for (const [id, place] of other.places)
     if (other.values.has(id) || !record.places.has(id)) record.places.set(id, place);
+  record.tellers.push(...other.tellers);
   for (const [id, stated] of other.stated) record.stated.set(id, stated);
 };

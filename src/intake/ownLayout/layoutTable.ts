@@ -2,11 +2,13 @@ import { convert } from "../../quantities/convert";
 import type { Unit } from "../../quantities/units";
 import { writeReading } from "../../quantities/writeReading";
 import type { CellValue, RecordKind, Row } from "../../records/kind";
+import { type Area, areaAddress } from "../../sheets/area";
 import type { LayoutMap } from "../../sheets/layoutMap";
 import type { RecordTable } from "../../sheets/recordTable";
 import type { OwnLayout, SheetCells, TableSnapshot } from "../../sheets/snapshot";
 import { takesCell } from "../../sheets/takesCell";
 import type { LayoutRecord } from "./layoutRecord";
+import { valuesIn } from "./tellers";
 
 /** The records of a block as a record table whose cells lie where the layout has them. */
 export const layoutTable = (
@@ -70,6 +72,11 @@ const ownLayoutOf = (
       const own = place(row, column);
       return own ? formulasTaking(own, cells) : [];
     },
+    toldBy: (row) =>
+      distinct(records[row]?.tellers ?? []).map((area) => ({
+        area,
+        values: valuesIn(area, cells),
+      })),
     written: (row, column, value) =>
       asThere(
         value,
@@ -78,6 +85,11 @@ const ownLayoutOf = (
       ),
   };
 };
+
+/** Areas once each. */
+const distinct = (areas: readonly Area[]): Area[] => [
+  ...new Map(areas.map((area) => [areaAddress(area), area])).values(),
+];
 
 /** What has no cell of its own, such as a result, is named by the reading that it comes from. */
 const standIn = ({ columns }: RecordKind, record: LayoutRecord | undefined) => {

@@ -20,6 +20,7 @@ import { isSameRecord, type LayoutRecord, layoutRecord, mergeRecord } from "./la
 import { layoutTable } from "./layoutTable";
 import { readBlock } from "./readBlock";
 import { joinedTo } from "./sheetRows";
+import { nameCells, titleRows } from "./tellers";
 
 /** The record tables that maps make of a workbook's sheets, and what of them is not understood. */
 export interface Mapped {
@@ -136,6 +137,8 @@ const recordsIn = (reading: BlockReading): readonly LayoutRecord[] => {
   const ids = keyIds(kind);
   const records: LayoutRecord[] = [];
   const byKey = new Map<string, LayoutRecord[]>();
+  const titlesOf = titleRows();
+  const right = (reading.map.right ?? cells.columnCount) - 1;
   for (const each of table.each()) {
     const { written, found } = find(each);
     if (!found.ok) {
@@ -147,7 +150,10 @@ const recordsIn = (reading: BlockReading): readonly LayoutRecord[] => {
       continue;
     }
     const key = needed[found.value.row] ?? {};
-    const record = layoutRecord({ key, kind, each, written, table, left, joins, lineup, problem });
+    const [top, bottom] = titlesOf(each);
+    const tellers = [{ top, bottom, left, right }, ...nameCells(each, written, left, cells)];
+    const line = { key, kind, each, written, table, left, joins, lineup, tellers, problem };
+    const record = layoutRecord(line);
     const alike = byKey.get(rowKey(key, ids)) ?? [];
     byKey.set(rowKey(key, ids), alike);
     const same = alike.find((other) => isSameRecord(other, record, kind));
