@@ -1,6 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue } from "../records/kind";
-import type { Area } from "./area";
 import type { Remembered } from "./remembered";
 
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
@@ -31,7 +30,12 @@ export interface Stated {
 
 /** Cells of a sheet, and what stood in them, by row. */
 export interface Told {
-  readonly area: Area;
+  readonly area: {
+    readonly top: number;
+    readonly left: number;
+    readonly bottom: number;
+    readonly right: number;
+  };
   readonly values: readonly (readonly CellValue[])[];
 }
 

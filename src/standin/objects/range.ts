@@ -116,7 +116,7 @@ const rangeCalls = (book: StandInBook, sheet: Sheet, area: Area): HostObject["ca
         other.bottom >= area.top && (other.left > area.right || other.right < area.left);
       if (shift !== "Up" || !table || sheet.tables.some(isBeside))
         throw badArgument("the stand-in takes out whole rows of a table that stands alone");
-      deleteRows(book, sheet, area.top, height);
+      deleteRows(book, sheet, area.top, sizeOf(area).height);
     },
     select: () => {
       book.active = { sheet: sheet.name, area };
