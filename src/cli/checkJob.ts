@@ -8,14 +8,14 @@ import type { Earlier } from "../report/ChangesSince";
 import { markFile } from "../xlsx/writeMarks";
 import { checkFile, checkOpened, fileReport } from "./checkFile";
 import { readBytes, type UsageError, usageError, writeWhole } from "./files";
+import { findingList } from "./findingList";
 import type { Checked, Job } from "./job";
+import { matrixTable } from "./matrixTable";
 import { openBookAs } from "./openBookAs";
 import { saveBook } from "./saveBook";
+import { PAGE } from "./screen";
 import { isForeign, surveyJob } from "./surveyJob";
-import { comparedWords, findingTable, matrixTable, summaryLine } from "./terminal";
-
-/** Findings of one rule that are told in the terminal. */
-const MAX_OF_RULE = 12;
+import { comparedWords, summaryLines } from "./terminal";
 
 /** Checks one workbook; whatever is wrong with the file, or goes wrong with it, is part of the answer. */
 export async function runJob(job: Job): Promise<Checked> {
@@ -53,18 +53,27 @@ export const failed = (book: string, { message }: UsageError): Checked => ({
   told: "",
 });
 
-function reportWords({ book, whole }: Job, report: Report): string {
+function reportWords({ book, whole, all = false, screen = PAGE }: Job, report: Report): string {
   const text = commandLineFor("en").check;
-  const summary = summaryLine(report, text);
+  const summary = summaryLines(report, text);
   return whole
     ? [
         book,
-        matrixTable(report, text),
-        findingTable(report.findings, text, MAX_OF_RULE),
-        summary,
+        matrixTable(report, text, screen),
+        "",
+        findingList(report.findings, text, screen, { titleOf: ruleTitle(report), all }),
+        "",
+        ...summary,
       ].join("\n")
-    : `${book}: ${summary}`;
+    : `${book}: ${summary.join(" ")}`;
 }
+
+/** What a rule is about; a rule that a later version knows goes by its id. */
+export const ruleTitle =
+  ({ context }: Report) =>
+  (rule: string): string =>
+    (context.text.rules as Readonly<Record<string, { readonly title: string } | undefined>>)[rule]
+      ?.title ?? rule;
 
 /** Writes the page and the copies that a job asks for; what was written, in words. */
 async function writeOutputs(

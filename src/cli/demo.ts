@@ -1,37 +1,44 @@
-import { mkdirSync, readdirSync, rmSync } from "node:fs";
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { MANIFEST } from "../handover/manifest";
 import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import { reportHtml } from "../report/html";
 import { buildBook, buildWords } from "./buildBook";
 import { checkFile } from "./checkFile";
+import { ruleTitle } from "./checkJob";
 import { writeWhole } from "./files";
+import { findingList } from "./findingList";
+import { handOver, handoverWords } from "./handover";
 import { intakeBook, takenWords } from "./intakeBook";
+import { matrixTable } from "./matrixTable";
 import { progress } from "./progress";
-import { findingTable, matrixTable, summaryLine } from "./terminal";
+import { screenOf, wrap } from "./screen";
+import { summaryLines } from "./terminal";
 
 const SAMPLES = `${relative(".", fileURLToPath(new URL("../../sample-workbooks", import.meta.url)))}/`;
 const NAME = "harbour-substation";
 
+type Taken = Awaited<ReturnType<typeof intakeBook>>;
+
 /** The whole job on the invented scenario: lineup, readings from exports, evaluation, findings, page. */
 export async function demo(folder: string): Promise<string> {
   const messages = messagesFor("en");
-  const { demo: text, intake, build, check: results } = commandLineFor("en");
+  const { demo: text, build, check: results } = commandLineFor("en");
   mkdirSync(folder, { recursive: true });
   const built = `${folder}/${NAME}-empty.xlsx`;
   const book = `${folder}/${NAME}.xlsx`;
   const page = `${folder}/${NAME}.html`;
-  const exports = readdirSync(SAMPLES)
-    .filter((name) => /\.(csv|tsv|txt)$/.test(name))
-    .sort()
-    .map((name) => `${SAMPLES}${name}`);
-  const bar = progress(4);
+  const handover = `${folder}/handover`;
+  const screen = screenOf();
+  const bar = progress(5);
   bar.step(text.building);
   rmSync(built, { force: true });
+  clearHandover(handover);
   const made = await buildBook(`${SAMPLES}${NAME}.lineup.json`, built);
   bar.step(text.placing);
-  const taken = await intakeBook(built, exports, book, { replace: false });
+  const taken = await intakeBook(built, exportsIn(folder), book, { replace: false });
   bar.step(text.checking);
   const report = await checkFile(book);
   bar.step(text.writing);
@@ -39,23 +46,63 @@ export async function demo(folder: string): Promise<string> {
     page,
     reportHtml(`${NAME}.xlsx`, new Date().toISOString().slice(0, 10), report, messages),
   );
+  bar.step(text.handingOver);
+  const handed = await handOver(book, handover);
   bar.end();
   return [
-    text.invented,
+    wrap(text.invented, screen.width),
     "",
-    buildWords(made, build),
+    wrap(buildWords(made, build), screen.width),
     commandLineFor("en").wrote(built),
     "",
-    ...taken.map((one) => takenWords(one, intake)),
+    ...takenInShort(taken, screen.width),
     "",
-    matrixTable(report, results),
+    matrixTable(report, results, screen),
     "",
-    findingTable(report.findings, results, 4),
+    findingList(report.findings, results, screen, { titleOf: ruleTitle(report), all: false }),
     "",
-    summaryLine(report, results),
-    text.caution,
+    ...summaryLines(report, results),
+    wrap(text.caution, screen.width),
+    "",
+    ...handoverWords(handover, handed)
+      .split("\n")
+      .map((line) => wrap(line, screen.width)),
     "",
     text.workbook(book),
     text.page(page),
+    text.report(`${handover}/report.pdf`),
   ].join("\n");
 }
+
+/** The exports, copied beside the workbook that they go into, as a job has them. */
+function exportsIn(folder: string): string[] {
+  const names = readdirSync(SAMPLES).filter((name) => /\.(csv|tsv|txt)$/.test(name));
+  for (const name of names) copyFileSync(`${SAMPLES}${name}`, `${folder}/${name}`);
+  return names.sort().map((name) => `${folder}/${name}`);
+}
+
+/** Takes away the hand-over of the demo before this one, and nothing else. */
+function clearHandover(folder: string): void {
+  const manifest = `${folder}/${MANIFEST}`;
+  if (!existsSync(manifest)) return;
+  const { from } = JSON.parse(readFileSync(manifest, "utf8"));
+  if (from === `${NAME}.xlsx`) rmSync(folder, { recursive: true });
+}
+
+/** In full of which exports something was left over, and how many were placed whole. */
+function takenInShort(taken: Taken, width: number): string[] {
+  const { demo: text, intake } = commandLineFor("en");
+  const isWhole = ({ placement: { conflicts, unplaced } }: Taken[number]) =>
+    conflicts.length + unplaced.length === 0;
+  const whole = taken.filter(isWhole);
+  const cells = whole.reduce((sum, { placement }) => sum + placement.placed.length, 0);
+  return [
+    text.placedWhole(whole.length, cells),
+    ...taken
+      .filter((one) => !isWhole(one))
+      .flatMap((one) => takenWords(one, intake).split("\n"))
+      .map((line) => wrap(line.trimStart(), width, indentOf(line))),
+  ];
+}
+
+const indentOf = (line: string) => " ".repeat(line.length - line.trimStart().length);

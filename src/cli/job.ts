@@ -1,5 +1,6 @@
 import type { Basis } from "../standards/criterion";
 import type { FileReport } from "./checkFile";
+import type { Screen } from "./screen";
 
 /** The check of one workbook and what is to be written of it. */
 export interface Job {
@@ -21,6 +22,10 @@ export interface Job {
   readonly final?: boolean;
   /** Whether the matrix and the findings are told, or the summary alone. */
   readonly whole: boolean;
+  /** Whether every finding is told, or the first of each cause. */
+  readonly all?: boolean;
+  /** What is written on; a page without colours where nothing is said. */
+  readonly screen?: Screen;
 }
 
 /** What a job came to; plain data, so that a worker can send it. */

@@ -5,16 +5,14 @@ import type { Snapshot } from "../sheets/snapshot";
 import { checkSurvey, type SurveyReport } from "../survey/checkSurvey";
 import { markFile } from "../xlsx/writeMarks";
 import { readBytes, UsageError } from "./files";
+import { findingList } from "./findingList";
 import type { Checked, Job } from "./job";
 import { saveBook } from "./saveBook";
-import { findingTable } from "./terminal";
+import { PAGE } from "./screen";
 
 /** Whether a workbook keeps its records in layouts of its own, without a lineup and without a map. */
 export const isForeign = ({ lineup, tables, snapshot }: RecordBook): boolean =>
   lineup === undefined && tables.length === 0 && (snapshot.maps ?? []).length === 0;
-
-/** Findings of one rule that are told in the terminal. */
-const MAX_OF_RULE = 12;
 
 /** Checks a workbook in somebody's own layout, and writes its marked copy where one is asked for. */
 export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> {
@@ -27,7 +25,7 @@ export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> 
   const report = checkSurvey(snapshot, day, { ratedkV: rated, basis }, messagesFor("en").survey);
   if (report.blocks.length === 0)
     throw new UsageError(() => `${book}: ${messagesFor("en").survey.noBlocks}`);
-  const told = [whole ? words(book, report) : `${book}: ${summary(report)}`];
+  const told = [whole ? words(job, report) : `${book}: ${summary(report)}`];
   if (marked) {
     saveBook(marked, await markFile(readBytes(book), report.findings));
     told.push(commandLineFor("en").check.marked(marked));
@@ -43,14 +41,16 @@ const summary = ({ blocks, findings }: SurveyReport): string =>
     findings.filter(({ weight }) => weight === "query").length,
   );
 
-const words = (book: string, report: SurveyReport): string => {
+const words = ({ book, all = false, screen = PAGE }: Job, report: SurveyReport): string => {
   const { survey, check } = commandLineFor("en");
   return [
     book,
     ...report.blocks.map(({ sheet, range, kinds, panels, readings }) =>
       survey.block(sheet, range, kinds, panels.length, readings),
     ),
-    findingTable(report.findings, check, MAX_OF_RULE),
+    "",
+    findingList(report.findings, check, screen, { titleOf: survey.cause, all }),
+    "",
     summary(report),
     ...report.questions,
   ].join("\n");

@@ -245,9 +245,14 @@ test("the demo prints the matrix and the findings and names what it wrote", asyn
   const { code, out } = await run("demo", "-o", at("demo"));
   expect(code).toBe(0);
   expect(out).toContain("invented");
-  expect(out).toMatch(/=H07 .*fail/);
-  expect(out).toMatch(/Findings: \d+ stop, \d+ query/);
-  for (const name of ["harbour-substation.xlsx", "harbour-substation.html"]) {
+  expect(out).toMatch(/^Contacts .*1F/m);
+  expect(out).toMatch(/^Findings: \d+ stop, \d+ query/m);
+  expect(out.split("\n").filter((line) => line.length > 80 && !line.includes(at("")))).toEqual([]);
+  for (const name of [
+    "harbour-substation.xlsx",
+    "harbour-substation.html",
+    join("handover", "report.pdf"),
+  ]) {
     expect(out).toContain(name);
     expect(existsSync(at(join("demo", name)))).toBe(true);
   }

@@ -9,6 +9,7 @@ import { UsageError } from "../files";
 import { progress } from "../progress";
 import { refuseOverwriting } from "../refuseOverwriting";
 import { runJobs } from "../runJobs";
+import { screenOf } from "../screen";
 import {
   type CommandText,
   filesRead,
@@ -21,6 +22,7 @@ import {
 interface Options {
   readonly json: boolean;
   readonly final: boolean;
+  readonly all: boolean;
   readonly html?: string;
   readonly marked?: string;
   readonly sheet?: string;
@@ -49,6 +51,7 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     .argument("<book.xlsx...>", options.books)
     .option("--json", options.json, false)
     .option("--final", options.final, false)
+    .option("--all", options.all, false)
     .option("--html <file>", options.html)
     .option("--marked <out.xlsx>", options.marked)
     .option("--sheet <out.xlsx>", options.sheet)
@@ -76,11 +79,12 @@ async function checkAll(
 ): Promise<number> {
   const books = booksIn(names);
   const several = books.length > 1;
-  const whole = books.length <= MAX_WHOLE;
+  const whole = options.all || books.length <= MAX_WHOLE;
   if (options.against !== undefined && several)
     throw new UsageError(({ againstOne }) => againstOne);
   const out = (file: string | undefined, book: string) => file && perBook(file, book, several);
   const day = today();
+  const screen = screenOf();
   const jobs = books.map((book) => ({
     ...options,
     book,
@@ -89,6 +93,7 @@ async function checkAll(
     sheet: out(sheet, book),
     day,
     whole,
+    screen,
   }));
   refuseOverwriting(
     jobs.flatMap((job) => [job.html, job.marked, job.sheet].flatMap((file) => file ?? [])),
@@ -101,14 +106,18 @@ async function checkAll(
   const files = checked.map(({ report }) => report);
   if (json) print(JSON.stringify({ files }, null, 1));
   else {
-    for (const { file, error } of files)
-      if (error !== undefined) process.stderr.write(`${file}: ${error}\n`);
+    tellErrors(files);
     const told = checked.flatMap(({ told }) => (told ? [told] : []));
     if (several) told.push(folderWords(files, text));
     print(told.join(whole ? "\n\n" : "\n"));
   }
   if (files.some(({ error }) => error !== undefined)) return 2;
   return files.some(hasStop) ? 1 : 0;
+}
+
+function tellErrors(files: readonly FileReport[]): void {
+  for (const { file, error } of files)
+    if (error !== undefined) process.stderr.write(`${file}: ${error}\n`);
 }
 
 /** One line over many workbooks. */

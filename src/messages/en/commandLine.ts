@@ -8,6 +8,43 @@ const CELLS = { one: "cell", other: "cells" };
 const LINES = { one: "line", other: "lines" };
 const FINDINGS = { one: "finding", other: "findings" };
 
+/** What the rules of the survey are about, as a heading over their findings. */
+const CAUSES: Readonly<Record<string, string>> = {
+  "survey-apart": "Readings apart from their like",
+  "survey-blank": "Blank, and filled in elsewhere",
+  "survey-blank-label": "A label without its entry",
+  "survey-bound": "A bound that does not hold",
+  "survey-calibration": "Instrument out of calibration",
+  "survey-copied": "Readings copied",
+  "survey-correction": "Corrected values that do not follow",
+  "survey-counter": "Counter readings that do not follow",
+  "survey-dates": "Dates that do not agree",
+  "survey-discharge": "Discharge, and passed",
+  "survey-drop": "Fallen after the withstand test",
+  "survey-duration": "Held too short",
+  "survey-falls": "Falls with time",
+  "survey-far-date": "Date far off",
+  "survey-formula": "Formula that differs",
+  "survey-future": "Date in the future",
+  "survey-level": "Test level",
+  "survey-level-criterion": "Test level of the whole table",
+  "survey-limit": "Outside the limit",
+  "survey-limit-doubt": "A limit that most readings miss",
+  "survey-missing": "No reading",
+  "survey-no-date": "No date",
+  "survey-open": "Not begun",
+  "survey-other-limit": "Limit other than elsewhere",
+  "survey-remark": "Remark against the result",
+  "survey-repeated": "Readings repeated",
+  "survey-stage-order": "Tests out of order",
+  "survey-typed-over": "Typed value among formulas",
+  "survey-unit-slip": "Unit or decimal mark",
+  "survey-unreadable": "Cannot be read",
+  "survey-verdict": "Result that does not follow",
+  "survey-word": "Word in place of a reading",
+  "survey-worked-out": "Worked out otherwise",
+};
+
 /** Texts of the command line: its help, and what its commands print. */
 export const commandLine = {
   about: "Test records of a medium-voltage switchgear lineup: build, take in, check.",
@@ -47,6 +84,7 @@ export const commandLine = {
     map: "map file: how blocks in a layout of their own are read as records",
     lineup: "lineup file, where the workbook does not hold its lineup",
     json: "print one JSON object",
+    all: "list every finding, not only the first of each cause",
     final: "check for hand-over: tests of which nothing is recorded are stops",
     html: "write a self-contained page (one for each workbook)",
     marked: "write a copy with the findings marked (one for each workbook)",
@@ -67,8 +105,12 @@ export const commandLine = {
     placing: "placing the readings of the exports",
     checking: "checking",
     writing: "writing the page",
-    workbook: (file: string) => `Workbook: ${file}`,
-    page: (file: string) => `Page:     ${file}`,
+    handingOver: "making the hand-over",
+    placedWhole: (files: number, cells: number) =>
+      `${count(files, { one: "export", other: "exports" })} placed whole, ${count(cells, CELLS)}. Of the others, something was left over:`,
+    workbook: (file: string) => `Workbook:  ${file}`,
+    page: (file: string) => `Page:      ${file}`,
+    report: (file: string) => `Hand-over: ${file}`,
   },
 
   build: {
@@ -178,6 +220,8 @@ export const commandLine = {
   },
 
   survey: {
+    /** A rule that has no heading yet goes by its id. */
+    cause: (rule: string) => CAUSES[rule] ?? rule,
     needsLineup: (options: readonly string[]) =>
       `${options.join(" and ")} cannot be made of a workbook without a lineup; leave it out, or give --lineup and --map. --marked marks the findings.`,
     block: (
@@ -197,21 +241,27 @@ export const commandLine = {
     none: "No findings.",
     accepted: (message: string, name: string, date: string, reason: string) =>
       `${message} Accepted by ${name}, ${date}: ${reason}`,
-    moreObjects: (objects: number) =>
-      `${count(objects, { one: "more panel or section", other: "more panels and sections" })} like these (all with --html).`,
+    legend:
+      "ok: every row passes; F fail, M missing, ? inconclusive, o open: nothing recorded yet.",
+    columns: {
+      fail: "fail",
+      missing: "missing",
+      inconclusive: "inconclusive",
+      open: "open",
+      pass: "pass",
+    },
+    passedKinds: (kinds: string) => `Every row passes: ${kinds}.`,
+    untouchedKinds: (kinds: string) => `Nothing recorded yet: ${kinds}.`,
+    askingObjects: (objects: readonly string[]) =>
+      `${count(objects.length, { one: "panel or section asks", other: "panels and sections ask" })} for something: ${objects.join(", ")}.`,
     passedObjects: (objects: number) =>
       `${count(objects, { one: "panel or section passes", other: "panels and sections pass" })} in every row.`,
-    moreOfRule: (findings: number, rule: string) =>
-      `${findings} more of "${rule}" (all with --json or --html).`,
-    summary: (
-      rows: number,
-      results: string,
-      stop: number,
-      query: number,
-      note: number,
-      accepted: number,
-    ) =>
-      `${count(rows, ROWS)}: ${results || "none"}. Findings: ${stop} stop, ${query} query, ${note} note${accepted > 0 ? `; ${accepted} accepted` : ""}.`,
+    moreOfCause: (findings: number) => `and ${findings} more (all with --all)`,
+    alike: (rows: number, addresses: readonly string[]) =>
+      `The same of ${count(rows, { one: "more row", other: "more rows" })}, at ${addresses.join(", ")}${rows > addresses.length ? " and so on" : ""}.`,
+    rows: (rows: number, results: string) => `${count(rows, ROWS)}: ${results || "none"}.`,
+    findings: (stop: number, query: number, note: number, accepted: number) =>
+      `Findings: ${stop} stop, ${query} query, ${note} note${accepted > 0 ? `; ${accepted} accepted` : ""}.`,
     against: (
       file: string,
       closed: number,
