@@ -1,5 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { Column, Reference, Row } from "../records/kind";
+import { onceForAlike } from "../records/onceForAlike";
 
 /** Refers to the columns of one table by structured reference, in the form that a file stores. */
 export function tableReference(table: string, columns: readonly Column[]): Reference {
@@ -15,13 +16,17 @@ export function tableReference(table: string, columns: readonly Column[]): Refer
   });
 }
 
-/** The formula that a column's cell holds in this row; undefined where it holds a value. */
-export const cellFormula = (
-  column: Column,
-  row: Row,
+/** The formula that a column's cells hold, by row: the same in all of them; undefined where a cell holds a value. */
+export const formulaIn = (
+  { own, formula }: Column,
   ref: Reference,
   lineup: Lineup,
-): string | undefined => (column.own?.(row, lineup) ? undefined : column.formula?.(ref, lineup));
+): ((row: Row) => string | undefined) => {
+  const text = formula?.(ref, lineup);
+  return text === undefined || !own
+    ? () => text
+    : onceForAlike((row) => (own(row, lineup) ? undefined : text));
+};
 
 /** Brackets, hash and apostrophe are escaped by an apostrophe in a structured reference. */
 const escaped = (header: string) => header.replace(/[[\]#']/g, "'$&");

@@ -2,7 +2,7 @@ import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, type Row, rowKey } from "../records/kind";
 import { KINDS } from "../records/kinds";
 import { type CellWrite, isSameStored } from "./cell";
-import { cellFormula, tableReference } from "./formula";
+import { formulaIn, tableReference } from "./formula";
 import type { Plan } from "./plan";
 import type { PlannedSheet } from "./plannedSheet";
 import { asRecordTable } from "./recordTable";
@@ -43,20 +43,20 @@ export function reconcile(plan: Plan, snapshot?: Snapshot): Reconciled {
   for (const planned of plan.sheets) {
     const table = tables.find((table) => belongs(planned, table));
     if (table) change.push(changeOf(plan, planned, table));
-    else if (planned.rows.length > 0 || !kindOf(planned))
-      create.push({
-        planned,
-        writes: writesOf(
-          plan,
-          planned,
-          planned.table,
-          evaluated(plan, planned, planned.rows),
-          (id) => planned.columns.findIndex((column) => column.id === id),
-        ),
-      });
+    else if (planned.rows.length > 0 || !kindOf(planned)) create.push(creationOf(plan, planned));
   }
   return { create, change };
 }
+
+/** A sheet to be made. Its cells are worked out when they are asked for, and held by nobody: a long lineup has millions. */
+const creationOf = (plan: Plan, planned: PlannedSheet): Reconciled["create"][number] => ({
+  planned,
+  get writes() {
+    const at = new Map(planned.columns.map(({ id }, index) => [id, index]));
+    const rows = evaluated(plan, planned, planned.rows);
+    return writesOf(plan, planned, planned.table, rows, (id) => at.get(id) ?? -1);
+  },
+});
 
 /** A table is the planned one when it has its key headers and either its name or all its other headers. */
 const belongs = (planned: PlannedSheet, table: TableSnapshot) => {
@@ -111,7 +111,7 @@ const givens = (planned: PlannedSheet, row: Row | undefined): Row =>
       )
     : {};
 
-/** Every cell that a table's own columns hold. */
+/** Every cell that a table's own columns hold, row by row. */
 function writesOf(
   plan: Plan,
   planned: PlannedSheet,
@@ -120,15 +120,16 @@ function writesOf(
   position: (id: string) => number,
 ): CellWrite[] {
   const ref = tableReference(table, planned.columns);
-  const columns = planned.columns
-    .map((column) => ({ column, at: position(column.id) }))
-    .filter(({ at }) => at >= 0);
+  const columns = planned.columns.flatMap((column) => {
+    const at = position(column.id);
+    return at < 0 ? [] : [{ id: column.id, at, formula: formulaIn(column, ref, plan.lineup) }];
+  });
   return rows.flatMap((row, index) =>
-    columns.map(({ column, at }) => ({
+    columns.map(({ id, at, formula }) => ({
       row: index,
       column: at,
-      value: row[column.id] ?? null,
-      formula: cellFormula(column, row, ref, plan.lineup),
+      value: row[id] ?? null,
+      formula: formula(row),
     })),
   );
 }

@@ -1,14 +1,13 @@
-import type { CellStyle } from "../look/cellStyle";
 import { headOf } from "../look/head";
 import { body, header, resultRules } from "../look/look";
 import { keysOf, pageOf, widthOf } from "../look/page";
 import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "../look/tableLayout";
 import { validationOf, validationTitle } from "../look/validation";
-import type { CellValue } from "../records/kind";
 import { a1 } from "../sheets/address";
 import type { CellWrite } from "../sheets/cell";
 import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
 import type { PlannedSheet } from "../sheets/plannedSheet";
+import { groupedBy } from "./groupedBy";
 import type { DraftCell, DraftValidation, SheetDraft } from "./write/sheetDraft";
 
 /**
@@ -29,7 +28,7 @@ export function draftSheet(
   const result = columns.findIndex(({ role }) => role === "result");
   return {
     name,
-    rows: rowsOf(planned, writes, count),
+    rows: { [Symbol.iterator]: () => rowsOf(planned, writes, count) },
     widths: columns.map(widthOf),
     heights: new Map([
       ...head.map(({ height }, row) => [row, height] as const),
@@ -68,33 +67,28 @@ export function draftSheet(
   };
 }
 
-type Cells = Map<number, Map<number, DraftCell>>;
-
-function rowsOf(planned: PlannedSheet, writes: readonly CellWrite[], count: number): Cells {
+/** The rows of a sheet in their order: what stands above the table, its titles, and its body. */
+function* rowsOf(
+  planned: PlannedSheet,
+  writes: readonly CellWrite[],
+  count: number,
+): Generator<readonly [number, ReadonlyMap<number, DraftCell>]> {
   const { columns } = planned;
-  const rows: Cells = new Map();
-  const put = (
-    row: number,
-    column: number,
-    value: CellValue,
-    style: CellStyle | undefined,
-    formula?: string,
-  ) => {
-    const cells = rows.get(row) ?? new Map<number, DraftCell>();
-    rows.set(row, cells.set(column, { value, style, formula }));
-  };
-  headOf(planned).forEach(({ text, style, from }, row) => {
-    put(row, from, text || null, style);
-  });
-  columns.forEach((column, at) => {
-    put(HEADER_ROW, at, column.header, header(column));
-  });
+  for (const [row, { text, style, from }] of headOf(planned).entries())
+    yield [row, new Map([[from, { value: text || null, style }]])];
+  yield [
+    HEADER_ROW,
+    new Map(
+      columns.map((column, at) => [at, { value: column.header, style: header(column) }] as const),
+    ),
+  ];
   const styles = columns.map(body);
-  for (let row = 0; row < count; row++)
-    styles.forEach((style, at) => {
-      put(HEADER_ROW + 1 + row, at, null, style);
-    });
-  for (const { row, column, value, formula } of writes)
-    put(HEADER_ROW + 1 + row, column, value, styles[column], formula);
-  return rows;
+  const blank = styles.map((style, at) => [at, { value: null, style }] as const);
+  const written = groupedBy(writes, ({ row }) => row);
+  for (let row = 0; row < count; row++) {
+    const cells = new Map<number, DraftCell>(blank);
+    for (const { column, value, formula } of written.get(row) ?? [])
+      cells.set(column, { value, style: styles[column], formula });
+    yield [HEADER_ROW + 1 + row, cells];
+  }
 }

@@ -14,6 +14,7 @@ const SHORT = 6;
  */
 export function linesIn(text: string, width: number): number {
   const room = Math.max(1, Math.floor((width - 2) * LETTERS));
+  if (text.length <= room && !text.includes("\n")) return 1;
   return text.split("\n").reduce((lines, paragraph) => {
     let [count, used] = [1, 0];
     for (const { length } of paragraph.split(" ")) {

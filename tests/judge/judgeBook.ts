@@ -2,7 +2,7 @@ import { writeXlsx } from "hucre/xlsx";
 import { evaluate } from "../../src/records/evaluate";
 import type { RecordKind } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import { cellFormula, tableReference } from "../../src/sheets/formula";
+import { formulaIn, tableReference } from "../../src/sheets/formula";
 import type { Plan } from "../../src/sheets/plan";
 import { letters, publishedRows } from "./publishedSheet";
 import { substitute } from "./substitute";
@@ -25,7 +25,7 @@ export function judgeBook(plan: Plan): Promise<Uint8Array> {
         return `${letters(next++)}${at + 2}`;
       };
       return kind.columns.map((column, position) => {
-        const formula = cellFormula(column, row, ref, plan.lineup);
+        const formula = formulaIn(column, ref, plan.lineup)(row);
         if (formula !== undefined)
           cells.set(`${at + 1},${position}`, {
             type: "formula",

@@ -4,7 +4,7 @@ import { writeRanges } from "../../src/quantities/measuringRange";
 import { evaluate } from "../../src/records/evaluate";
 import type { CellValue, RecordKind, Row } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import { cellFormula, tableReference } from "../../src/sheets/formula";
+import { formulaIn, tableReference } from "../../src/sheets/formula";
 import { curveThrough, type Filler, filledPlan, STRAYING, straying } from "../support/fill";
 import { computeFormula, isError, type Value } from "../support/formula";
 import { equippedInFull, longLineup } from "../support/lineups";
@@ -426,7 +426,7 @@ function computedByFormula(
     const found = rows.map((row, at) => {
       const own = column.own?.(row, lineup);
       if (own) return own.value;
-      const formula = cellFormula(column, row, ref, lineup);
+      const formula = formulaIn(column, ref, lineup)(row);
       // What has no formula stands as the value that the builder writes.
       if (formula === undefined) return written[at]?.[column.id] ?? null;
       return computeFormula(formula, {

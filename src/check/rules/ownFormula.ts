@@ -1,6 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
 import type { Column } from "../../records/kind";
-import { cellFormula, tableReference } from "../../sheets/formula";
+import { formulaIn, tableReference } from "../../sheets/formula";
 import type { TableSnapshot } from "../../sheets/snapshot";
 import { type Context, type JudgedTable, type Rule, rowName, shown, where } from "../context";
 import type { Finding } from "../finding";
@@ -39,6 +39,7 @@ function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column)
   const ref = tableReference(table.table.name, table.kind.columns);
   const ours = column.formula?.(ref, lineup);
   if (ours === undefined) return [];
+  const oursIn = formulaIn(column, ref, lineup);
   const read = reader(table.table);
   const formulas = [...table.rows.keys()].flatMap((row) => {
     const formula = table.aside.has(row) ? undefined : table.table.formula(row, at);
@@ -47,7 +48,7 @@ function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column)
   const groups = new Map<string, Own[]>();
   for (const { row, formula } of formulas) {
     if (formula === ours) continue;
-    if (cellFormula(column, table.judged[row] ?? {}, ref, lineup) === undefined) continue;
+    if (oursIn(table.judged[row] ?? {}) === undefined) continue;
     const [own, mine] = [read(formula, row), read(ours, row)];
     if (own.text === mine.text) continue;
     const group = groups.get(own.text) ?? [];

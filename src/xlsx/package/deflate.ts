@@ -24,9 +24,14 @@ export function inflated(packed: Uint8Array, size: number): Uint8Array | undefin
   }
 }
 
+/** From so many bytes on a part is packed in a third of the time, and a sixth less tightly. */
+const LONG = 2 ** 20;
+
 /** Deflates bytes, without a header. */
-export const deflated = (bytes: Uint8Array): Uint8Array =>
-  zlib ? zlib.deflateRawSync(bytes, { level: 6 }) : deflateSync(bytes, { level: 6 });
+export const deflated = (bytes: Uint8Array): Uint8Array => {
+  const level = bytes.length < LONG ? 6 : 3;
+  return zlib ? zlib.deflateRawSync(bytes, { level }) : deflateSync(bytes, { level });
+};
 
 /** By the lowest byte, what it does to the sum of ZIP archives (CRC-32, reflected polynomial EDB88320). */
 const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {

@@ -2,7 +2,7 @@ import { BookError } from "../../sheets/bookError";
 import { checksum, inflated } from "./deflate";
 import { bytesOf, inUtf8, textOf } from "./partText";
 import { damaged, type Entry, partName, readArchive } from "./readArchive";
-import { type Changed, writeArchive } from "./writeArchive";
+import { type Changed, type Packed, packedPart, writeArchive } from "./writeArchive";
 
 /**
  * The parts of a workbook file: unpacked when asked for, and written back as they were unless changed.
@@ -21,6 +21,9 @@ export interface Package {
   readonly save: () => Uint8Array;
 }
 
+/** A part that is added is packed at once from so many bytes on: a long workbook holds many. */
+const LONG = 2 ** 16;
+
 /**
  * Opens a workbook file as a package.
  *
@@ -35,7 +38,7 @@ export function openPackage(file?: Uint8Array): Package {
       .map((entry) => [partName(entry.name), entry]),
   );
   const changed = new Map<Entry, Changed>();
-  const added = new Map<string, Uint8Array>();
+  const added = new Map<string, Uint8Array | Packed>();
   const addedAs = (name: string) =>
     [...added.keys()].find((one) => partName(one) === partName(name));
   const there = (name: string) => {
@@ -45,7 +48,7 @@ export function openPackage(file?: Uint8Array): Package {
   const has = (name: string) => addedAs(name) !== undefined || there(name) !== undefined;
   const bytes = (name: string) => {
     const fresh = addedAs(name);
-    if (fresh !== undefined) return added.get(fresh) as Uint8Array;
+    if (fresh !== undefined) return unpackedPart(added.get(fresh) as Uint8Array | Packed);
     const entry = there(name);
     if (!archive || !entry) throw damaged(`its part ${name} is missing`);
     return changed.get(entry) ?? inUtf8(unpacked(archive.file, entry));
@@ -64,7 +67,7 @@ export function openPackage(file?: Uint8Array): Package {
       const data = typeof content === "string" ? bytesOf(content) : content;
       const entry = entries.get(partName(name));
       if (entry) changed.set(entry, data);
-      else added.set(addedAs(name) ?? name, data);
+      else added.set(addedAs(name) ?? name, data.length < LONG ? data : packedPart(data));
     },
     remove(name) {
       const [entry, fresh] = [entries.get(partName(name)), addedAs(name)];
@@ -89,6 +92,9 @@ function refuseOthers(file: Uint8Array): Uint8Array {
     throw new BookError("is not a workbook; give an .xlsx file as a spreadsheet saves it");
   return file;
 }
+
+const unpackedPart = (part: Uint8Array | Packed): Uint8Array =>
+  "packed" in part ? (inflated(part.packed, part.size) as Uint8Array) : part;
 
 function unpacked(file: Uint8Array, { name, from, to, method, size, sum }: Entry): Uint8Array {
   const packed = file.subarray(from, to);

@@ -27,3 +27,37 @@ const decoder = new TextDecoder("utf-8", { ignoreBOM: true });
 export const textOf = (bytes: Uint8Array): string => decoder.decode(bytes);
 
 export const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
+
+/** Characters of a long text that are put into bytes at once. */
+const AT_ONCE = 2 ** 18;
+
+/**
+ * The bytes of a long text that is made piece by piece, and never held as a whole.
+ *
+ * @param first what becomes of the first piece
+ */
+export function bytesOfPieces(
+  pieces: Iterable<string>,
+  first: (piece: string) => string,
+): Uint8Array {
+  let made = new Uint8Array(AT_ONCE);
+  let [length, waiting, isFirst] = [0, "", true];
+  const encode = () => {
+    // A character takes at most three bytes for each of its units.
+    const room = length + waiting.length * 3;
+    if (room > made.length) {
+      const longer = new Uint8Array(Math.max(room, made.length * 2));
+      longer.set(made.subarray(0, length));
+      made = longer;
+    }
+    length += new TextEncoder().encodeInto(waiting, made.subarray(length)).written;
+    waiting = "";
+  };
+  for (const piece of pieces) {
+    waiting += isFirst ? first(piece) : piece;
+    isFirst = false;
+    if (waiting.length >= AT_ONCE) encode();
+  }
+  encode();
+  return made.subarray(0, length);
+}

@@ -1,6 +1,7 @@
 import { appendTo, attributeText, edited, removed } from "../xml/editText";
 import { childrenOf, readXml, type XmlElement, XmlError } from "../xml/readXml";
 import type { Package } from "./package";
+import { bytesOfPieces } from "./partText";
 import { damaged, partName } from "./readArchive";
 
 /** What a part is related to. */
@@ -142,9 +143,23 @@ export function typeOf(pack: Package, part: string): string | undefined {
   return found?.attributes.get("ContentType");
 }
 
-/** Puts a new part into a package, with its content type. */
-export function addPart(pack: Package, part: string, type: string, content: string): void {
-  pack.put(part, inItsWords(pack, content));
+/**
+ * Puts a new part into a package, with its content type.
+ *
+ * @param content its text, or its pieces, of which the first one names what the part is written in
+ */
+export function addPart(
+  pack: Package,
+  part: string,
+  type: string,
+  content: string | Iterable<string>,
+): void {
+  pack.put(
+    part,
+    typeof content === "string"
+      ? inItsWords(pack, content)
+      : bytesOfPieces(content, (first) => inItsWords(pack, first)),
+  );
   if (typeOf(pack, part) === type) return;
   const xml = pack.text(TYPES);
   const root = readXml(xml);

@@ -4,6 +4,20 @@ import type { Archive, Entry } from "./readArchive";
 /** What becomes of a part: its new bytes, or null where it goes. */
 export type Changed = Uint8Array | null;
 
+/** A part as an archive keeps it. */
+export interface Packed {
+  readonly packed: Uint8Array;
+  /** Bytes when unpacked, and their CRC-32. */
+  readonly size: number;
+  readonly sum: number;
+}
+
+export const packedPart = (bytes: Uint8Array): Packed => ({
+  packed: deflated(bytes),
+  size: bytes.length,
+  sum: checksum(bytes),
+});
+
 /** 1 January 2026, 00:00, as ZIP archives keep a moment: no file tells when it was made. */
 const [TIME, DAY] = [0, ((2026 - 1980) << 9) | (1 << 5) | 1];
 const [LOCAL, RECORD] = [0x04034b50, 0x02014b50];
@@ -21,7 +35,7 @@ const VERSION = 20;
 export function writeArchive(
   archive: Archive | undefined,
   changed: ReadonlyMap<Entry, Changed>,
-  added: ReadonlyMap<string, Uint8Array>,
+  added: ReadonlyMap<string, Uint8Array | Packed>,
 ): Uint8Array {
   const pieces: Uint8Array[] = [];
   const records: Uint8Array[] = [];
@@ -32,10 +46,11 @@ export function writeArchive(
       at += one.length;
     }
   };
-  const putNew = (name: Uint8Array, bytes: Uint8Array) => {
-    const { local, record, packed } = packedEntry(name, bytes, at);
+  const putNew = (name: Uint8Array, part: Uint8Array | Packed) => {
+    const packed = "packed" in part ? part : packedPart(part);
+    const { local, record } = newEntry(name, packed, at);
     records.push(record);
-    put(local, packed);
+    put(local, packed.packed);
   };
   for (const { entry, region } of archive ? regionsOf(archive) : []) {
     const bytes = changed.get(entry);
@@ -44,7 +59,7 @@ export function writeArchive(
       put(region);
     } else if (bytes) putNew(nameIn(entry), bytes);
   }
-  for (const [name, bytes] of added) putNew(new TextEncoder().encode(name), bytes);
+  for (const [name, part] of added) putNew(new TextEncoder().encode(name), part);
   const directory = at;
   const inOrder = archive ? inOrderOf(archive, changed, records) : records;
   put(...inOrder);
@@ -92,8 +107,7 @@ function movedTo({ record }: Entry, offset: number): Uint8Array {
   return moved;
 }
 
-function packedEntry(name: Uint8Array, bytes: Uint8Array, offset: number) {
-  const packed = deflated(bytes);
+function newEntry(name: Uint8Array, { packed, size, sum }: Packed, offset: number) {
   const local = new Uint8Array(30 + name.length);
   const record = new Uint8Array(46 + name.length);
   const [inLocal, inRecord] = [viewOf(local), viewOf(record)];
@@ -107,13 +121,13 @@ function packedEntry(name: Uint8Array, bytes: Uint8Array, offset: number) {
   ] as const) {
     for (const [index, field] of [VERSION, FLAGS, 8, TIME, DAY].entries())
       view.setUint16(at + 2 * index, field, true);
-    for (const [index, field] of [checksum(bytes), packed.length, bytes.length].entries())
+    for (const [index, field] of [sum, packed.length, size].entries())
       view.setUint32(at + 10 + 4 * index, field, true);
     view.setUint16(at + 22, name.length, true);
   }
   local.set(name, 30);
   record.set(name, 46);
-  return { local, record, packed };
+  return { local, record };
 }
 
 /** The end record: the one that was there with new numbers, its comment kept. */

@@ -143,12 +143,12 @@ export class BookEdit {
       addPart(this.pack, tablePart, `${SHEETML}.table+xml`, tableXml(table, this.tables.last));
       return relate(this.pack, part, "table", tablePart);
     });
-    const xml = sheetXml(
+    const pieces = sheetXml(
       draft,
       { tables, frames: this.addNotes(part, draft.notes ?? []) },
       { styles: this.styles, texts: this.texts, stored: this.draftNumber },
     );
-    addPart(this.pack, part, `${SHEETML}.worksheet+xml`, xml);
+    addPart(this.pack, part, `${SHEETML}.worksheet+xml`, pieces);
   }
 
   /** Adds the notes of a sheet; gives the id of the relationship to their frames. */

@@ -41,7 +41,8 @@ export interface DraftPage {
 /** A sheet to be written; rows and columns count from 0. */
 export interface SheetDraft {
   readonly name: string;
-  readonly rows: ReadonlyMap<number, ReadonlyMap<number, DraftCell>>;
+  /** Rows and their cells, each in rising order; of a long sheet made one by one as they are written. */
+  readonly rows: Iterable<readonly [row: number, cells: ReadonlyMap<number, DraftCell>]>;
   /** Widths of the columns, in characters. */
   readonly widths: readonly number[];
   /** Heights of rows, in points. */

@@ -28,25 +28,37 @@ export interface SheetRelations {
   readonly frames?: string;
 }
 
-/** A sheet's part. */
-export function sheetXml(
+/** A sheet's part in pieces: before its rows, each row, and behind them. */
+export function* sheetXml(
   draft: SheetDraft,
-  { tables, frames }: SheetRelations,
+  relations: SheetRelations,
   given: WriteWith,
-): string {
-  const { page, rows, merges, validations, rules } = draft;
-  const list = (name: string, items: readonly string[]) =>
-    items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
-  return [
+): Generator<string> {
+  yield beforeRows(draft);
+  const formulas = new Map<string, string>();
+  for (const [row, cells] of draft.rows) yield rowOf(draft, row, cells, given, formulas);
+  yield behindRows(draft, relations, given);
+}
+
+const beforeRows = (draft: SheetDraft): string =>
+  [
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}" xmlns:r="${RELATIONS}">`,
-    page ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "",
+    draft.page ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "",
     viewXml(draft),
     '<sheetFormatPr defaultRowHeight="15"/>',
     columnsXml(draft.widths),
-    `<sheetData>${[...rows]
-      .sort(([one], [other]) => one - other)
-      .map(([row, cells]) => rowOf(draft, row, cells, given))
-      .join("")}</sheetData>`,
+    "<sheetData>",
+  ].join("");
+
+function behindRows(
+  { page, merges, validations, rules }: SheetDraft,
+  { tables, frames }: SheetRelations,
+  given: WriteWith,
+): string {
+  const list = (name: string, items: readonly string[]) =>
+    items.length === 0 ? "" : `<${name} count="${items.length}">${items.join("")}</${name}>`;
+  return [
+    "</sheetData>",
     list(
       "mergeCells",
       merges.map((area) => `<mergeCell ref="${areaAddress(area)}"/>`),
@@ -90,28 +102,38 @@ const columnsXml = (widths: readonly number[]): string =>
         )
         .join("")}</cols>`;
 
+/** @param formulas elements of formulas by their text, which are the same in row after row */
 function rowOf(
   draft: SheetDraft,
   row: number,
   cells: ReadonlyMap<number, DraftCell>,
   { styles, texts, stored }: WriteWith,
+  formulas: Map<string, string>,
 ): string {
   const wrapped: WrappedCell[] = [];
-  const text = [...cells]
-    .sort(([one], [other]) => one - other)
-    .map(([column, { value, formula, style }]) => {
-      const number = style ? styles.cell(style) : 0;
-      if (style?.alignment?.wrapText) wrapped.push({ value, width: draft.widths[column] ?? 9 });
-      const said = typeof value === "number" ? stored(value, style) : value;
-      return cellXml(
-        "",
-        ` r="${a1(row, column)}"${number > 0 ? ` s="${number}"` : ""}`,
-        formula === undefined ? { value: said } : { value: said, formula: { text: formula } },
-        texts.add,
-      );
-    })
-    .join("");
+  let text = "";
+  for (const [column, { value, formula, style }] of cells) {
+    const number = style ? styles.cell(style) : 0;
+    if (style?.alignment?.wrapText) wrapped.push({ value, width: draft.widths[column] ?? 9 });
+    const said = typeof value === "number" ? stored(value, style) : value;
+    text += cellXml(
+      "",
+      ` r="${a1(row, column)}"${number > 0 ? ` s="${number}"` : ""}`,
+      formula === undefined
+        ? { value: said }
+        : { value: said, formula: { xml: formulaXml(formula, formulas) } },
+      texts.add,
+    );
+  }
   return `<row r="${row + 1}"${heightOf(draft, row, wrapped)}>${text}</row>`;
+}
+
+function formulaXml(formula: string, known: Map<string, string>): string {
+  const before = known.get(formula);
+  if (before !== undefined) return before;
+  const xml = `<f>${elementText(formula)}</f>`;
+  known.set(formula, xml);
+  return xml;
 }
 
 /** A height that somebody set, or one that its text asks for, which a spreadsheet may change. */
