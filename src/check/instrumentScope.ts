@@ -2,7 +2,7 @@ import { convert } from "../quantities/convert";
 import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 
-/** A quantity that a sort of instrument measures or applies; of resistance, the powers of ten of the units that it is read in. */
+/** A quantity that a sort of instrument measures or applies; the powers of ten of the units that it is read in. */
 interface Measures {
   readonly quantity: string;
   readonly leastExponent?: number;
@@ -12,6 +12,7 @@ interface Measures {
 const q = (...quantities: readonly string[]): Measures[] =>
   quantities.map((quantity) => ({ quantity }));
 const HIGH_OHMS: Measures = { quantity: "resistance", leastExponent: 3 };
+const COIL_VOLTS: Measures = { quantity: "voltage", mostExponent: 0 };
 const LOW_OHMS: Measures = { quantity: "resistance", mostExponent: 0 };
 
 /**
@@ -41,7 +42,7 @@ const SORTS: readonly (readonly [words: RegExp, measures: readonly Measures[]])[
   ],
   [
     /timer|breaker analy|schalterpr[uü]f|chronom|cron[oó]m/,
-    q("time", "voltage", "current", "resistance", "length"),
+    [COIL_VOLTS, ...q("time", "current", "resistance", "length")],
   ],
   [
     /injection|relay|transformer|einspeis|pr[uü]fsystem|inyecci|inje[cç]/,

@@ -44,6 +44,7 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "inspection-off",
   "two-places",
   "register-odd",
+  "changed-since-intake",
   "near-copy",
   "too-good",
 ]);

@@ -34,7 +34,12 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     found: REVISIONS[String(part)] ?? "A",
     ...signed(DAY - 30),
   }),
-  GearPermits: () => ({ number: "P-1", from: DAY - 30, to: DAY + 12, ...signed(DAY - 20) }),
+  GearPermits: ({ part }) => ({
+    number: `P ${part}`,
+    from: DAY - 30,
+    to: DAY + 12,
+    ...signed(DAY - 20),
+  }),
   GearHandling: (_row, next) => ({
     mass: 800,
     gear: "Crane 1",

@@ -1,3 +1,4 @@
+import { bare } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { LINEUP } from "../../records/columns/common";
 import { isBlank, type RecordKind, verdictOf } from "../../records/kind";
@@ -53,7 +54,8 @@ export const permitLacking: Rule = {
     const permits = permitsIn(context);
     const tests = permits.filter(({ forTests }) => forTests);
     const works = permits.filter(({ forTests }) => !forTests);
-    if (permits.length === 0) return [];
+    const twice = sameNumbers(context);
+    if (permits.length === 0) return twice;
     const needs: Needs = {
       first: Math.floor(Math.min(...permits.map(({ from }) => from))),
       ofWork: nearTo(works.length > 0 ? works : tests, context),
@@ -62,9 +64,42 @@ export const permitLacking: Rule = {
     const uncovered = context.tables
       .filter(({ kind: { step } }) => step !== undefined && step !== "receipt")
       .flatMap((table) => uncoveredIn(table, needs));
-    return groupsOf(uncovered).flatMap((group) => findingsOf(group, context));
+    return [...twice, ...groupsOf(uncovered).flatMap((group) => findingsOf(group, context))];
   },
 };
+
+/** Permits of two sorts that have one number; a further day's permit of the same sort may keep its own. */
+function sameNumbers({ tables, text }: Context): Finding[] {
+  return tables
+    .filter(({ kind }) => isPermit(kind))
+    .flatMap((table) =>
+      table.rows.flatMap(({ number, part }, row): Finding[] => {
+        if (isBlank(number) || isBlank(part)) return [];
+        const other = table.rows
+          .slice(0, row)
+          .find(
+            (earlier) =>
+              !isBlank(earlier.part) &&
+              bare(String(earlier.part)) !== bare(String(part)) &&
+              bare(String(earlier.number ?? "")) === bare(String(number)),
+          );
+        if (!other) return [];
+        return [
+          {
+            rule: "permit-lacking",
+            weight: "query",
+            ...where(table, row, "number"),
+            message: text.rules["permit-lacking"].sameNumber(
+              rowName(table, row),
+              String(number),
+              String(other.part),
+            ),
+            found: String(number),
+          },
+        ];
+      }),
+    );
+}
 
 const permitsIn = ({ tables, lineup }: Context): Permit[] =>
   tables

@@ -93,11 +93,9 @@ function moved(row: Row, given: Instrument | undefined, says: Says): Odd | undef
     return { id: "calibrated", message: says.moved(name, serialDay(from), serialDay(from0)) };
   if (to0 !== undefined && to !== undefined && to > to0 && !(Number(from) > Number(from0)))
     return { id: "due", message: says.moved(name, serialDay(to), serialDay(to0)) };
-  if (
-    given.serial !== undefined &&
-    !isBlank(row.serial) &&
-    bare(given.serial) !== bare(String(row.serial))
-  )
+  if (given.serial !== undefined && isBlank(row.serial))
+    return { id: "serial", message: says.noSerial(name, given.serial) };
+  if (given.serial !== undefined && bare(given.serial) !== bare(String(row.serial)))
     return { id: "serial", message: says.moved(name, String(row.serial), given.serial) };
   const { accuracyPercent } = given;
   return accuracyPercent !== undefined &&

@@ -53,6 +53,16 @@ finds("permit-lacking", [
     says: /no "Sanction for high-voltage tests" covers/,
   },
   {
+    name: "two sorts of permit under one number",
+    spoil: (book) =>
+      book.set(PERMITS, 1, "Permit number", cellOf(book, PERMITS, 0, "Permit number").value),
+    table: PERMITS,
+    row: 1,
+    header: "Permit number",
+    weight: "query",
+    says: /two permits have not one number/,
+  },
+  {
     name: "a test after the hour at which the permit ended",
     spoil: (book) => {
       for (const row of [0, 1]) book.set(PERMITS, row, "Valid to", TO + 0.7);

@@ -44,6 +44,16 @@ finds("register-odd", [
     book,
   },
   {
+    name: "a serial number that is gone",
+    spoil: (one) => one.set(INSTRUMENTS, 0, "Serial number", null),
+    table: INSTRUMENTS,
+    row: 0,
+    header: "Serial number",
+    weight: "query",
+    says: /X-1: has no serial number here, inv-1 in the lineup/i,
+    book,
+  },
+  {
     name: "an accuracy made finer",
     spoil: (one) => one.set(INSTRUMENTS, 0, "Accuracy ± %", 0.1),
     table: INSTRUMENTS,
@@ -65,11 +75,10 @@ keepsQuiet("register-odd", [
     book,
   ],
   [
-    "blank serial numbers and days",
+    "blank days",
     (one) => {
       for (const row of [0, 1])
-        for (const header of ["Serial number", "Calibrated", "Due"])
-          one.set(INSTRUMENTS, row, header, null);
+        for (const header of ["Calibrated", "Due"]) one.set(INSTRUMENTS, row, header, null);
     },
     book,
   ],

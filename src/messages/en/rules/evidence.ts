@@ -5,13 +5,15 @@ export const evidence = {
   "permit-lacking": {
     title: "Work on a day without a permit",
     finds:
-      "records of work on the gear on a day, or at an hour, that no permit of the workbook covers; tests above 1 kV that no sanction for high-voltage tests covers, where the workbook has one",
+      "records of work on the gear on a day, or at an hour, that no permit of the workbook covers; two sorts of permit under one number; tests above 1 kV that no sanction for high-voltage tests covers, where the workbook has one",
     why: "Nobody can show that the circuit was isolated, earthed and handed over on that day.",
     satisfies: "the further permit entered, or the day put right",
     quiet:
       "for documents, receipt and inspection points, for work before the first permit, for days that several permits cover between them, and where no permit has both its days",
     row: (row: string, day: string, permit: string) =>
       `${row}: made on ${day}, which no "${permit}" covers. Enter the permit of that day, or put the day right.`,
+    sameNumber: (row: string, number: string, other: string) =>
+      `${row}: has the number ${number} of "${other}"; two permits have not one number. Enter the number that stands on this one.`,
     permit: (row: string, to: string, days: readonly string[], records: readonly string[]) =>
       `${row}: valid to ${to}, and no permit covers the work after it: ${records.join(", ")} on ${days.join(", ")}. Enter the further permit or the extension.`,
   },
@@ -83,7 +85,7 @@ export const evidence = {
   "register-odd": {
     title: "A list of instruments that was edited, or cannot be",
     finds:
-      "two instruments with one Id or serial number; a calibration that ends before it began or holds for more than three years; a due date later, or a calibration earlier, than the lineup has it; another serial number or accuracy",
+      "two instruments with one Id or serial number; a calibration that ends before it began or holds for more than three years; a due date later, or a calibration earlier, than the lineup has it; another serial number or accuracy, or the serial number gone",
     why: "A due date is moved more easily than an instrument is calibrated.",
     satisfies: "what the certificate says, in the lineup and on the sheet",
     quiet:
@@ -92,6 +94,8 @@ export const evidence = {
       `${id}: the Id is there twice; a record does not say which of the two was used.`,
     sameSerial: (id: string, serial: string, other: string) =>
       `${id}: has the serial number ${serial} of ${other}; two instruments have not one number. Look at the certificates.`,
+    noSerial: (id: string, before: string) =>
+      `${id}: has no serial number here, ${before} in the lineup that the workbook was built for. Without it no certificate is this instrument's; enter it again.`,
     backwards: (id: string, calibrated: string, due: string) =>
       `${id}: calibrated on ${calibrated} and due on ${due}, no later. Look at the certificate.`,
     long: (id: string, calibrated: string, due: string) =>
