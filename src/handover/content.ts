@@ -4,8 +4,9 @@ import type { Finding } from "../check/finding";
 import { type RowComparison, recordRows } from "../check/recordRows";
 import type { Lineup } from "../lineup/lineup";
 import { serialDay } from "../quantities/dates";
-import { type CellValue, isBlank, type Role } from "../records/kind";
+import { type CellValue, isBlank, type Role, type Row } from "../records/kind";
 import { cellAddress } from "../sheets/address";
+import { historyOf } from "../sheets/ours/historySheet";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
 import type { Verdict } from "../standards/judge";
 
@@ -40,6 +41,19 @@ export interface HandedRow {
   readonly sources: string;
 }
 
+/** A reading that a later one has taken the place of. */
+export interface HandedHistory {
+  readonly sheet: string;
+  readonly panel: string;
+  readonly row: string;
+  readonly column: string;
+  readonly value: CellValue;
+  /** Day of the test and of the replacement, as 2026-11-25; blank where not known. */
+  readonly date: string;
+  readonly source: string;
+  readonly replacedOn: string;
+}
+
 /** All that a hand-over says: what `records.json` holds, what the report prints, what the fingerprint is taken of. */
 export interface Content {
   readonly format: typeof RECORDS_FORMAT;
@@ -49,6 +63,8 @@ export interface Content {
   readonly instruments: readonly InstrumentRow[];
   readonly counts: Counts;
   readonly rows: readonly HandedRow[];
+  /** Readings that stood on records before, failed ones among them. */
+  readonly history: readonly HandedHistory[];
   readonly findings: readonly Finding[];
 }
 
@@ -60,8 +76,24 @@ export const contentOf = ({ context, counts, findings }: Report): Content => ({
   instruments: [...(context.instruments?.values() ?? [])],
   counts,
   rows: context.tables.flatMap((table) => rowsOf(table, context)),
+  history: historyOf(context.snapshot).map(replaced),
   findings,
 });
+
+const replaced = (row: Row): HandedHistory => ({
+  sheet: textOf(row.sheet),
+  panel: textOf(row.row).split(" · ")[0] ?? "",
+  row: textOf(row.row),
+  column: textOf(row.column),
+  value: row.value ?? null,
+  date: dayIn(row.date),
+  source: textOf(row.source),
+  replacedOn: dayIn(row.replacedOn),
+});
+
+const textOf = (cell: CellValue | undefined): string => String(cell ?? "");
+const dayIn = (cell: CellValue | undefined): string =>
+  typeof cell === "number" ? serialDay(Math.floor(cell)) : textOf(cell);
 
 /** Whether nothing of weight `stop` stands open against it. */
 export const isFinal = ({ findings }: Pick<Content, "findings">): boolean =>

@@ -1,7 +1,20 @@
 import type { RecordBook } from "../sheets/recordBook";
 
-/** Where a reading comes from, as intake writes it: the export's name and a line. */
-const ORIGIN = /^(.+) line \d+$/;
+/** Where a reading comes from, as intake writes it: the export's name, a line, and the time that it has. */
+const ORIGIN = /^(.+) line (\d+)(?: at (\d{1,2}:\d{2}(?::\d{2})?))?$/;
+
+/** Where in an export a reading was brought in from; the time is blank where the export has none. */
+export interface ExportLine {
+  readonly name: string;
+  readonly line: number;
+  readonly time: string;
+}
+
+/** The export and the line of it that an origin names; undefined for any other text. */
+export function exportLine(origin: string): ExportLine | undefined {
+  const [, name, line, time = ""] = ORIGIN.exec(origin) ?? [];
+  return name === undefined ? undefined : { name, line: Number(line), time };
+}
 
 /** Plain file names alone: nothing that leads out of the workbook's folder. */
 const isPlain = (name: string): boolean => !/[/\\:]/.test(name) && !name.startsWith(".");
@@ -9,7 +22,7 @@ const isPlain = (name: string): boolean => !/[/\\:]/.test(name) && !name.startsW
 /** Names of the exports that a workbook's readings were brought in from, each once. */
 export const exportsOf = ({ tables, remembered }: RecordBook): readonly string[] => {
   const origins = tables.flatMap(({ rows }) =>
-    rows.flatMap(({ origin }) => ORIGIN.exec(String(origin ?? ""))?.[1] ?? []),
+    rows.flatMap(({ origin }) => exportLine(String(origin ?? ""))?.name ?? []),
   );
   const brought = [remembered.last, remembered.before].flatMap((intake) => intake?.files ?? []);
   const names = [...origins, ...brought].map((name) => name.replace(/^.*[/\\]/, ""));

@@ -1,6 +1,10 @@
 import type { Content as Block } from "pdfmake/interfaces";
 import type { Messages } from "../messages/messages";
 import { serialDay } from "../quantities/dates";
+import { isBlank } from "../records/kind";
+import { inWords } from "../sheets/ours/equipmentWords";
+import { factsOf } from "../sheets/ours/facts";
+import { groupedBy } from "../xlsx/groupedBy";
 import type { Content } from "./content";
 import { tableOf } from "./tableOf";
 import { sourcesIn } from "./words";
@@ -30,15 +34,18 @@ export const instrumentBlocks = (
   ),
 ];
 
+/** The sources of all limits, in the order of their numbers. */
+export const sourcesOf = ({ rows }: Pick<Content, "rows">): readonly string[] =>
+  [...new Set(rows.flatMap(({ sources }) => sourcesIn(sources)))].sort();
+
 /** The sources of the limits with their editions and certainty, and the lineup's own criteria. */
 export const sourceBlocks = (
-  { rows, lineup }: Content,
+  content: Content,
   text: Text,
   heading: Heading,
   smaller: Heading,
 ): Block[] => {
-  const sources = new Set(rows.flatMap(({ sources }) => sourcesIn(sources)));
-  const own = lineup.criteria.map(({ quantity, applies, from, value, document }) => [
+  const own = content.lineup.criteria.map(({ quantity, applies, from, value, document }) => [
     quantity,
     applies?.join(", ") ?? text.all,
     from,
@@ -48,12 +55,12 @@ export const sourceBlocks = (
   return [
     heading(text.criteria),
     { text: text.criteriaNote, margin: [0, 0, 0, 4] },
-    { ul: [...sources].sort() },
+    { ol: [...sourcesOf(content)] },
     ...(own.length > 0 ? [smaller(text.ownCriteria), tableOf(text.ownCriteriaColumns, own)] : []),
   ];
 };
 
-/** What is known of a panel's gear: each fact of its description that is no list, and its breaker's. */
+/** What is known of a panel's gear: each fact of its description, those of a transformer or cable on a line of their own. */
 export function nameplateOf(
   { panels }: Content["lineup"],
   panel: string,
@@ -62,9 +69,43 @@ export function nameplateOf(
 ): Block[] {
   const found = panels.find(({ designation }) => designation === panel);
   if (!found) return [];
-  const { name, type, section, breaker } = found;
-  const facts = Object.entries({ name, type, section, ...breaker, breaker: breaker?.designation })
-    .filter(([key, value]) => key !== "designation" && /^(string|number)$/.test(typeof value))
-    .map(([key, value]) => `${key}: ${value}`);
-  return [smaller(text.nameplate), facts.join(" · ")];
+  const { designation: _, ...gear } = found;
+  const facts = factsOf(gear).filter(({ value }) => !isBlank(value));
+  const lines = groupedBy(facts, ({ path: [list, at] }) =>
+    typeof at === "number" ? `${list} ${at}` : "",
+  );
+  return [
+    smaller(text.nameplate),
+    ...[...lines].map(([list, some]): Block => {
+      const words = some.map(({ path, value }) => [...inWords(path).split(" · "), String(value)]);
+      const [entry = ""] = words[0] ?? [];
+      const told = words.map((parts) => parts.slice(list === "" ? 0 : 1).join(": "));
+      return { text: `${list === "" ? "" : `${entry} – `}${told.join(" · ")}`, fontSize: 7 };
+    }),
+    { text: "", margin: [0, 0, 0, 4] },
+  ];
 }
+
+/** Readings of a panel that later ones have taken the place of, failed ones among them. */
+export const replacedBlocks = (
+  history: Content["history"],
+  text: Text,
+  smaller: Heading,
+): Block[] =>
+  history.length === 0
+    ? []
+    : [
+        smaller(text.replaced),
+        tableOf(
+          text.replacedColumns,
+          history.map(({ sheet, row, column, value, date, source, replacedOn }) => [
+            `${sheet}: ${row.split(" · ").slice(1).join(" · ")}`,
+            column,
+            String(value ?? ""),
+            date,
+            source,
+            replacedOn,
+          ]),
+          ["*", "auto", "auto", "auto", "*", "auto"],
+        ),
+      ];

@@ -1,7 +1,7 @@
-import type { Content as Block, TDocumentDefinitions } from "pdfmake/interfaces";
+import type { Content as Block, TableCell, TDocumentDefinitions } from "pdfmake/interfaces";
 import { byWeight } from "../check/byWeight";
 import type { Report } from "../check/check";
-import { countWords, matrix, standings } from "../check/matrix";
+import { countWords, matrix, type Standing, standing, standings } from "../check/matrix";
 import type { Paper } from "../look/page";
 import type { Messages } from "../messages/messages";
 import { evenParts } from "../quantities/evenParts";
@@ -11,15 +11,22 @@ import { papersOf } from "../sheets/plannedSheet";
 import { groupedBy } from "../xlsx/groupedBy";
 import { type Content, isFinal } from "./content";
 import { inGroups } from "./fingerprint";
-import { instrumentBlocks, nameplateOf, sourceBlocks } from "./reportLists";
+import { plotBlocks } from "./plotBlocks";
+import { recordBlocks } from "./recordBlocks";
+import {
+  instrumentBlocks,
+  nameplateOf,
+  replacedBlocks,
+  sourceBlocks,
+  sourcesOf,
+} from "./reportLists";
 import { LAYOUT, tableOf } from "./tableOf";
-import { partsOf, sourcesIn } from "./words";
 
 const INK = "#1b2a33";
 const NOTICE = "#fff3c9";
 
-/** Records side by side in the matrix, and panels in a strip of the drawing, that a page holds. */
-const RECORDS_WIDE = 6;
+/** Panels side by side in the matrix, and panels in a strip of the drawing, that a page holds. */
+const OBJECTS_WIDE = 10;
 const PANELS_WIDE = 8;
 
 const heading = (text: string, first = false): Block => ({
@@ -78,6 +85,7 @@ export function reportPages(
       ...cover(content, fingerprint, text),
       ...summary(content, report, messages),
       ...panelSheets(content, report, messages),
+      ...plots(report, messages),
       ...punch(content, text),
       ...instrumentBlocks(content, text, heading),
       ...sourceBlocks(content, text, heading, smaller),
@@ -150,68 +158,61 @@ function summary(content: Content, report: Report, messages: Messages): Block[] 
       }),
     ),
     smaller(text.results),
-    ...evenParts(results.kinds, RECORDS_WIDE).map((kinds) =>
+    ...evenParts(results.objects, OBJECTS_WIDE).map((objects) =>
       tableOf(
-        [words.page.object, ...kinds.map(({ title }) => title), words.page.standing],
-        results.objects.map((object) => {
-          const standing = standingOf(object);
-          const { fill, ink } = STANDING[standing];
-          return [
-            { text: object, bold: true },
-            ...kinds.map(({ id }) => countWords(results.cell(object, id), findings)),
-            { text: words.standing[standing], bold: true, fillColor: fill, color: ink },
-          ];
-        }),
+        [text.record, ...objects],
+        [
+          ...results.kinds.map(({ id, title }) => [
+            { text: title, bold: true },
+            ...objects.map((object) => {
+              const counts = results.cell(object, id);
+              return coloured(countWords(counts, findings), standing([counts]));
+            }),
+          ]),
+          [
+            { text: words.page.standing, bold: true },
+            ...objects.map((object) =>
+              coloured(words.standing[standingOf(object)], standingOf(object)),
+            ),
+          ],
+        ],
+        [80, ...objects.map(() => "*")],
       ),
     ),
   ];
 }
 
+const coloured = (text: string, standing: Standing): TableCell => {
+  const { fill, ink } = STANDING[standing];
+  return text === "" ? "" : { text, fillColor: fill, color: ink };
+};
+
 function panelSheets(content: Content, report: Report, messages: Messages): Block[] {
   const text = messages.handover;
   const byPanel = groupedBy(content.rows, ({ panel }) => panel);
-  return matrix(report.context).objects.flatMap((panel) => {
+  const replaced = groupedBy(content.history, ({ panel }) => panel);
+  const objects = [...matrix(report.context).objects, ...replaced.keys()];
+  const numbers = new Map(sourcesOf(content).map((source, at) => [source, at + 1]));
+  const numberOf = (source: string) => numbers.get(source) ?? 0;
+  return [...new Set(objects)].flatMap((panel) => {
     const rows = byPanel.get(panel) ?? [];
-    if (rows.length === 0) return [];
+    const before = replaced.get(panel) ?? [];
+    if (rows.length === 0 && before.length === 0) return [];
     return [
       heading(text.sheetOf(panel)),
       ...nameplateOf(content.lineup, panel, text, smaller),
       ...[...groupedBy(rows, ({ title }) => title)].flatMap(([title, some]) =>
-        recordBlocks(title, some, messages),
+        recordBlocks(title, some, numberOf, messages),
       ),
+      ...replacedBlocks(before, text, smaller),
     ];
   });
 }
 
-function recordBlocks(title: string, rows: Content["rows"], { handover: text, report }: Messages) {
-  const told = rows.filter(({ state }) => state !== "open");
-  const open = rows.length - told.length;
-  const sources = [...new Set(told.flatMap(({ sources }) => sourcesIn(sources)))];
-  const blocks: Block[] = [smaller(title)];
-  if (told.length > 0)
-    blocks.push(
-      tableOf(
-        [text.item, text.recorded, text.judgedBy, text.trail, text.result],
-        told.map((row) => {
-          const { recorded, judgedBy, trail } = partsOf(row);
-          const key = row.result === "Not required" ? "none" : standingWord(row.result);
-          const { fill, ink } = STANDING[key];
-          const result = key === "none" ? row.result : report.standing[key];
-          const item = row.row.split(" · ").slice(1).join(" · ") || row.row;
-          const cell = { text: result, bold: true, fillColor: fill, color: ink };
-          return [item, recorded, judgedBy, trail, cell];
-        }),
-        ["18%", "*", "*", "16%", 52],
-      ),
-    );
-  if (sources.length > 0)
-    blocks.push({ text: text.sources(sources.join("; ")), fontSize: 7, margin: [0, -5, 0, 6] });
-  if (open > 0) blocks.push({ text: text.openRows(open), italics: true });
-  return blocks;
+function plots({ context }: Report, messages: Messages): Block[] {
+  const blocks = plotBlocks(context, matrix(context).objects, messages, smaller);
+  return blocks.length > 0 ? [heading(messages.handover.plots), ...blocks] : [];
 }
-
-const standingWord = (result: string) =>
-  result.toLowerCase() as "pass" | "fail" | "missing" | "inconclusive";
 
 function punch({ findings }: Content, text: Messages["handover"]): Block[] {
   const work = findings.filter(({ weight }) => weight !== "note");

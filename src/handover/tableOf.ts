@@ -11,9 +11,13 @@ export const LAYOUT = {
   vLineColor: () => LINE,
   paddingLeft: () => 3,
   paddingRight: () => 3,
-  paddingTop: () => 2,
-  paddingBottom: () => 2,
+  paddingTop: () => 1.5,
+  paddingBottom: () => 1.5,
 };
+
+/** The cells of a table's titles. */
+export const titleCells = (titles: readonly string[]): TableCell[] =>
+  titles.map((text) => ({ text, bold: true, color: "#ffffff", fillColor: HEAD }));
 
 /** A table under titles that stand on each page again. */
 export const tableOf = (
@@ -25,11 +29,9 @@ export const tableOf = (
   margin: [0, 2, 0, 8],
   table: {
     headerRows: 1,
+    keepWithHeaderRows: 1,
     dontBreakRows: true,
     widths: [...widths],
-    body: [
-      titles.map((text) => ({ text, bold: true, color: "#ffffff", fillColor: HEAD })),
-      ...rows.map((row) => [...row]),
-    ],
+    body: [titleCells(titles), ...rows.map((row) => [...row])],
   },
 });

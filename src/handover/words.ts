@@ -1,27 +1,12 @@
 import { serialDay } from "../quantities/dates";
 import { KINDS } from "../records/kinds";
-import { SOURCES } from "../records/limits";
-import type { HandedCell, HandedRow } from "./content";
+import type { HandedCell } from "./content";
 
-const TRAIL: ReadonlySet<string> = new Set(
-  KINDS.flatMap(({ id, columns }) =>
-    columns
-      .filter(({ need, accepts }) => need === "trail" || accepts?.type === "date")
-      .map(({ header }) => `${id}|${header}`),
-  ),
-);
 const DATES: ReadonlySet<string> = new Set(
   KINDS.flatMap(({ id, columns }) =>
     columns
       .filter(({ accepts, format }) => accepts?.type === "date" || /y/.test(format ?? ""))
       .map(({ header }) => `${id}|${header}`),
-  ),
-);
-
-/** Columns that say where limits come from: told once below a table. */
-const SOURCED: ReadonlySet<string> = new Set(
-  KINDS.flatMap(({ id, columns }) =>
-    columns.filter((column) => column.id === SOURCES).map(({ header }) => `${id}|${header}`),
   ),
 );
 
@@ -46,35 +31,6 @@ function dayAndTime(serial: number): string {
   return minutes === 0
     ? serialDay(Math.floor(serial))
     : `${serialDay(Math.floor(serial))} ${time.join(":")}`;
-}
-
-/** What a row recorded, what it is judged by, and who, when and with what. */
-export function partsOf({ record, cells }: HandedRow): {
-  readonly recorded: string;
-  readonly judgedBy: string;
-  readonly trail: string;
-} {
-  const isTrail = ({ column }: HandedCell) => TRAIL.has(`${record}|${column}`);
-  const isEntry = ({ role }: HandedCell) => role === "entry" || role === "note";
-  const words = (some: readonly HandedCell[]) =>
-    some.map((cell) => `${cell.column}: ${shown(record, cell)}`).join("; ");
-  return {
-    recorded: words(cells.filter((cell) => isEntry(cell) && !isTrail(cell))),
-    judgedBy: words(
-      cells.filter(
-        ({ role, column }) =>
-          ["given", "limit", "computed"].includes(role) && !SOURCED.has(`${record}|${column}`),
-      ),
-    ),
-    trail: cells
-      .filter((cell) => isEntry(cell) && isTrail(cell))
-      .map((cell) =>
-        typeof cell.value === "number" && !DATES.has(`${record}|${cell.column}`)
-          ? `${cell.column}: ${shown(record, cell)}`
-          : shown(record, cell),
-      )
-      .join("\n"),
-  };
 }
 
 /** The sources that a record names, one by one; a semicolon within brackets belongs to its source. */

@@ -30,11 +30,14 @@ export const handover = {
   sheetOf: (panel: string) => `${panel}: records`,
   nameplate: "Nameplate",
   item: "Item",
-  recorded: "Recorded",
-  judgedBy: "Limits and worked-out values",
-  trail: "Date, tester, instrument",
+  record: "Record",
+  fromLines: (name: string, lines: number, numbers: string) =>
+    `Brought in from ${name}, ${lines === 1 ? "line" : "lines"} ${numbers}`,
+  to: "to",
+  plots: "Plots",
   result: "Result",
-  sources: (sources: string) => `Limits from: ${sources}`,
+  sources: (numbers: string) => `Limits from criteria ${numbers}`,
+  time: "Time",
   openRows: (rows: number) => `Nothing recorded yet: ${count(rows, ROWS)}.`,
   punch: "Punch list",
   punchNone: "Nothing is open.",
@@ -45,7 +48,8 @@ export const handover = {
   instruments: "Test instruments",
   instrumentColumns: ["Id", "Instrument", "Serial number", "Calibrated", "Due"],
   criteria: "Criteria",
-  criteriaNote: "Each source as the records name it, with how certain its figure is.",
+  criteriaNote:
+    "Each source as the records name it, with how certain its figure is. The sheets of the panels name them by these numbers.",
   ownCriteria: "Criteria of the manufacturer and the project",
   ownCriteriaColumns: ["Quantity", "Applies to", "Given by", "Value", "Document"],
   all: "all",
@@ -53,7 +57,7 @@ export const handover = {
   caution:
     "This report evaluates records. It never says that equipment is safe to energize: licensed people decide that under the local code, the site's permit system and the manufacturer's instructions.",
   replaced: "Readings that were replaced",
-  replacedColumns: ["Record", "Column", "Value", "Source", "Replaced on"],
+  replacedColumns: ["Record", "Column", "Value", "Tested", "Source", "Replaced on"],
   punchSheet: {
     title: "Punch list",
     purpose:

@@ -1,10 +1,10 @@
-import type { CellValue, Column } from "../../records/kind";
+import type { CellValue, Column, Row } from "../../records/kind";
 import { appended } from "../appended";
 import type { CellWrite } from "../cell";
 import { isSameStored } from "../cell";
 import type { PlannedSheet } from "../plannedSheet";
 import { asRecordTable } from "../recordTable";
-import type { TableSnapshot } from "../snapshot";
+import { type Snapshot, type TableSnapshot, tablesOf } from "../snapshot";
 
 export const HISTORY_TABLE = "GearHistory";
 
@@ -111,6 +111,13 @@ export function historyUnwrites(
 }
 
 type Stored = Readonly<Record<string, CellValue>>;
+
+/** What the history of a workbook holds, in its order; nothing where there is none. */
+export const historyOf = (snapshot: Snapshot): readonly Row[] =>
+  tablesOf(snapshot)
+    .filter(({ name }) => name === HISTORY_TABLE)
+    .flatMap(rowsOf)
+    .filter((row) => !isEmpty(row));
 
 const rowsOf = (table: TableSnapshot): readonly Stored[] =>
   asRecordTable({ columns: HISTORY_COLUMNS }, table).rows;
