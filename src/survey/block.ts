@@ -93,6 +93,8 @@ export interface Block {
   readonly at: (line: number, column: number) => Cell | undefined;
   readonly address: (line: number, column: number) => string;
   readonly facts: Facts;
+  /** Lines of words over it. */
+  readonly heading: readonly Cell[];
   /** By what it was recognised, in words. */
   readonly evidence: string;
 }

@@ -242,7 +242,7 @@ const isAnswer = (text: string): boolean =>
     isWord(text, "no") ||
     isWord(text, "notApplicable") ||
     isWord(text, "notDone") ||
-    /^[-–—/.*?]+$/.test(text));
+    /^(?:[-–—/.*?]+|x)$/i.test(text));
 
 /** A number in the unit of its quantity without a prefix: ohms, volts, amperes, seconds. */
 export const inBaseUnit = (number: number, unit: Unit): number => {

@@ -49,6 +49,15 @@ const RANGE =
 /** What is bounded on both sides. */
 const RANGED: readonly string[] = ["time", "torque", "pressure"];
 
+/** Whether two bounds stand in brackets behind the value that they are for: "70 N·m (63-77)". */
+const bracketed = (text: string, index: number, least: number, most: number) => {
+  if (!/[([]\s*$/.test(text.slice(0, index))) return undefined;
+  return quantitiesIn(text.slice(0, index)).findLast(
+    ({ number, unit }) =>
+      number >= least && number <= most && RANGED.includes(unitSize(unit).quantity),
+  )?.unit;
+};
+
 /** The unit of two bounds: after them, else that of the value before them, else that of the whole line; a bare pair of numbers says by its words that it bounds. */
 const unitOfRange = (text: string, clause: string, index: number, written: string) => {
   const unit = unitOfWord(written);
@@ -69,10 +78,10 @@ const rangesIn = (text: string, address: string): Limit[] =>
           .slice(Math.max(0, index - NEAR), index)
           .split(/[;,.()]/)
           .at(-1) ?? "";
-      const unit = unitOfRange(text, before, index, written);
       const [least, most] = [quantityIn(low)?.number, quantityIn(high)?.number];
-      if (unit === undefined || least === undefined || most === undefined || least >= most)
-        return [];
+      if (least === undefined || most === undefined || least >= most) return [];
+      const unit = unitOfRange(text, before, index, written) ?? bracketed(text, index, least, most);
+      if (unit === undefined) return [];
       if (!RANGED.includes(unitSize(unit).quantity)) return [];
       const [closing, opening] = [hasWord(before, "closing"), hasWord(before, "opening")];
       const operation =
@@ -134,8 +143,65 @@ const secondsIn = (text: string): number | undefined => {
 
 const DATES = /\b(\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|\d{1,2}\.? \p{L}{3,9}\.? \d{4})\b/u;
 
-/** Facts that one line of words tells. */
-export const factsIn = (cell: Cell): Facts => {
+/** A number without a unit. */
+const BARE =
+  /(?<![\p{L}\d.,/–-]|[/–-]\s)(\d{1,3}(?:[ ,]\d{3})+|\d+(?:[.,]\d+)?)(?![\p{L}\d/%°]|[.,]\d|\s?[-–/]\s?\d)/gu;
+
+const wordsOf = (text: string) => text.split(/\s+/).filter((word) => word !== "");
+
+/** On which side of a bare number the values must lie, by the words right beside it: "60 max", "min. 20". */
+const sideOfBare = (before: string, after: string): Limit["side"] | undefined => {
+  const sign = /([<>≤≥])\s*$/.exec(before)?.[1];
+  if (sign !== undefined) return /[>≥]/.test(sign) ? "least" : "most";
+  const told = wordsOf(before.split(/[;,()]/).at(-1) ?? "")
+    .slice(-2)
+    .join(" ");
+  const next = wordsOf(after.split(/[;,.()]/)[0] ?? "");
+  const isAlone = next.length === 0 || /^\s*[;,.()]/.test(after);
+  // "1 min" is a time.
+  const later = /^min\.?$/i.test(next[0] ?? "") ? "" : next.slice(0, 2).join(" ");
+  for (const words of [isAlone ? told : "", later]) {
+    if (hasWord(words, "atLeast")) return "least";
+    if (hasWord(words, "atMost")) return "most";
+  }
+  return undefined;
+};
+
+/** Bounds that a line states without a unit: that of the line, or of the values under it, is meant. */
+const bareLimits = (text: string, address: string, values: Unit | undefined): Limit[] => {
+  const unit = unitIn(text) ?? values;
+  return unit === undefined
+    ? []
+    : [...text.matchAll(BARE)].flatMap(({ 0: all, 1: digits = "", index }): Limit[] => {
+        const number = quantityIn(digits)?.number;
+        const before = text.slice(Math.max(0, index - NEAR), index);
+        const side = sideOfBare(before, text.slice(index + all.length));
+        const about = before.split(/[;,.()]/).at(-1);
+        return side && number !== undefined ? [{ side, number, unit, address, about }] : [];
+      });
+};
+
+/** A value with how far it may be missed: "70 N·m ±10 %". */
+const BAND = /^\s*(?:±|\+\s?\/?\s?[-−])\s*(\d+(?:[.,]\d+)?)\s?(%)?/u;
+const BANDED: readonly string[] = ["torque", "pressure", "resistance", "length"];
+
+const bandOf = (text: string, { number, unit, end }: Quantity, address: string): Limit[] => {
+  const [, digits = "", share] = BAND.exec(text.slice(end)) ?? [];
+  const width = quantityIn(digits)?.number;
+  if (width === undefined || !BANDED.includes(unitSize(unit).quantity)) return [];
+  const off = share === undefined ? width : (number * width) / 100;
+  return [
+    { side: "least", number: number - off, unit, address },
+    { side: "most", number: number + off, unit, address },
+  ];
+};
+
+/**
+ * Facts that one line of words tells.
+ *
+ * @param values the unit of the values under it, for bounds that carry none
+ */
+export const factsIn = (cell: Cell, values?: Unit): Facts => {
   const { address } = cell;
   // The point of an abbreviation ends no clause: "máx. 2 mm".
   const text = cell.text.replace(
@@ -147,6 +213,8 @@ export const factsIn = (cell: Cell): Facts => {
     if (measured === "time" && quantity.unit !== "ms") return [];
     if (measured === "temperature") return [];
     if (measured === "voltage") return operationLimit(text, quantity, address);
+    const band = bandOf(text, quantity, address);
+    if (band.length > 0) return band;
     const side = sideOf(text, quantity);
     const about = text
       .slice(Math.max(0, quantity.at - NEAR), quantity.at)
@@ -159,7 +227,7 @@ export const factsIn = (cell: Cell): Facts => {
     ...voltsIn(latin(text)),
     ...defined("seconds", secondsIn(text)),
     ...(date === undefined ? {} : { day: date, dayAddress: address }),
-    limits: [...rangesIn(text, address), ...limits],
+    limits: [...rangesIn(text, address), ...limits, ...bareLimits(text, address, values)],
   };
 };
 
@@ -171,7 +239,9 @@ const operationLimit = (text: string, { at, number, unit }: Quantity, address: s
       .split(/[;,()]/)
       .at(-1) ?? "";
   const [closing, opening] = [hasWord(clause, "closing"), hasWord(clause, "opening")];
-  const isBound = /\bby\b|≤|<|\bat or below\b|\bbis\b/iu.test(clause) || hasWord(clause, "atMost");
+  const isBound =
+    /\bby\b|≤|<|\bat or below\b|\bbis\b|até|hasta|jusqu/iu.test(clause) ||
+    hasWord(clause, "atMost");
   return closing !== opening && isBound
     ? [{ side: "most", number, unit, address, operation: closing ? "closing" : "opening" }]
     : [];

@@ -1,8 +1,8 @@
-import { readUnit } from "../quantities/readUnit";
+import { unitSize } from "../quantities/units";
 import { type Cell, isValue, type SheetView } from "./cells";
-import { withoutWave } from "./localWords";
+import { quantitiesIn } from "./findFacts";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
-import { unitIn } from "./unitIn";
+import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 
 /** A head and the lines under it, in the rows and columns of the view. */
@@ -51,13 +51,23 @@ const isTitle = (cell: Cell): boolean =>
     !/:$/.test(cell.text) &&
     (conceptOf(cell.text) !== undefined || unitIn(cell.text) !== undefined));
 
-const isUnitAlone = ({ text }: Cell) => readUnit(withoutWave(text).replace(/^[([]|[)\]]$/g, "")).ok;
+const isUnitAlone = ({ text }: Cell) => isUnitText(text);
 
 /** Whether a cell holds a number or a day; a time such as "30 s" may be the title of what was read then. */
 const isFigure = ({ number, unit, day, value }: Cell): boolean =>
   (number !== undefined && unit !== "s" && unit !== "min") ||
   day !== undefined ||
   typeof value === "boolean";
+
+/** Whether words tell a quantity besides, other than a time or a temperature that a reading belongs to. */
+const isFact = (text: string): boolean => {
+  const [first] = quantitiesIn(text);
+  return (
+    first !== undefined &&
+    first.at > 0 &&
+    !["time", "temperature"].includes(unitSize(first.unit).quantity)
+  );
+};
 
 /** Texts of a row that name a phase or a combination; 12, 23 and 31 do so together only, and are readings else. */
 const combinationsAmong = (texts: readonly string[]): string[] => {
@@ -76,6 +86,9 @@ const isHead = ({ cells }: Segment): boolean => {
     areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
   if (rest.some(isFigure)) return false;
+  // "Limit 10 mΩ" beside "Test current 10 A" are facts over the titles.
+  const facts = rest.filter(({ text }) => isFact(text)).length;
+  if (facts > 0 && facts >= cells.length - 1) return false;
   // "C-E, Pass" after a blank cell is the end of a line of values.
   if (rest.length > 0 && rest.every(isValue) && phases.size < 3) return false;
   // A line that says the same in most of its cells is a line of values: "passed, passed, passed".
@@ -106,6 +119,39 @@ const hasBody = (view: SheetView, { row, left, right }: Segment): boolean => {
   return false;
 };
 
+/** Lines under a title that show what its column holds. */
+const SHOWN = 3;
+
+/**
+ * Whether the lines under a stretch of words show that it is a line of titles: all of them fill its columns,
+ * and the same columns hold numbers or answers in each. One of the words has to be a known title.
+ */
+const hasBodyOfColumns = (view: SheetView, segment: Segment): boolean => {
+  const { row, cells } = segment;
+  const texts = cells.map(({ text }) => text);
+  const areWords = cells.every(
+    (cell) =>
+      typeof cell.value === "string" &&
+      cell.text.length <= 40 &&
+      !/:$/.test(cell.text) &&
+      (cell.number === undefined || isUnitAlone(cell)) &&
+      cell.day === undefined,
+  );
+  if (cells.length < 3 || !areWords || new Set(texts).size < texts.length) return false;
+  if (!cells.some(isTitle) || cells.filter(isValue).length > cells.length / 2) return false;
+  const lines = [1, 2, 3].map((step) =>
+    cells.map((cell) => view.at(row + step, column(view, cell))),
+  );
+  const filled = lines.filter((line) => line.some((cell) => cell !== undefined));
+  if (filled.length < Math.min(SHOWN, view.rowCount - row - 1) || filled.length < 2) return false;
+  if (filled.some((line) => line.filter((cell) => cell !== undefined).length < cells.length * 0.7))
+    return false;
+  const held = cells.filter((_, index) =>
+    filled.every((line) => line[index] !== undefined && isValue(line[index])),
+  );
+  return held.length >= 2 && held.length >= cells.length * 0.4;
+};
+
 /** Whether a word of a stretch stands in another line under the same title: a line of values, cut by a blank cell. */
 const saysAgain = (view: SheetView, { cells }: Segment, row: number): boolean =>
   cells.some(
@@ -128,7 +174,8 @@ const headsOf = (view: SheetView): HeadArea[] => {
   const heads: HeadArea[] = [];
   for (let row = 0; row < view.rowCount; row++)
     for (const segment of segmentsOf(view, row))
-      if (isHead(segment) && hasBody(view, segment)) addHead(heads, view, segment);
+      if ((isHead(segment) && hasBody(view, segment)) || hasBodyOfColumns(view, segment))
+        addHead(heads, view, segment);
   return heads.map((head) => withLineAbove(view, head));
 };
 
@@ -161,7 +208,9 @@ const withLineAbove = <H extends { top: number; head: number; left: number; righ
   const spans = groups.filter((cell) => {
     const at = column(view, cell);
     return (
-      at > head.left && ((groups.length > 1 && isRepeated) || view.shown(row, at + 1) === cell)
+      at > head.left &&
+      ((groups.length > 1 && isRepeated && quantitiesIn(cell.text).length === 0) ||
+        view.shown(row, at + 1) === cell)
     );
   });
   return above.length > 0 && groups.length === above.length && spans.length > 0

@@ -5,7 +5,7 @@ import { kindsIn } from "./words/sheetWords";
 const KINDS_BY_UNIT: Readonly<Record<string, readonly string[]>> = {
   "high resistance": ["insulation", "control", "cable", "indexCurve"],
   "low resistance": ["contact", "earthing"],
-  resistance: ["earthing", "currentTransformer", "control"],
+  resistance: ["earthing", "currentTransformer", "mechanism", "control"],
   time: ["timing", "protection", "mechanism"],
   torque: ["torque"],
   voltage: [
@@ -30,7 +30,17 @@ export const classOf = (unit: Unit): string => {
   return exponent >= 3 ? "high resistance" : exponent < 0 ? "low resistance" : "resistance";
 };
 
-/** How much the words say: the reading's own title, the line next to it and the sheet's name, lines further off. */
+/** The words that tell the kind of a reading. */
+export interface WordsAround {
+  /** The reading's own title, or what its line says. */
+  readonly title: string;
+  /** Lines over the table, the nearest first, then the sheet's name. */
+  readonly words: readonly string[];
+  /** Titles of other columns. */
+  readonly keys?: readonly string[];
+}
+
+/** How much the words say: the reading's own title, the first line that speaks of a test and the sheet's name, others. */
 const [TITLE, NEAR, FAR] = [4, 2, 1];
 
 /**
@@ -38,10 +48,10 @@ const [TITLE, NEAR, FAR] = [4, 2, 1];
  *
  * @returns undefined where neither says what is measured
  */
-export const kindOf = (unit: Unit | undefined, around: readonly string[]): string | undefined => {
+export const kindOf = (unit: Unit | undefined, around: WordsAround): string | undefined => {
   const possible = unit && KINDS_BY_UNIT[classOf(unit)];
   if (unit && !possible) return undefined;
-  const votes = votesOf(around, possible);
+  const votes = votesOf(around, possible, isOfResistance(unit));
   const most = Math.max(0, ...votes.values());
   if (most === 0) return possible?.[0];
   const special = specialOf(unit, votes, possible?.[0] ?? "insulation", most);
@@ -53,18 +63,36 @@ export const kindOf = (unit: Unit | undefined, around: readonly string[]): strin
 };
 
 const votesOf = (
-  around: readonly string[],
+  { title, words, keys = [] }: WordsAround,
   possible: readonly string[] | undefined,
+  isResistance: boolean,
 ): ReadonlyMap<string, number> => {
   const votes = new Map<string, number>();
-  for (const [index, text] of around.entries()) {
-    const isNear = index === 1 || index === around.length - 1;
-    const weight = index === 0 ? TITLE : isNear ? NEAR : FAR;
-    const kinds = kindsIn(text).filter((kind) => possible === undefined || possible.includes(kind));
-    for (const kind of kinds) votes.set(kind, (votes.get(kind) ?? 0) + weight);
-  }
+  const usual = possible?.[0];
+  const count = (text: string, weight: number) => {
+    const named = kindsIn(text);
+    const kinds = named.filter(
+      (kind) =>
+        (possible === undefined || possible.includes(kind)) &&
+        !(possible && kind === "currentTransformer" && named.includes("excitation")),
+    );
+    // "Insulation resistance of control wiring" is about control wiring, whatever the title says.
+    const isSpecial =
+      isResistance && kinds.length > 1 && usual !== undefined && kinds.includes(usual);
+    for (const kind of isSpecial ? kinds.filter((one) => one !== usual) : kinds)
+      votes.set(kind, (votes.get(kind) ?? 0) + (isSpecial ? weight + NEAR : weight));
+    return kinds.length > 0;
+  };
+  count(title, TITLE);
+  let isTold = false;
+  for (const [index, text] of words.entries())
+    isTold = count(text, isTold && index < words.length - 1 ? FAR : NEAR) || isTold;
+  for (const text of keys) count(text, FAR);
   return votes;
 };
+
+const isOfResistance = (unit: Unit | undefined) =>
+  unit === undefined || classOf(unit).endsWith(" resistance");
 
 /** Words that speak of the usual kind and of a special one mean the special one: "IR of control wiring". */
 const specialOf = (
@@ -73,7 +101,7 @@ const specialOf = (
   usual: string,
   most: number,
 ): string | undefined =>
-  unit === undefined || classOf(unit).endsWith(" resistance")
+  isOfResistance(unit)
     ? [...votes.keys()].find((kind) => kind !== usual && (votes.get(kind) ?? 0) >= most - FAR)
     : undefined;
 
@@ -88,10 +116,10 @@ const CHECKS: readonly string[] = [
 
 /** The kind of a list of checks by the words around it, installation where they say nothing else. */
 export const checkKindOf = (around: readonly string[]): string => {
-  for (const text of around) {
-    const named = kindsIn(text);
-    const kind = CHECKS.find((one) => named.includes(one));
-    if (kind) return kind;
-  }
-  return "installation";
+  const named = around.flatMap((text) => {
+    const kinds = kindsIn(text);
+    return CHECKS.find((one) => kinds.includes(one)) ?? [];
+  });
+  // "Checks" alone says less than the name of the sheet.
+  return named.find((kind) => kind !== "inspection") ?? named[0] ?? "installation";
 };

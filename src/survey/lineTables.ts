@@ -126,18 +126,20 @@ const groupsOf = (
   { labels, values }: Parts,
 ): Group[] => {
   const groups: Group[] = [];
+  const [at = 0] = labels;
+  const isGrouped = labels.length > 1 && leavesOut(view, { head, bottom }, at, values);
   let group: Group | undefined;
   let heading: Cell | undefined;
   let banner: readonly Cell[] = [];
   for (let row = head + 1; row <= bottom; row++) {
-    if (!values.some((at) => view.shown(row, at))) {
-      const words = labels.flatMap((at) => view.at(row, at) ?? []);
+    if (!values.some((value) => view.shown(row, value))) {
+      const words = labels.flatMap((label) => view.at(row, label) ?? []);
       if (words.length > 0) [group, banner] = [undefined, words];
       continue;
     }
     if (hasLabels(view, row, values)) continue;
-    const first = labels.length > 1 ? view.shown(row, labels[0] ?? 0) : undefined;
-    const isNew = first !== undefined && first !== heading && isStart(view, row, labels);
+    const first = isGrouped ? view.shown(row, at) : undefined;
+    const isNew = first !== heading && isStart(view, row, labels);
     if (group === undefined || isNew) {
       group = { lines: [], above: banner };
       groups.push(group);
@@ -148,9 +150,24 @@ const groupsOf = (
   return groups;
 };
 
+/** Whether lines of values have nothing of their own in a column. */
+const leavesOut = (
+  view: SheetView,
+  { head, bottom }: Pick<FoundTable, "head" | "bottom">,
+  column: number,
+  values: readonly number[],
+): boolean => {
+  const lines = Array.from({ length: bottom - head }, (_, index) => head + 1 + index).filter(
+    (row) => values.some((at) => view.shown(row, at)),
+  );
+  const own = lines.filter((row) => view.at(row, column) !== undefined).length;
+  return own < lines.length * 0.9;
+};
+
 /** Whether a line begins a group: its first label stands there, and the lines below it have none of their own. */
 const isStart = (view: SheetView, row: number, labels: readonly number[]): boolean => {
   const first = labels[0] ?? 0;
+  if (view.shown(row, first) === undefined) return false;
   const below = view.at(row + 1, first);
   return below === undefined || view.shown(row + 1, first) === view.shown(row, first);
 };

@@ -4,9 +4,10 @@ import type { Stage, SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { dayOf } from "./dayOf";
 import type { FoundTable } from "./findTables";
+import { groupBy } from "./groupBy";
 import { withoutWave } from "./localWords";
 import { areNames, phasesAmong, positionsAmong } from "./phases";
-import { unitIn } from "./unitIn";
+import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord, verdictIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
@@ -68,7 +69,22 @@ const conceptByValues = (cells: readonly Cell[]): Concept | undefined => {
   const share = (is: (cell: Cell) => boolean) => cells.filter(is).length / cells.length;
   if (share(({ day }) => day !== undefined) > 0.7) return "date";
   if (share(({ text }) => isVerdict(text)) > 0.7) return "result";
-  return undefined;
+  // One letter again and again is a mark: "Y, Y, N, Y". Phases take turns.
+  const [first] = cells;
+  const isMark = first !== undefined && /^(?:\p{L}|nc|so)$/iu.test(first.text);
+  const usual = mostFrequent(cells.map(({ text }) => text));
+  const isMarked = isMark && usual !== undefined && isTick(usual);
+  return cells.length >= 3 && isMarked && share(({ text }) => text === usual) > 0.7
+    ? "result"
+    : undefined;
+};
+
+const isTick = (text: string) => /^x$/i.test(text) || verdictIn(text) === "Pass";
+
+const mostFrequent = (texts: readonly string[]): string | undefined => {
+  const counts = new Map<string, number>();
+  for (const text of texts) counts.set(text, (counts.get(text) ?? 0) + 1);
+  return [...counts].sort((one, other) => other[1] - one[1])[0]?.[0];
 };
 
 const isVerdict = (text: string) =>
@@ -104,7 +120,10 @@ const WORDS: readonly Concept[] = [
 
 /** What a title says, where its unit does not contradict it. */
 const conceptOfTitle = (title: string, unit: Unit | undefined): Concept | undefined => {
+  if (/^\d+(?:[.,]\d+)? ?(?:s|sec|min)\.?$/i.test(title)) return "reading";
   const concept = conceptOf(title);
+  // The least voltage at which a breaker closes or opens is measured.
+  if (concept === "minimum" && unit === "V" && operationIn([title]) !== undefined) return "reading";
   if (concept === undefined || unit === undefined) return concept;
   if (concept === "time" && unitSize(unit).quantity === "time") return "duration";
   if (WORDS.includes(concept)) return "reading";
@@ -159,13 +178,12 @@ interface Titled {
 
 /** What a column is about, by its title first and by what stands in it. */
 const conceptOfColumn = (
-  { lines }: Titled,
+  { lines, own }: Titled & { readonly own: string },
   unit: Unit | undefined,
   cells: readonly Cell[],
   isNames: boolean,
 ): Concept | undefined => {
   if (isNames) return "panel";
-  const own = phaseLine(lines);
   const told = conceptOfTitle(own, unit) ?? groupConcept(lines, unit);
   if (told === undefined || (NUMBERS.includes(told) && areWords(cells)))
     return conceptByValues(cells) ?? (areWords(cells) ? undefined : conceptOfUnit(unit));
@@ -178,6 +196,9 @@ const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
   if (told === "tester") return testerBy(cells);
   if (told === "by" && areDays(cells)) return "date";
   if (told === "panel" && areUnits(cells)) return "unit";
+  if (WORDS.includes(told) && areMeasured(cells)) return "reading";
+  if (BOUNDS.includes(told) && areWords(cells) && conceptByValues(cells) === "result")
+    return "result";
   // "Result: 10,400 MΩ" is the reading.
   if (told === "result" && cells.filter(({ unit }) => unit !== undefined).length > cells.length / 2)
     return "reading";
@@ -189,6 +210,27 @@ const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
 const isAggregate = (title: string, cells: readonly Cell[]): boolean =>
   MEASURED.test(title) ||
   cells.some(({ formula }) => formula !== undefined && AGGREGATES.test(formula));
+
+const BOUNDS: readonly Concept[] = ["limit", "minimum", "maximum", "required"];
+
+/** Titles of columns whose like names are no panels. */
+const NAMED_OTHERWISE: readonly (Concept | undefined)[] = [
+  "serial",
+  "instrument",
+  "by",
+  "tester",
+  "date",
+  "result",
+  "remarks",
+];
+
+/** Whether cells hold numbers with decimals, as readings have and names have not. */
+const areMeasured = (cells: readonly Cell[]) =>
+  cells.length > 1 &&
+  cells.filter(({ number, day }) => number !== undefined && day === undefined).length >
+    cells.length * 0.7 &&
+  cells.filter(({ value }) => typeof value === "number" && !Number.isInteger(value)).length >
+    cells.length * 0.4;
 
 const areUnits = (cells: readonly Cell[]) =>
   cells.length > 1 && cells.filter(({ text }) => readUnit(text).ok).length > cells.length * 0.7;
@@ -210,7 +252,8 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
     }),
   );
   const letters = phasesAmong(titled.map(({ lines }) => lines.at(-1) ?? ""));
-  const phases = phasesOf(titled, letters);
+  const anyLetters = phasesAmong(titled.flatMap(({ lines }) => lines));
+  const phases = phasesOf(titled, letters, anyLetters);
   const under = (at: number) =>
     Array.from({ length: bottom - head }, (_, index) => view.at(head + 1 + index, at)).flatMap(
       (cell) => cell ?? [],
@@ -222,26 +265,32 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
   };
   const hasPanel = titled.some(
     ({ at, lines }) =>
-      ["panel", "due"].includes(conceptOf(phaseLine(lines)) ?? "") && !areUnits(under(at)),
+      ["panel", "due"].includes(conceptOf(phaseLine(lines, anyLetters)) ?? "") &&
+      !areUnits(under(at)) &&
+      !areMeasured(under(at)),
   );
   const names = hasPanel
     ? undefined
-    : titled.find(({ at }) =>
-        areNames(
-          under(at).flatMap((cell) =>
-            cell.day === undefined && cell.number === undefined && !isBanner(cell)
-              ? [cell.text]
-              : [],
+    : titled.find(
+        ({ at, lines }) =>
+          !NAMED_OTHERWISE.includes(conceptOf(lines.at(-1) ?? "")) &&
+          areNames(
+            under(at).flatMap((cell) =>
+              cell.day === undefined && cell.number === undefined && !isBanner(cell)
+                ? [cell.text]
+                : [],
+            ),
           ),
-        ),
       );
   const named = titled.map((column) =>
-    nameColumn(column, under(column.at), { phases, letters }, column === names),
+    nameColumn(column, under(column.at), { phases, letters, anyLetters }, column === names),
   );
-  // Where a column is titled as the result, other columns of such words are something else.
+  // Where a column is titled as the result of readings, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
     concept === "result" && conceptOf(title) === "result";
-  return named.some(isTitled)
+  const isMeasured = ({ concept, numbers, unit }: SurveyColumn) =>
+    numbers && (unit !== undefined || concept === "reading" || concept === "voltage");
+  return named.some(isTitled) && named.some(isMeasured)
     ? named.map((column) =>
         column.concept === "result" &&
         !isTitled(column) &&
@@ -254,21 +303,46 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
 
 const phaseTitle = ({ title, group }: SurveyColumn) => title.slice(group?.length ?? 0).trim();
 
+interface Letters {
+  readonly phases: PhaseReader;
+  /** Phase letters among the last lines of the titles, and among all of them. */
+  readonly letters: ReadonlySet<string>;
+  readonly anyLetters: ReadonlySet<string>;
+}
+
+/** What a column of one phase is about: its group tells of errors and the like, words in it of no reading. */
+const conceptOfLetter = (
+  lines: readonly string[],
+  unit: Unit | undefined,
+  cells: readonly Cell[],
+): Concept | undefined => {
+  const group = groupConcept(lines.slice(0, -1), unit);
+  if (group !== undefined && GROUPED.includes(group)) return group;
+  return areWords(cells) && !cells.some(({ number }) => number !== undefined)
+    ? conceptByValues(cells)
+    : "reading";
+};
+
+/** Groups of columns, one a phase, that hold no readings. */
+const GROUPED: readonly Concept[] = ["corrected", "spread", "change", "error", "leakage"];
+
 const nameColumn = (
   column: Titled,
   cells: readonly Cell[],
-  { phases, letters }: { readonly phases: PhaseReader; readonly letters: ReadonlySet<string> },
+  { phases, letters, anyLetters }: Letters,
   isNames: boolean,
 ): SurveyColumn => {
   const { at, lines } = column;
   const values = cells.filter(isValue);
   const unit = unitOfTitle(lines, letters);
-  const own = phaseLine(lines);
+  const own = phaseLine(lines, anyLetters);
   const isLetter = letters.has(lines.at(-1) ?? "");
   const named = isLetter ? undefined : conceptOfTitle(own, unit);
   const position =
     named === undefined || PHASED.includes(named) ? phases(unit, bareTitle(own)) : undefined;
-  const concept = isLetter ? "reading" : conceptOfColumn(column, unit, cells, isNames);
+  const concept = isLetter
+    ? conceptOfLetter(lines, unit, cells)
+    : conceptOfColumn({ ...column, own }, unit, cells, isNames);
   const formulas = cells.filter(({ formula }) => formula !== undefined).length;
   return {
     at,
@@ -276,7 +350,7 @@ const nameColumn = (
     lines,
     ...(lines.length > 1 ? { group: lines[0] } : {}),
     concept:
-      position !== undefined && !ASIDE.includes(concept)
+      position !== undefined && !isLetter && !ASIDE.includes(concept)
         ? unit === "kV"
           ? "voltage"
           : "reading"
@@ -299,15 +373,64 @@ const OPERATED: readonly string[] = ["time", "voltage", "current"];
 type PhaseReader = (unit: Unit | undefined, text: string) => string | undefined;
 
 /** Phases are known among the titles of one unit: "R (GΩ)" beside "T (°C)" are no phases. */
-const phasesOf = (titled: readonly Titled[], letters: ReadonlySet<string>): PhaseReader => {
+const phasesOf = (
+  titled: readonly Titled[],
+  letters: ReadonlySet<string>,
+  anyLetters: ReadonlySet<string>,
+): PhaseReader => {
   const byUnit = new Map<Unit | undefined, string[]>();
   for (const { lines } of titled) {
     const unit = unitOfTitle(lines, letters);
-    byUnit.set(unit, [...(byUnit.get(unit) ?? []), bareTitle(phaseLine(lines))]);
+    byUnit.set(unit, [...(byUnit.get(unit) ?? []), bareTitle(phaseLine(lines, anyLetters))]);
   }
-  const readers = new Map([...byUnit].map(([unit, titles]) => [unit, positionsAmong(titles)]));
-  return (unit, text) => readers.get(unit)?.(text);
+  const readers = new Map([...byUnit].map(([unit, titles]) => [unit, positionsIn(titles)]));
+  return (unit, text) => (isTime(text) ? undefined : readers.get(unit)?.(text));
 };
+
+/** A time as a title, "1 min", is no phase. */
+const isTime = (text: string) => /^\d+(?:[.,]\d+)? ?(?:s|sec|min)\b/i.test(text);
+
+/** A title as its phase, first or last, and what it has in common with others: "Contact B", "R phase close". */
+const partsOf = (text: string): readonly (readonly [phase: string, rest: string])[] => {
+  const words = text.split(" ");
+  return words.length < 2
+    ? []
+    : [
+        [words.at(-1) ?? "", words.slice(0, -1).join(" ")],
+        [words[0] ?? "", words.slice(1).join(" ")],
+      ];
+};
+
+/** Titles with a word in common, each with its phase; none where one of the words is no phase. */
+const phasesOfGroup = (
+  group: readonly { readonly title: string; readonly phase: string }[],
+): readonly (readonly [title: string, position: string])[] => {
+  const read = positionsAmong(group.map(({ phase }) => phase));
+  const named = group.flatMap(({ title, phase }) => {
+    const position = isPlainNumber(phase) ? undefined : read(phase);
+    return position === undefined ? [] : [[title, position] as const];
+  });
+  const isEach = new Set(named.map(([, position]) => position)).size === group.length;
+  return group.length > 1 && isEach ? named : [];
+};
+
+/** Phases that titles are, or that they have beside words that several of them share. */
+const positionsIn = (titles: readonly string[]): ((text: string) => string | undefined) => {
+  const whole = positionsAmong(titles);
+  const others = [...new Set(titles)].filter((title) => whole(title) === undefined);
+  const found = new Map(
+    [0, 1].flatMap((side) => {
+      const parted = others.flatMap((title) => {
+        const part = partsOf(title)[side];
+        return part ? [{ title, phase: part[0], rest: part[1] }] : [];
+      });
+      return groupBy(parted, ({ rest }) => rest).flatMap(phasesOfGroup);
+    }),
+  );
+  return (text) => whole(text) ?? found.get(text);
+};
+
+const isPlainNumber = (text: string) => /^\d+$/.test(text);
 
 /** The unit of a title, the last line's first. */
 const unitOfTitle = (lines: readonly string[], letters: ReadonlySet<string>): Unit | undefined =>
@@ -330,11 +453,11 @@ const PHASED: readonly Concept[] = [
 ];
 
 /** The line of a title that names the column: the last that is no unit alone. */
-const phaseLine = (lines: readonly string[]): string =>
+const phaseLine = (lines: readonly string[], letters: ReadonlySet<string>): string =>
   lines.findLast(
     (line, index) =>
-      !readUnit(withoutWave(line).replace(/^[([]|[)\]]$/g, "")).ok ||
-      (/^\p{L}$/u.test(line) && (index === 0 || /^[UVWABCRSTYL]$/.test(line))),
+      !isUnitText(line) ||
+      (/^\p{L}$/u.test(line) && (index === 0 || letters.has(line) || lines.length < 2)),
   ) ??
   lines.at(-1) ??
   "";

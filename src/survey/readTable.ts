@@ -7,12 +7,14 @@ import type { FoundTable } from "./findTables";
 import { checkKindOf, classOf, kindOf } from "./kindOf";
 import { isSummary, operationIn, stageIn } from "./nameColumns";
 import { unitIn } from "./unitIn";
-import { conceptOf, isWord, kindsIn } from "./words/sheetWords";
+import { conceptOf, hasWord, isWord, kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** What stands around a table and counts for it. */
 interface Around {
   readonly facts: Facts;
+  /** Lines of words that belong to the table. */
+  readonly heading: readonly Cell[];
   /** Lines of words over the table, the nearest first, then the sheet's name. */
   readonly words: readonly string[];
   /** The panel that form, heading or sheet name tell for all lines. */
@@ -106,13 +108,19 @@ function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
   // A line with a fraction of the cells of the others is a note or a count at the foot of the table.
   const filled = lines.map(({ cells }) => cells.length).sort((one, other) => one - other);
   const usual = filled[Math.floor(filled.length / 2)] ?? 0;
-  return {
-    lines: lines.filter(
-      ({ cells }) => cells.length >= Math.min(3, usual) && cells.length > usual * 0.3,
-    ),
-    aside,
-  };
+  const isLine = ({ cells }: Line) =>
+    (cells.length >= Math.min(3, usual) || isAnswered(draft, cells)) && cells.length > usual * 0.3;
+  return { lines: lines.filter(isLine), aside };
 }
+
+/** Whether a line with a blank or two is one of records all the same: its result stands there. */
+const isAnswered = ({ view, columns }: Draft, cells: readonly Cell[]): boolean =>
+  cells.length > 1 &&
+  cells.some(
+    (cell) =>
+      isValue(cell) &&
+      columns.some(({ at, concept }) => concept === "result" && at === view.columnOf(cell)),
+  );
 
 /** A column of labels: without a title, or with units in most of its words. */
 const labelOf = ({ view, columns, table }: Draft): SurveyColumn | undefined =>
@@ -161,12 +169,17 @@ const MEASURED: readonly string[] = [
 /** The columns that hold readings, each with the kind of record that it belongs to. */
 function readingsOf(draft: Draft): Measure[] {
   const { columns, around } = draft;
-  const keys = columns.slice(0, 3).map(({ title }) => title);
   const named = (column: SurveyColumn): Measure[] => {
     const unit = column.unit ?? around.unit;
     const kind =
-      kindOf(unit, [column.title, ...around.words, ...keys]) ??
-      (isLog(columns) ? UNKNOWN : undefined);
+      kindOf(unit, {
+        title: column.title,
+        words: around.words,
+        keys: columns
+          .slice(0, 3)
+          .filter(({ at }) => at !== column.at)
+          .map(({ title }) => title),
+      }) ?? (isLog(columns) ? UNKNOWN : undefined);
     return kind === undefined ? [] : [{ column, kind }];
   };
   const typed = columns
@@ -225,7 +238,9 @@ function injectedOf({ columns, around }: Draft): Measure[] {
     ? [
         {
           column: injected,
-          kind: kindOf(injected.unit ?? "A", around.words) ?? "currentTransformer",
+          kind:
+            kindOf(injected.unit ?? "A", { title: injected.title, words: around.words }) ??
+            "currentTransformer",
         },
       ]
     : [];
@@ -256,8 +271,14 @@ const fitOf = (column: SurveyColumn, reading: SurveyColumn): number | undefined 
     (key) => column[key] !== undefined && column[key] === reading[key],
   ).length;
   const group = column.group !== undefined && column.group === reading.group ? 100 : 0;
+  // The result of the line goes before an answer that stands nearer.
+  const titled = column.concept === "result" && conceptOf(column.title) === "result" ? 50 : 0;
   return (
-    same * 1000 + group - Math.abs(column.at - reading.at) + (column.at > reading.at ? 0.5 : 0)
+    same * 1000 +
+    group +
+    titled -
+    Math.abs(column.at - reading.at) +
+    (column.at > reading.at ? 0.5 : 0)
   );
 };
 
@@ -292,8 +313,21 @@ const IN_WORDS: readonly Concept[] = [
   "required",
 ];
 
+/** A bound with a word beside it: "60 max", "min. 20", "±5 %"; "20 min" is no time here. */
+const BOUND =
+  /^(?:max|min|maximum|minimum|m[aá]x|m[ií]n|mind|höchstens|mindestens)?\.?\s*[<>≤≥±]?\s*(\d[\d.,]*)\s*(\S*?)\s*(?:max|min|maximum|minimum|m[aá]x|m[ií]n|mind)?\.?$/iu;
+
+const withoutBound = (cell: Cell): Cell => {
+  if (typeof cell.value !== "string" || (cell.number !== undefined && cell.unit !== "min"))
+    return cell;
+  const [, digits = "", after = ""] = BOUND.exec(cell.text) ?? [];
+  const read = quantityIn(`${digits} ${after}`.trim());
+  return read ? { ...cell, number: read.number, unit: read.unit } : cell;
+};
+
 /** A cell with its number and unit, taken out of its words where it has to be. */
-const withNumber = (cell: Cell, concept: Concept, unit: Unit | undefined): Cell => {
+const withNumber = (written: Cell, concept: Concept, unit: Unit | undefined): Cell => {
+  const cell = LIMIT_LINES.includes(concept) ? withoutBound(written) : written;
   if (cell.number !== undefined) return cell.unit || unit === undefined ? cell : { ...cell, unit };
   if (!IN_WORDS.includes(concept)) return cell;
   const [quantity] = quantitiesIn(cell.text);
@@ -330,11 +364,14 @@ const sideBy = (kind: string): Limit["side"] => (LEAST.includes(kind) ? "least" 
 const sideOf = (concept: Concept, cell: Cell, kind: string): Limit["side"] => {
   const sign = /^\s*([<>≤≥])/.exec(cell.text)?.[1];
   if (sign) return /[>≥]/.test(sign) ? "least" : "most";
+  const [least, most] = [hasWord(cell.text, "atLeast"), hasWord(cell.text, "atMost")];
+  if (least !== most) return least ? "least" : "most";
   return concept === "minimum" ? "least" : concept === "maximum" ? "most" : sideBy(kind);
 };
 
 /** Two bounds in one cell: "40–60". */
-const BOTH = /^(\d+(?:[.,]\d+)?)\s?(?:-|–|…|\.\.\.)\s?(\d+(?:[.,]\d+)?)(?:\s|$)/;
+const BOTH =
+  /^(\d+(?:[.,]\d+)?)\s?(?:-|–|…|\.\.\.|to|bis|à|a|hasta|até|إلى)\s?(\d+(?:[.,]\d+)?)(?:\s|$)/u;
 
 const boundsIn = (cell: Cell, concept: Concept, kind: string, unit: Unit | undefined): Limit[] => {
   const [, low = "", high = ""] = BOTH.exec(cell.text) ?? [];
@@ -509,13 +546,14 @@ const kindHere = (
   unit: Unit | undefined,
   { test }: Beside,
   label: Cell | undefined,
-  around: Around,
+  { words }: Around,
 ): string => {
-  if (test && kindsIn(test.text).length > 0) return kindOf(unit, [test.text]) ?? kind;
+  if (test && kindsIn(test.text).length > 0)
+    return kindOf(unit, { title: test.text, words: [] }) ?? kind;
   if (kind === "indexCurve") return kind;
-  if (kind === UNKNOWN) return kindOf(unit, around.words) ?? UNKNOWN;
-  if (label) return kindOf(unit, [label.text, column.title, ...around.words]) ?? kind;
-  return unit === column.unit ? kind : (kindOf(unit, [column.title, ...around.words]) ?? kind);
+  if (kind === UNKNOWN) return kindOf(unit, { title: "", words }) ?? UNKNOWN;
+  if (label) return kindOf(unit, { title: label.text, words: [column.title, ...words] }) ?? kind;
+  return unit === column.unit ? kind : (kindOf(unit, { title: column.title, words }) ?? kind);
 };
 
 /** Reads a table as records; undefined where it holds none that are known. */
@@ -567,6 +605,7 @@ function blockOf(
     at: (line, column) => view.shown(line, column),
     address: (line, column) => view.address(line, column),
     facts: around.facts,
+    heading: around.heading,
     evidence: [
       `readings under ${titles.slice(0, 4).join(", ")}`,
       ...(units.length > 0 ? [`in ${units.join(", ")}`] : []),

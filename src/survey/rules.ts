@@ -1,5 +1,6 @@
 import { beyondLimit } from "./rules/beyondLimit";
 import { calibration } from "./rules/calibration";
+import { classError } from "./rules/classError";
 import { correction } from "./rules/correction";
 import { dates } from "./rules/dates";
 import { duplicates } from "./rules/duplicates";
@@ -20,6 +21,7 @@ import { workedOut } from "./rules/workedOut";
 export const SURVEY_RULES: readonly SurveyRule[] = [
   beyondLimit,
   statedBound,
+  classError,
   missingReading,
   verdicts,
   stress,

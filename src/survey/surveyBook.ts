@@ -1,6 +1,7 @@
 import { parseA1Range } from "@borgar/fx";
 import { dateOrder } from "../intake/words/readDate";
 import type { DateOrder } from "../quantities/dates";
+import type { Unit } from "../quantities/units";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Block, Facts, Label, Survey, SurveyColumn, SurveyInstrument } from "./block";
 import { type Cell, isValue, type SheetView, turn, viewSheet } from "./cells";
@@ -12,6 +13,7 @@ import { lineTables } from "./lineTables";
 import { nameColumns, stageIn } from "./nameColumns";
 import { readLabels } from "./readLabels";
 import { readTable } from "./readTable";
+import { splitCells } from "./splitCells";
 import { unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 
@@ -118,7 +120,10 @@ const panelOver = (words: readonly Cell[]): string | undefined =>
 
 /** The unit in which a heading says that values are. */
 const unitOver = (words: readonly Cell[]) =>
-  words.map(({ text }) => unitIn(text)).find((unit) => unit !== undefined && unit.length > 1);
+  words
+    .flatMap(({ text }) => [text, ...text.split(/[,;]/)])
+    .map(unitIn)
+    .find((unit) => unit !== undefined && unit.length > 1);
 
 /** A sheet on its way to be blocks. */
 interface Sheet {
@@ -134,21 +139,29 @@ interface Sheet {
 const unitOfColumns = (columns: readonly SurveyColumn[]) =>
   columns.find(({ unit }) => unit !== undefined && classOf(unit).endsWith(" resistance"))?.unit;
 
+/** The unit of the one quantity that headings bound: "limit 10 mΩ" over values without a unit. */
+const unitOfLimits = ({ limits }: Facts): Unit | undefined => {
+  const units = new Set(limits.flatMap(({ unit }) => (unit && unit !== "%" ? [unit] : [])));
+  return units.size === 1 ? [...units][0] : undefined;
+};
+
 /** A table with what stands around it, read as records. */
 const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefined => {
   const { view, tables, labels, general } = sheet;
   const { above = [] } = found;
   const words = [...above, ...wordsOver(view, over, tables)];
   const heading = [...above, ...headingOf(view, over, tables)];
-  const facts = heading.map(factsIn).reduce(joinFacts, NO_FACTS);
+  const told = unitOver(words) ?? unitOfColumns(found.columns) ?? unitOver(sheet.top);
+  const facts = heading.map((cell) => factsIn(cell, told)).reduce(joinFacts, NO_FACTS);
   const near = labels.filter(({ address }) => isOver(address, over, tables));
   return readTable({
     ...found,
     around: {
+      heading,
       facts: joinFacts(facts, joinFacts(factsOfLabels(near), general)),
       words: [...words.map(({ text }) => text), ...sheet.top.map(({ text }) => text), view.name],
       panel: panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels) ?? view.name,
-      unit: unitOver(words) ?? unitOfColumns(found.columns) ?? unitOver(sheet.top),
+      unit: told ?? unitOfLimits(facts),
       stage: stageIn([view.name, ...words.map(({ text }) => text).reverse()]),
     },
   });
@@ -195,10 +208,12 @@ function surveySheet(view: SheetView): {
   );
   const blocks = upright.flatMap((found): [Found, Block][] => {
     if (lists.includes(found)) return [];
-    const lines = lineTables(view, found.table, found.columns);
+    const apart = splitCells(view, found.table);
+    const columns = apart.view === view ? found.columns : nameColumns(apart.view, apart.table);
+    const lines = lineTables(apart.view, apart.table, columns);
     const parts = lines?.map(
       (one): Found => ({ ...one, columns: nameColumns(one.view, one.table) }),
-    ) ?? [found];
+    ) ?? [{ ...apart, columns }];
     return parts.flatMap((part): [Found, Block][] => {
       const block = readFound(sheet, found.table, part);
       return block ? [[found, block]] : [];
@@ -254,7 +269,7 @@ const notesOf = (
         !headings.has(cell) &&
         !taken.some((has) => has(cell)),
     )
-    .map(factsIn)
+    .map((cell) => factsIn(cell))
     // What a test was done at is said over its table; beside the tables only limits and days count.
     .map(({ limits, day, dayAddress }) => ({ limits, day, dayAddress }))
     .reduce(joinFacts, NO_FACTS);

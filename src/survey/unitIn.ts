@@ -21,8 +21,15 @@ export const unitIn = (text: string): Unit | undefined => {
   return found;
 };
 
+const isUnit = (text: string) => readUnit(withoutWave(text).replace(/^[([]|[)\]]$/g, "")).ok;
+
+/** Whether a text is a unit and nothing else: "GΩ", "(kV)", "V / V". */
+export const isUnitText = (text: string): boolean =>
+  isUnit(text) || text.split(/\s?[/:]\s?/).every(isUnit);
+
 const read = (written: string): Unit | undefined => {
-  const text = withoutWave(latin(written));
+  // "mm/m" is how far something is out of level over a metre.
+  const text = withoutWave(latin(written)).replace(/\bmm ?(?:\/|per|por|pro|par|je) ?m\b/giu, "mm");
   // A letter alone is a phase as often as a unit.
   if (/^\p{L}$/u.test(text)) return undefined;
   const { name, unit } = splitTitle(text);

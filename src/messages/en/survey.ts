@@ -77,12 +77,16 @@ export const survey = {
   notADate: (text: string) => `"${text}" is not a date.`,
   outOfCalibration: (id: string, due: string, day: string) =>
     `${id} was in calibration until ${due} and was used on ${day}.`,
+  beyondClass: (error: string, name: string, most: string, document: string) =>
+    `The error is ${error} %; class ${name} allows ±${most} % at the rated value (${document}): why?`,
   apart: (value: string, least: string, share: number) =>
     `${value} is ${share} % above the lowest of its kind here, ${least}: why?`,
   notTogether: (apart: string, most: string) =>
     `The poles operate ${apart} apart; at most ${most} is usual.`,
   falls: (value: string, before: string) =>
     `${value} after ${before}: insulation resistance rises with time; are the digits right?`,
+  curveFalls: (value: string, before: string) =>
+    `${value} after ${before}: the exciting current rises with the voltage; are the digits right?`,
   counter: (after: string, before: string) =>
     `The counter shows ${after} after ${before}: it cannot run back.`,
   drop: (after: string, before: string) =>

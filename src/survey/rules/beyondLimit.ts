@@ -1,14 +1,8 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
+import { groupBy } from "../groupBy";
 import { type Comparison, compare, resultOf } from "./judge";
-import {
-  findingAt,
-  findingOn,
-  groupBy,
-  type SurveyContext,
-  type SurveyRule,
-  written,
-} from "./rule";
+import { findingAt, findingOn, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Beyond {
   readonly entry: Entry;

@@ -1,15 +1,9 @@
 import type { Finding } from "../../check/finding";
 import type { SurveyInstrument } from "../block";
 import { dayOf } from "../dayOf";
+import { groupBy } from "../groupBy";
 import { plain } from "../words/sheetWords";
-import {
-  dayOfEntry,
-  findingAt,
-  groupBy,
-  type SurveyContext,
-  type SurveyRule,
-  writtenDay,
-} from "./rule";
+import { dayOfEntry, findingAt, type SurveyContext, type SurveyRule, writtenDay } from "./rule";
 
 /** The instrument that a text names, by its number. */
 const named = (
@@ -55,6 +49,46 @@ const inBlocks = ({ survey, text }: SurveyContext): Finding[] =>
     );
   });
 
+/** Instruments that the line over a table names: "3) Operating times. Timer CH-7". */
+const inHeadings = ({ survey, today, text }: SurveyContext): Finding[] =>
+  survey.blocks.flatMap((block) => {
+    const [first] = block.entries.filter(
+      ({ beside, cell }) => cell !== undefined && beside.instrument === undefined,
+    );
+    // A day in the future is told for itself.
+    const days = block.entries
+      .flatMap((entry) => dayOfEntry(entry) ?? [])
+      .filter((one) => one <= today);
+    const day = days.length > 0 ? Math.max(...days) : undefined;
+    if (!first || day === undefined) return [];
+    return block.heading.flatMap((cell) =>
+      namesIn(survey.instruments, cell.text)
+        .filter(({ due }) => day > due)
+        .map(({ id, due }) =>
+          findingAt(
+            "survey-calibration",
+            "stop",
+            block,
+            first,
+            cell.address,
+            text.outOfCalibration(id, writtenDay(due), writtenDay(day)),
+            { found: id },
+          ),
+        ),
+    );
+  });
+
+/** The instruments whose numbers stand in a line of words. */
+const namesIn = (
+  instruments: readonly SurveyInstrument[],
+  text: string,
+): readonly SurveyInstrument[] => {
+  const words = ` ${plain(text)} `;
+  return instruments.filter(
+    ({ id }) => /\d/.test(id) && /\p{L}/u.test(id) && words.includes(` ${plain(id)} `),
+  );
+};
+
 const inForms = ({ survey, text }: SurveyContext): Finding[] =>
   survey.labels.flatMap(({ sheet, concept, value }): Finding[] => {
     const instrument =
@@ -80,8 +114,14 @@ const inForms = ({ survey, text }: SurveyContext): Finding[] =>
       : [];
   });
 
+const onceAnAddress = (findings: readonly Finding[]): Finding[] =>
+  groupBy(findings, ({ sheet, address, found }) => `${sheet} ${address} ${found}`).flatMap(
+    ([first]) => first ?? [],
+  );
+
 /** An instrument that was used after the end of its calibration. */
 export const calibration: SurveyRule = {
   id: "survey-calibration",
-  find: (context) => [...inBlocks(context), ...inForms(context)],
+  find: (context) =>
+    onceAnAddress([...inBlocks(context), ...inForms(context), ...inHeadings(context)]),
 };

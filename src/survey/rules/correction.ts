@@ -1,7 +1,8 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
-import { findingAt, groupBy, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
+import { groupBy } from "../groupBy";
+import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Corrected {
   readonly entry: Entry;

@@ -2,16 +2,10 @@ import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
 import type { Cell } from "../cells";
 import { dayOf } from "../dayOf";
+import { groupBy } from "../groupBy";
 import { stageIn } from "../nameColumns";
 import { isWord } from "../words/sheetWords";
-import {
-  findingAt,
-  groupBy,
-  middleOf,
-  type SurveyContext,
-  type SurveyRule,
-  writtenDay,
-} from "./rule";
+import { findingAt, middleOf, type SurveyContext, type SurveyRule, writtenDay } from "./rule";
 
 interface Dated {
   readonly entry: Entry;

@@ -1,7 +1,8 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
+import { groupBy } from "../groupBy";
 import type { Concept } from "../words/words";
-import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 
 interface Set_ {
   readonly block: Block;

@@ -3,8 +3,9 @@ import { poleSpread } from "../../standards/poleSpread";
 import { contactSpread } from "../../standards/practice";
 import type { Block, Entry } from "../block";
 import { inBaseUnit } from "../cells";
+import { groupBy } from "../groupBy";
 import { compare } from "./judge";
-import { findingAt, groupBy, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
+import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 const base = ({ cell, unit }: Entry): number | undefined =>
   cell?.number === undefined ? undefined : unit ? inBaseUnit(cell.number, unit) : cell.number;
@@ -94,14 +95,24 @@ const times = (block: Block, { text, basis = "IEC" }: SurveyContext): Finding[] 
     ];
   });
 
-/** Insulation rises with time: a reading below the one before it is asked about, by more than reading errors come to. */
+/** Insulation rises with time, and an exciting current with its voltage: a reading below the one before it is asked about, by more than reading errors come to. */
 const FALL = 0.93;
+const RISING: readonly string[] = ["indexCurve", "excitation"];
+
+/** Whether a title is a point of a curve: a time, or a number alone. */
+const isPoint = (title: string) => /^\d+(?:[.,]\d+)?\s*(?:(?:s|sec|min|k?V)\b.*)?$/i.test(title);
 
 const falls = (block: Block, { text }: SurveyContext): Finding[] =>
   groupBy(
-    block.entries.filter(({ kind, cell }) => kind === "indexCurve" && cell?.number !== undefined),
-    ({ column, line }) =>
-      /^\d+\s*(?:s|sec|min)\b/i.test(column.title) ? `line ${line}` : `column ${column.at}`,
+    block.entries.filter(
+      ({ kind, cell, column }) =>
+        RISING.includes(kind) &&
+        cell?.number !== undefined &&
+        // A knee point in the last line is no point of the curve.
+        (kind !== "excitation" || !block.turned || isPoint(column.title)),
+    ),
+    ({ column, line, panel }) =>
+      isPoint(column.title) ? `line ${line}` : `column ${column.at} ${panel}`,
   ).flatMap((curve) =>
     curve.flatMap((entry, index) => {
       const [before, value, after] = [curve[index - 1], entry, curve[index + 1]].map(
@@ -116,7 +127,7 @@ const falls = (block: Block, { text }: SurveyContext): Finding[] =>
           block,
           entry,
           entry.address,
-          text.falls(
+          (entry.kind === "excitation" ? text.curveFalls : text.falls)(
             written(entry.cell?.number ?? 0, entry.unit),
             written(curve[index - 1]?.cell?.number ?? 0, entry.unit),
           ),
@@ -130,11 +141,10 @@ const falls = (block: Block, { text }: SurveyContext): Finding[] =>
 const COUNTER = /count|zähl|contador|compteur|عداد/iu;
 
 const counters = (block: Block, { text }: SurveyContext): Finding[] => {
-  const counted = block.columns.filter(
-    ({ title, stage }) => COUNTER.test(title) && stage !== undefined,
-  );
-  const before = counted.find(({ stage }) => stage === "before");
-  const after = counted.find(({ stage }) => stage === "after");
+  const counted = block.columns.filter(({ title, numbers }) => COUNTER.test(title) && numbers);
+  const before = counted.find(({ stage }) => stage === "before") ?? counted[0];
+  const after =
+    counted.find(({ stage }) => stage === "after") ?? counted.find((one) => one !== before);
   if (!before || !after) return [];
   return groupBy(block.entries, ({ line }) => String(line)).flatMap(([entry]) => {
     const [first, second] = [before, after].map(({ at }) =>
@@ -160,12 +170,16 @@ const counters = (block: Block, { text }: SurveyContext): Finding[] => {
 
 /** A third of the value before is no drift (common practice, no source). */
 const DROP = 1 / 3;
+/** Cables come back lower, by what is left of the charge of the test (common practice, no source). */
+const CABLE_DROP = 1 / 5;
+
+const OF_INSULATION: readonly string[] = ["insulation", "cable"];
 
 const drops = (block: Block, context: SurveyContext): Finding[] =>
   groupBy(
     block.entries.filter(
       ({ kind, stage, cell }) =>
-        kind === "insulation" && stage !== undefined && cell?.number !== undefined,
+        OF_INSULATION.includes(kind) && stage !== undefined && cell?.number !== undefined,
     ),
     ({ panel, position }) => `${panel} ${position}`,
   ).flatMap((group) => {
@@ -177,7 +191,7 @@ const drops = (block: Block, context: SurveyContext): Finding[] =>
       !after ||
       first === undefined ||
       second === undefined ||
-      second >= first * DROP ||
+      second >= first * (after.kind === "cable" ? CABLE_DROP : DROP) ||
       (after.cell?.bound !== "exact" && after.cell?.bound !== undefined)
     )
       return [];

@@ -1,8 +1,9 @@
 import type { Finding } from "../../check/finding";
 import type { Block } from "../block";
 import type { Cell } from "../cells";
+import { groupBy } from "../groupBy";
 import type { Concept } from "../words/words";
-import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 
 /** What proves a reading and has to stand in every line, once it stands in most. */
 const PROVING: readonly Concept[] = [

@@ -1,7 +1,8 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
+import { groupBy } from "../groupBy";
 import { isWord } from "../words/sheetWords";
-import { findingAt, findingOn, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+import { findingAt, findingOn, type SurveyContext, type SurveyRule } from "./rule";
 
 /** A column that is filled in fewer lines than this is not filled in every line. */
 const EXPECTED = 0.5;

@@ -1,6 +1,7 @@
 import type { Finding } from "../../check/finding";
 import type { Block } from "../block";
-import { findingAt, groupBy, type SurveyContext, type SurveyRule } from "./rule";
+import { groupBy } from "../groupBy";
+import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
   groupBy(block.entries, ({ kind }) => kind).flatMap((entries) => {

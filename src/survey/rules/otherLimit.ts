@@ -1,8 +1,9 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry, Limit } from "../block";
 import { inBaseUnit } from "../cells";
+import { groupBy } from "../groupBy";
 import { classOf } from "../kindOf";
-import { findingAt, groupBy, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
+import { findingAt, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Stated {
   readonly block: Block;

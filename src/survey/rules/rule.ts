@@ -88,14 +88,3 @@ export const middleOf = (numbers: readonly number[]): number => {
   const sorted = [...numbers].sort((one, other) => one - other);
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 };
-
-/** The entries of a block by what they have in common. */
-export const groupBy = <T>(items: readonly T[], key: (item: T) => string): T[][] => {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const group = groups.get(key(item));
-    if (group) group.push(item);
-    else groups.set(key(item), [item]);
-  }
-  return [...groups.values()];
-};

@@ -4,16 +4,9 @@ import { withstandVoltage } from "../../standards/withstandVoltage";
 import type { Block, Entry } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
 import { quantitiesIn } from "../findFacts";
+import { groupBy } from "../groupBy";
 import { unitIn } from "../unitIn";
-import {
-  findingAt,
-  findingOn,
-  groupBy,
-  mostOf,
-  type SurveyContext,
-  type SurveyRule,
-  written,
-} from "./rule";
+import { findingAt, findingOn, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 /** What a test was done at: a voltage, a current or a time of one line. */
 interface Level {

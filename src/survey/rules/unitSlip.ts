@@ -1,7 +1,8 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry } from "../block";
 import { inBaseUnit } from "../cells";
-import { findingAt, groupBy, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
+import { groupBy } from "../groupBy";
+import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 const base = ({ cell, unit }: Entry): number | undefined =>
   cell?.number === undefined || cell.number <= 0

@@ -1,8 +1,9 @@
 import type { Finding } from "../../check/finding";
 import type { Block, Entry, SurveyColumn } from "../block";
+import { groupBy } from "../groupBy";
 import { conceptOf, isWord, verdictIn } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
-import { findingAt, groupBy, mostOf, type SurveyContext, type SurveyRule } from "./rule";
+import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";
 
 const isYes = (text: string): boolean =>
   !isWord(text, "no") &&
@@ -97,7 +98,7 @@ const WRONG =
 /** Whether one word denies the other: a no among yeses, a cross among ticks. */
 const isOpposite = (text: string, usual: string): boolean =>
   (isWord(usual, "yes") && isWord(text, "no")) ||
-  (/^[✓✔☑√]$/u.test(usual) && /^[✗✘☒×]$/u.test(text));
+  ((/^[✓✔☑√]$/u.test(usual) || verdictIn(usual) === "Pass") && /^[✗✘☒×xX]$/u.test(text));
 
 /** Whether a column is known by its words at most: "Polarity: correct, correct, reversed". */
 const isUntitledWord = (concept: SurveyColumn["concept"], title: string): boolean =>
@@ -127,7 +128,7 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
             (WRONG.test(cell.text) || isOpposite(cell.text, most.value)) &&
             !isWord(cell.text, "notApplicable") &&
             !isWord(cell.text, "notDone") &&
-            resultOf(entry) !== "Fail",
+            (resultOf(entry) !== "Fail" || entry.beside.result?.address === cell.address),
         )
         .map(({ entry, cell }) =>
           findingAt(
@@ -179,17 +180,19 @@ const onceACell = (findings: readonly Finding[]): Finding[] =>
 export const verdicts: SurveyRule = {
   id: "survey-verdict",
   find: (context) =>
-    context.survey.blocks.flatMap((block) =>
-      onceACell([
+    context.survey.blocks.flatMap((block) => {
+      const odd = oddWords(block, context);
+      const isOdd = ({ address }: Finding) => odd.some((one) => one.address === address);
+      return onceACell([
         ...block.entries.flatMap((entry) => [
           ...brokeDown(block, entry, context),
           ...remarks(block, entry, context),
         ]),
-        ...oddWords(block, context),
+        ...odd,
         ...groupBy(block.entries, ({ line }) => String(line)).flatMap((line) => [
           ...failsForNothing(block, line, context),
-          ...contradicts(block, line, context),
+          ...contradicts(block, line, context).filter((finding) => !isOdd(finding)),
         ]),
-      ]),
-    ),
+      ]);
+    }),
 };

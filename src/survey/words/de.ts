@@ -32,6 +32,7 @@ export const de: SheetWords = {
     temperature: ["(?:.* )?(?:temperatur|temp|objekttemperatur)(?: .*)?"],
     primary: ["(?:.* )?(?:primär|primärstrom)(?: .*)?"],
     secondary: ["(?:.* )?(?:sekundär|sekundärstrom)(?: .*)?"],
+    class: ["(?:genauigkeits)?klasse", "kl"],
     ratio: ["(?:.* )?(?:übersetzung|nennübersetzung|bemessungsübersetzung)(?: .*)?"],
     required: [
       "erwartet(?: .*)?",
@@ -170,7 +171,7 @@ export const de: SheetWords = {
     "anzahl",
     "schlechtester(?: wert)?",
   ],
-  atLeast: ["mindestens", "mind", "min", "größer als", "nicht unter", "≥"],
+  atLeast: ["alarm", "mindestens", "mind", "min", "größer als", "nicht unter", "≥"],
   atMost: ["höchstens", "max", "maximal", "kleiner als", "nicht über", "≤", "zulässig"],
   limit: ["grenzwert", "zulässig", "zul", "grenze"],
   rated: [

@@ -23,7 +23,7 @@ export const en: SheetWords = {
       ".*similar poles.*",
       ".*(?:disagreement|simultaneity|discordance).*",
     ],
-    error: [".*\\berror\\b.*", "off(?: %)?", "err(?: .*)?", "ratio deviation.*"],
+    error: [".*\\berror\\b.*", "off(?: %)?", "(?:.* )?err(?: .*)?", "ratio deviation.*"],
     due: [
       ".*\\bdue\\b.*",
       "valid (?:to|until|till|thru|through).*",
@@ -74,11 +74,12 @@ export const en: SheetWords = {
     secondary: [
       "amps out",
       "volts out",
-      "sec (?:a|ma|v)",
+      "sec (?:a|ma|v|volts?|amps?)(?: .*)?",
       "(?:.* )?secondary(?: .*)?",
       "sec (?:inj|meas|curr|read|out).*",
       "i ?s(?:ec)?(?: a)?",
     ],
+    class: ["(?:accuracy )?class", "cl"],
     ratio: [
       "plate",
       "(?:ct |rated |nameplate |plate |tap )?ratio(?: (?:a|plate|nameplate|rated))?",
@@ -149,6 +150,9 @@ export const en: SheetWords = {
       "(?:test )?(?:technician|engineer|operator|electrician|tech|crew|inspector|who)(?: .*)?",
       "signed(?: .*)?",
       "(?:test )?team",
+      "sig(?:n(?:ature)?)?",
+      "sgd",
+      "witness(?:ed by)?",
     ],
     instrument: [
       "(?:.* )?(?:instrument|device|meter|test set|test equipment|kit|apparatus|set)(?: .*)?",
@@ -183,7 +187,7 @@ export const en: SheetWords = {
       "activity",
     ],
     panel: [
-      "(?:.* )?(?:panel|cubicle|cub|ckt|unit|cell|bay|compartment|breaker|cb|switchgear|equipment|asset|tag|designation|unit id|frame|object|vcb|position no|swgr)(?: (?:no|id|name|nr|number|designation|tag|ref))?",
+      "(?:.* )?(?:panel|cubicle|cub|ckt|unit|cell|bay|compartment|breaker|cb|switchgear|equipment|asset|tag|designation|unit id|frame|object|vcb|position no|swgr|bkr|brkr|bk|cct|c b|recloser|isolator|section|bus section)(?: (?:no|id|name|nr|number|designation|tag|ref))?",
     ],
     name: ["(?:function|duty|feeder|name|description|service|load|circuit name)(?: .*)?"],
     index: ["(?:pi|dar|polari[sz]ation index|absorption ratio)(?: .*)?"],
@@ -232,7 +236,8 @@ export const en: SheetWords = {
       "applied voltage",
       "ac test",
       "high voltage",
-      "pf ?w?v?",
+      "pf ?wv?",
+      "pf test",
     ],
     earthing: [
       "earth(?:ing)?(?: (?:bonds?|continuity))?",
@@ -325,7 +330,6 @@ export const en: SheetWords = {
     "out of (?:limits?|tolerance|spec)",
     "n",
     "no",
-    "x",
   ],
   yes: ["y", "yes", "yes at .*"],
   no: ["n", "no", "none", "nil", "no discharge", "no flashover", "no breakdown"],
@@ -383,6 +387,7 @@ export const en: SheetWords = {
     "and up",
     "or above",
     "or higher",
+    "alarm",
   ],
   atMost: [
     "max(?:imum)?",

@@ -20,6 +20,7 @@ export const es: SheetWords = {
     temperature: ["(?:.* )?(?:temperatura|temp)(?: .*)?"],
     primary: ["(?:.* )?primari[oa](?: .*)?"],
     secondary: ["(?:.* )?secundari[oa](?: .*)?"],
+    class: ["clase(?: de precision)?", "cl"],
     ratio: ["(?:.* )?(?:relación(?: de transformación)?|rtc)(?: .*)?"],
     required: [
       "(?:requerido|especificado|nominal|par (?:requerido|especificado|nominal)|valor nominal)(?: .*)?",
@@ -145,7 +146,15 @@ export const es: SheetWords = {
     "mayor(?: valor)?",
     "peor(?: .*)?",
   ],
-  atLeast: ["mínim[oa]", "mín", "al menos", "mayor (?:que|de|a)", "no menor (?:que|de|a)", "o más"],
+  atLeast: [
+    "alarma",
+    "mínim[oa]",
+    "mín",
+    "al menos",
+    "mayor (?:que|de|a)",
+    "no menor (?:que|de|a)",
+    "o más",
+  ],
   atMost: [
     "máxim[oa]",
     "máx",

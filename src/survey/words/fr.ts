@@ -17,6 +17,7 @@ export const fr: SheetWords = {
     temperature: ["(?:.* )?(?:température|temp)(?: .*)?"],
     primary: ["(?:.* )?primaire(?: .*)?"],
     secondary: ["(?:.* )?secondaire(?: .*)?"],
+    class: ["classe(?: de precision)?", "cl"],
     ratio: ["(?:.* )?(?:rapport(?: de transformation| assigné)?)(?: .*)?"],
     required: [
       "(?:prescrit|spécifié|nominal|couple (?:prescrit|spécifié|nominal)|consigne)(?: .*)?",
@@ -139,7 +140,7 @@ export const fr: SheetWords = {
     "maxi",
     "plus (?:petite?|grande?)(?: .*)?",
   ],
-  atLeast: ["minimum", "mini", "min", "au moins", "supérieure? à", "ou plus", "≥"],
+  atLeast: ["alarme", "minimum", "mini", "min", "au moins", "supérieure? à", "ou plus", "≥"],
   atMost: ["maximum", "maxi", "max", "au plus", "inférieure? à", "ou moins", "≤"],
   limit: ["limite", "admis", "admissible", "seuil"],
   rated: ["assignée?", "nominale?", "cellules?", "tableau", "classe"],

@@ -17,6 +17,7 @@ export const pt: SheetWords = {
     temperature: ["(?:.* )?(?:temperatura|temp)(?: .*)?"],
     primary: ["(?:.* )?primári[oa](?: .*)?"],
     secondary: ["(?:.* )?secundári[oa](?: .*)?"],
+    class: ["classe(?: de exatidao)?"],
     ratio: ["(?:.* )?(?:relação(?: de transformação)?)(?: .*)?"],
     required: [
       "(?:requerido|especificado|nominal|torque (?:requerido|especificado|nominal)|valor nominal)(?: .*)?",
@@ -124,7 +125,7 @@ export const pt: SheetWords = {
     "maior(?: valor)?",
     "pior(?: .*)?",
   ],
-  atLeast: ["mínim[oa]", "mín", "pelo menos", "maior que", "não inferior a", "ou mais"],
+  atLeast: ["alarme", "mínim[oa]", "mín", "pelo menos", "maior que", "não inferior a", "ou mais"],
   atMost: ["máxim[oa]", "máx", "no máximo", "menor que", "não superior a", "ou menos"],
   limit: ["limite", "admissível", "permitido"],
   rated: ["nominal", "cubículos?", "celas?", "painéis", "classe", "quadro"],

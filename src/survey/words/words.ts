@@ -16,6 +16,7 @@ export const CONCEPTS = [
   "primary",
   "secondary",
   "ratio",
+  "class",
   "required",
   "minimum",
   "maximum",
