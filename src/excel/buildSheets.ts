@@ -1,8 +1,9 @@
 import { HEADER_ROW } from "../look/tableLayout";
 import { memoryXml } from "../memory/memory";
+import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
 import type { Plan } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
-import { type Reconciled, reconcile } from "../sheets/reconcile";
+import { instrumentSheetIn, type Reconciled, reconcile } from "../sheets/reconcile";
 import type { Snapshot, TableSnapshot } from "../sheets/snapshot";
 import { lookSteps, resultSteps } from "./applyLook";
 import { validationSteps } from "./applyValidations";
@@ -42,7 +43,7 @@ export const buildPlan = (
     const ground = await groundOf(context, plan);
     const { signal, most } = watched;
     const before = await readExcel(context, { signal, most });
-    const done = withoutResults(reconcile(plan, before));
+    const done = withoutResults(reconcile(plan, before, ground.unfinished));
     refuseWhatIsInTheWay(done, ground);
     await inBatches(context, stepsOf(context, plan, before, done, ground, most), watched);
     return { done, before };
@@ -73,8 +74,7 @@ function stepsOf(
   const { workbook } = context;
   const { worksheets, customXmlParts } = workbook;
   const sheetOf = (name: string) => () => worksheets.getItem(name);
-  const instruments =
-    change.find(({ table }) => table.name === "GearInstruments")?.table.sheet ?? "Instruments";
+  const instruments = instrumentSheetIn({ create, change }) ?? INSTRUMENT_SHEET;
 
   const fresh = create.map(({ planned }) => ({
     planned,
@@ -82,9 +82,15 @@ function stepsOf(
     sheet: sheetOf(planned.sheet),
   }));
   const resumed = change.flatMap(({ table, added }) => {
-    const planned = plan.sheets.find(({ sheet }) => sheet === table.sheet);
-    return planned && ground.unfinished.has(planned.sheet) && standsAsBuilt(table, planned)
-      ? [{ planned, rows: table.rowCount + added, sheet: sheetOf(planned.sheet) }]
+    const planned = plan.sheets.find((one) => one.table === table.name);
+    return planned && ground.unfinished.has(table.sheet) && standsAsBuilt(table, planned)
+      ? [
+          {
+            planned: { ...planned, sheet: table.sheet },
+            rows: table.rowCount + added,
+            sheet: sheetOf(table.sheet),
+          },
+        ]
       : [];
   });
   const laid = [...fresh, ...resumed];

@@ -1,5 +1,6 @@
 import { escaped, NAMESPACE, unescaped } from "../memory/memory";
 import { BookError } from "../sheets/bookError";
+import { mayBeNamed } from "../sheets/freeSheetName";
 import type { Plan } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import type { Reconciled } from "../sheets/reconcile";
@@ -33,7 +34,11 @@ export async function groundOf(context: Excel.RequestContext, plan: Plan): Promi
     name,
     protected: protection.protected,
   }));
-  const known = plan.sheets.filter(({ sheet }) => sheets.some(({ name }) => name === sheet));
+  const known = plan.sheets.flatMap((planned) =>
+    sheets
+      .filter(({ name }) => mayBeNamed(planned.sheet, name))
+      .map(({ name }) => ({ ...planned, sheet: name })),
+  );
   return {
     sheets,
     structureProtected: protection.protected,
@@ -82,16 +87,8 @@ export const buildingXml = (sheets: readonly string[]): string =>
 
 export const sameName = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
 
-/** @throws {BookError} where a sheet of the user's or a protection is in the way of what is to be done */
+/** @throws {BookError} where a protection is in the way of what is to be done */
 export function refuseWhatIsInTheWay({ create, change }: Reconciled, ground: Ground): void {
-  for (const { planned } of create)
-    if (
-      ground.sheets.some(({ name }) => sameName(name, planned.sheet)) &&
-      !ground.unfinished.has(planned.sheet)
-    )
-      throw new BookError(
-        `The workbook has a sheet "${planned.sheet}" of its own, where the table ${planned.table} should go; rename that sheet and build again. Nothing was changed.`,
-      );
   if (ground.structureProtected && create.length > 0)
     throw new BookError(
       "The workbook's structure is protected, so that no sheet can be added; take the protection off (Review, Protect Workbook) and build again. Nothing was changed.",

@@ -3,6 +3,8 @@ import { type Column, isBlank, type Row, rowKey } from "../records/kind";
 import { KINDS } from "../records/kinds";
 import { type CellWrite, isSameStored } from "./cell";
 import { formulaIn, tableReference } from "./formula";
+import { freeSheetName } from "./freeSheetName";
+import { INSTRUMENT_TABLE } from "./ours/instrumentSheet";
 import type { Plan } from "./plan";
 import type { PlannedSheet } from "./plannedSheet";
 import { asRecordTable } from "./recordTable";
@@ -34,19 +36,33 @@ const OURS = new Set(["given", "limit", "computed", "result"]);
  * Compares a plan with what the workbook has. Rows are known by their key cells. Entries, notes, extra
  * columns and the order of rows stay as they are; rows that the workbook lacks come at the foot;
  * limits, givens and formulas are brought up to date; a computed cell that somebody typed over stays,
- * for the check to find. A record kind that the lineup needs no row of gets no sheet.
+ * for the check to find. A record kind that the lineup needs no row of gets no sheet. A new sheet whose name
+ * is that of somebody's own gets another one.
+ *
+ * @param begun names of sheets that a build before this one began and did not finish
  */
-export function reconcile(plan: Plan, snapshot?: Snapshot): Reconciled {
+export function reconcile(
+  plan: Plan,
+  snapshot?: Snapshot,
+  begun: ReadonlySet<string> = new Set(),
+): Reconciled {
   const tables = snapshot ? tablesOf(snapshot) : [];
+  const taken = (snapshot?.sheets ?? []).flatMap(({ name }) => (begun.has(name) ? [] : name));
   const create: Reconciled["create"][number][] = [];
   const change: TableChange[] = [];
   for (const planned of plan.sheets) {
     const table = tables.find((table) => belongs(planned, table));
     if (table) change.push(changeOf(plan, planned, table));
-    else if (planned.rows.length > 0 || !kindOf(planned)) create.push(creationOf(plan, planned));
+    else if (planned.rows.length > 0 || !kindOf(planned))
+      create.push(creationOf(plan, { ...planned, sheet: freeSheetName(planned.sheet, taken) }));
   }
   return { create, change };
 }
+
+/** The sheet that lists the instruments of a workbook as it is built: ours may have another name. */
+export const instrumentSheetIn = ({ create, change }: Reconciled): string | undefined =>
+  change.find(({ table }) => table.name === INSTRUMENT_TABLE)?.table.sheet ??
+  create.find(({ planned }) => planned.table === INSTRUMENT_TABLE)?.planned.sheet;
 
 /** A sheet to be made. Its cells are worked out when they are asked for, and held by nobody: a long lineup has millions. */
 const creationOf = (plan: Plan, planned: PlannedSheet): Reconciled["create"][number] => ({

@@ -14,11 +14,13 @@ import type { DraftCell, DraftValidation, SheetDraft } from "./write/sheetDraft"
  * A sheet of the plan, laid out: title, purpose, cautions, then the table.
  *
  * @param formulas by header, what the table gives to rows that are added in a spreadsheet
+ * @param instruments name of the sheet that lists the instruments
  */
 export function draftSheet(
   planned: PlannedSheet,
   writes: readonly CellWrite[],
   formulas?: ReadonlyMap<string, string>,
+  instruments = INSTRUMENT_SHEET,
 ): SheetDraft {
   const { columns, rows: records, sheet: name, table } = planned;
   const count = Math.max(records.length, 1);
@@ -47,7 +49,7 @@ export function draftSheet(
     ],
     validations: columns.flatMap((column, at): DraftValidation[] => {
       const first = a1(HEADER_ROW + 1, at);
-      const validation = validationOf(column, first, INSTRUMENT_SHEET);
+      const validation = validationOf(column, first, instruments);
       if (!validation) return [];
       const { header, help } = column;
       return [

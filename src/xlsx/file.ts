@@ -1,7 +1,12 @@
 import type { CellWrite } from "../sheets/cell";
 import { columnFormulas } from "../sheets/columnFormulas";
 import type { Plan } from "../sheets/plan";
-import { type Reconciled, reconcile, type TableChange } from "../sheets/reconcile";
+import {
+  instrumentSheetIn,
+  type Reconciled,
+  reconcile,
+  type TableChange,
+} from "../sheets/reconcile";
 import type { Remembered } from "../sheets/remembered";
 import type { TableSnapshot } from "../sheets/snapshot";
 import { openFile } from "./book";
@@ -32,8 +37,9 @@ export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Buil
       fillTable(book, change, sheet);
       giveFormulas(book, change.table, sheet && formulas.get(sheet.table));
     }
+    const instruments = instrumentSheetIn(done);
     for (const { planned, writes } of done.create)
-      book.addSheet(draftSheet(planned, writes, formulas.get(planned.table)));
+      book.addSheet(draftSheet(planned, writes, formulas.get(planned.table), instruments));
     remember(book.pack, book.bookPart, { memory: { lineup: plan.lineup } });
     return { file: book.save(), done };
   });

@@ -223,21 +223,38 @@ describe("what is in the way is said, and nothing is changed", () => {
     host.book.structureProtected = true;
     await refused(host, /structure is protected.*Protect Workbook.*Nothing was changed/);
   });
+});
 
-  test("a sheet of the user's with the name of one of ours", async () => {
+describe("a sheet of the user's with the name of one of ours stays, and ours has another name", () => {
+  const built = async (host: Awaited<ReturnType<typeof newExcel>>, name: string) => {
+    await build(host, planFor(longLineup(3)));
+    return snapshotOfBook(host.book).sheets.find(({ tables }) =>
+      tables.some((table) => table.name === name),
+    )?.name;
+  };
+
+  test("from the first build on, also where it is cut short and taken up again", async () => {
     const host = newExcel();
-    putBox(host.book, addSheet(host.book, "contacts"), 0, 0, { value: "phone numbers" });
-    await refused(host, /a sheet "Contacts" of its own.*rename that sheet.*Nothing was changed/);
+    for (const name of ["contacts", "Instruments"])
+      putBox(host.book, addSheet(host.book, name), 0, 0, { value: "phone numbers" });
+    host.fault = { batch: 3, when: "midway" };
+    await expect(build(host, planFor(longLineup(3)))).rejects.toThrow();
+    host.fault = undefined;
+    expect(await built(host, "GearContact")).toBe("Contacts (Gearproof)");
+    expect(await built(host, "GearInstruments")).toBe("Instruments (Gearproof)");
+    expect(sheetNamed(host.book, "contacts").cells.flat().filter(Boolean)).toHaveLength(1);
+    const names = host.book.sheets.map(({ name }) => name.toLowerCase());
+    expect(new Set(names).size).toBe(names.length);
   });
 
-  test("a sheet of the user's that took the name of one that a cut-short build had begun", async () => {
+  test("where it took the name of one that a cut-short build had begun", async () => {
     const host = newExcel();
     host.fault = { batch: 2, when: "midway" };
     await expect(build(host, planFor(longLineup(3)))).rejects.toThrow();
     host.fault = undefined;
     host.book.sheets = host.book.sheets.filter(({ name }) => name !== "Withstand");
     putBox(host.book, addSheet(host.book, "Withstand"), 0, 0, { value: "my own list" });
-    await refused(host, /a sheet "Withstand" of its own/);
+    expect(await built(host, "GearWithstand")).toBe("Withstand (Gearproof)");
   });
 });
 

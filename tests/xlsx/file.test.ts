@@ -92,6 +92,31 @@ test("building twice changes nothing", async () => {
   expect(await contents(second.file)).toEqual(await contents(first.file));
 });
 
+test("a sheet of somebody's own with the name of one of ours stays, and ours has another name", async () => {
+  const own = await writeXlsx({
+    sheets: ["CONTACTS", "Cover", "Instruments"].map((name) => ({ name, rows: [["my own"]] })),
+  });
+  const { file } = await writeBook(planFor(longLineup(1)), own);
+  const { sheets } = await readBook(file);
+  expect(sheets.slice(0, 3).map(({ name, cells }) => [name, cells?.cell(0, 0)])).toEqual([
+    ["CONTACTS", "my own"],
+    ["Cover", "my own"],
+    ["Instruments", "my own"],
+  ]);
+  const named = (table: string) =>
+    sheets.find(({ tables }) => tables.some(({ name }) => name === table))?.name;
+  expect(["GearContact", "GearProject", "GearInstruments"].map(named)).toEqual([
+    "Contacts (Gearproof)",
+    "Cover (Gearproof)",
+    "Instruments (Gearproof)",
+  ]);
+  // Entries offer the instruments of our sheet, not what stands on theirs.
+  const parts = Object.values(unzipSync(file)).map((part) => strFromU8(part));
+  expect(parts.join("")).toContain("'Instruments (Gearproof)'!");
+  const again = await writeBook(planFor(longLineup(1)), file);
+  expect(again.done.create).toEqual([]);
+});
+
 test("a grown lineup keeps every reading, the order of rows, and the user's extra columns and notes below", async () => {
   const before = await writeBook(filledPlan(longLineup(3), 3));
   const workbook = await openXlsx(before.file, { readStyles: true });
