@@ -6,6 +6,7 @@ import { handoverCommand } from "./commands/handover";
 import { intakeCommand } from "./commands/intake";
 import { lineupCommand } from "./commands/lineup";
 import { mapCommand } from "./commands/map";
+import { newCommand } from "./commands/new";
 import { verifyCommand } from "./commands/verify";
 import { usageError } from "./files";
 
@@ -16,6 +17,7 @@ export async function main(argv: readonly string[]): Promise<number> {
   const program = new Command("gearproof").description(text.about);
   const commands = [
     demoCommand(text),
+    newCommand(text),
     lineupCommand(text),
     intakeCommand(text),
     mapCommand(text),

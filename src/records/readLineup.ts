@@ -28,7 +28,14 @@ export function readLineup(text: string): { ok: true; value: Lineup } | LineupEr
       errors: [{ path: "(file)", message: `is not JSON: ${(error as Error).message}` }],
     };
   }
-  return checkLineup(json);
+  return checkLineup(withoutSchema(json));
+}
+
+/** A lineup without the line by which a file tells an editor its schema. */
+function withoutSchema(json: unknown): unknown {
+  if (typeof json !== "object" || json === null || Array.isArray(json)) return json;
+  const { $schema: _editors, ...lineup } = json as Record<string, unknown>;
+  return lineup;
 }
 
 /** A lineup from parsed JSON, or every error in it at once. */

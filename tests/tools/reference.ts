@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { checkJsonSchema } from "../../src/cli/checkSchema";
+import { lineupJsonSchema, SCHEMA_FILE } from "../../src/lineup/lineupSchema";
 import { referenceText } from "./reference/referenceText";
 import { faultsOf, rulesText } from "./reference/rulesText";
 import { SAMPLE_FOLDER, sampleBooks } from "./sampleBooks";
@@ -15,6 +16,7 @@ const files: readonly (readonly [string, string | Uint8Array])[] = [
   [FUNCTIONS, await referenceText()],
   [RULES, rulesText(faultsOf(before))],
   ["src/cli/check.schema.json", checkJsonSchema()],
+  [`${SAMPLE_FOLDER}/${SCHEMA_FILE}`, lineupJsonSchema()],
   ...Object.entries(await sampleBooks()).map(
     ([name, bytes]) => [`${SAMPLE_FOLDER}/${name}`, bytes] as const,
   ),

@@ -50,6 +50,7 @@ export const commandLine = {
   about: "Test records of a medium-voltage switchgear lineup: build, take in, check.",
   commands: {
     demo: "run the whole job on an invented lineup",
+    new: "ask for a lineup, question by question, and write its file",
     lineup: "build the record workbook of a lineup, onto BOOK.xlsx where it already exists",
     intake: "place the readings of instrument exports on the rows they belong to",
     map: "guess how a workbook in its own layout is read as records; writes a map file",
@@ -64,6 +65,7 @@ export const commandLine = {
     demoOut: "folder for the workbook and the page",
     bookOut: "the workbook to write",
     mapOut: "the map file to write",
+    lineupOut: "the lineup file to write",
     exports: "delimited text files",
     books: "workbooks, or folders of workbooks",
     overwrite: "overwrite files that already exist",
@@ -111,6 +113,33 @@ export const commandLine = {
     workbook: (file: string) => `Workbook:  ${file}`,
     page: (file: string) => `Page:      ${file}`,
     report: (file: string) => `Hand-over: ${file}`,
+  },
+
+  new: {
+    questions: {
+      name: "Project?",
+      site: "Site?",
+      basis: "Practice, IEC or NETA?",
+      voltage: "Rated voltage, kV (IEC: rated voltage; NETA: rated maximum voltage)?",
+      frequency: "Frequency, 50 or 60 Hz?",
+      busbar: "Rated current of the busbar, A?",
+      control: "Control voltage, V (blank: not known)?",
+      powerFrequency: "Plate: power frequency withstand, kV (blank: not known)?",
+      impulse: "Plate: lightning impulse withstand, kV (blank: not known)?",
+      phases: "Names of the phases (blank: L1 L2 L3)?",
+    },
+    panels:
+      "Panels, one a line, a blank line after the last:\n  designation; name; type; bus section; breaker medium; breaker A\n  such as  K01; Incomer 1; incomer; A; vacuum; 1250  or, without a breaker,  K02; Voltage transformers; metering; A",
+    blank: "must not be blank.",
+    noNumber: (answer: string) => `"${answer}" is no number above 0; write one such as 12 or 17.5.`,
+    choose: (answer: string, choices: readonly string[]) =>
+      `"${answer}" is none of ${choices.join(", ")}.`,
+    threePhases: "three different names are needed, such as A B C.",
+    panelLine: (line: number, message: string) => `panel ${line}: ${message}`,
+    noPanels: "No panel was given; nothing was written.",
+    ended: (question: string) => `The answers ended before "${question}"; nothing was written.`,
+    next: (file: string) =>
+      `Build the workbook: gearproof lineup ${file} -o BOOK.xlsx. Equipment, limits and instruments can be added in the file or in the pane.`,
   },
 
   build: {
