@@ -216,9 +216,7 @@ const form = (cubicle: string, at: number): WriteSheet =>
       ["Connection", "Reading (MΩ)", "Minimum (MΩ)", "Result"],
       ...CONNECTIONS.map((connection, line) => [
         connection,
-        cubicle === "52-2" && connection === "A-B"
-          ? 42
-          : 36_000 + 9_000 * near(0, at, line),
+        cubicle === "52-2" && connection === "A-B" ? 42 : 36_000 + 9_000 * near(0, at, line),
         5000,
         "Pass",
       ]),
