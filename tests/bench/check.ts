@@ -48,9 +48,9 @@ for (const rows of sizes) {
   const [inflates, reads, bares, checks]: [Run[], Run[], Run[], Run[]] = [[], [], [], []];
   for (let turn = 0; turn < (rows > MANY ? 1 : 3); turn++) {
     inflates.push(node("bareInflate.ts", file));
-    reads.push(node("scanOnly.ts", file, "--max-semi-space-size=64"));
+    reads.push(node("scanOnly.ts", file, "--max-semi-space-size=32"));
     bares.push(node("bareRead.ts", file));
-    checks.push(node("timedCheck.ts", file, "--max-semi-space-size=64"));
+    checks.push(node("timedCheck.ts", file, "--max-semi-space-size=32"));
   }
   const [inflate, read, bare, check] = [inflates, reads, bares, checks].map(least) as [
     Run,

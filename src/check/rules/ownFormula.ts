@@ -63,12 +63,17 @@ function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column)
 /** Reads each formula once, however many rows it is filled down over. */
 function reader(table: TableSnapshot) {
   const known = new Map<string, Canonical>();
+  // A formula without addresses is named by itself, whatever its row: as a rule that of a whole column.
+  const rowless = new Map<string, Canonical>();
   return (formula: string, row: number): Canonical => {
+    const before = rowless.get(formula);
+    if (before) return before;
     const name = fromItsRow(formula, row);
     const seen = known.get(name);
     if (seen) return seen;
     const made = canonical(formula, table, row);
     known.set(name, made);
+    if (name === formula) rowless.set(formula, made);
     return made;
   };
 }
