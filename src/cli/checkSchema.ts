@@ -6,7 +6,8 @@ const found = z.union([z.string(), z.number()]);
 const count = z.int().min(0);
 const cell = z.union([z.string(), z.number(), z.boolean(), z.null()]);
 
-const finding = z.strictObject({
+/** A finding as it is printed. */
+export const finding = z.strictObject({
   rule: z.string().describe("by which the reference, concessions and settings name the rule"),
   weight: z.enum(RULE_WEIGHTS),
   record: z.string().optional().describe("id of the record kind"),
@@ -31,6 +32,32 @@ const finding = z.strictObject({
 const verdict = z.enum(VERDICTS);
 const cells = z.record(z.string(), cell).describe("by column id; blank ones are left out");
 
+/** One comparison that a row's result rests on. */
+export const comparison = z.strictObject({
+  value: z.string().describe("id of the column that is judged"),
+  found: cell,
+  limitColumn: z.string().optional(),
+  limit: cell,
+  failsBeyond: cell
+    .optional()
+    .describe("a second limit that has to be missed as well for a failure"),
+  unit: z.string().optional(),
+  sense: z.enum([...SENSES, "word"]),
+  tolerance: z.number().optional().describe("fraction of the limit granted"),
+  decides: z.enum(["acceptance", "proof"]).describe("proof: without it the test proves nothing"),
+  verdict,
+});
+
+/** Rows counted by their verdicts. */
+export const counts = z.strictObject({
+  pass: count,
+  fail: count,
+  missing: count.describe("rows of tests that were begun, without their reading"),
+  open: count.describe("rows of tests of which nothing is recorded yet"),
+  inconclusive: count,
+  notRequired: count,
+});
+
 const row = z.strictObject({
   sheet: z.string(),
   address: z.string().describe("A1 address of its first key cell"),
@@ -38,24 +65,7 @@ const row = z.strictObject({
   key: cells,
   entries: cells,
   computed: cells,
-  comparisons: z.array(
-    z.strictObject({
-      value: z.string().describe("id of the column that is judged"),
-      found: cell,
-      limitColumn: z.string().optional(),
-      limit: cell,
-      failsBeyond: cell
-        .optional()
-        .describe("a second limit that has to be missed as well for a failure"),
-      unit: z.string().optional(),
-      sense: z.enum([...SENSES, "word"]),
-      tolerance: z.number().optional().describe("fraction of the limit granted"),
-      decides: z
-        .enum(["acceptance", "proof"])
-        .describe("proof: without it the test proves nothing"),
-      verdict,
-    }),
-  ),
+  comparisons: z.array(comparison),
   sources: z.string().describe("where its limits come from"),
   result: verdict,
 });
@@ -97,16 +107,7 @@ export const checkSchema = z.strictObject({
     z.strictObject({
       file: z.string(),
       error: z.string().optional().describe("why the file could not be checked"),
-      counts: z
-        .strictObject({
-          pass: count,
-          fail: count,
-          missing: count.describe("rows of tests that were begun, without their reading"),
-          open: count.describe("rows of tests of which nothing is recorded yet"),
-          inconclusive: count,
-          notRequired: count,
-        })
-        .optional(),
+      counts: counts.optional(),
       rows: z.array(row).optional().describe("every record row as it was judged"),
       findings: z.array(finding).optional(),
       blocks: z

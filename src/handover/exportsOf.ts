@@ -16,8 +16,9 @@ export function exportLine(origin: string): ExportLine | undefined {
   return name === undefined ? undefined : { name, line: Number(line), time };
 }
 
-/** Plain file names alone: nothing that leads out of the workbook's folder. */
-const isPlain = (name: string): boolean => !/[/\\:]/.test(name) && !name.startsWith(".");
+/** Plain file names alone: nothing that leads out of the workbook's folder, and nothing that a file system refuses. */
+const isPlain = (name: string): boolean =>
+  !/[/\\:*?"<>|\p{Cc}]/u.test(name) && !name.startsWith(".") && !/[. ]$/.test(name);
 
 /** Names of the exports that a workbook's readings were brought in from, each once. */
 export const exportsOf = ({ tables, remembered }: RecordBook): readonly string[] => {

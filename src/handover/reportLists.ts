@@ -2,6 +2,7 @@ import type { Content as Block } from "pdfmake/interfaces";
 import type { Messages } from "../messages/messages";
 import { serialDay } from "../quantities/dates";
 import { isBlank } from "../records/kind";
+import { KINDS } from "../records/kinds";
 import { inWords } from "../sheets/ours/equipmentWords";
 import { factsOf } from "../sheets/ours/facts";
 import { groupedBy } from "../xlsx/groupedBy";
@@ -23,14 +24,15 @@ export const instrumentBlocks = (
   heading(text.instruments),
   tableOf(
     text.instrumentColumns,
-    instruments.map(({ id, kind, serial, calibrated, due }) => [
+    instruments.map(({ id, kind, serial, calibrated, due, accuracyPercent }) => [
       id,
       kind,
       serial,
       day(calibrated),
       day(due),
+      accuracyPercent === undefined ? "" : String(accuracyPercent),
     ]),
-    [60, "*", 100, 60, 60],
+    [60, "*", 100, 60, 60, 50],
   ),
 ];
 
@@ -56,9 +58,25 @@ export const sourceBlocks = (
     heading(text.criteria),
     { text: text.criteriaNote, margin: [0, 0, 0, 4] },
     { ol: [...sourcesOf(content)] },
+    smaller(text.decision),
+    text.decisionOf[content.lineup.decisionRule],
+    ...leftOutBlocks(content.lineup, text, smaller),
     ...(own.length > 0 ? [smaller(text.ownCriteria), tableOf(text.ownCriteriaColumns, own)] : []),
   ];
 };
+
+/** Records that the project does without, each with its reason. */
+const leftOutBlocks = ({ leaveOut }: Content["lineup"], text: Text, smaller: Heading): Block[] => [
+  smaller(text.leftOut),
+  leaveOut.length === 0
+    ? text.leftOutNone
+    : tableOf(
+        text.leftOutColumns,
+        leaveOut.map(({ kind, reason, document }) => [titleOf(kind), reason, document ?? ""]),
+      ),
+];
+
+const titleOf = (kind: string): string => KINDS.find(({ id }) => id === kind)?.title ?? kind;
 
 /** What is known of a panel's gear: each fact of its description, those of a transformer or cable on a line of their own. */
 export function nameplateOf(

@@ -103,11 +103,13 @@ function cover(content: Content, fingerprint: string, text: Messages["handover"]
   );
   const facts: [string, string | undefined][] = [
     [text.number, project.number],
+    [text.client, project.client ?? " "],
+    [text.contractor, project.contractor ?? " "],
     [text.site, project.site],
     [text.specification, specification.join(" ")],
     [text.drawings, drawings.join("; ")],
     [text.ratings, text.ratingsOf(voltagekV, frequencyHz, busbarA, basis)],
-    [text.checked, content.checked],
+    [text.made, content.checked],
     [text.fingerprint, inGroups(fingerprint)],
   ];
   const stops = content.findings.filter((one) => one.weight === "stop" && !one.concession).length;
@@ -126,6 +128,7 @@ function cover(content: Content, fingerprint: string, text: Messages["handover"]
       },
     },
     { text: stops > 0 ? text.stopsLeft(stops) : text.final, bold: true, margin: [0, 14, 0, 6] },
+    { text: text.relatesOnly, margin: [0, 0, 0, 6] },
     noticeOf(text.caution),
     smaller(text.signatures),
     tableOf(
@@ -247,5 +250,6 @@ function cautions({ context }: Report, text: Messages["handover"]): Block[] {
     heading(text.cautions),
     noticeOf(text.caution),
     { ul: [...new Set(said)], margin: [0, 6, 0, 0] },
+    { text: text.end, bold: true, alignment: "center", margin: [0, 14, 0, 0] },
   ];
 }

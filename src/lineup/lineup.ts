@@ -90,6 +90,9 @@ export const lineupSchema = z.strictObject({
     name,
     site: name,
     number: z.optional(name),
+    /** Who the tests are made for, and who makes them, with their addresses as a report has them. */
+    client: z.optional(longName),
+    contractor: z.optional(longName),
     specification: z.optional(name),
     specificationRevision: z.optional(name),
     drawings: z._default(

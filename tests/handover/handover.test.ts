@@ -6,11 +6,14 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildBook } from "../../src/cli/buildBook";
 import { type HandedOver, handOver } from "../../src/cli/handover";
 import { intakeBook } from "../../src/cli/intakeBook";
+import { recordsJsonSchema, recordsSchema } from "../../src/cli/recordsSchema";
 import { verify } from "../../src/cli/verify";
+import { exportsOf } from "../../src/handover/exportsOf";
 import { fingerprintOf } from "../../src/handover/fingerprint";
 import { recordLayout } from "../../src/handover/recordLayout";
 import { openBook } from "../../src/intake/openBook";
 import { evenParts } from "../../src/quantities/evenParts";
+import type { RecordBook } from "../../src/sheets/recordBook";
 import { readBook, writeCells } from "../../src/xlsx/file";
 import { groupedBy } from "../../src/xlsx/groupedBy";
 
@@ -124,6 +127,69 @@ describe("a hand-over", () => {
     expect(await fingerprintOf({ b: 1, a: 2 })).toBe(
       "d3626ac30a87e6f7a6428233b3c68299976865fa5508e4267c5415c76af7a772",
     );
+  });
+});
+
+describe("what published rules ask of a report", () => {
+  const asked = readFileSync("docs/report-contents.md", "utf8")
+    .split("\n")
+    .filter((line) => line.startsWith("| ") && !/^\| (point|---) /.test(line))
+    .map((line) => line.split(" | "));
+
+  test("is a list of points, each with the place that has it in the text of the PDF", async () => {
+    const pages = bare((await textOf(join(folder, "report.pdf"))).join(" "));
+    expect(asked.length).toBeGreaterThan(30);
+    for (const [point, where = ""] of asked) {
+      const places = [...where.matchAll(/`([^`]+)`/g)].map(([, place = ""]) => place);
+      expect(places.length, point).toBeGreaterThan(0);
+      for (const place of places.filter((one) => one !== "verify"))
+        expect(pages.includes(bare(place)), `${point} ${place}`).toBe(true);
+    }
+  });
+});
+
+describe("records.json", () => {
+  test("has the form that its published schema gives", () => {
+    const read = JSON.parse(readFileSync(join(folder, "records.json"), "utf8"));
+    expect(recordsSchema.safeParse(read).error).toBeUndefined();
+    expect(recordsSchema.safeParse({ ...read, checked: 1 }).success).toBe(false);
+    expect(JSON.parse(readFileSync("src/cli/records.schema.json", "utf8"))).toEqual(
+      JSON.parse(recordsJsonSchema()),
+    );
+  });
+});
+
+describe("exports", () => {
+  test("that the workbook names and that are not there are listed as not found", async () => {
+    const moved = join(room, "moved");
+    mkdirSync(moved);
+    writeFileSync(join(moved, "book.xlsx"), readFileSync(join(room, "first.xlsx")));
+    const alone = join(moved, "handed");
+    const { manifest } = await handOver(join(moved, "book.xlsx"), alone, { paper: "letter" });
+    expect(manifest.notFound).toEqual(["first.txt"]);
+    expect((await verify(alone)).changes).toEqual([]);
+    const pdf = await getDocumentProxy(new Uint8Array(readFileSync(join(alone, "report.pdf"))));
+    // US Letter is 8.5 in by 11 in (ANSI/ASME Y14.1, size A), at 72 points an inch.
+    expect((await pdf.getPage(1)).view).toEqual([0, 0, 612, 792]);
+  }, 60_000);
+
+  test("with names that a file cannot have, or that lead elsewhere, are none", () => {
+    const named = (...origins: string[]) =>
+      exportsOf({
+        tables: [{ rows: origins.map((origin) => ({ origin })) }],
+        remembered: {},
+      } as unknown as RecordBook);
+    expect(
+      named(
+        "meter.csv line 4",
+        "../../secret.csv line 4 at 08:15",
+        "what?.csv line 4",
+        "a\u0000b.csv line 1",
+        ".hidden line 2",
+        "ends. line 3",
+        "typed by hand",
+      ),
+    ).toEqual(["meter.csv", "secret.csv"]);
   });
 });
 

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { checkJsonSchema } from "../../src/cli/checkSchema";
+import { recordsJsonSchema } from "../../src/cli/recordsSchema";
 import { lineupJsonSchema, SCHEMA_FILE } from "../../src/lineup/lineupSchema";
 import { referenceText } from "./reference/referenceText";
 import { faultsOf, rulesText } from "./reference/rulesText";
@@ -17,6 +18,7 @@ const files: readonly (readonly [string, string | Uint8Array])[] = [
   [RULES, rulesText(faultsOf(before))],
   ["src/cli/check.schema.json", checkJsonSchema()],
   [`${SAMPLE_FOLDER}/${SCHEMA_FILE}`, lineupJsonSchema()],
+  ["src/cli/records.schema.json", recordsJsonSchema()],
   ...Object.entries(await sampleBooks()).map(
     ([name, bytes]) => [`${SAMPLE_FOLDER}/${name}`, bytes] as const,
   ),

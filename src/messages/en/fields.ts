@@ -4,6 +4,8 @@ export const fields = {
   "project.name": "Project",
   "project.site": "Site",
   "project.number": "Project number",
+  "project.client": "Client, with address",
+  "project.contractor": "Tested by (firm), with address",
   "project.specification": "Specification",
   "project.specificationRevision": "Specification, latest approved revision",
   "project.drawings.number": "Number",

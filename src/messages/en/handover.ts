@@ -14,7 +14,22 @@ export const handover = {
   ratings: "Ratings",
   ratingsOf: (kV: number, hertz: number, busbarA: number, basis: string) =>
     `${kV} kV, ${hertz} Hz, busbar ${busbarA} A; criteria by ${basis} practice`,
-  checked: "Checked for hand-over",
+  client: "Client",
+  contractor: "Tested by (firm)",
+  made: "Checked for hand-over and issued",
+  relatesOnly:
+    "The results hold for the equipment named in this report, in the state in which it was tested.",
+  end: "End of the report",
+  decision: "Decision rule",
+  decisionOf: {
+    simple:
+      "Simple: a reading is accepted where it meets its limit as it stands; the measuring uncertainty is not counted against it.",
+    guarded:
+      "Guarded: a reading is accepted only where it keeps inside its limit by the accuracy of its instrument; between the two it is inconclusive.",
+  },
+  leftOut: "Left out",
+  leftOutNone: "No record was left out.",
+  leftOutColumns: ["Record", "Reason", "Document"],
   fingerprint: "Fingerprint (SHA-256)",
   notFinal: "NOT FINAL",
   final: "The check for hand-over found nothing that stops it.",
@@ -46,7 +61,7 @@ export const handover = {
   concessionsNone: "No finding was accepted.",
   concededColumns: ["Finding", "Reason", "Accepted by", "Date"],
   instruments: "Test instruments",
-  instrumentColumns: ["Id", "Instrument", "Serial number", "Calibrated", "Due"],
+  instrumentColumns: ["Id", "Instrument", "Serial number", "Calibrated", "Due", "Accuracy, %"],
   criteria: "Criteria",
   criteriaNote:
     "Each source as the records name it, with how certain its figure is. The sheets of the panels name them by these numbers.",
