@@ -1,4 +1,4 @@
-import { readPanelList } from "../intake/readPanelList";
+import { type ListedPanel, readPanelList } from "../intake/readPanelList";
 import type { CommandLineText } from "../messages/commandLine";
 import { readPlain } from "../quantities/readPlain";
 import { checkLineup } from "../records/readLineup";
@@ -72,7 +72,8 @@ export async function askLineup(asked: Asked, text: NewText): Promise<object> {
     const value = await ask(question, asked, text);
     if (value !== undefined) put(lineup, question.at, value);
   }
-  lineup.panels = await askPanels(asked, text);
+  const panels = await askPanels(asked, text);
+  lineup.panels = lineup.basis === "NETA" ? panels.map(byDeviceNumber) : panels;
   const checked = checkLineup(lineup);
   if (!checked.ok)
     throw new UsageError(() =>
@@ -80,6 +81,10 @@ export async function askLineup(asked: Asked, text: NewText): Promise<object> {
     );
   return lineup;
 }
+
+/** American drawings call a breaker by its device number, 52 (IEEE C37.2). */
+const byDeviceNumber = (panel: ListedPanel) =>
+  panel.breaker ? { ...panel, breaker: { designation: "52", ...panel.breaker } } : panel;
 
 function put(lineup: Record<string, unknown>, [first, second]: Question["at"], value: unknown) {
   lineup[first] =
@@ -99,7 +104,7 @@ async function ask(question: Question, asked: Asked, text: NewText): Promise<unk
 }
 
 /** Panels, a line each, until a blank one. */
-async function askPanels(asked: Asked, text: NewText): Promise<readonly unknown[]> {
+async function askPanels(asked: Asked, text: NewText): Promise<readonly ListedPanel[]> {
   asked.say(text.panels);
   for (;;) {
     const lines: string[] = [];

@@ -29,7 +29,11 @@ test("the answers come to a lineup that can be built", async () => {
     phases: ["A", "B", "C"],
     ratings: { voltagekV: 15, frequencyHz: 60, busbarA: 2000, controlV: 125 },
     panels: [
-      { designation: "52-M1", type: "main", breaker: { medium: "vacuum", ratedA: 2000 } },
+      {
+        designation: "52-M1",
+        type: "main",
+        breaker: { designation: "52", medium: "vacuum", ratedA: 2000 },
+      },
       { designation: "52-F1", type: "feeder", section: "1" },
     ],
   });

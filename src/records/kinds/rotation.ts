@@ -1,5 +1,5 @@
 import { isCoupler, isIncomer } from "../../lineup/busbar";
-import type { Panel } from "../../lineup/lineup";
+import type { Lineup, Panel } from "../../lineup/lineup";
 import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
 import type { RecordKind } from "../kind";
 
@@ -8,9 +8,9 @@ const joinsSources = (panel: Panel) =>
   panel.breaker !== undefined && (isCoupler(panel) || isIncomer(panel));
 
 /** Common practice, no source. */
-const USUAL: readonly UsualItem[] = [
+const usual = ({ phases }: Lineup): readonly UsualItem[] => [
   {
-    item: "Voltage transformers: rotation L1-L2-L3 at every terminal that takes it",
+    item: `Voltage transformers: rotation ${phases.join("-")} at every terminal that takes it`,
     of: hasVoltage,
     always: true,
   },
@@ -57,7 +57,8 @@ export const rotation: RecordKind<"rotation"> = {
   columns: itemColumns("Panel", "What is tried", "As tried, against the drawing."),
   rows: (lineup) => {
     const own = ownItems(lineup, "rotation");
-    return lineup.panels.flatMap((panel) => itemRows(panel, [...USUAL, ...cables(panel)], own));
+    const items = usual(lineup);
+    return lineup.panels.flatMap((panel) => itemRows(panel, [...items, ...cables(panel)], own));
   },
   accepted: [],
   enough: [],
