@@ -102,7 +102,7 @@ function runs(
 /** Rows added at a table's foot, and cells of ours that hold something else than they should. */
 export const changeSteps = (
   tableOf: () => Excel.Table,
-  change: Omit<TableChange, "aside">,
+  change: Omit<TableChange, "aside" | "renamed">,
   most: number | undefined,
 ): Step[] => [
   ...addedSteps(tableOf, change, most),
@@ -126,7 +126,7 @@ export const changeSteps = (
  */
 export const entrySteps = (
   tableOf: () => Excel.Table,
-  change: Omit<TableChange, "aside">,
+  change: Omit<TableChange, "aside" | "renamed">,
   most: number | undefined,
 ): Step[] => {
   const { table, writes } = change;
@@ -187,7 +187,7 @@ const bodyPart = (
 
 function addedSteps(
   tableOf: () => Excel.Table,
-  change: Omit<TableChange, "aside">,
+  change: Omit<TableChange, "aside" | "renamed">,
   most: number | undefined,
 ): Step[] {
   const { table, added, writes } = change;

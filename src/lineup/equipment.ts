@@ -14,6 +14,9 @@ export const name = z
     z.regex(/^[^\r\n\t]*$/, "must be one line"),
   );
 
+/** The name that an entry had first, where it is called otherwise now: its readings are known by it. */
+export const knownAs = z.optional(name);
+
 export const positive = z.number().check(z.positive("must be more than zero"));
 
 /** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
@@ -128,6 +131,7 @@ export const breaker = z.strictObject({
 
 /** One core of a current transformer, by its plate. */
 export const currentCore = z.strictObject({
+  knownAs,
   name,
   primaryA: positive,
   secondaryA: z.union([z.literal(1), z.literal(5)], "must be 1 or 5"),
@@ -150,6 +154,7 @@ export const currentCore = z.strictObject({
 
 /** One winding of a voltage transformer, by its plate; phase-to-earth values for earthed ones. */
 export const voltageWinding = z.strictObject({
+  knownAs,
   name,
   primaryV: positive,
   secondaryV: positive,
@@ -165,6 +170,7 @@ export const voltageWinding = z.strictObject({
 
 /** A meter or transducer, and the points it is tested at. */
 export const meter = z.strictObject({
+  knownAs,
   designation: name,
   quantity: name,
   fullScale: positive,
@@ -183,6 +189,7 @@ const BOLTS = Object.keys(bolts) as BoltSize[];
 
 /** One element of a protection relay, as set. */
 export const protectionElement = z.strictObject({
+  knownAs,
   relay: name,
   element: name,
   /** Pick-up setting, in the unit given (A secondary, V secondary, …). */
@@ -211,6 +218,7 @@ export const protectionElement = z.strictObject({
 });
 
 export const cable = z.strictObject({
+  knownAs,
   designation: name,
   /** Rated voltage U of the cable, or the highest voltage U_m of its system, phase to phase, kV. */
   ratedkV: positive,
@@ -268,6 +276,7 @@ export const earthingSwitch = z.strictObject({
 
 /** Surge arresters of a panel, one a phase. */
 export const arrester = z.strictObject({
+  knownAs,
   designation: name,
   /** Least insulation resistance, MΩ, and greatest leakage current, mA, at the maker's test voltage, kV. */
   insulationMOhm: z.optional(positive),
@@ -280,6 +289,7 @@ export const arrester = z.strictObject({
 
 /** A protection scheme that is proved from the primary side. */
 export const scheme = z.strictObject({
+  knownAs,
   designation: name,
   principle: z.enum(["differential", "restricted earth fault", "directional", "overcurrent"]),
   /** Greatest differential or spill current while a through current flows, % of that. */
@@ -289,6 +299,7 @@ export const scheme = z.strictObject({
 
 /** One parameter of a settings order. */
 export const relaySetting = z.strictObject({
+  knownAs,
   relay: name,
   parameter: name,
   /** As the order has it: a number, or a word. */
@@ -301,6 +312,7 @@ export const relaySetting = z.strictObject({
 
 /** A light sensor of an arc protection, the unit that it reports to and what that trips. */
 export const arcSensor = z.strictObject({
+  knownAs,
   designation: name,
   unit: name,
   trips: name,
@@ -311,6 +323,7 @@ export const arcSensor = z.strictObject({
 
 /** A battery that feeds control circuits. */
 export const battery = z.strictObject({
+  knownAs,
   designation: name,
   ratedV: positive,
   ratedAh: positive,
@@ -321,10 +334,16 @@ export const battery = z.strictObject({
 });
 
 /** A space heater, by its plate. */
-export const heater = z.strictObject({ designation: name, volts: positive, watts: positive });
+export const heater = z.strictObject({
+  knownAs,
+  designation: name,
+  volts: positive,
+  watts: positive,
+});
 
 /** Bolted joints of one sort in a panel. */
 export const jointGroup = z.strictObject({
+  knownAs,
   name,
   /** Size with coarse thread: M12, or 1/2 in inches. */
   bolt: z.pipe(z.pipe(z.string(), z.transform(boltNamed)), z.enum(BOLTS)),

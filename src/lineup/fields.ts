@@ -4,9 +4,12 @@ import { type Lineup, lineupSchema } from "./lineup";
 
 type Word = string | number | boolean;
 
+/** Kept for the builder, and no fact that people read. */
+const OURS = "knownAs";
+
 /** Where facts stand in a whole, places in lists left out: `breaker.gas.fillingMPa`. */
 type FactPath<T> = {
-  [K in keyof T & string]-?: NonNullable<T[K]> extends Word
+  [K in Exclude<keyof T & string, typeof OURS>]-?: NonNullable<T[K]> extends Word
     ? K
     : NonNullable<T[K]> extends readonly (infer I)[]
       ? I extends Word
@@ -15,7 +18,7 @@ type FactPath<T> = {
       : string extends keyof NonNullable<T[K]>
         ? K
         : `${K}.${FactPath<NonNullable<T[K]>>}`;
-}[keyof T & string];
+}[Exclude<keyof T & string, typeof OURS>];
 
 /** Path of a fact of a lineup: `panels.breaker.gas.fillingMPa`. */
 export type FieldPath = FactPath<Lineup>;
@@ -89,7 +92,10 @@ function walk(schema: z.core.$ZodType, path: string): (Field | ListField)[] {
   const definition = definitionOf(schema);
   const { shape } = definition;
   const below = (name: string) => (path === "" ? name : `${path}.${name}`);
-  if (shape) return Object.entries(shape).flatMap(([name, part]) => walk(part, below(name)));
+  if (shape)
+    return Object.entries(shape).flatMap(([name, part]) =>
+      name === OURS ? [] : walk(part, below(name)),
+    );
   const item = definition.element && definitionOf(definition.element);
   return item?.shape && definition.element
     ? [{ path }, ...walk(definition.element, path)]

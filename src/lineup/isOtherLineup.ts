@@ -7,8 +7,10 @@ import type { Lineup } from "./lineup";
  * @example isOtherLineup(lineup, { ...lineup, ratedkV: 24 }) // false: the same panels
  */
 export const isOtherLineup = (one: Lineup, other: Lineup): boolean => {
-  const panels = new Set(one.panels.map(({ designation }) => designation));
-  if (!other.panels.some(({ designation }) => panels.has(designation))) return true;
+  const names = ({ panels }: Lineup) =>
+    panels.flatMap(({ designation, knownAs = designation }) => [designation, knownAs]);
+  const panels = new Set(names(one));
+  if (!names(other).some((name) => panels.has(name))) return true;
   const [a, b] = [one.project, other.project];
   return (
     a.number !== undefined && b.number !== undefined && a.number !== b.number && a.name !== b.name

@@ -13,6 +13,7 @@ import {
   heater,
   instrument,
   jointGroup,
+  knownAs,
   meter,
   motion,
   name,
@@ -33,6 +34,7 @@ import {
 } from "./settings";
 
 const panel = z.strictObject({
+  knownAs,
   designation: name,
   name: z.optional(name),
   type: z.enum(PANEL_TYPES),

@@ -8,7 +8,7 @@ export interface Changes {
   readonly create?: Reconciled["create"];
   /** Sheets of ours that are made anew; the one of before goes. */
   readonly renew?: Reconciled["create"];
-  readonly change?: readonly Omit<TableChange, "aside">[];
+  readonly change?: readonly Omit<TableChange, "aside" | "renamed">[];
   readonly remembered?: Remembered;
   /** The lineup, where the workbook is to know it without record sheets of ours. */
   readonly lineup?: Lineup;

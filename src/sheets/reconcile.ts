@@ -4,10 +4,13 @@ import { KINDS } from "../records/kinds";
 import { type CellWrite, isSameStored } from "./cell";
 import { formulaIn, tableReference } from "./formula";
 import { freeSheetName } from "./freeSheetName";
+import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "./ours/concessionSheet";
+import { HISTORY_COLUMNS, HISTORY_TABLE } from "./ours/historySheet";
 import { INSTRUMENT_TABLE } from "./ours/instrumentSheet";
 import type { Plan } from "./plan";
 import type { PlannedSheet } from "./plannedSheet";
 import { asRecordTable } from "./recordTable";
+import { type RenamedRows, renamedRows } from "./renamedRows";
 import { type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
 
 /** What is to be done to one table that the workbook already has. */
@@ -19,6 +22,8 @@ export interface TableChange {
   readonly writes: readonly CellWrite[];
   /** Keys of rows that the lineup no longer needs; they stay, with their readings. */
   readonly aside: readonly string[];
+  /** How many rows go by another name now, and keep their readings. */
+  readonly renamed: number;
 }
 
 /** What building a plan onto a workbook comes to. */
@@ -33,7 +38,8 @@ export interface Reconciled {
 const OURS = new Set(["given", "limit", "computed", "result"]);
 
 /**
- * Compares a plan with what the workbook has. Rows are known by their key cells. Entries, notes, extra
+ * Compares a plan with what the workbook has. Rows are known by their key cells, and by the names that
+ * their equipment had first where the lineup calls it otherwise now. Entries, notes, extra
  * columns and the order of rows stay as they are; rows that the workbook lacks come at the foot;
  * limits, givens and formulas are brought up to date; a computed cell that somebody typed over stays,
  * for the check to find. A record kind that the lineup needs no row of gets no sheet. A new sheet whose name
@@ -48,15 +54,45 @@ export function reconcile(
 ): Reconciled {
   const tables = snapshot ? tablesOf(snapshot) : [];
   const taken = (snapshot?.sheets ?? []).flatMap(({ name }) => (begun.has(name) ? [] : name));
+  const renames = renamedRows(snapshot?.lineup, plan);
   const create: Reconciled["create"][number][] = [];
   const change: TableChange[] = [];
   for (const planned of plan.sheets) {
     const table = tables.find((table) => belongs(planned, table));
-    if (table) change.push(changeOf(plan, planned, table));
+    if (table) change.push(changeOf(plan, planned, table, renames(planned.table)));
     else if (planned.rows.length > 0 || !kindOf(planned))
       create.push(creationOf(plan, { ...planned, sheet: freeSheetName(planned.sheet, taken) }));
   }
-  return { create, change };
+  return { create, change: change.map((one) => withRowNames(one, plan, change, renames)) };
+}
+
+/** The tables whose rows name rows of others. */
+const NAMING: ReadonlyMap<string, readonly Column[]> = new Map([
+  [CONCESSION_TABLE, CONCESSION_COLUMNS],
+  [HISTORY_TABLE, HISTORY_COLUMNS],
+]);
+
+/** Concessions and the history name a row by its key: they follow it. */
+function withRowNames(
+  change: TableChange,
+  plan: Plan,
+  others: readonly TableChange[],
+  renames: (table: string) => RenamedRows,
+): TableChange {
+  const columns = NAMING.get(change.table.name);
+  const sheets = others.filter(({ renamed }) => renamed > 0);
+  if (!columns || sheets.length === 0) return change;
+  const { at, rows } = asRecordTable({ columns }, change.table);
+  const column = at.get("row") ?? -1;
+  const writes = rows.flatMap((row, index): CellWrite[] => {
+    const table = sheets.find(({ table }) => table.sheet === row.sheet)?.table;
+    const planned = plan.sheets.find((one) => table && belongs(one, table));
+    const next = planned && renames(planned.table).get(String(row.row ?? ""));
+    return next && column >= 0
+      ? [{ row: index, column, value: rowKey(next, Object.keys(next)) }]
+      : [];
+  });
+  return { ...change, writes: [...change.writes, ...writes] };
 }
 
 /** The sheet that lists the instruments of a workbook as it is built: ours may have another name. */
@@ -91,10 +127,16 @@ const evaluated = (plan: Plan, planned: PlannedSheet, rows: readonly Row[]) => {
   return kind ? evaluate(kind, rows, plan.lineup) : rows;
 };
 
-function changeOf(plan: Plan, planned: PlannedSheet, table: TableSnapshot): TableChange {
-  const { at, rows: stored } = asRecordTable(planned, table);
+function changeOf(
+  plan: Plan,
+  planned: PlannedSheet,
+  table: TableSnapshot,
+  renames: RenamedRows,
+): TableChange {
+  const { at, rows: found } = asRecordTable(planned, table);
   const keys = planned.columns.filter(({ role }) => role === "key").map(({ id }) => id);
   const wanted = new Map(planned.rows.map((row) => [rowKey(row, keys), row]));
+  const { stored, names } = underNewNames(found, keys, renames);
   const storedKeys = stored.map((row) => rowKey(row, keys));
   const present = new Set(storedKeys);
   const added = planned.rows.filter((row) => !present.has(rowKey(row, keys)));
@@ -111,10 +153,38 @@ function changeOf(plan: Plan, planned: PlannedSheet, table: TableSnapshot): Tabl
     table,
     added: added.length,
     writes: writes.filter(
-      (write) => write.row >= stored.length || differs(table, write, planned, at),
+      ({ row, ...write }) =>
+        row >= stored.length ||
+        (names.has(row) && isKeyOf(planned, write.column, at)) ||
+        differs(table, { row, ...write }, planned, at),
     ),
     aside: storedKeys.filter((key) => key && !wanted.has(key)),
+    renamed: names.size,
   };
+}
+
+const isKeyOf = ({ columns }: PlannedSheet, column: number, at: ReadonlyMap<string, number>) =>
+  columns.some(({ id, role }) => role === "key" && at.get(id) === column);
+
+/**
+ * Stored rows by the names that they have now, and which of them have another. Where the table has a row of
+ * the new name already, which is not renamed itself, the old one stays as it is.
+ */
+function underNewNames(
+  found: readonly Row[],
+  keys: readonly string[],
+  renames: RenamedRows,
+): { stored: readonly Row[]; names: ReadonlySet<number> } {
+  if (renames.size === 0) return { stored: found, names: new Set() };
+  const staying = new Set(found.map((row) => rowKey(row, keys)).filter((key) => !renames.has(key)));
+  const names = new Set<number>();
+  const stored = found.map((row, index) => {
+    const next = renames.get(rowKey(row, keys));
+    if (!next || staying.has(rowKey(next, keys))) return row;
+    names.add(index);
+    return { ...row, ...next };
+  });
+  return { stored, names };
 }
 
 /** The cells of a planned row that are the lineup's to give. */

@@ -117,6 +117,8 @@ export const pane = {
     adds: (sheet: string, rows: number) => `add ${count(rows, ROWS)} to ${sheet}`,
     updates: (sheet: string, cells: number) =>
       `update ${count(cells, CELLS)} in ${sheet} that Gearproof wrote`,
+    renames: (sheet: string, rows: number) =>
+      `rename ${count(rows, ROWS)} in ${sheet}, with their readings`,
     keeps: (readings: number) =>
       `keep every reading (${count(readings, CELLS)} filled in), your own columns and sheets, and the row order`,
     asides: (sheet: string, rows: readonly string[], more: number) =>
@@ -181,6 +183,11 @@ export const pane = {
     more: (left: number) => `Show more (${left} left)`,
     back: "Back to the rows",
     goTo: "Go to the row in the sheet",
+    rowBefore: "Previous to fill in",
+    rowAfter: "Next to fill in",
+    lastTyped: "Last entered",
+    typeHere: "Fill in this row",
+    writeRow: "Write, and go on",
     evidence: {
       given: "Given",
       entry: "Entered",
@@ -323,7 +330,26 @@ export const pane = {
     date: "Date",
     noConcessions:
       "This workbook has no Concessions table. Build the lineup onto it again to add one.",
-    acceptedNow: "Accepted. The finding stays listed and no longer counts as open.",
+    acceptedNow: (findings: number) =>
+      findings === 1
+        ? "Accepted. The finding stays listed and no longer counts as open."
+        : `Accepted: ${count(findings, FINDINGS)}. They stay listed and no longer count as open.`,
+    acceptAlike: (findings: number) =>
+      `All ${findings} open findings of this cause, listed together`,
+    acceptAll: (findings: number) => `Accept these ${count(findings, FINDINGS)}`,
+    withdraw: "Withdraw the acceptance",
+    withdrawn: "The acceptance is withdrawn: the finding counts as open again.",
+    alike: (others: number) => `and ${others} more of the same cause`,
+    state: "Result",
+    states: {
+      Fail: "failed",
+      Missing: "missing",
+      Inconclusive: "inconclusive",
+      today: "mine, today",
+    },
+    panel: "Panel",
+    tester: "Your name",
+    testerHelp: "As it stands under Tested by. Rows dated today with that name are listed.",
     accepted: "accepted",
     concession: (reason: string, name: string, date: string) => `${reason} (${name}, ${date})`,
     mark: "Mark the findings in the sheets",

@@ -13,7 +13,7 @@ import { useText } from "../../report/text";
 import { type Plan, planFor } from "../../sheets/plan";
 import type { BuildResult } from "../BuildResult";
 import type { StepProps } from "../shared";
-import { NEW_LINEUP, resolver, written } from "./draft";
+import { described, draftOf, NEW_LINEUP, resolver } from "./draft";
 import { EntryList } from "./EntryList";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
@@ -89,7 +89,7 @@ export default function Editor({
   const text = useText().lineup;
   const { host, work, read } = shared;
   const form = useForm<FieldValues>({
-    defaultValues: lineup === "new" ? NEW_LINEUP : (lineup as FieldValues),
+    defaultValues: lineup === "new" ? NEW_LINEUP : draftOf(lineup),
     mode: "onChange",
     resolver,
   });
@@ -98,7 +98,7 @@ export default function Editor({
   const [errors, setErrors] = useState<readonly string[]>([]);
 
   const checked = (): Lineup | undefined => {
-    const found = checkLineup(written(form.getValues()) ?? {});
+    const found = checkLineup(described(form.getValues()));
     void form.trigger();
     setErrors(found.ok ? [] : found.errors.map(({ path, message }) => `${path}: ${message}`));
     return found.ok ? found.value : undefined;
@@ -126,7 +126,7 @@ export default function Editor({
       if (next) await host.goTo(next.sheet, next.address);
     });
   const save = () => {
-    const content = JSON.stringify(written(form.getValues()) ?? {}, null, 2);
+    const content = JSON.stringify(described(form.getValues()), null, 2);
     saveFile("lineup.lineup.json", content, "application/json");
   };
 

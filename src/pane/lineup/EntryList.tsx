@@ -4,6 +4,7 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import { get, useFieldArray, useFormContext } from "react-hook-form";
+import { withoutFirstNames } from "../../lineup/renamed";
 import { useText } from "../../report/text";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
@@ -44,7 +45,12 @@ export function EntryList({
           <Box sx={{ display: "flex", flexWrap: "wrap", gap: 0.5 }}>
             <Button
               size="small"
-              onClick={() => insert(at + 1, { ...getValues(`${path}.${at}`), [list.name]: "" })}
+              onClick={() =>
+                insert(at + 1, {
+                  ...withoutFirstNames(getValues(`${path}.${at}`)),
+                  [list.name]: "",
+                })
+              }
             >
               {text.copy}
             </Button>

@@ -3,6 +3,7 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import { type ReactElement, useState } from "react";
 import { get, useFieldArray, useFormContext, useWatch } from "react-hook-form";
+import { withoutFirstNames } from "../../lineup/renamed";
 import { nextFree } from "../../lineup/series";
 import { Elevation } from "../../report/Elevation";
 import { useText } from "../../report/text";
@@ -31,7 +32,7 @@ export function Panels(): ReactElement {
   const copy = (at: number) => {
     const panel = getValues(`panels.${at}`) as Draft;
     insert(at + 1, {
-      ...structuredClone(panel),
+      ...withoutFirstNames(structuredClone(panel)),
       designation: nextFree(String(panel.designation ?? ""), designations()),
     });
     setOpen(at + 1);

@@ -50,10 +50,11 @@ function linesOf(plan: Plan, snapshot: Snapshot | undefined, text: Messages["lin
       sum + rows.reduce((own, row) => own + entries.filter((id) => !isBlank(row[id])).length, 0)
     );
   }, 0);
-  const changes = change.flatMap(({ table, added, writes, aside }) => {
+  const changes = change.flatMap(({ table, added, writes, aside, renamed }) => {
     const updated = writes.filter(({ row }) => row < table.rowCount).length;
     return [
       ...(added > 0 ? [text.adds(table.sheet, added)] : []),
+      ...(renamed > 0 ? [text.renames(table.sheet, renamed)] : []),
       ...(updated > 0 ? [text.updates(table.sheet, updated)] : []),
       ...(aside.length > 0
         ? [text.asides(table.sheet, aside.slice(0, NAMED), Math.max(0, aside.length - NAMED))]

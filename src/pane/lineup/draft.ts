@@ -1,5 +1,7 @@
 import type { FieldErrors, FieldValues, Resolver } from "react-hook-form";
 import { set } from "react-hook-form";
+import type { Lineup } from "../../lineup/lineup";
+import { criteriaRenamed, withFirstNames, withFirstNamesKept } from "../../lineup/renamed";
 import { USUAL_POINTS } from "../../lineup/settings";
 import { checkLineup } from "../../records/readLineup";
 
@@ -31,9 +33,27 @@ export function written(value: unknown): unknown {
   return fields.length > 0 ? Object.fromEntries(fields) : undefined;
 }
 
+/** A lineup as the form has it: every entry with the name that its readings are known by. */
+export const draftOf = (lineup: Lineup): FieldValues => ({
+  ...lineup,
+  panels: withFirstNames(lineup.panels as unknown as FieldValues[]),
+});
+
+/** The lineup that the form describes, as a file holds it. */
+export function described(values: FieldValues): FieldValues {
+  const lineup = (written(values) ?? {}) as FieldValues;
+  const { panels, criteria } = lineup;
+  if (!Array.isArray(panels)) return lineup;
+  return {
+    ...lineup,
+    panels: withFirstNamesKept(panels),
+    ...(Array.isArray(criteria) ? { criteria: criteriaRenamed(criteria, panels) } : {}),
+  };
+}
+
 /** Checks the whole form as a lineup, and puts each error at its field. */
 export const resolver: Resolver = (values) => {
-  const checked = checkLineup(written(values) ?? {});
+  const checked = checkLineup(described(values));
   if (checked.ok) return { values: checked.value, errors: {} };
   const errors: FieldErrors = {};
   for (const { path, message } of checked.errors)

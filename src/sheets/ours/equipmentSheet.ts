@@ -35,9 +35,10 @@ export const equipmentSheet = (lineup: Lineup): PlannedSheet => ({
   cautions: [],
   columns: EQUIPMENT_COLUMNS,
   rows: lineup.panels.flatMap((panel) =>
-    factsOf(equipmentOf(panel)).map(
-      ({ path, value }): Row => ({ panel: panel.designation, item: inWords(path), value }),
-    ),
+    factsOf(equipmentOf(panel))
+      // By what name the builder knows it is told to nobody.
+      .filter(({ path }) => path.at(-1) !== "knownAs")
+      .map(({ path, value }): Row => ({ panel: panel.designation, item: inWords(path), value })),
   ),
 });
 
