@@ -43,7 +43,7 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
   const { run, busy } = work;
   const working = useRef(false);
   working.current = busy;
-  const { book, stale, selected, read, reread } = useBook(
+  const { book, stale, selected, edited, setEdited, read, reread } = useBook(
     host,
     useCallback(() => working.current, []),
   );
@@ -79,7 +79,16 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
   const shared = { host, book, work, read, go };
   const steps: Readonly<Record<StepName, () => ReactElement>> = {
     lineup: () => <LineupStep {...shared} toRows={toRows} />,
-    readings: () => <ReadingsStep {...shared} choice={choice} setChoice={setChoice} />,
+    readings: () => (
+      <ReadingsStep
+        {...shared}
+        choice={choice}
+        setChoice={setChoice}
+        edited={edited}
+        setEdited={setEdited}
+        reread={reread}
+      />
+    ),
     check: () => <CheckStep {...shared} reread={reread} readAll={readAll} />,
     handOver: () => <HandOverStep {...shared} />,
   };

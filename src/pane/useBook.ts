@@ -36,6 +36,8 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
   const [stale, setStale] = useState(false);
   /** The record row that is selected in the workbook. */
   const [selected, setSelected] = useState<RowChoice>();
+  /** The record row that was typed in last. */
+  const [edited, setEdited] = useState<RowChoice>();
   const current = useRef<OpenedWorkbook>(undefined);
 
   const keep = useCallback((next: OpenedWorkbook) => {
@@ -82,7 +84,7 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
   );
 
   useEffect(() => {
-    const edited = inTurn(async (edits) => {
+    const follow = inTurn(async (edits) => {
       const { editedRows } = await engine();
       const before = current.current;
       if (!before || quiet()) return;
@@ -92,10 +94,12 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
       if (rows.some((reached) => reached === undefined)) setStale(true);
       const reached = merged(rows.flatMap((part) => part ?? []));
       if (reached.length > 0) await reread(reached);
+      const row = firstRow(before, reached);
+      if (row) setEdited(row);
     });
     void host.listen({
       // What stands in the way of this reading stands in the way of the next one too, which says so.
-      edited: (cells) => void edited(cells).catch(() => setStale(true)),
+      edited: (cells) => void follow(cells).catch(() => setStale(true)),
       selected: async (cells) => {
         const choice = await selectedRow(current.current, cells);
         if (choice) setSelected(choice);
@@ -103,7 +107,7 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
     });
   }, [host, reread, quiet]);
 
-  return { book, stale, selected, read, reread };
+  return { book, stale, selected, edited, setEdited, read, reread };
 }
 
 /** Does work on what has come in meanwhile, one piece after the other. */
@@ -135,9 +139,13 @@ async function selectedRow(
 ): Promise<RowChoice | undefined> {
   if (!book?.report) return undefined;
   const { editedRows } = await engine();
-  const reached = editedRows(book.snapshot, sheetId, address) ?? [];
+  return firstRow(book, editedRows(book.snapshot, sheetId, address) ?? []);
+}
+
+/** The first record row of one of our tables among rows. */
+function firstRow({ report }: OpenedWorkbook, reached: readonly Rows[]): RowChoice | undefined {
   const [first] = reached.flatMap((part) => ("table" in part ? part : []));
-  const chosen = book.report.context.tables.find(({ table }) => table === first?.table);
+  const chosen = report?.context.tables.find(({ table }) => table === first?.table);
   const row = first?.rows[0];
   return chosen && row !== undefined ? { kind: chosen.kind.id, object: undefined, row } : undefined;
 }

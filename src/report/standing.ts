@@ -1,4 +1,5 @@
 import type { Standing } from "../check/matrix";
+import type { Verdict } from "../standards/judge";
 
 /** The colours of each standing; its word carries the meaning, the colour only repeats it. */
 export const STANDING: Readonly<Record<Standing, { fill: string; ink: string }>> = {
@@ -9,3 +10,7 @@ export const STANDING: Readonly<Record<Standing, { fill: string; ink: string }>>
   open: { fill: "#ffffff", ink: "#1b2a33" },
   none: { fill: "#e4e9eb", ink: "#1b2a33" },
 };
+
+/** The standing that a verdict is shown as. */
+export const standingKey = (verdict: Verdict): Standing =>
+  verdict === "Not required" ? "none" : (verdict.toLowerCase() as Standing);

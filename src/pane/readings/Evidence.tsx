@@ -9,7 +9,7 @@ import type { Messages } from "../../messages/messages";
 import { type EvidenceLine, evidenceOf } from "../../records/evidence";
 import { isBlank, verdictOf } from "../../records/kind";
 import { picturesOf } from "../../report/pictures";
-import { STANDING } from "../../report/standing";
+import { STANDING, standingKey } from "../../report/standing";
 import { useText } from "../../report/text";
 import { type Locale, shownCell, useLocale } from "../locale";
 
@@ -33,7 +33,7 @@ export function Evidence({
   const judged = table.judged[row] ?? {};
   const lines = evidenceOf(table.kind, judged, lineup);
   const verdict = verdictOf(judged);
-  const key = verdict === "Not required" ? "none" : (verdict.toLowerCase() as "pass");
+  const key = standingKey(verdict);
   const pictures = picturesOf(table, row, messages.plot);
   return (
     <Stack component="section" spacing={1.5} aria-label={table.keys[row]}>

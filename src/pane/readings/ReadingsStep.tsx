@@ -9,17 +9,21 @@ import { lazy, type ReactElement, Suspense, useMemo, useState } from "react";
 import type { JudgedTable } from "../../check/context";
 import { verdictOf } from "../../records/kind";
 import { useText } from "../../report/text";
-import { cellAddress } from "../../sheets/address";
 import type { Verdict } from "../../standards/judge";
 import { Choice } from "../Choice";
+import type { Rows } from "../host";
 import { Fold } from "../lineup/Fold";
 import type { RowChoice } from "../rowChoice";
 import type { StepProps } from "../shared";
+import type { OpenedWorkbook } from "../useBook";
 import { Cautions } from "./Cautions";
-import { Evidence } from "./Evidence";
 import { Intake } from "./Intake";
+import { LastTyped } from "./LastTyped";
+import { OneRow } from "./OneRow";
 
 const OwnLayouts = lazy(() => import("./OwnLayouts"));
+/** Height of the row of steps that stays at the top, px. */
+const STEPS_HEIGHT = 56;
 /** So many rows are listed at first, and more at a time. */
 const LISTED = 60;
 const VERDICTS: readonly Verdict[] = ["Fail", "Inconclusive", "Missing", "Pass", "Not required"];
@@ -28,13 +32,20 @@ const VERDICTS: readonly Verdict[] = ["Fail", "Inconclusive", "Missing", "Pass",
 export default function ReadingsStep({
   choice,
   setChoice,
+  edited,
+  setEdited,
+  reread,
   ...shared
 }: StepProps & {
   choice: RowChoice;
   setChoice: (choice: RowChoice) => void;
+  /** The row that was typed in last, in the workbook or here. */
+  edited: RowChoice | undefined;
+  setEdited: (row: RowChoice) => void;
+  reread: (rows: readonly Rows[]) => Promise<OpenedWorkbook | undefined>;
 }): ReactElement {
   const text = useText().readings;
-  const { book, go } = shared;
+  const { book } = shared;
   const tables = book?.report?.context.tables ?? [];
   const table = tables.find(({ kind }) => kind.id === choice.kind) ?? tables[0];
 
@@ -45,35 +56,33 @@ export default function ReadingsStep({
         {book && <Layouts {...shared} />}
       </Stack>
     );
-  const { lineup } = book.report.context;
   const row = choice.row !== undefined && choice.row < table.rows.length ? choice.row : undefined;
   return (
     <Stack spacing={2}>
       <Typography variant="h2">{text.heading}</Typography>
+      {edited && (
+        <Box sx={{ position: "sticky", top: STEPS_HEIGHT, zIndex: 1 }}>
+          <LastTyped report={book.report} edited={edited} look={setChoice} />
+        </Box>
+      )}
       {row === undefined ? (
         <>
           <Filters tables={tables} table={table} choice={choice} setChoice={setChoice} />
-          <Cautions kind={table.kind} />
           <Intake {...shared} />
           <Layouts {...shared} />
         </>
       ) : (
-        <>
-          <Button
-            variant="outlined"
-            onClick={() => setChoice({ kind: table.kind.id, object: choice.object })}
-          >
-            {text.back}
-          </Button>
-          <Evidence table={table} row={row} lineup={lineup} />
-          <Button
-            variant="outlined"
-            onClick={() => go(table.table.sheet, cellAddress(table.table, row, 0))}
-          >
-            {text.goTo}
-          </Button>
-          <Cautions kind={table.kind} />
-        </>
+        <OneRow
+          {...shared}
+          report={book.report}
+          table={table}
+          row={row}
+          choice={choice}
+          setChoice={setChoice}
+          edited={edited}
+          setEdited={setEdited}
+          reread={reread}
+        />
       )}
     </Stack>
   );
@@ -149,6 +158,7 @@ function Filters({
           />
         </Stack>
       </Stack>
+      <Cautions kind={table.kind} />
       <Box>
         <Typography variant="h3">{text.rows}</Typography>
         {rows.length === 0 && <Typography>{text.noRows}</Typography>}
