@@ -20,14 +20,18 @@ const today = () => {
 /** Accepts a finding with a reason, a name and a date; without one of them it is not accepted. */
 export function Accept({
   busy,
+  alike,
   accept,
 }: {
   busy: boolean;
-  accept: (concession: Concession) => void;
+  /** How many open findings have the same cause, this one among them. */
+  alike: number;
+  accept: (concession: Concession, all: boolean) => void;
 }): ReactElement {
   const text = useText().check;
   const [open, setOpen] = useState(false);
   const [given, setGiven] = useState<Concession>({ reason: "", name: "", date: today() });
+  const [all, setAll] = useState(false);
   const complete = FIELDS.every(([field]) => given[field].trim() !== "");
   return (
     <Stack spacing={0.75} sx={{ mt: 1 }}>
@@ -45,13 +49,24 @@ export function Accept({
               onEnter={(value) => setGiven({ ...given, [field]: value })}
             />
           ))}
+          {alike > 1 && (
+            <label style={{ display: "flex", gap: 8, alignItems: "center", minHeight: 44 }}>
+              <input
+                type="checkbox"
+                checked={all}
+                style={{ width: 22, height: 22 }}
+                onChange={({ target }) => setAll(target.checked)}
+              />
+              {text.acceptAlike(alike)}
+            </label>
+          )}
           <Button
             size="small"
             variant="contained"
             disabled={busy || !complete}
-            onClick={() => accept(given)}
+            onClick={() => accept(given, all)}
           >
-            {text.acceptNow}
+            {all ? text.acceptAll(alike) : text.acceptNow}
           </Button>
         </>
       )}

@@ -11,17 +11,23 @@ import { Accept } from "./Accept";
 /** One finding in full, and what can be done about it. */
 export function FindingCard({
   finding,
+  alike,
   busy,
   goTo,
   again,
   accept,
+  withdraw,
 }: {
   finding: Finding;
+  /** The open findings of the same cause, itself among them. */
+  alike: readonly Finding[];
   busy: boolean;
   goTo: () => void;
   again: () => void;
-  /** Accepts the finding; undefined where it is accepted already. */
-  accept: ((concession: Concession) => void) | undefined;
+  /** Accepts findings; undefined where this one is accepted already. */
+  accept: ((findings: readonly Finding[], concession: Concession) => void) | undefined;
+  /** Takes its acceptance back; undefined where it has none. */
+  withdraw: (() => void) | undefined;
 }): ReactElement {
   const text = useText().check;
   const { number } = useLocale();
@@ -72,8 +78,20 @@ export function FindingCard({
         <Button size="small" variant="outlined" disabled={busy} onClick={again}>
           {text.again}
         </Button>
+        {withdraw && (
+          <Button size="small" variant="outlined" disabled={busy} onClick={withdraw}>
+            {text.withdraw}
+          </Button>
+        )}
       </Stack>
-      {accept && <Accept key={finding.message} busy={busy} accept={accept} />}
+      {accept && (
+        <Accept
+          key={finding.message}
+          busy={busy}
+          alike={alike.length}
+          accept={(given, all) => accept(all ? alike : [finding], given)}
+        />
+      )}
     </Box>
   );
 }

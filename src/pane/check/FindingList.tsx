@@ -43,45 +43,33 @@ export function Mover({
   );
 }
 
-/** Findings in their groups, at first as many as can be looked over; one of them chosen. */
+/** Findings in their groups, those of one cause together, at first as many as can be looked over; one of them chosen. */
 export function FindingList({
   groups,
   chosen,
   choose,
 }: {
-  groups: readonly (readonly [string, readonly Finding[]])[];
+  groups: readonly (readonly [string, readonly (readonly Finding[])[]])[];
   chosen: string | undefined;
   choose: (finding: Finding) => void;
 }): ReactElement {
   const text = useText().check;
   const [most, setMost] = useState(LISTED);
   let left = most;
-  const over = groups.reduce((sum, [, findings]) => sum + findings.length, 0) - most;
+  const over = groups.reduce((sum, [, causes]) => sum + causes.length, 0) - most;
   return (
     <>
-      {groups.map(([name, findings]) => {
-        const shown = findings.slice(0, left);
+      {groups.map(([name, causes]) => {
+        const shown = causes.slice(0, left);
         left -= shown.length;
         return shown.length === 0 ? undefined : (
           <Box key={name} sx={{ mt: 1 }}>
             <Typography variant="h3">
-              {name} ({findings.length})
+              {name} ({causes.reduce((sum, cause) => sum + cause.length, 0)})
             </Typography>
             <List dense disablePadding aria-label={name}>
-              {shown.map((finding) => (
-                <ListItem key={identity(finding)} disablePadding divider>
-                  <ListItemButton
-                    selected={identity(finding) === chosen}
-                    onClick={() => choose(finding)}
-                    sx={{ px: 0.5, alignItems: "flex-start", minHeight: 44 }}
-                  >
-                    <ListItemText
-                      primary={finding.message}
-                      secondary={`${finding.concession ? text.accepted : text.weights[finding.weight]} · ${finding.sheet}!${finding.address}`}
-                      slotProps={{ primary: { sx: { overflowWrap: "anywhere" } } }}
-                    />
-                  </ListItemButton>
-                </ListItem>
+              {shown.map((cause) => (
+                <Cause key={cause.map(identity)[0]} cause={cause} chosen={chosen} choose={choose} />
               ))}
             </List>
           </Box>
@@ -91,6 +79,49 @@ export function FindingList({
         <Button fullWidth onClick={() => setMost(most + LISTED)}>
           {text.more(over)}
         </Button>
+      )}
+    </>
+  );
+}
+
+/** Findings of one cause: the first of them, and the others where they are asked for or one of them is chosen. */
+function Cause({
+  cause,
+  chosen,
+  choose,
+}: {
+  cause: readonly Finding[];
+  chosen: string | undefined;
+  choose: (finding: Finding) => void;
+}): ReactElement {
+  const text = useText().check;
+  const [opened, setOpened] = useState(false);
+  const [first, ...others] = cause;
+  const open = opened || others.some((finding) => identity(finding) === chosen);
+  const shown = open ? cause : first ? [first] : [];
+  return (
+    <>
+      {shown.map((finding) => (
+        <ListItem key={identity(finding)} disablePadding divider>
+          <ListItemButton
+            selected={identity(finding) === chosen}
+            onClick={() => choose(finding)}
+            sx={{ px: 0.5, alignItems: "flex-start", minHeight: 44 }}
+          >
+            <ListItemText
+              primary={finding.message}
+              secondary={`${finding.concession ? text.accepted : text.weights[finding.weight]} · ${finding.sheet}!${finding.address}`}
+              slotProps={{ primary: { sx: { overflowWrap: "anywhere" } } }}
+            />
+          </ListItemButton>
+        </ListItem>
+      ))}
+      {others.length > 0 && !open && (
+        <ListItem disablePadding divider>
+          <ListItemButton onClick={() => setOpened(true)} sx={{ px: 0.5, minHeight: 44 }}>
+            {text.alike(others.length)}
+          </ListItemButton>
+        </ListItem>
       )}
     </>
   );

@@ -1,32 +1,24 @@
 import Box from "@mui/material/Box";
-import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
-import { byWeight } from "../../check/byWeight";
 import type { Report } from "../../check/check";
 import { concede } from "../../check/concede";
+import { byCause, filterFindings } from "../../check/filterFindings";
 import { type Concession, type Finding, isOpen, type Weight } from "../../check/finding";
-import { KINDS } from "../../records/kinds";
+import { withdraw as withdrawal } from "../../check/withdraw";
 import { useText } from "../../report/text";
 import { appended } from "../../sheets/appended";
 import { editedRows } from "../../sheets/editedRows";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../sheets/ours/concessionSheet";
-import { tablesOf } from "../../sheets/snapshot";
-import { Choice } from "../Choice";
+import type { TableChange } from "../../sheets/reconcile";
+import { type TableSnapshot, tablesOf } from "../../sheets/snapshot";
 import type { Rows } from "../host";
 import type { StepProps } from "../shared";
 import type { OpenedWorkbook } from "../useBook";
+import { useKept } from "../useKept";
+import { ALL, Filters } from "./Filters";
 import { FindingCard } from "./FindingCard";
 import { FindingList, identity, Mover } from "./FindingList";
-
-const WEIGHTS: readonly Weight[] = ["stop", "query", "note"];
-
-/** What of the findings is listed, and how. */
-interface Filter {
-  readonly weight: string;
-  readonly record: string;
-  readonly group: "panel" | "rule";
-}
 
 /** The findings, filtered and grouped, one of them looked at. */
 export function Findings({
@@ -39,16 +31,24 @@ export function Findings({
   reread: (rows: readonly Rows[]) => Promise<OpenedWorkbook | undefined>;
 }): ReactElement {
   const text = useText().check;
-  const [filter, setFilter] = useState<Filter>({ weight: "", record: "", group: "panel" });
+  const [shown, setShown] = useKept("gearproof.findings", ALL);
   const [chosen, setChosen] = useState<string>();
   const { work, go } = shared;
   const groups = useMemo(
-    () => grouped(report.findings, filter, text.noPanel),
-    [report, filter, text],
+    () =>
+      grouped(filterFindings(report, shown), ({ panel, rule }) =>
+        shown.group === "panel" ? panel || text.noPanel : rule,
+      ),
+    [report, shown, text],
   );
-  const inOrder = useMemo(() => groups.flatMap(([, findings]) => findings), [groups]);
+  const inOrder = useMemo(() => groups.flatMap(([, causes]) => causes.flat()), [groups]);
   const place = inOrder.findIndex((finding) => identity(finding) === chosen);
   const finding = inOrder[place];
+  const alike = useMemo(
+    () =>
+      groups.flatMap(([, causes]) => causes).find((cause) => finding && cause.includes(finding)),
+    [groups, finding],
+  );
   const actions = useFindingActions(report, shared, reread);
 
   const choose = (next: Finding | undefined) => {
@@ -68,15 +68,17 @@ export function Findings({
       <Typography variant="body2">
         {text.count(count("stop"), count("query"), count("note"))}
       </Typography>
-      <Filters filter={filter} setFilter={setFilter} />
+      <Filters report={report} shown={shown} setShown={setShown} />
       {inOrder.length > 0 && <Mover place={place} count={inOrder.length} move={move} />}
       {finding && (
         <FindingCard
           finding={finding}
+          alike={alike?.filter(isOpen) ?? []}
           busy={work.busy}
           goTo={() => go(finding.sheet, finding.address)}
           again={() => actions.again(finding)}
-          accept={isOpen(finding) ? (given) => actions.accept(finding, given) : undefined}
+          accept={isOpen(finding) ? actions.accept : undefined}
+          withdraw={isOpen(finding) ? undefined : () => actions.withdraw(finding)}
         />
       )}
       {inOrder.length === 0 && (
@@ -87,22 +89,19 @@ export function Findings({
   );
 }
 
-/** The findings that a filter lets through, heaviest first, by panel or rule. */
+/** Findings by what they are grouped by, and in each group by their cause. */
 function grouped(
   findings: readonly Finding[],
-  { weight, record, group }: Filter,
-  noPanel: string,
-): [string, Finding[]][] {
+  nameOf: (finding: Finding) => string,
+): [string, Finding[][]][] {
   const groups = new Map<string, Finding[]>();
-  for (const finding of byWeight(findings)) {
-    if (weight !== "" && finding.weight !== weight) continue;
-    if (record !== "" && finding.record !== record) continue;
-    const name = group === "panel" ? finding.panel || noPanel : finding.rule;
+  for (const finding of findings) {
+    const name = nameOf(finding);
     const sofar = groups.get(name);
     if (sofar) sofar.push(finding);
     else groups.set(name, [finding]);
   }
-  return [...groups];
+  return [...groups].map(([name, found]) => [name, byCause(found)]);
 }
 
 /** What can be done with a finding: check it again, accept it. */
@@ -120,51 +119,30 @@ function useFindingActions(
       const stands = next?.report?.findings.some((now) => identity(now) === identity(finding));
       if (next) work.setTold(stands ? text.stands : text.closed);
     });
-  const accept = (finding: Finding, concession: Concession) =>
+  const table = tablesOf(report.context.snapshot).find(({ name }) => name === CONCESSION_TABLE);
+  const change = (write: (table: TableSnapshot) => TableWrites, told: string) =>
     work.run(async (watch) => {
-      const table = tablesOf(report.context.snapshot).find(({ name }) => name === CONCESSION_TABLE);
       if (!table) {
         work.setProblem(text.noConcessions);
         return;
       }
-      const rows = appended(CONCESSION_COLUMNS, [concede(finding, concession)], table);
-      await host.change({ change: [{ table, ...rows }] }, watch);
+      await host.change({ change: [{ table, ...write(table) }] }, watch);
       await read(watch);
-      work.setTold(text.acceptedNow);
+      work.setTold(told);
     });
-  return { again, accept };
+  const accept = (findings: readonly Finding[], concession: Concession) =>
+    change(
+      (table) =>
+        appended(
+          CONCESSION_COLUMNS,
+          findings.map((finding) => concede(finding, concession)),
+          table,
+        ),
+      text.acceptedNow(findings.length),
+    );
+  const withdraw = (finding: Finding) =>
+    change((table) => ({ added: 0, writes: withdrawal(finding, table) }), text.withdrawn);
+  return { again, accept, withdraw };
 }
 
-function Filters({
-  filter,
-  setFilter,
-}: {
-  filter: Filter;
-  setFilter: (filter: Filter) => void;
-}): ReactElement {
-  const text = useText().check;
-  const any = { value: "", label: text.any };
-  const groups = ["panel", "rule"] as const;
-  return (
-    <Stack direction="row" spacing={1} sx={{ my: 1 }}>
-      <Choice
-        label={text.weight}
-        value={filter.weight}
-        choices={[any, ...WEIGHTS.map((value) => ({ value, label: text.weights[value] }))]}
-        onChoose={(weight) => setFilter({ ...filter, weight })}
-      />
-      <Choice
-        label={text.record}
-        value={filter.record}
-        choices={[any, ...KINDS.map(({ id, sheet }) => ({ value: id, label: sheet }))]}
-        onChoose={(record) => setFilter({ ...filter, record })}
-      />
-      <Choice
-        label={text.group}
-        value={filter.group}
-        choices={groups.map((value) => ({ value, label: text.groups[value] }))}
-        onChoose={(group) => setFilter({ ...filter, group: group as Filter["group"] })}
-      />
-    </Stack>
-  );
-}
+type TableWrites = Pick<TableChange, "added" | "writes">;

@@ -53,7 +53,11 @@ export function SurveyFindings({
       ) : (
         <Typography>{text.none}</Typography>
       )}
-      <FindingList groups={groups} chosen={chosen} choose={choose} />
+      <FindingList
+        groups={groups.map(([name, listed]) => [name, listed.map((finding) => [finding])])}
+        chosen={chosen}
+        choose={choose}
+      />
     </Stack>
   );
 }
