@@ -110,6 +110,39 @@ describe("readings as written", () => {
 });
 
 describe("JUDGE", () => {
+  it("takes the sense in the words of the trade", () => {
+    for (const [word, low, high] of [
+      ["min", "Fail", "Pass"],
+      ["At least", "Fail", "Pass"],
+      ["max", "Pass", "Fail"],
+      ["at most", "Pass", "Fail"],
+    ] as const)
+      expect([call("JUDGE", 4, 5, word), call("JUDGE", 6, 5, word)]).toEqual([low, high]);
+    expect(call("JUDGE", 4, 5, "about")).toMatchObject({ code: "#VALUE!" });
+  });
+
+  it("takes a limit as it is written, where no sense is given", () => {
+    // 2 TΩ is 2,000 GΩ; 5 GΩ is 5,000 MΩ.
+    expect(call("JUDGE", "> 2 TΩ", "at least 5 GΩ")).toBe("Pass");
+    expect(call("JUDGE", "> 2 GΩ", "min. 5 GΩ")).toBe("Inconclusive");
+    expect(call("JUDGE", 5200, "at least 5 GΩ", "", 0, "MΩ")).toBe("Pass");
+    expect(call("JUDGE", "52 µΩ", "max 50 µΩ")).toBe("Fail");
+    expect(call("JUDGE", "52 µΩ", "max 50 µΩ", "", 0.05)).toBe("Pass");
+    expect(call("JUDGE", 40, "≤ 50")).toBe("Pass");
+    expect(call("JUDGE", 5000, "5000")).toBe("Pass");
+    expect(call("JUDGE", "", "at least 5 GΩ")).toBe("Missing");
+    expect(call("JUDGE", 5, "some")).toMatchObject({ code: "#VALUE!" });
+    // A sense that is given takes a number alone, as the formulas of a workbook do.
+    expect(call("JUDGE", 5, "max 50", "least")).toMatchObject({ code: "#VALUE!" });
+  });
+
+  it("lets a strict limit itself not pass", () => {
+    expect(call("JUDGE", 5, "> 5")).toBe("Fail");
+    expect(call("JUDGE", 5, "≥ 5")).toBe("Pass");
+    expect(call("JUDGE", "> 5", "> 5")).toBe("Pass");
+    expect(call("JUDGE", 5, "< 5")).toBe("Fail");
+  });
+
   it("tells a missing value from a missing limit", () => {
     expect(call("JUDGE", "", 5)).toBe("Missing");
     expect(call("JUDGE", 5, "")).toBe("Inconclusive");
