@@ -1,7 +1,7 @@
 import Alert from "@mui/material/Alert";
 import Button from "@mui/material/Button";
 import Typography from "@mui/material/Typography";
-import { type ReactElement, useMemo } from "react";
+import { type ReactElement, useEffect, useMemo, useRef } from "react";
 import { useText } from "../report/text";
 import { isSameContent } from "../sheets/sameContent";
 import type { Built } from "./host";
@@ -39,8 +39,16 @@ export function BuildTold({
       await read(watch);
       work.setTold(text.undone);
     });
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.scrollIntoView({ block: "start" }), []);
   return (
-    <Alert severity="success" onClose={close} closeText={messages.closeMessage}>
+    <Alert
+      ref={place}
+      sx={{ scrollMarginTop: 72 }}
+      severity="success"
+      onClose={close}
+      closeText={messages.closeMessage}
+    >
       <Typography variant="body2">
         {text.built(
           create.length,

@@ -53,7 +53,6 @@ export function LineupStep({
   const done = (built?: BuildResult) => {
     setDraft(undefined);
     setResult(built);
-    window.scrollTo({ top: 0 });
   };
   if (draft !== undefined) return <Editor {...shared} lineup={draft} done={done} />;
   if (surveyed && !lineup)

@@ -113,6 +113,7 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
               label={messages.steps[name]}
               id={`step-${name}`}
               aria-controls={`panel-${name}`}
+              sx={{ px: 0.5, minWidth: 0 }}
             />
           ))}
         </Tabs>

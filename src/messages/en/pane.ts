@@ -80,6 +80,8 @@ export const pane = {
     panelTitle: (designation: string, name: string) =>
       name ? `${designation} · ${name}` : designation,
     toPutRight: "to correct",
+    further: (fields: number, filled: number) =>
+      `Further facts (${fields}${filled > 0 ? `, ${filled} filled in` : ""})`,
     unnamed: "(no designation)",
     addTo: (one: string) => `Add ${one}`,
     yes: "Yes",

@@ -4,13 +4,14 @@ import InputBase from "@mui/material/InputBase";
 import InputLabel from "@mui/material/InputLabel";
 import NativeSelect from "@mui/material/NativeSelect";
 import { type ReactElement, useId, useState } from "react";
-import { useController } from "react-hook-form";
+import { get, useController, useFormContext, useFormState } from "react-hook-form";
 import { readReading } from "../../quantities/readReading";
 import { useText } from "../../report/text";
 import { type Locale, useLocale } from "../locale";
+import { Fold } from "./Fold";
 import type { FormField } from "./fields";
 
-/** Fields of a form below each other, each with what is wrong with it. */
+/** Fields of a form below each other, each with what is wrong with it; the rare ones folded under the others. */
 export function Fields({
   prefix = "",
   fields,
@@ -19,14 +20,48 @@ export function Fields({
   prefix?: string;
   fields: readonly FormField[];
 }): ReactElement {
+  const rare = fields.filter((field) => field.rare);
   return (
     <>
-      {fields.map((field) => (
-        <Entry key={field.path} path={prefix + field.path} field={field} />
-      ))}
+      {fields.map((field) =>
+        field.rare ? undefined : (
+          <Entry key={field.path} path={prefix + field.path} field={field} />
+        ),
+      )}
+      {rare.length > 0 && <Further prefix={prefix} fields={rare} />}
     </>
   );
 }
+
+/** Rare fields under their fold, which says how many are filled in. */
+function Further({
+  prefix,
+  fields,
+}: {
+  prefix: string;
+  fields: readonly FormField[];
+}): ReactElement {
+  const { lineup: text } = useText();
+  const { getValues } = useFormContext();
+  const { errors } = useFormState();
+  const [open, setOpen] = useState(false);
+  const paths = fields.map(({ path }) => prefix + path);
+  const filled = paths.filter((path) => !isBlankField(getValues(path))).length;
+  return (
+    <Fold
+      title={text.further(fields.length, filled)}
+      wrong={paths.some((path) => get(errors, path) !== undefined)}
+      open={open}
+      onOpen={() => setOpen(!open)}
+    >
+      {fields.map((field) => (
+        <Entry key={field.path} path={prefix + field.path} field={field} />
+      ))}
+    </Fold>
+  );
+}
+
+const isBlankField = (value: unknown) => value === undefined || value === null || value === "";
 
 function Entry({ path, field }: { path: string; field: FormField }): ReactElement {
   const messages = useText();

@@ -11,6 +11,8 @@ export interface FormField {
   readonly path: string;
   readonly label: (text: Messages) => string;
   readonly holds: Exclude<Field["holds"], "weights">;
+  /** True for what few lineups give: it stands folded under the others. */
+  readonly rare?: true;
   /** What the words of a list are shown as, where that is not the words themselves. */
   readonly shown?: (text: Messages) => Readonly<Record<string, string>>;
 }
@@ -46,14 +48,60 @@ const AMONG: Readonly<Partial<Record<FieldPath, readonly string[]>>> = {
   "checkItems.types": PANEL_TYPES,
 };
 
+/** What nearly every lineup says of a thing; of a thing that stands here, every other fact is rare. */
+const USUAL: Readonly<Record<string, readonly string[]>> = {
+  "": [
+    "project.name",
+    "project.site",
+    "project.number",
+    "project.specification",
+    "project.specificationRevision",
+    "basis",
+    "purpose",
+    "phases",
+    "ratings.voltagekV",
+    "ratings.frequencyHz",
+    "ratings.busbarA",
+    "ratings.controlV",
+    "ratings.controlKind",
+    "insulation.correction",
+    "insulation.baseC",
+    "withstand.wave",
+    "withstand.seconds",
+  ],
+  panels: [
+    "designation",
+    "name",
+    "type",
+    "section",
+    "breaker.designation",
+    "breaker.medium",
+    "breaker.ratedA",
+    "breaker.contactLimit",
+    "breaker.document",
+    "breaker.gas.pressure",
+    "breaker.gas.fillingMPa",
+    "breaker.gas.alarmMPa",
+    "breaker.gas.lockoutMPa",
+  ],
+  "panels.currentTransformers": ["name", "primaryA", "secondaryA", "accuracy", "burdenVA", "kneeV"],
+  "panels.voltageTransformers": ["name", "primaryV", "secondaryV", "accuracy", "burdenVA"],
+  "panels.protection": ["relay", "element", "pickup", "unit", "curve", "setting", "document"],
+  "panels.cables": ["designation", "ratedkV", "u0kV", "insulation"],
+};
+
+const isRare = (thing: string, path: string) => !(USUAL[thing]?.includes(path) ?? true);
+
 /** A fact of the schema as a field of what its path begins with. */
 function fieldIn(prefix: string, { path, holds }: Field): FormField[] {
   const name = path as FieldPath;
   if (holds === "weights") return [];
   const among = AMONG[name];
+  const own = prefix === "" ? path : path.slice(prefix.length + 1);
   return [
     {
-      path: prefix === "" ? path : path.slice(prefix.length + 1),
+      path: own,
+      ...(isRare(prefix, own) ? { rare: true } : {}),
       label: ({ fields }) => (among ? `${fields[name]} (${among.join(", ")})` : fields[name]),
       holds,
       ...(Array.isArray(holds) && holds.includes(true) ? { shown: yesNo } : {}),
