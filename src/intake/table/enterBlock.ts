@@ -109,7 +109,7 @@ const understoodBlock = (
   { name, shape, blanks, mapping = {} }: ExportOptions,
   knows: Knowledge,
 ): EnteredBlock | undefined => {
-  const { head, headings, facts, sample, title } = found;
+  const { head, headings, above, facts, sample, title } = found;
   const keys = titleKeys(head.columns.map((column) => column.title));
   const said = new Set(Object.keys(mapping).map(titleKey));
   const given = new Set(
@@ -117,7 +117,8 @@ const understoodBlock = (
   );
   const understood = understand(
     {
-      ...{ titles: head.texts, units: head.unitTexts, rows: sample, headings, facts, file: name },
+      ...{ titles: head.texts, units: head.unitTexts, rows: sample },
+      ...{ headings, above, facts, file: name },
       ...{ columns: withoutOpen(head.columns), given },
     },
     knows,

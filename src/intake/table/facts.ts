@@ -22,6 +22,8 @@ export interface Block {
   readonly head: Head;
   /** Texts that stand alone above it, the nearest last. */
   readonly headings: readonly string[];
+  /** The same of the whole file. */
+  readonly above: readonly string[];
   /** The first lines below the titles. */
   readonly sample: readonly (readonly string[])[];
 }
@@ -54,6 +56,12 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
   const [only, ...others] = found;
   if (only && others.length > 0 && text.includes(":"))
     return found.map(([key, value]) => ({ line, key, value }));
+  // A key and its value in one cell, others in the next: "Cubicle M1", "Tested by D. Pell".
+  if (only && rest.length > 0 && text.startsWith(only[0]) && text.endsWith(only[1]))
+    return [
+      { line, key: only[0], value: only[1] },
+      ...rest.flatMap((cell) => factOf({ line, cells: [cell] })),
+    ];
   if (rest.length > 0) return [{ line, key: withoutColon(text), value: rest.join("  ") }];
   const at = text.indexOf(":");
   return [
@@ -80,12 +88,15 @@ export const headingsIn = (rows: readonly TextRow[]): string[] =>
 export const titleOf = (rows: readonly TextRow[]): string | undefined =>
   headingsIn(rows.filter(({ cells }) => countFilled(cells) === 1)).at(-1);
 
-/** Facts of the whole file: those that a blank line parts from the facts of its first test. */
-export const sharedFacts = (above: readonly TextRow[]): Fact[] => {
+/** Facts of the whole file. */
+export const sharedFacts = (above: readonly TextRow[]): Fact[] => sharedRows(above).flatMap(factOf);
+
+/** The lines of the whole file: those that a blank line parts from the lines of its first test. */
+export const sharedRows = (above: readonly TextRow[]): readonly TextRow[] => {
   let last = above.length - 1;
   while (last >= 0 && countFilled(above[last]?.cells ?? []) === 0) last -= 1;
   for (let at = last; at >= 0; at--)
-    if (countFilled(above[at]?.cells ?? []) === 0) return above.slice(0, at).flatMap(factOf);
+    if (countFilled(above[at]?.cells ?? []) === 0) return above.slice(0, at);
   return [];
 };
 

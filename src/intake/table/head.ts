@@ -115,14 +115,22 @@ const headOf = (
     unitTexts: units ? (below?.cells ?? []) : [],
     columns,
     // A lone phase among titles may be anything.
-    recognised: fields.size + (says.size > 1 ? says.size : 0) + objectsAcross(columns, options),
+    recognised:
+      fields.size + (says.size > 1 ? says.size : 0) + objectsAcross(columns, lines, options),
   };
 };
 
 /** How many panels or sections lie across as titles; one alone may be anything. */
-const objectsAcross = (columns: readonly ExportColumn[], { objectOf }: LayoutOptions): number => {
+const objectsAcross = (
+  columns: readonly ExportColumn[],
+  lines: readonly TextRow[],
+  { objectOf }: LayoutOptions,
+): number => {
   if (objectOf === undefined) return 0;
-  const objects = new Set(columns.flatMap(({ title }) => objectOf(title) ?? []));
+  // A line of panels may group the titles below it.
+  const groups = lines.slice(0, -1).flatMap(({ cells }) => cells);
+  const titles = [...columns.map(({ title }) => title), ...groups];
+  const objects = new Set(titles.flatMap((title) => objectOf(title) ?? []));
   return objects.size > 1 ? objects.size : 0;
 };
 

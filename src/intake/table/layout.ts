@@ -1,13 +1,16 @@
 import { ahead } from "../text/ahead";
 import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, wholeRow } from "../text/textCells";
+import { namesPlace } from "../understand/headedPlaces";
 import {
   type Block,
   bannerFacts,
+  type Fact,
   headingsIn,
   isPlacing,
   looksLikeFact,
   sharedFacts,
+  sharedRows,
   titleOf,
   underNotes,
 } from "./facts";
@@ -86,6 +89,7 @@ export function* layout(
       head,
       title: titleOf(above),
       headings: headingsIn(above),
+      above: headingsIn(sharedRows(above)),
       sample: [],
     },
     pending: [],
@@ -181,16 +185,20 @@ const titlesAt = (
   reading.gap = false;
   const isSame = headText(block.head) === headText(head);
   const places = isPlacing(options);
-  if (isSame && !facts.some(places))
-    return [...pending.map(noted), skippedAt(row.line, "the titles again")];
+  const names = (text: string) => namesPlace(text, options.objectOf ?? (() => undefined));
+  const isOther = facts.some(places) || headingsIn(pending).some(names);
+  if (isSame && !isOther) return [...pending.map(noted), skippedAt(row.line, "the titles again")];
   // Under the same titles the day, the tester and the instrument go on.
-  const above = isSame ? block.facts.filter((fact) => !places(fact)) : shared;
+  const isShared = ({ line }: Fact) => shared.some((fact) => fact.line === line);
+  const own = block.facts.filter((fact) => !places(fact) && !isShared(fact));
+  const above = isSame ? [...shared, ...own] : shared;
   return [
     entered(reading, {
       facts: [...above, ...facts],
       head,
       title: titleOf(pending),
       headings: headingsIn(pending),
+      above: block.above,
       sample: sampleOf(all),
     }),
   ];

@@ -109,7 +109,7 @@ const gather = (
       blocks.push(entered);
       lines.push(0);
       rowsOf = rowsOfLine(entered);
-      watch.enter(entered.block.facts, entered.exported.columns);
+      watch.enter(entered.block.facts, entered.exported.columns, entered.exported.facts);
     } else skip(gathered, part.skipped);
   return answer(gathered);
 };

@@ -8,6 +8,7 @@ import type { ExportColumn } from "../words/titles";
 import { asAnswered, type Evidence } from "./evidence";
 import type { ExportOptions } from "./exportOptions";
 import type { Fact } from "./facts";
+import type { Written } from "./written";
 
 /** No export names more phases and combinations than this; what is over tells nothing new. */
 const MAX_POSITIONS = 5000;
@@ -15,7 +16,12 @@ const MAX_POSITIONS = 5000;
 /** Watches how an export writes dates, phases and numbers, while its lines come one by one. */
 export interface WritingWatch {
   /** The facts above a table, and then its columns. */
-  readonly enter: (facts: readonly Fact[], columns: readonly ExportColumn[]) => void;
+  readonly enter: (
+    facts: readonly Fact[],
+    columns: readonly ExportColumn[],
+    /** What is understood of the words above it. */
+    said?: readonly Written[],
+  ) => void;
   readonly note: (row: ExportRow) => void;
   /** Every phase, pole and combination as written. */
   readonly positions: ReadonlySet<string>;
@@ -48,8 +54,9 @@ export const writingWatch = (
   };
   return {
     positions,
-    enter(facts, entered) {
+    enter(facts, entered, said = []) {
       columns = watchedIn(entered);
+      for (const text of textsOf(said, "position")) positions.add(text);
       for (const fact of facts) {
         const { field = "" } = readTitle(fact.key, undefined, words);
         line = fact.line;
@@ -81,6 +88,9 @@ export const writingWatch = (
         : dateOrder(days.keys(), (index) => `line ${[...days.values()][index]}`),
   };
 };
+
+const textsOf = (said: readonly Written[], wanted: string) =>
+  said.flatMap(({ field, text }) => (field === wanted ? text : []));
 
 /** The columns in which dates, phases and numbers are looked for. */
 const watchedIn = (columns: readonly ExportColumn[]) => {

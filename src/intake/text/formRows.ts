@@ -33,14 +33,27 @@ export const formRows = (rows: readonly TextRow[]): TextRow[] | undefined => {
     } else forms.push({ line, values: new Map([[label, value]]) });
   }
   const top = facts[0]?.line ?? 1;
+  const held = heldFrom(forms);
   return [
     ...filled.slice(0, Math.max(0, from)),
     { line: top, cells: titles },
     ...forms.map(({ line, values }) => ({
       line: Math.max(line, top + 1),
-      cells: titles.map((title) => values.get(title) ?? ""),
+      cells: titles.map((title) => values.get(title) ?? held.get(title) ?? ""),
     })),
   ];
+};
+
+/** What stands over the first label that comes again holds for all forms: the day, the tester, the instrument. */
+const heldFrom = ([first, second]: readonly Form[]): ReadonlyMap<string, string> => {
+  const [again] = second?.values.keys() ?? [];
+  const labels = [...(first?.values ?? [])];
+  return new Map(
+    labels.slice(
+      0,
+      labels.findIndex(([label]) => label === again),
+    ),
+  );
 };
 
 /** A label and its value are one text, whatever mark parts the lines of other files: `Date: July 21, 2026`. */

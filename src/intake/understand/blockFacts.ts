@@ -193,7 +193,7 @@ export const statedFacts = (
 
 /** A voltage and right after it how long: `50 kV / 1 min`, `42 kV AC for 60 s`. */
 const HELD =
-  /(?<![\p{L}\p{N}.,])(\d+(?:[.,]\d+)?)\s*kV(?:\s*(?:AC|DC|r\.?m\.?s\.?|eff\.?|50 Hz|60 Hz))?[\s,;/–-]*(?:for\s|für\s|während\s|pendant\s|durante\s|por\s)?\s*(\d+(?:[.,]\d+)?)\s*(s|sec|min|minutes?|Minuten?|minutos?)(?![\p{L}\p{N}])/giu;
+  /(?<![\p{L}\p{N}.,])(\d+(?:[.,]\d+)?)\s*kV(?:\s*(?:AC|DC|r\.?m\.?s\.?|eff\.?|50 Hz|60 Hz))?[\s,;/–-]*(?:for\s|für\s|während\s|pendant\s|durante\s|por\s)?\s*(\d+(?:[.,]\d+)?)\s*(s|sec(?:onde?s?)?|sek(?:unden?)?|segundos?|min|minutes?|Minuten?|minutos?)(?![\p{L}\p{N}])/giu;
 
 /** The voltage that a heading says was held, and its time, where it tells one of them: what a withstand test applies to all. */
 export const heldFacts = (headings: readonly string[], { kind }: KnownKind): Written[] => {

@@ -536,4 +536,6 @@ export const NEUTRAL: ReadonlySet<Sense> = new Set<Sense>([
   "part",
   "operation",
   "state",
+  "before",
+  "after",
 ]);

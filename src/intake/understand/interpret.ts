@@ -9,6 +9,7 @@ import { blockFacts, headingSays, heldFacts, statedFacts } from "./blockFacts";
 import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
 import { SAID_BY_FILE } from "./columnSenses";
+import { headedPlaces } from "./headedPlaces";
 import { hasMeasuredPoints, hasOperations } from "./kindShape";
 import { kindsNamed } from "./kindWords";
 import type { Knowledge, KnownKind } from "./knowledge";
@@ -26,6 +27,8 @@ export interface SeenBlock {
   /** The first lines of readings. */
   readonly rows: readonly (readonly string[])[];
   readonly headings: readonly string[];
+  /** Headings of the whole file. */
+  readonly above: readonly string[];
   readonly facts: readonly Fact[];
   readonly file: string;
 }
@@ -84,7 +87,8 @@ export const interpret = (
     ...assigned.map(({ seen }) => seen.index),
     ...contested.flatMap(({ seen, other }) => [seen.index, other.index]),
   ]);
-  const facts = factsFor(block, known, knows, assigned, heading.stated);
+  const said = factsFor(block, known, knows, assigned, heading.stated);
+  const facts = [...said, ...placesOver(block, known, knows, { naming, facts: said, assigned })];
   const placed = placedShare(block, known, naming, facts, assigned);
   const unused = measured.filter(
     (seen) => !taken.has(seen.index) && seen !== elapsed?.seen && isMeasured(seen),
@@ -135,13 +139,16 @@ const scoreOf = (
 };
 
 /** How much the words around the readings speak of a kind: headings most, then facts, then the file's name. */
-const namedBy = ({ headings, facts, file }: SeenBlock, { kind }: KnownKind): number => {
+const namedBy = ({ headings, above, facts, file }: SeenBlock, { kind }: KnownKind): number => {
   const of = (text: string) => kindsNamed(text).get(kind.id) ?? 0;
+  // What stands over the whole file counts with what stands nearer, where that says little of the test.
+  const isTold = headings.some((text) => [...kindsNamed(text).values()].some((count) => count > 1));
+  const heads = isTold ? headings : [...headings, [...above, ...headings].join(" ; ")];
   const test = facts.flatMap(({ key, value }) =>
     /test|prüf|essai|ensa|اختبار/iu.test(key) ? of(value) : 0,
   );
   const most = (counts: readonly number[]) => Math.max(0, ...counts);
-  return 2 * most(headings.map(of)) + 3 * most(test) + 1.2 * of(file.replace(/\.[a-z]+$/i, ""));
+  return 2 * most(heads.map(of)) + 3 * most(test) + 1.2 * of(file.replace(/\.[a-z]+$/i, ""));
 };
 
 /** A column with what a heading says of readings: their unit, and the time they were taken at. */
@@ -209,6 +216,27 @@ const factsFor = (
     ...blockFacts(block.facts, known, knows),
   ];
   return [...new Map(found.map((one) => [one.field, one])).values()];
+};
+
+/** Where the lines belong by the words over the table, as far as neither they nor its titles nor facts say it. */
+const placesOver = (
+  { headings, above, file }: SeenBlock,
+  known: KnownKind,
+  { objectOf }: Knowledge,
+  {
+    naming,
+    facts,
+    assigned,
+  }: { naming: readonly Naming[]; facts: readonly Written[]; assigned: Assignment["assigned"] },
+): Written[] => {
+  const told = new Set([
+    ...naming.map(({ field }) => field as string),
+    ...facts.map(({ field }) => field),
+    ...assigned.flatMap(({ says }) => Object.keys(says)),
+  ]);
+  const name = file.replace(/\.\w{1,5}$/, "").replace(/_/g, " ");
+  const found = headedPlaces([name, ...above, ...headings], known, objectOf);
+  return found.filter(({ field }) => !told.has(field));
 };
 
 /** The share of lines that name records of the kind. */

@@ -40,6 +40,10 @@ export const placesOf = (
   return [...places.values()];
 };
 
+/** A word that says no more than that a circuit is meant, as in "close circuit". */
+const isCircuit = ({ senses }: NameToken): boolean =>
+  senses.length > 0 && senses.every((sense) => sense === "circuits" || sense === "circuit");
+
 /** No name of a panel and its part is longer. */
 const LONGEST_NAME = 100;
 
@@ -67,5 +71,10 @@ export const placesNamed = (places: readonly NamedPlace[], text: string): readon
   const written = all(hasWord);
   if (written.length > 0) return written;
   const ofDevice = places.filter(({ devices }) => devices.includes(key));
-  return ofDevice.length > 0 ? ofDevice : all(hasMeaning);
+  if (ofDevice.length > 0) return ofDevice;
+  const meant = all(hasMeaning);
+  const telling = tokens.filter((token) => !isCircuit(token));
+  return meant.length > 0 || telling.length === 0 || telling.length === tokens.length
+    ? meant
+    : places.filter((place) => telling.every((token) => hasMeaning(place.tokens, token)));
 };

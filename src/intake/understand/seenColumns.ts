@@ -1,7 +1,7 @@
 import { readUnit } from "../../quantities/readUnit";
 import type { Unit } from "../../quantities/units";
 import { isOneOf, schemeAmong } from "../words/readPosition";
-import { sensesOf } from "../words/senses";
+import { type Sense, sensesOf } from "../words/senses";
 import { bracketless } from "../words/titles";
 import type { SeenColumn } from "./columnScore";
 import type { Knowledge } from "./knowledge";
@@ -41,6 +41,38 @@ export const seenColumns = (
     return { index, title, cells, unit: own ?? cells.unit, ...(own && { told: own }) };
   });
 };
+
+/** No heading that says what stands below is longer. */
+const LONGEST_HEADING = 60;
+
+/** Phases across whose titles say nothing else hold what the line right over them says: `Leakage, milliamps`. */
+export const underHeading = (
+  columns: readonly SeenColumn[],
+  heading: string | undefined,
+): SeenColumn[] => {
+  const isBare = ({ title, unit }: SeenColumn) =>
+    title.position !== undefined && title.words.length === 0 && unit === undefined;
+  if (heading === undefined || heading.length > LONGEST_HEADING || !columns.some(isBare))
+    return [...columns];
+  const over = titleSense(heading, { letters: new Set(), ends: "", objectOf: () => undefined });
+  const isSaid = over.unknown === 0 && [...over.senses].some((sense) => MEASURED.has(sense));
+  if (!isSaid || over.unit === undefined) return [...columns];
+  return columns.map((column) =>
+    isBare(column)
+      ? { ...column, title: stacked([over, column.title]), unit: over.unit, told: over.unit }
+      : column,
+  );
+};
+const MEASURED: ReadonlySet<Sense> = new Set<Sense>([
+  "resistance",
+  "insulation",
+  "current",
+  "leakage",
+  "voltage",
+  "time",
+  "timing",
+  "torque",
+]);
 
 /** A title that says no more than "result", over cells that all speak of a discharge, speaks of it too. */
 const withDischarge = (title: TitleSense, texts: readonly string[]): TitleSense => {

@@ -3,7 +3,7 @@ import { type Unit, unitSize } from "../../quantities/units";
 import { operationOf } from "../words/operationIn";
 import { wholeWord } from "../words/phrases";
 import { isOneOf, namesPosition } from "../words/readPosition";
-import { STAGE, WITHSTAND } from "../words/readStage";
+import { readStage, STAGE, WITHSTAND } from "../words/readStage";
 import { splitTitle } from "../words/readTitle";
 import { type Sense, type SensedWord, sensesOf } from "../words/senses";
 
@@ -85,12 +85,13 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
   if (isPosition(rest) || context.letters.has(rest))
     return { ...NOTHING, ...found.said, ...inBrackets.said, ...foreign.said, position: rest };
   const { position, own } = placedIn(rest, inBrackets.said.unit === undefined, context);
-  const { stage, rest: named } = stageIn(own.name);
+  const { stage, rest: named } = stageIn(own.name, text);
   const { senses, words, unknown } = sensesOf(named);
   const telling = [
     ...words.filter((word) => word.senses.length > 0),
     ...(NUMBER_SIGN.test(text) ? [NUMBERED] : []),
     ...(found.corrected ? [CORRECTED] : []),
+    ...(stage === undefined ? [] : stageWord(stage)),
   ];
   return {
     text: inBrackets.rest.trim(),
@@ -144,6 +145,11 @@ const placedIn = (rest: string, isOpen: boolean, context: TitleContext) => {
 const NOTHING: TitleSense = { text: "", senses: new Set(), words: [], unknown: 0, stated: [] };
 /** A temperature in a title is the one that readings were brought to. */
 const CORRECTED: SensedWord = { text: "", senses: ["corrected"] };
+/** Before or after: of the withstand test, or of what a title names, as a counter is read twice. */
+const stageWord = (stage: string): readonly SensedWord[] => {
+  const read = readStage(stage);
+  return read === undefined ? [] : [{ text: "", senses: [read] }];
+};
 const NUMBER_SIGN = /[#№]|\bn\s*[°º]/i;
 const NUMBERED: SensedWord = { text: "#", senses: ["number"] };
 
@@ -212,11 +218,11 @@ const isMarked = (text: string): boolean => {
   );
 };
 
-const stageIn = (text: string): { stage?: string; rest: string } => {
-  const stage = STAGE.exec(text)?.[0];
-  return stage === undefined
-    ? { rest: text }
-    : { stage, rest: text.replace(STAGE, " ").replace(WITHSTAND, " ") };
+/** The stage that a title names, by the whole of it: before a time, "after" tells when a reading was taken. */
+const stageIn = (name: string, title: string): { stage?: string; rest: string } => {
+  const rest = name.replace(new RegExp(STAGE, "giu"), " ");
+  const stage = STAGE.exec(title)?.[0];
+  return stage === undefined ? { rest } : { stage, rest: rest.replace(WITHSTAND, " ") };
 };
 
 /** The lines of a title together: what a lower line says comes before what the one that groups it says. */

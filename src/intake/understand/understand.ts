@@ -15,11 +15,13 @@ import { hasOperations } from "./kindShape";
 import { kindNamed } from "./kindWords";
 import type { Knowledge } from "./knowledge";
 import { plainRole, type Role } from "./plainRoles";
-import { type SeenTable, seenColumns } from "./seenColumns";
+import { type SeenTable, seenColumns, underHeading } from "./seenColumns";
 
 /** A block of an export to be understood. */
 export interface OpenBlock extends SeenTable {
   readonly headings: readonly string[];
+  /** Headings of the whole file. */
+  readonly above: readonly string[];
   readonly facts: readonly Fact[];
   readonly file: string;
   /** Its columns as their titles alone are read, with what the user has said of them. */
@@ -52,7 +54,7 @@ export const understand = (
   open: OpenBlock,
   knows: Knowledge,
 ): Understood | NotUnderstood | undefined => {
-  const seen = seenColumns(open, knows.objectOf);
+  const seen = underHeading(seenColumns(open, knows.objectOf), open.headings.at(-1));
   const columns = seen.filter(({ index }) => !open.given.has(index));
   const said = seen.flatMap((one) => {
     const field = open.given.has(one.index) ? open.columns[one.index]?.field : undefined;

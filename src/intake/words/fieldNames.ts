@@ -1,4 +1,5 @@
 import { quoted } from "../../quantities/quoted";
+import { KINDS } from "../../records/kinds";
 import { FIELDS } from "./fields";
 import { OWN_LANGUAGE } from "./languages/languages";
 import { LEFT_OUT } from "./mappedTo";
@@ -14,7 +15,18 @@ export const fieldName = (field: string | undefined): string =>
 
 /** Whether a field of an export is measured, so that its numbers show the decimal mark. */
 export const isMeasured = (field: string) =>
-  field === "reading" || (Object.hasOwn(FIELDS, field) && FIELDS[field]?.quantity !== undefined);
+  field === "reading" ||
+  ENTERED.has(field) ||
+  (Object.hasOwn(FIELDS, field) && FIELDS[field]?.quantity !== undefined);
+
+/** Columns of the records that take a number. */
+const ENTERED: ReadonlySet<string> = new Set(
+  KINDS.flatMap(({ columns }) =>
+    columns.flatMap(({ id, role, accepts }) =>
+      role === "entry" && (accepts?.type === "number" || accepts?.type === "reading") ? id : [],
+    ),
+  ),
+);
 
 /** Titles that are understood, each with its field. */
 export const knownTitles = (): string =>

@@ -1,17 +1,14 @@
 import { wholeWord } from "./phrases";
 
-const BEFORE = new RegExp(
-  wholeWord(({ stages }) => stages.before),
-  "iu",
-);
-const AFTER = new RegExp(
-  wholeWord(({ stages }) => stages.after),
-  "iu",
-);
+/** A time after the word: "after 60 s" says when a reading was taken, and no stage. */
+const NO_TIME = "(?!\\s*\\d+(?:[.,]\\d+)?\\s*(?:s|sek|sec|min|[\"'′″])\\p{L}*(?!\\p{L}))";
+
+const BEFORE = new RegExp(wholeWord(({ stages }) => stages.before) + NO_TIME, "iu");
+const AFTER = new RegExp(wholeWord(({ stages }) => stages.after) + NO_TIME, "iu");
 
 /** A word for either stage. */
 export const STAGE = new RegExp(
-  wholeWord(({ stages }) => [...stages.before, ...stages.after]),
+  wholeWord(({ stages }) => [...stages.before, ...stages.after]) + NO_TIME,
   "iu",
 );
 
