@@ -3,9 +3,10 @@ import { type Unit, unitSize } from "../../quantities/units";
 import type { Column } from "../../records/kind";
 import { listWord } from "../cells/listWord";
 import type { SensedWord } from "../words/senses";
-import { COLUMN_SENSES, type ColumnSense, NEUTRAL, TELLING } from "./columnSenses";
+import { COLUMN_SENSES, NEUTRAL, TELLING } from "./columnSenses";
 import type { ColumnTexts } from "./textsOf";
 import { foreignKey, type TitleSense } from "./titleSense";
+import type { ColumnSense } from "./waysOf";
 
 /** A column of an export, as far as its title and its cells say what it holds. */
 export interface SeenColumn {

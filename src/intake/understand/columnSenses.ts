@@ -1,20 +1,6 @@
 import type { Sense } from "../words/languages/language";
 import { FURTHER_SENSES } from "./furtherSenses";
-import { s } from "./waysOf";
-
-/** What titles of a record column speak of: any of these together. */
-export interface ColumnSense {
-  readonly any: readonly (readonly Sense[])[];
-  /** The time in seconds at which it is read, where a title may say that. */
-  readonly seconds?: number;
-  /** The multiple of the rated voltage to earth at which it is read, which a title must say. */
-  readonly ofU0?: number;
-  /** Between what its values usually lie, in its own unit (practice). */
-  readonly usual?: readonly [least: number, most: number];
-}
-
-/** By record kind and id of column. */
-export type ColumnSenses = Readonly<Record<string, Readonly<Record<string, ColumnSense>>>>;
+import { type ColumnSense, type ColumnSenses, s } from "./waysOf";
 
 const resistance = s("resistance", "insulation", "insulation resistance", "reading", "measured");
 const testVoltage: ColumnSense = {

@@ -1,5 +1,4 @@
-import type { ColumnSenses } from "./columnSenses";
-import { s } from "./waysOf";
+import { type ColumnSenses, s } from "./waysOf";
 
 const state = { any: s("state", "result", "state result", "reading", "item state") };
 const insulationRead = {

@@ -6,8 +6,8 @@ import { plainWords } from "../words/plainWords";
 import { pointKey } from "../words/pointKey";
 import { readPositions } from "../words/readPosition";
 import { deviceKeys, type KnownPanel } from "./devices";
+import { type NamedPoint, namedPoints } from "./namedPoints";
 import { type NamedPlace, placesOf } from "./places";
-import { type NamedPoint, namedPoints } from "./pointsAcross";
 
 /** What the workbook that an export is for tells of one record kind. */
 export interface KnownKind {
