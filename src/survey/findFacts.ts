@@ -104,7 +104,7 @@ const sideOf = (text: string, { at, end, unit }: Quantity): Limit["side"] | unde
   const after = text.slice(end, end + 14);
   const sign = /(\+ ?\/ ?-|[≥≤<>±]=?)\s*$/.exec(before)?.[1];
   if (sign) return /[≥>]/.test(sign) ? "least" : "most";
-  const clause = before.split(/[;,.()–]/).at(-1) ?? "";
+  const clause = before.replace(/(?<=\p{L})[<>]/gu, " ").split(/[;,.()–]/).at(-1) ?? "";
   const tail = after.split(/[;,.()–]/)[0] ?? "";
   if (hasWord(clause, "atLeast") || hasWord(tail, "atLeast")) return "least";
   if (hasWord(clause, "atMost") || hasWord(tail, "atMost")) return "most";
@@ -149,15 +149,21 @@ const BARE =
 
 const wordsOf = (text: string) => text.split(/\s+/).filter((word) => word !== "");
 
+/** The side that a sign before a number tells; "I> 0.8" is a relay's stage. */
+const signBefore = (before: string): Limit["side"] | undefined => {
+  const sign = /(?<!\p{L})([<>≤≥])\s*$/u.exec(before)?.[1];
+  return sign === undefined ? undefined : /[>≥]/.test(sign) ? "least" : "most";
+};
+
 /** On which side of a bare number the values must lie, by the words right beside it: "60 max", "min. 20". */
 const sideOfBare = (before: string, after: string): Limit["side"] | undefined => {
-  const sign = /([<>≤≥])\s*$/.exec(before)?.[1];
-  if (sign !== undefined) return /[>≥]/.test(sign) ? "least" : "most";
   const told = wordsOf(before.split(/[;,()]/).at(-1) ?? "")
     .slice(-2)
     .join(" ");
   const next = wordsOf(after.split(/[;,.()]/)[0] ?? "");
   const isAlone = next.length === 0 || /^\s*[;,.()]/.test(after);
+  const signed = isAlone ? signBefore(before) : undefined;
+  if (signed) return signed;
   // "1 min" is a time.
   const later = /^min\.?$/i.test(next[0] ?? "") ? "" : next.slice(0, 2).join(" ");
   for (const words of [isAlone ? told : "", later]) {

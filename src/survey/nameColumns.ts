@@ -118,9 +118,32 @@ const WORDS: readonly Concept[] = [
   "operation",
 ];
 
+/** "60 s / 30 s", "R10/R1": one reading over an earlier one. */
+const RATIO_OF_TIMES =
+  /^(?:r ?)?\d+ ?(?:s|sec|min|minutes?)?\.? ?[/÷:] ?(?:r ?)?\d+ ?(?:s|sec|min|minutes?)\.?(?: ratio)?$|^r ?\d+ ?[/÷:] ?r ?\d+$/i;
+
+/** Titles of the two ends of what is allowed, where they carry a unit: "from (ms)", "to (ms)". */
+const RANGE_FROM = /^(?:from|von|de|du|desde)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
+const RANGE_TO = /^(?:to|bis|à|au|hasta|até)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
+
+/** Titles that are known by their form. */
+const FORMS: readonly {
+  readonly form: RegExp;
+  readonly concept: Concept;
+  readonly needsUnit?: true;
+}[] = [
+  { form: /^\d+(?:[.,]\d+)? ?(?:s|sec|min)\.?$/i, concept: "reading" },
+  { form: RATIO_OF_TIMES, concept: "index" },
+  { form: RANGE_FROM, concept: "minimum", needsUnit: true },
+  { form: RANGE_TO, concept: "maximum", needsUnit: true },
+];
+
 /** What a title says, where its unit does not contradict it. */
 const conceptOfTitle = (title: string, unit: Unit | undefined): Concept | undefined => {
-  if (/^\d+(?:[.,]\d+)? ?(?:s|sec|min)\.?$/i.test(title)) return "reading";
+  const formed = FORMS.find(
+    ({ form, needsUnit }) => form.test(title) && (unit !== undefined || !needsUnit),
+  );
+  if (formed) return formed.concept;
   const concept = conceptOf(title);
   // The least voltage at which a breaker closes or opens is measured.
   if (concept === "minimum" && unit === "V" && operationIn([title]) !== undefined) return "reading";

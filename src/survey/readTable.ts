@@ -191,7 +191,7 @@ function readingsOf(draft: Draft): Measure[] {
   const found = (typed.length > 0 ? typed : worked.flatMap(named)).map((measure) =>
     isTransformer ? { ...measure, kind: injectedOf(draft)[0]?.kind ?? measure.kind } : measure,
   );
-  found.push(...levelsOf(draft, found), ...injectedOf(draft));
+  found.push(...levelsOf(draft, found), ...injectedOf(draft), ...excitingOf(draft));
   // Columns that are titled by what is measured alone, under a heading that tells the unit.
   const isPlain = ({ concept, numbers, computed, at, unit }: SurveyColumn) =>
     concept === undefined && unit === undefined && numbers && !computed && at > draft.table.left;
@@ -214,6 +214,23 @@ const isOverTime = (draft: Draft): boolean => {
 
 const isTime = ({ unit }: Cell) => unit === "s" || unit === "min";
 
+/** Whether what stands around a table speaks of exciting currents and of no withstand test. */
+const isExcitation = ({ words }: Around): boolean => {
+  const kinds = words.flatMap(kindsIn);
+  return kinds.includes("excitation") && !kinds.includes("withstand");
+};
+
+/** Currents that transformers draw at several voltages. */
+const excitingOf = ({ columns, around }: Draft): Measure[] =>
+  isExcitation(around)
+    ? columns
+        .filter(
+          ({ concept, unit, numbers, computed }) =>
+            concept === "leakage" && unit !== undefined && numbers && !computed,
+        )
+        .map((column) => ({ column, kind: "excitation" }))
+    : [];
+
 /** The column of test levels, where the table is one of withstand tests. */
 function levelsOf({ columns, around }: Draft, found: readonly Measure[]): Measure[] {
   const has = (concept: Concept) => columns.some((column) => column.concept === concept);
@@ -221,7 +238,13 @@ function levelsOf({ columns, around }: Draft, found: readonly Measure[]): Measur
   const isNamed = around.words.some((text) => kindsIn(text).includes("withstand"));
   const isWithstand =
     has("discharge") || has("leakage") || (found.length === 0 && (has("duration") || isNamed));
-  if (applied.length === 0 || !isWithstand || (isLog(columns) && found.length > 0)) return [];
+  if (
+    applied.length === 0 ||
+    !isWithstand ||
+    isExcitation(around) ||
+    (isLog(columns) && found.length > 0)
+  )
+    return [];
   const kind = around.words.flatMap(kindsIn).find((one) => one === "cable");
   return applied.map((column) => ({ column, kind: kind ?? "withstand" }));
 }

@@ -5,7 +5,7 @@ import type { Entry, Limit } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
 import { quantitiesIn } from "../findFacts";
 import { classOf } from "../kindOf";
-import { plain, verdictIn } from "../words/sheetWords";
+import { conceptOf, plain, verdictIn } from "../words/sheetWords";
 import type { SurveyContext } from "./rule";
 
 /** A value of an entry held against a bound. */
@@ -75,12 +75,17 @@ const TORQUE_BAND: readonly { readonly side: Limit["side"]; readonly share: numb
   { side: "most", share: 1 + torqueTolerance.value / 100 },
 ];
 
+/** Whether a bound is for how far the poles are apart: "simultaneity at most 2 ms". */
+export const isOfSpread = ({ about }: Limit): boolean =>
+  about !== undefined && conceptOf(about) === "spread";
+
 /** The limits that headings and notes tell for a reading of this kind. */
 const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): readonly Limit[] => {
   const isOfError = beside.error !== undefined || OF_ERROR.includes(kind);
   const told = facts.limits.filter(
     (limit) =>
       limit.unit !== undefined &&
+      !(limit.unit === "ms" && isOfSpread(limit)) &&
       (limit.operation === undefined || limit.operation === operation) &&
       ((unit !== undefined && classOf(limit.unit) === classOf(unit)) ||
         (isOfError && limit.unit === "%")),

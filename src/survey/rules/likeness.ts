@@ -1,10 +1,10 @@
 import type { Finding } from "../../check/finding";
 import { poleSpread } from "../../standards/poleSpread";
 import { contactSpread } from "../../standards/practice";
-import type { Block, Entry } from "../block";
+import type { Block, Entry, SurveyColumn } from "../block";
 import { inBaseUnit } from "../cells";
 import { groupBy } from "../groupBy";
-import { compare } from "./judge";
+import { compare, isOfSpread } from "./judge";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 const base = ({ cell, unit }: Entry): number | undefined =>
@@ -75,8 +75,10 @@ const times = (block: Block, { text, basis = "IEC" }: SurveyContext): Finding[] 
     const values = group.map((entry) => base(entry) ?? 0);
     const middle = middleOf(values);
     const apart = (Math.max(...values) - Math.min(...values)) * 1000;
-    const most = poleSpread(first.operation, HERTZ[basis]);
-    if (!most.ok || apart <= most.value.value * (1 + ROUNDING)) return [];
+    const usual = poleSpread(first.operation, HERTZ[basis]);
+    const stated = first.facts.limits.find((limit) => limit.unit === "ms" && isOfSpread(limit));
+    const most = stated?.number ?? (usual.ok ? usual.value.value : undefined);
+    if (most === undefined || apart <= most * (1 + ROUNDING)) return [];
     const odd = group.reduce(
       (far, entry) =>
         Math.abs((base(entry) ?? 0) - middle) > Math.abs((base(far) ?? 0) - middle) ? entry : far,
@@ -89,7 +91,7 @@ const times = (block: Block, { text, basis = "IEC" }: SurveyContext): Finding[] 
         block,
         odd,
         odd.address,
-        text.notTogether(written(apart, "ms"), written(most.value.value, "ms")),
+        text.notTogether(written(apart, "ms"), written(most, "ms")),
         { found: odd.cell?.text },
       ),
     ];
@@ -112,7 +114,9 @@ const falls = (block: Block, { text }: SurveyContext): Finding[] =>
         (kind !== "excitation" || !block.turned || isPoint(column.title)),
     ),
     ({ column, line, panel }) =>
-      isPoint(column.title) ? `line ${line}` : `column ${column.at} ${panel}`,
+      isPoint(column.title) || isRepeated(block, column)
+        ? `line ${line}`
+        : `column ${column.at} ${panel}`,
   ).flatMap((curve) =>
     curve.flatMap((entry, index) => {
       const [before, value, after] = [curve[index - 1], entry, curve[index + 1]].map(
@@ -136,6 +140,10 @@ const falls = (block: Block, { text }: SurveyContext): Finding[] =>
       ];
     }),
   );
+
+/** Whether the points of a curve stand across, each under the same title. */
+const isRepeated = ({ columns }: Block, { title, position }: SurveyColumn): boolean =>
+  position === undefined && columns.filter((one) => one.title === title).length >= 3;
 
 /** An operations counter never runs back. */
 const COUNTER = /count|zähl|contador|compteur|عداد/iu;

@@ -42,7 +42,7 @@ const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
           (stage === undefined || column.stage === undefined || stage === column.stage),
       );
       // What one kind of test has no use for is blank in all its lines.
-      return groupBy(taken, ({ kind }) => kind).flatMap((entries) => {
+      return groupBy(taken, ({ kind, unit }) => `${kind} ${unit}`).flatMap((entries) => {
         const lines = groupBy(entries, ({ line }) => String(line)).flatMap(
           ([first]) => first ?? [],
         );

@@ -67,7 +67,7 @@ export const de: SheetWords = {
     serial: ["(?:fabrik|serien|geräte) ?(?:nr|nummer)", "fabriknr"],
     remarks: ["(?:bemerkung|bemerkungen|anmerkung|hinweis|kommentar|notiz)(?:en)?"],
     stage: ["zeitpunkt", "vor nach", "vorher nachher"],
-    operation: ["schalthandlung", "ein aus", "schaltung"],
+    operation: ["vorgang", "schalthandlung", "ein aus", "schaltung"],
     position: [
       "(?:.* )?(?:leiter|phase|messung zwischen|pol|messstrecke|außenleiter|klemmen?|prüfstelle|messpunkt|verbindung)(?: .*)?",
       "zwischen",
