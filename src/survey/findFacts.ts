@@ -104,7 +104,11 @@ const sideOf = (text: string, { at, end, unit }: Quantity): Limit["side"] | unde
   const after = text.slice(end, end + 14);
   const sign = /(\+ ?\/ ?-|[≥≤<>±]=?)\s*$/.exec(before)?.[1];
   if (sign) return /[≥>]/.test(sign) ? "least" : "most";
-  const clause = before.replace(/(?<=\p{L})[<>]/gu, " ").split(/[;,.()–]/).at(-1) ?? "";
+  const clause =
+    before
+      .replace(/(?<=\p{L})[<>]/gu, " ")
+      .split(/[;,.()–]/)
+      .at(-1) ?? "";
   const tail = after.split(/[;,.()–]/)[0] ?? "";
   if (hasWord(clause, "atLeast") || hasWord(tail, "atLeast")) return "least";
   if (hasWord(clause, "atMost") || hasWord(tail, "atMost")) return "most";
