@@ -3,11 +3,12 @@ import { isOtherLineup } from "../lineup/isOtherLineup";
 import type { Lineup } from "../lineup/lineup";
 import type { CommandLineText } from "../messages/commandLine";
 import { readLineup } from "../records/readLineup";
+import { beyond, limitOf } from "../sheets/limits";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import { planFor } from "../sheets/plan";
 import { type Built, readBook, writeBook } from "../xlsx/file";
 import { readMemory } from "../xlsx/remembered";
-import { named, readBytes, readText, UsageError } from "./files";
+import { named, readBytes, readText, UsageError, usageError } from "./files";
 import { saveBook } from "./saveBook";
 
 /** Reads a lineup file, or says everything that is wrong with it. */
@@ -21,6 +22,7 @@ export function loadLineup(file: string): Lineup {
 /** Builds the record workbook of a lineup, onto the one that is there already where there is one. */
 export async function buildBook(lineupFile: string, out: string): Promise<Built> {
   const lineup = loadLineup(lineupFile);
+  if (lineup.panels.length > limitOf("panels")) throw usageError(beyond("panels"), lineupFile);
   const existing = existsSync(out) ? readBytes(out) : undefined;
   if (existing) await refuseOther(lineup, lineupFile, out, existing);
   const built = await named(out, () => writeBook(planFor(lineup), existing));

@@ -1,11 +1,13 @@
-import { deflateSync, inflateSync, strFromU8, strToU8 } from "fflate";
+import { deflateSync, Inflate, strFromU8, strToU8 } from "fflate";
 import * as z from "zod/mini";
 import { synonymFile } from "../intake/words/synonyms";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../records/readLineup";
+import { BookError } from "../sheets/bookError";
 import { exportMapping } from "../sheets/exportMapping";
 import { lastIntake } from "../sheets/lastIntake";
 import { layoutMap } from "../sheets/layoutMap";
+import { beyond, limitOf } from "../sheets/limits";
 import { placedReadings } from "../sheets/placedReadings";
 import type { Remembered } from "../sheets/remembered";
 
@@ -24,7 +26,7 @@ export const memoryXml = ({ lineup }: Memory): string =>
 /** The memory that a custom XML part holds; undefined where it is not ours or cannot be understood. */
 export function readMemoryXml(xml: string): Memory | undefined {
   if (!xml.includes(NAMESPACE)) return undefined;
-  const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
+  const json = contentIn(xml);
   const lineup = json === undefined ? undefined : readLineup(unescaped(json));
   return lineup?.ok ? { lineup: lineup.value } : undefined;
 }
@@ -57,16 +59,48 @@ const packed = (json: string): string =>
 
 const unpacked = (text: string): string =>
   text.startsWith(DEFLATED)
-    ? strFromU8(inflateSync(strToU8(atob(text.slice(DEFLATED.length)), true)))
+    ? strFromU8(inflated(strToU8(atob(text.slice(DEFLATED.length)), true)))
     : unescaped(text);
+
+/** So many deflated bytes are unpacked at once: no more than a thousand times as many come of them. */
+const PIECE = 4096;
+
+/** @throws {BookError} where it comes to more than a workbook may remember */
+function inflated(packed: Uint8Array): Uint8Array {
+  const most = limitOf("remembered");
+  const pieces: Uint8Array[] = [];
+  let length = 0;
+  const stream = new Inflate((piece) => {
+    length += piece.length;
+    if (length > most) throw beyond("remembered");
+    pieces.push(piece);
+  });
+  for (let at = 0; at < packed.length || at === 0; at += PIECE)
+    stream.push(packed.subarray(at, at + PIECE), at + PIECE >= packed.length);
+  const whole = new Uint8Array(length);
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
+}
+
+/** What stands in our element; undefined where it is not there, or not closed. */
+function contentIn(xml: string): string | undefined {
+  const from = xml.indexOf(">", xml.indexOf("<gearproof ")) + 1;
+  const to = xml.lastIndexOf("</gearproof>");
+  return xml.includes("<gearproof ") && from > 0 && to >= from ? xml.slice(from, to) : undefined;
+}
 
 /** What a custom XML part remembers; undefined where it is not ours or cannot be understood. */
 export function readRememberedXml(xml: string): Remembered | undefined {
   if (!xml.includes(REMEMBERED_NAMESPACE)) return undefined;
-  const json = /<gearproof [^>]*>([\s\S]*)<\/gearproof>/.exec(xml)?.[1];
+  const json = contentIn(xml);
   try {
     return json === undefined ? undefined : rememberedParts.parse(JSON.parse(unpacked(json)));
-  } catch {
+  } catch (error) {
+    if (error instanceof BookError) throw error;
     return undefined;
   }
 }

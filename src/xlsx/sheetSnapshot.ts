@@ -1,19 +1,21 @@
 import type { SheetCells, SheetSnapshot, TableSnapshot } from "../sheets/snapshot";
+import { extentOf, joinsWithin } from "./scan/extent";
 import { formulasOf } from "./scan/formulasOf";
-import { cellIn, widthOf } from "./scan/grid";
+import { cellIn } from "./scan/grid";
 import type { StoredSheet, StoredTable } from "./storedSheet";
 
 /** A sheet as the check, the intake and the builder see it. */
 export function sheetSnapshot(sheet: StoredSheet): SheetSnapshot {
   const { name, hidden, merges, notes } = sheet;
-  const rowCount = sheet.cells.starts.length - 1;
+  const extent = extentOf(sheet.cells);
+  const rowCount = extent.rows;
   const cells: SheetCells = {
     rowCount,
-    columnCount: widthOf(sheet.cells),
+    columnCount: extent.columns,
     cell: cellIn(sheet.cells),
     formula: formulasOf(sheet.cells, sheet.formulas),
     hidden: hiddenRows(sheet, 0, rowCount - 1),
-    merges,
+    merges: joinsWithin(merges, extent),
     ...(notes.size > 0
       ? { note: (row: number, column: number) => notes.get(`${row},${column}`) }
       : {}),

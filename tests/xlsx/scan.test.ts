@@ -274,8 +274,9 @@ describe("what is damaged or hostile ends at once, in words that name the part",
     ],
   ])("%s is read at once", async (_what, make) => {
     const file = make();
-    const before = performance.now();
+    const before = process.cpuUsage();
     expect((await readBook(file)).sheets).toHaveLength(1);
-    expect(performance.now() - before).toBeLessThan(5000);
+    const { user, system } = process.cpuUsage(before);
+    expect((user + system) / 1000).toBeLessThan(5000);
   });
 });

@@ -1,4 +1,5 @@
 import { fromCol, toCol, tokenize } from "@borgar/fx/xlsx";
+import { beyond, limitOf } from "../../sheets/limits";
 import { type CellGrid, placeIn } from "./grid";
 import type { StoredFormulas } from "./scanSheet";
 
@@ -12,11 +13,7 @@ export function formulasOf(cells: CellGrid, { texts, shared, arrays }: StoredFor
   const fills = new Map(
     [...shared].map(([number, { formula, row, column }]) => [number, filled(formula, row, column)]),
   );
-  const ofArray = (row: number, column: number) =>
-    arrays.find(
-      ({ top, left, bottom, right }) =>
-        row >= top && row <= bottom && column >= left && column <= right,
-    )?.formula;
+  const ofArray = arrayFinder(arrays);
   return (row, column) => {
     const at = placeIn(cells, row, column);
     const number = at < 0 ? 0 : (cells.formulas[at] ?? 0);
@@ -24,6 +21,46 @@ export function formulasOf(cells: CellGrid, { texts, shared, arrays }: StoredFor
     const text = texts[number] ?? "";
     return typeof text === "number" ? fills.get(text)?.(row, column) : text;
   };
+}
+
+/**
+ * Finds the array formula that fills a cell. Those above it are gone through from the nearest on, as long as
+ * any of them can reach so far down.
+ */
+function arrayFinder(arrays: StoredFormulas["arrays"]): FormulaAt {
+  const sorted = [...arrays].sort((one, other) => one.top - other.top);
+  const tops = Int32Array.from(sorted, ({ top }) => top);
+  const bottoms = Int32Array.from(sorted, ({ bottom }) => bottom);
+  const lefts = Int32Array.from(sorted, ({ left }) => left);
+  const rights = Int32Array.from(sorted, ({ right }) => right);
+  let lowest = 0;
+  const reach = bottoms.map((bottom) => {
+    lowest = Math.max(lowest, bottom);
+    return lowest;
+  });
+  const most = limitOf("steps to its array formulas");
+  let steps = 0;
+  return (row, column) => {
+    let at = lastFrom(tops, row);
+    const from = at;
+    const isThere = () =>
+      row <= Number(bottoms[at]) && column >= Number(lefts[at]) && column <= Number(rights[at]);
+    while (at >= 0 && Number(reach[at]) >= row && !isThere()) at -= 1;
+    steps += from - at;
+    if (steps > most) throw beyond("steps to its array formulas");
+    return at >= 0 && isThere() ? sorted[at]?.formula : undefined;
+  };
+}
+
+/** The last of areas, by their tops, that begins in a row or above it. */
+function lastFrom(tops: Int32Array, row: number): number {
+  let [from, to] = [0, tops.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (Number(tops[middle]) <= row) from = middle + 1;
+    else to = middle;
+  }
+  return from - 1;
 }
 
 const REFERENCES: ReadonlySet<string> = new Set(["range", "range_beam"]);

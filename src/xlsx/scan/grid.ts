@@ -36,6 +36,10 @@ export class GridBuilder {
   private readonly values: CellValue[] = [null];
   private readonly known = new Map<string | boolean, number>();
 
+  get size(): number {
+    return this.count;
+  }
+
   row(row: number): void {
     if (row <= (this.rows.at(-1) ?? -1)) this.inOrder = false;
     this.rows.push(row);

@@ -1,4 +1,5 @@
 import { type Area, cellCount, LAST_COLUMN, LAST_ROW, readArea } from "../../sheets/area";
+import { beyond, limitOf } from "../../sheets/limits";
 import { unescapedCell } from "../xml/editText";
 import { type CellGrid, GridBuilder } from "./grid";
 import { readNumber } from "./readNumber";
@@ -110,6 +111,7 @@ class SheetScanner {
   private valueFrom = 0;
   private valueTo = 0;
   private hasValue = false;
+  private readonly mostCells = limitOf("cells");
 
   constructor(
     private readonly bytes: Uint8Array,
@@ -186,6 +188,7 @@ class SheetScanner {
       else if (tags.letter === T) this.readKind();
     if (this.column > LAST_COLUMN) throw tags.broken("has a column that no sheet has");
     if (!tags.closed) while (tags.nextChild()) this.readInCell();
+    if (this.grid.size > this.mostCells) throw beyond("cells");
     if (this.hasValue) this.addValue();
     else if (this.formula > 0) this.grid.cell(this.column, 0, this.formula);
   }

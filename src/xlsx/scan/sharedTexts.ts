@@ -1,3 +1,4 @@
+import { beyond, limitOf } from "../../sheets/limits";
 import { damaged } from "../package/readArchive";
 import { TagReader } from "./tagReader";
 import { textIn } from "./textIn";
@@ -18,6 +19,7 @@ const LT = 60;
 export function sharedTexts(bytes: Uint8Array, part: string): SharedTexts {
   let places = new Uint32Array(2048);
   let count = 0;
+  const most = limitOf("texts");
   const tags = new TagReader(bytes, part);
   tags.enter("sst");
   while (!tags.closed && tags.nextChild()) {
@@ -26,6 +28,7 @@ export function sharedTexts(bytes: Uint8Array, part: string): SharedTexts {
     const from = tags.at;
     tags.skipContent();
     if (!isText) continue;
+    if (count === most) throw beyond("texts");
     if (count * 2 === places.length) {
       const longer = new Uint32Array(places.length * 2);
       longer.set(places);

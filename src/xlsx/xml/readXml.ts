@@ -1,4 +1,5 @@
 import { SaxesParser } from "saxes";
+import { beyond, limitOf } from "../../sheets/limits";
 
 /** An element of XML, and where it stands in its text. */
 export interface XmlElement {
@@ -28,9 +29,6 @@ export class XmlError extends Error {
   override name = "XmlError";
 }
 
-/** More elements than any part has that is read whole. */
-const MAX_ELEMENTS = 3_000_000;
-
 const localName = (name: string) => name.slice(name.indexOf(":") + 1);
 
 /**
@@ -38,11 +36,13 @@ const localName = (name: string) => name.slice(name.indexOf(":") + 1);
  *
  * @returns its outermost element
  * @throws {XmlError} where it is damaged or declares a document type
+ * @throws {BookError} where it has more elements than are read
  */
 export function readXml(xml: string): XmlElement {
   const open: Open[] = [];
   let root: XmlElement | undefined;
   let count = 0;
+  const most = limitOf("elements");
   const parser = new SaxesParser({ position: true });
   parser.on("error", (error) => {
     throw new XmlError(error.message.replace(/^undefined:/, ""));
@@ -51,7 +51,7 @@ export function readXml(xml: string): XmlElement {
     throw new XmlError("it declares a document type");
   });
   parser.on("opentag", ({ name, attributes }) => {
-    if (++count > MAX_ELEMENTS) throw new XmlError(`it has more than ${MAX_ELEMENTS} elements`);
+    if (++count > most) throw beyond("elements");
     const inner = parser.position;
     const element: Open = {
       name: localName(name),
