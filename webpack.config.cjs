@@ -67,6 +67,9 @@ module.exports = async (env, { mode = "production" }) => ({
   ],
   devServer: {
     port: 3000,
+    // This machine alone is answered, under its own names.
+    host: "localhost",
+    allowedHosts: ["localhost"],
     headers: { "Access-Control-Allow-Origin": "*" },
     server: env.WEBPACK_SERVE
       ? { type: "https", options: await require("office-addin-dev-certs").getHttpsServerOptions() }

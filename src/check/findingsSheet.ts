@@ -1,4 +1,5 @@
 import type { FindingsText } from "../messages/messages";
+import { shown } from "../quantities/shown";
 import { FINDINGS_COLUMNS, FINDINGS_SHEET, FINDINGS_TABLE } from "../sheets/ours/findingsTable";
 import type { Papers, PlannedSheet } from "../sheets/plannedSheet";
 import { byWeight } from "./byWeight";
@@ -29,14 +30,14 @@ const rowOf = (finding: Finding, text: FindingsText["sheet"]) => {
     rule,
     sheet,
     address,
-    row,
-    column,
-    message,
-    found,
+    row: row && shown(row),
+    column: column && shown(column),
+    message: shown(message),
+    found: typeof found === "string" ? shown(found) : found,
     expected,
     source,
     concession: concession
-      ? text.concession(concession.reason, concession.name, concession.date)
+      ? shown(text.concession(concession.reason, concession.name, concession.date))
       : null,
   };
 };

@@ -7,6 +7,7 @@ import { intakeCommand } from "./commands/intake";
 import { lineupCommand } from "./commands/lineup";
 import { mapCommand } from "./commands/map";
 import { newCommand } from "./commands/new";
+import { complain } from "./commands/options";
 import { verifyCommand } from "./commands/verify";
 import { usageError } from "./files";
 
@@ -36,7 +37,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    process.stderr.write(`${usageError(error).say(text)}\n`);
+    complain(usageError(error).say(text));
     return 2;
   }
 }

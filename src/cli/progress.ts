@@ -1,4 +1,5 @@
 import { Presets, SingleBar } from "cli-progress";
+import { shownInLine } from "../quantities/shown";
 
 /** Steps of a long job, shown as a bar on a terminal and not at all elsewhere. */
 export interface Progress {
@@ -20,7 +21,7 @@ export function progress(total: number): Progress {
   bar.start(total, 0, { what: "" });
   return {
     step: (what) => {
-      bar.increment({ what });
+      bar.increment({ what: shownInLine(what) });
       // The work that follows holds the thread, so the bar is drawn now.
       bar.render();
     },

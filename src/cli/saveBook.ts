@@ -1,5 +1,6 @@
 import { extname } from "node:path";
 import { commandLineFor } from "../messages/commandLine";
+import { shown } from "../quantities/shown";
 import { endingOf, isSigned } from "../xlsx/describeFile";
 import { UsageError, writeWhole } from "./files";
 
@@ -15,5 +16,5 @@ export function saveBook(out: string, file: Uint8Array): void {
   if (right !== undefined && given !== right && ENDINGS.has(given))
     throw new UsageError(({ files }) => files.ending(out, right, files.endings[right] ?? ""));
   writeWhole(out, file);
-  if (isSigned(file)) process.stderr.write(`${commandLineFor("en").files.signed(out)}\n`);
+  if (isSigned(file)) process.stderr.write(`${shown(commandLineFor("en").files.signed(out))}\n`);
 }

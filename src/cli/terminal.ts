@@ -3,6 +3,7 @@ import type { Compared } from "../check/compare";
 import { type Finding, isOpen, type Weight } from "../check/finding";
 import { countWords } from "../check/matrix";
 import type { CommandLineText } from "../messages/commandLine";
+import { shownInLine } from "../quantities/shown";
 
 type CheckText = CommandLineText["check"];
 
@@ -32,7 +33,8 @@ export function comparedWords(file: string, compared: Compared, text: CheckText)
           ...lines.slice(0, MAX_LINES).map((line) => `    ${line}`),
           ...(lines.length > MAX_LINES ? [`    ${text.more(lines.length - MAX_LINES)}`] : []),
         ];
-  const told = ({ sheet, address, message }: Finding) => `${sheet}!${address}: ${message}`;
+  const told = ({ sheet, address, message }: Finding) =>
+    shownInLine(`${sheet}!${address}: ${message}`);
   return [
     text.against(file, closed.length, fresh.length, changed.length, same, altered.length),
     ...list(text.lists.fresh, fresh.map(told)),

@@ -1,18 +1,25 @@
 import * as z from "zod/mini";
 import { type BoltSize, boltNamed, bolts, gradeNamed } from "../engineering/bolts";
 import { type Curve, curves } from "../engineering/curves";
+import { hasUnseen, mixesScripts } from "../quantities/shown";
 import { CABLE_WAVES } from "../standards/cableTest";
 import { measuringRange } from "./measuringRange";
 
 /** Name of a part, or any other one line of text that is not blank. */
-export const name = z
-  .string()
-  .check(
-    z.trim(),
-    z.minLength(1, "must not be blank"),
-    z.maxLength(80, "must be at most 80 characters"),
-    z.regex(/^[^\r\n\t]*$/, "must be one line"),
-  );
+export const name = z.string().check(
+  z.trim(),
+  z.minLength(1, "must not be blank"),
+  z.maxLength(80, "must be at most 80 characters"),
+  z.regex(/^[^\r\n\t]*$/, "must be one line"),
+  z.refine(
+    (text) => !hasUnseen(text),
+    "holds characters that are not seen (control characters, marks of direction, blanks of no width); type it anew",
+  ),
+  z.refine(
+    (text) => !mixesScripts(text),
+    "mixes letters that look alike of two alphabets, such as K and Cyrillic К; type it anew in one",
+  ),
+);
 
 /** The name that an entry had first, where it is called otherwise now: its readings are known by it. */
 export const knownAs = z.optional(name);

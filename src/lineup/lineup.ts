@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { hasUnseen } from "../quantities/shown";
 import { BASES } from "../standards/criterion";
 import { type Document, EDITIONS, PURPOSES } from "../standards/editions";
 import {
@@ -61,9 +62,13 @@ const panel = z.strictObject({
 });
 
 /** One line of text that may be longer than a name. */
-const longName = z
-  .string()
-  .check(z.trim(), z.minLength(1, "must not be blank"), z.maxLength(240), z.regex(/^[^\r\n\t]*$/));
+const longName = z.string().check(
+  z.trim(),
+  z.minLength(1, "must not be blank"),
+  z.maxLength(240),
+  z.regex(/^[^\r\n\t]*$/),
+  z.refine((text) => !hasUnseen(text), "holds characters that are not seen; type it anew"),
+);
 
 /**
  * A criterion of the project's or the maker's own, which comes before the standard's.

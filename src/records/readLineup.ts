@@ -2,7 +2,9 @@ import * as z from "zod/mini";
 import en from "zod/v4/locales/en.js";
 import { crossChecks } from "../lineup/crossChecks";
 import { type Lineup, lineupSchema } from "../lineup/lineup";
+import { quoted } from "../quantities/quoted";
 import { checkAgainstKinds } from "./checkAgainstKinds";
+import { repeatedKeys } from "./repeatedKeys";
 
 // The small edition of the library comes without words.
 z.config(en());
@@ -28,7 +30,11 @@ export function readLineup(text: string): { ok: true; value: Lineup } | LineupEr
       errors: [{ path: "(file)", message: `is not JSON: ${(error as Error).message}` }],
     };
   }
-  return checkLineup(withoutSchema(json));
+  const twice = repeatedKeys(text).map(({ key, line }) => ({
+    path: `line ${line}`,
+    message: `says ${quoted(key)} a second time in the same braces; keep one`,
+  }));
+  return twice.length > 0 ? { ok: false, errors: twice } : checkLineup(withoutSchema(json));
 }
 
 /** A lineup without the line by which a file tells an editor its schema. */

@@ -35,6 +35,11 @@ export function Page({ file, made, report, earlier }: Props): ReactElement {
       <head>
         <meta charSet="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
+        {/* The page loads nothing and runs nothing, whatever a workbook put into it. */}
+        <meta
+          httpEquiv="Content-Security-Policy"
+          content="default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'"
+        />
         <meta name="generator" content="Gearproof" />
         <title>{page.title(file)}</title>
         {/* biome-ignore lint/security/noDangerouslySetInnerHtml: our own constant style sheet */}

@@ -2,6 +2,7 @@ import { createElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import type { Report } from "../check/check";
 import type { Messages } from "../messages/messages";
+import { withoutUnseen } from "../quantities/shown";
 import type { Earlier } from "./ChangesSince";
 import { Page } from "./Page";
 import { TextContext } from "./text";
@@ -15,5 +16,5 @@ export const reportHtml = (
   earlier?: Earlier,
 ): string => {
   const page = createElement(Page, { file, made, report, earlier });
-  return `<!doctype html>\n${renderToStaticMarkup(createElement(TextContext, { value: text }, page))}\n`;
+  return `<!doctype html>\n${withoutUnseen(renderToStaticMarkup(createElement(TextContext, { value: text }, page)))}\n`;
 };

@@ -12,11 +12,13 @@ import { runJobs } from "../runJobs";
 import { screenOf } from "../screen";
 import {
   type CommandText,
+  complain,
   filesRead,
   lineupOption,
   mapOption,
   overwriteOption,
   print,
+  printJson,
 } from "./options";
 
 interface Options {
@@ -104,7 +106,7 @@ async function checkAll(
   const checked = await runJobs(jobs, ({ report }) => bar.step(report.file));
   bar.end();
   const files = checked.map(({ report }) => report);
-  if (json) print(JSON.stringify({ files }, null, 1));
+  if (json) printJson({ files });
   else {
     tellErrors(files);
     const told = checked.flatMap(({ told }) => (told ? [told] : []));
@@ -116,8 +118,7 @@ async function checkAll(
 }
 
 function tellErrors(files: readonly FileReport[]): void {
-  for (const { file, error } of files)
-    if (error !== undefined) process.stderr.write(`${file}: ${error}\n`);
+  for (const { file, error } of files) if (error !== undefined) complain(`${file}: ${error}`);
 }
 
 /** One line over many workbooks. */

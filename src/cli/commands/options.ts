@@ -1,12 +1,31 @@
 import { Option } from "commander";
 import type { CommandLineText } from "../../messages/commandLine";
+import { safeJson, shown } from "../../quantities/shown";
+import { screenOf } from "../screen";
 
 /** The texts of the command line. */
 export type CommandText = CommandLineText;
 
-/** Prints lines for people. */
+/** Prints lines for people; what is in them of others steers no terminal. */
 export const print = (text: string): void => {
-  process.stdout.write(`${text}\n`);
+  const { colours } = screenOf();
+  const pieces = colours ? text.split(COLOURS) : [text];
+  process.stdout.write(
+    `${pieces.map((piece, at) => (at % 2 === 1 ? piece : shown(piece))).join("")}\n`,
+  );
+};
+
+/** The colours of the screen, and nothing else that a terminal obeys. */
+const COLOURS = /(\u001b\[(?:0|1|2|31|32|33)m)/;
+
+/** Prints JSON for programs. */
+export const printJson = (value: unknown): void => {
+  process.stdout.write(`${safeJson(JSON.stringify(value, null, 1))}\n`);
+};
+
+/** Says what is wrong. */
+export const complain = (text: string): void => {
+  process.stderr.write(`${shown(text)}\n`);
 };
 
 /** For every command that writes files. */
