@@ -1,4 +1,5 @@
 import type { Column } from "../records/kind";
+import { EXCEL_LIMITS } from "../sheets/excelLimits";
 import { HEADER_ROW, INSTRUMENT_ROWS } from "./tableLayout";
 
 /** What an entry column accepts, before it is put into the words of a file or of Excel. */
@@ -10,11 +11,9 @@ export type Validation = (
   | { readonly type: "range"; readonly range: string }
 ) & { readonly message: string };
 
-/** Excel takes no longer title of a validation's message (Office.js reference, DataValidationPrompt). */
-const TITLE_LENGTH = 32;
-
 /** The title of a validation's messages: the column's header, as far as Excel takes it. */
-export const validationTitle = (header: string): string => header.slice(0, TITLE_LENGTH);
+export const validationTitle = (header: string): string =>
+  header.slice(0, EXCEL_LIMITS.promptTitle.most);
 
 const LEAST = -1e9;
 const MOST = 1e9;

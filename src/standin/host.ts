@@ -1,4 +1,5 @@
 import { type Area, areaAddress } from "../sheets/area";
+import { EXCEL_LIMITS } from "../sheets/excelLimits";
 import { type EventName, type StandInBook, sheetNamed } from "./book";
 import { HostError } from "./hostObject";
 import { workbookObject } from "./objects/workbook";
@@ -27,9 +28,8 @@ export interface Fault {
   readonly code?: string;
 }
 
-/** Excel on the web refuses requests and answers above this many bytes, and reads of more cells. */
-export const MAX_BYTES = 5_000_000;
-export const MAX_CELLS = 5_000_000;
+/** Excel on the web refuses requests and answers above this many bytes. */
+const MAX_BYTES = EXCEL_LIMITS.payloadBytes.most;
 
 /** A running stand-in for Excel: a workbook, and the session that a request context is made over. */
 export interface StandInHost {

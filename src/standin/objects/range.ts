@@ -1,4 +1,5 @@
 import { type Area, areaAddress, cellCount, overlap, readArea } from "../../sheets/area";
+import { EXCEL_LIMITS } from "../../sheets/excelLimits";
 import { bodyRows, boxAt, lookAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { deleteRows } from "../edits";
 import { entered } from "../entered";
@@ -7,7 +8,7 @@ import { conditionalFormats } from "./conditionalFormats";
 import { dataValidation } from "./dataValidation";
 import { formatObject, guard, locked } from "./format";
 
-const MAX_CELLS = 5_000_000;
+const MAX_CELLS = EXCEL_LIMITS.rangeCells.most;
 /** More merged areas the published reference says are not given of one range. */
 const MAX_MERGES = 512;
 
@@ -170,9 +171,20 @@ function setContent(
 ): void {
   if (sheet.protected && locked(sheet, area) !== false) throw denied(`the sheet ${sheet.name}`);
   fill(area, name, value, (row, column, cell) => {
+    refuseTooLong(cell);
     if (sheet.merges.some((merge) => insideMerge(merge, row, column))) return;
     putBox(book, sheet, row, column, entered(cell, tableAt(sheet, row, column)?.name));
   });
+}
+
+/** @throws {HostError} for a text or a formula that no cell takes */
+export function refuseTooLong(value: unknown): void {
+  const text = typeof value === "string" ? value : "";
+  const isFormula = text.startsWith("=");
+  const { most } = isFormula ? EXCEL_LIMITS.formula : EXCEL_LIMITS.cellText;
+  // The apostrophe that keeps it text is no part of it.
+  if (text.length - (text.startsWith("'") ? 1 : 0) > most)
+    throw badArgument(`${isFormula ? "a formula" : "a text"} has more than ${most} characters`);
 }
 
 function setNumberFormat(sheet: Sheet, area: Area, value: unknown): void {

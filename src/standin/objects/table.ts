@@ -1,10 +1,11 @@
 import { type Area, overlap } from "../../sheets/area";
+import { EXCEL_LIMITS } from "../../sheets/excelLimits";
 import { bodyRows, boxAt, newId, putBox, type Sheet, type StandInBook, type Table } from "../book";
 import { addTableRows } from "../edits";
 import { entered } from "../entered";
 import { badArgument, HostError, type HostObject, hostObject } from "../hostObject";
 import { guard } from "./format";
-import { rangeObject } from "./range";
+import { rangeObject, refuseTooLong } from "./range";
 import { sheetIdentity } from "./sheetIdentity";
 
 /** The tables of a workbook, or of one sheet. */
@@ -77,7 +78,11 @@ export function tableObject(book: StandInBook, sheet: Sheet, table: Table): Host
             (other) => other !== table && other.name.toLowerCase() === String(value).toLowerCase(),
           ),
         );
-        if (taken || !/^[A-Za-z_\\][\w.]*$/.test(String(value)))
+        if (
+          taken ||
+          String(value).length > EXCEL_LIMITS.tableName.most ||
+          !/^[A-Za-z_\\][\w.]*$/.test(String(value))
+        )
           throw badArgument(`a table cannot be called ${value}`);
         table.name = String(value);
       },
@@ -147,6 +152,7 @@ function added(book: StandInBook, sheet: Sheet, table: Table, values: unknown[][
   addTableRows(book, sheet, table, values.length);
   values.forEach((row, index) => {
     row.forEach((value, column) => {
+      refuseTooLong(value);
       if (value !== null)
         putBox(book, sheet, first + index, table.area.left + column, entered(value, table.name));
     });

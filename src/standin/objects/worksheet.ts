@@ -1,4 +1,5 @@
 import { type Area, everything, readArea, readAreas } from "../../sheets/area";
+import { EXCEL_LIMITS } from "../../sheets/excelLimits";
 import type { Sheet, StandInBook } from "../book";
 import {
   badArgument,
@@ -30,7 +31,7 @@ export function worksheetCollection(book: StandInBook, add: (name: string) => Sh
       add: (name: string) => {
         if (book.structureProtected) throw denied("the workbook's structure");
         if (find(name)) throw badArgument(`a sheet is called ${name} already`);
-        if (name.length > 31 || /[\\/?*[\]:]/.test(name) || name === "")
+        if (name.length > EXCEL_LIMITS.sheetName.most || /[\\/?*[\]:]/.test(name) || name === "")
           throw badArgument(`a sheet cannot be called ${name}`);
         return worksheetObject(book, add(name));
       },
@@ -96,7 +97,7 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
   const area = (address: unknown): Area => {
     if (address === null || address === undefined || address === "") return everything();
     const text = String(address);
-    if (text.length > 8192) throw badArgument("the address has more than 8192 characters");
+    if (text.length > EXCEL_LIMITS.address.most) throw badArgument("the address is too long");
     const read = readArea(text);
     if (!read) throw badArgument(`${text} is no address`);
     return read;
@@ -166,7 +167,8 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
     call: {
       getRange: (address?: string) => rangeObject(book, sheet, area(address)),
       getRanges: (addresses: string) => {
-        if (addresses.length > 8192) throw badArgument("the address has more than 8192 characters");
+        if (addresses.length > EXCEL_LIMITS.address.most)
+          throw badArgument("the address is too long");
         const areas = readAreas(addresses);
         if (!areas) throw badArgument(`${addresses} are no addresses`);
         return areasObject(book, sheet, areas);
