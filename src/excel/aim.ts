@@ -16,8 +16,8 @@ export interface Held {
 export interface Aim {
   /** What tells that they are the right ones: titles and names, as they were read (`nameOf` of its run). */
   readonly name: string;
-  /** What each held when it was read. */
-  readonly old: readonly Held[];
+  /** What each held when it was read; not told where it may hold anything, as a cell of a row that we have just added. */
+  readonly old: readonly (Held | undefined)[];
   /** What each is to hold; not told of a formula, and of a cell that is left alone. */
   readonly wanted: readonly (CellValue | undefined)[];
   /** What is given to Excel for each; null leaves a cell alone. */
@@ -105,10 +105,11 @@ export const heldIn = ({ run }: Open, index: number, { cells }: Sight): Held[] =
 /** Whether cells hold what was read of them, those apart that are left alone. */
 export const isAsRead = ({ old, input }: Pick<Aim, "old" | "input">, now: readonly Held[]) =>
   old.every(
-    ({ value, formula }, at) =>
+    (held, at) =>
+      held === undefined ||
       input[at] === null ||
-      (now[at]?.formula === formula &&
-        (value === undefined || isSameStored(now[at]?.value ?? null, value))),
+      (now[at]?.formula === held.formula &&
+        (held.value === undefined || isSameStored(now[at]?.value ?? null, held.value))),
   );
 
 /** Whether cells hold what is wanted of them. */

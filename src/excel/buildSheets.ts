@@ -1,10 +1,12 @@
 import { HEADER_ROW } from "../look/tableLayout";
 import { memoryXml } from "../memory/memory";
+import { BookError } from "../sheets/bookError";
 import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
 import type { Plan } from "../sheets/plan";
 import type { PlannedSheet } from "../sheets/plannedSheet";
-import { instrumentSheetIn, type Reconciled, reconcile } from "../sheets/reconcile";
+import { belongs, instrumentSheetIn, type Reconciled, reconcile } from "../sheets/reconcile";
 import type { Snapshot, TableSnapshot } from "../sheets/snapshot";
+import type { Run } from "./aim";
 import { lookSteps, resultSteps } from "./applyLook";
 import { validationSteps } from "./applyValidations";
 import { inBatches, OBJECT_BYTES, type Step, sentBytes, type Watched } from "./chunks";
@@ -17,7 +19,9 @@ import {
   sameName,
 } from "./prepareSheets";
 import { readExcel } from "./readSheets";
-import { changeSteps, contentSteps } from "./writeContent";
+import { type TableAim, tableRuns } from "./tableRuns";
+import { type Hits, writeAims } from "./writeAims";
+import { addedSteps, changeAims, contentSteps } from "./writeContent";
 
 /**
  * Builds the record workbook of a plan onto the open workbook: sheets and rows that it lacks are added,
@@ -45,9 +49,49 @@ export const buildPlan = (
     const before = await readExcel(context, { signal, most });
     const done = withoutResults(reconcile(plan, before, ground.unfinished));
     refuseWhatIsInTheWay(done, ground);
-    await inBatches(context, stepsOf(context, plan, before, done, ground, most), watched);
+    const { first, last } = stepsOf(context, plan, before, done, ground, most);
+    const runs = changeRuns(plan, done);
+    // Where nothing stands that is written over, all goes in one.
+    await inBatches(context, runs.length > 0 ? first : [...first, ...last], watched);
+    if (runs.length > 0) {
+      // Keys last: the other cells are found by those that stand there.
+      for (const some of [runs.filter(({ isKey }) => !isKey), runs.filter(({ isKey }) => isKey)])
+        refuseMoved(await writeAims(context, some, { signal, most }));
+      await inBatches(context, last, { signal, most });
+    }
     return { done, before };
   });
+
+/** What is written over in tables that the workbook has already. */
+function changeRuns(
+  plan: Plan,
+  { change }: Reconciled,
+): (Run<TableAim> & { readonly isKey: boolean })[] {
+  const keys = new Map(
+    change.map(({ table }) => [
+      table,
+      plan.sheets
+        .find((planned) => belongs(planned, table))
+        ?.columns.flatMap(({ role, header }) =>
+          role === "key" ? table.headers.indexOf(header) : [],
+        ) ?? [],
+    ]),
+  );
+  const aims = change.flatMap((one) => changeAims(one, keys.get(one.table) ?? []));
+  return tableRuns(aims, (table) => keys.get(table) ?? []).map((run) => ({
+    ...run,
+    isKey: run.aims.some(({ table, column }) => keys.get(table)?.includes(column)),
+  }));
+}
+
+/** @throws {BookError} where somebody worked on the tables while they were being built */
+function refuseMoved({ changed, moved }: Hits<TableAim>): void {
+  const names = [...new Set([...changed, ...moved].map(({ table }) => table.sheet))];
+  if (names.length > 0)
+    throw new BookError(
+      `${names.map((name) => `"${name}"`).join(", ")} ${names.length === 1 ? "was" : "were"} changed while the records were being built: what was changed there stays. Build again to bring the rest up to date.`,
+    );
+}
 
 /** Excel works out its formulas itself: a cell that has the right one is not written for its value's sake. */
 const withoutResults = ({ create, change }: Reconciled): Reconciled => ({
@@ -70,7 +114,7 @@ function stepsOf(
   { create, change }: Reconciled,
   ground: Ground,
   most: number | undefined,
-): Step[] {
+): { readonly first: Step[]; readonly last: Step[] } {
   const { workbook } = context;
   const { worksheets, customXmlParts } = workbook;
   const sheetOf = (name: string) => () => worksheets.getItem(name);
@@ -106,17 +150,19 @@ function stepsOf(
       ),
     ),
     ...change.flatMap((one) =>
-      changeSteps(() => workbook.tables.getItem(one.table.name), one, most),
+      addedSteps(() => workbook.tables.getItem(one.table.name), one, most),
     ),
-    ...laid.flatMap(({ planned, rows, sheet }) => [
-      ...lookSteps(sheet, planned, rows),
-      ...validationSteps(sheet, planned, rows, instruments),
-      ...resultSteps(sheet, planned, rows),
-    ]),
   ];
+  const look = laid.flatMap(({ planned, rows, sheet }) => [
+    ...lookSteps(sheet, planned, rows),
+    ...validationSteps(sheet, planned, rows, instruments),
+    ...resultSteps(sheet, planned, rows),
+  ]);
+  const isChanged = change.some(({ writes }) => writes.length > 0);
   const xml = memoryXml({ lineup: plan.lineup });
   const known = snapshot.lineup && memoryXml({ lineup: snapshot.lineup }) === xml;
-  if (content.length === 0 && known && !ground.marker) return [];
+  if (content.length + look.length === 0 && !isChanged && known && !ground.marker)
+    return { first: [], last: [] };
 
   const building = buildingXml(laid.map(({ planned }) => planned.sheet));
   let marker = ground.marker;
@@ -135,7 +181,7 @@ function stepsOf(
       marker?.delete();
     },
   };
-  return laid.length > 0 ? [begin, ...content, end] : [...content, end];
+  return { first: laid.length > 0 ? [begin, ...content] : content, last: [...look, end] };
 }
 
 const standsAsBuilt = ({ top, left, headers }: TableSnapshot, { columns }: PlannedSheet) =>

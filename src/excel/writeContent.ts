@@ -9,6 +9,7 @@ import { every } from "./applyLook";
 import { asInput } from "./cellValues";
 import { OBJECT_BYTES, rowChunks, type Step, sentBytes } from "./chunks";
 import { enteredFormula } from "./storedFormula";
+import { heldBy, nameIn, type TableAim } from "./tableRuns";
 
 type Input = string | number | boolean | null;
 
@@ -99,26 +100,35 @@ function runs(
   return found;
 }
 
-/** Rows added at a table's foot, and cells of ours that hold something else than they should. */
-export const changeSteps = (
-  tableOf: () => Excel.Table,
-  change: Omit<TableChange, "aside" | "renamed">,
-  most: number | undefined,
-): Step[] => [
-  ...addedSteps(tableOf, change, most),
-  ...runs(
-    change.writes.filter((write) => !isNew(change, write) || write.formula !== undefined),
-  ).map(
-    ({ row, column, count, input }): Step => ({
-      bytes: sentBytes(input) + 2 * OBJECT_BYTES,
-      queue: () => {
-        const range = bodyPart(tableOf(), row, column, count, 1);
-        if (typeof input === "string" && input.startsWith("=")) range.formulas = every(input);
-        else range.values = every(input as string);
+/** Cells of ours in a table that hold something else than they should, and formulas of rows added at its foot. */
+export function changeAims(
+  { table, writes }: Pick<TableChange, "table" | "writes">,
+  keys: readonly number[],
+): TableAim[] {
+  const added = new Map(
+    writes
+      .filter(({ row }) => row >= table.rowCount)
+      .map(({ row, column, value }) => [`${row},${column}`, value]),
+  );
+  const keyOf = (row: number, column: number) =>
+    row < table.rowCount ? table.cell(row, column) : (added.get(`${row},${column}`) ?? null);
+  return writes.flatMap(({ row, column, value, formula }): TableAim[] => {
+    const isNew = row >= table.rowCount;
+    if (isNew && formula === undefined) return [];
+    const held = isNew ? undefined : heldBy(table, row, column);
+    const rowKeys = keys.map((key) => keyOf(row, key));
+    return [
+      {
+        ...{ table, row, column },
+        name: nameIn(table, { column, width: 1 }, rowKeys),
+        // What a formula comes to may have changed since.
+        old: [held?.formula === undefined ? held : { formula: held.formula }],
+        wanted: [formula === undefined ? value : undefined],
+        input: [formula === undefined ? asInput(value) : enteredFormula(formula)],
       },
-    }),
-  ),
-];
+    ];
+  });
+}
 
 /**
  * Rows added at a table's foot, and cells written over, values alone: those of one row at once and the
@@ -185,7 +195,8 @@ const bodyPart = (
     .getResizedRange(rows - 1, columns - 1)
     .untrack();
 
-function addedSteps(
+/** Rows added at a table's foot. */
+export function addedSteps(
   tableOf: () => Excel.Table,
   change: Omit<TableChange, "aside" | "renamed">,
   most: number | undefined,

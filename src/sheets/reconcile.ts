@@ -111,7 +111,7 @@ const creationOf = (plan: Plan, planned: PlannedSheet): Reconciled["create"][num
 });
 
 /** A table is the planned one when it has its key headers and either its name or all its other headers. */
-const belongs = (planned: PlannedSheet, table: TableSnapshot) => {
+export const belongs = (planned: PlannedSheet, table: TableSnapshot): boolean => {
   const has = (columns: readonly Column[]) =>
     columns.every(({ header }) => table.headers.includes(header));
   return (

@@ -25,11 +25,13 @@ const FINE: readonly Cut[] = Array.from({ length: 50 }, (_, at) => ({
   when: "midway",
   share: at / 50,
 }));
+/** Every eighth part of a batch's actions. */
+const COARSE: readonly Cut[] = FINE.filter((_, at) => at % 6 === 0);
 /** Batches made small, so that the work takes many of them. */
 const SMALL = { most: 80_000 };
 
 /**
- * Does a piece of work on copies of a workbook, failing it in every batch (or the last one) and every
+ * Does a piece of work on copies of a workbook, failing it in every batch (or those named) and every
  * manner in turn; then without a failure on what it left behind.
  */
 async function inEveryBatch(
@@ -37,13 +39,13 @@ async function inEveryBatch(
   work: (context: Excel.RequestContext) => Promise<unknown>,
   afterFault: (book: StandInBook) => void,
   cuts = CUTS,
-  last = false,
+  only?: readonly number[],
 ): Promise<number> {
   const clean = copied(start);
   await inExcel(clean, work);
   const wanted = state(clean.book);
   const count = clean.batches.length;
-  for (let batch = last ? count : 1; batch <= count; batch++)
+  for (const batch of only ?? Array.from({ length: count }, (_, at) => at + 1))
     for (const cut of cuts) {
       const host = copied(start);
       host.fault = { batch, ...cut };
@@ -93,7 +95,7 @@ describe("a failure in any batch, nothing done, half done or all done of it", ()
   test("of building in one batch, wherever it is cut", async () => {
     const plan = planFor(smallLineup(1));
     const work = (context: Excel.RequestContext) => applyPlan(context, plan);
-    expect(await inEveryBatch(newExcel(), work, () => {}, FINE, true)).toBe(3);
+    expect(await inEveryBatch(newExcel(), work, () => {}, FINE, [3])).toBe(3);
   });
 
   test("of building a grown and changed plan onto a workbook that is filled in", async () => {
@@ -110,16 +112,17 @@ describe("a failure in any batch, nothing done, half done or all done of it", ()
     expect(batches).toBeGreaterThan(4);
   });
 
-  test("of growing and changing a workbook in one batch, wherever it is cut", async () => {
+  test("of growing and changing a workbook, wherever a batch is cut", async () => {
     const start = await builtExcel(filledPlan(smallLineup(1), 1));
     const readings = entries(snapshotOfBook(start.book));
     const plan = planFor(smallLineup(2, { basis: "IEC" }));
+    // Rows come in the fifth batch, what is written over in the seventh, and the last is the client's release.
     const work = (context: Excel.RequestContext) => applyPlan(context, plan);
     const kept = (book: StandInBook) => {
       for (const [table, rows] of Object.entries(entries(snapshotOfBook(book))))
         expect(rows.slice(0, readings[table]?.length)).toEqual(readings[table]);
     };
-    expect(await inEveryBatch(start, work, kept, FINE, true)).toBe(5);
+    expect(await inEveryBatch(start, work, kept, COARSE, [5, 7])).toBe(9);
   });
 
   test("of placing readings", async () => {
@@ -181,7 +184,7 @@ describe("a failure in any batch, nothing done, half done or all done of it", ()
     if (!checked.ok) throw new Error(checked.reason);
     start.reset();
     const work = (context: Excel.RequestContext) => markFindings(context, checked.report.findings);
-    expect(await inEveryBatch(start, work, () => {}, FINE, true)).toBe(3);
+    expect(await inEveryBatch(start, work, () => {}, FINE, [3])).toBe(3);
   });
 
   test("of clearing the marks", async () => {

@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
 import { NotPutBack } from "../../src/excel/putBack";
-import { applyChanges, applyFills, readExcel } from "../../src/excel/workbook";
+import { applyChanges, applyFills, applyPlan, readExcel } from "../../src/excel/workbook";
 import { openBook } from "../../src/intake/openBook";
 import type { PlacedCell } from "../../src/intake/place/placement";
 import { rowKey } from "../../src/records/kind";
 import { RECORD_KINDS } from "../../src/records/kinds";
+import { planFor } from "../../src/sheets/plan";
 import type { RecordTable } from "../../src/sheets/recordTable";
 import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import { addSheet, newBook, putBox, type Sheet, tableNamed } from "../../src/standin/book";
@@ -239,3 +240,65 @@ test("where it cannot be put back, the error names the cell and what it held", a
     { sheet: "Contacts", value: "typed on site" },
   ]);
 });
+
+/** What each record of contact resistance says, by its names; blank rows apart. */
+const byName = (host: StandInHost) =>
+  Object.fromEntries(
+    (
+      openBook(snapshotOfBook(host.book)).tables.find(({ kind }) => kind.id === "contact")?.rows ??
+      []
+    ).flatMap((row) =>
+      row.object === null ? [] : [[rowKey(row, ["object", "part", "pole"]), row]],
+    ),
+  );
+
+const BUILD_ACTS: readonly (readonly [string, Act])[] = [
+  ["a row put in", ({ book }) => insertRows(book, tableNamed(book, "GearContact").sheet, 5, 1)],
+  [
+    "a column put in",
+    ({ book }) => insertColumns(book, tableNamed(book, "GearContact").sheet, 3, 1),
+  ],
+  [
+    "a sort",
+    ({ book }) =>
+      sortTable(book, "GearContact", (one, other) =>
+        `${other[0]}${other[2]}`.localeCompare(`${one[0]}${one[2]}`),
+      ),
+  ],
+];
+
+test.each(BUILD_ACTS)(
+  "a build that brings limits up to date during %s writes none on another row, and comes to the same when it is run again",
+  async (_what, act) => {
+    const own = {
+      quantity: "contact resistance µΩ",
+      value: 12,
+      from: "maker" as const,
+      document: "INV-1 (invented)",
+    };
+    const plan = planFor({ ...few, criteria: [own] });
+    const clean = await built();
+    await inExcel(clean, (context) => applyPlan(context, plan));
+    const wanted = byName(clean);
+    const entries = byName(await built());
+    expect(wanted).not.toEqual(entries);
+    for (let batch = 4; batch <= clean.batches.length; batch++) {
+      const host = await built();
+      host.between = (number) => {
+        if (number === batch) act(host);
+      };
+      await inExcel(host, (context) => applyPlan(context, plan)).catch((error: unknown) => {
+        expect(String(error)).toMatch(/changed while (it was read|the records were being built)/);
+      });
+      host.between = undefined;
+      for (const [name, row] of Object.entries(byName(host)))
+        expect([name, row.reading, row.remarks]).toEqual([
+          name,
+          entries[name]?.reading,
+          entries[name]?.remarks,
+        ]);
+      await inExcel(host, (context) => applyPlan(context, plan));
+      expect(byName(host), `batch ${batch}`).toEqual(wanted);
+    }
+  },
+);

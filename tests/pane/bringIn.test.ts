@@ -319,3 +319,21 @@ test("an intake that is stopped between memory and readings can be taken back, a
   expect(historyOf(await read(host))).toEqual([]);
   expect(files(await read(host))).toEqual([undefined, undefined]);
 });
+
+test("what is typed between look and write and cannot be put back is told, and goes to the history", async () => {
+  const host = await built();
+  const known = await read(host);
+  host.reset();
+  host.between = (batch) => {
+    if (batch === 4) typed(host, [0], "R µΩ", 99);
+    // The putting back fails each time that it is tried.
+    host.fault = batch >= 5 && batch <= 8 ? { batch, when: "before" } : undefined;
+  };
+  const error = await failing(() => bring(host, known, B));
+  host.between = undefined;
+  host.fault = undefined;
+  expect(String(error)).toMatch(/"Contacts" [A-Z]+5 held 99.*hold that again/);
+  const kept = historyOf(await read(host)).filter(([, , , value]) => value === 99);
+  expect(kept).toHaveLength(1);
+  expect(kept[0]?.[0]).toBe("Contacts");
+});

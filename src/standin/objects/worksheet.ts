@@ -84,6 +84,11 @@ const MARGINS = [
   "footerMargin",
 ];
 
+function refuseLongAddress({ length }: string): void {
+  const { most } = EXCEL_LIMITS.address;
+  if (length > most) throw badArgument(`the address has more than ${most} characters`);
+}
+
 export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
   const bag = (path: string, names: readonly string[]) =>
     properties(
@@ -97,7 +102,7 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
   const area = (address: unknown): Area => {
     if (address === null || address === undefined || address === "") return everything();
     const text = String(address);
-    if (text.length > EXCEL_LIMITS.address.most) throw badArgument("the address is too long");
+    refuseLongAddress(text);
     const read = readArea(text);
     if (!read) throw badArgument(`${text} is no address`);
     return read;
@@ -167,8 +172,7 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
     call: {
       getRange: (address?: string) => rangeObject(book, sheet, area(address)),
       getRanges: (addresses: string) => {
-        if (addresses.length > EXCEL_LIMITS.address.most)
-          throw badArgument("the address is too long");
+        refuseLongAddress(addresses);
         const areas = readAreas(addresses);
         if (!areas) throw badArgument(`${addresses} are no addresses`);
         return areasObject(book, sheet, areas);
