@@ -66,11 +66,10 @@ export const withIntake = (
 const stands = ({ cells, refused }: Undone<NamedRows>) => cells.length + refused.length > 0;
 
 /** What is remembered when the last intake is taken back; the one before it is then the last. */
-export const withoutIntake = ({ last, before, placed, ...others }: Remembered): Remembered => ({
-  ...others,
-  ...(placed && { placed: withoutPlacedReadings(placed, last?.cells ?? []) }),
-  ...(before && { last: before }),
-});
+export const withoutIntake = ({ last, before, placed, ...others }: Remembered): Remembered => {
+  const left = placed && withoutPlacedReadings(placed, last?.cells ?? []);
+  return { ...others, ...(left && { placed: left }), ...(before && { last: before }) };
+};
 
 /**
  * The entries of the history but those of cells that stay.

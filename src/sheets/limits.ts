@@ -25,7 +25,7 @@ const LIMITS = {
   /** Steps to find which array formula fills a cell: each cell has one at most. */
   "steps to its array formulas": 20_000_000,
   /** Panels of a lineup that a workbook is built of. */
-  panels: 400,
+  panels: 2_000,
 } as const;
 
 type Limited = keyof typeof LIMITS;

@@ -39,11 +39,28 @@ export const withPlacedReadings = (
 export const withoutPlacedReadings = (
   placed: PlacedReadings,
   cells: LastIntake["cells"],
-): PlacedReadings => {
-  const left = structuredClone(placed);
-  for (const { table, key, column } of cells) delete left[table]?.[key]?.[column];
-  return left;
+): PlacedReadings | undefined => {
+  const gone = new Set(cells.map(({ table, key, column }) => JSON.stringify([table, key, column])));
+  return kept(placed, (rows, table) =>
+    kept(rows, (row, key) =>
+      kept(row, (cell, column) =>
+        gone.has(JSON.stringify([table, key, column])) ? undefined : cell,
+      ),
+    ),
+  );
 };
+
+/** The entries of an object that something is left of; undefined where none is. */
+function kept<T>(
+  from: Readonly<Record<string, T>>,
+  left: (value: T, key: string) => T | undefined,
+): Record<string, T> | undefined {
+  const entries = Object.entries(from).flatMap(([key, value]): [string, T][] => {
+    const rest = left(value, key);
+    return rest === undefined ? [] : [[key, rest]];
+  });
+  return entries.length === 0 ? undefined : Object.fromEntries(entries);
+}
 
 /** What an export said of a row, by column id; undefined where none did. */
 export const placedOn = (

@@ -104,9 +104,9 @@ export const ATTACKS: readonly AttackFile[] = [
     make: () => strToU8(JSON.stringify(longLineup(10_000))),
   },
   {
-    what: "a lineup of 400 panels",
+    what: "a lineup of 2,000 panels",
     command: "lineup",
-    make: () => strToU8(JSON.stringify(longLineup(400))),
+    make: () => strToU8(JSON.stringify(longLineup(2_000))),
   },
   {
     what: "what is remembered unpacks to 1 GB",
