@@ -89,6 +89,15 @@ function refuseLongAddress({ length }: string): void {
   if (length > most) throw badArgument(`the address has more than ${most} characters`);
 }
 
+function area(address: unknown): Area {
+  if (address === null || address === undefined || address === "") return everything();
+  const text = String(address);
+  refuseLongAddress(text);
+  const read = readArea(text);
+  if (!read) throw badArgument(`${text} is no address`);
+  return read;
+}
+
 export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
   const bag = (path: string, names: readonly string[]) =>
     properties(
@@ -99,14 +108,6 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
         sheet.properties[path + name] = value;
       },
     );
-  const area = (address: unknown): Area => {
-    if (address === null || address === undefined || address === "") return everything();
-    const text = String(address);
-    refuseLongAddress(text);
-    const read = readArea(text);
-    if (!read) throw badArgument(`${text} is no address`);
-    return read;
-  };
   return hostObject({
     type: "Worksheet",
     id: sheet.id,
