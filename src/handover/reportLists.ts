@@ -1,11 +1,11 @@
 import type { Content as Block } from "pdfmake/interfaces";
 import type { Messages } from "../messages/messages";
 import { serialDay } from "../quantities/dates";
+import { groupedBy } from "../quantities/groupedBy";
 import { isBlank } from "../records/kind";
 import { KINDS } from "../records/kinds";
 import { inWords } from "../sheets/ours/equipmentWords";
 import { factsOf } from "../sheets/ours/facts";
-import { groupedBy } from "../xlsx/groupedBy";
 import type { Content } from "./content";
 import { tableOf } from "./tableOf";
 import { sourcesIn } from "./words";

@@ -5,10 +5,10 @@ import { countWords, matrix, type Standing, standing, standings } from "../check
 import type { Paper } from "../look/page";
 import type { Messages } from "../messages/messages";
 import { evenParts } from "../quantities/evenParts";
+import { groupedBy } from "../quantities/groupedBy";
 import { drawingOf } from "../report/drawing";
 import { STANDING } from "../report/standing";
 import { papersOf } from "../sheets/plannedSheet";
-import { groupedBy } from "../xlsx/groupedBy";
 import { type Content, isFinal } from "./content";
 import { inGroups } from "./fingerprint";
 import { plotBlocks } from "./plotBlocks";

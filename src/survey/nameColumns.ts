@@ -1,10 +1,10 @@
+import { groupBy } from "../quantities/groupedBy";
 import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import type { Stage, SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { dayOf } from "./dayOf";
 import type { FoundTable } from "./findTables";
-import { groupBy } from "./groupBy";
 import { withoutWave } from "./localWords";
 import { areNames, phasesAmong, positionsAmong } from "./phases";
 import { isUnitText, unitIn } from "./unitIn";

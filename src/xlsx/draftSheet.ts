@@ -3,11 +3,11 @@ import { body, header, resultRules } from "../look/look";
 import { keysOf, pageOf, widthOf } from "../look/page";
 import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "../look/tableLayout";
 import { validationOf, validationTitle } from "../look/validation";
+import { groupedBy } from "../quantities/groupedBy";
 import { a1 } from "../sheets/address";
 import type { CellWrite } from "../sheets/cell";
 import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
 import type { PlannedSheet } from "../sheets/plannedSheet";
-import { groupedBy } from "./groupedBy";
 import type { DraftCell, DraftValidation, SheetDraft } from "./write/sheetDraft";
 
 /**

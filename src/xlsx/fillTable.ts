@@ -1,11 +1,11 @@
 import { body } from "../look/look";
+import { groupedBy } from "../quantities/groupedBy";
 import { areaAddress, readArea } from "../sheets/area";
 import { BookError } from "../sheets/bookError";
 import type { CellWrite } from "../sheets/cell";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import type { TableChange } from "../sheets/reconcile";
 import type { OwnLayout, TableSnapshot } from "../sheets/snapshot";
-import { groupedBy } from "./groupedBy";
 import { partXml, relationsOf } from "./package/relations";
 import type { BookEdit } from "./patch/bookEdit";
 import type { SheetEdit } from "./patch/sheetEdit";

@@ -13,9 +13,9 @@ import { fingerprintOf } from "../../src/handover/fingerprint";
 import { recordLayout } from "../../src/handover/recordLayout";
 import { openBook } from "../../src/intake/openBook";
 import { evenParts } from "../../src/quantities/evenParts";
+import { groupedBy } from "../../src/quantities/groupedBy";
 import type { RecordBook } from "../../src/sheets/recordBook";
 import { readBook, writeCells } from "../../src/xlsx/file";
-import { groupedBy } from "../../src/xlsx/groupedBy";
 
 const EXPORT = "harbour-2-contact-resistance.txt";
 let room: string;

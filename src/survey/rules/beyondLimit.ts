@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
-import { groupBy } from "../groupBy";
 import { type Comparison, compare, resultOf } from "./judge";
 import { findingAt, findingOn, type SurveyContext, type SurveyRule, written } from "./rule";
 

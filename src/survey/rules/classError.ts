@@ -1,8 +1,8 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import { ctLimit } from "../../standards/ctLimit";
 import { vtLimit } from "../../standards/vtLimit";
 import type { Block, Entry } from "../block";
-import { groupBy } from "../groupBy";
 import { compare } from "./judge";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 

@@ -1,7 +1,7 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
-import { groupBy } from "../groupBy";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Corrected {

@@ -1,8 +1,8 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
 import type { Cell } from "../cells";
 import { dayOf } from "../dayOf";
-import { groupBy } from "../groupBy";
 import { stageIn } from "../nameColumns";
 import { isWord } from "../words/sheetWords";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, writtenDay } from "./rule";

@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
-import { groupBy } from "../groupBy";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 

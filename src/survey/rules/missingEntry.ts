@@ -1,7 +1,7 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block } from "../block";
 import type { Cell } from "../cells";
-import { groupBy } from "../groupBy";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 

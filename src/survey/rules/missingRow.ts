@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block } from "../block";
-import { groupBy } from "../groupBy";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>

@@ -1,7 +1,7 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry, Limit } from "../block";
 import { inBaseUnit } from "../cells";
-import { groupBy } from "../groupBy";
 import { classOf } from "../kindOf";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
 

@@ -1,10 +1,10 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import { type Unit, unitSize } from "../../quantities/units";
 import { withstandVoltage } from "../../standards/withstandVoltage";
 import type { Block, Entry } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
 import { quantitiesIn } from "../findFacts";
-import { groupBy } from "../groupBy";
 import { unitIn } from "../unitIn";
 import { findingAt, findingOn, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
 

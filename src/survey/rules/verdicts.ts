@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry, SurveyColumn } from "../block";
-import { groupBy } from "../groupBy";
 import { conceptOf, isWord, verdictIn } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";

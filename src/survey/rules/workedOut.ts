@@ -1,7 +1,7 @@
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry, SurveyColumn } from "../block";
 import type { Cell } from "../cells";
-import { groupBy } from "../groupBy";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 
 /** A way to work out what a column states from the readings of a line. */

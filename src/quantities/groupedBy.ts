@@ -9,3 +9,8 @@ export function groupedBy<T, K>(items: readonly T[], keyOf: (item: T) => K): Map
   }
   return groups;
 }
+
+/** The same without the names: the groups, in the order of the first of each. */
+export const groupBy = <T>(items: readonly T[], keyOf: (item: T) => string): T[][] => [
+  ...groupedBy(items, keyOf).values(),
+];
