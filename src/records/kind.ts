@@ -90,6 +90,8 @@ export interface Column {
   readonly need?: "reading" | "condition" | "trail";
   /** False where this row or lineup does without the entry. */
   readonly needed?: (row: Row, lineup: Lineup) => boolean;
+  /** A reading of nothing proves nothing: no sound object measures 0. It may in rows whose cell in `column` is one of the words. */
+  readonly aboveZero?: true | { readonly column: string; readonly words: readonly string[] };
   /** Id of the limit that the entry is compared with: where that says `n/a`, the row does without the entry. */
   readonly unless?: string;
   /** For a limit: the maker's or project's own criterion, which then stands as a value in place of the formula. */

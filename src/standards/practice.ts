@@ -126,6 +126,12 @@ export const interrupterOver: Criterion = {
   source: practice("voltage across open vacuum contacts, part of the maker's level"),
 };
 
+/** The least direct voltage at which megohms of a medium-voltage transformer's primary prove anything, V. */
+export const primaryTestVoltage: Criterion = {
+  value: 1000,
+  source: practice("insulation of a voltage transformer's primary, where the maker says no more"),
+};
+
 /** How far a winding's resistance may lie from what its maker measured, %, before it is looked into. */
 export const windingSpread: Criterion = {
   value: 10,

@@ -534,7 +534,7 @@ export const STRAYING = [
   "GearPartialDischarge",
   "GearEnergization",
 ];
-for (const table of STRAYING) Object.assign(WILD, { [table]: straying(table, [null]) });
+for (const table of STRAYING) Object.assign(WILD, { [table]: straying(table, [null, 0]) });
 
 /** Remarks beside any row, of which only the first takes a pass back; drawn apart, so that they change no other entry. */
 const REMARKS = ["Flashover at 20 kV", "No flashover", "Repeated after cleaning"];

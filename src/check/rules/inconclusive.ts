@@ -3,6 +3,7 @@ import { straddles } from "../../records/guard";
 import { outsideRange } from "../../records/instruments";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
+import { zerosIn } from "../../records/zeros";
 import {
   blanks,
   type Context,
@@ -38,6 +39,7 @@ export const inconclusive: Rule = {
       );
       const reasons = [
         ...doubtful(table, judged, context),
+        ...zerosIn(columns, judged).map(({ header }) => text.zero(header)),
         ...unproved.map((one) => why(table, judged, one, text)),
         ...unanswered(judged),
         ...unlimited(table, judged, text),

@@ -38,7 +38,7 @@ const columns: readonly Column[] = [
     width: 13,
     help: "Fibre or lead taken off: the unit says so.",
   }),
-  measured("reading", "Light to trip ms", "ms", { most: 10_000 }),
+  measured("reading", "Light to trip ms", "ms", { most: 10_000, aboveZero: true }),
   givenLimit("most", "Maximum ms", "ms", most),
   sources((row, lineup) => [["time", sourceOf(most(row, lineup)) || TO_TYPE]]),
   ...trail(),

@@ -25,8 +25,9 @@ const endLeast = plate(({ endV }) => endV, "battery end of discharge V");
 const accepted: readonly Comparison[] = [
   { value: "capacity", limit: "capacityLeast", unit: "%", sense: "least" },
 ];
-/** Hours below the end voltage are not the battery's. */
+/** Hours below the end voltage are not the battery's, nor those at whose end it still has its rated voltage: the charger gave them. */
 const enough: readonly Comparison[] = [
+  { value: "endVolts", limit: "ratedV", unit: "V", sense: "most" },
   { value: "endVolts", limit: "endLeast", unit: "V", sense: "least" },
 ];
 

@@ -50,12 +50,18 @@ const standard = (
       );
 };
 
-const accepted: readonly Comparison[] = MEASURES.map(({ measure, value }) => ({
-  value,
-  limit: `${measure}Study`,
-  sense: "most",
-  lenient: `${measure}Action`,
-}));
+const accepted: readonly Comparison[] = [
+  ...MEASURES.map(
+    ({ measure, value }): Comparison => ({
+      value,
+      limit: `${measure}Study`,
+      sense: "most",
+      lenient: `${measure}Action`,
+    }),
+  ),
+  // A factor that falls as steeply with the voltage is no sound cable's either: the readings are asked for.
+  { value: "tipUp", limit: "tipUpStudy", sense: "within", asks: true },
+];
 
 const step = (id: string, header: string, help: string): Column => ({
   id,
@@ -64,6 +70,8 @@ const step = (id: string, header: string, help: string): Column => ({
   width: 10,
   accepts: { type: "number", least: 0, most: 10_000 },
   need: "reading",
+  // The deviation of readings may be too small to show.
+  ...(id === "deviation" ? {} : { aboveZero: true as const }),
   help,
 });
 

@@ -1,16 +1,26 @@
 import { deviceName } from "../../lineup/plate";
-import { closing, trail } from "../columns/common";
+import { closing, quoted, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
-import type { Column, Comparison, RecordKind, Row } from "../kind";
+import { type Column, type Comparison, NOT_APPLICABLE, type RecordKind, type Row } from "../kind";
 import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { verdictBy } from "../verdict";
 
 const ownMoisture = ownOf("SF6 moisture ppmv");
 const ownPurity = ownOf("SF6 purity %");
 
+const ownProducts = ownOf("SF6 decomposition products ppmv");
+
 const accepted: readonly Comparison[] = [
   { value: "moisture", limit: "moistureMost", sense: "most", measured: true },
   { value: "purity", limit: "purityLeast", unit: "%", sense: "least" },
+  {
+    value: "products",
+    limit: "productsMost",
+    sense: "most",
+    measured: true,
+    when: "products",
+    excusable: true,
+  },
 ];
 
 const columns: readonly Column[] = [
@@ -36,10 +46,21 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 13,
     accepts: { type: "number", least: 0, most: 100_000 },
-    help: "SO2 and the like; of new gas none. Recorded, not judged.",
+    help: "SO2 and the like; of new gas none. What is found is judged by the maker's or project's limit.",
+  },
+  {
+    id: "productsMost",
+    header: "Maximum products ppmv",
+    role: "limit",
+    width: 11,
+    own: ownProducts,
+    help: "n/a where none were found. Where some were and the lineup gives no limit, type the maker's value here.",
+    formula: (ref) => `IF(N(${ref("products")})>0,"",${quoted(NOT_APPLICABLE)})`,
+    value: ({ products }) => (typeof products === "number" && products > 0 ? null : NOT_APPLICABLE),
   },
   sources((row, lineup) => [
     ["moisture", sourceOf(ownMoisture(row, lineup)) || TO_TYPE],
+    ["products", sourceOf(ownProducts(row, lineup)) || TO_TYPE],
     ["purity", sourceOf(ownPurity(row, lineup)) || TO_TYPE],
   ]),
   ...trail(),

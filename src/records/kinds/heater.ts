@@ -12,6 +12,11 @@ const accepted: readonly Comparison[] = [
   { value: "off", limit: "offMost", unit: "%", sense: "within" },
 ];
 
+/** On another system's voltage a heater is not tried as it will run; mains vary by so much. */
+const enough: readonly Comparison[] = [
+  { value: "supply", limit: "ratedV", unit: "V", sense: "most", tolerance: 0.15 },
+];
+
 const columns: readonly Column[] = [
   ...named("Heater", 14),
   { id: "ratedV", header: "Rated V", role: "given", width: 8, unit: "V" },
@@ -89,7 +94,7 @@ export const heater: RecordKind<"heater"> = {
     "Heaters are often fed from elsewhere and alive when the panel is dead: prove dead before touching, and mind hot surfaces.",
     "Clamp the conductor that belongs to the heater, inside the compartment, only as the permit allows. Local code and licensed practice come first.",
   ],
-  columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation: object, heaters }) =>
       heaters.map(
@@ -102,5 +107,5 @@ export const heater: RecordKind<"heater"> = {
       ),
     ),
   accepted,
-  enough: [],
+  enough,
 };

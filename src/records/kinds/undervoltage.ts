@@ -52,6 +52,7 @@ const seen = (id: string, header: string, help: string): Column => ({
   wave: "any",
   accepts: { type: "number", least: 0, most: 500 },
   need: "reading",
+  aboveZero: true,
   help,
 });
 
@@ -62,6 +63,11 @@ const accepted: readonly Comparison[] = (
     { value: "dropout", limit: "dropoutMost", sense: "most" },
   ] as const
 ).map((one): Comparison => ({ ...one, unit: "V", outright: true }));
+
+/** A release lets go below where it picks up: the other way round one of the two was misread. */
+const enough: readonly Comparison[] = [
+  { value: "pickup", limit: "dropout", unit: "V", sense: "least" },
+];
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
@@ -112,7 +118,7 @@ export const undervoltage: RecordKind<"undervoltage"> = {
     "The breaker trips when the release lets go: keep hands and tools out of the mechanism, and warn before each trial.",
     "Raise the voltage no higher and leave it on no longer than the maker allows. The maker's instruction and licensed practice come first.",
   ],
-  columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker }): Row[] =>
       breaker?.undervoltageV && !breaker.device
@@ -120,5 +126,5 @@ export const undervoltage: RecordKind<"undervoltage"> = {
         : [],
     ),
   accepted,
-  enough: [],
+  enough,
 };

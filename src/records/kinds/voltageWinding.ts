@@ -2,7 +2,7 @@ import { zeroResistance } from "../../engineering/zeroResistance";
 import type { Lineup, Panel } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { panelOf } from "../../lineup/panelOf";
-import { windingSpread } from "../../standards/practice";
+import { primaryTestVoltage, windingSpread } from "../../standards/practice";
 import { closing, PHASES, trail } from "../columns/common";
 import { asRead } from "../columns/insulationColumns";
 import { givenLimit, measured } from "../columns/measuredColumns";
@@ -51,6 +51,12 @@ const accepted: readonly Comparison[] = [
       asks: true,
     }),
   ),
+];
+
+const ownVoltage = ownOf("transformer test voltage V");
+/** Megohms at a few volts prove nothing of a primary. */
+const enough: readonly Comparison[] = [
+  { value: "testVoltage", limit: "testLeast", unit: "V", sense: "least" },
 ];
 
 /** Zero-resistance temperature of copper and what 20 °C lies above it. */
@@ -122,6 +128,16 @@ const columns: readonly Column[] = [
     help: "As the maker allows for the primary; its earthed end lifted where he says so.",
   },
   {
+    id: "testLeast",
+    header: "Minimum test V",
+    role: "limit",
+    width: 9,
+    unit: "V",
+    own: ownVoltage,
+    formula: () => String(primaryTestVoltage.value),
+    value: () => primaryTestVoltage.value,
+  },
+  {
     id: "primaryRead",
     header: "Primary insulation MΩ",
     role: "entry",
@@ -151,6 +167,7 @@ const columns: readonly Column[] = [
   },
   sources((row, lineup) => [
     ["primary insulation", sourceOf(ownMinimum(row, lineup)) || TO_TYPE],
+    ["test voltage", sourceOf(ownVoltage(row, lineup) ?? primaryTestVoltage)],
     ["windings", sourceOf(ownDeviation(row, lineup) ?? windingSpread)],
   ]),
   ...trail(),
@@ -172,7 +189,7 @@ export const voltageWinding: RecordKind<"voltageWinding"> = {
     "Wait until the reading is still, and do not open the circuit under current: the winding's energy arcs. Discharge it before touching.",
     "Earths that were lifted for the test are put back at one point, and the remarks say so. The maker's instruction and the local code come first.",
   ],
-  columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
+  columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, voltageTransformers }) =>
       voltageTransformers.flatMap(({ name }) =>
@@ -180,5 +197,5 @@ export const voltageWinding: RecordKind<"voltageWinding"> = {
       ),
     ),
   accepted,
-  enough: [],
+  enough,
 };

@@ -60,6 +60,8 @@ export const limits = {
     message: (row: string, reasons: readonly string[]) =>
       `${row}: cannot be judged${reasons.length > 0 ? `: ${reasons.join("; ")}` : ""}.`,
     notWorkedOut: (header: string) => `"${header}" cannot be worked out`,
+    zero: (header: string) =>
+      `"${header}" is 0, which no sound object measures: not connected, or not read`,
     notAnswered: (header: string) => `"${header}" is not answered by a word of its list`,
     noLimit: (headers: readonly string[]) =>
       `there is no ${quotedList(headers, " or ")} to judge by`,
