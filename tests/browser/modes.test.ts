@@ -90,6 +90,10 @@ test("numbers are in the user's language", async () => {
   const page = await open({ viewport: NARROW, query: "?language=de" });
   await page.getByRole("button", { name: "Change the lineup" }).click();
   await page.getByRole("button", { name: "Basis and ratings" }).click();
+  await page
+    .getByRole("button", { name: /^Further facts/ })
+    .first()
+    .click();
   await page.getByLabel("Operating voltage, kV").fill("10,5");
   await page.getByLabel("Operating voltage, kV").blur();
   expect(await page.getByLabel("Operating voltage, kV").inputValue()).toBe("10,5");
