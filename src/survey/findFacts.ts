@@ -98,11 +98,14 @@ const rangesIn = (text: string, address: string): Limit[] =>
 /** Characters around a quantity in which a word for a bound belongs to it. */
 const NEAR = 22;
 
+/** A stage of a relay by its letter, such as "I> 0.8 A" or "U<< 40 V": its setting, and no bound. */
+const RELAY_STAGE = /(?<![\p{L}\d])(?:3?I[oe0]?|U[oe0]?|V[oe0]?|f)\s?[<>]{1,3}\s*$/u;
+
 /** On which side of a quantity the values of a test must lie, by the words beside it. */
 const sideOf = (text: string, { at, end, unit }: Quantity): Limit["side"] | undefined => {
   const before = text.slice(Math.max(0, at - NEAR), at);
   const after = text.slice(end, end + 14);
-  const sign = /(\+ ?\/ ?-|[≥≤<>±]=?)\s*$/.exec(before)?.[1];
+  const sign = RELAY_STAGE.test(before) ? undefined : /(\+ ?\/ ?-|[≥≤<>±]=?)\s*$/.exec(before)?.[1];
   if (sign) return /[≥>]/.test(sign) ? "least" : "most";
   const clause =
     before
@@ -195,14 +198,19 @@ const bareLimits = (text: string, address: string, values: Unit | undefined): Li
 const BAND = /^\s*(?:±|\+\s?\/?\s?[-−])\s*(\d+(?:[.,]\d+)?)\s?(%)?/u;
 const BANDED: readonly string[] = ["torque", "pressure", "resistance", "length"];
 
-const bandOf = (text: string, { number, unit, end }: Quantity, address: string): Limit[] => {
+const bandOf = (text: string, { number, unit, at, end }: Quantity, address: string): Limit[] => {
   const [, digits = "", share] = BAND.exec(text.slice(end)) ?? [];
   const width = quantityIn(digits)?.number;
   if (width === undefined || !BANDED.includes(unitSize(unit).quantity)) return [];
   const off = share === undefined ? width : (number * width) / 100;
+  // What is tightened stands before its value, with its bolt: "Earth bar, M10: 40 N·m ± 10 %".
+  const about = text
+    .slice(Math.max(0, at - 2 * NEAR), at)
+    .split(/[;/()]/)
+    .at(-1);
   return [
-    { side: "least", number: number - off, unit, address },
-    { side: "most", number: number + off, unit, address },
+    { side: "least", number: number - off, unit, address, about },
+    { side: "most", number: number + off, unit, address, about },
   ];
 };
 

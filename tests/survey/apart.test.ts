@@ -152,3 +152,28 @@ Item | Check | W1 | W2 | W3 | W4
     expect(toldOf(ticked("x", "x"))).toEqual([]);
   });
 });
+
+describe("a heading with several bounds", () => {
+  it("gives each column the band of what it is about", () => {
+    expect(
+      toldOf(`
+Torque: busbar joints, M12: 70 N·m ± 10 % / earth bar, M10: 40 N·m ± 10 %
+Panel | Busbar N·m | Earth bar N·m | Result
+K1 | 71 | 39 | OK
+K2 | 70 | 41 | OK
+K3 | 51 | 40 | OK
+K4 | 69 | 41 | OK`),
+    ).toEqual(["stop survey-limit B5"]);
+  });
+
+  it("holds none of them against values that it does not name", () => {
+    expect(
+      toldOf(`
+Torque, M12: 70 N·m ± 10 % / M10: 40 N·m ± 10 %
+Panel | Joint 1 N·m | Joint 2 N·m | Result
+K1 | 71 | 39 | OK
+K2 | 70 | 41 | OK
+K3 | 72 | 40 | OK`),
+    ).toEqual([]);
+  });
+});

@@ -91,9 +91,13 @@ const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): re
         (isOfError && limit.unit === "%")),
   );
   const about = told.filter((limit) => sharesWord(limit.about, column.title));
-  const apt = about.length > 0 ? about : told;
+  const apt = about.length > 0 ? about : told.filter((limit) => !isOneOfSeveral(limit, told));
   return apt.filter((limit, index) => apt.findIndex(({ side }) => side === limit.side) === index);
 };
+
+/** Whether a heading states several bounds on this side, so that nobody knows which is meant. */
+const isOneOfSeveral = ({ address, side, number }: Limit, told: readonly Limit[]): boolean =>
+  told.some((other) => other.address === address && other.side === side && other.number !== number);
 
 /** Whether a limit's own words and a title have a word in common, by its first five letters. */
 const sharesWord = (about: string | undefined, title: string): boolean => {
