@@ -190,3 +190,18 @@ test("a panel's word is none for a section", () => {
   ]);
   expect(found).toEqual([]);
 });
+
+test("a banner of an operation holds for its table, whatever stands in brackets beside it", () => {
+  const found = placed("times.csv", [
+    "CLOSE TIME (made up)",
+    "Breaker,Pole A (ms),Pole B (ms),Pole C (ms)",
+    "52-F1,50.1,50.9,50.5",
+    "",
+    "OPEN TIME (made up)",
+    "Breaker,Pole A (ms),Pole B (ms),Pole C (ms)",
+    "52-F1,37.9,37.7,37.8",
+  ]);
+  expect(found.filter((line) => line.includes("=50.1"))).toHaveLength(1);
+  expect(found.find((line) => line.includes("=50.1"))).toMatch(/closing/i);
+  expect(found.find((line) => line.includes("=37.9"))).toMatch(/opening/i);
+});

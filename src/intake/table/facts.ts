@@ -1,3 +1,4 @@
+import { readUnit } from "../../quantities/readUnit";
 import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, isNumberish } from "../text/textCells";
 import { operationIn } from "../words/operationIn";
@@ -126,18 +127,28 @@ export const looksLikeFact = (
 
 /** What a heading says that the lines below it were measured again. */
 const RETEST = "Retest";
-/** A banner of an operation over what follows: `CLOSE`, `Öffnen`. */
-const isOperation = (text: string): boolean => {
+/** A heading without what stands in brackets and without its unit: `CLOSE TIME (milliseconds)`, `Opening, ms`. */
+const withoutUnit = (heading: string): string => {
+  const text = heading.replace(/[([][^()[\]]{0,60}[)\]]/g, " ").trim();
+  const [, before = "", last = ""] = /^(.{1,60})[\s,;]+(\S+)$/.exec(text) ?? [];
+  return readUnit(last).ok ? before.trim() : text;
+};
+
+/** The words of a banner of an operation over what follows (`CLOSE`, `Öffnen`); undefined where it is none. */
+const operationBanner = (heading: string): string | undefined => {
+  if (heading.length >= 60) return undefined;
+  const text = withoutUnit(heading);
   const { words } = sensesOf(text);
-  return text.length < 40 && words.length <= 2 && operationIn(text) !== undefined;
+  return text.length < 40 && words.length <= 2 && operationIn(text) !== undefined
+    ? text
+    : undefined;
 };
 
 /** What a line alone says of the lines below it, whatever titles stand between: an operation. */
 export const bannerFacts = (row: TextRow): Fact[] => {
   const [only = "", other] = filledOf(row.cells);
-  return other === undefined && isOperation(only)
-    ? [{ line: row.line, key: OPERATION, value: only }]
-    : factOf(row);
+  const banner = other === undefined ? operationBanner(only) : undefined;
+  return banner === undefined ? factOf(row) : [{ line: row.line, key: OPERATION, value: banner }];
 };
 const OPERATION = "Operation";
 
@@ -149,7 +160,7 @@ const noteFacts = (row: TextRow): Fact[] => {
   const { line } = row;
   const [only = "", other] = filledOf(row.cells);
   if (other !== undefined) return factOf(row);
-  if (isOperation(only)) return bannerFacts(row);
+  if (operationBanner(only) !== undefined) return bannerFacts(row);
   if (isRetest(only)) return [{ line, key: RETEST, value: only }];
   if (readStage(only.split(/\s/, 1)[0] ?? "")) return [{ line, key: "Stage", value: only }];
   const [, key, value] = SUBHEAD.exec(only) ?? [];
