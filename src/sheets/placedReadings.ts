@@ -11,6 +11,7 @@ export const placedReadings = z.record(
   ),
 );
 export type PlacedReadings = z.infer<typeof placedReadings>;
+type PlacedRow = PlacedReadings[string][string];
 
 type Tables = readonly {
   readonly kind: RecordKind;
@@ -23,16 +24,17 @@ export const withPlacedReadings = (
   cells: LastIntake["cells"],
   tables: Tables,
 ): PlacedReadings => {
-  const placed = structuredClone(before);
+  const placed = new Map(
+    Object.entries(before).map(([table, rows]) => [table, new Map(Object.entries(rows))]),
+  );
   const kinds = new Map(tables.map(({ kind, table }) => [table.name, kind]));
   for (const { table, key, column, value } of cells) {
     const role = kinds.get(table)?.columns.find(({ id }) => id === column)?.role;
     if (role !== "entry") continue;
-    const rows = Object.hasOwn(placed, table) ? placed[table] : undefined;
-    const row = rows && Object.hasOwn(rows, key) ? rows[key] : undefined;
-    placed[table] = { ...rows, [key]: { ...row, [column]: value } };
+    const rows = placed.get(table) ?? new Map<string, PlacedRow>();
+    placed.set(table, rows.set(key, { ...rows.get(key), [column]: value }));
   }
-  return placed;
+  return Object.fromEntries([...placed].map(([table, rows]) => [table, Object.fromEntries(rows)]));
 };
 
 /** What exports have said but for some cells, of which an intake was taken back. */

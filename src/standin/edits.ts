@@ -38,16 +38,21 @@ export function insertRows(book: StandInBook, sheet: Sheet, before: number, coun
   book.dirty = true;
 }
 
-/** Rows taken out over the whole width of the sheet; what lay wholly in them goes with them. */
-export function deleteRows(book: StandInBook, sheet: Sheet, first: number, count: number): void {
-  const end = first + count;
-  const gone = (area: Area) => area.top >= first && area.bottom < end;
+/** What lies wholly in cells that are taken out goes with them. */
+function dropWhole(sheet: Sheet, gone: (area: Area) => boolean): void {
   sheet.looks = sheet.looks.filter(({ area }) => !gone(area));
   sheet.formats = sheet.formats.filter((format) => {
     format.areas = format.areas.filter((area) => !gone(area));
     return format.areas.length > 0;
   });
   sheet.validations = sheet.validations.filter(({ areas }) => !areas.every(gone));
+}
+
+/** Rows taken out over the whole width of the sheet; what lay wholly in them goes with them. */
+export function deleteRows(book: StandInBook, sheet: Sheet, first: number, count: number): void {
+  const end = first + count;
+  const gone = (area: Area) => area.top >= first && area.bottom < end;
+  dropWhole(sheet, gone);
   for (const area of new Set(movable(sheet))) {
     const [top, bottom] = [area.top, area.bottom];
     area.top = top >= end ? top - count : Math.min(top, first);
@@ -86,12 +91,7 @@ export function deleteColumns(book: StandInBook, sheet: Sheet, first: number, co
   const end = first + count;
   const gone = (area: Area) => area.left >= first && area.right < end;
   sheet.tables = sheet.tables.filter(({ area }) => !gone(area));
-  sheet.looks = sheet.looks.filter(({ area }) => !gone(area));
-  sheet.formats = sheet.formats.filter((format) => {
-    format.areas = format.areas.filter((area) => !gone(area));
-    return format.areas.length > 0;
-  });
-  sheet.validations = sheet.validations.filter(({ areas }) => !areas.every(gone));
+  dropWhole(sheet, gone);
   for (const area of new Set(movable(sheet))) {
     const [left, right] = [area.left, area.right];
     area.left = left >= end ? left - count : Math.min(left, first);

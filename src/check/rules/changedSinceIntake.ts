@@ -20,9 +20,9 @@ export const changedSinceIntake: Rule = {
     const isLogged = loggedIn(snapshot, table);
     const entries = new Map(table.kind.columns.map((column) => [column.id, column]));
     return overRows(table, (row, stored): Finding[] => {
-      const export_ = placedOn(placed, table, stored);
-      if (!export_) return [];
-      return Object.entries(export_).flatMap(([id, value]): Finding[] => {
+      const given = placedOn(placed, table, stored);
+      if (!given) return [];
+      return Object.entries(given).flatMap(([id, value]): Finding[] => {
         const column = entries.get(id);
         const now = stored[id] ?? null;
         // A reading that is gone is missing, as another rule says.
@@ -74,12 +74,13 @@ function loggedIn(
   const history = tablesOf(snapshot).find(({ name }) => name === HISTORY_TABLE);
   const cells = new Set(
     history
-      ? asRecordTable({ columns: HISTORY_COLUMNS }, history).rows.map(({ row, column, value }) =>
-          placeOf(row, column, value),
+      ? asRecordTable({ columns: HISTORY_COLUMNS }, history).rows.map(
+          ({ sheet, row, column, value }) => placeOf(sheet, row, column, value),
         )
       : [],
   );
-  return (row, id, value) => cells.has(placeOf(rowName(table, row), headerOf(table, id), value));
+  return (row, id, value) =>
+    cells.has(placeOf(table.kind.sheet, rowName(table, row), headerOf(table, id), value));
 }
 
 const placeOf = (...cells: (CellValue | undefined)[]) => JSON.stringify(cells);

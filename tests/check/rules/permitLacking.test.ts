@@ -60,7 +60,7 @@ finds("permit-lacking", [
     row: 1,
     header: "Permit number",
     weight: "query",
-    says: /two permits have not one number/,
+    says: /two permits cannot share a number/,
   },
   {
     name: "a test after the hour at which the permit ended",

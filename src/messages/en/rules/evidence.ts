@@ -13,7 +13,7 @@ export const evidence = {
     row: (row: string, day: string, permit: string) =>
       `${row}: made on ${day}, which no "${permit}" covers. Enter the permit of that day, or put the day right.`,
     sameNumber: (row: string, number: string, other: string) =>
-      `${row}: has the number ${number} of "${other}"; two permits have not one number. Enter the number that stands on this one.`,
+      `${row}: has the number ${number} of "${other}"; two permits cannot share a number. Enter the number that stands on this one.`,
     permit: (row: string, to: string, days: readonly string[], records: readonly string[]) =>
       `${row}: valid to ${to}, and no permit covers the work after it: ${records.join(", ")} on ${days.join(", ")}. Enter the further permit or the extension.`,
   },
@@ -93,9 +93,9 @@ export const evidence = {
     sameId: (id: string) =>
       `${id}: the Id is there twice; a record does not say which of the two was used.`,
     sameSerial: (id: string, serial: string, other: string) =>
-      `${id}: has the serial number ${serial} of ${other}; two instruments have not one number. Look at the certificates.`,
+      `${id}: has the serial number ${serial} of ${other}; two instruments cannot share a serial number. Look at the certificates.`,
     noSerial: (id: string, before: string) =>
-      `${id}: has no serial number here, ${before} in the lineup that the workbook was built for. Without it no certificate is this instrument's; enter it again.`,
+      `${id}: has no serial number here, ${before} in the lineup that the workbook was built for. Without it no certificate can be matched to this instrument; enter it again.`,
     backwards: (id: string, calibrated: string, due: string) =>
       `${id}: calibrated on ${calibrated} and due on ${due}, no later. Look at the certificate.`,
     long: (id: string, calibrated: string, due: string) =>
