@@ -15,6 +15,7 @@ import { exemptUnexplained } from "./rules/exemptUnexplained";
 import { fallenAfter } from "./rules/fallenAfter";
 import { future } from "./rules/future";
 import { givenDiffers } from "./rules/givenDiffers";
+import { hiddenCell } from "./rules/hiddenCell";
 import { hiddenRow } from "./rules/hiddenRow";
 import { holdNotReleased } from "./rules/holdNotReleased";
 import { implausible } from "./rules/implausible";
@@ -118,6 +119,7 @@ export const RULES: readonly Rule[] = [
   typedOver,
   duplicatedRow,
   hiddenRow,
+  hiddenCell,
   setAside,
   future,
   dateSwapped,

@@ -61,6 +61,9 @@ export interface OwnLayout {
   readonly written: (row: number, column: number, value: CellValue) => CellValue;
 }
 
+/** Why a value is not seen on its sheet, or seen as something else: the colour of what is behind it, or its number format. */
+export type Unseen = "colour" | "format";
+
 /** The cells of a sheet as far as it is used, rows and columns from 0. */
 export interface SheetCells {
   readonly rowCount: number;
@@ -69,6 +72,10 @@ export interface SheetCells {
   readonly formula: (row: number, column: number) => string | undefined;
   /** Rows that are hidden or filtered away, where the way in tells. */
   readonly hidden?: ReadonlySet<number>;
+  /** Whether a column is hidden, or narrower than a digit, where the way in tells. */
+  readonly isColumnHidden?: (column: number) => boolean;
+  /** Whether a value is not seen as it is, where the way in tells. */
+  readonly unseen?: (row: number, column: number) => Unseen | undefined;
   /** Cells that are joined to one, where the way in reads them; the first holds what is written. */
   readonly merges?: readonly {
     readonly top: number;

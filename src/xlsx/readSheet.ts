@@ -6,8 +6,9 @@ import { partXml, relationsOf } from "./package/relations";
 import { type ScannedSheet, type ScanWith, scanSheet } from "./scan/scanSheet";
 import { NO_TEXTS, sharedTexts } from "./scan/sharedTexts";
 import type { StoredSheet, StoredTable } from "./storedSheet";
+import { unseenStyles } from "./unseenStyles";
 import { unescapedCell } from "./xml/editText";
-import { childOf, childrenOf, within, type XmlElement } from "./xml/readXml";
+import { childOf, childrenOf, isOn, within, type XmlElement } from "./xml/readXml";
 import { cellsPlace, type SheetText, sheetText } from "./xml/sheetText";
 
 /** What the cells of all sheets of a workbook refer to. */
@@ -15,6 +16,7 @@ export function scanWith(book: Book): ScanWith {
   const strings = onePart(book, "sharedStrings");
   return {
     texts: strings ? sharedTexts(book.pack.bytes(strings), strings) : NO_TEXTS,
+    unseen: unseenStyles(book),
     ...(book.from1904 ? { number: in1900(dayStyles(book)) } : {}),
   };
 }
@@ -64,6 +66,8 @@ export function storedSheet(book: Book, sheet: ListedSheet, read: ReadSheet): St
     cells: scanned.cells,
     formulas: scanned.formulas,
     hiddenRows: scanned.hiddenRows,
+    hiddenColumns: hiddenColumns(read.around.root),
+    unseen: scanned.unseen,
     merges: mergesOf(read.around.root),
     ...relatedTo(book, sheet),
   };
@@ -73,6 +77,18 @@ const mergesOf = (root: XmlElement): Area[] =>
   childrenOf(childOf(root, "mergeCells"), "mergeCell").flatMap(
     ({ attributes }) => readArea(attributes.get("ref") ?? "") ?? [],
   );
+
+/** A column narrower than this, in digits, is not seen. */
+const HAIR = 0.7;
+
+function hiddenColumns(root: XmlElement): [number, number][] {
+  return childrenOf(childOf(root, "cols"), "col").flatMap((column) => {
+    const { attributes } = column;
+    const width = attributes.get("width");
+    if (!isOn(column, "hidden") && (width === undefined || Number(width) >= HAIR)) return [];
+    return [[Number(attributes.get("min")) - 1, Number(attributes.get("max")) - 1]];
+  });
+}
 
 /** The tables, notes and threads of a sheet, which stand in parts of their own. */
 function relatedTo({ pack }: Book, { part }: ListedSheet) {

@@ -6,7 +6,7 @@ import type { StoredSheet, StoredTable } from "./storedSheet";
 
 /** A sheet as the check, the intake and the builder see it. */
 export function sheetSnapshot(sheet: StoredSheet): SheetSnapshot {
-  const { name, hidden, merges, notes } = sheet;
+  const { name, hidden, merges, notes, unseen, hiddenColumns } = sheet;
   const extent = extentOf(sheet.cells);
   const rowCount = extent.rows;
   const cells: SheetCells = {
@@ -16,6 +16,15 @@ export function sheetSnapshot(sheet: StoredSheet): SheetSnapshot {
     formula: formulasOf(sheet.cells, sheet.formulas),
     hidden: hiddenRows(sheet, 0, rowCount - 1),
     merges: joinsWithin(merges, extent),
+    ...(hiddenColumns.length > 0
+      ? {
+          isColumnHidden: (column: number) =>
+            hiddenColumns.some(([first, last]) => column >= first && column <= last),
+        }
+      : {}),
+    ...(unseen.size > 0
+      ? { unseen: (row: number, column: number) => unseen.get(`${row},${column}`) }
+      : {}),
     ...(notes.size > 0
       ? { note: (row: number, column: number) => notes.get(`${row},${column}`) }
       : {}),

@@ -1,4 +1,5 @@
 import type { Area } from "../sheets/area";
+import type { Unseen } from "../sheets/snapshot";
 import type { CellGrid } from "./scan/grid";
 import type { StoredFormulas } from "./scan/scanSheet";
 
@@ -14,6 +15,10 @@ export interface StoredSheet {
   /** By `row,column`, from 0. */
   readonly notes: ReadonlyMap<string, string>;
   readonly hiddenRows: readonly number[];
+  /** First and last of each run of columns that are hidden. */
+  readonly hiddenColumns: readonly (readonly [number, number])[];
+  /** By `row,column`, from 0: values that are not seen as they are. */
+  readonly unseen: ReadonlyMap<string, Unseen>;
   readonly merges: readonly Area[];
   readonly tables: readonly StoredTable[];
 }

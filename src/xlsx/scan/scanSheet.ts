@@ -1,5 +1,6 @@
 import { type Area, cellCount, LAST_COLUMN, LAST_ROW, readArea } from "../../sheets/area";
 import { beyond, limitOf } from "../../sheets/limits";
+import type { Unseen } from "../../sheets/snapshot";
 import { unescapedCell } from "../xml/editText";
 import { type CellGrid, GridBuilder } from "./grid";
 import { readNumber } from "./readNumber";
@@ -38,6 +39,7 @@ export interface ScannedSheet {
   readonly cells: CellGrid;
   readonly formulas: StoredFormulas;
   readonly hiddenRows: readonly number[];
+  readonly unseen: ReadonlyMap<string, Unseen>;
   readonly places: RowPlaces;
 }
 
@@ -46,6 +48,8 @@ export interface ScanWith {
   readonly texts: SharedTexts;
   /** What a number in a cell of a style is, of a workbook that counts its days from 1904. */
   readonly number?: (value: number, style: number) => number;
+  /** By number of a cell style, why a value in it is not seen as it is. */
+  readonly unseen?: readonly (Unseen | undefined)[];
 }
 
 /**
@@ -58,6 +62,10 @@ export function scanSheet(bytes: Uint8Array, part: string, given: ScanWith): Sca
 }
 
 const BLANK = 32;
+/** A row lower than this, in points, is not seen. */
+const HAIR = 4;
+/** A sheet with more values out of sight is one to be looked at as a whole. */
+const MOST_UNSEEN = 10_000;
 /** Attributes of rows, cells and formulas: place, style, kind. */
 const [R, S, T] = ["r", "s", "t"].map((letter) => letter.charCodeAt(0));
 
@@ -99,6 +107,7 @@ class SheetScanner {
   private readonly shared = new Map<number, { formula: string; row: number; column: number }>();
   private readonly arrays: (Area & { formula: string })[] = [];
   private readonly hiddenRows: number[] = [];
+  private readonly unseen = new Map<string, Unseen>();
   private readonly rows: number[] = [];
   private readonly begins: number[] = [];
   private readonly ends: number[] = [];
@@ -137,6 +146,7 @@ class SheetScanner {
       cells: this.grid.grid(),
       formulas: { texts: this.formulaTexts, shared: this.shared, arrays: this.arrays },
       hiddenRows: this.hiddenRows,
+      unseen: this.unseen,
       places: { ...found, rows: this.rows, begins: this.begins, ends: this.ends },
     };
   }
@@ -157,12 +167,7 @@ class SheetScanner {
     const { tags } = this;
     const begin = tags.tag;
     this.row += 1;
-    let hidden = false;
-    while (tags.nextAttribute())
-      if (tags.letter === R) this.row = this.integer() - 1;
-      else if (tags.isAttribute("hidden")) hidden = this.isTrue(tags.valueFrom);
-    if (!(this.row >= 0 && this.row <= LAST_ROW)) throw tags.broken("has a row that no sheet has");
-    if (hidden) this.hiddenRows.push(this.row);
+    if (this.rowAttributes()) this.hiddenRows.push(this.row);
     this.column = -1;
     this.grid.row(this.row);
     if (!tags.closed)
@@ -173,6 +178,18 @@ class SheetScanner {
     this.rows.push(this.row);
     this.begins.push(begin);
     this.ends.push(tags.at);
+  }
+
+  /** Takes the row's number; tells whether it is hidden. */
+  private rowAttributes(): boolean {
+    const { tags } = this;
+    let hidden = false;
+    while (tags.nextAttribute())
+      if (tags.letter === R) this.row = this.integer() - 1;
+      else if (tags.isAttribute("hidden")) hidden ||= this.isTrue(tags.valueFrom);
+      else if (tags.isAttribute("ht")) hidden ||= Number(this.attribute()) < HAIR;
+    if (!(this.row >= 0 && this.row <= LAST_ROW)) throw tags.broken("has a row that no sheet has");
+    return hidden;
   }
 
   private readCell(): void {
@@ -189,8 +206,15 @@ class SheetScanner {
     if (this.column > LAST_COLUMN) throw tags.broken("has a column that no sheet has");
     if (!tags.closed) while (tags.nextChild()) this.readInCell();
     if (this.grid.size > this.mostCells) throw beyond("cells");
-    if (this.hasValue) this.addValue();
-    else if (this.formula > 0) this.grid.cell(this.column, 0, this.formula);
+    if (this.hasValue) {
+      this.addValue();
+      this.noteUnseen();
+    } else if (this.formula > 0) this.grid.cell(this.column, 0, this.formula);
+  }
+
+  private noteUnseen(): void {
+    const why = this.given.unseen?.[this.style];
+    if (why && this.unseen.size < MOST_UNSEEN) this.unseen.set(`${this.row},${this.column}`, why);
   }
 
   private readInCell(): void {

@@ -5,6 +5,8 @@ import { quotedList } from "../words";
 const count = countIn("en");
 
 const ROWS = { one: "row", other: "rows" };
+const andMore = (rows: number) =>
+  rows === 0 ? "" : ` and ${count(rows, { one: "more row", other: "more rows" })}`;
 
 /** Rules of what is missing, twice there, hidden or named otherwise. */
 export const rows = {
@@ -125,6 +127,21 @@ export const rows = {
       rows === 1
         ? `${first}: the row is hidden or filtered away; show it.`
         : `${first} to ${last}: ${count(rows, ROWS)} are hidden or filtered away; show them.`,
+  },
+  "hidden-cell": {
+    title: "Values that the sheet does not show",
+    finds:
+      "columns of a record that are hidden or of a hair's width; values in the colour of their ground; number formats that show nothing, or digits of their own",
+    why: "Who reads or prints the sheet takes what is shown for what was recorded.",
+    satisfies: "the column shown, the cell in a colour that can be read, an ordinary number format",
+    quiet:
+      "for hidden columns of what is neither an entry nor a result, for blank cells, for units in a number format, and where the program that read the workbook tells nothing of columns and formats (Excel's pane)",
+    column: (values: number, header: string) =>
+      `The column "${header}", with ${count(values, { one: "value", other: "values" })}, is hidden; show it.`,
+    colour: (row: string, more: number, header: string) =>
+      `${row}${andMore(more)}: "${header}" is written in the colour of its ground and cannot be read; change its colour.`,
+    format: (row: string, more: number, header: string) =>
+      `${row}${andMore(more)}: the number format of "${header}" does not show the value that is stored; give it an ordinary number format.`,
   },
   "set-aside": {
     title: "Rows of a panel that the lineup does not have",
