@@ -45,6 +45,7 @@ import { permitLacking } from "./rules/permitLacking";
 import { readingFormula } from "./rules/readingFormula";
 import { registerOdd } from "./rules/registerOdd";
 import { remarkContradicts } from "./rules/remarkContradicts";
+import { repairIncomplete } from "./rules/repairIncomplete";
 import { resultDisagrees } from "./rules/resultDisagrees";
 import { sameRun } from "./rules/sameRun";
 import { setAside } from "./rules/setAside";
@@ -61,6 +62,7 @@ import { unknownRuleWeight } from "./rules/unknownRuleWeight";
 import { unknownWord } from "./rules/unknownWord";
 import { unreadable } from "./rules/unreadable";
 import { verdictByCondition } from "./rules/verdictByCondition";
+import { voidAfterRepair } from "./rules/voidAfterRepair";
 import { withstandBeforeInsulation } from "./rules/withstandBeforeInsulation";
 
 /** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
@@ -69,6 +71,7 @@ export const RULES: readonly Rule[] = [
   holdNotReleased,
   permitLacking,
   withstandBeforeInsulation,
+  voidAfterRepair,
   dewPoint,
   indexBelowOne,
   remarkContradicts,
@@ -125,6 +128,7 @@ export const RULES: readonly Rule[] = [
   dateSwapped,
   altitude,
   sheetsDiffer,
+  repairIncomplete,
   unknownRuleWeight(() => RULE_IDS),
 ];
 

@@ -8,6 +8,7 @@ import { lineupCommand } from "./commands/lineup";
 import { mapCommand } from "./commands/map";
 import { newCommand } from "./commands/new";
 import { complain } from "./commands/options";
+import { repairCommand } from "./commands/repair";
 import { verifyCommand } from "./commands/verify";
 import { usageError } from "./files";
 
@@ -25,6 +26,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     checkCommand(text, (found) => {
       code = found;
     }),
+    repairCommand(text),
     handoverCommand(text),
     verifyCommand(text, (found) => {
       code = found;

@@ -53,6 +53,21 @@ const replaced = z.strictObject({
   replacedOn: day,
 });
 
+const repair = z.strictObject({
+  sheet: z.string(),
+  panel: z.string(),
+  row: z.string(),
+  found: z.string().describe("as found: the failed reading and its result"),
+  tested: day,
+  cause: z.string(),
+  work: z.string().describe("what was worked on"),
+  done: z.string(),
+  by: z.string(),
+  date: day,
+  left: z.string().describe("as left: the readings of the retest; blank where there is none yet"),
+  retested: day,
+});
+
 /** What `records.json` of a hand-over holds. */
 export const recordsSchema = z.strictObject({
   format: z.literal(RECORDS_FORMAT),
@@ -62,6 +77,7 @@ export const recordsSchema = z.strictObject({
   counts,
   rows: z.array(row),
   history: z.array(replaced).describe("readings that later ones have taken the place of"),
+  repairs: z.array(repair).describe("what failed and was repaired, as found and as left"),
   findings: z.array(finding),
 });
 

@@ -4,14 +4,16 @@ import type { Finding } from "../check/finding";
 import { type RowComparison, recordRows } from "../check/recordRows";
 import type { Lineup } from "../lineup/lineup";
 import { serialDay } from "../quantities/dates";
-import { type CellValue, isBlank, type Role, type Row } from "../records/kind";
+import { type CellValue, isBlank, type Role, type Row, verdictOf } from "../records/kind";
+import { readingWords } from "../records/readingWords";
 import { cellAddress } from "../sheets/address";
 import { historyOf } from "../sheets/ours/historySheet";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
+import { repairsOf } from "../sheets/ours/repairSheet";
 import type { Verdict } from "../standards/judge";
 
 /** The published form of `records.json`; another number where it changes. */
-export const RECORDS_FORMAT = "gearproof-records-1";
+export const RECORDS_FORMAT = "gearproof-records-2";
 
 /** One cell of a record that holds something. */
 export interface HandedCell {
@@ -54,6 +56,24 @@ export interface HandedHistory {
   readonly replacedOn: string;
 }
 
+/** A record that failed, how it was repaired, and what the retest came to. Days as 2026-11-25; blank where not known. */
+export interface HandedRepair {
+  readonly sheet: string;
+  readonly panel: string;
+  readonly row: string;
+  readonly found: string;
+  readonly tested: string;
+  readonly cause: string;
+  readonly work: string;
+  readonly done: string;
+  readonly by: string;
+  readonly date: string;
+  /** As left: the readings of the retest and its result; blank where it was not tested again. */
+  readonly left: string;
+  /** Day of the retest. */
+  readonly retested: string;
+}
+
 /** All that a hand-over says: what `records.json` holds, what the report prints, what the fingerprint is taken of. */
 export interface Content {
   readonly format: typeof RECORDS_FORMAT;
@@ -65,6 +85,8 @@ export interface Content {
   readonly rows: readonly HandedRow[];
   /** Readings that stood on records before, failed ones among them. */
   readonly history: readonly HandedHistory[];
+  /** What failed and was repaired, as found and as left. */
+  readonly repairs: readonly HandedRepair[];
   readonly findings: readonly Finding[];
 }
 
@@ -77,6 +99,7 @@ export const contentOf = ({ context, counts, findings }: Report): Content => ({
   counts,
   rows: context.tables.flatMap((table) => rowsOf(table, context)),
   history: historyOf(context.snapshot).map(replaced),
+  repairs: repairsOf(context.snapshot).map(({ row }) => repaired(row, context)),
   findings,
 });
 
@@ -90,6 +113,30 @@ const replaced = (row: Row): HandedHistory => ({
   source: textOf(row.source),
   replacedOn: dayIn(row.replacedOn),
 });
+
+function repaired(repair: Row, { tables }: Report["context"]): HandedRepair {
+  const row = textOf(repair.row).trim();
+  const table = tables.find(
+    ({ table: { sheet }, keys }) => sheet === repair.sheet && keys.includes(row),
+  );
+  const now = table?.judged[table.keys.indexOf(row)];
+  const date = dayIn(repair.date);
+  const isRetested = now !== undefined && verdictOf(now) !== "Missing" && dayIn(now.date) >= date;
+  return {
+    sheet: textOf(repair.sheet),
+    panel: row.split(" · ")[0] ?? "",
+    row,
+    found: textOf(repair.found),
+    tested: dayIn(repair.tested),
+    cause: textOf(repair.cause),
+    work: textOf(repair.work),
+    done: textOf(repair.done),
+    by: textOf(repair.by),
+    date,
+    left: table && isRetested ? readingWords(table.kind, now) : "",
+    retested: isRetested ? dayIn(now.date) : "",
+  };
+}
 
 const textOf = (cell: CellValue | undefined): string => String(cell ?? "");
 const dayIn = (cell: CellValue | undefined): string =>

@@ -1,3 +1,4 @@
+import { historyOf } from "../sheets/ours/historySheet";
 import type { RecordBook } from "../sheets/recordBook";
 
 /** Where a reading comes from, as intake writes it: the export's name, a line, and the time that it has. */
@@ -21,10 +22,16 @@ const isPlain = (name: string): boolean =>
   !/[/\\:*?"<>|\p{Cc}]/u.test(name) && !name.startsWith(".") && !/[. ]$/.test(name);
 
 /** Names of the exports that a workbook's readings were brought in from, each once. */
-export const exportsOf = ({ tables, remembered }: RecordBook): readonly string[] => {
-  const origins = tables.flatMap(({ rows }) =>
-    rows.flatMap(({ origin }) => exportLine(String(origin ?? ""))?.name ?? []),
-  );
+export const exportsOf = ({
+  snapshot,
+  tables,
+  remembered,
+}: Pick<RecordBook, "snapshot" | "tables" | "remembered">): readonly string[] => {
+  const origins = [
+    ...tables.flatMap(({ rows }) => rows.map(({ origin }) => origin)),
+    // The reading that failed came out of an export as well as its retest.
+    ...historyOf(snapshot).map(({ source }) => source),
+  ].flatMap((origin) => exportLine(String(origin ?? ""))?.name ?? []);
   const brought = [remembered.last, remembered.before].flatMap((intake) => intake?.files ?? []);
   const names = [...origins, ...brought].map((name) => name.replace(/^.*[/\\]/, ""));
   return [...new Set(names)].filter(isPlain).sort();

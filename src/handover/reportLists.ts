@@ -127,3 +127,24 @@ export const replacedBlocks = (
           ["*", "auto", "auto", "auto", "*", "auto"],
         ),
       ];
+
+/** What failed on a panel and was repaired: as found, the repair, as left. */
+export const repairBlocks = (repairs: Content["repairs"], text: Text, smaller: Heading): Block[] =>
+  repairs.length === 0
+    ? []
+    : [
+        smaller(text.repairs),
+        tableOf(
+          text.repairColumns,
+          repairs.map(
+            ({ sheet, row, found, tested, cause, work, done, by, date, left, retested }) => [
+              `${sheet}: ${row.split(" · ").slice(1).join(" · ")}`,
+              [found, tested].filter(Boolean).join(", "),
+              cause,
+              `${work}: ${done}`,
+              [by, date].filter(Boolean).join(", "),
+              left === "" ? text.notRetested : [left, retested].filter(Boolean).join(", "),
+            ],
+          ),
+        ),
+      ];

@@ -16,6 +16,7 @@ import { recordBlocks } from "./recordBlocks";
 import {
   instrumentBlocks,
   nameplateOf,
+  repairBlocks,
   replacedBlocks,
   sourceBlocks,
   sourcesOf,
@@ -194,19 +195,22 @@ function panelSheets(content: Content, report: Report, messages: Messages): Bloc
   const text = messages.handover;
   const byPanel = groupedBy(content.rows, ({ panel }) => panel);
   const replaced = groupedBy(content.history, ({ panel }) => panel);
-  const objects = [...matrix(report.context).objects, ...replaced.keys()];
+  const repaired = groupedBy(content.repairs, ({ panel }) => panel);
+  const objects = [...matrix(report.context).objects, ...replaced.keys(), ...repaired.keys()];
   const numbers = new Map(sourcesOf(content).map((source, at) => [source, at + 1]));
   const numberOf = (source: string) => numbers.get(source) ?? 0;
   return [...new Set(objects)].flatMap((panel) => {
     const rows = byPanel.get(panel) ?? [];
     const before = replaced.get(panel) ?? [];
-    if (rows.length === 0 && before.length === 0) return [];
+    const repairs = repaired.get(panel) ?? [];
+    if ([rows, before, repairs].every(({ length }) => length === 0)) return [];
     return [
       heading(text.sheetOf(panel)),
       ...nameplateOf(content.lineup, panel, text, smaller),
       ...[...groupedBy(rows, ({ title }) => title)].flatMap(([title, some]) =>
         recordBlocks(title, some, numberOf, messages),
       ),
+      ...repairBlocks(repairs, text, smaller),
       ...replacedBlocks(before, text, smaller),
     ];
   });

@@ -54,12 +54,15 @@ export function validationOf(
         last: "2099-12-31",
         message: "A date is expected here, as 2026-11-25.",
       };
-    case "list":
+    case "list": {
+      const named = `One of: ${accepts.values.join(", ")}.`;
       return {
         type: "values",
         values: accepts.values,
-        message: `One of: ${accepts.values.join(", ")}.`,
+        message:
+          named.length > EXCEL_LIMITS.errorMessage.most ? "One of the words of the list." : named,
       };
+    }
     case "text":
       return id === "instrument"
         ? {

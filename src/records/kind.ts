@@ -2,6 +2,7 @@ import type { Lineup } from "../lineup/lineup";
 import type { OwnLimit } from "../lineup/ownCriterion";
 import type { Unit } from "../quantities/units";
 import type { Sense, Verdict } from "../standards/judge";
+import type { VoidByWork } from "./repairs";
 
 /** What a cell holds. Dates are serial day numbers, as spreadsheets keep them (1900 system). */
 export type CellValue = string | number | boolean | null;
@@ -228,6 +229,8 @@ export interface RecordKind<Id extends string = string> {
   readonly enough: readonly Comparison[];
   /** Kinds whose records of the same panel or section must have passed before these are made. */
   readonly after?: readonly Before[];
+  /** Repairs after which its tests have to be made again. */
+  readonly voidBy?: VoidByWork;
   /** A curve that a row holds, for kinds whose rows are measured curves. */
   readonly curve?: {
     /** Points: along, a number or the id of its column; upward, the id of its column. */

@@ -8,6 +8,7 @@ import { equipmentSheet } from "./ours/equipmentSheet";
 import { historySheet } from "./ours/historySheet";
 import { instrumentSheet } from "./ours/instrumentSheet";
 import { panelSheet } from "./ours/panelSheet";
+import { repairSheet } from "./ours/repairSheet";
 import { settingsSheet } from "./ours/settingsSheet";
 import { type PlannedSheet, papersOf } from "./plannedSheet";
 
@@ -29,6 +30,7 @@ export const planFor = (lineup: Lineup): Plan => ({
     settingsSheet(lineup),
     instrumentSheet(lineup),
     historySheet(),
+    repairSheet(),
     concessionSheet(),
   ].map((planned) => ({ ...planned, papers: papersOf(lineup) })),
 });

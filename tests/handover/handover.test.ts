@@ -7,6 +7,7 @@ import { buildBook } from "../../src/cli/buildBook";
 import { type HandedOver, handOver } from "../../src/cli/handover";
 import { intakeBook } from "../../src/cli/intakeBook";
 import { recordsJsonSchema, recordsSchema } from "../../src/cli/recordsSchema";
+import { repairBook } from "../../src/cli/repairBook";
 import { verify } from "../../src/cli/verify";
 import { exportsOf } from "../../src/handover/exportsOf";
 import { fingerprintOf } from "../../src/handover/fingerprint";
@@ -14,6 +15,7 @@ import { recordLayout } from "../../src/handover/recordLayout";
 import { openBook } from "../../src/intake/openBook";
 import { evenParts } from "../../src/quantities/evenParts";
 import { groupedBy } from "../../src/quantities/groupedBy";
+import { cellAddress } from "../../src/sheets/address";
 import type { RecordBook } from "../../src/sheets/recordBook";
 import { readBook, writeCells } from "../../src/xlsx/file";
 
@@ -34,10 +36,27 @@ beforeAll(async () => {
   writeFileSync(join(room, "first.txt"), [note, test, titles, failed, ""].join("\n"));
   const first = join(room, "first.xlsx");
   await intakeBook(join(room, "empty.xlsx"), [join(room, "first.txt")], first, { replace: false });
-  await intakeBook(first, [exported], join(room, "book.xlsx"), { replace: true });
+  const repaired = join(room, "repaired.xlsx");
+  await repairBook(first, await failedCell(first), repaired, {
+    cause: "Film on the contacts",
+    work: "Breaker pole",
+    done: "Contacts cleaned",
+    by: "Crew 2 (invented)",
+    date: "2026-11-02",
+  });
+  await intakeBook(repaired, [exported], join(room, "book.xlsx"), { replace: true });
   made = await handOver(join(room, "book.xlsx"), folder);
 }, 120_000);
 afterAll(() => rmSync(room, { recursive: true, force: true }));
+
+/** The cell of the one reading that the first export has. */
+async function failedCell(book: string): Promise<string> {
+  const { tables } = openBook(await readBook(readFileSync(book)));
+  const table = tables.find(({ kind }) => kind.id === "contact");
+  const row = table?.rows.findIndex(({ reading }) => reading === 91.4) ?? -1;
+  if (!table || row < 0) throw new Error("the failed reading is not there");
+  return `${table.table.sheet}!${cellAddress(table.table, row, table.at.get("reading") ?? 0)}`;
+}
 
 /** The text of the report as a general PDF reader finds it, without spaces, which lines break at, and with one sign for micro. */
 const textOf = async (file: string) => {
@@ -98,6 +117,17 @@ describe("a hand-over", () => {
         `${before?.column}${before?.value}${before?.date}${before?.source}${before?.replacedOn}`,
       ),
     );
+  });
+
+  test("prints a repair between what was found and what was left", async () => {
+    const [repair] = made.content.repairs;
+    expect(repair).toMatchObject({ panel: "=H01", found: "R µΩ 91.4; Fail", tested: "2026-11-01" });
+    expect(repair).toMatchObject({ cause: "Film on the contacts", date: "2026-11-02" });
+    expect(repair?.left).toMatch(/^R µΩ [\d.]+; Pass$/);
+    const pages = bare((await textOf(join(folder, "report.pdf"))).join(" "));
+    expect(pages).toContain("Failure,repair,retest");
+    for (const words of [repair?.found, repair?.cause, repair?.left])
+      expect(pages).toContain(bare(words ?? "nothing"));
   });
 
   test("says on every page that it is not final, and prints its fingerprint there", async () => {
@@ -176,6 +206,7 @@ describe("exports", () => {
   test("with names that a file cannot have, or that lead elsewhere, are none", () => {
     const named = (...origins: string[]) =>
       exportsOf({
+        snapshot: { sheets: [] },
         tables: [{ rows: origins.map((origin) => ({ origin })) }],
         remembered: {},
       } as unknown as RecordBook);

@@ -11,6 +11,8 @@ export interface MemoryBook {
   /** Position in A1 of a cell. */
   at(table: string, row: number, header: string): string;
   copyRow(table: string, from: number): void;
+  /** Puts a row at the foot of a table, its cells by header. */
+  addRow(table: string, cells: Readonly<Record<string, CellValue>>): void;
   removeRow(table: string, row: number): void;
   removeTable(table: string): void;
   rename(table: string, header: string, to: string): void;
@@ -72,6 +74,12 @@ export function memoryBook(plan: Plan): MemoryBook {
     copyRow: (name, from) => {
       const { cells } = find(name);
       cells.push((cells[from] as Cell[]).map((cell) => ({ ...cell })));
+    },
+    addRow: (name, cells) => {
+      const { cells: rows, headers } = find(name);
+      const unknown = Object.keys(cells).find((header) => !headers.includes(header));
+      if (unknown) throw new Error(`no column ${unknown} in ${name}`);
+      rows.push(headers.map((header) => ({ value: cells[header] ?? null })));
     },
     removeRow: (name, row) => {
       find(name).cells.splice(row, 1);

@@ -53,6 +53,7 @@ export const commandLine = {
     new: "ask for a lineup, question by question, and write its file",
     lineup: "build the record workbook of a lineup, onto BOOK.xlsx where it already exists",
     intake: "place the readings of instrument exports on the rows they belong to",
+    repair: "reopen a record that failed and was repaired; keeps the failed reading",
     map: "guess how a workbook in its own layout is read as records; writes a map file",
     check: "recompute every record and list the findings; never writes to the workbook",
     handover: "make the folder that is handed over: report, frozen workbook, punch list, data",
@@ -61,6 +62,13 @@ export const commandLine = {
   options: {
     handoverOut: "folder to make; one that holds something is left as it is",
     handoverFolder: "the folder that was handed over",
+    failed: 'a cell of the record, as the finding gives it: "Contacts!H12"',
+    cause: "why it failed",
+    work: "what was worked on, by which the tests are known that have to be made again",
+    done: "what was done",
+    by: "who made the repair",
+    repaired: "day of the repair, as 2026-11-25; today where not given",
+    panel: "panel that was worked on, where the record is of a bus section",
     paper: "size of the report's pages, where not that of the lineup's practice",
     demoOut: "folder for the workbook and the page",
     bookOut: "the workbook to write",
@@ -98,6 +106,15 @@ export const commandLine = {
   againstOne: "--against compares one workbook with its earlier revision; give one workbook",
   folder: (workbooks: number, rows: number, stopped: number, clear: number, unread: number) =>
     `${count(workbooks, { one: "workbook", other: "workbooks" })}, ${count(rows, ROWS)}: ${stopped} with stops, ${clear} without${unread > 0 ? `, ${unread} that could not be checked` : ""}.`,
+
+  repair: {
+    reopened: (row: string, cells: number, work: string) =>
+      `${row}: reopened after work on "${work}". ${count(cells, CELLS)} moved to the history; record the retest on the row.`,
+    noCell: (cell: string) =>
+      `"${cell}" is no cell of a record; give sheet and cell as the finding gives them, such as "Contacts!H12"`,
+    noDay: (day: string) => `"${day}" is no day that has come; write it as 2026-11-25`,
+    refused: (cell: string, why: string) => `${cell}: ${why}`,
+  },
 
   demo: {
     invented:

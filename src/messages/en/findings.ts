@@ -5,6 +5,7 @@ import { likeness } from "./rules/likeness";
 import { limits } from "./rules/limits";
 import { order } from "./rules/order";
 import { project } from "./rules/project";
+import { repairs } from "./rules/repairs";
 import { rows } from "./rules/rows";
 import { stored } from "./rules/stored";
 
@@ -21,6 +22,7 @@ export const findings = {
     ...likeness,
     ...evidence,
     ...project,
+    ...repairs,
   },
   /** A blank cell, in a message. */
   blank: "blank",

@@ -71,6 +71,9 @@ export const handover = {
   cautions: "Cautions",
   caution:
     "This report evaluates records. It never says that equipment is safe to energize: licensed people decide that under the local code, the site's permit system and the manufacturer's instructions.",
+  repairs: "Failure, repair, retest",
+  repairColumns: ["Record", "As found", "Cause", "Repair", "Repaired by", "As left"],
+  notRetested: "Not tested again yet",
   replaced: "Readings that were replaced",
   replacedColumns: ["Record", "Column", "Value", "Tested", "Source", "Replaced on"],
   punchSheet: {

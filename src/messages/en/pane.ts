@@ -339,6 +339,21 @@ export const pane = {
     acceptAlike: (findings: number) =>
       `All ${findings} open findings of this cause, listed together`,
     acceptAll: (findings: number) => `Accept these ${count(findings, FINDINGS)}`,
+    repair: {
+      open: "Repaired: reopen for the retest",
+      about:
+        "The failed reading moves to the history, the repair onto the sheet Repairs, and the row is blank for the retest.",
+      cause: "Why it failed",
+      work: "Worked on",
+      panel: "Panel that was worked on",
+      done: "What was done",
+      by: "Repaired by",
+      date: "Day of the repair",
+      now: "Reopen the record",
+      reopened: (row: string) => `${row} is reopened. Record the retest on it.`,
+      heldBack: (cells: number) =>
+        `${count(cells, CELLS)} changed meanwhile and stand as they are. Check again, and reopen the record once more.`,
+    },
     withdraw: "Withdraw the acceptance",
     withdrawn: "The acceptance is withdrawn: the finding counts as open again.",
     alike: (others: number) => `and ${others} more of the same cause`,

@@ -4,18 +4,13 @@ import { type ReactElement, useState } from "react";
 import type { Concession } from "../../check/finding";
 import { useText } from "../../report/text";
 import { Entry } from "../Entry";
+import { localDay } from "./localDay";
 
 const FIELDS = [
   ["reason", "text"],
   ["name", "text"],
   ["date", "date"],
 ] as const;
-
-/** Today as 2026-11-25, in local time. */
-const today = () => {
-  const now = new Date();
-  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
-};
 
 /** Accepts a finding with a reason, a name and a date; without one of them it is not accepted. */
 export function Accept({
@@ -30,7 +25,7 @@ export function Accept({
 }): ReactElement {
   const text = useText().check;
   const [open, setOpen] = useState(false);
-  const [given, setGiven] = useState<Concession>({ reason: "", name: "", date: today() });
+  const [given, setGiven] = useState<Concession>({ reason: "", name: "", date: localDay() });
   const [all, setAll] = useState(false);
   const complete = FIELDS.every(([field]) => given[field].trim() !== "");
   return (

@@ -4,9 +4,11 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { Concession, Finding } from "../../check/finding";
+import type { RepairSaid } from "../../intake/reopenRecord";
 import { useText } from "../../report/text";
 import { useLocale } from "../locale";
 import { Accept } from "./Accept";
+import { Repair } from "./Repair";
 
 /** One finding in full, and what can be done about it. */
 export function FindingCard({
@@ -17,6 +19,7 @@ export function FindingCard({
   again,
   accept,
   withdraw,
+  repair,
 }: {
   finding: Finding;
   /** The open findings of the same cause, itself among them. */
@@ -28,6 +31,8 @@ export function FindingCard({
   accept: ((findings: readonly Finding[], concession: Concession) => void) | undefined;
   /** Takes its acceptance back; undefined where it has none. */
   withdraw: (() => void) | undefined;
+  /** Reopens its record after a repair, with the panels to choose from; undefined where nothing failed there. */
+  repair: { readonly panels: readonly string[]; reopen(said: RepairSaid): void } | undefined;
 }): ReactElement {
   const text = useText().check;
   const { number } = useLocale();
@@ -84,6 +89,7 @@ export function FindingCard({
           </Button>
         )}
       </Stack>
+      {repair && <Repair key={`${finding.sheet}${finding.row}`} busy={busy} {...repair} />}
       {accept && (
         <Accept
           key={finding.message}

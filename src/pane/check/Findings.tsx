@@ -5,7 +5,10 @@ import type { Report } from "../../check/check";
 import { concede } from "../../check/concede";
 import { byCause, filterFindings } from "../../check/filterFindings";
 import { type Concession, type Finding, isOpen, type Weight } from "../../check/finding";
+import { panelsOf } from "../../check/panelsOf";
 import { withdraw as withdrawal } from "../../check/withdraw";
+import type { RepairSaid } from "../../intake/reopenRecord";
+import { verdictOf } from "../../records/kind";
 import { useText } from "../../report/text";
 import { appended } from "../../sheets/appended";
 import { editedRows } from "../../sheets/editedRows";
@@ -19,6 +22,7 @@ import { useKept } from "../useKept";
 import { ALL, Filters } from "./Filters";
 import { FindingCard } from "./FindingCard";
 import { FindingList, identity, Mover } from "./FindingList";
+import { reopen } from "./reopen";
 
 /** The findings, filtered and grouped, one of them looked at. */
 export function Findings({
@@ -78,6 +82,7 @@ export function Findings({
           goTo={() => go(finding.sheet, finding.address)}
           again={() => actions.again(finding)}
           accept={isOpen(finding) ? actions.accept : undefined}
+          repair={actions.repair(finding)}
           withdraw={isOpen(finding) ? undefined : () => actions.withdraw(finding)}
         />
       )}
@@ -142,7 +147,46 @@ function useFindingActions(
     );
   const withdraw = (finding: Finding) =>
     change((table) => ({ added: 0, writes: withdrawal(finding, table) }), text.withdrawn);
-  return { again, accept, withdraw };
+  const repair = (finding: Finding) => {
+    const place = failedRecord(report, finding);
+    if (!place) return undefined;
+    const reopenNow = (said: RepairSaid) =>
+      work.run(async (watch) => {
+        const { reopenRecord } = await import("../../intake/reopenRecord");
+        const { book, today } = report.context;
+        const reopened = reopenRecord(book, place.table, place.row, said, today);
+        if (!reopened.ok) {
+          work.setProblem(reopened.reason);
+          return;
+        }
+        const heldBack = await reopen(host, reopened.value, watch);
+        await read(watch);
+        if (heldBack > 0) work.setProblem(text.repair.heldBack(heldBack));
+        else work.setTold(text.repair.reopened(finding.row ?? ""));
+      });
+    return { panels: place.panels, reopen: reopenNow };
+  };
+  return { again, accept, withdraw, repair };
 }
+
+/** The record of a finding where its test failed or proves nothing, and the panels of its bus section. */
+function failedRecord({ context }: Report, { sheet, record, row }: Finding) {
+  const table = context.tables.find(
+    ({ kind, table }) => kind.id === record && table.sheet === sheet && !table.ownLayout,
+  );
+  const at = table?.keys.indexOf(row ?? "") ?? -1;
+  const judged = table?.judged[at];
+  if (!table || !judged || !REPAIRED.has(verdictOf(judged))) return undefined;
+  const { panels } = context.lineup;
+  const object = String(judged.object ?? "");
+  return {
+    ...{ table, row: at },
+    panels: panels.some(({ designation }) => designation === object)
+      ? []
+      : panelsOf(context.lineup, object),
+  };
+}
+
+const REPAIRED: ReadonlySet<string> = new Set(["Fail", "Inconclusive"]);
 
 type TableWrites = Pick<TableChange, "added" | "writes">;

@@ -5,6 +5,7 @@ import { answered, closing, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Sensor = Panel["arcSensors"][number];
@@ -67,6 +68,7 @@ export const arcProtection: RecordKind<"arcProtection"> = {
         ({ designation, unit, trips }): Row => ({ object, part: designation, unit, trips }),
       ),
     ),
+  voidBy: voidBy([], ["Wiring"]),
   accepted,
   enough: [],
   plot: { value: "reading", limit: "most", unit: "ms", log: false },

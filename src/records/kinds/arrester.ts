@@ -6,6 +6,7 @@ import { asRead } from "../columns/insulationColumns";
 import { limitWhereGiven, measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Arrester = Panel["arresters"][number];
@@ -118,6 +119,7 @@ export const arrester: RecordKind<"arrester"> = {
         ),
       ),
     ),
+  voidBy: voidBy(["Surge arrester"]),
   accepted,
   enough,
 };

@@ -6,6 +6,7 @@ import { givenLimit, measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Battery = Panel["batteries"][number];
@@ -119,6 +120,7 @@ export const battery: RecordKind<"battery"> = {
         ({ designation, ratedV, ratedAh }): Row => ({ object, part: designation, ratedV, ratedAh }),
       ),
     ),
+  voidBy: voidBy(["DC supply"]),
   accepted,
   enough,
 };

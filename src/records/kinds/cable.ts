@@ -35,6 +35,7 @@ import {
   type Row,
 } from "../kind";
 import { ownOf, sourceOf, sources } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 /** The cable of a row, by what the lineup says of it. */
@@ -351,6 +352,7 @@ export const cable: RecordKind<"cable"> = {
         ),
       ),
     ),
+  voidBy: voidBy(["Cable"]),
   accepted,
   enough,
   plot: { value: "insulation", limit: "minimum", unit: "MΩ", log: true },

@@ -15,6 +15,7 @@ import {
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
 import { asFraction, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const isJoint = (row: Row) => String(row.part).startsWith("Joint");
@@ -118,6 +119,10 @@ export const contact: RecordKind<"contact"> = {
     ),
   ],
   after: [{ kind: "torque" }],
+  voidBy: {
+    "Bus joint": { reach: "panel", of: ({ part }) => String(part).startsWith("Joint to ") },
+    ...voidBy(["Breaker pole"]),
+  },
   accepted,
   enough,
   plot: { value: "corrected", limit: "maximum", unit: "µΩ", log: false },

@@ -17,6 +17,7 @@ import {
 import { appliedColumn, discharge, durationColumn } from "../columns/withstandColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const ownWithstand = ownOf("control wiring withstand kV");
@@ -157,6 +158,7 @@ export const controlWiring: RecordKind<"control"> = {
         }),
       ),
     ),
+  voidBy: voidBy([], ["Wiring"]),
   accepted,
   enough,
   plot: { value: "insulation", limit: "minimum", unit: "MΩ", log: true },

@@ -6,6 +6,7 @@ import { plateColumn, plateSource } from "../columns/transformerColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 import { burdenOf, type Core, phasesOf } from "./currentTransformer";
 
@@ -97,6 +98,7 @@ export const currentLoop: RecordKind<"currentLoop"> = {
       ),
     ),
   after: [{ kind: "currentTransformer" }],
+  voidBy: voidBy(["Current transformer"], ["Wiring"]),
   accepted,
   enough: [],
   plot: { value: "loopVA", limit: "loopMost", unit: "VA", log: false },

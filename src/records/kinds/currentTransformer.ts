@@ -38,6 +38,7 @@ import {
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly } from "../quantity";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 export type Core = Panel["currentTransformers"][number];
@@ -398,6 +399,7 @@ export const currentTransformer: RecordKind<"currentTransformer"> = {
         ),
       ),
     ),
+  voidBy: voidBy(["Current transformer"]),
   accepted,
   enough,
   plot: { value: "error", limit: "errorMost", unit: "%", log: false },

@@ -9,6 +9,7 @@ import { named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Measure = keyof typeof ieee;
@@ -154,6 +155,7 @@ export const dissipation: RecordKind<"dissipation"> = {
       ),
     ),
   after: [{ kind: "cable" }],
+  voidBy: voidBy(["Cable"]),
   accepted,
   enough: [],
 };

@@ -20,6 +20,7 @@ import {
 } from "../kind";
 import { asFraction, ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const { current, drop } = earthContinuity;
@@ -180,6 +181,7 @@ export const earthing: RecordKind<"earthing"> = {
     ),
     ...busSections(lineup).map((object): Row => ({ object, part: EARTH_BAR })),
   ],
+  voidBy: voidBy([], ["Earth connection"]),
   accepted,
   enough,
   plot: { value: "resistance", limit: "maximum", unit: "mΩ", log: true },

@@ -18,6 +18,7 @@ import {
 import { ownOf, sourceOf, sources, stricterOf } from "../limits";
 import { onPaper } from "../onPaper";
 import { exactly } from "../quantity";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 import { type Core, coreOf, phasesOf } from "./currentTransformer";
 
@@ -285,6 +286,7 @@ export const excitation: RecordKind<"excitation"> = {
           ),
         ),
     ),
+  voidBy: voidBy(["Current transformer"]),
   accepted,
   enough: [],
   plot: { value: "knee", limit: "kneeLeast", unit: "V", log: false },

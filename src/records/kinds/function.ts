@@ -3,6 +3,7 @@ import type { Lineup, Panel } from "../../lineup/lineup";
 import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
 import { LINEUP } from "../columns/common";
 import type { RecordKind, Row } from "../kind";
+import { voidBy } from "../repairs";
 
 const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
 const hasSpring = ({ breaker }: Panel) => breaker !== undefined && !breaker.device;
@@ -88,6 +89,7 @@ export const functionTest: RecordKind<"function"> = {
       ...between(lineup),
     ];
   },
+  voidBy: voidBy(["Breaker mechanism"], ["Wiring", "Relay or settings"]),
   accepted: [],
   enough: [],
 };

@@ -19,6 +19,7 @@ import {
 } from "../kind";
 import { limitOf, ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
 import { exactly } from "../quantity";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const NOT_CORRECTED = "not corrected";
@@ -338,6 +339,7 @@ export const gas: RecordKind<"gas"> = {
           ]
         : [],
     ),
+  voidBy: voidBy(["Gas compartment"]),
   accepted,
   enough: [],
   plot: { value: "corrected", limit: "filling", unit: "MPa", log: false },

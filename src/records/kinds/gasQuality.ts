@@ -3,6 +3,7 @@ import { closing, quoted, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
 import { type Column, type Comparison, NOT_APPLICABLE, type RecordKind, type Row } from "../kind";
 import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const ownMoisture = ownOf("SF6 moisture ppmv");
@@ -91,6 +92,7 @@ export const gasQuality: RecordKind<"gasQuality"> = {
         : [],
     ),
   after: [{ kind: "gas" }],
+  voidBy: voidBy(["Gas compartment"]),
   accepted,
   enough: [],
 };

@@ -4,6 +4,7 @@ import { measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const ownOff = ownOf("heater current %");
@@ -106,6 +107,7 @@ export const heater: RecordKind<"heater"> = {
         }),
       ),
     ),
+  voidBy: voidBy([], ["Wiring"]),
   accepted,
   enough,
 };

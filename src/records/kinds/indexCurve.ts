@@ -21,6 +21,7 @@ import {
 } from "../kind";
 import { ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const INDEX = "polarization index";
@@ -180,6 +181,7 @@ export const indexCurve: RecordKind<"indexCurve"> = {
       ),
     ];
   },
+  voidBy: voidBy(["Main insulation"]),
   accepted,
   enough,
 };

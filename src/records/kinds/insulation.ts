@@ -18,6 +18,7 @@ import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly, quantity } from "../quantity";
+import { SECTION, voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const EARTHED = PHASES.map((phase) => `${phase}-E`);
@@ -231,6 +232,16 @@ export const insulation: RecordKind<"insulation"> = {
     ]);
   },
   after: [{ kind: "withstand", stage: "after" }],
+  voidBy: {
+    ...voidBy([
+      "Circuit joint",
+      "Main insulation",
+      "Gas compartment",
+      "Breaker pole",
+      "Current transformer",
+    ]),
+    "Bus joint": SECTION,
+  },
   accepted,
   enough,
   plot: { value: "corrected", limit: "minimum", unit: "MΩ", log: true },

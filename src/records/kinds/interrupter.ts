@@ -12,6 +12,7 @@ import {
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const AC = "AC";
@@ -161,6 +162,7 @@ export const interrupter: RecordKind<"interrupter"> = {
           }))
         : [],
     ),
+  voidBy: voidBy(["Breaker pole"]),
   accepted,
   enough,
   plot: { value: "applied", limit: "required", unit: "kV", log: false },

@@ -21,6 +21,7 @@ import {
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { asFraction, ownOf, sourceOf, sources, stricterOf } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const MAIN = "Main circuit";
@@ -120,6 +121,7 @@ export const mainCircuit: RecordKind<"mainCircuit"> = {
         : []),
     ]),
   after: [{ kind: "contact" }],
+  voidBy: voidBy(["Bus joint", "Circuit joint", "Breaker pole"]),
   accepted,
   enough,
   plot: { value: "corrected", limit: "maximum", unit: "µΩ", log: false },

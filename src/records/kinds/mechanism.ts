@@ -16,6 +16,7 @@ import {
   type Row,
 } from "../kind";
 import { ownOf, plateOr, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const NOT_COMPUTED = "not computed";
@@ -325,6 +326,7 @@ export const mechanism: RecordKind<"mechanism"> = {
       // Coils of contactors follow a standard of their own, and a contactor has no spring to charge.
       breaker && !breaker.device ? rowsFor(designation, breaker, lineup) : [],
     ),
+  voidBy: voidBy(["Breaker mechanism"]),
   accepted,
   enough,
 };

@@ -5,6 +5,7 @@ import { blank, closing, trail } from "../columns/common";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Meter = Panel["meters"][number];
@@ -178,6 +179,7 @@ export const metering: RecordKind<"metering"> = {
         ),
       ),
     ),
+  voidBy: voidBy(["Meter"], ["Current transformer", "Voltage transformer"]),
   accepted,
   enough,
   plot: { value: "error", limit: "errorMost", unit: "%", log: false },

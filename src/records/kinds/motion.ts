@@ -12,6 +12,7 @@ import {
   type Row,
 } from "../kind";
 import { sourceOf, sources, TO_TYPE } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Quantity = (typeof MOTIONS)[number];
@@ -98,6 +99,7 @@ export const motion: RecordKind<"motion"> = {
   ],
   columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
   rows: (lineup) => lineup.panels.flatMap(rowsFor),
+  voidBy: voidBy(["Breaker mechanism", "Breaker pole"]),
   accepted,
   enough: [],
 };

@@ -2,6 +2,7 @@ import { closing, trail } from "../columns/common";
 import { givenLimit, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { ownOf, sourceOf, sources } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 /** Methods, the unit of each, and the project's own limit by name. */
@@ -87,6 +88,7 @@ export const partialDischarge: RecordKind<"partialDischarge"> = {
         }),
       ),
     ),
+  voidBy: voidBy(["Main insulation", "Cable"]),
   accepted,
   enough,
 };

@@ -7,6 +7,7 @@ import { measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
 import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const ownRatio = ownOf("phasing between like phases %");
@@ -126,6 +127,7 @@ export const phasing: RecordKind<"phasing"> = {
         : [];
     });
   },
+  voidBy: voidBy(["Cable", "Voltage transformer"]),
   accepted,
   enough: [live],
 };

@@ -14,6 +14,7 @@ import {
 } from "../kind";
 import { ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const NOT_COMPUTED = "not computed";
@@ -416,6 +417,7 @@ export const protection: RecordKind<"protection"> = {
     lineup.panels.flatMap(({ designation, protection }) =>
       protection.flatMap((element) => rowsFor(designation, element)),
     ),
+  voidBy: voidBy(["Relay or settings"]),
   accepted,
   enough: [],
   plot: { value: "error", limit: "errorMost", unit: "%", log: false },

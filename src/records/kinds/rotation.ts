@@ -2,6 +2,7 @@ import { isCoupler, isIncomer } from "../../lineup/busbar";
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
 import type { RecordKind } from "../kind";
+import { voidBy } from "../repairs";
 
 const hasVoltage = ({ voltageTransformers }: Panel) => voltageTransformers.length > 0;
 const joinsSources = (panel: Panel) =>
@@ -60,6 +61,7 @@ export const rotation: RecordKind<"rotation"> = {
     const items = usual(lineup);
     return lineup.panels.flatMap((panel) => itemRows(panel, [...items, ...cables(panel)], own));
   },
+  voidBy: voidBy(["Cable", "Voltage transformer"]),
   accepted: [],
   enough: [],
 };

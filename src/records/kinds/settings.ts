@@ -3,6 +3,7 @@ import { UNITS, type Unit } from "../../quantities/units";
 import { blank, closing, gear, signed } from "../columns/common";
 import { type CellValue, type Column, isBlank, type RecordKind, type Row } from "../kind";
 import { exactly } from "../quantity";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const SAME = "As ordered";
@@ -122,6 +123,7 @@ export const settings: RecordKind<"settings"> = {
         }),
       ),
     ),
+  voidBy: voidBy(["Relay or settings"]),
   accepted: [],
   enough: [],
 };

@@ -15,6 +15,7 @@ import {
 } from "../kind";
 import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Scheme = Panel["schemes"][number];
@@ -187,6 +188,7 @@ export const stability: RecordKind<"stability"> = {
       ),
     ),
   after: [{ kind: "currentTransformer" }, { kind: "protection" }],
+  voidBy: voidBy(["Current transformer", "Relay or settings"], ["Wiring"]),
   accepted,
   enough: [],
 };

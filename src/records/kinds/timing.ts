@@ -13,6 +13,7 @@ import {
   type Row,
 } from "../kind";
 import { limitOf, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const OPERATIONS = ["closing", "opening"] as const;
@@ -257,6 +258,7 @@ export const timing: RecordKind<"timing"> = {
           )
         : [],
     ),
+  voidBy: voidBy(["Breaker mechanism", "Breaker pole"]),
   accepted,
   enough,
   plot: { value: "poleSpread", limit: "spreadMost", unit: "ms", log: false },

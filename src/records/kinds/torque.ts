@@ -17,6 +17,7 @@ import {
 } from "../kind";
 import { ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const NOT_COMPUTED = "not computed";
@@ -207,6 +208,7 @@ export const torque: RecordKind<"torque"> = {
         }),
       ),
     ),
+  voidBy: voidBy([], ["Bus joint", "Circuit joint", "Earth connection", "Cable"]),
   accepted,
   enough: [],
   plot: { value: "applied", limit: "required", unit: "N·m", log: false },

@@ -5,6 +5,7 @@ import { closing, trail } from "../columns/common";
 import { openingSupplyOf, type Supply } from "../columns/controlSupply";
 import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type End = "pickupMost" | "dropoutLeast" | "dropoutMost";
@@ -125,6 +126,7 @@ export const undervoltage: RecordKind<"undervoltage"> = {
         ? [rowFor(designation, breaker, openingSupplyOf(breaker, lineup))]
         : [],
     ),
+  voidBy: voidBy(["Breaker mechanism"]),
   accepted,
   enough,
 };

@@ -23,6 +23,7 @@ import {
 } from "../columns/transformerColumns";
 import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
 import { limitOf, sourceOf, sources } from "../limits";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Winding = Panel["voltageTransformers"][number];
@@ -215,6 +216,7 @@ export const voltageTransformer: RecordKind<"voltageTransformer"> = {
         ),
       ),
     ),
+  voidBy: voidBy(["Voltage transformer"]),
   accepted,
   enough,
   plot: { value: "error", limit: "errorMost", unit: "%", log: false },

@@ -16,6 +16,7 @@ import {
 } from "../kind";
 import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 type Winding = Panel["voltageTransformers"][number];
@@ -196,6 +197,7 @@ export const voltageWinding: RecordKind<"voltageWinding"> = {
         PHASES.map((phase): Row => ({ object: designation, part: name, phase })),
       ),
     ),
+  voidBy: voidBy(["Voltage transformer"]),
   accepted,
   enough,
 };

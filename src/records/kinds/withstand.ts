@@ -36,6 +36,7 @@ import {
 } from "../kind";
 import { limitOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
+import { SECTION, voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const ownDuration = ownOf("withstand duration s");
@@ -368,6 +369,16 @@ export const withstand: RecordKind<"withstand"> = {
     ];
   },
   after: [{ kind: "insulation", of: "before" }, { kind: "gas" }],
+  voidBy: {
+    ...voidBy([
+      "Circuit joint",
+      "Main insulation",
+      "Gas compartment",
+      "Breaker pole",
+      "Current transformer",
+    ]),
+    "Bus joint": SECTION,
+  },
   accepted,
   enough,
   plot: { value: "applied", limit: "required", unit: "kV", log: false },

@@ -1,5 +1,7 @@
 import { RULE_IDS } from "../../../src/check/rules";
 import { messagesFor, type RuleId } from "../../../src/messages/messages";
+import { KINDS } from "../../../src/records/kinds";
+import { WORKS, type Work } from "../../../src/records/repairs";
 
 const OPENING = `# Rules of the check
 
@@ -16,6 +18,23 @@ A finding weighs \`stop\` (the record does not prove what it must), \`query\` (s
 A finding that somebody accepts goes onto the sheet Concessions, with the reason, a name and a date; it stays listed and is no longer open.
 `;
 
+const REPAIRS = `## What a repair makes void
+
+By what was worked on, as the sheet Repairs has it: the records of the same panel that have to be made again (common practice, no source: the manufacturer's instructions and the project's own rules come first). The repaired record itself is always tested again.
+
+| work on | made void | asked about, where the repair touched it |
+| --- | --- | --- |`;
+
+const workLine = (work: Work): string => {
+  const titles = (asks: boolean) =>
+    KINDS.flatMap(({ title, voidBy }) => {
+      const by = voidBy?.[work];
+      if (!by || (by.asks ?? false) !== asks) return [];
+      return `${title}${by.reach === "section" ? " (of the bus section)" : by.of ? " (some rows)" : ""}`;
+    }).join("; ");
+  return `| ${work} | ${titles(false) || "none"} | ${titles(true) || "none"} |`;
+};
+
 const FAULTS = "## Faults put in and found";
 
 /** The reference of the rules, with the table of faults that stood in it. */
@@ -23,6 +42,9 @@ export const rulesText = (faults: string): string =>
   [
     OPENING,
     ...[...RULE_IDS].map(ruleText),
+    REPAIRS,
+    ...WORKS.map(workLine),
+    "",
     FAULTS,
     "",
     faults.trim() || "Not measured yet.",
