@@ -2,7 +2,7 @@ import type { Lineup } from "../lineup/lineup";
 import type { OwnLimit } from "../lineup/ownCriterion";
 import type { Unit } from "../quantities/units";
 import type { Sense, Verdict } from "../standards/judge";
-import type { VoidByWork } from "./repairs";
+import type { Work } from "./repairs";
 
 /** What a cell holds. Dates are serial day numbers, as spreadsheets keep them (1900 system). */
 export type CellValue = string | number | boolean | null;
@@ -196,6 +196,18 @@ export interface SpreadRule {
   readonly from?: readonly string[];
 }
 
+/**
+ * How a work makes tests of a kind void that were made before it (common practice, no source): those of the
+ * panel that was worked on, or of its bus section.
+ */
+export interface VoidBy {
+  readonly reach: "panel" | "section";
+  /** The rows that it can reach; without it, all. */
+  readonly of?: (row: Row) => boolean;
+  /** True where it depends on what was touched, so that it is asked and not said. */
+  readonly asks?: true;
+}
+
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
 export interface RecordKind<Id extends string = string> {
   readonly id: Id;
@@ -230,7 +242,7 @@ export interface RecordKind<Id extends string = string> {
   /** Kinds whose records of the same panel or section must have passed before these are made. */
   readonly after?: readonly Before[];
   /** Repairs after which its tests have to be made again. */
-  readonly voidBy?: VoidByWork;
+  readonly voidBy?: Readonly<Partial<Record<Work, VoidBy>>>;
   /** A curve that a row holds, for kinds whose rows are measured curves. */
   readonly curve?: {
     /** Points: along, a number or the id of its column; upward, the id of its column. */

@@ -1,8 +1,7 @@
 import { bare } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { groupedBy } from "../../quantities/groupedBy";
-import { type Row, verdictOf } from "../../records/kind";
-import type { VoidBy } from "../../records/repairs";
+import { type Row, type VoidBy, verdictOf } from "../../records/kind";
 import {
   type Context,
   dayOf,
