@@ -14,12 +14,17 @@ const PREFIXES: Readonly<Record<string, string>> = {
   mega: "M",
   k: "k",
   kilo: "k",
+  kil: "k",
   h: "h",
   m: "m",
   milli: "m",
+  mili: "m",
   µ: "µ",
   u: "µ",
   micro: "µ",
+  micr: "µ",
+  mikro: "µ",
+  mikr: "µ",
   n: "n",
   nano: "n",
 };
@@ -29,14 +34,22 @@ const BASES: Readonly<Record<string, string>> = {
   ω: "Ω",
   ohm: "Ω",
   ohms: "Ω",
+  ohmio: "Ω",
+  ohmios: "Ω",
   v: "V",
   volt: "V",
   volts: "V",
+  voltio: "V",
+  voltios: "V",
   a: "A",
   amp: "A",
   amps: "A",
   ampere: "A",
   amperes: "A",
+  ampère: "A",
+  ampères: "A",
+  amperio: "A",
+  amperios: "A",
   pa: "Pa",
   bar: "bar",
   s: "s",
@@ -44,10 +57,20 @@ const BASES: Readonly<Record<string, string>> = {
   secs: "s",
   second: "s",
   seconds: "s",
+  sek: "s",
+  sekunde: "s",
+  sekunden: "s",
+  seconde: "s",
+  secondes: "s",
+  segundo: "s",
+  segundos: "s",
   min: "min",
   mins: "min",
   minute: "min",
   minutes: "min",
+  minuten: "min",
+  minuto: "min",
+  minutos: "min",
   m: "m",
   metre: "m",
   metres: "m",
@@ -113,7 +136,7 @@ const POUND_FOOT =
   /^(?:(?:lbf?s?|pounds?)·?(ft|foot|feet|pi|in|inch|inches|po)|(ft|foot|feet|pi|in|inch|po)·?(?:lbf?s?|pounds?))$/;
 
 const PREFIXED =
-  /^(tera|giga?|mega?|kilo|milli|micro|nano|[tgkhmµu])?(ω|ohms?|volts?|v|amp(?:ere)?s?|a|pa|bar|m|s)$/i;
+  /^(tera|giga?|mega?|kilo|milli|mili|mi[ck]ro|nano|(?:mi[ck]r|kil)(?=ohm)|[tgkhmµu])?(ω|ohm(?:ios?|s)?|volt(?:ios?|s)?|v|amp(?:[eè]re|erio)?s?|a|pa|bar|m|s|sec(?:onde?)?s?|sek(?:unden?)?|segundos?)$/i;
 const NANO = /^n(ω|ohms?|a)$/i;
 
 /** Units and prefixes in Arabic words, a hamza left out (from memory). */
@@ -174,7 +197,8 @@ export const readUnit = (text: string, expected?: Unit): Result<Unit> => {
     .replace(/\u03bc/g, "µ")
     .replace("℃", "°C")
     .replace("cm^2", "cm²")
-    .replace(/º/g, "°");
+    .replace(/º/g, "°")
+    .replace(/^még/i, "meg");
   const bare = written.replace(/[\s.-]/g, "");
   const unit = isUnit(written) ? written : (spelled(bare, expected) ?? inArabic(bare));
   if (unit === undefined)

@@ -1,36 +1,11 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { openBook } from "../../src/intake/openBook";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
-import { readLineup } from "../../src/records/readLineup";
-import { planFor } from "../../src/sheets/plan";
-import { memoryBook } from "../support/memoryBook";
+import { book, placed, TODAY } from "../support/mesaIntake";
 
 /**
  * Exports as other hands lay them out, for the sample lineup by American practice (all invented).
  * What belongs where follows from the text itself.
  */
-
-const lineup = readLineup(readFileSync("sample-workbooks/mesa-metal-clad.lineup.json", "utf8"));
-if (!lineup.ok) throw new Error(JSON.stringify(lineup.errors));
-const book = openBook(memoryBook(planFor(lineup.value)).snapshot);
-
-/** 24 November 2026. */
-const TODAY = 46_350;
-
-/** Readings as `kind keys column=value`, in one order. */
-const placed = (name: string, lines: readonly string[]): string[] => {
-  const intake = takeIn(book, [{ name, content: `${lines.join("\n")}\n` }], NO_ANSWERS, TODAY);
-  if (!intake.ok) throw new Error(intake.reason);
-  return intake.cells
-    .filter(({ column }) => !["origin", "date", "by", "instrument"].includes(column))
-    .map(({ table, row, column, value }) => {
-      const keys = table.kind.columns.filter(({ role }) => role === "key").map(({ id }) => id);
-      const record = table.rows[row];
-      return `${table.kind.id} ${keys.map((key) => record?.[key] ?? "").join(" ")} ${column}=${value}`;
-    })
-    .sort();
-};
 
 test("a vacuum integrity test is the interrupters', and no withstand test of the panel", () => {
   const found = placed("vi.csv", [

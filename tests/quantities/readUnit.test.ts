@@ -46,6 +46,15 @@ test.each<[string, Unit]>([
   ["kgf/cm2", "kgf/cm²"],
   ["pi-lb", "lbf·ft"],
   ["lb-po", "lbf·in"],
+  ["milliseconds", "ms"],
+  ["msec", "ms"],
+  ["Millisekunden", "ms"],
+  ["milisegundos", "ms"],
+  ["mégohms", "MΩ"],
+  ["microhmios", "µΩ"],
+  ["kilohms", "kΩ"],
+  ["gigaohmios", "GΩ"],
+  ["minutos", "min"],
 ])("%s is %s", (text, unit) => {
   expect(readUnit(text)).toEqual({ ok: true, value: unit });
 });

@@ -8,6 +8,7 @@ import type { Written } from "../table/written";
 import type { columnFor } from "../words/columnFor";
 import { lostUnit } from "../words/lostUnit";
 import type { DateOrder } from "../words/readDate";
+import { waveAfter } from "../words/wave";
 import { cellValue } from "./cellValue";
 
 /** What a line has for each column of the record kind, also those that the table lacks. */
@@ -67,7 +68,8 @@ export const readCell = (
   const lost =
     unit === undefined && column.unit !== undefined && lostUnit(text, title, column.unit);
   if (lost) return refuse("wrong", lost);
-  const { plain, after, stated } = waveIn(text, title);
+  const { plain, wave: after } = waveAfter(text);
+  const stated = after ?? waveInTitle(title);
   if (wave && stated && stated !== wave && column.wave === "of the lineup")
     return refuse(
       "wrong",
@@ -85,11 +87,10 @@ export const readCell = (
 
 /** The kind of voltage that a column is of. */
 const waveOf = (column: Column, lineup: ArrivalOptions["wave"], stated: string | undefined) =>
-  column.wave === "of the lineup" ? lineup : column.wave === "any" ? stated : column.wave;
+  column.wave === "of the lineup"
+    ? lineup
+    : (column.wave ?? "any") === "any"
+      ? stated
+      : column.wave;
 
-/** The kind of voltage that stands after a reading or in its title, and the reading without it. */
-const waveIn = (text: string, title: string) => {
-  const [, plain = text, after] = /^(.*\d.*?)\s*\b(AC|DC|rms)$/i.exec(text) ?? [];
-  const written = after ?? /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1];
-  return { plain, after, stated: written?.toUpperCase().replace("RMS", "AC") };
-};
+const waveInTitle = (title: string) => /\b(?:V|kV)?\s*(AC|DC)\b/i.exec(title)?.[1]?.toUpperCase();

@@ -7,7 +7,7 @@ import type { ExportColumn } from "../words/titles";
 const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] | undefined => {
   const first = new Map<string, ExportColumn>();
   for (const column of columns) {
-    if (column.field === undefined || column.field === "unit") continue;
+    if (column.field === undefined || column.field === "unit" || column.byTurns) continue;
     const key = JSON.stringify([column.field, column.says]);
     const earlier = first.get(key);
     if (earlier) return [earlier, column];

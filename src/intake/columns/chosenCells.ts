@@ -14,18 +14,22 @@ export const chosenCells = (
   const chosen = columns.flatMap(({ from }) => (from ? [from] : []));
   if (chosen.length === 0) return undefined;
   const width = columns.length - chosen.length;
+  // What another column is a part of comes first, since lines are counted by it.
+  const parts = chosen.flatMap((from) => ("part" in from ? [from] : []));
+  const others = chosen.flatMap((from) => ("part" in from ? [] : [from]));
   const count = lineCounter(chosen);
   return (row) => {
-    const nth = count(row.cells);
-    const own = Array.from({ length: width }, (_, at) => row.cells[at] ?? "");
-    const more = chosen.map((from) =>
-      isOf(from, row.cells, nth) ? (row.cells[from.column] ?? "") : "",
-    );
-    return { ...row, cells: [...own, ...more, ...row.cells.slice(width)] };
+    const cells = Array.from({ length: width }, (_, at) => row.cells[at] ?? "");
+    for (const from of parts) cells.push(from.part(cells[from.column] ?? ""));
+    const nth = count(cells);
+    const more = others.map((from) => (isOf(from, cells, nth) ? (cells[from.column] ?? "") : ""));
+    return { ...row, cells: [...cells, ...more, ...row.cells.slice(width)] };
   };
 };
 
-const isOf = (from: CellsOf, cells: readonly string[], nth: number): boolean =>
+type PartOf = Extract<CellsOf, { part: unknown }>;
+
+const isOf = (from: Exclude<CellsOf, PartOf>, cells: readonly string[], nth: number): boolean =>
   "beside" in from ? from.is(cells[from.beside] ?? "") : from.nth === nth;
 
 /** Counts lines with the same names, in runs one after the other or not. */

@@ -1,7 +1,7 @@
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
 import { plainWords } from "../words/plainWords";
-import { pointKey } from "../words/pointKey";
+import { pointKey, pointKeys } from "../words/pointKey";
 import type { Candidate } from "./candidates";
 import { type Lost, lost, someNames } from "./lost";
 import type { RecordRows } from "./recordRows";
@@ -56,8 +56,12 @@ export const narrow = <T extends RecordRows>(
 const atPosition = <T extends RecordRows>(rows: readonly Candidate<T>[], written: string) => {
   const verbatim = rows.filter(({ position }) => plainWords(position) === plainWords(written));
   if (verbatim.length > 0) return verbatim;
-  const point = pointKey(written);
-  return rows.filter(({ position }) => isPoint(position) && pointKey(position) === point);
+  const points = rows.filter(({ position }) => isPoint(position));
+  for (const key of pointKeys(written)) {
+    const found = points.filter(({ position }) => pointKey(position) === key);
+    if (found.length > 0) return found;
+  }
+  return [];
 };
 
 /** A point of a test, such as a multiple of a pick-up or a share of full scale, and no phase. */

@@ -4,6 +4,7 @@ import { plainWords } from "../words/plainWords";
 import { namesPosition } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
+import { timesAcross } from "../words/timesAcross";
 import { type ExportColumn, isUnitRow, type TitleReading, titlesOf } from "../words/titles";
 import { isFactLine } from "./factsIn";
 
@@ -116,7 +117,10 @@ const headOf = (
     columns,
     // A lone phase among titles may be anything.
     recognised:
-      fields.size + (says.size > 1 ? says.size : 0) + objectsAcross(columns, lines, options),
+      fields.size +
+      (says.size > 1 ? says.size : 0) +
+      objectsAcross(columns, lines, options) +
+      timesAcross(lines.at(-1)?.cells ?? []).size,
   };
 };
 
@@ -136,6 +140,7 @@ const objectsAcross = (
 
 /** No row of readings: no numbers, but for the poles where all three are named by them. */
 export const mayBeTitles = (cells: readonly string[]): boolean => {
+  if (timesAcross(cells).size > 0) return true;
   let [filled, poles, others] = [0, 0, 0];
   for (const cell of cells) {
     if (cell === "") continue;

@@ -97,7 +97,7 @@ export function* layout(
     plain: new Map(),
   };
   for (let title = 0; title < head.lines + (head.units ? 1 : 0); title++) all.next();
-  reading.block = { ...reading.block, sample: sampleOf(all) };
+  reading.block = { ...reading.block, sample: sampleOf(all, options) };
   yield { block: reading.block };
   for (let row = all.next(); row; row = all.next()) {
     const text = tellingText(row, reading.block.head);
@@ -115,16 +115,36 @@ export function* layout(
 /** So many lines show what a table's columns hold. */
 const SAMPLE = 40;
 
-/** The next lines, up to where something else than readings begins. */
-const sampleOf = (all: Reading["all"]): readonly (readonly string[])[] => {
+/** The next lines, up to where the titles of another table begin. */
+const sampleOf = (all: Reading["all"], options: LayoutOptions): readonly (readonly string[])[] => {
   const sample: (readonly string[])[] = [];
+  let isApart = false;
   for (let at = 0; at < SAMPLE; at++) {
     const row = all.peek(at);
     if (row === undefined) break;
-    if (countFilled(row.cells) < 2) continue;
-    sample.push(row.cells);
+    const filled = countFilled(row.cells);
+    if (filled > 1) {
+      if (isApart && titlesAhead(all, at, filled, options)) break;
+      sample.push(row.cells);
+    }
+    isApart = filled < 2;
   }
   return sample;
+};
+
+/** The titles that a line ahead is, where it can be nothing else. */
+const titlesAhead = (
+  all: Reading["all"],
+  from: number,
+  filled: number,
+  options: LayoutOptions,
+): Head | undefined => {
+  const lines = Array.from({ length: HEAD_ROWS }, (_, at) => all.peek(from + at)).filter(
+    (line) => line !== undefined,
+  );
+  if (lines[0] === undefined || !mayBeTitles(lines[0].cells)) return undefined;
+  const head = headAt(lines, { ...options, titleLines: undefined, units: undefined });
+  return head && isConvincing(head, filled) ? head : undefined;
 };
 
 const rowsAbove = (all: Reading["all"], head: Head): readonly TextRow[] => {
@@ -199,7 +219,7 @@ const titlesAt = (
       title: titleOf(pending),
       headings: headingsIn(pending),
       above: block.above,
-      sample: sampleOf(all),
+      sample: sampleOf(all, options),
     }),
   ];
 };

@@ -21,10 +21,18 @@ export const wholeRow = (row: TextRow): TextRow => {
     : row;
 };
 
-/** A number or the beginning of one, and no time such as the 60 s of a title. */
+/** The name of a device that begins with its function's number, as `52-M1` does, and no day such as `17-Mar-2026`. */
+export const isDesignation = (text: string): boolean =>
+  /^\d{1,3}[-–/](?:\p{Lu}{1,2}(?!\p{L})|\p{Lu}{3}\d)/u.test(text);
+
+/** A number or the beginning of one, no time such as the 60 s of a title, and no designation. */
 export const isNumberish = (cell: string) => {
   const sign = cell.charCodeAt(0);
   // Of letters, most of what stands in cells, nothing more need be asked.
   if (sign >= 0x41 && sign <= 0x7a) return false;
-  return /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) && !/^\d+ ?(?:s|sec|min)\b/i.test(cell);
+  return (
+    /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) &&
+    !/^\d+ ?(?:s|sec|min)\b/i.test(cell) &&
+    !isDesignation(cell)
+  );
 };

@@ -1,3 +1,4 @@
+import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
 import type { Says } from "../words/titles";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
@@ -12,6 +13,8 @@ export interface Assigned {
   readonly column: Column;
   readonly score: number;
   readonly says: Says;
+  /** Set where another column of the export is the same on other lines. */
+  readonly byTurns?: true;
 }
 
 /** A column of the records that each of two columns of an export could be. */
@@ -101,6 +104,12 @@ export const assignColumns = (
       taken.set(key, pair);
       assigned.push(pair);
       done.add(pair.seen.index);
+    } else if (areByTurns(pair, other)) {
+      const first: Assigned = { ...other, byTurns: true };
+      assigned.splice(assigned.indexOf(other), 1, first);
+      assigned.push({ ...pair, byTurns: true });
+      taken.set(key, first);
+      done.add(pair.seen.index);
     } else if (other.score - pair.score < TIE && pair.score >= SURE && !isAlike(pair, other)) {
       contested.push({ ...other, other: pair.seen });
       done.add(pair.seen.index);
@@ -111,6 +120,25 @@ export const assignColumns = (
 };
 
 const keyOf = ({ column, says }: Assigned): string => JSON.stringify([column.id, says]);
+
+/**
+ * Whether of two columns each line fills one, in a unit that only one of them has: where the records name
+ * the unit of each row, both are the reading, as amperes at the pick-up and seconds at its multiples.
+ */
+const areByTurns = (one: Assigned, other: Assigned): boolean => {
+  const [unit, second] = [one.seen.unit, other.seen.unit];
+  if (one.column.unitIn === undefined || unit === undefined || second === undefined) return false;
+  const lines = new Set(one.seen.cells.lines);
+  return (
+    other.byTurns === undefined &&
+    unitSize(unit).quantity !== unitSize(second).quantity &&
+    other.score >= SURE &&
+    one.score >= SURE &&
+    lines.size > 0 &&
+    other.seen.cells.lines.length > 0 &&
+    !other.seen.cells.lines.some((line) => lines.has(line))
+  );
+};
 
 const isAlike = (one: Assigned, other: Assigned): boolean =>
   one.seen.cells.texts.join("\n") === other.seen.cells.texts.join("\n");

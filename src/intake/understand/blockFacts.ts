@@ -228,7 +228,7 @@ export const headingSays = (headings: readonly string[]) => {
   };
 };
 
-const NAMED = /(?:[([]\s*|\b(?:in|en|em)\s+)([\p{L}µΩ°%·]{1,9})(?=[\s,.;)\]]|$)/giu;
+const NAMED = /(?:[([]\s*|\b(?:in|en|em)\s+)([\p{L}µΩ°%·]{1,14})(?=[\s,.;)\]]|$)/giu;
 
 const unitsNamed = (heading: string): Unit[] => [
   ...new Set(

@@ -127,7 +127,7 @@ export const withChosen = (
   const held = new Set(chosen.map(({ of }) => of.seen.index));
   const own = columns.map((column) =>
     held.has(column.index)
-      ? { index: column.index, title: column.title, spare: true as const }
+      ? { ...column, field: undefined, unit: undefined, says: undefined, spare: true as const }
       : column,
   );
   const more = chosen.flatMap(({ of, parts }) => {

@@ -1,5 +1,5 @@
 import { plainWords } from "../words/plainWords";
-import { pointKey } from "../words/pointKey";
+import { pointKeys } from "../words/pointKey";
 import { areSchemeLetters } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { type Sense, sensesOf } from "../words/senses";
@@ -99,7 +99,7 @@ const pointIn = ({
   return isPoints
     ? foundAs(
         "position",
-        share(texts, (text) => points.has(pointKey(text))),
+        share(texts, (text) => pointKeys(text).some((key) => points.has(key))),
       )
     : undefined;
 };

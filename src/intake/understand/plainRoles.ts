@@ -1,4 +1,5 @@
 import { readUnit } from "../../quantities/readUnit";
+import type { Sense } from "../words/senses";
 import type { SeenColumn } from "./columnScore";
 import { NEUTRAL, SAID_BY_FILE } from "./columnSenses";
 import type { Knowledge } from "./knowledge";
@@ -31,13 +32,15 @@ const isInstrument = ({ cells: { texts } }: SeenColumn, { instruments }: Knowled
 const isUnits = ({ cells: { texts, numeric } }: SeenColumn): boolean =>
   texts.length > 0 && numeric === 0 && texts.every((text) => readUnit(text).ok);
 
+const isOfTime = (sense: Sense) => sense === "time" || sense === "test";
+
 /** What a column is that every record has, or that none has; undefined where it depends on the test. */
 export const plainRole = (seen: SeenColumn, knows: Knowledge): Role | undefined => {
   const { title, cells } = seen;
   const { senses } = title;
   if (isInstrument(seen, knows)) return { field: "instrument" };
   if (cells.dates > 0.7)
-    return { field: senses.has("date") || senses.size === 0 ? "date" : undefined };
+    return { field: senses.has("date") || [...senses].every(isOfTime) ? "date" : undefined };
   if (cells.times > 0.7 && seen.told === undefined) return { field: "time" };
   if (isRunning(seen)) return { spare: "a running number" };
   if (isUnits(seen) && (senses.has("unit") || senses.size === 0)) return { field: "unit" };

@@ -2,7 +2,9 @@ import { readUnit } from "../../quantities/readUnit";
 import type { Unit } from "../../quantities/units";
 import { isOneOf, schemeAmong } from "../words/readPosition";
 import { type Sense, sensesOf } from "../words/senses";
+import { timesAcross } from "../words/timesAcross";
 import { bracketless } from "../words/titles";
+import { withoutWave } from "../words/wave";
 import type { SeenColumn } from "./columnScore";
 import type { Knowledge } from "./knowledge";
 import { columnTexts } from "./textsOf";
@@ -15,11 +17,9 @@ export interface SeenTable {
   readonly rows: readonly (readonly string[])[];
 }
 
-const WAVE = /\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i;
-
 /** The unit that a cell of a row of units has. */
 export const unitIn = (text: string): Unit | undefined => {
-  const read = readUnit(bracketless(text.trim()).replace(WAVE, ""));
+  const read = readUnit(withoutWave(bracketless(text.trim())));
   return read.ok ? read.value : undefined;
 };
 
@@ -45,24 +45,47 @@ export const seenColumns = (
 /** No heading that says what stands below is longer. */
 const LONGEST_HEADING = 60;
 
-/** Phases across whose titles say nothing else hold what the line right over them says: `Leakage, milliamps`. */
+/**
+ * Phases, panels and times across whose titles say nothing else hold what the line right over them says:
+ * `Leakage, milliamps`; or else the title of the names that stand before them: `R 1 min (GΩ)`.
+ */
 export const underHeading = (
   columns: readonly SeenColumn[],
   heading: string | undefined,
 ): SeenColumn[] => {
   const isBare = ({ title, unit }: SeenColumn) =>
-    title.position !== undefined && title.words.length === 0 && unit === undefined;
-  if (heading === undefined || heading.length > LONGEST_HEADING || !columns.some(isBare))
-    return [...columns];
-  const over = titleSense(heading, { letters: new Set(), ends: "", objectOf: () => undefined });
-  const isSaid = over.unknown === 0 && [...over.senses].some((sense) => MEASURED.has(sense));
-  if (!isSaid || over.unit === undefined) return [...columns];
+    [title.position, title.object, title.seconds].some((part) => part !== undefined) &&
+    title.words.length === 0 &&
+    unit === undefined;
+  if (!columns.some(isBare)) return [...columns];
+  const over = overBare(columns, heading);
+  if (over?.unit === undefined) return [...columns];
   return columns.map((column) =>
     isBare(column)
       ? { ...column, title: stacked([over, column.title]), unit: over.unit, told: over.unit }
       : column,
   );
 };
+/** What the line over a table, or the title of its names, says of the columns that say nothing themselves. */
+const overBare = (
+  columns: readonly SeenColumn[],
+  heading: string | undefined,
+): TitleSense | undefined => {
+  const over =
+    heading === undefined || heading.length > LONGEST_HEADING
+      ? undefined
+      : titleSense(heading, { letters: new Set(), ends: "", objectOf: () => undefined });
+  const isSaid =
+    over?.unit !== undefined &&
+    over.unknown === 0 &&
+    [...over.senses].some((sense) => MEASURED.has(sense));
+  if (isSaid) return over;
+  const names = columns.filter(
+    ({ title, cells }) => title.unit !== undefined && cells.texts.length > 0 && cells.numeric === 0,
+  );
+  return names.length === 1 ? names[0]?.title : undefined;
+};
+
 const MEASURED: ReadonlySet<Sense> = new Set<Sense>([
   "resistance",
   "insulation",
@@ -119,6 +142,7 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
     ends: ends ?? named,
     // One title that is a panel's name may be anything; several are panels across.
     objectOf: objects.size > 1 ? objectOf : () => undefined,
+    times: new Map([...timesAcross(line)].map(([at, seconds]) => [line[at] ?? "", seconds])),
   };
 };
 

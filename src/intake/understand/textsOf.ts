@@ -1,12 +1,16 @@
 import { readUnit } from "../../quantities/readUnit";
 import { splitReading } from "../../quantities/splitReading";
 import type { Unit } from "../../quantities/units";
+import { isDesignation } from "../text/textCells";
 import { readDate, readTime } from "../words/readDate";
+import { withoutWave } from "../words/wave";
 
 /** What the cells of a column look like, by the first lines below its title. */
 export interface ColumnTexts {
   /** The texts of its cells that are not blank. */
   readonly texts: readonly string[];
+  /** On which of the lines these stand. */
+  readonly lines: readonly number[];
   /** Which of them are numbers, with or without bound and unit, from 0 to 1. */
   readonly numeric: number;
   readonly dates: number;
@@ -18,23 +22,29 @@ export interface ColumnTexts {
 }
 
 export const columnTexts = (all: readonly string[]): ColumnTexts => {
-  const texts = all.map((text) => text.trim()).filter((text) => text !== "" && !isDash(text));
+  const filled = all
+    .map((text, line) => ({ text: text.trim(), line }))
+    .filter(({ text }) => text !== "" && !isDash(text));
+  const texts = filled.map(({ text }) => text);
   const share = (is: (text: string) => boolean) =>
     texts.length === 0 ? 0 : texts.filter(is).length / texts.length;
   const readings = texts.flatMap((text) => {
     const parts = isDate(text) ? undefined : splitReading(text);
-    return parts && (parts.number !== "" || parts.over) ? [parts] : [];
+    const isNumber = parts && (parts.number !== "" || parts.over) && !isDesignation(text);
+    return isNumber ? [parts] : [];
   });
   const measured = readings.filter(
     ({ unit }) => unit === "" || unit.startsWith("(") || unit.length < 12,
   );
   const units = measured.flatMap(({ unit }) => {
-    const read = readUnit(unit, "MΩ");
-    const loose = read.ok ? read : readUnit(unit);
+    const written = withoutWave(unit);
+    const read = readUnit(written, "MΩ");
+    const loose = read.ok ? read : readUnit(written);
     return unit !== "" && loose.ok ? [loose.value] : [];
   });
   return {
     texts,
+    lines: filled.map(({ line }) => line),
     numeric: texts.length === 0 ? 0 : measured.length / texts.length,
     dates: share(isDate),
     times: share((text) => text.includes(":") && readTime(text) !== undefined),

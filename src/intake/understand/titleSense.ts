@@ -1,11 +1,13 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
+import { objectKey } from "../rows/candidates";
 import { operationOf } from "../words/operationIn";
 import { wholeWord } from "../words/phrases";
 import { isOneOf, namesPosition } from "../words/readPosition";
 import { readStage, STAGE, WITHSTAND } from "../words/readStage";
 import { splitTitle } from "../words/readTitle";
 import { type Sense, type SensedWord, sensesOf } from "../words/senses";
+import { withoutWave } from "../words/wave";
 
 /** What the title of a column says, one line of it or all of them together. */
 export interface TitleSense {
@@ -46,6 +48,8 @@ export interface TitleContext {
   /** The letters of the scheme that titles begin or end with: `ABC` of `Trip A`, `Trip B`, `Trip C`; else none. */
   readonly ends: string;
   readonly objectOf: (text: string) => string | undefined;
+  /** Seconds by the titles that are a time alone, where several stand side by side. */
+  readonly times?: ReadonlyMap<string, number>;
 }
 
 const BRACKETS = /[([{]\s*([^()[\]{}]*?)\s*[)\]}]/g;
@@ -63,7 +67,6 @@ export const ofTheTest = (heading: string): string =>
     const [before, after] = [heading.slice(0, at), heading.slice(at + whole.length)];
     return /^(?:@|at\s)/i.test(whole) || AT.test(before) || DIRECT.test(after) ? whole : " ";
   });
-const WAVE = /\s+(?:AC|DC|r\.?m\.?s\.?)$/i;
 /** Minutes and seconds as a clock shows them. */
 const CLOCK = /[([]?\b(?:mm?|min):(?:ss?|sec)\b[)\]]?/i;
 const PRIMES: Readonly<Record<string, Unit>> = { "'": "min", "′": "min", '"': "s", "″": "s" };
@@ -76,7 +79,11 @@ const PRIMES: Readonly<Record<string, Unit>> = { "'": "min", "′": "min", '"': 
 export const titleSense = (title: string, context: TitleContext): TitleSense => {
   const text = title.slice(0, 200).replace(/\s+/g, " ").trim();
   const object = context.objectOf(text);
-  if (object !== undefined) return { ...NOTHING, object };
+  // What stands in a panel is more than the panel: a breaker across is not its joint.
+  if (object !== undefined)
+    return { ...NOTHING, object: objectKey(text) === objectKey(object) ? object : text };
+  const time = context.times?.get(title);
+  if (time !== undefined) return { ...NOTHING, seconds: time };
   const foreign = foreignIn(text);
   const ofU0 = multipleOfU0(foreign.rest);
   const found = measuresIn(ofU0.rest.replace(CLOCK, "(min)").replace(/\b(i?r)(?=\d)/gi, "$1 "));
@@ -135,7 +142,7 @@ const multipleOfU0 = (text: string): { said: { ofU0?: number }; rest: string } =
 /** The phase that a title begins or ends with, and what is left of it: its name, and its unit where it has one outside brackets. */
 const placedIn = (rest: string, isOpen: boolean, context: TitleContext) => {
   const { position, rest: unplaced } = positionIn(rest, context);
-  const own = isOpen ? splitTitle(unplaced.replace(WAVE, "")) : { name: unplaced };
+  const own = isOpen ? splitTitle(withoutWave(unplaced)) : { name: unplaced };
   if (position !== undefined || own.unit === undefined) return { position, own };
   // A phase before the unit: "Leakage L1 / mA".
   const before = positionIn(own.name.replace(/[\s,;:/–-]+$/, ""), context);
@@ -178,7 +185,7 @@ export const measuresIn = (text: string) => {
 const unitInBrackets = (text: string): { said: { unit?: Unit }; rest: string } => {
   let unit: Unit | undefined;
   const rest = text.replace(BRACKETS, (_whole, inside: string) => {
-    const read = readUnit(inside.replace(/\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i, ""));
+    const read = readUnit(withoutWave(inside));
     if (read.ok) unit = read.value;
     return read.ok ? " " : ` ${inside} `;
   });

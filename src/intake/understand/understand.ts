@@ -14,6 +14,7 @@ import { type Interpretation, interpret, type SeenBlock } from "./interpret";
 import { hasOperations } from "./kindShape";
 import { kindNamed } from "./kindWords";
 import type { Knowledge } from "./knowledge";
+import { type PartedNames, partedNames } from "./partedNames";
 import { plainRole, type Role } from "./plainRoles";
 import { type SeenTable, seenColumns, underHeading } from "./seenColumns";
 
@@ -51,9 +52,11 @@ export interface NotUnderstood {
  * where no line names anything that the records know.
  */
 export const understand = (
-  open: OpenBlock,
+  table: OpenBlock,
   knows: Knowledge,
 ): Understood | NotUnderstood | undefined => {
+  const names = partedNames(table.rows, knows);
+  const open = names ? withParted(table, names) : table;
   const seen = underHeading(seenColumns(open, knows.objectOf), open.headings.at(-1));
   const columns = seen.filter(({ index }) => !open.given.has(index));
   const said = seen.flatMap((one) => {
@@ -62,6 +65,7 @@ export const understand = (
   });
   const plain: SeenBlock["plain"] = open.columns.map((_, index) => {
     const seen = columns.find((one) => one.index === index);
+    if (index === names?.index) return { spare: "parted" };
     return seen ? plainRole(seen, knows) : {};
   });
   const block: SeenBlock = { ...open, columns, plain, said };
@@ -83,6 +87,33 @@ export const understand = (
   // Titles of the records themselves say more than what their columns look like.
   const isByTitles = open.given.size === 0 && toldIn(open.columns) > toldIn(understood.columns);
   return isByTitles ? undefined : understood;
+};
+
+/** A table with a column of places and one of phases in place of the one that names both. */
+const withParted = (
+  { titles, units, rows, columns, ...rest }: OpenBlock,
+  { index, place, phase }: PartedNames,
+): OpenBlock => {
+  const width = columns.length;
+  const more = (cells: readonly string[], added: readonly string[]) => [
+    ...Array.from({ length: width }, (_, at) => cells[at] ?? ""),
+    ...added,
+  ];
+  const title = columns[index]?.title ?? "";
+  return {
+    ...rest,
+    titles: titles.map((line) => more(line, [line[index] ?? "", ""])),
+    units: more(units, ["", ""]),
+    rows: rows.map((cells) => {
+      const text = cells[index]?.trim() ?? "";
+      return more(cells, [place(text), phase(text)]);
+    }),
+    columns: [
+      ...columns,
+      { index: width, title, from: { column: index, part: place } },
+      { index: width + 1, title, from: { column: index, part: phase } },
+    ],
+  };
 };
 
 /** Of how many fields columns are known to be. */
@@ -151,21 +182,23 @@ const understoodAs = (
     facts: [...found.facts, ...(stage ? [stage] : [])],
     columns: withChosen(
       columns.map((column): ExportColumn => {
-        const { index, title } = column;
+        const { index, title, from } = column;
+        const own = { index, title, ...(from && { from }) };
         const role = plain[index];
         const field = naming.get(index) ?? role?.field;
         const as = assigned.get(index);
         if (as)
           return {
-            ...{ index, title, field: as.column.id },
+            ...{ ...own, field: as.column.id },
+            ...(as.byTurns && { byTurns: true as const }),
             ...(as.seen.told && { unit: as.seen.told }),
             ...(Object.keys(as.says).length > 0 && { says: as.says }),
           };
-        if (field !== undefined) return { index, title, field };
+        if (field !== undefined) return { ...own, field };
         if (role !== undefined && Object.keys(role).length === 0) return column;
         const seen = seenAt.get(index);
         const isUsed = index === found.elapsed || index === poles || isSpare(role, seen);
-        return { index, title, ...(isUsed && { spare: true as const }) };
+        return { ...own, ...(isUsed && { spare: true as const }) };
       }),
       found.chosen,
     ),

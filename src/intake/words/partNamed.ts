@@ -1,3 +1,4 @@
+import { operationIn } from "./operationIn";
 import { anyWord } from "./phrases";
 import { plainWords } from "./plainWords";
 
@@ -14,6 +15,9 @@ const OPERATIONS = (["closing", "opening"] as const).map(
 export const partNamed = (part: string, operation: string): string => {
   if (operation === "") return part;
   const words = plainWords(operation);
-  const known = OPERATIONS.find(([, pattern]) => pattern.test(words))?.[0] ?? operation;
+  const known =
+    OPERATIONS.find(([, pattern]) => pattern.test(words))?.[0] ??
+    operationIn(operation) ??
+    operation;
   return part === "" ? known : `${part} ${known}`;
 };

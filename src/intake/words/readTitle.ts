@@ -6,6 +6,7 @@ import { LANGUAGES } from "./languages/languages";
 import { lostInTitle } from "./lostUnit";
 import { plainWords } from "./plainWords";
 import { type TitleWords, titleWords } from "./synonyms";
+import { WAVES, withoutWave } from "./wave";
 
 export interface Title {
   readonly field?: string;
@@ -17,17 +18,16 @@ const WITH_UNIT = [
   /^(.+?)\s*[([]\s*([^()[\]]+?)\s*[)\]]$/,
   /^(.+?)\s*\/\s*([^/]+)$/,
   /^(.+?)\s+in\s+(\S+)$/,
-  /^(.+?)[\s,_]+([^\s_]+(?:\s(?:AC|DC|r\.?m\.?s\.?))?)$/i,
+  new RegExp(`^(.+?)[\\s,_]+([^\\s_]+(?:\\s${WAVES})?)$`, "i"),
 ];
 const SHIPPED = titleWords();
-const WAVE = /\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i;
 
 /** The name of a title and the unit that it ends with; the unit is left where it is none that is known. */
 export const splitTitle = (title: string): { readonly name: string; readonly unit?: Unit } => {
   const text = tidy(title);
   for (const form of WITH_UNIT) {
     const [, name = "", written = ""] = form.exec(text) ?? [];
-    const unit = readUnit(written.replace(WAVE, ""));
+    const unit = readUnit(withoutWave(written));
     if (unit.ok) return { name, unit: unit.value };
   }
   const alone = readUnit(text.replace(/^[([]|[)\]]$/g, ""));
@@ -67,7 +67,7 @@ const titleIn = (title: string, given: string | undefined, words: TitleWords): T
   const field = given ?? own?.field ?? named(text);
   for (const form of WITH_UNIT) {
     const [, name = "", written = ""] = form.exec(text) ?? [];
-    const unit = readUnit(written.replace(WAVE, ""));
+    const unit = readUnit(withoutWave(written));
     const found =
       unit.ok && (given !== undefined || field === undefined)
         ? withUnit(name, unit.value, given ?? named(name), given !== undefined)

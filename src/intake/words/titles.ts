@@ -7,6 +7,7 @@ import { STAGE, WITHSTAND } from "./readStage";
 import { readTitle, splitTitle, type Title } from "./readTitle";
 import type { TitleWords } from "./synonyms";
 import { titleKeys } from "./titleKeys";
+import { withoutWave } from "./wave";
 
 /** What a column's title says of every reading under it: its panel or section, its phase, pole or combination, its stage, the operation of a breaker. */
 export interface Says {
@@ -17,8 +18,9 @@ export interface Says {
   readonly operation?: string;
 }
 
-/** Which cells of which column are another's: those beside a text, or of the n-th line with the same names. */
+/** Which cells of which column are another's: those beside a text, of the n-th line with the same names, or a part of each. */
 export type CellsOf = { readonly column: number } & (
+  | { readonly part: (text: string) => string }
   | { readonly beside: number; readonly is: (text: string) => boolean }
   | { readonly nth: number; readonly names: readonly number[] }
 );
@@ -33,6 +35,8 @@ export interface ExportColumn {
   readonly says?: Says;
   /** Set where its cells are those of another column, on lines of which something tells that they are its. */
   readonly from?: CellsOf;
+  /** Set where another column holds the same on lines on which this one is blank. */
+  readonly byTurns?: true;
   /** Set where its name is written once and holds for the blank cells below it. */
   readonly below?: true;
   /** Set where its cells, and not its title, say that it is the instrument. */
@@ -278,8 +282,6 @@ const measuredField = (text: string, words: TitleWords | undefined): Title | und
   return field === undefined ? undefined : { field, unit: whole.unit ?? unit };
 };
 
-const WAVE = /\s*\b(?:AC|DC|r\.?m\.?s\.?)$/i;
-
 export const bracketless = (text: string) => text.replace(/^[([]|[)\]]$/g, "");
 
 /** A row under the titles in which every filled cell is a unit. */
@@ -287,6 +289,6 @@ export const isUnitRow = (cells: readonly string[]): boolean => {
   const filled = cells.filter((cell) => cell !== "" && cell !== "-");
   return (
     filled.length > 0 &&
-    filled.every((cell) => cell.length < 12 && readUnit(bracketless(cell).replace(WAVE, "")).ok)
+    filled.every((cell) => cell.length < 12 && readUnit(withoutWave(bracketless(cell))).ok)
   );
 };

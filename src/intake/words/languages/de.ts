@@ -169,6 +169,7 @@ export const de: Language = {
     part: ["teil", "bauteil", "komponente"],
     breaker: ["leistungsschalter", "schalter", "ls", "vakuumschalter"],
     cable: ["kabel", "kabelanlage"],
+    lug: ["kabelschuh", "kabelschuhe", "endverschluss", "endverschlüsse"],
     joint: [
       "verschraubung",
       "verschraubungen",

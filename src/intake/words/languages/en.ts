@@ -161,6 +161,7 @@ export const en: Language = {
     "no leaks found",
     "not detected",
     "no breakdown",
+    "nb",
     "no flashover",
     "no discharge",
   ],
@@ -345,6 +346,7 @@ export const en: Language = {
       "bolted joints",
       "splice",
     ],
+    lug: ["lug", "lugs", "termination", "terminations", "terminal", "terminals"],
     core: ["core", "cores", "winding no", "tap"],
     ct: ["ct", "cts", "current transformer", "current transformers"],
     vt: [

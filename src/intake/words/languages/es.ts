@@ -133,6 +133,7 @@ export const es: Language = {
       "conexión atornillada",
       "conexiones atornilladas",
     ],
+    lug: ["terminal", "terminales", "borne", "bornes"],
     core: ["núcleo", "devanado no"],
     ct: [
       "tc",

@@ -99,6 +99,7 @@ export const fr: Language = {
     part: ["organe", "élément", "partie", "composant"],
     breaker: ["disjoncteur", "disj", "disjoncteurs"],
     cable: ["câble", "câbles"],
+    lug: ["cosse", "cosses", "extrémité", "extrémités"],
     joint: [
       "liaison",
       "liaisons",

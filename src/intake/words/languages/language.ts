@@ -35,6 +35,7 @@ export const SENSES = [
   "breaker",
   "cable",
   "joint",
+  "lug",
   "core",
   "ct",
   "vt",

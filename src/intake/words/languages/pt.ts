@@ -116,6 +116,7 @@ export const pt: Language = {
       "ligações",
       "conexões aparafusadas",
     ],
+    lug: ["terminal", "terminais", "terminação", "terminações"],
     core: ["núcleo", "enrolamento no"],
     ct: ["tc", "ti", "transformador de corrente", "transformadores de corrente"],
     vt: [

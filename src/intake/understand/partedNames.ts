@@ -1,0 +1,86 @@
+import { memoizeText } from "../words/memoizeText";
+import { areSchemeLetters } from "../words/readPosition";
+import type { Knowledge } from "./knowledge";
+import { placesNamed } from "./places";
+import { isPosition } from "./titleSense";
+
+/** A column whose cells name a place and its phase at once, and what reads either from a cell. */
+export interface PartedNames {
+  readonly index: number;
+  readonly place: (text: string) => string;
+  readonly phase: (text: string) => string;
+}
+
+const BETWEEN = /[\s/:;,·–-]+/g;
+const MOST = 0.8;
+const LONGEST = 60;
+
+type Parted = readonly [place: string, phase: string];
+
+/** Each way to part a text in two, the shortest end first. */
+const partings = (text: string): Parted[] =>
+  [...text.matchAll(BETWEEN)]
+    .reverse()
+    .map(({ index, 0: mark }) => [text.slice(0, index), text.slice(index + mark.length)] as const)
+    .filter(([one, other]) => one !== "" && other !== "");
+
+const isPhase = (text: string): boolean => isPosition(text) || /^[A-Z]$/.test(text);
+
+/** A place and the phase written to it, whichever comes first: `Bus 1 A-Gnd`, `L1 of J02`. */
+const parted = (written: string, isPlace: (text: string) => boolean): Parted | undefined => {
+  const text = written
+    .replace(/[()[\]]/g, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  if (text.length > LONGEST) return undefined;
+  const all = partings(text);
+  const found =
+    all.find(([place, phase]) => isPhase(phase) && isPlace(place)) ??
+    all
+      .map(([phase, place]): Parted => [place, phase])
+      .find(([place, phase]) => isPhase(phase) && isPlace(place));
+  return found;
+};
+
+/**
+ * The one column of a table whose cells name a place of the records and a phase together. None where a
+ * column of phases stands beside it, or where the cells are names of places as they stand.
+ *
+ * @example partedNames([["Bus 1 A-Gnd", "36.4"], ["Bus 1 B-Gnd", "58.9"]], knows)?.phase("Bus 1 A-Gnd") // "A-Gnd"
+ */
+export const partedNames = (
+  rows: readonly (readonly string[])[],
+  { kinds, objectOf }: Knowledge,
+): PartedNames | undefined => {
+  const isPlace = memoizeText(
+    (text: string) =>
+      objectOf(text) !== undefined ||
+      kinds.some(({ places }) => placesNamed(places, text).length > 0),
+  );
+  const read = memoizeText((text: string) => parted(text.trim(), isPlace));
+  const width = Math.max(0, ...rows.map((cells) => cells.length));
+  const columns = Array.from({ length: width }, (_, index) => ({
+    index,
+    texts: [...new Set(rows.flatMap((cells) => cells[index]?.trim() || []))],
+  })).filter(({ texts }) => texts.length > 1 && texts.some((text) => /\p{L}/u.test(text)));
+  const areLetters = (texts: readonly string[]) =>
+    areSchemeLetters(texts) && texts.every((text) => text.length === 1);
+  if (columns.some(({ texts }) => texts.every(isPosition) || areLetters(texts))) return undefined;
+  const found = columns.find(({ texts }) => {
+    const phases = texts.flatMap((text) => read(text)?.[1] ?? []);
+    const letters = phases.filter((phase) => phase.length === 1);
+    return (
+      texts.filter(isPlace).length <= texts.length / 2 &&
+      phases.length >= MOST * texts.length &&
+      new Set(phases).size > 1 &&
+      (letters.length === 0 || areSchemeLetters(letters))
+    );
+  });
+  return (
+    found && {
+      index: found.index,
+      place: (text) => read(text)?.[0] ?? text,
+      phase: (text) => read(text)?.[1] ?? "",
+    }
+  );
+};

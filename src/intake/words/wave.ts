@@ -1,0 +1,37 @@
+/** What stands after a unit of voltage or current and says its wave, in the languages of exports. */
+const WORDS: readonly (readonly [wave: "AC" | "DC", pattern: string])[] = [
+  ["AC", "AC|CA|r\\.?m\\.?s\\.?|eff?\\.?|eficaz|efficaces?|effektiv"],
+  ["DC", "DC|CC"],
+];
+const ANY = WORDS.map(([, pattern]) => pattern).join("|");
+
+/** A wave at the end of a unit or a title: `kV rms`, `kV eff.`, `V DC`. */
+const AFTER = new RegExp(`[\\s,]*(?<![\\p{L}])(?:${ANY})$`, "iu");
+/** The same after a number and its unit. */
+const READING = new RegExp(`^(.*\\d.*?)\\s*(?<![\\p{L}])(${ANY})$`, "iu");
+
+/**
+ * A unit as it is written, without the wave after it.
+ *
+ * @example withoutWave("kV eff.") // "kV"
+ */
+export const withoutWave = (text: string): string => text.replace(AFTER, "");
+
+/** A wave as a group of a regular expression. */
+export const WAVES = `(?:${ANY})`;
+
+/** The kind of voltage or current that a word after a unit says. */
+const waveOf = (word: string): "AC" | "DC" | undefined =>
+  WORDS.find(([, pattern]) => new RegExp(`^(?:${pattern})$`, "i").test(word))?.[0];
+
+/**
+ * A reading and the wave that stands after it.
+ *
+ * @example waveAfter("126 V DC") // { plain: "126 V", wave: "DC" }
+ */
+export const waveAfter = (
+  text: string,
+): { readonly plain: string; readonly wave?: "AC" | "DC" } => {
+  const [, plain = text, word] = READING.exec(text) ?? [];
+  return word === undefined ? { plain } : { plain, wave: waveOf(word) };
+};
