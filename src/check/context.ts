@@ -71,6 +71,8 @@ export type Rule = {
       readonly of?: OfKinds;
       /** Made once for a table, so that nothing is worked out anew for each of its rows. */
       readonly rows: (table: JudgedTable, context: Context) => RowRule;
+      /** All rows that it may say anything of, found column by column where a whole table is looked at. */
+      readonly among: (table: JudgedTable, context: Context) => readonly number[];
     }
   | {
       readonly reads: "table";

@@ -1,4 +1,6 @@
+import { memoizeFor } from "../quantities/memoizeFor";
 import type { CellValue, Column, Row } from "../records/kind";
+import { amongRows } from "./amongRows";
 import { isStored, type JudgedTable, overColumns, type RowRule } from "./context";
 import { isErrorValue } from "./errorValue";
 import type { Finding } from "./finding";
@@ -16,7 +18,7 @@ export function differences(
     judged: Row,
   ) => Finding,
 ): RowRule {
-  const ours = table.kind.columns.filter((column) => isAsked(column) && table.at.has(column.id));
+  const ours = askedOf(table, isAsked);
   return (row, stored, judged) => {
     const planned = table.given.get(table.keys[row] ?? "") ?? stored;
     return overColumns(ours, (column) => {
@@ -30,3 +32,25 @@ export function differences(
     });
   };
 }
+
+/** The rows in which some columns hold something else than what is wanted. */
+export function amongDifferences(
+  table: JudgedTable,
+  isAsked: (column: Column) => boolean,
+): readonly number[] {
+  const planned = plannedIn(table);
+  return amongRows(
+    table,
+    askedOf(table, isAsked),
+    (stored, judged, row, { id, value }) =>
+      !isSameResult(stored, value ? judged : planned[row]?.[id]),
+  );
+}
+
+const askedOf = ({ kind, at }: JudgedTable, isAsked: (column: Column) => boolean) =>
+  kind.columns.filter((column) => isAsked(column) && at.has(column.id));
+
+/** The rows as the lineup gives them; one that it does not need, as it is stored. */
+const plannedIn = memoizeFor(({ rows, keys, given }: JudgedTable): readonly Row[] =>
+  rows.map((stored, row) => given.get(keys[row] ?? "") ?? stored),
+);

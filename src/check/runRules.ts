@@ -62,5 +62,6 @@ function runOver(
   if (rule.reads === "table")
     return rule.find(table, context).map((finding) => ({ row: 0, finding }));
   if (rule.of?.(table.kind) === false) return [];
-  return overRows(table, rule.rows(table, context), rows);
+  const among = rows ?? rule.among(table, context);
+  return among.length === 0 ? [] : overRows(table, rule.rows(table, context), among);
 }

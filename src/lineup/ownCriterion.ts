@@ -28,6 +28,10 @@ export function ownCriterion(
   );
 }
 
+/** Whether what the lineup gives for this quantity, or that it gives nothing, holds for all panels alike. */
+export const isForAll = (lineup: Lineup, quantity: string): boolean =>
+  rankedFor(lineup, quantity).every(({ applies }) => !applies);
+
 const known = new WeakMap<Lineup, Map<string, readonly OwnCriterion[]>>();
 
 /** The criteria of a quantity, the one that comes first in front. */

@@ -1,6 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
+import { answersFor } from "./answersFor";
+import { keepCells, shareCells } from "./cellsOf";
 import type { CellValue, RecordKind, Row } from "./kind";
-import { onceForAlike } from "./onceForAlike";
 
 const NONE: ReadonlyMap<string, number> = new Map();
 
@@ -10,11 +11,18 @@ const NONE: ReadonlyMap<string, number> = new Map();
  */
 export function evaluate(kind: RecordKind, rows: readonly Row[], lineup: Lineup): Row[] {
   const computed: Record<string, CellValue>[] = rows.map((row) => ({ ...row }));
+  for (const { id, value } of kind.columns) if (!value) shareCells(rows, computed, id);
   for (const { id, own, value, survey } of kind.columns) {
     if (!value) continue;
     const whole = survey?.(computed) ?? NONE;
-    const answer = onceForAlike((row) => own?.(row, lineup)?.value ?? value(row, lineup, whole));
-    for (const row of computed) row[id] = answer(row);
+    const cells = answersFor(
+      computed,
+      (row) => own?.(row, lineup)?.value ?? value(row, lineup, whole),
+    );
+    computed.forEach((row, at) => {
+      row[id] = cells[at] ?? null;
+    });
+    keepCells(computed, id, cells);
   }
   return computed;
 }

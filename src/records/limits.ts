@@ -1,5 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
-import { type OwnLimit, ownCriterion, ownSourceText } from "../lineup/ownCriterion";
+import { isForAll, type OwnLimit, ownCriterion, ownSourceText } from "../lineup/ownCriterion";
 import type { Result } from "../quantities/result";
 import { type Criterion, sourceText } from "../standards/criterion";
 import type { CellValue, Column, Own, OwnQuantity, Row } from "./kind";
@@ -10,7 +10,9 @@ export const ownOf = (...names: readonly (string | OwnQuantity)[]): Own => {
   return Object.assign(
     (row: Row, lineup: Lineup): OwnLimit | undefined =>
       firstOf(quantities, ({ name, of }) =>
-        (of?.(row) ?? true) ? ownCriterion(lineup, name, String(row.object)) : undefined,
+        (of?.(row) ?? true)
+          ? ownCriterion(lineup, name, isForAll(lineup, name) ? "" : String(row.object))
+          : undefined,
       ),
     { quantities },
   );

@@ -37,7 +37,7 @@ export function onceForAlike<T>(answer: (row: Row) => T): (row: Row) => T {
 }
 
 /** A row that notes the cells that are read of it. */
-function watch(row: Row) {
+export function watch(row: Row) {
   const reads = new Set<string>();
   let isWhole = false;
   const whole = () => {

@@ -1,4 +1,5 @@
 import { dewLimit } from "../../standards/practice";
+import { amongRows, columnsNamed } from "../amongRows";
 import { type Rule, rowName, said, where } from "../context";
 
 const PRACTICE = dewLimit.value;
@@ -7,6 +8,12 @@ const PRACTICE = dewLimit.value;
 export const dewPoint: Rule = {
   id: "dew-point",
   reads: "row",
+  among: (table) =>
+    amongRows(
+      table,
+      columnsNamed(table, "dewMargin"),
+      (_stored, margin) => typeof margin === "number" && margin < PRACTICE,
+    ),
   rows: (table, context) => (row, stored, judged) => {
     const margin = judged.dewMargin;
     if (typeof margin !== "number" || margin >= PRACTICE) return undefined;

@@ -1,11 +1,13 @@
 import { isBlank, verdictOf } from "../../records/kind";
 import { exempting } from "../../records/verdict";
+import { amongVerdicts } from "../amongRows";
 import { type Rule, rowName, where } from "../context";
 
 /** A check that is said not to apply, without a word why. */
 export const exemptUnexplained: Rule = {
   id: "exempt-unexplained",
   reads: "row",
+  among: (table) => amongVerdicts(table, "Not required"),
   rows:
     (table, { text }) =>
     (row, stored, judged) => {

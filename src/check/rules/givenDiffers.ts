@@ -1,7 +1,7 @@
 import type { Column } from "../../records/kind";
 import { SOURCES } from "../../records/limits";
 import { type Rule, rowName, said, shown, where } from "../context";
-import { differences } from "../differences";
+import { amongDifferences, differences } from "../differences";
 
 const isFact = ({ role, id }: Column) => role === "given" && id !== SOURCES;
 
@@ -9,6 +9,7 @@ const isFact = ({ role, id }: Column) => role === "given" && id !== SOURCES;
 export const givenDiffers: Rule = {
   id: "given-differs",
   reads: "row",
+  among: (table) => amongDifferences(table, isFact),
   rows: (table, { text }) =>
     differences(table, isFact, (row, { id, header }, stored, wanted) => ({
       rule: "given-differs",

@@ -4,6 +4,7 @@ import { outsideRange } from "../../records/instruments";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
 import { zerosIn } from "../../records/zeros";
+import { amongVerdicts } from "../amongRows";
 import {
   blanks,
   type Context,
@@ -21,6 +22,7 @@ import { misread } from "../misread";
 export const inconclusive: Rule = {
   id: "inconclusive",
   reads: "row",
+  among: (table) => amongVerdicts(table, "Inconclusive"),
   rows: (table, context) => {
     const text = context.text.rules.inconclusive;
     const { columns, accepted, enough } = table.kind;

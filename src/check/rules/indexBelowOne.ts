@@ -1,23 +1,28 @@
-import { verdictOf } from "../../records/kind";
-import { overColumns, type Rule, rowName, said, where } from "../context";
+import { type CellValue, verdictOf } from "../../records/kind";
+import { amongRows } from "../amongRows";
+import { type JudgedTable, overColumns, type Rule, rowName, said, where } from "../context";
 
 const INDICES: ReadonlySet<string> = new Set(["polarization", "absorption"]);
+
+const indicesIn = ({ kind }: JudgedTable) =>
+  kind.columns.filter(({ id, role }) => role === "computed" && INDICES.has(id));
+
+const isBelowOne = (index: CellValue | undefined) => typeof index === "number" && index < 1;
 
 /** An insulation resistance that falls while the voltage is held. */
 export const indexBelowOne: Rule = {
   id: "index-below-one",
   reads: "row",
+  among: (table) => amongRows(table, indicesIn(table), (_stored, index) => isBelowOne(index)),
   rows: (table, context) => {
     const text = context.text.rules["index-below-one"];
-    const indices = table.kind.columns.filter(
-      ({ id, role }) => role === "computed" && INDICES.has(id),
-    );
+    const indices = indicesIn(table);
     return (row, _stored, judged) =>
       verdictOf(judged) === "Fail"
         ? undefined
         : overColumns(indices, ({ id, header }) => {
             const index = judged[id];
-            return typeof index === "number" && index < 1
+            return isBelowOne(index)
               ? {
                   rule: "index-below-one",
                   weight: "query",

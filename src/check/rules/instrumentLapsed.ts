@@ -1,6 +1,7 @@
 import { serialDay } from "../../quantities/dates";
+import { rowsAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
-import { onceForAlike } from "../../records/onceForAlike";
+import type { Row } from "../../records/kind";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
@@ -36,15 +37,19 @@ export const instrumentLapsed: Rule = {
           }
         : undefined;
     };
-    const namedOn = onceForAlike(({ date, instrument }) => {
+    const lapsedIn = (row: number, { date, instrument }: Row): Finding[] => {
+      const day = dayOf(date);
+      if (day === undefined) return [];
       const whole = String(instrument ?? "").trim();
       const ids = instruments?.has(whole.toLowerCase()) ? [whole] : namedInstruments(instrument);
-      return { day: dayOf(date), ids };
-    });
-    const found = overRows(table, (row, stored): Finding[] => {
-      const { day, ids } = namedOn(stored);
-      return day === undefined ? [] : ids.flatMap((id) => lapsedOn(row, id, day) ?? []);
-    });
+      return ids.flatMap((id) => lapsedOn(row, id, day) ?? []);
+    };
+    const among = rowsAlike(
+      table.rows,
+      ["instrument", "date"],
+      (stored) => lapsedIn(0, stored).length > 0,
+    );
+    const found = overRows(table, lapsedIn, among);
     return oncePerEntry(
       found.map(({ finding }) => finding),
       text,

@@ -1,5 +1,6 @@
+import { rowsAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
-import { onceForAlike } from "../../records/onceForAlike";
+import type { Row } from "../../records/kind";
 import { overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
@@ -10,20 +11,23 @@ export const instrumentUnknown: Rule = {
   reads: "table",
   find: (table, { instruments, text }) => {
     const isKnown = (id: string) => instruments?.has(id.toLowerCase()) ?? false;
-    const unknown = onceForAlike(({ instrument }) =>
+    const unknown = ({ instrument }: Row) =>
       isKnown(String(instrument ?? "").trim())
         ? []
-        : namedInstruments(instrument).filter((id) => !isKnown(id)),
-    );
+        : namedInstruments(instrument).filter((id) => !isKnown(id));
+    const among = rowsAlike(table.rows, ["instrument"], (stored) => unknown(stored).length > 0);
     return oncePerEntry(
-      overRows(table, (row, stored): Finding[] =>
-        unknown(stored).map((id) => ({
-          rule: "instrument-unknown",
-          weight: "query",
-          ...where(table, row, "instrument"),
-          message: text.rules["instrument-unknown"].message(rowName(table, row), id),
-          found: id,
-        })),
+      overRows(
+        table,
+        (row, stored): Finding[] =>
+          unknown(stored).map((id) => ({
+            rule: "instrument-unknown",
+            weight: "query",
+            ...where(table, row, "instrument"),
+            message: text.rules["instrument-unknown"].message(rowName(table, row), id),
+            found: id,
+          })),
+        among,
       ).map(({ finding }) => finding),
       text,
     );

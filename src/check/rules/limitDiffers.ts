@@ -1,27 +1,27 @@
+import type { Column } from "../../records/kind";
 import { type Rule, rowName, said, shown, where } from "../context";
-import { differences } from "../differences";
+import { amongDifferences, differences } from "../differences";
+
+const isLimit = ({ role }: Column) => role === "limit";
 
 /** A limit on the sheet that is not the one its criterion gives. */
 export const limitDiffers: Rule = {
   id: "limit-differs",
   reads: "row",
+  among: (table) => amongDifferences(table, isLimit),
   rows: (table, { text }) =>
-    differences(
-      table,
-      ({ role }) => role === "limit",
-      (row, { id, header }, stored, wanted, judged) => ({
-        rule: "limit-differs",
-        weight: "stop",
-        ...where(table, row, id),
-        message: text.rules["limit-differs"].message(
-          rowName(table, row),
-          header,
-          shown(stored, text),
-          shown(wanted, text),
-        ),
-        found: said(stored),
-        expected: said(wanted),
-        source: String(judged.sources ?? ""),
-      }),
-    ),
+    differences(table, isLimit, (row, { id, header }, stored, wanted, judged) => ({
+      rule: "limit-differs",
+      weight: "stop",
+      ...where(table, row, id),
+      message: text.rules["limit-differs"].message(
+        rowName(table, row),
+        header,
+        shown(stored, text),
+        shown(wanted, text),
+      ),
+      found: said(stored),
+      expected: said(wanted),
+      source: String(judged.sources ?? ""),
+    })),
 };

@@ -1,6 +1,7 @@
 import { isBlank, isNeeded, type Row, verdictOf } from "../../records/kind";
 import { isLeftOut } from "../../records/rowsOf";
 import { readingsOf } from "../../records/verdict";
+import { amongVerdicts } from "../amongRows";
 import {
   type Context,
   type JudgedTable,
@@ -19,7 +20,9 @@ export const missingReading: Rule = {
   find: (table, context) =>
     isLeftOut(context.lineup, table.kind)
       ? []
-      : overRows(table, lacking(table, context)).map(({ finding }) => finding),
+      : overRows(table, lacking(table, context), amongVerdicts(table, "Missing")).map(
+          ({ finding }) => finding,
+        ),
 };
 
 const lacking = (table: JudgedTable, context: Context): RowRule => {

@@ -1,4 +1,5 @@
 import { isBlank, type Row } from "../../records/kind";
+import { amongRows } from "../amongRows";
 import { overColumns, overRows, type Rule, rowName, where } from "../context";
 
 const PLAIN = /^['\s]*[+-]?\d[\d\s.,']*$/;
@@ -32,28 +33,31 @@ export const numberAsText: Rule = {
           : -1,
       ]),
     );
-    return overRows(table, (row, stored) =>
-      overColumns(numeric, ({ id, header, unit }) => {
-        if (!isText(stored, id)) return undefined;
-        const cell = String(stored[id]);
-        if (isBare(row, id))
-          return row === bare.get(id)
-            ? {
-                rule: "number-as-text",
-                weight: "query",
-                ...where(table, row, id),
-                message: text.noUnit(rowName(table, row), header, cell, unit ?? ""),
-                found: cell,
-              }
-            : undefined;
-        return {
-          rule: "number-as-text",
-          weight: "query",
-          ...where(table, row, id),
-          message: text.message(rowName(table, row), header, cell.trim()),
-          found: cell,
-        };
-      }),
+    return overRows(
+      table,
+      (row, stored) =>
+        overColumns(numeric, ({ id, header, unit }) => {
+          if (!isText(stored, id)) return undefined;
+          const cell = String(stored[id]);
+          if (isBare(row, id))
+            return row === bare.get(id)
+              ? {
+                  rule: "number-as-text",
+                  weight: "query",
+                  ...where(table, row, id),
+                  message: text.noUnit(rowName(table, row), header, cell, unit ?? ""),
+                  found: cell,
+                }
+              : undefined;
+          return {
+            rule: "number-as-text",
+            weight: "query",
+            ...where(table, row, id),
+            message: text.message(rowName(table, row), header, cell.trim()),
+            found: cell,
+          };
+        }),
+      amongRows(table, numeric, (stored) => typeof stored === "string"),
     ).map(({ finding }) => finding);
   },
 };

@@ -1,5 +1,6 @@
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
+import { amongVerdicts } from "../amongRows";
 import { headerOf, inUnit, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 
@@ -7,6 +8,7 @@ import type { Finding } from "../finding";
 export const outOfLimits: Rule = {
   id: "out-of-limits",
   reads: "row",
+  among: (table) => amongVerdicts(table, "Fail", "Missing"),
   rows: (table, context) => {
     const text = context.text.rules["out-of-limits"];
     const words = wordColumns(table.kind.columns);

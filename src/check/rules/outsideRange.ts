@@ -1,4 +1,5 @@
 import { writeRanges } from "../../quantities/measuringRange";
+import { rowsAlike } from "../../records/cellsOf";
 import { instrumentsOfRow, outsideRange as outsideOf } from "../../records/instruments";
 import { headerOf, inUnit, type Rule, rowName, where } from "../context";
 
@@ -6,6 +7,10 @@ import { headerOf, inUnit, type Rule, rowName, where } from "../context";
 export const outsideRange: Rule = {
   id: "outside-range",
   reads: "row",
+  among: ({ rows }, { lineup }) =>
+    rowsAlike(rows, ["instrument"], (row) =>
+      instrumentsOfRow(row, lineup).some(({ ranges }) => ranges),
+    ),
   rows:
     (table, { lineup, text }) =>
     (row, stored) =>

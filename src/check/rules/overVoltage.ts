@@ -1,5 +1,7 @@
+import { cellsOf } from "../../records/cellsOf";
 import { sourceText } from "../../standards/criterion";
 import { withstandTolerance } from "../../standards/withstandTolerance";
+import { amongRows, columnsNamed } from "../amongRows";
 import { type Rule, rowName, said, where, withRole } from "../context";
 
 /** A withstand test above the required voltage by more than the tolerance: it strained the insulation more than was agreed. */
@@ -7,6 +9,13 @@ export const overVoltage: Rule = {
   id: "over-voltage",
   reads: "row",
   of: withRole("withstand"),
+  among: (table) => {
+    const required = cellsOf(table.judged, "required");
+    return amongRows(table, columnsNamed(table, "applied"), (applied, _judged, row) => {
+      const least = required[row];
+      return typeof applied === "number" && typeof least === "number" && applied > least;
+    });
+  },
   rows: (table, context) => {
     const tolerance = withstandTolerance(context.lineup.withstand.seconds);
     return (row, stored, judged) =>

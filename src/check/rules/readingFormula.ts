@@ -1,14 +1,20 @@
-import { overColumns, type Rule, rowName, where } from "../context";
+import { amongRows } from "../amongRows";
+import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { canonical } from "../formulas/canonical";
 
 /** A reading that is worked out from other cells in place of being read. */
 export const readingFormula: Rule = {
   id: "reading-formula",
   reads: "row",
+  among: (table) =>
+    amongRows(
+      table,
+      readingsIn(table),
+      (_stored, _judged, row, { id }) =>
+        table.table.formula(row, table.at.get(id) ?? 0) !== undefined,
+    ),
   rows: (table, { text }) => {
-    const readings = table.kind.columns.filter(
-      ({ id, need, role }) => need === "reading" && role === "entry" && table.at.has(id),
-    );
+    const readings = readingsIn(table);
     return (row) =>
       overColumns(readings, ({ id, header }) => {
         const formula = table.table.formula(row, table.at.get(id) ?? 0);
@@ -28,3 +34,6 @@ export const readingFormula: Rule = {
       });
   },
 };
+
+const readingsIn = ({ kind, at }: JudgedTable) =>
+  kind.columns.filter(({ id, need, role }) => need === "reading" && role === "entry" && at.has(id));

@@ -1,6 +1,15 @@
 import type { FindingsText } from "../../messages/messages";
 import { type CellValue, isBlank } from "../../records/kind";
-import { isStored, overColumns, type Rule, rowName, shown, where } from "../context";
+import { amongRows } from "../amongRows";
+import {
+  isStored,
+  type JudgedTable,
+  overColumns,
+  type Rule,
+  rowName,
+  shown,
+  where,
+} from "../context";
 import { isErrorValue } from "../errorValue";
 import { isSameResult } from "../isSameResult";
 
@@ -8,10 +17,10 @@ import { isSameResult } from "../isSameResult";
 export const resultDisagrees: Rule = {
   id: "result-disagrees",
   reads: "row",
+  among: (table) =>
+    amongRows(table, computedIn(table), (stored, judged) => !isSameResult(stored, judged)),
   rows: (table, { text }) => {
-    const computed = table.kind.columns.filter(
-      ({ role, id }) => (role === "computed" || role === "result") && table.at.has(id),
-    );
+    const computed = computedIn(table);
     return (row, stored, judged) =>
       overColumns(computed, ({ id, header }) =>
         isSameResult(stored[id], judged[id]) ||
@@ -34,6 +43,9 @@ export const resultDisagrees: Rule = {
       );
   },
 };
+
+const computedIn = ({ kind, at }: JudgedTable) =>
+  kind.columns.filter(({ role, id }) => (role === "computed" || role === "result") && at.has(id));
 
 /** A cell as it is said beside another: in full where the short form is the same for both. */
 const apart = (

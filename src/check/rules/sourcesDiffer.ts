@@ -1,7 +1,7 @@
 import type { Column } from "../../records/kind";
 import { SOURCES } from "../../records/limits";
 import { everyKind, overRows, type Rule, rowName, said, where } from "../context";
-import { differences } from "../differences";
+import { amongDifferences, differences } from "../differences";
 import type { Finding } from "../finding";
 
 const isSources = ({ id }: Column) => id === SOURCES;
@@ -27,6 +27,7 @@ export const sourcesDiffer: Rule = {
           found: said(stored),
           expected: said(wanted),
         })),
+        amongDifferences(table, isSources),
       ).map(({ finding }): Finding => finding),
     );
     const [first] = found;

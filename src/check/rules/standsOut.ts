@@ -1,6 +1,7 @@
 import type { CellValue } from "../../records/kind";
 import { sourceText } from "../../standards/criterion";
 import { contactSpread } from "../../standards/practice";
+import { amongRows, columnsNamed } from "../amongRows";
 import { inUnit, type Rule, rowName, said, where } from "../context";
 
 /** From so many times the lowest on, no contact is that much worse: a reading is in another unit (our own margin). */
@@ -10,6 +11,12 @@ const ABSURD = 100;
 export const standsOut: Rule = {
   id: "stands-out",
   reads: "row",
+  among: (table) =>
+    amongRows(
+      table,
+      columnsNamed(table, "spread"),
+      (_stored, spread) => typeof spread === "number" && spread > contactSpread.value,
+    ),
   rows: (table, context) => (row, _stored, judged) => {
     const { spread } = judged;
     // What is spread is what the kind accepts a row by first: a resistance, corrected or not.

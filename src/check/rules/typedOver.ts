@@ -1,16 +1,23 @@
 import { isBlank } from "../../records/kind";
-import { overColumns, type Rule, rowName, where } from "../context";
+import { amongRows } from "../amongRows";
+import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { isSameResult } from "../isSameResult";
 
 /** A computed cell that somebody typed over with the very value it had: it no longer follows its row. */
 export const typedOver: Rule = {
   id: "typed-over",
   reads: "row",
+  among: (table) =>
+    amongRows(
+      table,
+      computedIn(table),
+      (stored, judged, row, { id }) =>
+        stored !== null &&
+        table.table.formula(row, table.at.get(id) ?? 0) === undefined &&
+        isSameResult(stored, judged),
+    ),
   rows: (table, { text }) => {
-    const computed = table.kind.columns.filter(
-      ({ id, role, formula }) =>
-        formula && (role === "computed" || role === "result") && table.at.has(id),
-    );
+    const computed = computedIn(table);
     return (row, stored, judged) =>
       overColumns(computed, ({ id, header }) =>
         isBlank(stored[id]) ||
@@ -26,3 +33,8 @@ export const typedOver: Rule = {
       );
   },
 };
+
+const computedIn = ({ kind, at }: JudgedTable) =>
+  kind.columns.filter(
+    ({ id, role, formula }) => formula && (role === "computed" || role === "result") && at.has(id),
+  );

@@ -1,14 +1,14 @@
-import { overColumns, type Rule, rowName, where } from "../context";
+import { amongRows } from "../amongRows";
+import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { misread } from "../misread";
 
 /** Text in a numeric entry that cannot be read as a reading, or in a date's place that is no date. */
 export const unreadable: Rule = {
   id: "unreadable",
   reads: "row",
+  among: (table) => amongRows(table, typedIn(table), (stored) => typeof stored === "string"),
   rows: (table, { text }) => {
-    const typed = table.kind.columns.filter(
-      ({ role, unit, accepts }) => role === "entry" && (unit || accepts?.type === "date"),
-    );
+    const typed = typedIn(table);
     return (row, stored) =>
       overColumns(typed, ({ id, unit, header }) => {
         const reason = misread(stored[id], unit, text);
@@ -24,3 +24,8 @@ export const unreadable: Rule = {
       });
   },
 };
+
+const typedIn = ({ kind }: JudgedTable) =>
+  kind.columns.filter(
+    ({ role, unit, accepts }) => role === "entry" && (unit || accepts?.type === "date"),
+  );

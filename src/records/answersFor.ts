@@ -1,0 +1,68 @@
+import { alikeIn, cellsOf } from "./cellsOf";
+import type { CellValue, Row } from "./kind";
+import { watch } from "./onceForAlike";
+
+/** Rows by which is seen what an answer reads, and whether a column holds ever other numbers. */
+const TRIED = 32;
+/** From this share of different cells on, or of groups, hardly two rows are alike. */
+const VARIED = 0.5;
+
+/**
+ * What follows from each of some rows, worked out once for all that are alike in every cell that it reads, as a
+ * limit is for all phases and panels of one rating. Where nearly every row has an answer of its own, as a
+ * reading's has, each is worked out by itself.
+ *
+ * @param rows whose cells that are read do not change any more
+ * @param answer reads single cells of the row, and nothing else that changes
+ */
+export function answersFor(
+  rows: readonly Row[],
+  answer: (row: Row) => CellValue,
+): readonly CellValue[] {
+  if (rows.length <= TRIED) return rows.map(answer);
+  const reads = new Set<string>();
+  /** The answer for one row; undefined where the row is read as a whole. */
+  const watched = (row: number): { readonly answer: CellValue } | undefined => {
+    const seen = watch(rows[row] ?? {});
+    const found = answer(seen.row);
+    for (const id of seen.reads) reads.add(id);
+    return seen.asWhole() ? undefined : { answer: found };
+  };
+  for (const row of triedOf(rows.length)) if (!watched(row)) return rows.map(answer);
+  for (;;) {
+    const known = reads.size;
+    if (process.env.XX && [...reads].some((id) => isVaried(cellsOf(rows, id))))
+      console.log(
+        "VARIED",
+        rows.length,
+        [...reads].filter((id) => isVaried(cellsOf(rows, id))).join(),
+        "OF",
+        [...reads].join(),
+      );
+    if ([...reads].some((id) => isVaried(cellsOf(rows, id)))) return rows.map(answer);
+    const { group, first } = alikeIn(rows, coarseFirst(rows, [...reads]));
+    if (first.length > VARIED * rows.length) return rows.map(answer);
+    const answers = first.map(watched);
+    if (answers.includes(undefined)) return rows.map(answer);
+    // A row that reads a cell that none before it did may part a group.
+    if (reads.size === known) return Array.from(group, (its) => answers[its]?.answer ?? null);
+  }
+}
+
+/** Rows evenly over a table. */
+const triedOf = (count: number): number[] =>
+  Array.from({ length: TRIED }, (_, at) => Math.floor((at * count) / TRIED));
+
+/** Whether a column holds numbers of which hardly two are the same, as readings are. */
+const isVaried = (cells: readonly CellValue[]): boolean => {
+  const tried = triedOf(cells.length).map((row) => cells[row]);
+  return new Set(tried.filter((cell) => typeof cell === "number")).size > VARIED * TRIED;
+};
+
+/** Columns of few different cells before others: rows are parted with less ado. */
+const coarseFirst = (rows: readonly Row[], ids: readonly string[]): string[] =>
+  [...ids].sort(
+    (one, other) =>
+      alikeIn(rows, [one]).first.length - alikeIn(rows, [other]).first.length ||
+      (one < other ? -1 : 1),
+  );
