@@ -7,7 +7,7 @@ import { messagesFor } from "../messages/messages";
 import type { Earlier } from "../report/ChangesSince";
 import { markFile } from "../xlsx/writeMarks";
 import { checkFile, checkOpened, fileReport } from "./checkFile";
-import { readBytes, type UsageError, usageError, writeWhole } from "./files";
+import { readBytes, UsageError, usageError, writeWhole } from "./files";
 import { findingList } from "./findingList";
 import type { Checked, Job } from "./job";
 import { matrixTable } from "./matrixTable";
@@ -24,6 +24,8 @@ export async function runJob(job: Job): Promise<Checked> {
     const { snapshot } = await openBookAs(book, job);
     const opened = openBook(snapshot);
     if (isForeign(opened)) return await surveyJob(job, snapshot);
+    if (job.addColumns ?? job.removeColumns)
+      throw new UsageError(({ survey }) => `${book}: ${survey.onlyOwn}`);
     const report = checkOpened(book, opened, day, job.final);
     const compared = against
       ? compareReports(await checkFile(against, () => {}, day, job), report)

@@ -9,6 +9,9 @@ export interface Job {
   readonly marked?: string;
   readonly sheet?: string;
   readonly against?: string;
+  /** Copies with result columns beside the tables of an own layout, and without them. */
+  readonly addColumns?: string;
+  readonly removeColumns?: string;
   /** How own layouts are read, and the lineup where the workbook does not tell it. */
   readonly map?: string;
   readonly lineup?: string;

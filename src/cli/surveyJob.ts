@@ -3,6 +3,8 @@ import { messagesFor } from "../messages/messages";
 import type { RecordBook } from "../sheets/recordBook";
 import type { Snapshot } from "../sheets/snapshot";
 import { checkSurvey, type SurveyReport } from "../survey/checkSurvey";
+import { type ResultColumns, resultColumns } from "../survey/results/resultColumns";
+import { withBeside, withoutBeside } from "../xlsx/writeBeside";
 import { markFile } from "../xlsx/writeMarks";
 import { readBytes, UsageError } from "./files";
 import { findingList } from "./findingList";
@@ -16,22 +18,41 @@ export const isForeign = ({ lineup, tables, snapshot }: RecordBook): boolean =>
 
 /** Checks a workbook in somebody's own layout, and writes its marked copy where one is asked for. */
 export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> {
-  const { book, day, rated, basis, whole, marked } = job;
+  const { book, day, rated, basis, whole, marked, addColumns, removeColumns } = job;
   const needing = (["html", "sheet", "against"] as const).filter((option) => job[option]);
   if (needing.length > 0)
     throw new UsageError(
       ({ survey }) => `${book}: ${survey.needsLineup(needing.map((option) => `--${option}`))}`,
     );
-  const report = checkSurvey(snapshot, day, { ratedkV: rated, basis }, messagesFor("en").survey);
-  if (report.blocks.length === 0)
-    throw new UsageError(() => `${book}: ${messagesFor("en").survey.noBlocks}`);
+  const { survey } = messagesFor("en");
+  const answers = { ratedkV: rated, basis };
+  const report = checkSurvey(snapshot, day, answers, survey);
+  if (report.blocks.length === 0) throw new UsageError(() => `${book}: ${survey.noBlocks}`);
   const told = [whole ? words(job, report) : `${book}: ${summary(report)}`];
   if (marked) {
     saveBook(marked, await markFile(readBytes(book), report.findings));
     told.push(commandLineFor("en").check.marked(marked));
   }
+  if (addColumns) {
+    const columns = resultColumns(snapshot, day, answers, survey);
+    saveBook(addColumns, await withBeside(readBytes(book), columns.beside));
+    told.push(columnWords(addColumns, columns));
+  }
+  if (removeColumns) {
+    const { file, tables } = await withoutBeside(readBytes(book));
+    saveBook(removeColumns, file);
+    told.push(commandLineFor("en").survey.columnsRemoved(removeColumns, tables));
+  }
   return { report: { file: book, ...report }, told: told.join("\n\n") };
 }
+
+const columnWords = (file: string, { beside, without }: ResultColumns): string => {
+  const { survey } = commandLineFor("en");
+  return [
+    survey.columnsAdded(file, beside.length),
+    ...without.map(({ sheet, range, why }) => survey.columnsLeftOut(sheet, range, why)),
+  ].join("\n");
+};
 
 const summary = ({ blocks, findings }: SurveyReport): string =>
   commandLineFor("en").survey.summary(

@@ -5,6 +5,7 @@ import {
   readRememberedXml,
 } from "../memory/memory";
 import type { Snapshot } from "../sheets/snapshot";
+import { askBeside } from "./besideTables";
 import type { Watched } from "./chunks";
 import { inWords } from "./errorWords";
 import { type Block, outlineSheets, outlineTables } from "./outlineBlocks";
@@ -42,9 +43,11 @@ export const readExcel = (
       parts.load("items/id");
       return parts;
     });
+    const asked = wanted === "every" ? askBeside(context) : undefined;
     await context.sync();
 
     watched.signal?.throwIfAborted();
+    const columns = asked?.ours().flatMap(({ place }) => place ?? []) ?? [];
     const [memories = [], remembered = []] = ours.map(({ items }) =>
       items.map((part) => part.getXml()),
     );
@@ -66,12 +69,14 @@ export const readExcel = (
       sheets: sheets.items.map((sheet) => {
         const { id, name, visibility } = sheet;
         const cells = used.get(name);
+        const ours = columns.flatMap((place) => (place.sheet === name ? place.area : []));
         return {
           id,
           name,
           ...(visibility === "Visible" ? {} : { hidden: true }),
           tables: blocks.filter(({ sheet }) => sheet === name).map(tableSnapshot),
           ...(cells ? { cells: sheetCells(cells, beside?.get(sheet)) } : {}),
+          ...(ours.length > 0 ? { beside: ours } : {}),
         };
       }),
       lineup: firstOf(memories, readMemoryXml)?.lineup,

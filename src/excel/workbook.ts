@@ -1,4 +1,5 @@
 export type { Filled } from "../intake/place/filled";
+export { addBeside, removeBeside } from "./besideTables";
 export { applyPlan } from "./buildSheets";
 export { applyChanges } from "./changeSheets";
 export { applyFills, type FillOptions } from "./fillCells";

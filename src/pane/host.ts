@@ -3,6 +3,7 @@ import type { ReadSheets } from "../excel/readSheets";
 import type { Built } from "../excel/undoBuild";
 import type { Filled } from "../intake/place/filled";
 import type { PlacedCell } from "../intake/place/placement";
+import type { BesideTable } from "../sheets/besideTable";
 import type { Changes } from "../sheets/changes";
 import type { SheetRows, TableRows } from "../sheets/editedRows";
 import type { Plan } from "../sheets/plan";
@@ -42,6 +43,10 @@ export interface WorkbookHost {
   fill(cells: readonly PlacedCell<RecordTable>[], watch: Watch): Promise<Filled>;
   mark(findings: readonly Finding[], watch: Watch): Promise<{ readonly cells: number }>;
   clearMarks(watch: Watch): Promise<number>;
+  /** Puts result columns beside the user's own tables; those of before make way. */
+  addBeside(tables: readonly BesideTable[], watch: Watch): Promise<void>;
+  /** Takes them off again; for how many tables there were any. */
+  removeBeside(watch: Watch): Promise<number>;
   /** Writes rows of tables of ours, puts sheets of ours there, and keeps what is to be remembered. */
   change(changes: Changes, watch: Watch): Promise<void>;
   goTo(sheet: string, address: string): Promise<void>;

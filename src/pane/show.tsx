@@ -40,6 +40,14 @@ const excel: WorkbookHost = {
     const { markFindings } = await import("../excel/writeMarks");
     return Excel.run((context) => markFindings(context, findings, watch));
   },
+  addBeside: async (tables, watch) => {
+    const { addBeside } = await import("../excel/besideTables");
+    return Excel.run((context) => addBeside(context, tables, watch));
+  },
+  removeBeside: async (watch) => {
+    const { removeBeside } = await import("../excel/besideTables");
+    return Excel.run((context) => removeBeside(context, watch));
+  },
   clearMarks: async (watch) => {
     const { clearMarks } = await import("../excel/writeMarks");
     return Excel.run((context) => clearMarks(context, watch));

@@ -46,6 +46,13 @@ export interface Note {
   content: string;
 }
 
+/** A name of the workbook for an area of a sheet. */
+export interface Name {
+  name: string;
+  area: Area;
+  visible: boolean;
+}
+
 export interface Sheet {
   id: string;
   name: string;
@@ -59,6 +66,7 @@ export interface Sheet {
   merges: Area[];
   notes: Note[];
   comments: Note[];
+  names: Name[];
   hiddenRows: Set<number>;
   /** The area that a filter stands on. */
   filter?: Area;
@@ -83,7 +91,6 @@ export type EventName = "changed" | "selectionChanged";
 export interface StandInBook {
   sheets: Sheet[];
   parts: CustomXmlPart[];
-  names: { name: string; formula: string }[];
   properties: Record<string, unknown>;
   /** Whether sheets may be added, renamed and removed. */
   structureProtected: boolean;
@@ -98,7 +105,6 @@ export interface StandInBook {
 export const newBook = (): StandInBook => ({
   sheets: [],
   parts: [],
-  names: [],
   properties: {},
   structureProtected: false,
   dirty: false,
@@ -124,6 +130,7 @@ export function addSheet(book: StandInBook, name: string): Sheet {
     merges: [],
     notes: [],
     comments: [],
+    names: [],
     hiddenRows: new Set(),
     kept: new Set(),
     protected: false,

@@ -20,6 +20,7 @@ const movable = (sheet: Sheet): Area[] => [
   ...sheet.validations.flatMap(({ areas }) => areas),
   ...sheet.merges,
   ...[...sheet.notes, ...sheet.comments].map(({ area }) => area),
+  ...sheet.names.map(({ area }) => area),
   ...sheet.unlocked,
   ...sheet.kept,
   ...(sheet.filter ? [sheet.filter] : []),

@@ -8,6 +8,7 @@ import { splitReading } from "../quantities/splitReading";
 import { type Unit, unitSize } from "../quantities/units";
 import type { CellValue } from "../records/kind";
 import { a1 } from "../sheets/address";
+import { ownCells } from "../sheets/ownCells";
 import type { SheetSnapshot } from "../sheets/snapshot";
 import { latin } from "./localWords";
 import { isWord, verdictIn } from "./words/sheetWords";
@@ -165,7 +166,9 @@ const joinedOf = ({ merges = [], rowCount, columnCount }: Stored): ReadonlyMap<n
  * @param order of day and month, as the workbook's own dates show it
  * @returns undefined for a sheet that is empty, or larger than any that is kept by hand
  */
-export function viewSheet({ name, cells }: SheetSnapshot, order: DateOrder): SheetView | undefined {
+export function viewSheet(sheet: SheetSnapshot, order: DateOrder): SheetView | undefined {
+  const { name } = sheet;
+  const cells = ownCells(sheet);
   if (!cells || cells.rowCount * cells.columnCount > MAX_CELLS * 20) return undefined;
   const { rowCount, columnCount } = cells;
   const filled = filledOf(cells, order);

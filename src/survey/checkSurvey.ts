@@ -86,6 +86,24 @@ const blockOf = ({ sheet, range, kinds, panels, entries, evidence }: Block): Sur
 export const recognise = (snapshot: Snapshot): SurveyBlock[] =>
   surveyBook(snapshot).blocks.map(blockOf);
 
+/** A workbook surveyed and checked by every rule, the worst findings first. */
+export function surveyed(
+  snapshot: Snapshot,
+  today: number,
+  answers: SurveyAnswers,
+  text: Messages["survey"],
+): { readonly context: SurveyContext; readonly findings: readonly Finding[] } {
+  const survey: Survey = surveyBook(
+    snapshot,
+    answers.basis === "NETA" ? "month-first" : "day-first",
+  );
+  const context: SurveyContext = { survey, today, ...answers, text };
+  const findings = SURVEY_RULES.flatMap(({ find }) => find(context)).sort(
+    (one, other) => WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight),
+  );
+  return { context, findings };
+}
+
 /**
  * Checks a workbook that keeps its records in layouts of its own, by what it states itself, and where it
  * states nothing by the criteria of the basis.
@@ -98,16 +116,9 @@ export function checkSurvey(
   answers: SurveyAnswers,
   text: Messages["survey"],
 ): SurveyReport {
-  const survey: Survey = surveyBook(
-    snapshot,
-    answers.basis === "NETA" ? "month-first" : "day-first",
-  );
-  const context: SurveyContext = { survey, today, ...answers, text };
-  const findings = SURVEY_RULES.flatMap(({ find }) => find(context)).sort(
-    (one, other) => WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight),
-  );
+  const { context, findings } = surveyed(snapshot, today, answers, text);
   return {
-    blocks: survey.blocks.map(blockOf),
+    blocks: context.survey.blocks.map(blockOf),
     findings,
     questions: [
       ...(answers.ratedkV === undefined ? [text.rated] : []),

@@ -1,5 +1,6 @@
 import type { CellValue } from "../records/kind";
 import { a1 } from "../sheets/address";
+import { ownCells } from "../sheets/ownCells";
 import type { SheetCells, Snapshot } from "../sheets/snapshot";
 import type { Basis } from "../standards/criterion";
 import { seriesI, seriesII } from "../standards/iec62271-1.2017";
@@ -131,7 +132,10 @@ const basisOf = ({ value, ...where }: Guess<number>): GuessedAnswers["basis"] =>
  * Rated voltages: IEC 62271-1 series I and II, IEEE C37.20.2, as in the tables of these standards.
  */
 export function guessAnswers({ sheets }: Snapshot): GuessedAnswers {
-  const texts = sheets.flatMap(({ name, cells }) => (cells ? [...textsOf(name, cells)] : []));
+  const texts = sheets.flatMap((sheet) => {
+    const cells = ownCells(sheet);
+    return cells ? [...textsOf(sheet.name, cells)] : [];
+  });
   const ratedkV = bestOf(
     texts.flatMap((written) => ratingsIn(written).filter(({ weight }) => weight > 0)),
   );

@@ -1,7 +1,10 @@
+import { groupedBy } from "../quantities/groupedBy";
+import { besideArea, isBesideName } from "../sheets/besideTable";
 import { BookError } from "../sheets/bookError";
 import type { Snapshot } from "../sheets/snapshot";
-import { openFile, worksheetsOf } from "./book";
+import { type Book, openFile, worksheetsOf } from "./book";
 import { damaged } from "./package/readArchive";
+import { definedNames } from "./patch/definedNames";
 import { readSheets, type SheetsReader } from "./readPart";
 import { memoryIn } from "./remembered";
 import { sheetSnapshot } from "./sheetSnapshot";
@@ -17,8 +20,22 @@ export const readBook = (file: Uint8Array, read: SheetsReader = readSheets): Pro
     const book = openFile(file);
     const sheets = await read(file, book, [...worksheetsOf(book).keys()]);
     const { memory, remembered } = memoryIn(book.pack);
-    return { sheets: sheets.map(sheetSnapshot), lineup: memory?.lineup, ...remembered };
+    const beside = groupedBy(besideIn(book), ({ sheet }) => sheet);
+    return {
+      sheets: sheets.map((sheet) => {
+        const areas = beside.get(sheet.name)?.map(({ area }) => area);
+        return { ...sheetSnapshot(sheet), ...(areas ? { beside: areas } : {}) };
+      }),
+      lineup: memory?.lineup,
+      ...remembered,
+    };
   });
+
+/** Where result columns of ours stand. */
+const besideIn = ({ pack, part }: Book) =>
+  definedNames(pack, part).flatMap(({ name, reference }) =>
+    isBesideName(name) ? (besideArea(reference) ?? []) : [],
+  );
 
 /** Runs something on a workbook file; whatever goes wrong with it is told in our own words. */
 export async function understood<T>(run: () => Promise<T>): Promise<T> {

@@ -105,6 +105,35 @@ test("a workbook in a layout of its own is checked and marked with four clicks a
   await page.context().close();
 }, 180_000);
 
+test("result columns are added beside the user's own table and removed again", async () => {
+  const page = await openOwn();
+  const before = await cells(page);
+  const button = (name: string) => page.getByRole("button", { name, exact: true });
+  await button("Check this workbook").click();
+  await button("Check").click();
+  await button("Add result columns").click();
+  await page.getByText(/^Result columns stand beside 1 table\./).waitFor();
+  await page
+    .getByText(/Contacts A1:E11: without columns, since no limit is stated in it/)
+    .waitFor();
+  await page.evaluate(() => window.bench.settled());
+  const resultAt = (row: number) =>
+    page.evaluate((at) => window.bench.host.book.sheets[0]?.cells[at]?.[6]?.value, row);
+  await expect.poll(() => resultAt(5)).toBe("Pass");
+  expect([await resultAt(11), await resultAt(13)]).toEqual(["Fail", "Missing"]);
+  // The grid computes the functions anew after an edit.
+  await page.evaluate(() => window.bench.grid.type("IR summary", "C12", 18));
+  await page.evaluate(() => window.bench.settled());
+  await expect.poll(() => resultAt(11)).toBe("Pass");
+  await page.screenshot({ path: join(SHOTS, "survey-columns.png") });
+  await page.evaluate(() => window.bench.grid.type("IR summary", "C12", 0.8));
+  await button("Remove the result columns").click();
+  await page.getByText("The result columns of 1 table are removed.").waitFor();
+  await page.evaluate(() => window.bench.settled());
+  expect(await cells(page)).toEqual(before);
+  await page.context().close();
+}, 120_000);
+
 test("a recognised table is pointed at, an answer put right, and all of it by keyboard", async () => {
   const page = await openOwn();
   await page.getByRole("button", { name: "Check this workbook" }).focus();

@@ -92,6 +92,21 @@ test.each([
   expect(existsSync(at("never.xlsx"))).toBe(false);
 });
 
+test("--add-columns writes a copy with results beside the table, and --remove-columns one without them again", async () => {
+  const before = readFileSync(BOOK);
+  const says = ["--rated", "15", "--basis", "NETA"];
+  const { out } = await run("check", BOOK, ...says, "--add-columns", at("with.xlsx"));
+  expect(out).toContain(`Wrote ${at("with.xlsx")}, with result columns beside 1 table`);
+  expect(readFileSync(BOOK).equals(before)).toBe(true);
+  const partsOf = (file: string) => unzipSync(readFileSync(file));
+  const sheet = new TextDecoder().decode(partsOf(at("with.xlsx"))["xl/worksheets/sheet1.xml"]);
+  expect(sheet).toMatch(/<c r="G5"[^>]*><f>[^<]*_xldudf_GEAR_JUDGE\(C5,F5,[^<]*<\/f><v>Fail</);
+
+  const back = await run("check", at("with.xlsx"), ...says, "--remove-columns", at("back.xlsx"));
+  expect(back.out).toContain("without the result columns of 1 table");
+  expect(partsOf(at("back.xlsx"))).toEqual(partsOf(BOOK));
+});
+
 test("what needs a lineup is refused, and nothing is written", async () => {
   const { code, err } = await run(
     "check",

@@ -137,7 +137,8 @@ test("what people put into the workbook stays: formats, names, filters, hidden r
     stopIfTrue: false,
     properties: {},
   });
-  book.names.push({ name: "OwnName", formula: "Contacts!$F$5" });
+  const named = { top: 4, left: 5, bottom: 4, right: 5 };
+  sheet.names.push({ name: "OwnName", area: { ...named }, visible: true });
   sheet.filter = { ...table.area };
   sheet.hiddenRows.add(6).add(7);
   sheet.looks.push({
@@ -162,7 +163,7 @@ test("what people put into the workbook stays: formats, names, filters, hidden r
     [4, 5, below - 2].map((row) => [`crew ${row}`, undefined]),
   );
   expect(JSON.stringify(now?.cells)).toContain("a note of the user's");
-  expect(book.names).toEqual([{ name: "OwnName", formula: "Contacts!$F$5" }]);
+  expect(sheet.names).toEqual([{ name: "OwnName", area: named, visible: true }]);
   expect([...sheet.hiddenRows]).toEqual([6, 7]);
   expect(sheet.filter?.top).toBe(3);
   expect(now?.merges.length).toBe(was?.merges.length);

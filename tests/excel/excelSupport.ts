@@ -69,15 +69,16 @@ export const entries = (snapshot: Snapshot) =>
 
 /** Everything that a workbook of the stand-in holds, without ids, to be compared. */
 export const state = (book: StandInBook) => {
-  const { sheets, parts, names, properties } = structuredClone(book);
+  const { sheets, parts, properties } = structuredClone(book);
   return {
-    names,
     properties,
     parts: parts.map(({ xml }) => xml).sort(),
     sheets: sheets.map((sheet) => ({
       name: sheet.name,
       cells: sheet.cells.map((row) =>
-        row.map((box) => box && [box.value === "" ? null : box.value, box.formula]),
+        row
+          .slice(0, row.findLastIndex((box) => box !== undefined) + 1)
+          .map((box) => box && [box.value === "" ? null : box.value, box.formula]),
       ),
       looks: Object.fromEntries(
         sheet.looks
@@ -87,6 +88,7 @@ export const state = (book: StandInBook) => {
           ])
           .sort(([one], [other]) => one.localeCompare(other)),
       ),
+      names: sheet.names,
       tables: sheet.tables.map(({ id: _, ...table }) => table),
       formats: sheet.formats.map(({ id: _, ...format }) => format),
       validations: sheet.validations.map((validation) => JSON.stringify(validation)).sort(),

@@ -24,5 +24,7 @@ export const standInHost = (host: StandInHost, most?: number): PaneHost => ({
   undoBuild: unused,
   mark: unused,
   clearMarks: unused,
+  addBeside: unused,
+  removeBeside: unused,
   goTo: unused,
 });

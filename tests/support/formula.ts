@@ -1,6 +1,8 @@
 import { type AstExpression, parse, parseStructRef, tokenize } from "@borgar/fx/xlsx";
 import { functions } from "../../src/functions/catalogue";
 import type { CellValue } from "../../src/records/kind";
+import { a1 } from "../../src/sheets/address";
+import { readArea } from "../../src/sheets/area";
 
 /** An Excel error inside a formula. */
 export interface FormulaError {
@@ -16,11 +18,13 @@ export interface Place {
   column(header: string): Many;
   /** The row's cells from one column to another. */
   span(from: string, to: string): Many;
+  /** A cell of the sheet, by its address. */
+  address?(address: string): Value;
 }
 
 /**
  * Computes a stored formula as Excel would, as far as the record tables' formulas go: IF, OR, AND, NOT,
- * ISNUMBER, N, IFERROR, TRIM, LOWER, SUBSTITUTE, SEARCH, COUNT, ABS, MIN, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
+ * ISNUMBER, N, IFERROR, TRIM, LOWER, SUBSTITUTE, SEARCH, LEFT, MATCH, INDEX, ROW, COLUMN, ADDRESS, COUNT, ABS, MIN, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
  * worksheet functions through their catalogue.
  */
 export function computeFormula(formula: string, place: Place): Value {
@@ -67,6 +71,7 @@ const single = (node: WithArguments, at: number, place: Place): Value => {
 };
 
 function referred(text: string, place: Place): Value | Many {
+  if (place.address && /^[A-Z]+[0-9]+$/.test(text)) return place.address(text);
   const { columns = [], sections = [] } = parseStructRef(text) ?? {};
   const [header] = columns;
   const [from, to] = columns;
@@ -90,6 +95,7 @@ function each([a, b]: readonly (Value | Many)[], f: (a: Value, b: Value) => Valu
 function operate(operator: string, a: Value, b: Value): Value {
   if (isError(a)) return a;
   if (isError(b)) return b;
+  if (operator === "&") return `${a ?? ""}${b ?? ""}`;
   if ("+-*/".includes(operator)) return arithmetic(operator, a, b);
   const order = compare(a, b);
   const outcomes: Record<string, boolean> = {
@@ -178,6 +184,28 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
       const of = value(0);
       return isError(of) ? of : String(of ?? "").replaceAll(String(value(1)), String(value(2)));
     }
+    case "LEFT": {
+      const of = value(0);
+      return isError(of) ? of : String(of ?? "").slice(0, Number(value(1)));
+    }
+    case "MATCH": {
+      const of = value(0);
+      if (isError(of)) return of;
+      const at = [arg(node, 1, place)].flat().indexOf(of);
+      return at < 0 ? { code: "#N/A" } : at + 1;
+    }
+    case "INDEX": {
+      const at = value(1);
+      return isError(at) ? at : ([arg(node, 0, place)].flat()[Number(at) - 1] ?? null);
+    }
+    case "ROW":
+    case "COLUMN": {
+      const [of] = node.arguments;
+      const at = of?.type === "ReferenceIdentifier" ? readArea(of.value) : unknown(name);
+      return name === "ROW" ? (at?.top ?? 0) + 1 : (at?.left ?? 0) + 1;
+    }
+    case "ADDRESS":
+      return a1(Number(value(0)) - 1, Number(value(1)) - 1);
     case "SEARCH": {
       const [part, of] = [value(0), value(1)];
       if (isError(part) || isError(of)) return { code: "#VALUE!" };

@@ -6,6 +6,7 @@ import { RATED_RANGE } from "../../survey/checkSurvey";
 import { booksIn } from "../booksIn";
 import { type FileReport, perBook } from "../checkFile";
 import { UsageError } from "../files";
+import type { Job } from "../job";
 import { progress } from "../progress";
 import { refuseOverwriting } from "../refuseOverwriting";
 import { runJobs } from "../runJobs";
@@ -29,6 +30,8 @@ interface Options {
   readonly marked?: string;
   readonly sheet?: string;
   readonly against?: string;
+  readonly addColumns?: string;
+  readonly removeColumns?: string;
   readonly map?: string;
   readonly lineup?: string;
   readonly rated?: number;
@@ -57,7 +60,9 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     .option("--html <file>", options.html)
     .option("--marked <out.xlsx>", options.marked)
     .option("--sheet <out.xlsx>", options.sheet)
-    .option("--against <old.xlsx>", options.against);
+    .option("--against <old.xlsx>", options.against)
+    .option("--add-columns <out.xlsx>", options.addColumns)
+    .option("--remove-columns <out.xlsx>", options.removeColumns);
   for (const option of [
     new Option("--rated <kV>", options.rated).argParser(readRated),
     new Option("--basis <basis>", options.basis).choices(BASES),
@@ -71,13 +76,16 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
   );
 };
 
+/** Options that name a file to write for each workbook. */
+const OUTPUTS = ["html", "marked", "sheet", "addColumns", "removeColumns"] as const;
+
 /** Workbooks up to which each is told in full in the terminal. */
 const MAX_WHOLE = 3;
 
 async function checkAll(
   text: CommandText,
   names: readonly string[],
-  { json, html, marked, sheet, overwrite, ...options }: Options,
+  { json, overwrite, ...options }: Options,
 ): Promise<number> {
   const books = booksIn(names);
   const several = books.length > 1;
@@ -90,15 +98,13 @@ async function checkAll(
   const jobs = books.map((book) => ({
     ...options,
     book,
-    html: out(html, book),
-    marked: out(marked, book),
-    sheet: out(sheet, book),
+    ...Object.fromEntries(OUTPUTS.map((output) => [output, out(options[output], book)])),
     day,
     whole,
     screen,
   }));
   refuseOverwriting(
-    jobs.flatMap((job) => [job.html, job.marked, job.sheet].flatMap((file) => file ?? [])),
+    jobs.flatMap((job: Job) => OUTPUTS.flatMap((output) => job[output] ?? [])),
     filesRead(books, options),
     overwrite,
   );

@@ -100,6 +100,9 @@ export const commandLine = {
     marked: "write a copy with the findings marked (one for each workbook)",
     sheet: "write a copy with the findings on a sheet (one for each workbook)",
     against: "compare with an earlier revision of the workbook",
+    addColumns:
+      "write a copy with corrected values, limits and results beside the tables of a layout of its own",
+    removeColumns: "write a copy without these columns",
   },
   wrote: (file: string) => `Wrote ${file}`,
   noExport: "give at least one export to take in, or --undo",
@@ -270,6 +273,14 @@ export const commandLine = {
     cause: (rule: string) => CAUSES[rule] ?? rule,
     needsLineup: (options: readonly string[]) =>
       `${options.join(" and ")} cannot be made of a workbook without a lineup; leave it out, or give --lineup and --map. --marked marks the findings.`,
+    onlyOwn:
+      "--add-columns and --remove-columns are for workbooks in layouts of their own; the record tables of a lineup have their limits and results",
+    columnsAdded: (file: string, tables: number) =>
+      `Wrote ${file}, with result columns beside ${count(tables, { one: "table", other: "tables" })}`,
+    columnsLeftOut: (sheet: string, range: string, why: string) =>
+      `${sheet}!${range} has none: ${why}`,
+    columnsRemoved: (file: string, tables: number) =>
+      `Wrote ${file}, without the result columns of ${count(tables, { one: "table", other: "tables" })}`,
     block: (
       sheet: string,
       range: string,

@@ -170,6 +170,21 @@ export const pane = {
     again: "Check again",
     counts: "Readings by result",
     asOf: "As of this check. Check again after a change in the sheets.",
+    addColumns: "Add result columns",
+    removeColumns: "Remove the result columns",
+    columnsAdded: (tables: number, left: readonly string[]) =>
+      [
+        tables === 0
+          ? "No table got result columns."
+          : `Result columns stand beside ${count(tables, { one: "table", other: "tables" })}.`,
+        ...left,
+      ].join("\n"),
+    columnsLeftOut: (sheet: string, range: string, why: string) =>
+      `${sheet} ${range}: without columns, since ${why}.`,
+    columnsRemoved: (tables: number) =>
+      tables === 0
+        ? "There were no result columns."
+        : `The result columns of ${count(tables, { one: "table", other: "tables" })} are removed.`,
   },
 
   readings: {

@@ -18,6 +18,8 @@ export const survey = {
     `${value} is outside the limit, ${limitWords(side, limit)} (${from}), and the line says "${result}".`,
   failedAsSaid: (value: string, side: "least" | "most", limit: string, from: string) =>
     `${value} is outside the limit, ${limitWords(side, limit)} (${from}); the line says so too. Repair and retest.`,
+  broughtTo20: (value: string, reading: string, temperature: string) =>
+    `${value} at 20 °C (${reading} at ${temperature})`,
   limitMisread: (lines: number, all: number, side: "least" | "most", limit: string) =>
     `${lines} of ${all} readings lie outside the stated limit, ${limitWords(side, limit)}, and are marked as passed: is the limit, or its unit, the right one?`,
   belowCriterion: (value: string, criterion: string, source: string) =>
@@ -97,6 +99,20 @@ export const survey = {
     `The remark "${text}" stands beside "${result}": which is right?`,
   oddWord: (text: string, usual: string, times: number) =>
     `"${text}" stands here, and "${usual}" in ${count(times, { one: "line", other: "lines" })}: was it put right?`,
+  results: {
+    corrected: "GEAR corrected, MΩ",
+    limit: (side: "least" | "most", several: boolean, unit: string | undefined) =>
+      `GEAR limit${several ? (side === "least" ? " at least" : " at most") : ""}${unit === undefined ? "" : `, ${unit}`}`,
+    source: "GEAR source",
+    result: "GEAR result",
+    statedAt: (address: string) => `Stated at ${address}`,
+    noLimit: "No limit stated, and no criterion without a lineup",
+    unreadable: (text: string) => `"${text}" cannot be read by a formula`,
+    lineFails: (said: string) => `The line says "${said}"`,
+    stopped: (message: string) => `The check stops here: ${message}`,
+    notJudged: "no limit is stated in it, and without a lineup there is no criterion for it",
+    noRoom: "the cells beside it are filled",
+  },
   rated: "Rated voltage? Say --rated with kilovolts, for example --rated 15.",
   basis: "By which practice is it judged? Say --basis IEC or --basis NETA.",
   noBlocks:

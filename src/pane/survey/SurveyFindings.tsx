@@ -3,21 +3,26 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
 import type { Finding, Weight } from "../../check/finding";
 import { useText } from "../../report/text";
-import type { SurveyReport } from "../../survey/checkSurvey";
+import type { SurveyAnswers, SurveyReport } from "../../survey/checkSurvey";
 import { CountChips } from "../CountChips";
 import { FindingList, identity, Mover } from "../check/FindingList";
 import { MarkButtons } from "../check/MarkButtons";
 import type { StepProps } from "../shared";
+import { ColumnButtons } from "./ColumnButtons";
 
 const WEIGHTS: readonly Weight[] = ["stop", "query", "note"];
 
 /** What the check found, by weight; each finding leads to its cell, and all can be marked in the sheets. */
 export function SurveyFindings({
   report: { counts, findings },
+  answers,
   host,
   work,
   go,
-}: Pick<StepProps, "host" | "work" | "go"> & { report: SurveyReport }): ReactElement {
+}: Pick<StepProps, "host" | "work" | "go"> & {
+  report: SurveyReport;
+  answers: SurveyAnswers;
+}): ReactElement {
   const { check: text, asItStands } = useText();
   const [chosen, setChosen] = useState<string>();
   const groups = useMemo(
@@ -48,6 +53,7 @@ export function SurveyFindings({
         {text.count(stop, query, note)}. {asItStands.asOf}
       </Typography>
       <MarkButtons findings={findings} host={host} work={work} />
+      <ColumnButtons answers={answers} host={host} work={work} />
       {inOrder.length > 0 ? (
         <Mover place={place} count={inOrder.length} move={move} />
       ) : (

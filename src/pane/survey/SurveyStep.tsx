@@ -60,7 +60,9 @@ export default function SurveyStep({
           </Button>
         </>
       )}
-      {report && <SurveyFindings report={report} host={host} work={work} go={go} />}
+      {report && answers && (
+        <SurveyFindings report={report} answers={answers} host={host} work={work} go={go} />
+      )}
       <Button variant="text" onClick={done}>
         {messages.lineup.back}
       </Button>

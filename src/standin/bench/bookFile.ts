@@ -48,6 +48,11 @@ export async function bookOfFile(file: Uint8Array): Promise<StandInBook> {
     const sheet = addSheet(book, source.name);
     for (const take of [takeTables, takeCells, takeLooks, takeFormats]) take(book, sheet, source);
     takeNotes(book, sheet, source, told.find(({ name }) => name === source.name)?.cells?.note);
+    const beside = told.find(({ name }) => name === source.name)?.beside ?? [];
+    for (const area of beside) {
+      const named = book.sheets.reduce((sum, { names }) => sum + names.length, 1);
+      sheet.names.push({ name: `GearResults${named}`, area: { ...area }, visible: false });
+    }
     sheet.merges = (source.merges ?? []).map(({ startRow, startCol, endRow, endCol }) => ({
       top: startRow,
       left: startCol,

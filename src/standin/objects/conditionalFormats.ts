@@ -1,6 +1,7 @@
 import { type Area, overlap } from "../../sheets/area";
 import { type Format, newId, type Sheet, type StandInBook } from "../book";
 import { HostError, type HostObject, hostObject, notFound, properties } from "../hostObject";
+import { clearFormats } from "./copyLook";
 import { guard } from "./format";
 
 /** The conditional formats that reach into some areas. */
@@ -36,8 +37,7 @@ export function conditionalFormats(
       },
       clearAll: () => {
         guard(sheet);
-        const gone = new Set(here());
-        sheet.formats = sheet.formats.filter((format) => !gone.has(format));
+        for (const area of areas) clearFormats(sheet, area);
       },
       getItemOrNullObject: (id: string) => find(id),
       getItemAt: (index: number) => {

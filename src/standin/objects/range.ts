@@ -5,6 +5,7 @@ import { deleteRows } from "../edits";
 import { entered } from "../entered";
 import { badArgument, denied, HostError, type HostObject, hostObject } from "../hostObject";
 import { conditionalFormats } from "./conditionalFormats";
+import { clearLook, copyLook } from "./copyLook";
 import { dataValidation } from "./dataValidation";
 import { formatObject, guard, locked } from "./format";
 
@@ -118,6 +119,17 @@ const rangeCalls = (book: StandInBook, sheet: Sheet, area: Area): HostObject["ca
       if (shift !== "Up" || !table || sheet.tables.some(isBeside))
         throw badArgument("the stand-in takes out whole rows of a table that stands alone");
       deleteRows(book, sheet, area.top, sizeOf(area).height);
+    },
+    copyFrom: (source: HostObject, what: string) => {
+      guard(sheet);
+      if (what !== "Formats") throw badArgument("the stand-in copies looks alone");
+      copyLook(sheet, areaOf(source), area);
+    },
+    clear: (what: string) => {
+      guard(sheet);
+      if (what !== "All") throw badArgument("the stand-in clears content and look together");
+      fill(area, "clear", "", (row, column) => putBox(book, sheet, row, column));
+      clearLook(sheet, area);
     },
     select: () => {
       book.active = { sheet: sheet.name, area };

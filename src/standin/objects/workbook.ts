@@ -1,6 +1,7 @@
 import { addSheet, type StandInBook } from "../book";
 import { type HostObject, hostObject, properties } from "../hostObject";
 import { customXmlParts } from "./customXmlParts";
+import { nameCollection } from "./names";
 import { tableCollection } from "./table";
 import { worksheetCollection } from "./worksheet";
 
@@ -14,6 +15,7 @@ export const workbookObject = (book: StandInBook): HostObject =>
         tableCollection(book, () =>
           book.sheets.flatMap((sheet) => sheet.tables.map((table) => ({ sheet, table }))),
         ),
+      names: () => nameCollection(book),
       customXmlParts: () => customXmlParts(book),
       // Formulas are worked out after each batch in any case.
       application: () =>

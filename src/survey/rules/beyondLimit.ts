@@ -1,7 +1,7 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
-import { type Comparison, compare, resultOf } from "./judge";
+import { type Comparison, compare, resultOf, temperatureOf } from "./judge";
 import { findingAt, findingOn, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Beyond {
@@ -49,10 +49,12 @@ const tell = (
   { entry, comparison }: Beyond,
   text: SurveyContext["text"],
 ): Finding[] => {
-  const { cell, unit, limit, source } = comparison;
+  const { cell, unit, limit, source, temperature } = comparison;
+  const warmth = temperature && temperatureOf(entry);
+  const value = BOUNDS[cell.bound ?? "exact"] + written(cell.number ?? 0, cell.unit ?? unit);
   const bound = written(limit.number, limit.unit ?? unit);
   const said = [
-    BOUNDS[cell.bound ?? "exact"] + written(cell.number ?? 0, cell.unit ?? unit),
+    warmth ? text.broughtTo20(value, cell.text, written(warmth.celsius, "°C")) : value,
     limit.side,
     bound,
     source ?? text.statedAt(limit.address),

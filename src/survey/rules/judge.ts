@@ -1,18 +1,25 @@
+import { insulationCorrect } from "../../engineering/insulationCorrect";
 import { type Unit, unitSize } from "../../quantities/units";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { torqueTolerance } from "../../standards/practice";
-import type { Entry, Limit } from "../block";
+import type { Entry, Limit, SurveyColumn } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
 import { quantitiesIn } from "../findFacts";
 import { classOf } from "../kindOf";
 import { conceptOf, plain, verdictIn } from "../words/sheetWords";
 import type { SurveyContext } from "./rule";
 
-/** A value of an entry held against a bound. */
-export interface Comparison {
+/** The number of an entry that is held against a bound. */
+interface Judged {
   /** The cell that is judged: the reading, its corrected value, or the error worked out from it. */
   readonly cell: Cell;
   readonly unit?: Unit;
+  /** The temperature from which the reading was brought to 20 °C here, where the workbook does not. */
+  readonly temperature?: Cell;
+}
+
+/** A value of an entry held against a bound. */
+export interface Comparison extends Judged {
   readonly limit: Limit;
   /** Where the bound comes from, in words; undefined where it stands in the workbook. */
   readonly source?: string;
@@ -29,10 +36,7 @@ const fits = (limit: Limit, unit: Unit | undefined): boolean =>
   limit.unit === undefined || unit === undefined || classOf(limit.unit) === classOf(unit);
 
 /** The numbers that a limit of this unit can be about, the corrected value before the reading. */
-const judgedBy = (
-  { cell, unit, beside, kind }: Entry,
-  limit: Limit,
-): { cell: Cell; unit?: Unit } | undefined => {
+const judgedBy = ({ cell, unit, beside, kind }: Entry, limit: Limit): Judged | undefined => {
   if (limit.unit === "%" || (OF_ERROR.includes(kind) && beside.error)) {
     const share = kind === "contact" ? beside.spread : (beside.error ?? beside.spread);
     return share?.number === undefined ? undefined : { cell: share, unit: "%" };
@@ -145,35 +149,77 @@ const isLowVoltage = ({ column, beside, facts }: Entry): boolean => {
   return volts !== undefined && volts < 1000;
 };
 
-/** Every comparison that an entry allows; by the workbook's own limits, and where it has none by the criterion. */
-export const compare = (entry: Entry, { ratedkV, basis }: SurveyContext): Comparison[] => {
+/** A bound that counts for an entry, and where it comes from. */
+export interface Bound {
+  readonly limit: Limit;
+  /** The document of a criterion; undefined where the bound stands in the workbook. */
+  readonly source?: string;
+}
+
+/** The bounds that count for an entry: the workbook's own, and where it has none the criterion of the basis. */
+export const boundsOf = (entry: Entry, { ratedkV, basis }: SurveyContext): Bound[] => {
   if (entry.kind === "withstand") return [];
-  const own = limitsOf(entry).flatMap((limit): Comparison[] => {
-    const judged = judgedBy(entry, limit);
-    return judged?.cell.number === undefined
-      ? []
-      : [{ ...judged, limit, verdict: verdictOf(judged.cell, judged.unit, limit) }];
-  });
+  const own = limitsOf(entry).map((limit): Bound => ({ limit }));
   if (
     own.length > 0 ||
     entry.kind !== "insulation" ||
+    entry.unit === undefined ||
     isLowVoltage(entry) ||
     ratedkV === undefined ||
     basis === undefined
   )
     return own;
   const least = insulationMinimum(ratedkV, { basis });
-  if (!least.ok || entry.cell?.number === undefined || entry.unit === undefined) return own;
-  const limit: Limit = { side: "least", number: least.value.value, unit: "MΩ", address: "" };
-  const judged = judgedBy(entry, limit);
-  return judged === undefined
-    ? own
-    : [
-        {
-          ...judged,
-          limit,
-          source: least.value.source.document,
-          verdict: verdictOf(judged.cell, judged.unit, limit),
-        },
-      ];
+  if (!least.ok) return [];
+  const { value, source } = least.value;
+  return [
+    {
+      limit: { side: "least", number: value, unit: "MΩ", address: "" },
+      source: source.document,
+    },
+  ];
 };
+
+/** An entry held against one bound; undefined where there is no number to compare. */
+export const compareBy = (entry: Entry, { limit, source }: Bound): Comparison | undefined => {
+  const judged = source === undefined ? judgedBy(entry, limit) : atBase(entry, limit);
+  return judged?.cell.number === undefined
+    ? undefined
+    : { ...judged, limit, source, verdict: verdictOf(judged.cell, judged.unit, limit) };
+};
+
+/** Every comparison that an entry allows; by the workbook's own limits, and where it has none by the criterion. */
+export const compare = (entry: Entry, context: SurveyContext): Comparison[] =>
+  boundsOf(entry, context).flatMap((bound) => compareBy(entry, bound) ?? []);
+
+/** Whether a title says that its readings are brought to 20 °C already. */
+export const isAtBase = ({ title }: SurveyColumn): boolean => /\b20 ?°|R ?20\b|corr/i.test(title);
+
+/** What is held against a criterion for 20 °C: the value that the workbook corrects, or the reading corrected here. */
+const atBase = (entry: Entry, limit: Limit): Judged | undefined => {
+  const judged = judgedBy(entry, limit);
+  const { cell, unit, column } = entry;
+  const warmth = temperatureOf(entry);
+  const isReading = judged !== undefined && judged.cell === cell && !isAtBase(column);
+  if (!isReading || unit === undefined || cell?.number === undefined || warmth === undefined)
+    return judged;
+  const corrected = insulationCorrect(inBaseUnit(cell.number, unit) / 1e6, warmth.celsius);
+  return corrected.ok
+    ? {
+        cell: { ...cell, number: corrected.value, unit: "MΩ" },
+        unit: "MΩ",
+        temperature: warmth.cell,
+      }
+    : judged;
+};
+
+/** The temperature at which a reading was taken, as its line tells it, and its cell. */
+export const temperatureOf = ({ beside: { temperature, air } }: Entry) => {
+  const cell = temperature ?? air;
+  if (cell?.number === undefined || !TEMPERATURES.includes(cell.unit)) return undefined;
+  const { number, unit } = cell;
+  return { cell, celsius: unit === "°F" ? ((number - 32) * 5) / 9 : number };
+};
+
+/** A number without a unit is in °C. */
+const TEMPERATURES: readonly (Unit | undefined)[] = [undefined, "°C", "°F"];

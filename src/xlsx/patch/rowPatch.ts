@@ -7,6 +7,7 @@ import {
   type Edit,
   edited,
   elementText,
+  removed,
   setAttribute,
 } from "../xml/editText";
 import { childOf, childrenOf, readXml, type XmlElement } from "../xml/readXml";
@@ -20,6 +21,8 @@ export interface CellPatch {
   /** Whether its formula is the one that is there, which then stays as it is written. */
   readonly kept: boolean;
   readonly style?: number;
+  /** Whether the cell goes, its look with it. */
+  readonly gone?: boolean;
   /** A formula that others take from this cell from now on. */
   readonly shared?: { readonly number: number; readonly area: string; readonly text: string };
 }
@@ -46,7 +49,8 @@ export function rowXml(
 
 function newCell(p: string, row: number, column: number, patch: CellPatch, number: TextNumber) {
   const style = patch.style ? ` s="${patch.style}"` : "";
-  if (patch.value === null && patch.formula === undefined && style === "") return "";
+  if (patch.gone || (patch.value === null && patch.formula === undefined && style === ""))
+    return "";
   return cellXml(p, ` r="${a1(row, column)}"${style}`, contentOf(patch), number);
 }
 
@@ -64,6 +68,10 @@ export function patchedRow(xml: string, patch: RowPatch, number: TextNumber): st
   const added: string[] = [];
   for (const [column, cell] of [...patch.cells].sort(([one], [other]) => one - other)) {
     const there = cells[columns.lastIndexOf(column)];
+    if (cell.gone) {
+      if (there) edits.push(removed(there));
+      continue;
+    }
     if (there) {
       edits.push({
         from: there.start,
@@ -162,9 +170,25 @@ function withShared(
 function spans(xml: string, row: XmlElement, { cells }: RowPatch): Edit[] {
   const found = /^(\d+):(\d+)$/.exec(row.attributes.get("spans") ?? "");
   if (!found) return [];
+  const gone = [...cells].flatMap(([column, cell]) => (cell.gone ? [column] : []));
   const columns = [...cells.keys()].map((column) => column + 1);
+  if (gone.length > 0) return narrower(xml, row, found, new Set(gone));
   const first = Math.min(Number(found[1]), ...columns);
   const last = Math.max(Number(found[2]), ...columns);
   const said = `${first}:${last}`;
   return said === found[0] ? [] : [setAttribute(xml, row, "spans", said)];
+}
+
+/** The columns that a row says it uses, back to the last that it has. */
+function narrower(
+  xml: string,
+  row: XmlElement,
+  [, first = "1", last = "1"]: RegExpExecArray,
+  gone: ReadonlySet<number>,
+): Edit[] {
+  const left = columnsOf(childrenOf(row, "c")).filter((column) => !gone.has(column));
+  const most = Math.max(Number(first), ...left.map((column) => column + 1));
+  return most < Number(last) && gone.has(Number(last) - 1)
+    ? [setAttribute(xml, row, "spans", `${first}:${most}`)]
+    : [];
 }

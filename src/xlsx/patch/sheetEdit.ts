@@ -124,6 +124,15 @@ export class SheetEdit {
     this.patchOf(row).cells.set(column, { value, formula, kept, style });
   }
 
+  /** Takes a cell out of the sheet, its look with it. */
+  cut(row: number, column: number): void {
+    if (this.formulaAt(row, column) !== undefined) {
+      this.refuseArray(row, column);
+      this.formulasChanged = true;
+    }
+    this.patchOf(row).cells.set(column, { value: null, kept: false, gone: true });
+  }
+
   private refuseArray(row: number, column: number): void {
     const array = this.read.scanned.formulas.arrays.find(
       ({ top, left, bottom, right }) =>
@@ -244,9 +253,10 @@ export class SheetEdit {
     const dimension = childOf(this.root, "dimension");
     const area = readArea(dimension?.attributes.get("ref") ?? "");
     if (!dimension || !area || this.rows.size === 0) return;
-    const wider = { ...area };
+    const wider = this.cutBack(area);
     for (const { row, cells } of this.rows.values())
-      for (const column of cells.keys()) {
+      for (const [column, { gone }] of cells) {
+        if (gone) continue;
         wider.top = Math.min(wider.top, row);
         wider.bottom = Math.max(wider.bottom, row);
         wider.left = Math.min(wider.left, column);
@@ -254,5 +264,37 @@ export class SheetEdit {
       }
     const ref = areaAddress(wider);
     if (areaAddress(area) !== ref) this.edit(setAttribute(this.text, dimension, "ref", ref));
+  }
+
+  /** The area that a sheet says it uses, less what goes at its right and its foot. */
+  private cutBack(area: Area): Area {
+    const gone = new Map(
+      [...this.rows.values()].map(({ row, cells }) => [
+        row,
+        new Set([...cells].flatMap(([column, cell]) => (cell.gone ? [column] : []))),
+      ]),
+    );
+    if ([...gone.values()].every(({ size }) => size === 0)) return { ...area };
+    const { starts, columns } = this.read.scanned.cells;
+    const kept = { right: area.left, bottom: area.top };
+    for (let row = 0; row + 1 < starts.length; row++)
+      for (let at = starts[row] ?? 0; at < (starts[row + 1] ?? 0); at++) {
+        const column = columns[at] ?? 0;
+        if (gone.get(row)?.has(column)) continue;
+        kept.right = Math.max(kept.right, column);
+        kept.bottom = Math.max(kept.bottom, row);
+      }
+    const [right, bottom] = [...gone].reduce(
+      ([right, bottom], [row, cells]) => [
+        Math.max(right, ...cells),
+        cells.size > 0 ? Math.max(bottom, row) : bottom,
+      ],
+      [-1, -1],
+    );
+    return {
+      ...area,
+      right: right >= area.right ? kept.right : area.right,
+      bottom: bottom >= area.bottom ? kept.bottom : area.bottom,
+    };
   }
 }
