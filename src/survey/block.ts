@@ -15,6 +15,8 @@ export interface SurveyColumn {
   readonly unit?: Unit;
   /** The phase or combination that the title names. */
   readonly position?: string;
+  /** The panel that its title names, where the panels stand across with several quantities each. */
+  readonly panel?: string;
   readonly stage?: Stage;
   readonly operation?: "closing" | "opening";
   /** The title of the group that it stands in. */

@@ -50,6 +50,8 @@ export interface SheetView {
   readonly address: (row: number, column: number) => string;
   /** The column of the view in which a cell stands. */
   readonly columnOf: (cell: Cell) => number;
+  /** The row of the view in which a cell stands. */
+  readonly rowOf: (cell: Cell) => number;
 }
 
 /** Cells up to which a sheet is read; one with more is no sheet of records that somebody keeps by hand. */
@@ -194,6 +196,7 @@ export function viewSheet(sheet: SheetSnapshot, order: DateOrder): SheetView | u
     order,
     address: a1,
     columnOf: ({ column }) => column,
+    rowOf: ({ row }) => row,
   };
 }
 
@@ -215,6 +218,7 @@ export function windowOf(
   lines: readonly number[],
 ): SheetView {
   const lineOf = new Map(lines.map((line, index) => [line, index]));
+  const placeOf = new Map(columns.map((column, index) => [column, index]));
   const place = (row: number, column: number) => [lines[column] ?? -1, columns[row] ?? -1] as const;
   return {
     name: view.name,
@@ -227,7 +231,8 @@ export function windowOf(
     turned: true,
     order: view.order,
     address: (row, column) => view.address(...place(row, column)),
-    columnOf: (cell) => lineOf.get(cell.row) ?? -1,
+    columnOf: (cell) => lineOf.get(view.rowOf(cell)) ?? -1,
+    rowOf: (cell) => placeOf.get(view.columnOf(cell)) ?? -1,
   };
 }
 

@@ -1,9 +1,11 @@
 import { unitSize } from "../quantities/units";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { quantitiesIn } from "./findFacts";
+import { isPointOfTime } from "./nameColumns";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
 import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
+import type { Concept } from "./words/words";
 
 /** A head and the lines under it, in the rows and columns of the view. */
 export interface FoundTable {
@@ -47,6 +49,7 @@ const segmentsOf = (view: SheetView, row: number): Segment[] => {
 const isTitle = (cell: Cell): boolean =>
   cell.unit === "s" ||
   cell.unit === "min" ||
+  isPointOfTime([cell.text]) ||
   (cell.text.length <= 80 &&
     !/:$/.test(cell.text) &&
     (conceptOf(cell.text) !== undefined || unitIn(cell.text) !== undefined));
@@ -81,7 +84,9 @@ const combinationsAmong = (texts: readonly string[]): string[] => {
 const isHead = ({ cells }: Segment): boolean => {
   if (cells.length < 2) return false;
   const texts = cells.map(({ text }) => text);
-  const phases = new Set([...phasesAmong(texts), ...combinationsAmong(texts)]);
+  // "U [V]" beside "I [mA]" are quantities, and no phases.
+  const bare = texts.filter((text) => !/[[(]/.test(text));
+  const phases = new Set([...phasesAmong(texts), ...combinationsAmong(bare)]);
   const isName =
     areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
@@ -153,10 +158,14 @@ const hasBodyOfColumns = (view: SheetView, segment: Segment): boolean => {
 };
 
 /** Whether a word of a stretch stands in another line under the same title: a line of values, cut by a blank cell. */
-const saysAgain = (view: SheetView, { cells }: Segment, row: number): boolean =>
-  cells.some(
-    (cell) => /\p{L}{2}/u.test(cell.text) && view.at(row, column(view, cell))?.text === cell.text,
+const saysAgain = (view: SheetView, { cells }: Segment, row: number): boolean => {
+  const again = cells.filter((cell) => view.at(row, column(view, cell))?.text === cell.text);
+  // "C, C, C" in line after line are answers, and no units.
+  return (
+    again.some(({ text }) => /\p{L}{2}/u.test(text)) ||
+    again.length >= Math.max(2, cells.length / 2)
   );
+};
 
 const overlaps = (one: { left: number; right: number }, other: { left: number; right: number }) =>
   one.left <= other.right && other.left <= one.right;
@@ -230,6 +239,13 @@ const isForm = (cells: readonly Cell[]): boolean => {
   return labels >= 2 && cells.length <= labels * 3;
 };
 
+/** What a line at the foot of a table may name for each of its columns. */
+const NAMED_BELOW: readonly (Concept | undefined)[] = ["by", "tester", "instrument", "remarks"];
+
+/** Whether a line names who did it, or with what, for each of the columns: "Operator | Aubry | Aubry". */
+const isNamesLine = (cells: readonly Cell[]): boolean =>
+  cells.length >= 3 && NAMED_BELOW.includes(conceptOf(cells[0]?.text ?? ""));
+
 /** Lines between a heading and the titles of its table, labels of a form among them. */
 const NEAR = 6;
 
@@ -257,7 +273,7 @@ const bottomOf = (
     if (isNext && cells.length === 1) break;
     if (blank > 0 && isForm(cells)) break;
     if (cells.length === 0) blank += 1;
-    else if (cells.length >= 2 && cells.some(isValue)) {
+    else if (cells.length >= 2 && (cells.some(isValue) || (blank === 0 && isNamesLine(cells)))) {
       blank = 0;
       last = row;
     }

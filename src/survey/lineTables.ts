@@ -1,7 +1,7 @@
 import type { SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView, windowOf } from "./cells";
 import type { FoundTable } from "./findTables";
-import { namesAmong } from "./phases";
+import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
 import { unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -33,6 +33,11 @@ const namesOf = (columns: readonly SurveyColumn[]): ReadonlySet<string> => {
   );
   return found.reduce((most, names) => (names.size > most.size ? names : most), new Set<string>());
 };
+
+/** Whether the panels across have several quantities each, in units of their own: the lines are points then. */
+const areSeveral = (columns: readonly SurveyColumn[]): boolean =>
+  new Set(columns.flatMap(({ panel, unit }) => (panel !== undefined && unit ? [unit] : []))).size >=
+  2;
 
 const LIMITS: readonly Concept[] = ["limit", "minimum", "maximum", "required"];
 
@@ -66,12 +71,29 @@ const partsOf = (
   if (
     values.length < 2 ||
     labels.length === 0 ||
+    areSeveral(columns) ||
+    labels.some((at) => isOfPanels(view, table, at)) ||
     !others.every(({ concept }) => BESIDE.includes(concept))
   )
     return undefined;
   return names.size >= 2 || tellsQuantities(view, table, labels)
     ? { labels, values, others: others.map(({ at }) => at) }
     : undefined;
+};
+
+/** Whether a column of labels names panels, by its title and its words: its lines are no quantities. */
+const isOfPanels = (view: SheetView, { top, head, bottom }: FoundTable, at: number): boolean => {
+  const shown = (row: number) => view.shown(row, at);
+  const titles = Array.from({ length: head - top + 1 }, (_, index) => shown(top + index));
+  const texts = Array.from({ length: bottom - head }, (_, index) =>
+    view.at(head + 1 + index, at),
+  ).flatMap((cell) => (cell && cell.number === undefined ? [cell.text] : []));
+  const isPlace = positionsAmong(texts);
+  return (
+    titles.some((cell) => cell && conceptOf(cell.text) === "panel") &&
+    areNames(texts) &&
+    texts.every((text) => isPlace(text) === undefined)
+  );
 };
 
 /** A table without labels shares those of the table at its left. */
@@ -172,6 +194,18 @@ const isStart = (view: SheetView, row: number, labels: readonly number[]): boole
   return below === undefined || view.shown(row + 1, first) === view.shown(row, first);
 };
 
+/** Lines of a head that tell the columns apart: the panels, and the phases of each. */
+const namingRows = (
+  view: SheetView,
+  heads: readonly number[],
+  values: readonly number[],
+  names: ReadonlySet<string>,
+): number[] =>
+  heads.filter((row) => {
+    const texts = values.flatMap((at) => view.shown(row, at)?.text ?? []);
+    return texts.some((text) => names.has(text)) || phasesAmong(texts).size >= 2;
+  });
+
 /** Tables whose lines are quantities, each group of lines a table with the quantities as titles. */
 export function lineTables(
   view: SheetView,
@@ -183,23 +217,22 @@ export function lineTables(
   const { labels, values, others } = parts;
   const names = namesOf(columns);
   const heads = Array.from({ length: table.head - table.top + 1 }, (_, index) => table.top + index);
-  const nameRow =
-    heads.find((row) => values.some((at) => names.has(view.shown(row, at)?.text ?? ""))) ??
-    table.head;
+  const naming = namingRows(view, heads, values, names);
+  const nameRows = naming.length > 0 ? naming : [table.head];
   const above = heads.flatMap((row) =>
-    row === nameRow ? [] : (view.shown(row, values[0] ?? 0) ?? []),
+    nameRows.includes(row) ? [] : (view.shown(row, values[0] ?? 0) ?? []),
   );
   return groupsOf(view, table, parts).map(({ lines, above: heading }): LineTable => {
     const rows = [...labels, ...values, ...others];
     return {
-      view: windowOf(view, rows, [nameRow, ...lines]),
+      view: windowOf(view, rows, [...nameRows, ...lines]),
       above: [...heading, ...above],
       table: {
         top: 0,
         head: labels.length - 1,
         bottom: rows.length - 1,
         left: 0,
-        right: lines.length,
+        right: lines.length + nameRows.length - 1,
       },
     };
   });

@@ -3,12 +3,22 @@ import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import type { Stage, SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
-import { dayOf } from "./dayOf";
+import {
+  areBounds,
+  areMeasured,
+  arePlaces,
+  areUnits,
+  areWords,
+  byCells,
+  conceptByValues,
+  unitOfCells,
+  WORDS,
+} from "./conceptUnder";
 import type { FoundTable } from "./findTables";
 import { withoutWave } from "./localWords";
-import { areNames, phasesAmong, positionsAmong } from "./phases";
+import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
 import { isUnitText, unitIn } from "./unitIn";
-import { conceptOf, hasWord, isWord, verdictIn } from "./words/sheetWords";
+import { conceptOf, hasWord, isWord } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** The lines of a column's title from the top, each once. */
@@ -63,33 +73,6 @@ const bareTitle = (text: string) =>
     .join(" ")
     .trim();
 
-/** What the values of a column are, whatever its title says: names of panels, phases, dates, verdicts. */
-const conceptByValues = (cells: readonly Cell[]): Concept | undefined => {
-  if (cells.length < 2) return undefined;
-  const share = (is: (cell: Cell) => boolean) => cells.filter(is).length / cells.length;
-  if (share(({ day }) => day !== undefined) > 0.7) return "date";
-  if (share(({ text }) => isVerdict(text)) > 0.7) return "result";
-  // One letter again and again is a mark: "Y, Y, N, Y". Phases take turns.
-  const [first] = cells;
-  const isMark = first !== undefined && /^(?:\p{L}|nc|so)$/iu.test(first.text);
-  const usual = mostFrequent(cells.map(({ text }) => text));
-  const isMarked = isMark && usual !== undefined && isTick(usual);
-  return cells.length >= 3 && isMarked && share(({ text }) => text === usual) > 0.7
-    ? "result"
-    : undefined;
-};
-
-const isTick = (text: string) => /^x$/i.test(text) || verdictIn(text) === "Pass";
-
-const mostFrequent = (texts: readonly string[]): string | undefined => {
-  const counts = new Map<string, number>();
-  for (const text of texts) counts.set(text, (counts.get(text) ?? 0) + 1);
-  return [...counts].sort((one, other) => other[1] - one[1])[0]?.[0];
-};
-
-const isVerdict = (text: string) =>
-  (text.length > 1 || /^[✓✔✗✘]$/u.test(text)) && verdictIn(text) !== undefined;
-
 /** The quantity that a column of a concept has. */
 const QUANTITY_OF: Readonly<Partial<Record<Concept, string>>> = {
   temperature: "temperature",
@@ -100,24 +83,6 @@ const QUANTITY_OF: Readonly<Partial<Record<Concept, string>>> = {
   duration: "time",
 };
 
-/** Concepts of words: a unit in their title makes them readings. */
-const WORDS: readonly Concept[] = [
-  "instrument",
-  "by",
-  "tester",
-  "panel",
-  "result",
-  "remarks",
-  "position",
-  "part",
-  "test",
-  "name",
-  "date",
-  "serial",
-  "stage",
-  "operation",
-];
-
 /** "60 s / 30 s", "R10/R1": one reading over an earlier one. */
 const RATIO_OF_TIMES =
   /^(?:r ?)?\d+ ?(?:s|sec|min|minutes?)?\.? ?[/÷:] ?(?:r ?)?\d+ ?(?:s|sec|min|minutes?)\.?(?: ratio)?$|^r ?\d+ ?[/÷:] ?r ?\d+$/i;
@@ -126,20 +91,37 @@ const RATIO_OF_TIMES =
 const RANGE_FROM = /^(?:from|von|de|du|desde)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
 const RANGE_TO = /^(?:to|bis|à|au|hasta|até)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
 
+/** A time at which a reading is taken: "30 s", "1 min", "R 60s", "R10". */
+const POINT_OF_TIME =
+  /^(?:(?:r ?)?\d+(?:[.,]\d+)? ?(?:s|sec|secs|seconds?|min|minutes?|['"′″])\.?|r ?\d+)$/i;
+
+/** Whether one of the lines of a title is a time at which a reading is taken. */
+export const isPointOfTime = (lines: readonly string[]): boolean =>
+  lines.some((line) => POINT_OF_TIME.test(line));
+
 /** Titles that are known by their form. */
 const FORMS: readonly {
   readonly form: RegExp;
   readonly concept: Concept;
   readonly needsUnit?: true;
 }[] = [
-  { form: /^\d+(?:[.,]\d+)? ?(?:s|sec|min)\.?$/i, concept: "reading" },
+  { form: POINT_OF_TIME, concept: "reading" },
+  { form: /^IP$/, concept: "index" },
   { form: RATIO_OF_TIMES, concept: "index" },
   { form: RANGE_FROM, concept: "minimum", needsUnit: true },
   { form: RANGE_TO, concept: "maximum", needsUnit: true },
 ];
 
+/** A bound in brackets behind what it is for: "Contact resistance, µΩ (max 60)". */
+const BRACKETED_BOUND =
+  /(?<=\S)\s*[([](?=[^)\]]*\d)(?:[<>≤≥]|m[aá]x|m[ií]n|limit|at least|at most|mind|höchst)[^()[\]]*[)\]]/iu;
+
+/** The bound that a title has in brackets; undefined where it has none. */
+export const boundInTitle = (title: string): string | undefined => BRACKETED_BOUND.exec(title)?.[0];
+
 /** What a title says, where its unit does not contradict it. */
-const conceptOfTitle = (title: string, unit: Unit | undefined): Concept | undefined => {
+const conceptOfTitle = (written: string, unit: Unit | undefined): Concept | undefined => {
+  const title = written.replace(BRACKETED_BOUND, "");
   const formed = FORMS.find(
     ({ form, needsUnit }) => form.test(title) && (unit !== undefined || !needsUnit),
   );
@@ -178,18 +160,6 @@ const NUMBERS: readonly Concept[] = [
   "secondary",
 ];
 
-/** A tester is a person or an instrument: instruments have numbers. */
-const testerBy = (cells: readonly Cell[]): Concept =>
-  cells.filter(({ text }) => /\d/.test(text)).length > cells.length / 2 ? "instrument" : "by";
-
-/** The unit that most cells of a column carry themselves. */
-const unitOfCells = (cells: readonly Cell[]): Unit | undefined => {
-  const counts = new Map<Unit, number>();
-  for (const { unit } of cells) if (unit) counts.set(unit, (counts.get(unit) ?? 0) + 1);
-  const [most] = [...counts].sort((one, other) => other[1] - one[1]);
-  return most && most[1] >= cells.length / 2 ? most[0] : undefined;
-};
-
 /** Words of a column that sums up its line, and is no limit for all that it is called the lowest. */
 const AGGREGATES = /(?:^|[^A-Z])(?:MIN|MAX|AVERAGE|SUM|SMALL|LARGE|MEDIAN|COUNT)\w*\(/i;
 const MEASURED = /measured|medid[oa]|gemessen|mesuré|found|of the|worst|encontrad/iu;
@@ -198,6 +168,16 @@ interface Titled {
   readonly at: number;
   readonly lines: readonly string[];
 }
+
+/** What a column is about whose title tells nothing, or what its cells are not. */
+const conceptOfUntitled = (
+  told: Concept | undefined,
+  unit: Unit | undefined,
+  cells: readonly Cell[],
+): Concept | undefined => {
+  if (told === undefined && arePlaces(cells)) return "position";
+  return areWords(cells) ? undefined : conceptOfUnit(unit ?? unitOfCells(cells));
+};
 
 /** What a column is about, by its title first and by what stands in it. */
 const conceptOfColumn = (
@@ -208,33 +188,20 @@ const conceptOfColumn = (
 ): Concept | undefined => {
   if (isNames) return "panel";
   const told = conceptOfTitle(own, unit) ?? groupConcept(lines, unit);
+  if (areBounds(cells) && (told === undefined || told === "reading" || told === "required"))
+    return "limit";
   if (told === undefined || (NUMBERS.includes(told) && areWords(cells)))
-    return conceptByValues(cells) ?? (areWords(cells) ? undefined : conceptOfUnit(unit));
+    return conceptByValues(cells) ?? conceptOfUntitled(told, unit, cells);
   const isLimit = told === "minimum" || told === "maximum" || told === "limit";
-  return isLimit && isAggregate(own, cells) ? undefined : byCells(told, cells);
+  return isLimit && sumsUp(own, cells) ? undefined : byCells(told, cells);
 };
 
-/** Titles that mean one thing or another by what stands under them. */
-const byCells = (told: Concept, cells: readonly Cell[]): Concept => {
-  if (told === "tester") return testerBy(cells);
-  if (told === "by" && areDays(cells)) return "date";
-  if (told === "panel" && areUnits(cells)) return "unit";
-  if (WORDS.includes(told) && areMeasured(cells)) return "reading";
-  if (BOUNDS.includes(told) && areWords(cells) && conceptByValues(cells) === "result")
-    return "result";
-  // "Result: 10,400 MΩ" is the reading.
-  if (told === "result" && cells.filter(({ unit }) => unit !== undefined).length > cells.length / 2)
-    return "reading";
-  // "Remarks: OK, OK, OK" and "Trip: yes, yes, yes" are results.
-  const isAnswered = told === "remarks" || (told === "reading" && areWords(cells));
-  return isAnswered && conceptByValues(cells) === "result" ? "result" : told;
-};
+/** Whether a formula sums up other cells. */
+export const isAggregate = (formula: string): boolean => AGGREGATES.test(formula);
 
-const isAggregate = (title: string, cells: readonly Cell[]): boolean =>
+const sumsUp = (title: string, cells: readonly Cell[]): boolean =>
   MEASURED.test(title) ||
-  cells.some(({ formula }) => formula !== undefined && AGGREGATES.test(formula));
-
-const BOUNDS: readonly Concept[] = ["limit", "minimum", "maximum", "required"];
+  cells.some(({ formula }) => formula !== undefined && isAggregate(formula));
 
 /** Titles of columns whose like names are no panels. */
 const NAMED_OTHERWISE: readonly (Concept | undefined)[] = [
@@ -246,23 +213,6 @@ const NAMED_OTHERWISE: readonly (Concept | undefined)[] = [
   "result",
   "remarks",
 ];
-
-/** Whether cells hold numbers with decimals, as readings have and names have not. */
-const areMeasured = (cells: readonly Cell[]) =>
-  cells.length > 1 &&
-  cells.filter(({ number, day }) => number !== undefined && day === undefined).length >
-    cells.length * 0.7 &&
-  cells.filter(({ value }) => typeof value === "number" && !Number.isInteger(value)).length >
-    cells.length * 0.4;
-
-const areUnits = (cells: readonly Cell[]) =>
-  cells.length > 1 && cells.filter(({ text }) => readUnit(text).ok).length > cells.length * 0.7;
-
-const areDays = (cells: readonly Cell[]) =>
-  cells.length > 1 && cells.filter((cell) => dayOf(cell) !== undefined).length > cells.length * 0.7;
-
-const areWords = (cells: readonly Cell[]) =>
-  cells.length > 1 && cells.filter(({ text }) => /\d/.test(text)).length < cells.length * 0.4;
 
 /** What the columns of a table are about, by their titles and what stands in them. */
 export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] {
@@ -282,10 +232,8 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
       (cell) => cell ?? [],
     );
   /** Whether a cell stands alone in its line: "Panel W1" over the lines of that panel. */
-  const isBanner = (cell: Cell) => {
-    const line = view.turned ? cell.column : cell.row;
-    return !titled.some(({ at }) => at !== view.columnOf(cell) && view.at(line, at));
-  };
+  const isBanner = (cell: Cell) =>
+    !titled.some(({ at }) => at !== view.columnOf(cell) && view.at(view.rowOf(cell), at));
   const hasPanel = titled.some(
     ({ at, lines }) =>
       ["panel", "due"].includes(conceptOf(phaseLine(lines, anyLetters)) ?? "") &&
@@ -305,9 +253,11 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
             ),
           ),
       );
-  const named = titled.map((column) =>
-    nameColumn(column, under(column.at), { phases, letters, anyLetters }, column === names),
-  );
+  const panels = panelsAmong(titled);
+  const named = titled.map((column) => ({
+    ...nameColumn(column, under(column.at), { phases, letters, anyLetters }, column === names),
+    ...panels(column),
+  }));
   // Where a column is titled as the result of readings, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
     concept === "result" && conceptOf(title) === "result";
@@ -323,6 +273,17 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
       )
     : named;
 }
+
+/** Panels named over their columns, each over more than one: "+E1" over "U [V]" and "I [mA]". */
+const panelsAmong = (titled: readonly Titled[]): ((column: Titled) => { panel?: string }) => {
+  const groups = titled.flatMap(({ lines }) => (lines.length > 1 ? lines.slice(0, -1) : []));
+  const series = namesAmong(groups);
+  const counted = [...series].filter((name) => groups.filter((one) => one === name).length > 1);
+  return ({ lines }) => {
+    const panel = lines.slice(0, -1).find((line) => counted.includes(line));
+    return counted.length >= 2 && panel !== undefined ? { panel } : {};
+  };
+};
 
 const phaseTitle = ({ title, group }: SurveyColumn) => title.slice(group?.length ?? 0).trim();
 
@@ -357,13 +318,13 @@ const nameColumn = (
 ): SurveyColumn => {
   const { at, lines } = column;
   const values = cells.filter(isValue);
-  const unit = unitOfTitle(lines, letters);
+  const unit = unitOver(unitOfTitle(lines, letters), cells);
   const own = phaseLine(lines, anyLetters);
   const isLetter = letters.has(lines.at(-1) ?? "");
   const named = isLetter ? undefined : conceptOfTitle(own, unit);
-  const position =
-    named === undefined || PHASED.includes(named) ? phases(unit, bareTitle(own)) : undefined;
-  const concept = isLetter
+  const isPlace = (named === undefined || PHASED.includes(named)) && !isTime(own);
+  const position = isPlace ? phases(unit, bareTitle(own)) : undefined;
+  const told = isLetter
     ? conceptOfLetter(lines, unit, cells)
     : conceptOfColumn({ ...column, own }, unit, cells, isNames);
   const formulas = cells.filter(({ formula }) => formula !== undefined).length;
@@ -373,25 +334,32 @@ const nameColumn = (
     lines,
     ...(lines.length > 1 ? { group: lines[0] } : {}),
     concept:
-      position !== undefined && !isLetter && !ASIDE.includes(concept)
-        ? unit === "kV"
-          ? "voltage"
-          : "reading"
-        : concept,
+      position !== undefined && !isLetter && !ASIDE.includes(told) ? conceptOfPlace(unit) : told,
     unit: unit ?? unitOfCells(values),
     ...(position === undefined ? {} : { position }),
     stage: stageIn(lines),
-    operation:
-      unit === undefined || OPERATED.includes(unitSize(unit).quantity)
-        ? operationIn(lines)
-        : undefined,
+    operation: isOperated(unit) ? operationIn(lines) : undefined,
     computed: values.length > 0 && formulas > values.length * 0.6,
     numbers: cells.filter(({ number }) => number !== undefined).length >= cells.length * 0.4,
   };
 };
 
+/** Units that are words as well. */
+const WORDED: readonly string[] = ["pressure", "length"];
+
+/** The unit of a title; "between main earth bar and" over words has none, "IR megohms" over the lines' names has that of its lines. */
+const unitOver = (unit: Unit | undefined, cells: readonly Cell[]): Unit | undefined => {
+  const isTalk = areWords(cells) && !cells.some(({ number }) => number !== undefined);
+  return unit && isTalk && WORDED.includes(unitSize(unit).quantity) ? undefined : unit;
+};
+
+/** What stands under a phase: the level of a withstand test, or a reading. */
+const conceptOfPlace = (unit: Unit | undefined): Concept => (unit === "kV" ? "voltage" : "reading");
+
 /** Quantities of closing and opening. */
 const OPERATED: readonly string[] = ["time", "voltage", "current"];
+const isOperated = (unit: Unit | undefined) =>
+  unit === undefined || OPERATED.includes(unitSize(unit).quantity);
 
 type PhaseReader = (unit: Unit | undefined, text: string) => string | undefined;
 
@@ -407,7 +375,7 @@ const phasesOf = (
     byUnit.set(unit, [...(byUnit.get(unit) ?? []), bareTitle(phaseLine(lines, anyLetters))]);
   }
   const readers = new Map([...byUnit].map(([unit, titles]) => [unit, positionsIn(titles)]));
-  return (unit, text) => (isTime(text) ? undefined : readers.get(unit)?.(text));
+  return (unit, text) => readers.get(unit)?.(text);
 };
 
 /** A time as a title, "1 min", is no phase. */
@@ -497,7 +465,7 @@ const aloneUnit = (lines: readonly string[], letters: ReadonlySet<string>): Unit
 /** The group's title speaks for columns whose own lines say nothing more. */
 const groupConcept = (lines: readonly string[], unit: Unit | undefined): Concept | undefined => {
   for (const line of lines.toReversed()) {
-    const concept = conceptOfTitle(line, unit);
+    const concept = isUnitText(line) ? undefined : conceptOfTitle(line, unit);
     if (concept) return concept;
   }
   return undefined;

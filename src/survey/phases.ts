@@ -59,7 +59,11 @@ export const positionsAmong = (
   const cleaned = written.map(earthed);
   const read = positionReader(cleaned.filter((text) => text.length <= 24));
   const phases = phasesAmong(cleaned);
+  // Four of a series and more are panels: no lineup has phases +E1 to +E5.
+  const series = namesAmong(texts);
+  const names = series.size >= 4 ? series : new Set<string>();
   return (text) => {
+    if (names.has(text)) return undefined;
     const plain = earthed(clean(text));
     // A word that is cut short is none: "Un." stands over units.
     if (plain.length > 24 || /^\p{L}{2,}\.$/u.test(plain)) return undefined;
@@ -73,12 +77,14 @@ export const positionsAmong = (
 
 const clean = (text: string) =>
   text
+    .replace(/\s*\[[^\]]*\]/g, "")
     .replace(/\s+/g, " ")
     .replace(/[–—→>]/g, "-")
     .replace(/\b(?:tierra|terre|terra|erde|masse|massa|tierra)\b/giu, "E")
     .trim();
 
-const STEM = /^(.*?\p{L}.*?)[ .-]?\d{1,4}$/u;
+/** "Panel 3", "CB-02", and numbers with a dash such as "52-101". */
+const STEM = /^(.*?\p{L}.*?|\d{1,3}-)[ .-]?\d{1,4}$/u;
 
 /** Those of several texts that are names of one series: they differ in the number at their end only. */
 export const namesAmong = (texts: readonly string[]): ReadonlySet<string> => {

@@ -5,7 +5,14 @@ import { type Cell, isValue, quantityIn, type SheetView } from "./cells";
 import { factsIn, joinFacts, NO_FACTS, quantitiesIn } from "./findFacts";
 import type { FoundTable } from "./findTables";
 import { checkKindOf, classOf, kindOf } from "./kindOf";
-import { isSummary, operationIn, stageIn } from "./nameColumns";
+import {
+  boundInTitle,
+  isAggregate,
+  isPointOfTime,
+  isSummary,
+  operationIn,
+  stageIn,
+} from "./nameColumns";
 import { unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord, kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -125,6 +132,7 @@ const isAnswered = ({ view, columns }: Draft, cells: readonly Cell[]): boolean =
 /** A column of labels: without a title, or with units in most of its words. */
 const labelOf = ({ view, columns, table }: Draft): SurveyColumn | undefined =>
   columns.find(({ title, at, numbers, concept }) => {
+    if (at === table.left && columns.some(({ panel }) => panel !== undefined)) return true;
     if (at !== table.left || (title !== "" && (numbers || concept === "panel"))) return false;
     const words = Array.from({ length: table.bottom - table.head }, (_, index) =>
       view.at(table.head + 1 + index, at),
@@ -144,11 +152,16 @@ interface Measure {
 const isReading = ({ concept, unit, computed, numbers, title }: SurveyColumn): boolean =>
   !computed &&
   !isWord(title.replace(/[([].*$/, ""), "summary") &&
+  !EXTENT.test(title) &&
   numbers &&
   (concept === "reading" ||
     (concept === undefined &&
       unit !== undefined &&
       (unit === "ms" || MEASURED.includes(classOf(unit)))));
+
+/** How long or thick something is: a cable is not tested for that. */
+const EXTENT =
+  /^(?:(?:cable|route|run) )?(?:length|longueur|länge|kabellänge|longitud|largo|comprimento|size|section|sección|secção|querschnitt|طول)(?![\p{L}])/iu;
 
 /** The kind of a reading in a log of mixed tests, until its line tells it. */
 const UNKNOWN = "";
@@ -182,22 +195,36 @@ function readingsOf(draft: Draft): Measure[] {
       }) ?? (isLog(columns) ? UNKNOWN : undefined);
     return kind === undefined ? [] : [{ column, kind }];
   };
+  const isCurve = isOverTime(draft) || isTimed(columns);
   const typed = columns
     .filter(isReading)
     .flatMap(named)
-    .map((measure) => (isOverTime(draft) ? { ...measure, kind: "indexCurve" } : measure));
+    .map((measure) => (isCurve ? { ...measure, kind: "indexCurve" } : measure));
   const worked = columns.filter(({ concept, computed }) => concept === "reading" && computed);
   const isTransformer = injectedOf(draft).length > 0;
   const found = (typed.length > 0 ? typed : worked.flatMap(named)).map((measure) =>
     isTransformer ? { ...measure, kind: injectedOf(draft)[0]?.kind ?? measure.kind } : measure,
   );
-  found.push(...levelsOf(draft, found), ...injectedOf(draft), ...excitingOf(draft));
+  const levels = levelsOf(draft, found);
+  found.push(...levels, ...injectedOf(draft), ...excitingOf(draft));
   // Columns that are titled by what is measured alone, under a heading that tells the unit.
   const isPlain = ({ concept, numbers, computed, at, unit }: SurveyColumn) =>
     concept === undefined && unit === undefined && numbers && !computed && at > draft.table.left;
-  if (around.unit !== undefined && found.every(({ column }) => column.unit === undefined))
+  const isTitled =
+    !draft.view.turned &&
+    found.some(({ column }) => column.lines.some((line) => conceptOf(line) === "reading"));
+  if (
+    around.unit !== undefined &&
+    !isTitled &&
+    found.every(({ column }) => column.unit === undefined)
+  )
     found.push(...columns.filter(isPlain).flatMap(named));
-  return found.length > 0 ? found : checksOf(draft);
+  // Insulation beside the withstand test of cables is that of the cables.
+  const areCables = levels.some(({ kind }) => kind === "cable");
+  const measured = areCables
+    ? found.map((one) => (one.kind === "insulation" ? { ...one, kind: "cable" } : one))
+    : found;
+  return measured.length > 0 ? measured : checksOf(draft);
 }
 
 /** Whether the lines of a table are minutes and seconds: one reading taken again and again. */
@@ -210,6 +237,16 @@ const isOverTime = (draft: Draft): boolean => {
     times.filter((cell) => cell !== undefined && isTime(cell)).length >=
     Math.max(3, times.length * 0.5)
   );
+};
+
+/** Whether the columns of a table are times: four of them, or three with the index that comes of them. */
+const isTimed = (columns: readonly SurveyColumn[]): boolean => {
+  const times = new Set(
+    columns.flatMap((column) =>
+      isReading(column) && isPointOfTime(column.lines) ? [column.lines.at(-1)] : [],
+    ),
+  );
+  return times.size >= (columns.some(({ concept }) => concept === "index") ? 3 : 4);
 };
 
 const isTime = ({ unit }: Cell) => unit === "s" || unit === "min";
@@ -282,7 +319,7 @@ function checksOf({ columns, around }: Draft): Measure[] {
 
 /** How well a column beside a reading fits it: its own stage, phase and operation count, then nearness. */
 const fitOf = (column: SurveyColumn, reading: SurveyColumn): number | undefined => {
-  const keys = ["stage", "position", "operation"] as const;
+  const keys = ["panel", "stage", "position", "operation"] as const;
   if (
     keys.some(
       (key) =>
@@ -351,7 +388,10 @@ const withoutBound = (cell: Cell): Cell => {
 /** A cell with its number and unit, taken out of its words where it has to be. */
 const withNumber = (written: Cell, concept: Concept, unit: Unit | undefined): Cell => {
   const cell = LIMIT_LINES.includes(concept) ? withoutBound(written) : written;
-  if (cell.number !== undefined) return cell.unit || unit === undefined ? cell : { ...cell, unit };
+  // "1.5 min" is a least value here, and no time.
+  const isOwn =
+    cell.unit !== undefined || unit === undefined || (cell !== written && unit === "min");
+  if (cell.number !== undefined) return isOwn ? cell : { ...cell, unit };
   if (!IN_WORDS.includes(concept)) return cell;
   const [quantity] = quantitiesIn(cell.text);
   return quantity ? { ...cell, number: quantity.number, unit: quantity.unit } : cell;
@@ -419,6 +459,9 @@ const limitsBeside = (beside: Beside, unit: Unit | undefined, kind: string): Lim
     return concept === "required" && !isBound ? [] : boundsIn(cell, concept, kind, unit);
   });
 
+/** Whether a cell is worked out as the highest or lowest of others: it sums up readings, and bounds none. */
+const isExtreme = ({ formula }: Cell): boolean => formula !== undefined && isAggregate(formula);
+
 /** Limits in lines of their own, for the readings of their columns. */
 const limitsAside = (
   view: SheetView,
@@ -436,12 +479,28 @@ const limitsAside = (
       concept === undefined ||
       !LIMIT_LINES.includes(concept) ||
       !shown ||
-      shown === named
+      shown === named ||
+      isExtreme(shown)
     )
       return [];
     const cell = withNumber(shown, concept, unitIn(named.text));
     return boundsIn(cell, concept, kind, unitIn(named.text) ?? unit);
   });
+
+/** Bounds that a title states for what stands under it: "Contact resistance, µΩ (max 60)". */
+const limitsInTitle = (
+  { view, table }: Draft,
+  { at, title }: SurveyColumn,
+  unit: Unit | undefined,
+): Limit[] => {
+  const text = boundInTitle(title);
+  const cell = text === undefined ? undefined : view.shown(table.head, at);
+  return cell && text !== undefined
+    ? factsIn({ ...cell, text }, unit).limits.filter(
+        (limit) => !limit.unit || !unit || classOf(limit.unit) === classOf(unit),
+      )
+    : [];
+};
 
 /** Columns that belong to the withstand test where a table has one beside other tests. */
 const OF_WITHSTAND: readonly Concept[] = ["voltage", "duration", "leakage", "discharge"];
@@ -454,6 +513,13 @@ const without = (beside: Beside, concepts: readonly Concept[]): Beside =>
 /** Columns whose words tell what is measured of the panel. */
 const NAMING: readonly Concept[] = ["part", "position"];
 
+/** A place without the words that tell before or after: "R – earth, before". */
+const withoutStage = (text: string | undefined): string | undefined =>
+  text
+    ?.split(/[,;(]/)
+    .filter((part, index) => index === 0 || stageIn([part]) === undefined)
+    .join(",");
+
 /** What is measured of the panel, as it is written. */
 const positionOf = (
   draft: Draft,
@@ -463,7 +529,7 @@ const positionOf = (
     .filter(
       ({ concept, at }) => concept !== undefined && NAMING.includes(concept) && at !== column.at,
     )
-    .map((named) => cellOf(named)?.text);
+    .map((named) => withoutStage(cellOf(named)?.text));
   const own = column.position ?? (isOneOfMany ? column.title : undefined);
   const isNamed = words.length > 0 || column.position !== undefined;
   return [...words, label?.text, own, isNamed ? undefined : beside.test?.text]
@@ -514,6 +580,7 @@ function entryOf(
   const limits = [
     ...limitsBeside(beside, unit, kind),
     ...limitsAside(view, aside, column, unit, kind),
+    ...limitsInTitle(draft, column, unit),
   ];
   return {
     kind,
@@ -529,6 +596,7 @@ function entryOf(
       column.stage ??
       (beside.stage && stageIn([beside.stage.text])) ??
       (beside.test && stageIn([beside.test.text])) ??
+      (beside.position && stageIn([beside.position.text])) ??
       around.stage,
     operation:
       column.operation ??
@@ -596,9 +664,16 @@ export function readTable(draft: Draft): Block | undefined {
     const cellOf = carried(line);
     panel =
       (panelColumn && cellOf(panelColumn)?.text) ??
-      (panelColumn ? panel : (line.banner ?? around.panel));
+      line.banner ??
+      (panelColumn ? panel : around.panel);
     return measures.flatMap(
-      (measure) => entryOf(draft, { measure, line, panel, cellOf }, aside, measures) ?? [],
+      (measure) =>
+        entryOf(
+          draft,
+          { measure, line, panel: measure.column.panel ?? panel, cellOf },
+          aside,
+          measures,
+        ) ?? [],
     );
   });
   return entries.some(({ cell }) => cell !== undefined)

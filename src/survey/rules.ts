@@ -10,6 +10,7 @@ import { missingEntry } from "./rules/missingEntry";
 import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { otherLimit } from "./rules/otherLimit";
+import { quotients } from "./rules/quotients";
 import type { SurveyRule } from "./rules/rule";
 import { statedBound } from "./rules/statedBound";
 import { stress } from "./rules/stress";
@@ -29,6 +30,7 @@ export const SURVEY_RULES: readonly SurveyRule[] = [
   dates,
   correction,
   workedOut,
+  quotients,
   formulas,
   otherLimit,
   unitSlip,

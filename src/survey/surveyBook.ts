@@ -1,7 +1,7 @@
 import { parseA1Range } from "@borgar/fx";
 import { dateOrder } from "../intake/words/readDate";
 import type { DateOrder } from "../quantities/dates";
-import type { Unit } from "../quantities/units";
+import { type Unit, unitSize } from "../quantities/units";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Block, Facts, Label, Survey, SurveyColumn, SurveyInstrument } from "./block";
 import { type Cell, isValue, type SheetView, turn, viewSheet } from "./cells";
@@ -118,12 +118,20 @@ const panelOver = (words: readonly Cell[]): string | undefined =>
     return text.length <= 30 && /\d/.test(text) && rest !== "" && conceptOf(rest) === "panel";
   })?.text;
 
-/** The unit in which a heading says that values are. */
-const unitOver = (words: readonly Cell[]) =>
-  words
-    .flatMap(({ text }) => [text, ...text.split(/[,;]/)])
-    .map(unitIn)
-    .find((unit) => unit !== undefined && unit.length > 1);
+/** Quantities in which no readings come, and that headings tell of a test all the same. */
+const CONDITIONS: readonly string[] = ["temperature", "share"];
+
+/** The unit in which a heading says that values are; a unit behind a number is a condition before it is that. */
+const unitOver = (words: readonly Cell[]): Unit | undefined => {
+  const parts = words.flatMap(({ text }) => [text, ...text.split(/[,;]/)]);
+  const units = parts.flatMap((text) => {
+    const unit = unitIn(text);
+    return unit !== undefined && unit.length > 1
+      ? [{ unit, isCondition: CONDITIONS.includes(unitSize(unit).quantity) }]
+      : [];
+  });
+  return units.find(({ isCondition }) => !isCondition)?.unit ?? units[0]?.unit;
+};
 
 /** A sheet on its way to be blocks. */
 interface Sheet {

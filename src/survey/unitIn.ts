@@ -28,8 +28,11 @@ export const isUnitText = (text: string): boolean =>
   isUnit(text) || text.split(/\s?[/:]\s?/).every(isUnit);
 
 const read = (written: string): Unit | undefined => {
-  // "mm/m" is how far something is out of level over a metre.
-  const text = withoutWave(latin(written)).replace(/\bmm ?(?:\/|per|por|pro|par|je) ?m\b/giu, "mm");
+  // "mm/m" is how far something is out of level over a metre; "A." and "C)" number the tables of a sheet.
+  const text = withoutWave(latin(written))
+    .replace(/\bmm ?(?:\/|per|por|pro|par|je) ?m\b/giu, "mm")
+    .replace(/\b(micro|milli|mega|giga) ohms?\b/giu, "$1ohm")
+    .replace(/^\p{Lu}[.)] (?=\p{L})/u, "");
   // A letter alone is a phase as often as a unit.
   if (/^\p{L}$/u.test(text)) return undefined;
   const { name, unit } = splitTitle(text);
@@ -51,9 +54,13 @@ const inBrackets = (text: string): Unit | undefined => {
 const isAtEnd = (text: string, name: string): boolean => {
   const last = text.split(/[\s,/]+/).at(-1) ?? "";
   if (/[,;]\s*[AV]$/.test(text)) return name !== "";
-  const isUnit = /^\p{L}$/u.test(last) ? LETTERED.includes(conceptOf(text)) : !NO_UNITS.test(last);
+  const isUnit = /^\p{L}$/u.test(last) ? isLettered(text) : !NO_UNITS.test(last);
   return name !== "" && !/\d$/.test(name) && isUnit;
 };
+
+/** Whether a title, or one of its words, names what is written with a letter for its unit. */
+const isLettered = (text: string): boolean =>
+  [text, ...text.split(" ")].some((words) => LETTERED.includes(conceptOf(words)));
 
 /** The first unit among the words: "µΩ at 100 A"; after a number it is a condition, and no unit of the values. */
 const amongWords = (text: string): Unit | undefined => {
@@ -61,7 +68,7 @@ const amongWords = (text: string): Unit | undefined => {
   for (const [index, word] of words.entries()) {
     const isCondition = /^[\d.,]+$/.test(words[index - 1] ?? "");
     if (word.length < 2 || /\d/.test(word) || isCondition || NO_UNITS.test(word)) continue;
-    const unit = readUnit(word.replace(/^(k?v)(?:dc|ac)$/i, "$1"));
+    const unit = readUnit(word.replace(/^(k?v)(?:dc|ac)$/i, "$1").replace(/\.$/, ""));
     if (unit.ok) return unit.value;
   }
   return undefined;

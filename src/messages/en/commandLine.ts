@@ -43,6 +43,7 @@ const CAUSES: Readonly<Record<string, string>> = {
   "survey-verdict": "Result that does not follow",
   "survey-word": "Word in place of a reading",
   "survey-worked-out": "Worked out otherwise",
+  "survey-quotient": "No quotient as in the other lines",
 };
 
 /** Texts of the command line: its help, and what its commands print. */

@@ -23,10 +23,12 @@ const signature = ({ entries }: Set_): string | undefined => {
   const texts = entries.flatMap(({ cell }) =>
     cell?.number === undefined ? [] : [String(cell.number)],
   );
-  if (texts.length < 3 || texts.length < entries.length || new Set(texts).size < 2)
+  if (texts.length < 2 || texts.length < entries.length || new Set(texts).size < 2)
     return undefined;
-  const telling = texts.filter((text) => text.replace(/\D|0+$/g, "").length >= 2).length;
-  return telling >= 2 ? `${entries[0]?.kind} ${texts.join(" ")}` : undefined;
+  const figures = texts.map((text) => text.replace(/\D|^0[.,]?0*|0+$/g, "").length);
+  const telling = figures.filter((count) => count >= 2).length;
+  const isRare = texts.length >= 3 || figures.every((count) => count >= 3);
+  return isRare && telling >= 2 ? `${entries[0]?.kind} ${texts.join(" ")}` : undefined;
 };
 
 const copies = ({ survey, text }: SurveyContext): Finding[] => {

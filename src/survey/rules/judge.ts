@@ -35,11 +35,25 @@ export const resultOf = ({ beside, cell }: Entry): "Pass" | "Fail" | undefined =
 const fits = (limit: Limit, unit: Unit | undefined): boolean =>
   limit.unit === undefined || unit === undefined || classOf(limit.unit) === classOf(unit);
 
+/** By how many percent a reading differs from what is expected. */
+const offBy = (cell: Cell | undefined, required: Cell | undefined): number | undefined =>
+  cell?.number !== undefined && required?.number !== undefined && required.number !== 0
+    ? (cell.number / required.number - 1) * 100
+    : undefined;
+
+/** The error or the spread of a reading in percent: as the line states it, else from what is expected. */
+const shareOf = ({ cell, beside, kind }: Pick<Entry, "cell" | "beside" | "kind">) => {
+  const stated = kind === "contact" ? beside.spread : (beside.error ?? beside.spread);
+  if (stated?.number !== undefined) return stated;
+  const off = OF_ERROR.includes(kind) ? offBy(cell, beside.required) : undefined;
+  return cell && off !== undefined ? { ...cell, number: off, bound: undefined } : undefined;
+};
+
 /** The numbers that a limit of this unit can be about, the corrected value before the reading. */
 const judgedBy = ({ cell, unit, beside, kind }: Entry, limit: Limit): Judged | undefined => {
   if (limit.unit === "%" || (OF_ERROR.includes(kind) && beside.error)) {
-    const share = kind === "contact" ? beside.spread : (beside.error ?? beside.spread);
-    return share?.number === undefined ? undefined : { cell: share, unit: "%" };
+    const share = shareOf({ cell, beside, kind });
+    return share && { cell: share, unit: "%" };
   }
   const { corrected } = beside;
   if (corrected?.number !== undefined && fits(limit, corrected.unit ?? unit))

@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block } from "../block";
+import type { Block, SurveyColumn } from "../block";
 import type { Cell } from "../cells";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
@@ -29,40 +29,60 @@ const PROVING: readonly Concept[] = [
   "required",
 ];
 
+/** What every test has, whatever is measured in it. */
+const OF_ALL: readonly (Concept | undefined)[] = ["result", "date", "by", "instrument"];
+
+/** Columns that are filled here and there. */
+const LOOSE: readonly (Concept | undefined)[] = ["remarks", "name", "part", "position", "panel"];
+
+/** Whether a column asks the same of every line: answers or numbers stand in it, and in all lines but one. */
+const isAsked = (block: Block, column: SurveyColumn): boolean => {
+  if (column.concept !== undefined) return PROVING.includes(column.concept);
+  if (LOOSE.includes(column.concept) || column.computed) return false;
+  const cells = block.lines.map((line) => block.at(line, column.at));
+  const filled = cells.filter((cell) => cell !== undefined);
+  const words = new Set(filled.map(({ text }) => text));
+  const isAnswer = column.numbers || words.size <= 2;
+  return isAnswer && filled.length >= 6 && filled.length >= cells.length - 1;
+};
+
 const isBlank = (cell: Cell | undefined): boolean =>
   cell === undefined || /^[-–—?.…]+$/.test(cell.text);
 
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
   block.columns
-    .filter(({ concept }) => concept !== undefined && PROVING.includes(concept))
+    .filter((column) => isAsked(block, column))
     .flatMap((column) => {
       const taken = block.entries.filter(
         ({ cell, column: { stage } }) =>
           cell !== undefined &&
           (stage === undefined || column.stage === undefined || stage === column.stage),
       );
-      // What one kind of test has no use for is blank in all its lines.
-      return groupBy(taken, ({ kind, unit }) => `${kind} ${unit}`).flatMap((entries) => {
-        const lines = groupBy(entries, ({ line }) => String(line)).flatMap(
-          ([first]) => first ?? [],
-        );
-        const blank = lines.filter(({ line }) => isBlank(block.at(line, column.at)));
-        const filled = lines.length - blank.length;
-        if (lines.length < 4 || filled < lines.length * 0.75) return [];
-        return blank.map((entry) =>
-          findingAt(
-            "survey-blank",
-            "query",
-            block,
-            entry,
-            block.address(entry.line, column.at),
-            text.missingEntry(column.title, filled, lines.length),
-            {
-              column: column.title,
-            },
-          ),
-        );
-      });
+      // What one kind of test has no use for is blank in all its lines; who did it and when counts for all.
+      const isOfAll = OF_ALL.includes(column.concept);
+      return groupBy(taken, ({ kind, unit }) => (isOfAll ? kind : `${kind} ${unit}`)).flatMap(
+        (entries) => {
+          const lines = groupBy(entries, ({ line }) => String(line)).flatMap(
+            ([first]) => first ?? [],
+          );
+          const blank = lines.filter(({ line }) => isBlank(block.at(line, column.at)));
+          const filled = lines.length - blank.length;
+          if (lines.length < 4 || filled < lines.length * 0.75) return [];
+          return blank.map((entry) =>
+            findingAt(
+              "survey-blank",
+              "query",
+              block,
+              entry,
+              block.address(entry.line, column.at),
+              text.missingEntry(column.title, filled, lines.length),
+              {
+                column: column.title,
+              },
+            ),
+          );
+        },
+      );
     });
 
 /** Labels that forms of one kind all have, and one of them blank. */

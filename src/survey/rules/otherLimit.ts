@@ -15,10 +15,28 @@ interface Stated {
 const isLooser = (side: Limit["side"], value: number, usual: number) =>
   side === "least" ? value < usual : value > usual;
 
+/** Whether two lines are about bolts of one sort. */
+const isSamePart = (one: Entry, other: Entry) => one.beside.part?.text === other.beside.part?.text;
+
+/** What is called for where it stands alike in nearly all lines: one torque for all bolts of a sort. */
+const calledFor = (block: Block, entry: Entry): Limit[] => {
+  const { required } = entry.beside;
+  return entry.kind === "torque" && required?.number !== undefined && block.lines.length >= 6
+    ? [
+        {
+          side: "least",
+          number: required.number,
+          unit: required.unit ?? entry.unit,
+          address: required.address,
+        },
+      ]
+    : [];
+};
+
 const find = ({ survey, text }: SurveyContext): Finding[] => {
   const stated = survey.blocks.flatMap((block) =>
     block.entries.flatMap((entry) =>
-      entry.limits.map((limit): Stated => {
+      [...entry.limits, ...calledFor(block, entry)].map((limit): Stated => {
         const unit = limit.unit ?? entry.unit;
         return { block, entry, limit, value: unit ? inBaseUnit(limit.number, unit) : limit.number };
       }),
@@ -39,12 +57,15 @@ const find = ({ survey, text }: SurveyContext): Finding[] => {
     const usual = group.find(({ value }) => value === most.value);
     return group
       .filter(({ value }) => Math.abs(value / most.value - 1) > 1e-6)
-      .flatMap(({ block, entry, limit, value }) => {
+      .flatMap((own) => {
+        const { block, entry, limit, value } = own;
         // Another limit for another part is no slip: the same value for the same part elsewhere shows it.
         const alike = group.filter(
           (other) => other.value === value && other.entry.position === entry.position,
         ).length;
         if (alike > 1) return [];
+        const isOtherPart = !group.some((other) => other !== own && isSamePart(other.entry, entry));
+        if (entry.kind === "torque" && isOtherPart) return [];
         return [
           findingAt(
             "survey-other-limit",

@@ -40,6 +40,14 @@ const inTest = ({ beside }: Entry): Cell | undefined => {
 
 const quantityOf = ({ unit }: Cell) => unit && unitSize(unit).quantity;
 
+/** The level that the line itself asks for, in volts: "Specified 40 | Applied 32 | kV". */
+const askedFor = ({ beside, unit }: Entry): number | undefined => {
+  const { required } = beside;
+  if (required?.number === undefined || unit === undefined) return undefined;
+  const own = required.unit ?? unit;
+  return unitSize(own).quantity === "voltage" ? inBaseUnit(required.number, own) : undefined;
+};
+
 /** The level of a withstand test: the reading itself, or the voltage beside the current that it drew. */
 const withstandOf = (block: Block, entry: Entry): Level | undefined => {
   const isLevel = entry.column.concept === "voltage";
@@ -49,7 +57,8 @@ const withstandOf = (block: Block, entry: Entry): Level | undefined => {
       ? (entry.beside.voltage ?? inTest(entry))
       : undefined;
   const value = cell && base(cell, isLevel ? (entry.unit ?? "kV") : "kV");
-  const stated = entry.facts.kV === undefined ? undefined : entry.facts.kV * 1000;
+  const stated =
+    askedFor(entry) ?? (entry.facts.kV === undefined ? undefined : entry.facts.kV * 1000);
   return cell && value !== undefined
     ? { block, entry, cell, value, stated, unit: "kV", sort: `${entry.kind} level` }
     : undefined;

@@ -1,5 +1,6 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
+import { unitSize } from "../../quantities/units";
 import type { Block, Entry } from "../block";
 import { inBaseUnit } from "../cells";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
@@ -18,7 +19,8 @@ const SLIPS = [3, 6, 9];
 const findIn = (block: Block, { text }: SurveyContext): Finding[] =>
   groupBy(
     block.entries,
-    ({ kind, column, operation }) => `${kind} ${column.unit} ${operation}`,
+    ({ kind, column, operation, unit }) =>
+      `${kind} ${column.unit} ${operation} ${unit && unitSize(unit).quantity}`,
   ).flatMap((group) => {
     const read = group.flatMap((entry) => {
       const value = base(entry);

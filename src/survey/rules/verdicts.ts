@@ -64,20 +64,21 @@ const failsForNothing = (
 };
 
 const DOUBTS =
-  /flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|descargó|\bfall[oa]\b|perfor|falló|rompi[oó]|no oper|not working|did not|faulty|damaged|no se repitió|saltó|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
-const NEGATED =
-  /\b(?:no|not|none|without|kein\w*|ohne|sin|sans|aucun\w*|sem|pas de|nenhum\w*)\b|after (?:repair|cleaning|drying)|repeated after/iu;
+  /\bb\/?d\b|leak(?:s|ing|age)? (?:at|from|on)|flash(?:ed|over| over|\b)|tripped|arc(?:ed|ing)|break ?down|broke down|track(?:ing|ed)|puncture|defect|to be (?:re|investigated)|re-?test (?:required|needed|to)|not (?:measured|taken|tested)|estimated|borrowed|durchschlag|überschlag|zu wiederholen|geschätzt|descarga|repetir|descargó|\bfall[oa]\b|perfor|falló|rompi[oó]|no oper|not working|did not|faulty|damaged|no se repitió|saltó|estimado|claquage|à refaire|amorçage|estimé|a repetir/iu;
+/** Words that deny the doubt that follows them, or that tell it is over. */
+const DENIAL =
+  /(?:^|[^\p{L}])(?:no|not|none|nil|never|without|kein\p{L}*|nicht|ohne|sin|sans|aucune?|ni|sem|pas de|nenhuma?|لا|دون|بدون)(?: \p{L}+){0,2}[\s:,-]*$/iu;
+const OVER = /after (?:repair|cleaning|drying)|repeated after/iu;
+
+/** Whether a remark tells of something wrong, and does not deny it: "no flashover", but "flashed over, not repeated". */
+const isDoubtful = (text: string): boolean => {
+  const found = DOUBTS.exec(text);
+  return found !== null && !OVER.test(text) && !DENIAL.test(text.slice(0, found.index));
+};
 
 const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[] => {
   const { remarks: remark, result } = entry.beside;
-  if (
-    !remark ||
-    !result ||
-    resultOf(entry) !== "Pass" ||
-    !DOUBTS.test(remark.text) ||
-    NEGATED.test(remark.text)
-  )
-    return [];
+  if (!remark || !result || resultOf(entry) !== "Pass" || !isDoubtful(remark.text)) return [];
   return [
     findingAt(
       "survey-remark",
@@ -91,6 +92,14 @@ const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[]
   ];
 };
 
+/** A word that says there is nothing: "none", "no B/D", "sin descarga". */
+const NOTHING =
+  /^(?:no|none|nil|non|not|nothing|without|kein\p{L}*|nein|nicht|ohne|sin|ningun\p{L}*|sans|aucune?|rien|sem|nenhuma?|não|لا|بدون)(?![\p{L}])/iu;
+
+/** What columns are called in which something is looked for, so that nothing is the good answer. */
+const SOUGHT =
+  /leak|obs|flash|break ?down|b ?\/ ?d|dischar|arc|defect|damage|fault|abnormal|leck|undicht|überschlag|durchschlag|mangel|mängel|schaden|fuga|descarga|defecto|anomal|fuite|claquage|amorçage|défaut|defeito|تسرب|انهيار|خلل/iu;
+
 /** Words that tell of a failure in a column that says nothing else of it. */
 const WRONG =
   /fail|\brev\b|revers|invert|wrong|incorrect|flash|broke|puncture|not |tripped|verpolt|verkehrt|falsch|vertauscht|durchschlag|invertid|inversée|défaut|mauvais|معكوس|مقلوب/iu;
@@ -98,7 +107,16 @@ const WRONG =
 /** Whether one word denies the other: a no among yeses, a cross among ticks. */
 const isOpposite = (text: string, usual: string): boolean =>
   (isWord(usual, "yes") && isWord(text, "no")) ||
+  // "C" for conforms and "NC" for does not.
+  (/^\p{Lu}{1,2}$/u.test(usual) && text === `N${usual}`) ||
   ((/^[✓✔☑√]$/u.test(usual) || verdictIn(usual) === "Pass") && /^[✗✘☒×xX]$/u.test(text));
+
+/** Whether a cell tells of something where the others found nothing: "none, none, leak at flange". */
+const isSomething = (text: string, usual: string, title: string): boolean =>
+  NOTHING.test(usual) &&
+  !NOTHING.test(text) &&
+  /\p{L}{2}/u.test(text) &&
+  (SOUGHT.test(title) || SOUGHT.test(text) || isDoubtful(text));
 
 /** Whether a column is known by its words at most: "Polarity: correct, correct, reversed". */
 const isUntitledWord = (concept: SurveyColumn["concept"], title: string): boolean =>
@@ -107,7 +125,11 @@ const isUntitledWord = (concept: SurveyColumn["concept"], title: string): boolea
 /** One cell that tells of a failure in a column where all others say the same harmless word. */
 const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
   block.columns
-    .filter(({ concept, numbers, title }) => !numbers && isUntitledWord(concept, title))
+    .filter(
+      ({ concept, numbers, title }) =>
+        !numbers &&
+        (isUntitledWord(concept, title) || concept === "remarks" || concept === "leakage"),
+    )
     .flatMap((column) => {
       const lines = groupBy(block.entries, ({ line }) => String(line)).flatMap(
         ([first]) => first ?? [],
@@ -125,7 +147,9 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
         .filter(
           ({ entry, cell }) =>
             cell.text !== most.value &&
-            (WRONG.test(cell.text) || isOpposite(cell.text, most.value)) &&
+            (WRONG.test(cell.text) ||
+              isOpposite(cell.text, most.value) ||
+              isSomething(cell.text, most.value, column.title)) &&
             !isWord(cell.text, "notApplicable") &&
             !isWord(cell.text, "notDone") &&
             (resultOf(entry) !== "Fail" || entry.beside.result?.address === cell.address),

@@ -68,6 +68,7 @@ export const en: SheetWords = {
     primary: [
       "amps in",
       "(?:.* )?pri(?:m(?:ary)?)?(?: .*)?",
+      "[iuv] ?prim(?: .*)?",
       "i ?p(?:rim)?(?: a)?",
       "injected(?: .*)?",
     ],
@@ -78,6 +79,7 @@ export const en: SheetWords = {
       "(?:.* )?secondary(?: .*)?",
       "sec (?:inj|meas|curr|read|out).*",
       "i ?s(?:ec)?(?: a)?",
+      "[iuv] ?se[ck](?: .*)?",
     ],
     class: ["(?:accuracy )?class", "cl"],
     ratio: [
@@ -86,13 +88,13 @@ export const en: SheetWords = {
       "tap",
     ],
     required: [
-      "(?:required|specified|spec|nominal|target|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
+      "(?:required|reqd?|specified|spec|nominal|nom|target|should be|filling|fill|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
       "(?:.* )?(?:torque )?(?:required|specified|spec)",
     ],
     minimum: [
       "(?:min|minimum|least|lowest allowed|lower limit|not less than|no less than)(?: .*)?",
-      "(?:.* )?(?:min|minimum)(?: \\S+)?",
-      "alarm(?: .*)?",
+      "(?:.* )?(?:min|minimum|least)(?: \\S+)?",
+      "alarm(?: (?!came|operated|acted|at\\b).*)?",
     ],
     maximum: [
       "(?:max|maximum|most|upper limit|not more than|not over|no more than|not to exceed)(?: .*)?",
@@ -152,7 +154,9 @@ export const en: SheetWords = {
       "(?:test )?team",
       "sig(?:n(?:ature)?)?",
       "sgd",
-      "witness(?:ed by)?",
+      "witn(?:ess)?(?:ed by)?",
+      "(?:carried out|examined|verified|approved) by",
+      "fitter|jointer|erector",
     ],
     instrument: [
       "(?:.* )?(?:instrument|device|meter|test set|test equipment|kit|apparatus|set)(?: .*)?",
@@ -163,7 +167,7 @@ export const en: SheetWords = {
       "test equipment",
     ],
     serial: ["(?:.* )?(?:serial|s n|sn|ser no)(?: .*)?"],
-    remarks: ["(?:remarks?|comments?|notes?|observations?)(?: .*)?"],
+    remarks: ["(?:remarks?|comments?|notes?|observations?|obs)(?: .*)?"],
     stage: ["stage", "before after", "pre post"],
     operation: ["operation", "op", "close open", "c o", "o c"],
     position: [
@@ -190,10 +194,11 @@ export const en: SheetWords = {
       "(?:.* )?(?:panel|cubicle|cub|ckt|unit|cell|bay|compartment|breaker|cb|switchgear|equipment|asset|tag|designation|unit id|frame|object|vcb|position no|swgr|bkr|brkr|bk|cct|c b|recloser|isolator|section|bus section)(?: (?:no|id|name|nr|number|designation|tag|ref))?",
     ],
     name: ["(?:function|duty|feeder|name|description|service|load|circuit name)(?: .*)?"],
-    index: ["(?:pi|dar|polari[sz]ation index|absorption ratio)(?: .*)?"],
+    index: ["(?:pi|dar|p i|d a r|polari[sz]ation index|absorption ratio)(?: .*)?"],
     reading: [
       "(?:.* )?(?:reading|readings|value|values|measured|resistance|megohms?|gigohms?|insulation)(?: .*)?",
       "ir(?: .*)?",
+      "(?:meas|measd|obtained|observed|came at|recorded)(?: .*)?",
       "(?:displayed|display|indicated|shown|actual|reads)(?: .*)?",
       "r(?: (?:\\d+|\\S?ω|min|s))*",
       "(?:applied|actual|measured|final) torque(?: .*)?",
@@ -252,7 +257,13 @@ export const en: SheetWords = {
     ],
     currentTransformer: ["cts?", "current transformers?"],
     voltageTransformer: ["v ?ts?", "p ?ts?", "voltage transformers?", "potential transformers?"],
-    excitation: ["excitation", "magneti[sz](?:ing|ation)", "saturation", "knee"],
+    excitation: [
+      "excitation",
+      "magneti[sz](?:ing|ation)",
+      "saturation",
+      "knee",
+      "[uv] ?i (?:curve|characteristic)",
+    ],
     torque: ["torque(?:s|d)?", "tightening", "bolts?", "bolted"],
     timing: [
       "timing",
@@ -262,9 +273,9 @@ export const en: SheetWords = {
       "speed",
     ],
     gas: ["gas", "sf6", "density"],
-    protection: ["relays?", "protection", "secondary injection", "pick ?up"],
-    metering: ["meters?", "metering"],
-    cable: ["cables?", "vlf"],
+    protection: ["relays?", "protection", "secondary inj(?:ection)?", "pick ?up", "over ?current"],
+    metering: ["meters?", "metering", "(?:am|volt|watt)meters?", "indicating instruments?"],
+    cable: ["cables?(?! (?:off|out|removed|isolated|not|disc\\w*|excluded))", "vlf"],
     indexCurve: ["polari[sz]ation index", "pi", "absorption"],
     inspection: ["inspection", "visual", "checks?", "check ?list", "mechanical"],
     function: [

@@ -1,0 +1,140 @@
+import { readUnit } from "../quantities/readUnit";
+import type { Unit } from "../quantities/units";
+import type { Cell } from "./cells";
+import { dayOf } from "./dayOf";
+import { positionsAmong } from "./phases";
+import { verdictIn } from "./words/sheetWords";
+import type { Concept } from "./words/words";
+
+/** What the values of a column are, whatever its title says: names of panels, phases, dates, verdicts. */
+export const conceptByValues = (cells: readonly Cell[]): Concept | undefined => {
+  if (cells.length < 2) return undefined;
+  const share = (is: (cell: Cell) => boolean) => cells.filter(is).length / cells.length;
+  if (share(({ day }) => day !== undefined) > 0.7) return "date";
+  if (share(({ text }) => isVerdict(text)) > 0.7) return "result";
+  // One letter again and again is a mark: "Y, Y, N, Y". Phases take turns.
+  const [first] = cells;
+  const isMark = first !== undefined && /^(?:\p{L}|nc|so)$/iu.test(first.text);
+  const usual = mostFrequent(cells.map(({ text }) => text));
+  const isMarked = isMark && usual !== undefined && isTick(usual);
+  return cells.length >= 3 && isMarked && share(({ text }) => text === usual) > 0.7
+    ? "result"
+    : undefined;
+};
+
+const isTick = (text: string) => /^x$/i.test(text) || verdictIn(text) === "Pass";
+
+const mostFrequent = (texts: readonly string[]): string | undefined => {
+  const counts = new Map<string, number>();
+  for (const text of texts) counts.set(text, (counts.get(text) ?? 0) + 1);
+  return [...counts].sort((one, other) => other[1] - one[1])[0]?.[0];
+};
+
+const isVerdict = (text: string) =>
+  (text.length > 1 || /^[✓✔✗✘]$/u.test(text)) && verdictIn(text) !== undefined;
+
+/** The unit that most cells of a column carry themselves. */
+export const unitOfCells = (cells: readonly Cell[]): Unit | undefined => {
+  const counts = new Map<Unit, number>();
+  for (const { unit } of cells) if (unit) counts.set(unit, (counts.get(unit) ?? 0) + 1);
+  const [most] = [...counts].sort((one, other) => other[1] - one[1]);
+  return most && most[1] >= cells.length / 2 ? most[0] : undefined;
+};
+
+/** Concepts of words: a unit in their title makes them readings. */
+export const WORDS: readonly Concept[] = [
+  "instrument",
+  "by",
+  "tester",
+  "panel",
+  "result",
+  "remarks",
+  "position",
+  "part",
+  "test",
+  "name",
+  "date",
+  "serial",
+  "stage",
+  "operation",
+];
+
+/** Whether cells hold numbers with decimals, as readings have and names have not. */
+export const areMeasured = (cells: readonly Cell[]) =>
+  cells.length > 1 &&
+  cells.filter(({ number, day }) => number !== undefined && day === undefined).length >
+    cells.length * 0.7 &&
+  cells.filter(({ value }) => typeof value === "number" && !Number.isInteger(value)).length >
+    cells.length * 0.4;
+
+const areNumbers = (cells: readonly Cell[]) =>
+  cells.length > 1 &&
+  cells.filter(({ number }) => number !== undefined).length > cells.length * 0.7;
+
+/** Whether most cells state a bound by its sign: "≥ 2 GΩ". */
+export const areBounds = (cells: readonly Cell[]) =>
+  cells.length > 1 &&
+  cells.filter(({ text }) => /^[≥≤]\s*\d/.test(text)).length > cells.length * 0.7;
+
+/** Whether most cells begin with a phase or a combination: "R – tierra, antes". */
+export const arePlaces = (cells: readonly Cell[]) => {
+  const texts = cells.map(({ text }) => (text.split(/[,;(]/)[0] ?? "").trim());
+  const read = positionsAmong(texts);
+  return texts.filter((text) => read(text) !== undefined).length > cells.length * 0.7;
+};
+
+export const areUnits = (cells: readonly Cell[]) =>
+  cells.length > 1 && cells.filter(({ text }) => readUnit(text).ok).length > cells.length * 0.7;
+
+const areDays = (cells: readonly Cell[]) =>
+  cells.length > 1 && cells.filter((cell) => dayOf(cell) !== undefined).length > cells.length * 0.7;
+
+export const areWords = (cells: readonly Cell[]) =>
+  cells.length > 1 && cells.filter(({ text }) => /\d/.test(text)).length < cells.length * 0.4;
+
+/** Concepts of names, whose columns are none where answers stand in them. */
+const NAMING: readonly Concept[] = ["panel", "part", "position", "name", "test"];
+const BOUNDS: readonly Concept[] = ["limit", "minimum", "maximum", "required"];
+
+type Under = (cells: readonly Cell[]) => boolean;
+
+const areAnswers: Under = (cells) => conceptByValues(cells) === "result";
+const areMostly =
+  (is: (cell: Cell) => boolean): Under =>
+  (cells) =>
+    cells.filter(is).length > cells.length / 2;
+const areSmallCurrents: Under = (cells) => ["mA", "µA"].includes(unitOfCells(cells) ?? "");
+const areTalk: Under = (cells) => areWords(cells) && conceptByValues(cells) === undefined;
+
+/** Titles that mean one thing or another by what stands under them, the first that applies; `is` left out where the column is then none of the concepts. */
+const TURNS: readonly {
+  readonly told: readonly Concept[];
+  readonly under: Under;
+  readonly is?: Concept;
+}[] = [
+  // A tester is a person or an instrument: instruments have numbers.
+  { told: ["tester"], under: areMostly(({ text }) => /\d/.test(text)), is: "instrument" },
+  { told: ["tester"], under: () => true, is: "by" },
+  { told: NAMING, under: areAnswers },
+  { told: ["by"], under: areNumbers, is: "required" },
+  // "Insulation, 5 kV DC | Measured" has its connections under the first title.
+  { told: ["reading"], under: (cells) => areTalk(cells) && arePlaces(cells), is: "position" },
+  { told: ["reading"], under: areTalk },
+  // What a withstand test draws comes in milliamperes.
+  { told: ["current"], under: areSmallCurrents, is: "leakage" },
+  { told: ["by"], under: areDays, is: "date" },
+  { told: ["panel"], under: areUnits, is: "unit" },
+  { told: WORDS, under: areMeasured, is: "reading" },
+  { told: BOUNDS, under: (cells) => areWords(cells) && areAnswers(cells), is: "result" },
+  // "Result: 10,400 MΩ" is the reading.
+  { told: ["result"], under: areMostly(({ unit }) => unit !== undefined), is: "reading" },
+  // "Remarks: OK, OK, OK" and "Trip: yes, yes, yes" are results.
+  { told: ["remarks"], under: areAnswers, is: "result" },
+  { told: ["reading"], under: (cells) => areWords(cells) && areAnswers(cells), is: "result" },
+];
+
+/** What a title means by what stands under it. */
+export const byCells = (told: Concept, cells: readonly Cell[]): Concept | undefined => {
+  const turn = TURNS.find((one) => one.told.includes(told) && one.under(cells));
+  return turn ? turn.is : told;
+};
