@@ -246,6 +246,10 @@ const NAMED_BELOW: readonly (Concept | undefined)[] = ["by", "tester", "instrume
 const isNamesLine = (cells: readonly Cell[]): boolean =>
   cells.length >= 3 && NAMED_BELOW.includes(conceptOf(cells[0]?.text ?? ""));
 
+/** Whether a line belongs to the table above it, after so many blank lines. */
+const isOfTable = (cells: readonly Cell[], blank: number): boolean =>
+  cells.length >= 2 && (cells.some(isValue) || (blank === 0 && isNamesLine(cells)));
+
 /** Lines between a heading and the titles of its table, labels of a form among them. */
 const NEAR = 6;
 
@@ -273,7 +277,7 @@ const bottomOf = (
     if (isNext && cells.length === 1) break;
     if (blank > 0 && isForm(cells)) break;
     if (cells.length === 0) blank += 1;
-    else if (cells.length >= 2 && (cells.some(isValue) || (blank === 0 && isNamesLine(cells)))) {
+    else if (isOfTable(cells, blank)) {
       blank = 0;
       last = row;
     }

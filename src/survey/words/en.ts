@@ -275,7 +275,10 @@ export const en: SheetWords = {
     gas: ["gas", "sf6", "density"],
     protection: ["relays?", "protection", "secondary inj(?:ection)?", "pick ?up", "over ?current"],
     metering: ["meters?", "metering", "(?:am|volt|watt)meters?", "indicating instruments?"],
-    cable: ["cables?(?! (?:off|out|removed|isolated|not|disc\\w*|excluded))", "vlf"],
+    cable: [
+      "cables?(?! (?:off|out|removed|dis|des|de|not|non|no|excl|isol|aisl|retir|hors|fuera)\\w*)",
+      "vlf",
+    ],
     indexCurve: ["polari[sz]ation index", "pi", "absorption"],
     inspection: ["inspection", "visual", "checks?", "check ?list", "mechanical"],
     function: [

@@ -100,7 +100,9 @@ export const es: SheetWords = {
       "(?:amperí|voltí|vatí)metros?",
       "instrumentos de tablero",
     ],
-    cable: ["(?<!sin )cables?(?! (?:des|no|retirados|fuera|aislados)\\w*)"],
+    cable: [
+      "(?<!sin )cables?(?! (?:off|out|removed|dis|des|de|not|non|no|excl|isol|aisl|retir|hors|fuera)\\w*)",
+    ],
     inspection: ["inspección", "visual", "revisión", "lista de (?:chequeo|verificación)"],
     function: ["funcional(?:es)?", "enclavamientos?"],
     dimensions: ["nivelación", "alineación"],

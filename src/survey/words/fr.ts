@@ -94,7 +94,9 @@ export const fr: SheetWords = {
     gas: ["gaz", "sf6"],
     protection: ["protections?", "relais", "injection secondaire"],
     metering: ["comptage", "compteurs?", "(?:ampère|volt|watt)mètres?", "appareils de tableau"],
-    cable: ["câbles?(?! (?:dé|non|retirés|isolés|hors)\\w*)"],
+    cable: [
+      "câbles?(?! (?:off|out|removed|dis|des|de|not|non|no|excl|isol|aisl|retir|hors|fuera)\\w*)",
+    ],
     inspection: ["contrôle visuel", "visuel", "vérifications?", "inspection"],
     function: ["fonctionnels?", "fonctionnement", "verrouillages?"],
     dimensions: ["alignement", "nivellement"],
