@@ -276,7 +276,7 @@ export const en: SheetWords = {
     protection: ["relays?", "protection", "secondary inj(?:ection)?", "pick ?up", "over ?current"],
     metering: ["meters?", "metering", "(?:am|volt|watt)meters?", "indicating instruments?"],
     cable: [
-      "cables?(?! (?:off|out|removed|dis|des|de|not|non|no|excl|isol|aisl|retir|hors|fuera)\\w*)",
+      "cables?(?! (?:off|out|removed|disc|desc|desl|deco|debr|depo|not|excl|isol|aisl|retir|hors|fuera)\\w*)",
       "vlf",
     ],
     indexCurve: ["polari[sz]ation index", "pi", "absorption"],

@@ -101,7 +101,7 @@ export const es: SheetWords = {
       "instrumentos de tablero",
     ],
     cable: [
-      "(?<!sin )cables?(?! (?:off|out|removed|dis|des|de|not|non|no|excl|isol|aisl|retir|hors|fuera)\\w*)",
+      "(?<!sin )cables?(?! (?:off|out|removed|disc|desc|desl|deco|debr|depo|not|excl|isol|aisl|retir|hors|fuera)\\w*)",
     ],
     inspection: ["inspección", "visual", "revisión", "lista de (?:chequeo|verificación)"],
     function: ["funcional(?:es)?", "enclavamientos?"],

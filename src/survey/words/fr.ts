@@ -95,7 +95,7 @@ export const fr: SheetWords = {
     protection: ["protections?", "relais", "injection secondaire"],
     metering: ["comptage", "compteurs?", "(?:ampère|volt|watt)mètres?", "appareils de tableau"],
     cable: [
-      "câbles?(?! (?:off|out|removed|dis|des|de|not|non|no|excl|isol|aisl|retir|hors|fuera)\\w*)",
+      "câbles?(?! (?:off|out|removed|disc|desc|desl|deco|debr|depo|not|excl|isol|aisl|retir|hors|fuera)\\w*)",
     ],
     inspection: ["contrôle visuel", "visuel", "vérifications?", "inspection"],
     function: ["fonctionnels?", "fonctionnement", "verrouillages?"],
