@@ -42,6 +42,7 @@ import { outsideRange } from "./rules/outsideRange";
 import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
 import { permitLacking } from "./rules/permitLacking";
+import { punchOpen } from "./rules/punchOpen";
 import { readingFormula } from "./rules/readingFormula";
 import { registerOdd } from "./rules/registerOdd";
 import { remarkContradicts } from "./rules/remarkContradicts";
@@ -129,6 +130,7 @@ export const RULES: readonly Rule[] = [
   altitude,
   sheetsDiffer,
   repairIncomplete,
+  punchOpen,
   unknownRuleWeight(() => RULE_IDS),
 ];
 

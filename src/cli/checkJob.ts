@@ -79,7 +79,7 @@ export const ruleTitle =
 
 /** Writes the page and the copies that a job asks for; what was written, in words. */
 async function writeOutputs(
-  { book, html, marked, sheet }: Job,
+  { book, html, marked, sheet, punch }: Job,
   report: Report,
   earlier: Earlier | undefined,
 ): Promise<string[]> {
@@ -102,6 +102,11 @@ async function writeOutputs(
     const { withFindings } = await import("../xlsx/writeFindings");
     saveBook(sheet, await withFindings(readBytes(book), report));
     told.push(text.sheet(sheet));
+  }
+  if (punch) {
+    const { withPunchList } = await import("../xlsx/writeFindings");
+    saveBook(punch, await withPunchList(readBytes(book), report));
+    told.push(text.punch(punch));
   }
   return told;
 }

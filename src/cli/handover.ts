@@ -8,6 +8,8 @@ import {
   statSync,
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
+import { punchList } from "../check/punchList";
+import { punchChanges } from "../check/punchWrites";
 import { type Content, contentOf, isFinal } from "../handover/content";
 import { exportsOf } from "../handover/exportsOf";
 import { fingerprintOf, sha256 } from "../handover/fingerprint";
@@ -21,7 +23,6 @@ import {
   TABLE,
   WORKBOOK,
 } from "../handover/manifest";
-import { punchSheet } from "../handover/punchSheet";
 import { recordsCsv } from "../handover/recordsCsv";
 import { openBook } from "../intake/openBook";
 import type { Paper } from "../look/page";
@@ -29,6 +30,7 @@ import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import { today } from "../quantities/today";
 import { writesOf } from "../sheets/appended";
+import { punchSheet } from "../sheets/ours/punchSheet";
 import { papersOf } from "../sheets/plannedSheet";
 import type { RecordBook } from "../sheets/recordBook";
 import { draftSheet } from "../xlsx/draftSheet";
@@ -75,13 +77,12 @@ export async function handOver(
   made.set(RECORDS, `${JSON.stringify(content, null, 1)}\n`);
   made.set(TABLE, recordsCsv(content.rows));
   step(WORKBOOK);
-  made.set(WORKBOOK, await named(file, () => freezeBook(bytes, frozenWrites(report.context))));
+  const punch = punchChanges(report).change ?? [];
+  const frozen = [...frozenWrites(report.context), ...punch];
+  made.set(WORKBOOK, await named(file, () => freezeBook(bytes, frozen)));
   step(PUNCH_LIST);
-  const sheet = punchSheet(
-    content.findings,
-    messages.handover.punchSheet,
-    papersOf(content.lineup),
-  );
+  const items = punchList(report).map(({ cells }) => cells);
+  const sheet = punchSheet(items, papersOf(content.lineup));
   const list = new BookEdit(newBook(messages.handover.punch));
   list.addSheet(draftSheet(sheet, writesOf(sheet)));
   made.set(PUNCH_LIST, list.save());

@@ -8,6 +8,7 @@ export interface Job {
   readonly html?: string;
   readonly marked?: string;
   readonly sheet?: string;
+  readonly punch?: string;
   readonly against?: string;
   /** Copies with result columns beside the tables of an own layout, and without them. */
   readonly addColumns?: string;

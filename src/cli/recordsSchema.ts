@@ -68,6 +68,24 @@ const repair = z.strictObject({
   retested: day,
 });
 
+const punch = z.strictObject({
+  number: z.number(),
+  panel: z.string(),
+  what: z.string(),
+  severity: z.string().describe("stop, query or note"),
+  owner: z.string(),
+  due: day,
+  state: z.string().describe("Open, Closed or Accepted, or a word of the project's own"),
+  note: z.string().describe("how it was closed"),
+  files: z.string().describe("names of photos and files, with semicolons between them"),
+  raised: day,
+  closed: day,
+  accepted: z.string().describe("why a finding was accepted, by whom and when"),
+  check: z.string().describe("Found or Gone, by the last check; blank where written by hand"),
+  sheet: z.string(),
+  cell: z.string(),
+});
+
 /** What `records.json` of a hand-over holds. */
 export const recordsSchema = z.strictObject({
   format: z.literal(RECORDS_FORMAT),
@@ -78,6 +96,7 @@ export const recordsSchema = z.strictObject({
   rows: z.array(row),
   history: z.array(replaced).describe("readings that later ones have taken the place of"),
   repairs: z.array(repair).describe("what failed and was repaired, as found and as left"),
+  punch: z.array(punch).describe("what is to be closed out, and what was"),
   findings: z.array(finding),
 });
 

@@ -19,7 +19,7 @@ export const isForeign = ({ lineup, tables, snapshot }: RecordBook): boolean =>
 /** Checks a workbook in somebody's own layout, and writes its marked copy where one is asked for. */
 export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> {
   const { book, day, rated, basis, whole, marked, addColumns, removeColumns } = job;
-  const needing = (["html", "sheet", "against"] as const).filter((option) => job[option]);
+  const needing = (["html", "sheet", "punch", "against"] as const).filter((option) => job[option]);
   if (needing.length > 0)
     throw new UsageError(
       ({ survey }) => `${book}: ${survey.needsLineup(needing.map((option) => `--${option}`))}`,

@@ -1,4 +1,5 @@
 import { memoryXml, NAMESPACE, REMEMBERED_NAMESPACE, rememberedXml } from "../memory/memory";
+import { isBlank } from "../records/kind";
 import { BookError } from "../sheets/bookError";
 import { isSameStored } from "../sheets/cell";
 import type { Changes } from "../sheets/changes";
@@ -12,7 +13,8 @@ import { contentSteps, entrySteps } from "./writeContent";
 
 /**
  * Writes rows into tables of ours, puts sheets of ours into the workbook, and keeps what it is to
- * remember. Rows alone take one round trip; sheets and memory one more, which asks what is there.
+ * remember. Rows alone take one round trip; sheets, memory and what is written over one more, which asks
+ * what is there.
  *
  * @throws {BookError} where a sheet of the user's is in the way, or what is to be written over is not
  * what was read: nothing is changed then
@@ -29,7 +31,7 @@ export const applyChanges = (
       context.workbook.tables.load("items/name,items/worksheet/name");
       context.workbook.worksheets.load("items/name");
     }
-    if (texts.length + made.length > 0) {
+    if (texts.length + made.length > 0 || change.some(writesOver)) {
       const asked = change.map((table) => ask(context, table));
       await context.sync();
       for (const answer of asked) refuseWhatChanged(answer);
@@ -108,6 +110,10 @@ function ask(context: Excel.RequestContext, change: Change) {
   if (rows.length > 0) there.load("values");
   return { change, body, first, there };
 }
+
+/** Whether cells are written over that held something. */
+const writesOver = ({ table, writes }: Change): boolean =>
+  writes.some(({ row, column }) => row < table.rowCount && !isBlank(table.cell(row, column)));
 
 type Change = NonNullable<Changes["change"]>[number];
 

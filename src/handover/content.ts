@@ -1,6 +1,7 @@
 import type { Counts, Report } from "../check/check";
 import type { JudgedTable } from "../check/context";
 import type { Finding } from "../check/finding";
+import { type PunchItem, punchList } from "../check/punchList";
 import { type RowComparison, recordRows } from "../check/recordRows";
 import type { Lineup } from "../lineup/lineup";
 import { serialDay } from "../quantities/dates";
@@ -9,6 +10,7 @@ import { readingWords } from "../records/readingWords";
 import { cellAddress } from "../sheets/address";
 import { historyOf } from "../sheets/ours/historySheet";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
+import { PUNCH_STATES } from "../sheets/ours/punchSheet";
 import { repairsOf } from "../sheets/ours/repairSheet";
 import type { Verdict } from "../standards/judge";
 
@@ -74,6 +76,29 @@ export interface HandedRepair {
   readonly retested: string;
 }
 
+/** An item of the punch list. Days as 2026-11-25; blank where not known. */
+export interface HandedPunch {
+  readonly number: number;
+  readonly panel: string;
+  readonly what: string;
+  readonly severity: string;
+  readonly owner: string;
+  readonly due: string;
+  readonly state: string;
+  /** How it was closed. */
+  readonly note: string;
+  /** Names of photos and files. */
+  readonly files: string;
+  readonly raised: string;
+  readonly closed: string;
+  /** Why a finding was accepted, by whom and when. */
+  readonly accepted: string;
+  /** Whether the check still finds it: `Found`, `Gone`; blank where it was written by hand. */
+  readonly check: string;
+  readonly sheet: string;
+  readonly cell: string;
+}
+
 /** All that a hand-over says: what `records.json` holds, what the report prints, what the fingerprint is taken of. */
 export interface Content {
   readonly format: typeof RECORDS_FORMAT;
@@ -87,20 +112,44 @@ export interface Content {
   readonly history: readonly HandedHistory[];
   /** What failed and was repaired, as found and as left. */
   readonly repairs: readonly HandedRepair[];
+  /** What is to be closed out, and what was: from findings and by hand. */
+  readonly punch: readonly HandedPunch[];
   readonly findings: readonly Finding[];
 }
 
 /** What the check for hand-over of a workbook comes to, as plain data. */
-export const contentOf = ({ context, counts, findings }: Report): Content => ({
-  format: RECORDS_FORMAT,
-  checked: serialDay(context.today),
-  lineup: context.lineup,
-  instruments: [...(context.instruments?.values() ?? [])],
-  counts,
-  rows: context.tables.flatMap((table) => rowsOf(table, context)),
-  history: historyOf(context.snapshot).map(replaced),
-  repairs: repairsOf(context.snapshot).map(({ row }) => repaired(row, context)),
-  findings,
+export const contentOf = (report: Report): Content => {
+  const { context, counts, findings } = report;
+  return {
+    format: RECORDS_FORMAT,
+    checked: serialDay(context.today),
+    lineup: context.lineup,
+    instruments: [...(context.instruments?.values() ?? [])],
+    counts,
+    rows: context.tables.flatMap((table) => rowsOf(table, context)),
+    history: historyOf(context.snapshot).map(replaced),
+    repairs: repairsOf(context.snapshot).map(({ row }) => repaired(row, context)),
+    punch: punchList(report).map(handedPunch),
+    findings,
+  };
+};
+
+const handedPunch = ({ cells }: PunchItem): HandedPunch => ({
+  number: Number(cells.number) || 0,
+  panel: textOf(cells.panel),
+  what: textOf(cells.what),
+  severity: textOf(cells.weight),
+  owner: textOf(cells.owner),
+  due: dayIn(cells.due),
+  state: textOf(cells.state) || PUNCH_STATES.open,
+  note: textOf(cells.note),
+  files: textOf(cells.files),
+  raised: dayIn(cells.raised),
+  closed: dayIn(cells.closed),
+  accepted: textOf(cells.accepted),
+  check: textOf(cells.check),
+  sheet: textOf(cells.sheet),
+  cell: textOf(cells.address),
 });
 
 const replaced = (row: Row): HandedHistory => ({

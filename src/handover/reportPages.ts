@@ -1,5 +1,4 @@
 import type { Content as Block, TableCell, TDocumentDefinitions } from "pdfmake/interfaces";
-import { byWeight } from "../check/byWeight";
 import type { Report } from "../check/check";
 import { countWords, matrix, type Standing, standing, standings } from "../check/matrix";
 import type { Paper } from "../look/page";
@@ -8,8 +7,9 @@ import { evenParts } from "../quantities/evenParts";
 import { groupedBy } from "../quantities/groupedBy";
 import { drawingOf } from "../report/drawing";
 import { STANDING } from "../report/standing";
+import { PUNCH_CHECK, PUNCH_STATES } from "../sheets/ours/punchSheet";
 import { papersOf } from "../sheets/plannedSheet";
-import { type Content, isFinal } from "./content";
+import { type Content, type HandedPunch, isFinal } from "./content";
 import { inGroups } from "./fingerprint";
 import { plotBlocks } from "./plotBlocks";
 import { recordBlocks } from "./recordBlocks";
@@ -221,32 +221,60 @@ function plots({ context }: Report, messages: Messages): Block[] {
   return blocks.length > 0 ? [heading(messages.handover.plots), ...blocks] : [];
 }
 
-function punch({ findings }: Content, text: Messages["handover"]): Block[] {
-  const work = findings.filter(({ weight }) => weight !== "note");
-  const open = byWeight(work.filter(({ concession }) => !concession));
+function punch({ findings, punch }: Content, text: Messages["handover"]): Block[] {
+  const closed = punch.filter(isClosed);
+  const left = punch.filter((item) => !isClosed(item) && item.state !== PUNCH_STATES.accepted);
   const accepted = findings.flatMap(({ message, concession }) =>
     concession ? [[message, concession.reason, concession.name, concession.date]] : [],
   );
   return [
     heading(text.punch),
-    open.length > 0
+    left.length > 0
       ? tableOf(
           text.punchColumns,
-          open.map(({ weight, panel, sheet, address, message }) => [
-            weight,
-            panel ?? "",
-            `${sheet}!${address}`,
-            message,
-          ]),
-          [36, 50, 90, "*"],
+          left.map((item) => openLine(item, text)),
+          [20, 36, 46, "*", 76, 62, 46],
         )
       : text.punchNone,
+    ...(closed.length > 0
+      ? [
+          smaller(text.punchClosed),
+          tableOf(
+            text.punchClosedColumns,
+            closed.map(({ number, panel, what, closed, note }) => [
+              String(number),
+              panel,
+              what,
+              closed,
+              note,
+            ]),
+            [20, 46, "*", 50, "*"],
+          ),
+        ]
+      : []),
     smaller(text.concessions),
     accepted.length > 0
       ? tableOf(text.concededColumns, accepted, ["*", "*", 80, 55])
       : text.concessionsNone,
   ];
 }
+
+/** Closed, and not found by the check all the same. */
+const isClosed = ({ state, check }: HandedPunch): boolean =>
+  state === PUNCH_STATES.closed && check !== PUNCH_CHECK.found;
+
+const openLine = (
+  { number, severity, panel, what, sheet, cell, owner, due, state }: HandedPunch,
+  text: Messages["handover"],
+): string[] => [
+  String(number),
+  severity,
+  panel,
+  what,
+  sheet === "" ? "" : `${sheet}!${cell}`,
+  [owner, due].filter(Boolean).join(", "),
+  state === PUNCH_STATES.closed ? text.stillFound(state) : state,
+];
 
 function cautions({ context }: Report, text: Messages["handover"]): Block[] {
   const said = context.tables.flatMap(({ kind }) => kind.cautions);

@@ -13,7 +13,7 @@ import { useLocale } from "./locale";
 import type { StepProps } from "./shared";
 
 /** What the records come to: counts by record, what is open, which instruments were used. */
-export default function HandOverStep({ book, work }: StepProps): ReactElement {
+export default function HandOverStep({ host, book, work, read }: StepProps): ReactElement {
   const messages = useText();
   const text = messages.handOver;
   const locale = useLocale();
@@ -72,6 +72,13 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
       if (found.ok) setFinal(found.report);
       work.setTold(text.checked);
     });
+  const updatePunch = () =>
+    work.run(async (watch) => {
+      const { openItems, punchChanges } = await import("../check/punchWrites");
+      await host.change(punchChanges(report), watch);
+      await read(watch);
+      work.setTold(text.punchUpdated(openItems(report)));
+    });
   return (
     <Stack spacing={2}>
       <Box>
@@ -86,6 +93,9 @@ export default function HandOverStep({ book, work }: StepProps): ReactElement {
       </Button>
       <Button variant="outlined" onClick={copy} disabled={work.busy}>
         {text.copy}
+      </Button>
+      <Button variant="outlined" onClick={updatePunch} disabled={work.busy}>
+        {text.updatePunch}
       </Button>
       <Box component="section" aria-labelledby="by-record">
         <Typography id="by-record" variant="h3">

@@ -8,6 +8,7 @@ import { equipmentSheet } from "./ours/equipmentSheet";
 import { historySheet } from "./ours/historySheet";
 import { instrumentSheet } from "./ours/instrumentSheet";
 import { panelSheet } from "./ours/panelSheet";
+import { punchSheet } from "./ours/punchSheet";
 import { repairSheet } from "./ours/repairSheet";
 import { settingsSheet } from "./ours/settingsSheet";
 import { type PlannedSheet, papersOf } from "./plannedSheet";
@@ -31,6 +32,7 @@ export const planFor = (lineup: Lineup): Plan => ({
     instrumentSheet(lineup),
     historySheet(),
     repairSheet(),
+    punchSheet(),
     concessionSheet(),
   ].map((planned) => ({ ...planned, papers: papersOf(lineup) })),
 });

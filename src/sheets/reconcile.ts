@@ -7,6 +7,7 @@ import { freeSheetName } from "./freeSheetName";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "./ours/concessionSheet";
 import { HISTORY_COLUMNS, HISTORY_TABLE } from "./ours/historySheet";
 import { INSTRUMENT_TABLE } from "./ours/instrumentSheet";
+import { PUNCH_COLUMNS, PUNCH_TABLE } from "./ours/punchSheet";
 import { REPAIR_COLUMNS, REPAIR_TABLE } from "./ours/repairSheet";
 import type { Plan } from "./plan";
 import type { PlannedSheet } from "./plannedSheet";
@@ -72,9 +73,10 @@ const NAMING: ReadonlyMap<string, readonly Column[]> = new Map([
   [CONCESSION_TABLE, CONCESSION_COLUMNS],
   [HISTORY_TABLE, HISTORY_COLUMNS],
   [REPAIR_TABLE, REPAIR_COLUMNS],
+  [PUNCH_TABLE, PUNCH_COLUMNS],
 ]);
 
-/** Concessions, repairs and the history name a row by its key: they follow it. */
+/** Concessions, repairs, the punch list and the history name a row by its key: they follow it. */
 function withRowNames(
   change: TableChange,
   plan: Plan,

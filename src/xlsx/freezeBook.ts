@@ -13,15 +13,19 @@ import { childOf, childrenOf } from "./xml/readXml";
  * A copy of a workbook in which values stand in place of the tables' formulas, so that it reads alike
  * everywhere, and whose sheets are protected against slips, without a password.
  *
- * @param tables the values of the cells that hold formulas
+ * @param tables the values of the cells that hold formulas, and what else is written
  */
 export const freezeBook = (
   file: Uint8Array,
-  tables: readonly { readonly table: TableSnapshot; readonly writes: readonly CellWrite[] }[],
+  tables: readonly {
+    readonly table: TableSnapshot;
+    readonly writes: readonly CellWrite[];
+    readonly added?: number;
+  }[],
 ): Promise<Uint8Array> =>
   understood(async () => {
     const book = new BookEdit(openFile(file));
-    for (const { table, writes } of tables) fillTable(book, { table, writes, added: 0 });
+    for (const { table, writes, added = 0 } of tables) fillTable(book, { table, writes, added });
     for (const { name, part } of book.worksheets) freezeSheet(book, name, part);
     return book.save();
   });

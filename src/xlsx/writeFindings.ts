@@ -1,9 +1,11 @@
 import type { Report } from "../check/check";
 import { findingsSheet } from "../check/findingsSheet";
+import { punchChanges } from "../check/punchWrites";
 import { writesOf } from "../sheets/appended";
 import { papersOf } from "../sheets/plannedSheet";
 import { openFile } from "./book";
 import { draftSheet } from "./draftSheet";
+import { writeCells } from "./file";
 import { BookEdit } from "./patch/bookEdit";
 import { understood } from "./readBook";
 
@@ -18,3 +20,9 @@ export const withFindings = (
     book.renewSheet(draftSheet(planned, writesOf(planned)));
     return book.save();
   });
+
+/** A copy of a workbook file with its punch list brought up to date; everything else stays. */
+export const withPunchList = (file: Uint8Array, report: Report): Promise<Uint8Array> => {
+  const changes = punchChanges(report);
+  return writeCells(file, changes.change ?? [], changes);
+};

@@ -59,6 +59,7 @@ test("there is a family of faults for every rule", () => {
     // Of the check for hand-over alone: tests/check/rules asks it.
     "still-open",
     "repair-incomplete",
+    "punch-open",
   ]);
 });
 

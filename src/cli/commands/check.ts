@@ -29,6 +29,7 @@ interface Options {
   readonly html?: string;
   readonly marked?: string;
   readonly sheet?: string;
+  readonly punch?: string;
   readonly against?: string;
   readonly addColumns?: string;
   readonly removeColumns?: string;
@@ -60,6 +61,7 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     .option("--html <file>", options.html)
     .option("--marked <out.xlsx>", options.marked)
     .option("--sheet <out.xlsx>", options.sheet)
+    .option("--punch <out.xlsx>", options.punch)
     .option("--against <old.xlsx>", options.against)
     .option("--add-columns <out.xlsx>", options.addColumns)
     .option("--remove-columns <out.xlsx>", options.removeColumns);
@@ -77,7 +79,7 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
 };
 
 /** Options that name a file to write for each workbook. */
-const OUTPUTS = ["html", "marked", "sheet", "addColumns", "removeColumns"] as const;
+const OUTPUTS = ["html", "marked", "sheet", "punch", "addColumns", "removeColumns"] as const;
 
 /** Workbooks up to which each is told in full in the terminal. */
 const MAX_WHOLE = 3;

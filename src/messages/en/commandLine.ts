@@ -100,6 +100,7 @@ export const commandLine = {
     html: "write a self-contained page (one for each workbook)",
     marked: "write a copy with the findings marked (one for each workbook)",
     sheet: "write a copy with the findings on a sheet (one for each workbook)",
+    punch: "write a copy with the punch list brought up to date (one for each workbook)",
     against: "compare with an earlier revision of the workbook",
     addColumns:
       "write a copy with corrected values, limits and results beside the tables of a layout of its own",
@@ -338,6 +339,7 @@ export const commandLine = {
     page: (file: string) => `Page: ${file}`,
     marked: (file: string) => `Marked copy: ${file}`,
     sheet: (file: string) => `Copy with findings: ${file}`,
+    punch: (file: string) => `Copy with the punch list brought up to date: ${file}`,
   },
 
   files: {

@@ -56,7 +56,10 @@ export const handover = {
   openRows: (rows: number) => `Nothing recorded yet: ${count(rows, ROWS)}.`,
   punch: "Punch list",
   punchNone: "Nothing is open.",
-  punchColumns: ["Weight", "Panel", "Cell", "Finding"],
+  punchColumns: ["No.", "Severity", "Panel", "What", "Cell", "Owner, due", "State"],
+  punchClosed: "Closed",
+  punchClosedColumns: ["No.", "Panel", "What", "Closed", "Closing note"],
+  stillFound: (state: string) => `${state}, still found`,
   concessions: "Concessions",
   concessionsNone: "No finding was accepted.",
   concededColumns: ["Finding", "Reason", "Accepted by", "Date"],
@@ -76,25 +79,4 @@ export const handover = {
   notRetested: "Not tested again yet",
   replaced: "Readings that were replaced",
   replacedColumns: ["Record", "Column", "Value", "Tested", "Source", "Replaced on"],
-  punchSheet: {
-    title: "Punch list",
-    purpose:
-      "What is open at hand-over, one line each: give it an owner and a due date, close it with a note.",
-    columns: {
-      weight: "Severity",
-      panel: "Panel",
-      sheet: "Sheet",
-      address: "Cell",
-      message: "What",
-      owner: "Owner",
-      due: "Due",
-      state: "State",
-      note: "Closing note",
-      files: "Photos, files",
-    },
-    open: "Open",
-    accepted: "Accepted",
-    acceptedBy: (reason: string, name: string, date: string) =>
-      `Accepted by ${name}, ${date}: ${reason}`,
-  },
 };

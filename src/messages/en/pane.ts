@@ -401,6 +401,9 @@ export const pane = {
     punch: "Punch list",
     punchNone: "No open stops or queries.",
     check: "Check for hand-over",
+    updatePunch: "Bring the punch list up to date",
+    punchUpdated: (open: number) =>
+      `The sheet Punch list is up to date: ${count(open, { one: "item", other: "items" })} open. What was typed there stays.`,
     checked: "Checked for hand-over: what is still open is in the list.",
     copy: "Copy the summary and punch list",
     copied: "Copied.",

@@ -1,6 +1,6 @@
 import type { RuleTexts } from "../../ruleWords";
 
-/** Rules of what failed and was repaired. */
+/** Rules of what failed and was repaired, and of the punch list. */
 export const repairs = {
   "void-after-repair": {
     title: "Made before a repair that reaches it",
@@ -35,5 +35,16 @@ export const repairs = {
       `The repair of ${row} is dated ${day}, before the failed test of ${tested}.`,
     noRecord: (row: string, sheet: string) =>
       `The repair names "${row}" on the sheet "${sheet}", and the workbook has no such record; give sheet and row as the finding gives them.`,
+  },
+  "punch-open": {
+    title: "Open on the punch list",
+    finds:
+      "in the check for hand-over, an item that was put onto the punch list by hand and is not closed, or is closed without a note; it weighs what its severity says",
+    why: "What somebody saw on site and wrote down is as open as what the check found.",
+    satisfies: "the item seen to, and closed with a note that says how",
+    quiet: "outside the check for hand-over, and for items that came of a finding",
+    open: (what: string) => `On the punch list, and open: ${what}`,
+    noNote: (what: string, state: string) =>
+      `On the punch list, ${state.toLowerCase()} without a note that says how: ${what}`,
   },
 } satisfies RuleTexts;
