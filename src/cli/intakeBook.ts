@@ -1,4 +1,5 @@
 import { basename } from "node:path";
+import { readConstants, type SaidConstants } from "../intake/constants";
 import { openBook } from "../intake/openBook";
 import type { PlacedCell } from "../intake/place/placement";
 import type { Shape } from "../intake/table/exportOptions";
@@ -44,6 +45,8 @@ export interface IntakeOptions {
   readonly means?: string;
   /** A JSON file: an object of field and list of words. */
   readonly synonyms?: string;
+  /** What holds for every line that does not say it itself, by field. */
+  readonly set?: SaidConstants;
   /** A name under which what is said here is kept for files of this shape. */
   readonly remember?: string;
   /** A map file: how blocks in somebody's own layout are read as records. */
@@ -68,9 +71,13 @@ export async function intakeBook(
   out: string,
   options: IntakeOptions,
 ): Promise<readonly TakenExport<ExportFile>[]> {
-  const { columns, means, synonyms, decimal, delimiter, remember, ...answers } = options;
+  const { columns, means, synonyms, decimal, delimiter, remember, set = {}, ...answers } = options;
+  const { bytes, records } = await openForIntake(book, options);
+  const constants = readConstants(set, records);
+  if (!constants.ok) throw new UsageError(() => `--set ${constants.reason}`);
   const answered = {
     ...answers,
+    constants: constants.value,
     columns: columns === undefined ? undefined : readColumns(columns),
     means: means === undefined ? undefined : readMeans(means),
     words: synonyms === undefined ? undefined : readWords(synonyms),
@@ -78,7 +85,6 @@ export async function intakeBook(
     delimiter: delimiter && DELIMITER_WORDS[delimiter],
     rememberAs: remember,
   };
-  const { bytes, records } = await openForIntake(book, options);
   const files = exports.map(
     (file): ExportFile => ({ file, name: basename(file), content: readBytes(file) }),
   );

@@ -15,6 +15,7 @@ import type { RecordTable } from "../sheets/recordTable";
 import { filled, refill } from "../sheets/refill";
 import type { Remembered } from "../sheets/remembered";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
+import type { Constants } from "./constants";
 import { historyPlace, historyRows } from "./historyRows";
 import type { ArrivalOptions } from "./place/arrival";
 import type { PlacedCell, Placement } from "./place/placement";
@@ -45,6 +46,8 @@ export interface IntakeAnswers
   readonly columns?: Readonly<Record<string, string>>;
   /** What a text of the export means here, by field. */
   readonly means?: ArrivalOptions["means"];
+  /** What holds for every line that does not say it itself, as `readConstants` reads it. */
+  readonly constants?: Constants;
   /** Words that titles use, beside those that the workbook remembers. */
   readonly words?: Synonyms;
   /** Whether readings take the place of what the workbook holds, which then goes to the history. */
@@ -219,12 +222,12 @@ const withPlaced = (table: RecordTable, placed: readonly Cell[]): RecordTable =>
 
 const readSource = (
   { name, content }: ExportSource,
-  { columns, decimal, dateOrder, delimiter, shape, titles, encoding }: IntakeAnswers,
+  { columns, decimal, dateOrder, delimiter, shape, titles, encoding, constants }: IntakeAnswers,
   { mappings, words }: Remembered,
   knows: Knowledge,
 ): Result<ReadExport> => {
   const options = {
-    ...{ name, mapping: columns, decimal, dateOrder, delimiter, shape, titles },
+    ...{ name, mapping: columns, decimal, dateOrder, delimiter, shape, titles, constants },
     ...{ synonyms: words, knows },
   };
   if (typeof content === "string") return readRemembered(content, options, mappings);

@@ -1,6 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue } from "../records/kind";
-import type { Area } from "./area";
 import type { Remembered } from "./remembered";
 
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
@@ -98,7 +97,7 @@ export interface SheetSnapshot {
   /** Where the way in reads them: what stands outside tables too. */
   readonly cells?: SheetCells;
   /** Areas of result columns that were put beside its tables. */
-  readonly beside?: readonly Area[];
+  readonly beside?: readonly Told["area"][];
 }
 
 /** What the check, the intake and the builder see of a workbook, however it was read. */

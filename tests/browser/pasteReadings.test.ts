@@ -75,3 +75,24 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
   expect(await history()).not.toContain(38);
   await page.context().close();
 }, 120_000);
+
+test("a block that is pasted beside an open record is taken to be of that record, which is said and can be changed", async () => {
+  const page = await open();
+  await page.getByRole("tab", { name: "Readings" }).click();
+  await page.getByLabel("Record", { exact: true }).selectOption("contact");
+  await page.getByRole("button", { name: "Paste readings" }).click();
+  await page
+    .getByLabel("Readings, with their column titles")
+    .fill("Panel\tPart\tPole\tValue (µΩ)\n=H03\tBreaker Q0\tL1\t31");
+  await page.getByRole("button", { name: "Read the pasted text" }).click();
+  await page.getByText(/^Taken from the record that is open/).waitFor();
+  const kind = page.getByLabel("Record of all lines");
+  expect(await kind.inputValue()).toBe("contact");
+  await page.getByRole("button", { name: /^Write \d+ cells? in 1 row$/ }).waitFor();
+  await kind.selectOption("insulation");
+  await page.getByRole("button", { name: "Write 0 cells in 0 rows" }).waitFor();
+  await page.getByLabel("Part of all lines").selectOption("Breaker Q0");
+  await kind.selectOption("");
+  expect(await page.getByText(/^Taken from the record that is open/).count()).toBe(0);
+  await page.context().close();
+}, 120_000);

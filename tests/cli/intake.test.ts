@@ -187,3 +187,15 @@ test.each([
   const [taken] = await take("book.xlsx", "told.csv", `${what}.xlsx`);
   expect(taken && takenWords(taken, text)).toMatch(told);
 });
+
+test("--set says what holds for all lines, and a name that no record has is refused before anything is read", async () => {
+  write("poles.csv", "Pole;R (µΩ)\nL1;41\nL2;42\n");
+  await take("book.xlsx", "poles.csv", "poles.xlsx", {
+    set: { test: "contact", panel: "=H02", part: "Breaker Q0" },
+  });
+  const rows = (await contact("poles.xlsx")).filter(({ object }) => object === "=H02");
+  expect(rows.slice(0, 2)).toMatchObject([{ reading: 41 }, { reading: 42 }]);
+  await expect(
+    take("book.xlsx", "poles.csv", "never.xlsx", { set: { stage: "during" } }),
+  ).rejects.toThrow('--set stage: "during" is no stage; say before or after.');
+});

@@ -1,4 +1,5 @@
-import { Command, Option } from "commander";
+import { Command, InvalidArgumentError, Option } from "commander";
+import type { SaidConstants } from "../../intake/constants";
 import { ENCODINGS } from "../../intake/text/decode";
 import { DATE_ORDERS } from "../../quantities/dates";
 import { UsageError } from "../files";
@@ -34,6 +35,7 @@ export const intakeCommand = (text: CommandText): Command => {
     .requiredOption("-o, --out <out.xlsx>", text.options.bookOut)
     .option("--replace", text.options.replace, false)
     .option("--undo", text.options.undo, false)
+    .option("--set <field=value>", text.options.set, withConstant, {})
     .option("--remember <name>", text.options.remember);
   for (const option of [
     overwriteOption(text),
@@ -46,6 +48,16 @@ export const intakeCommand = (text: CommandText): Command => {
   return command.action((book: string, exports: string[], options: Options) =>
     run(text, book, exports, options),
   );
+};
+
+/** `stage=before`, once for each field that holds for all lines. */
+const withConstant = (said: string, before: SaidConstants): SaidConstants => {
+  const at = said.indexOf("=");
+  if (at < 1)
+    throw new InvalidArgumentError(
+      'write the field, an equals sign and the value, such as --set stage=before or --set "part=Breaker Q0".',
+    );
+  return { ...before, [said.slice(0, at).trim()]: said.slice(at + 1).trim() };
 };
 
 /** How the exports are read, where it cannot be told. */

@@ -23,6 +23,7 @@ import type { ExportBlock } from "./exportTable";
 import type { Block } from "./facts";
 import type { Head, LayoutOptions } from "./head";
 import { type LayoutPart, layout } from "./layout";
+import { factsOf } from "./writtenFacts";
 
 /** A block of a file as it is read: its columns understood, and its wide lines unpivoted. */
 export interface EnteredBlock {
@@ -80,6 +81,7 @@ export const blockReader = (
     const columns = measuredIn(shape === "long" ? withoutPhases(named) : named);
     const unpivoted = unpivot(columns, options.blanks);
     const isWide = unpivoted.columns !== columns;
+    const { constants } = options;
     const isMeasuredIn = block.head.columns.some(({ unit }, at) => unit !== named[at]?.unit);
     return {
       exported: {
@@ -88,6 +90,7 @@ export const blockReader = (
         header: Object.fromEntries(block.facts.map(({ key, value }) => [key, value])),
         columns: unpivoted.columns,
         shape: isWide ? "wide" : "long",
+        ...(constants && withConstants(block.facts, constants)),
       },
       block,
       columns,
@@ -99,6 +102,15 @@ export const blockReader = (
   };
 };
 
+/** What stands over a table, and what is said for all its lines. */
+const withConstants = (
+  facts: Block["facts"],
+  { kind, facts: said }: NonNullable<ExportOptions["constants"]>,
+): Pick<ExportBlock, "kind" | "facts"> => ({
+  ...(kind === undefined ? {} : { kind }),
+  facts: [...factsOf(Object.fromEntries(facts.map(({ key, value }) => [key, value]))), ...said],
+});
+
 /** Titles that were seen to speak of something, of which it did not become known what. */
 const withoutOpen = (columns: readonly ExportColumn[]): readonly ExportColumn[] =>
   columns.map((column) => (isOpen(column.field) ? { ...column, field: undefined } : column));
@@ -106,7 +118,7 @@ const withoutOpen = (columns: readonly ExportColumn[]): readonly ExportColumn[] 
 /** A block as it is read by all that the workbook tells; undefined where that tells nothing of it. */
 const understoodBlock = (
   found: Block,
-  { name, shape, blanks, mapping = {} }: ExportOptions,
+  { name, shape, blanks, mapping = {}, constants }: ExportOptions,
   knows: Knowledge,
 ): EnteredBlock | undefined => {
   const { head, headings, above, facts, sample, title } = found;
@@ -119,9 +131,9 @@ const understoodBlock = (
     {
       ...{ titles: head.texts, units: head.unitTexts, rows: sample },
       ...{ headings, above, facts, file: name },
-      ...{ columns: withoutOpen(head.columns), given },
+      ...{ columns: withoutOpen(head.columns), given, constants: constants?.facts ?? [] },
     },
-    knows,
+    ofKind(knows, constants?.kind),
   );
   if (understood === undefined) return undefined;
   // What the user has said of titles, and units that have lost a sign, are told by the titles alone.
@@ -148,6 +160,10 @@ const understoodBlock = (
     refused: doubled(columns),
   };
 };
+
+/** What the workbook tells of one record kind alone, where one is said. */
+const ofKind = (knows: Knowledge, id: string | undefined): Knowledge =>
+  id === undefined ? knows : { ...knows, kinds: knows.kinds.filter(({ kind }) => kind.id === id) };
 
 /** A block of which nothing is taken until somebody says what it is. */
 const openBlock = (found: Block, open: string): EnteredBlock => {

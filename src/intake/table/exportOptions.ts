@@ -1,5 +1,6 @@
 import type { DecimalMark } from "../../quantities/readNumber";
 import type { HeadingUnit } from "../columns/headingUnit";
+import type { Constants } from "../constants";
 import type { Decoded } from "../text/decode";
 import type { Knowledge } from "../understand/knowledge";
 import { mappedTo } from "../words/mappedTo";
@@ -54,6 +55,8 @@ export interface ExportOptions {
   readonly guess?: Guess;
   /** What the workbook tells that the export is for, by which its columns are understood. */
   readonly knows?: Knowledge;
+  /** What holds for every line that does not say it itself. */
+  readonly constants?: Constants;
   /** How the bytes were read, for the inspection. */
   readonly encoding?: Decoded["encoding"];
 }

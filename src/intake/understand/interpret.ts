@@ -30,6 +30,8 @@ export interface SeenBlock {
   /** Headings of the whole file. */
   readonly above: readonly string[];
   readonly facts: readonly Fact[];
+  /** What is said for all lines. */
+  readonly constants: readonly Written[];
   readonly file: string;
 }
 
@@ -214,6 +216,7 @@ const factsFor = (
       ({ field }) => !assigned.some(({ column }) => column.id === field),
     ),
     ...blockFacts(block.facts, known, knows),
+    ...block.constants,
   ];
   return [...new Map(found.map((one) => [one.field, one])).values()];
 };

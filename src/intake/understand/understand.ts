@@ -27,6 +27,8 @@ export interface OpenBlock extends SeenTable {
   readonly file: string;
   /** Its columns as their titles alone are read, with what the user has said of them. */
   readonly columns: readonly ExportColumn[];
+  /** What is said for all its lines. */
+  readonly constants: readonly Written[];
   /** Columns that the user has said something of. */
   readonly given: ReadonlySet<number>;
 }

@@ -91,6 +91,7 @@ export const commandLine = {
     means:
       'what names mean: "field: text=name, …; field: …", or a JSON file of texts and names by field',
     synonyms: "column titles in your own words: a JSON file of words by field",
+    set: "what holds for all lines that do not say it themselves: stage=before; once for each field",
     remember: "save these settings in the workbook, for files like these",
     map: "map file: how blocks in a layout of their own are read as records",
     lineup: "lineup file, where the workbook does not hold its lineup",

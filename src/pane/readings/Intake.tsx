@@ -2,41 +2,56 @@ import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
-import { type DragEvent, type ReactElement, useMemo, useState } from "react";
+import { type DragEvent, type ReactElement, type ReactNode, useMemo, useState } from "react";
+import { readConstants, type SaidConstants } from "../../intake/constants";
 import {
   type ExportSource,
   type IntakeAnswers,
   type Intake as Intaken,
   NO_ANSWERS,
   takeIn,
+  type UnreadExport,
 } from "../../intake/takeIn";
 import { today } from "../../quantities/today";
 import { useText } from "../../report/text";
+import type { RecordBook } from "../../sheets/recordBook";
 import { FileButton } from "../FileButton";
 import { useLocale } from "../locale";
 import { PasteBox } from "../PasteBox";
 import type { StepProps } from "../shared";
 import { bringBack, bringIn } from "./bringIn";
+import { ConstantChoices } from "./ConstantChoices";
 import { Corrections } from "./Corrections";
 import { PlacementView } from "./PlacementView";
 
 /** The way in for exports and pasted blocks: reads one, shows what would come where, and writes it when told to. */
-export function Intake({ host, book, work, read }: StepProps): ReactElement | undefined {
+export function Intake({
+  host,
+  book,
+  work,
+  read,
+  granted,
+}: StepProps & {
+  /** What a pasted block is taken to be of: the record that is open. */
+  granted: SaidConstants;
+}): ReactElement | undefined {
   const text = useText().readings;
   const locale = useLocale();
   const [source, setSource] = useState<ExportSource>();
   const [answers, setAnswers] = useState(NO_ANSWERS);
+  const [said, setSaid] = useState<SaidConstants>({});
   const [pasting, setPasting] = useState(false);
   const records = book?.report?.context.book;
   const intake = useMemo(
-    () => (source && records ? takeIn(records, [source], answers, today()) : undefined),
-    [source, records, answers],
+    () => (source && records ? takenWith(records, source, answers, said) : undefined),
+    [source, records, answers, said],
   );
   if (!records) return undefined;
   const { last } = records.remembered;
 
-  const take = (next: ExportSource | undefined) => {
+  const take = (next: ExportSource | undefined, constants: SaidConstants = {}) => {
     setAnswers(NO_ANSWERS);
+    setSaid(constants);
     setSource(next);
     setPasting(false);
   };
@@ -92,17 +107,23 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
       <Typography variant="body2" color="text.secondary">
         {text.bringHelp}
       </Typography>
-      {pasting && <Pasted done={(pasted) => take({ name: text.pasted, content: pasted })} />}
+      {pasting && (
+        <Pasted done={(pasted) => take({ name: text.pasted, content: pasted }, granted)} />
+      )}
       {intake && !intake.ok && (
-        <Typography color="error" sx={{ overflowWrap: "anywhere" }}>
-          {text.unreadable(intake.source.name, intake.reason)}
-        </Typography>
+        <>
+          <Typography color="error" sx={{ overflowWrap: "anywhere" }}>
+            {text.unreadable(intake.source.name, intake.reason)}
+          </Typography>
+          <ConstantChoices book={records} said={said} granted={granted} say={setSaid} />
+        </>
       )}
       {intake?.ok && (
         <TakenView
           intake={intake}
           answers={answers}
           answer={setAnswers}
+          constants={<ConstantChoices book={records} said={said} granted={granted} say={setSaid} />}
           busy={work.busy}
           write={() => write(intake)}
           cancel={() => take(undefined)}
@@ -117,11 +138,25 @@ export function Intake({ host, book, work, read }: StepProps): ReactElement | un
   );
 }
 
+/** What taking a source in comes to, with what is said for all its lines. */
+function takenWith(
+  records: RecordBook,
+  source: ExportSource,
+  answers: IntakeAnswers,
+  said: SaidConstants,
+): Intaken | UnreadExport {
+  const constants = readConstants(said, records);
+  return constants.ok
+    ? takeIn(records, [source], { ...answers, constants: constants.value }, today())
+    : { ok: false, source, reason: constants.reason };
+}
+
 /** One export: how it was read, what would come where, and the buttons that write it or cancel. */
 function TakenView({
   intake,
   answers,
   answer,
+  constants,
   busy,
   write,
   cancel,
@@ -129,6 +164,8 @@ function TakenView({
   intake: Intaken;
   answers: IntakeAnswers;
   answer: (next: IntakeAnswers) => void;
+  /** The control of what is the same for all lines. */
+  constants: ReactNode;
   busy: boolean;
   write: () => void;
   cancel: () => void;
@@ -145,6 +182,7 @@ function TakenView({
     >
       <Typography variant="h3">{text.taken(source.name, table.rows.length)}</Typography>
       {mapping && <Typography variant="body2">{text.readBy(mapping.name)}</Typography>}
+      {constants}
       <Corrections table={table} answers={answers} answer={answer} />
       <PlacementView
         placement={placement}

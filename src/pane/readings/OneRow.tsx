@@ -4,6 +4,7 @@ import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
 import type { JudgedTable } from "../../check/context";
 import { firstToFill } from "../../check/firstToFill";
+import type { SaidConstants } from "../../intake/constants";
 import type { PlacedCell } from "../../intake/place/placement";
 import { useText } from "../../report/text";
 import type { RecordTable } from "../../sheets/recordTable";
@@ -13,8 +14,15 @@ import type { StepProps } from "../shared";
 import type { OpenedWorkbook } from "../useBook";
 import { Cautions } from "./Cautions";
 import { Evidence } from "./Evidence";
+import { Intake } from "./Intake";
 import { RowForm } from "./RowForm";
 import { nextToType } from "./typedCells";
+
+/** What readings that are pasted beside a record are taken to be of. */
+function grantedBy({ kind, rows }: JudgedTable, row: number): SaidConstants {
+  const { stage } = rows[row] ?? {};
+  return { test: kind.id, ...(typeof stage === "string" ? { stage } : {}) };
+}
 
 /** One row: what stands before its test, its blank entries to be typed, how it is judged, and the way to the next. */
 export function OneRow({
@@ -29,6 +37,7 @@ export function OneRow({
   host,
   work,
   go,
+  ...shared
 }: StepProps & {
   report: Report;
   table: JudgedTable;
@@ -99,6 +108,7 @@ export function OneRow({
         {text.goTo}
       </Button>
       <Evidence table={table} row={row} lineup={lineup} />
+      <Intake {...shared} host={host} work={work} go={go} granted={grantedBy(table, row)} />
     </>
   );
 }

@@ -68,7 +68,7 @@ export default function ReadingsStep({
       {row === undefined ? (
         <>
           <Filters tables={tables} table={table} choice={choice} setChoice={setChoice} />
-          <Intake {...shared} />
+          <Intake {...shared} granted={choice.kind === undefined ? {} : { test: table.kind.id }} />
           <Layouts {...shared} />
         </>
       ) : (
