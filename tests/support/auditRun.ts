@@ -124,6 +124,9 @@ export const findingsOf = (book: Snapshot): readonly Finding[] => reportOf(book,
 export const nameOf = ({ rule, sheet, address, found, message }: Finding): string =>
   [rule, sheet, address, found, message.split(". ")[0]].join("|");
 
+const placeAndRule = ({ rule, sheet, address }: Finding): string =>
+  [rule, sheet, address].join("|");
+
 /** Whether a finding stands where the auditor wants to be told. */
 export const isToldAt = ({ tellAt = [] }: AuditCase, { sheet, address }: Finding): boolean => {
   const row = address.split(":")[0]?.replace(/\D/g, "") ?? "";
@@ -151,9 +154,11 @@ export async function auditRun(cases: ReturnType<typeof auditCases> = auditCases
       told: isFound ? "found" : findings.length > 0 ? "elsewhere" : "missed",
     };
   });
+  // What the same rule said of the same cell before, though with another day or number in it, is no new alarm.
+  const places = new Set(findingsOf(book).map(placeAndRule));
   const harmless = cases.harmless.map((fault) => ({
     fault,
-    findings: newFindings(book, fault, known),
+    findings: newFindings(book, fault, known).filter((one) => !places.has(placeAndRule(one))),
   }));
   return { faults, harmless };
 }
