@@ -1,6 +1,7 @@
 import type { RuleId } from "../messages/messages";
 import { CONCESSION_RULES } from "./concessions";
 import type { Rule } from "./context";
+import { afterAsBefore } from "./rules/afterAsBefore";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
 import { beforePredecessor } from "./rules/beforePredecessor";
@@ -48,6 +49,7 @@ import { registerOdd } from "./rules/registerOdd";
 import { remarkContradicts } from "./rules/remarkContradicts";
 import { repairIncomplete } from "./rules/repairIncomplete";
 import { resultDisagrees } from "./rules/resultDisagrees";
+import { samePhases } from "./rules/samePhases";
 import { sameRun } from "./rules/sameRun";
 import { setAside } from "./rules/setAside";
 import { sheetsDiffer } from "./rules/sheetsDiffer";
@@ -64,6 +66,7 @@ import { unknownWord } from "./rules/unknownWord";
 import { unreadable } from "./rules/unreadable";
 import { verdictByCondition } from "./rules/verdictByCondition";
 import { voidAfterRepair } from "./rules/voidAfterRepair";
+import { withoutError } from "./rules/withoutError";
 import { withstandBeforeInsulation } from "./rules/withstandBeforeInsulation";
 
 /** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
@@ -117,7 +120,10 @@ export const RULES: readonly Rule[] = [
   offGroup,
   sameRun,
   nearCopy,
+  samePhases,
+  afterAsBefore,
   tooGood,
+  withoutError,
   digitPattern,
   overVoltage,
   typedOver,

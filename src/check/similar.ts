@@ -97,11 +97,17 @@ export const measured = (table: JudgedTable): Column[] =>
     ({ id, role, need, accepts }) =>
       role === "entry" &&
       table.at.has(id) &&
-      (accepts?.type === "reading" || (accepts?.type === "number" && need !== "condition")) &&
+      (accepts?.type === "reading" ||
+        (accepts?.type === "number" &&
+          (need !== "condition" || table.kind.accepted.some(({ value }) => value === id)))) &&
       id !== "humidity" &&
       id !== "surface" &&
       !id.startsWith("counter"),
   );
+
+/** A voltage is set to what the test asks for. */
+export const isSetVoltage = ({ unit, wave }: Column): boolean =>
+  wave !== undefined && (unit === "kV" || unit === "V");
 
 export function median(sorted: ArrayLike<number>): number {
   const half = sorted.length >> 1;

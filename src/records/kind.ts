@@ -171,13 +171,14 @@ export const isNotApplicable = (cell: CellValue | undefined): boolean =>
  */
 export type KindRole = "insulation" | "withstand" | "inspection" | "permit";
 
-/** Steps of the work on site, in their order (common practice). Tests of single devices have a step of their own place: `devices`. */
+/** Steps of the work on site, in their order (common practice). Tests of single devices have no place among the others (`devices`), and those of cables only after their panel stands (`cables`). */
 export const STEPS = [
   "receipt",
   "installation",
   "joints",
   "earthing",
   "devices",
+  "cables",
   "insulation",
   "withstand",
   "functions",

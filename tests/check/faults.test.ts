@@ -46,7 +46,11 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "register-odd",
   "changed-since-intake",
   "near-copy",
+  "same-phases",
+  "after-as-before",
   "too-good",
+  "without-error",
+  "hidden-cell",
 ]);
 
 test("there is a family of faults for every rule", () => {

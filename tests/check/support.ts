@@ -38,8 +38,8 @@ export function soundOf(panels: number, changes: Changes = {}, fill: Fill = {}):
 export const sound = (): MemoryBook => soundOf(3);
 
 /** A lineup with transformers, relays, meters and cables, soundly tested; 12 kV cables by the project's own values. */
-export const soundlyEquipped = (): MemoryBook => {
-  const lineup = equipped(longLineup(3, { basis: "IEC" }));
+export const soundlyEquipped = (panels = 3): MemoryBook => {
+  const lineup = equipped(longLineup(panels, { basis: "IEC" }));
   return memoryBook(
     filledPlan(
       {

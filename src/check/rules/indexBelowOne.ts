@@ -1,37 +1,88 @@
-import { type CellValue, verdictOf } from "../../records/kind";
+import type { Unit } from "../../quantities/units";
+import { type Column, isBlank, type Row, verdictOf } from "../../records/kind";
+import { exactly } from "../../records/quantity";
 import { amongRows } from "../amongRows";
-import { type JudgedTable, overColumns, type Rule, rowName, said, where } from "../context";
+import {
+  type Context,
+  inUnit,
+  type JudgedTable,
+  overColumns,
+  type Rule,
+  rowName,
+  said,
+  where,
+} from "../context";
+import type { Finding } from "../finding";
 
 const INDICES: ReadonlySet<string> = new Set(["polarization", "absorption"]);
+const MEGOHM: Unit = "MΩ";
+/** Where readings are too high for an index, they fall by more than they are uncertain by only below this share (common practice, no source). */
+const FALLEN = 0.8;
 
-const indicesIn = ({ kind }: JudgedTable) =>
+const indicesIn = ({ kind }: JudgedTable): Column[] =>
   kind.columns.filter(({ id, role }) => role === "computed" && INDICES.has(id));
-
-const isBelowOne = (index: CellValue | undefined) => typeof index === "number" && index < 1;
 
 /** An insulation resistance that falls while the voltage is held. */
 export const indexBelowOne: Rule = {
   id: "index-below-one",
   reads: "row",
-  among: (table) => amongRows(table, indicesIn(table), (_stored, index) => isBelowOne(index)),
+  among: (table) => amongRows(table, indicesIn(table), (_stored, index) => !isBlank(index)),
   rows: (table, context) => {
     const text = context.text.rules["index-below-one"];
     const indices = indicesIn(table);
-    return (row, _stored, judged) =>
-      verdictOf(judged) === "Fail"
-        ? undefined
-        : overColumns(indices, ({ id, header }) => {
-            const index = judged[id];
-            return isBelowOne(index)
-              ? {
-                  rule: "index-below-one",
-                  weight: "query",
-                  ...where(table, row, id),
-                  message: text.message(rowName(table, row), header, said(index)),
-                  found: said(index),
-                  expected: text.expected,
-                }
-              : undefined;
-          });
+    const times = indices.length > 0 ? timesOf(table) : [];
+    return (row, _stored, judged) => {
+      if (verdictOf(judged) === "Fail") return undefined;
+      const below = overColumns(indices, ({ id, header }) => {
+        const index = judged[id];
+        return typeof index === "number" && index < 1
+          ? {
+              rule: "index-below-one",
+              weight: "query",
+              ...where(table, row, id),
+              message: text.message(rowName(table, row), header, said(index)),
+              found: said(index),
+              expected: text.expected,
+            }
+          : undefined;
+      });
+      return below ?? fallen(table, row, times, context, judged);
+    };
   },
 };
+
+/** The columns of one test's readings, in the order of their times. */
+const timesOf = ({ kind, at }: JudgedTable): Column[] =>
+  kind.columns.filter(({ id, role, unit }) => role === "entry" && unit === MEGOHM && at.has(id));
+
+/** A reading well below an earlier one of the same test. */
+function fallen(
+  table: JudgedTable,
+  row: number,
+  times: readonly Column[],
+  { text }: Context,
+  judged: Row,
+): Finding | undefined {
+  const says = text.rules["index-below-one"];
+  let highest: { readonly column: Column; readonly value: number } | undefined;
+  for (const column of times) {
+    const value = exactly(judged[column.id], MEGOHM);
+    if (value === undefined) continue;
+    if (highest && value < FALLEN * highest.value)
+      return {
+        rule: "index-below-one",
+        weight: "query",
+        ...where(table, row, column.id),
+        message: says.fallen(
+          rowName(table, row),
+          column.header,
+          inUnit(value, MEGOHM),
+          highest.column.header,
+          inUnit(highest.value, MEGOHM),
+        ),
+        found: said(value),
+      };
+    if (!highest || value > highest.value) highest = { column, value };
+  }
+  return undefined;
+}

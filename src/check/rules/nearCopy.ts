@@ -1,5 +1,6 @@
 import type { CellValue } from "../../records/kind";
 import { isBlank } from "../../records/kind";
+import { seldom } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { measured } from "../similar";
@@ -47,7 +48,7 @@ export const nearCopy: Rule = {
             then.cells.length - unlike,
             then.cells.length,
             rowName(table, from?.row ?? 0),
-            (1 / expected).toPrecision(1).replace(/e\+/, "e"),
+            seldom(expected),
           ),
           found: then.cells.length - unlike,
         };
@@ -57,7 +58,7 @@ export const nearCopy: Rule = {
 };
 
 /** All rows of each panel in a table, where the table has several of each. */
-function panelsIn({ rows, aside }: JudgedTable): number[][] {
+export function panelsIn({ rows, aside }: JudgedTable): number[][] {
   const panels = new Map<string, number[]>();
   for (const [at, { object }] of rows.entries()) {
     if (aside.has(at)) continue;
@@ -68,11 +69,11 @@ function panelsIn({ rows, aside }: JudgedTable): number[][] {
   return [...panels.values()].filter((some) => some.length > 1);
 }
 
-const blockOf = (rows: readonly number[], { table, columns }: Reckoning): Block => ({
+const blockOf = (rows: readonly number[], { columns, read }: Reckoning): Block => ({
   cells: rows.flatMap((row) =>
-    columns.flatMap(({ id }, column): Cell[] => {
-      const value = table.rows[row]?.[id];
-      return value === undefined || isBlank(value) ? [] : [{ row, column, value }];
+    columns.flatMap((_, column): Cell[] => {
+      const value = read(row, column);
+      return isBlank(value) ? [] : [{ row, column, value }];
     }),
   ),
 });

@@ -1,7 +1,8 @@
-import { verdictOf } from "../../records/kind";
-import { type Rule, rowName, said, where } from "../context";
+import type { FindingsText } from "../../messages/messages";
+import { type Column, verdictOf } from "../../records/kind";
+import { type JudgedTable, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
-import { measured, robust, similarReadings } from "../similar";
+import { groupNames, measured, type Read, robust, similarReadings } from "../similar";
 
 /** Readings in a group, at least. */
 const ENOUGH = 6;
@@ -15,47 +16,97 @@ const WORTH = 0.7;
 /** From here on another rule asks about the unit. */
 const THOUSAND = 2;
 
-/** A reading that stands far out from similar ones, though it passes. */
+/** A reading that stands far out from similar ones, though it does not fail; and one of nothing among readings that are close together. */
 export const offGroup: Rule = {
   id: "off-group",
   reads: "table",
-  find: (table, { text: { rules } }) =>
-    measured(table).flatMap((column) =>
-      similarReadings(table, column).flatMap(({ group }): Finding[] => {
-        if (group.length < ENOUGH) return [];
-        const { centre, spread } = robust(group.map(({ log }) => log));
-        return group
-          .filter(({ row, log }) => {
-            const away = Math.abs(log - centre);
-            return (
-              away > WORTH &&
-              away > far(group.length) * spread &&
-              away <= THOUSAND &&
-              verdictOf(table.judged[row] ?? {}) === "Pass"
-            );
-          })
-          .map(({ row, value, log }): Finding => {
-            const text = rules["off-group"];
-            const middle = said(round(10 ** centre));
-            return {
-              rule: "off-group",
-              weight: "note",
-              ...where(table, row, column.id),
-              message: text.message(rowName(table, row), {
-                value: said(value),
-                unit: column.unit ?? "",
-                others: group.length - 1,
-                middle,
-                times: said(round(10 ** Math.abs(log - centre))),
-                isAbove: log > centre,
-                factor: said(round(10 ** (spread / 1.4826))),
-              }),
-              found: value,
-              expected: text.expected(middle),
-            };
-          });
-      }),
-    ),
+  find: (table, { text }) =>
+    measured(table).flatMap((column) => {
+      const groups = similarReadings(table, column).filter(({ group }) => group.length >= ENOUGH);
+      const about = groups.map(({ group }) => ({ group, ...robust(group.map(({ log }) => log)) }));
+      return about.flatMap((one) => [
+        ...strays(table, column, one, text),
+        ...zeros(table, column, one, text),
+      ]);
+    }),
 };
+
+interface About {
+  readonly group: readonly Read[];
+  readonly centre: number;
+  readonly spread: number;
+}
+
+const doesNotFail = ({ judged }: JudgedTable, row: number): boolean =>
+  verdictOf(judged[row] ?? {}) !== "Fail";
+
+function strays(
+  table: JudgedTable,
+  column: Column,
+  { group, centre, spread }: About,
+  { rules }: FindingsText,
+): Finding[] {
+  const text = rules["off-group"];
+  const middle = said(round(10 ** centre));
+  return group
+    .filter(({ row, log }) => {
+      const away = Math.abs(log - centre);
+      return (
+        away > WORTH &&
+        away > far(group.length) * spread &&
+        away <= THOUSAND &&
+        doesNotFail(table, row)
+      );
+    })
+    .map(
+      ({ row, value, log }): Finding => ({
+        rule: "off-group",
+        weight: "note",
+        ...where(table, row, column.id),
+        message: text.message(rowName(table, row), {
+          value: said(value),
+          unit: column.unit ?? "",
+          others: group.length - 1,
+          middle,
+          times: said(round(10 ** Math.abs(log - centre))),
+          isAbove: log > centre,
+          factor: said(round(10 ** (spread / 1.4826))),
+        }),
+        found: value,
+        expected: text.expected(middle),
+      }),
+    );
+}
+
+/** Readings of nothing where no other of the group is that, and all lie within a decade or so. */
+function zeros(
+  table: JudgedTable,
+  column: Column,
+  { group, centre, spread }: About,
+  { rules }: FindingsText,
+): Finding[] {
+  const text = rules["off-group"];
+  const names = groupNames(table);
+  const name = names[group[0]?.row ?? -1];
+  // What may not be nothing at all, another rule tells.
+  if (column.aboveZero || far(group.length) * spread > 1) return [];
+  const rows = table.rows.flatMap((stored, row) =>
+    names[row] === name && stored[column.id] === 0 && !table.aside.has(row) ? [row] : [],
+  );
+  const [row] = rows;
+  if (row === undefined || rows.length > 1 || !doesNotFail(table, row)) return [];
+  const middle = said(round(10 ** centre));
+  const message = text.zero(rowName(table, row), column.header, group.length, middle);
+  return [
+    {
+      rule: "off-group",
+      weight: "query",
+      ...where(table, row, column.id),
+      message,
+      found: 0,
+      expected: text.expected(middle),
+    },
+  ];
+}
 
 const round = (value: number) => Number(value.toPrecision(3));

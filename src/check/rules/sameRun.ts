@@ -1,15 +1,14 @@
 import type { FindingsText } from "../../messages/messages";
 import { memoizeFor } from "../../quantities/memoizeFor";
-import { type Column, isBlank } from "../../records/kind";
+import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
+import { coincidence, type Grain, grainOf, inGrain, seldom } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
-import { decimals, groupNames, inOrder, measured } from "../similar";
+import { groupNames, measured } from "../similar";
 
 /** How seldom chance alone may make such a likeness in a table before it is worth a word. */
 export const SELDOM = 0.001;
-/** Values are not spread evenly over their range: chance is reckoned so many times greater for each column. */
-const UNEVEN = 4;
 const PHASE_KEYS: ReadonlySet<string> = new Set(["pole", "phase", "combination"]);
 
 /** Readings of a row, or of all phases of a part, that are the very same as those of another. */
@@ -32,6 +31,10 @@ export const sameRun: Rule = {
 export interface Reckoning {
   readonly table: JudgedTable;
   readonly columns: readonly Column[];
+  /** How finely each column is read. */
+  readonly grains: readonly Grain[];
+  /** What a row reads in a column, in its grain. */
+  readonly read: (row: number, column: number) => CellValue;
   /** Of each row's readings in a column the chance that two are the same. */
   readonly chance: (row: number, column: number) => number;
 }
@@ -40,10 +43,19 @@ export interface Reckoning {
 export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
   const columns = measured(table);
   const groups = groupNames(table);
-  const chances = columns.map((column) => chancesIn(table, groups, column));
+  const grains = columns.map((column) => grainOf(numbersIn(table, column)));
+  const chances = columns.map((column, at) => chancesIn(table, groups, column, grains[at]));
+  const cells = columns.map(({ id }, at) =>
+    table.rows.map((row) => {
+      const [cell, grain] = [row[id] ?? null, grains[at]];
+      return typeof cell === "number" && grain ? inGrain(cell, grain) : cell;
+    }),
+  );
   return {
     table,
     columns,
+    grains,
+    read: (row, column) => cells[column]?.[row] ?? null,
     chance: (row, column) => chances[column]?.get(groups[row] ?? "") ?? 1,
   };
 });
@@ -84,13 +96,13 @@ interface Counted {
 
 function countReadings(
   rows: readonly number[],
-  { table, columns, chance }: Reckoning,
+  { columns, read, chance }: Reckoning,
   pairs: number,
 ): Counted {
   let [mark, count, expected] = [0, 0, pairs];
   for (const row of rows)
-    for (const [column, { id }] of columns.entries()) {
-      const value = table.rows[row]?.[id];
+    for (const column of columns.keys()) {
+      const value = read(row, column);
       if (isBlank(value)) continue;
       mark = 3 * mark + (typeof value === "number" ? value : 1);
       count += 1;
@@ -100,13 +112,13 @@ function countReadings(
 }
 
 const readsTheSame = (
-  { table: { rows }, columns }: Reckoning,
+  { read, columns }: Reckoning,
   some: readonly number[],
   others: readonly number[],
 ): boolean =>
   some.length === others.length &&
   some.every((row, at) =>
-    columns.every(({ id }) => (rows[row]?.[id] ?? null) === (rows[others[at] ?? -1]?.[id] ?? null)),
+    columns.every((_, column) => read(row, column) === read(others[at] ?? -1, column)),
   );
 
 function finding(
@@ -126,7 +138,7 @@ function finding(
       count,
       earlier: rowName(table, earlier),
       address: where(table, earlier, column).address,
-      seldom: (1 / expected).toPrecision(1).replace(/e\+/, "e"),
+      seldom: seldom(expected),
     }),
     found: count,
   };
@@ -152,43 +164,30 @@ export const partsOf = memoizeFor((table: JudgedTable): number[][] => {
   return [...blocks.values()].filter((rows) => rows.length > 1);
 });
 
+/** The numbers of a column, in its unit. */
+const numbersIn = (table: JudgedTable, column: Column): number[] =>
+  table.rows.flatMap((row) => numberOf(row[column.id], column) ?? []);
+
+const numberOf = (cell: CellValue | undefined, { unit }: Column): number | undefined => {
+  const value = unit ? exactly(cell, unit) : cell;
+  return typeof value === "number" && Number.isFinite(value) ? value : undefined;
+};
+
 /** For the rows of each group how likely two of their readings in a column are the same by chance. */
 function chancesIn(
   table: JudgedTable,
   groups: readonly string[],
-  { id, unit }: Column,
+  column: Column,
+  grain: Grain = { decimals: 0, digits: 1 },
 ): ReadonlyMap<string, number> {
   const values = new Map<string, number[]>();
   for (const [at, row] of table.rows.entries()) {
-    const value = unit ? exactly(row[id], unit) : row[id];
-    if (typeof value !== "number" || !Number.isFinite(value)) continue;
+    const value = numberOf(row[column.id], column);
+    if (value === undefined) continue;
     const group = groups[at] ?? "";
     const sofar = values.get(group);
-    if (sofar) sofar.push(value);
-    else values.set(group, [value]);
+    if (sofar) sofar.push(inGrain(value, grain));
+    else values.set(group, [inGrain(value, grain)]);
   }
-  return new Map([...values].map(([group, some]) => [group, chanceOf(some)]));
-}
-
-/**
- * How likely two of some readings are the same by chance: the share of equal pairs among them, or what
- * their range and last digit allow, whichever is greater; at most 1.
- */
-function chanceOf(values: readonly number[]): number {
-  if (values.length < 2) return 1;
-  const counts = new Map<number, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  const equal = [...counts.values()].reduce((sum, count) => sum + count * (count - 1), 0);
-  const sorted = inOrder(counts.keys());
-  const range = (sorted.at(-1) ?? 0) - (sorted[0] ?? 0);
-  const steps = 1 + range / 10 ** -digitsAfter(sorted);
-  // A copied table is full of equal pairs by its copies: these alone must not excuse them.
-  const share = Math.max(0, equal - values.length) / (values.length * (values.length - 1));
-  return Math.min(1, Math.max(UNEVEN / steps, share));
-}
-
-/** Digits after the point that nine in ten of the numbers get by with. */
-function digitsAfter(values: Float64Array): number {
-  const digits = values.map(decimals).sort();
-  return digits[Math.floor(0.9 * (digits.length - 1))] ?? 0;
+  return new Map([...values].map(([group, some]) => [group, coincidence([some], grain)]));
 }

@@ -2,10 +2,11 @@ import type { FindingsText } from "../../messages/messages";
 import { namedInstruments } from "../../records/instruments";
 import { type Column, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
+import { digits } from "../chance";
 import { type Context, type JudgedTable, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
-import { measured } from "../similar";
+import { isSetVoltage, measured } from "../similar";
 
 /** So many readings exactly on what they are held against are no chance. */
 const ON_TARGET = 20;
@@ -27,10 +28,6 @@ export const tooGood: Rule = {
     ...chargingCurrents(table, context.text),
   ],
 };
-
-/** Digits of a number as it is written, without leading and trailing zeros. */
-const digits = (value: number): number =>
-  Math.abs(value).toExponential().split("e")[0]?.replace(".", "").replace(/0+$/, "").length ?? 0;
 
 const finding = (
   table: JudgedTable,
@@ -181,9 +178,5 @@ function chargingCurrents(table: JudgedTable, text: FindingsText): Finding[] {
       ];
     });
 }
-
-/** A voltage is set to what the test asks for. */
-const isSetVoltage = ({ unit, wave }: Column): boolean =>
-  wave !== undefined && (unit === "kV" || unit === "V");
 
 const isLeak = (unit: Column["unit"]): boolean => unit === "mA" || unit === "µA";

@@ -326,7 +326,7 @@ export const cable: RecordKind<"cable"> = {
   id: "cable",
   title: "Medium-voltage cables",
   phasesToEarth: true,
-  step: "devices",
+  step: "cables",
   sheet: "Cables",
   table: "GearCable",
   purpose:

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { finds, keepsQuiet, ofRule, sound, TORQUE } from "../support";
+import { finds, keepsQuiet, ofRule, sound, soundlyEquipped, TORQUE } from "../support";
 
 /** The sound workbook: receipt 16 October, torque 3 November, insulation 14 November, withstand 16 November 2026. */
 finds("out-of-order", [
@@ -29,6 +29,16 @@ finds("out-of-order", [
     header: "Date",
     weight: "query",
     says: /after "/,
+  },
+  {
+    name: "a cable tested before its panel was there",
+    spoil: (book) => book.set("GearCable", 2, "Date", 46_300),
+    table: "GearCable",
+    row: 2,
+    header: "Date",
+    weight: "query",
+    says: /dated 2026-10-05, before "/,
+    book: soundlyEquipped,
   },
 ]);
 

@@ -36,10 +36,10 @@ export const likeness = {
   "off-group": {
     title: "A reading far from its group",
     finds:
-      "a reading that passes and stands out from similar ones on a logarithmic scale: more than six times their robust spread (median deviation; twelve times among ten readings), and at least a factor of five",
+      "a reading that stands out from similar ones on a logarithmic scale: more than six times their robust spread (median deviation; twelve times among ten readings), and at least a factor of five; a reading of 0 where all others of its group lie close together",
     why: "What is made alike measures alike. The odd one may be the first sign of a defect, a wrong connection or a reading of another row.",
     satisfies: "a second reading; nothing, where it is so",
-    quiet: "below six readings in a group, within a factor of five, and for rows that do not pass",
+    quiet: "below six readings in a group, within a factor of five, and for rows that fail",
     message: (
       row: string,
       {
@@ -62,6 +62,8 @@ export const likeness = {
       },
     ) =>
       `${row}: ${value} ${unit} stands out from ${others} similar readings: their middle is ${middle} ${unit}, and it is ${times} times ${isAbove ? "above" : "below"} it, where half of them lie within a factor of ${factor}.`,
+    zero: (row: string, header: string, others: number, middle: string) =>
+      `${row}: "${header}" is 0, where ${others} similar readings lie about ${middle}. Was it measured?`,
     expected: (middle: string) => `about ${middle}`,
   },
   "same-run": {
@@ -103,6 +105,50 @@ export const likeness = {
       "for fewer than four readings, readings of too few digits or too small a range; what is the same throughout is reported by another rule",
     message: (row: string, same: number, all: number, earlier: string, seldom: string) =>
       `${row}: ${same} of ${all} readings are digit for digit those of ${earlier}. By the range and digits of such readings chance would make that about once in ${seldom} such tables. Were they copied?`,
+  },
+  "same-phases": {
+    title: "All phases at one reading",
+    finds:
+      "at least three phases of a part, or rows of a panel, with the very same number in a column: a query where chance would make that less than once in a thousand such tables, by how the other parts' phases lie apart; a note up to once in fifty",
+    why: "Three conductors do not measure alike to the last digit. One was measured and written down three times.",
+    satisfies: "the reading of each phase; nothing, where they were measured so",
+    quiet:
+      "with fewer than four parts to compare with, for numbers whose few digits let phases be alike, where most parts are so, as one sheath is around three cores, and where rows are the same in all of several columns: another rule tells copies",
+    message: (
+      row: string,
+      further: number,
+      alike: readonly { readonly header: string; readonly value: string }[],
+      seldom: string,
+    ) =>
+      `${row} and the ${further} after it: ${alike.map(({ header, value }) => `"${header}" is ${value}`).join(", ")} in all of them. By how phases differ elsewhere chance would make that about once in ${seldom} such tables. Was each measured?`,
+  },
+  "after-as-before": {
+    title: "After the test as before it",
+    finds:
+      "at least three readings of a part after the withstand test that are digit for digit those before it, where chance would make that less than once in a thousand such tables",
+    why: "Insulation does not read the same twice. What was to be measured after the test was copied from before it.",
+    satisfies: "the readings after the test; nothing, where they were measured so",
+    quiet:
+      "for fewer readings, for bounds such as > 10 TΩ, and for readings of too few digits to tell a copy from chance",
+    message: (row: string, same: number, all: number, seldom: string) =>
+      `${row}: ${same} of ${all} readings after the withstand test are digit for digit those before it. By how such readings differ elsewhere chance would make that about once in ${seldom} such tables. Were they copied?`,
+  },
+  "without-error": {
+    title: "No error at any point",
+    finds:
+      "a meter, relay or transformer of at least three points without any error, to the last digit that such readings have: a query where chance would make that less than once in a thousand such tables, by how far the others are off; a note up to once in fifty",
+    why: "Every device is off by something. Readings without error are what was applied or calculated, written down again.",
+    satisfies: "the instrument's own record of the readings; nothing, where they were read so",
+    quiet:
+      "for fewer points, with fewer than eight points of others, and where readings of few digits hide the error",
+    message: (
+      row: string,
+      header: string,
+      points: number,
+      further: readonly string[],
+      seldom: string,
+    ) =>
+      `${row}: "${header}" is exactly what it should be at all of ${points} points, from here on${further.map((one) => ` and from ${one} on`).join("")}. By how far such readings are off elsewhere chance would make that about once in ${seldom} such tables. Were they read?`,
   },
   "too-good": {
     title: "Better than readings are",

@@ -41,13 +41,17 @@ export const limits = {
   },
   "index-below-one": {
     title: "Insulation that falls with time",
-    finds: "a polarization index or absorption ratio below 1",
+    finds:
+      "a polarization index or absorption ratio below 1; where the readings are too high for an index to mean anything, one that is more than a fifth below an earlier one of its test",
     why: "Resistance rises while a steady voltage is held. Where it falls, the insulation heats up or leaks over a wet or dirty surface, or the readings were exchanged.",
     satisfies:
       "the readings put in their right places, or the surface cleaned and dried and the test repeated",
-    quiet: "where the index is not meaningful, and where the row fails by it already",
+    quiet:
+      "within a fifth where there is no index, which readings of that size are uncertain by (common practice, no source); and where the row fails by it already",
     message: (row: string, header: string, index: string) =>
       `${row}: "${header}" is ${index}: the resistance fell while the voltage was held. Were the readings exchanged, or does the insulation leak?`,
+    fallen: (row: string, header: string, value: string, before: string, was: string) =>
+      `${row}: "${header}" is ${value}, below "${before}" of ${was}: the resistance fell while the voltage was held. Were the readings exchanged, or does the insulation leak?`,
     expected: "at least 1",
   },
   inconclusive: {

@@ -1,0 +1,91 @@
+import { decimals, inOrder } from "./similar";
+
+/** How finely readings are written: digits after the point, and digits that count. */
+export interface Grain {
+  readonly decimals: number;
+  readonly digits: number;
+}
+
+/** Neighbours on either side of a value by which the density of readings is told. */
+const NEAR = 5;
+/** Pairs of different readings below which nothing is known of how they lie. */
+const FEW = 3;
+/** The share of readings that get by with the digits of their grain. */
+const MOST = 0.9;
+
+/** The grain of readings as nine in ten of them are written. */
+export const grainOf = (values: readonly number[]): Grain => ({
+  decimals: quantile(values.map(decimals)),
+  digits: quantile(values.map(digits)),
+});
+
+/** Digits of a number as it is written, without leading and trailing zeros. */
+export const digits = (value: number): number =>
+  Math.abs(value).toExponential().split("e")[0]?.replace(".", "").replace(/0+$/, "").length ?? 0;
+
+/** The least step between two readings of about this size. */
+export const stepAt = (value: number, grain: Grain): number => {
+  const last = 10 ** -grain.decimals;
+  if (value === 0) return last;
+  return Math.max(last, 10 ** (Math.floor(Math.log10(Math.abs(value))) - grain.digits + 1));
+};
+
+/** A reading in the grain of its like: worked out to more digits, it is the same to the eye. */
+export const inGrain = (value: number, grain: Grain): number => {
+  const step = stepAt(value, grain);
+  return Number((Math.round(value / step) * step).toPrecision(12));
+};
+
+/**
+ * How likely two of some readings are the same by chance: the share of equal pairs among them, or what
+ * the pairs that are a few steps apart allow, whichever is greater; at most 1, which it is where there
+ * are too few to tell. Only readings within a block are pairs.
+ */
+export function coincidence(blocks: readonly (readonly number[])[], grain: Grain): number {
+  let [pairs, equal, near, alone, copies] = [0, 0, 0, 0, 0];
+  for (const values of blocks) {
+    const sorted = inOrder(values);
+    pairs += pairsOf(sorted.length);
+    copies += sorted.length;
+    const single = Float64Array.from(new Set(sorted));
+    alone += pairsOf(single.length);
+    equal += equalPairs(sorted);
+    near += nearPairs(single, grain);
+  }
+  if (alone < FEW) return 1;
+  // A copied table is full of equal pairs by its copies: these alone must not excuse them.
+  const share = Math.max(0, equal - copies / 2) / pairs;
+  const density = (near + 1) / (2 * NEAR * alone);
+  return Math.min(1, Math.max(density, share));
+}
+
+const pairsOf = (count: number) => (count * (count - 1)) / 2;
+
+function equalPairs(sorted: Float64Array): number {
+  let [equal, run] = [0, 0];
+  for (let at = 1; at < sorted.length; at++) {
+    run = sorted[at] === sorted[at - 1] ? run + 1 : 0;
+    equal += run;
+  }
+  return equal;
+}
+
+/** Pairs of different values that lie no more than a few steps apart. */
+function nearPairs(sorted: Float64Array, grain: Grain): number {
+  let [near, from] = [0, 0];
+  for (const [at, value] of sorted.entries()) {
+    const reach = (NEAR + 0.5) * stepAt(value, grain);
+    while (value - (sorted[from] ?? value) > reach) from++;
+    near += at - from;
+  }
+  return near;
+}
+
+const quantile = (numbers: readonly number[]): number => {
+  const sorted = inOrder(numbers);
+  return sorted[Math.floor(MOST * (sorted.length - 1))] ?? 0;
+};
+
+/** In so many tables chance makes one such likeness, of which it would make so many in this one. */
+export const seldom = (expected: number): string =>
+  (1 / expected).toPrecision(1).replace(/e\+/, "e");

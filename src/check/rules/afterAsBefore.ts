@@ -1,0 +1,101 @@
+import type { FindingsText } from "../../messages/messages";
+import { keyIds } from "../../records/kind";
+import { coincidence, seldom } from "../chance";
+import { type JudgedTable, type Rule, rowName, where } from "../context";
+import type { Finding } from "../finding";
+import { partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRun";
+
+/** So many readings after that are those before. */
+const LEAST = 3;
+const STAGE = "stage";
+
+/** Readings after the withstand test that are digit for digit those before it. */
+export const afterAsBefore: Rule = {
+  id: "after-as-before",
+  reads: "table",
+  find: (table, { text }) => {
+    if (!keyIds(table.kind).includes(STAGE)) return [];
+    const reckoning = reckoningOf(table);
+    const pairs = pairsOf(table, reckoning);
+    return partsOf(table).flatMap((rows) => {
+      const own = rows.flatMap((row) => pairs.get(row) ?? []);
+      return own.length < LEAST
+        ? []
+        : ofPart(rows, own, [...pairs.values()].flat(), reckoning, text);
+    });
+  },
+};
+
+/** A reading after and the one before at the same place. */
+interface Pair {
+  readonly row: number;
+  readonly column: number;
+  readonly before: number;
+  readonly after: number;
+}
+
+/** By the row of the reading after. */
+function pairsOf(table: JudgedTable, { columns, read }: Reckoning): ReadonlyMap<number, Pair[]> {
+  const ids = keyIds(table.kind).filter((id) => id !== STAGE);
+  const placeOf = (row: number) => ids.map((id) => table.rows[row]?.[id]).join("\u0000");
+  const before = new Map<string, number>();
+  for (const [row, { stage }] of table.rows.entries())
+    if (stage === "before") before.set(placeOf(row), row);
+  return new Map(
+    table.rows.flatMap(({ stage }, row) => {
+      const was = before.get(placeOf(row));
+      if (stage !== "after" || was === undefined || table.aside.has(row)) return [];
+      const pairs = [...columns.keys()].flatMap((column): Pair[] => {
+        const [one, other] = [read(was, column), read(row, column)];
+        return typeof one === "number" && typeof other === "number"
+          ? [{ row, column, before: one, after: other }]
+          : [];
+      });
+      return [[row, pairs] as const];
+    }),
+  );
+}
+
+function ofPart(
+  rows: readonly number[],
+  own: readonly Pair[],
+  all: readonly Pair[],
+  { table, columns, grains }: Reckoning,
+  text: FindingsText,
+): Finding[] {
+  const same = own.filter(isSame);
+  const [first] = same;
+  const grain = grains[first?.column ?? -1];
+  if (!first || !grain || same.length < LEAST) return [];
+  const others = all.filter(({ row, column }) => column === first.column && !rows.includes(row));
+  const chance = coincidence(
+    others.map(({ before, after }) => [before, after]),
+    grain,
+  );
+  const expected =
+    (all.length / own.length) * choose(own.length, same.length) * chance ** same.length;
+  if (expected >= SELDOM) return [];
+  return [
+    {
+      rule: "after-as-before",
+      weight: "query",
+      ...where(table, first.row, columns[first.column]?.id ?? ""),
+      message: text.rules["after-as-before"].message(
+        rowName(table, first.row),
+        same.length,
+        own.length,
+        seldom(expected),
+      ),
+      found: same.length,
+    },
+  ];
+}
+
+const isSame = ({ before, after }: Pair) => before === after;
+
+/** Ways to choose so many of a number. */
+const choose = (count: number, some: number): number => {
+  let ways = 1;
+  for (let one = 1; one <= some; one++) ways *= (count - some + one) / one;
+  return ways;
+};

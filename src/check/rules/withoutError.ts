@@ -1,0 +1,155 @@
+import type { FindingsText } from "../../messages/messages";
+import type { Column, Row } from "../../records/kind";
+import { seldom } from "../chance";
+import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
+import type { Finding } from "../finding";
+import { decimals, inOrder, measured, median, robust } from "../similar";
+import { SELDOM } from "./sameRun";
+
+/** Points of a device from which on no error at any of them is asked about. */
+const POINTS = 3;
+/** Rows of others by which it is known how far such devices are off. */
+const OTHERS = 8;
+/** Above `SELDOM` and up to here it is worth a note, and no more. */
+const UNLIKELY = 0.02;
+/** Readings within this factor are written with as many digits. */
+const SIZE = 3;
+/** Devices that a finding names one by one. */
+const NAMED = 5;
+
+/** Devices whose readings are all exactly what they should be. */
+export const withoutError: Rule = {
+  id: "without-error",
+  reads: "table",
+  find: (table, context) => {
+    const { kind } = table;
+    const ids = new Set(
+      kind.accepted.flatMap(({ sense, value }) => (sense === "within" ? [value] : [])),
+    );
+    return kind.columns
+      .filter(({ id, value }) => ids.has(id) && value !== undefined)
+      .flatMap((error) => ofError(table, error, context));
+  },
+};
+
+/** A row's error, the least step between two of them, and whether it is nothing within that. */
+interface Point {
+  readonly row: number;
+  readonly error: number;
+  readonly step: number;
+}
+
+function ofError(table: JudgedTable, error: Column, context: Context): Finding[] {
+  const reading = readingOf(table, error, context);
+  if (!reading) return [];
+  const points = pointsOf(table, error, reading, context);
+  const blocks = devicesIn(table).flatMap((rows) => {
+    const own = rows.flatMap((row) => points.get(row) ?? []);
+    return own.length >= POINTS ? [own] : [];
+  });
+  const exact = blocks.filter((own) => own.every(isNil));
+  const others = blocks.filter((own) => !exact.includes(own)).flat();
+  if (exact.length === 0 || others.length < OTHERS) return [];
+  const expected = exact.reduce(
+    (product, own, at) => (product * chanceOf(own, others) * (blocks.length - at)) / (at + 1),
+    1,
+  );
+  return expected < UNLIKELY ? [finding(table, reading, exact, expected, context.text)] : [];
+}
+
+const isNil = ({ error, step }: Point) => Math.abs(error) <= step / 2 + 1e-9;
+
+/** How likely a device is without any error by chance, by how far the others are off. */
+function chanceOf(own: readonly Point[], others: readonly Point[]): number {
+  const share = others.filter(isNil).length / others.length;
+  const { spread } = robust(others.map(({ error }) => error));
+  return own.reduce(
+    (product, { step }) => product * Math.min(1, Math.max(share, step / spread)),
+    1,
+  );
+}
+
+const errorOf = (row: Row, error: Column, { lineup }: Context): number | undefined => {
+  const value = error.value?.(row, lineup, new Map());
+  return typeof value === "number" ? value : undefined;
+};
+
+/** The reading that an error is worked out from: the last one that moves it. */
+function readingOf(table: JudgedTable, error: Column, context: Context): Column | undefined {
+  return measured(table).findLast(({ id }) =>
+    table.judged.some((row) => {
+      const cell = row[id];
+      if (typeof cell !== "number" || cell === 0) return false;
+      const [was, now] = [row, { ...row, [id]: 1.01 * cell }].map((one) =>
+        errorOf(one, error, context),
+      );
+      return was !== undefined && now !== undefined && was !== now;
+    }),
+  );
+}
+
+function pointsOf(
+  table: JudgedTable,
+  error: Column,
+  { id }: Column,
+  context: Context,
+): ReadonlyMap<number, Point> {
+  const numbers = table.judged.flatMap((row) => {
+    const cell = row[id];
+    return typeof cell === "number" && cell > 0 ? [cell] : [];
+  });
+  return new Map(
+    table.judged.flatMap((row, at) => {
+      const [cell, now] = [row[id], errorOf(row, error, context)];
+      if (typeof cell !== "number" || !(cell > 0) || now === undefined || table.aside.has(at))
+        return [];
+      const last = 10 ** -Math.max(decimals(cell), usualDecimals(cell, numbers));
+      const next = errorOf({ ...row, [id]: cell + last }, error, context);
+      const step = next === undefined ? 0 : Math.abs(next - now);
+      return [[at, { row: at, error: now, step }] as const];
+    }),
+  );
+}
+
+/** Digits after the point of readings of about this size. */
+const usualDecimals = (cell: number, numbers: readonly number[]): number =>
+  median(
+    inOrder(
+      numbers.filter((one) => one <= SIZE * cell && one >= cell / SIZE).map((one) => decimals(one)),
+    ),
+  );
+
+/** The rows of each device of a panel. */
+function devicesIn({ rows, aside }: JudgedTable): number[][] {
+  const devices = new Map<string, number[]>();
+  for (const [row, { object, part }] of rows.entries()) {
+    if (aside.has(row)) continue;
+    const key = `${object}\u0000${part}`;
+    devices.set(key, [...(devices.get(key) ?? []), row]);
+  }
+  return [...devices.values()];
+}
+
+function finding(
+  table: JudgedTable,
+  { id, header }: Column,
+  exact: readonly (readonly Point[])[],
+  expected: number,
+  text: FindingsText,
+): Finding {
+  const [row = 0, ...further] = exact.flatMap(([first]) => (first ? [first.row] : []));
+  const points = exact.flat().length;
+  return {
+    rule: "without-error",
+    weight: expected < SELDOM ? "query" : "note",
+    ...where(table, row, id),
+    message: text.rules["without-error"].message(
+      rowName(table, row),
+      header,
+      points,
+      further.slice(0, NAMED).map((one) => rowName(table, one)),
+      seldom(expected),
+    ),
+    found: points,
+  };
+}
