@@ -11,6 +11,7 @@ import { a1 } from "../sheets/address";
 import { ownCells } from "../sheets/ownCells";
 import type { SheetSnapshot } from "../sheets/snapshot";
 import { latin } from "./localWords";
+import { readLegend } from "./readLegend";
 import { isWord, verdictIn } from "./words/sheetWords";
 
 /** One filled cell, understood as far as it can be by itself. */
@@ -29,6 +30,8 @@ export interface Cell {
   /** A day as a serial number, of a text that is a date. */
   readonly day?: number;
   readonly formula?: string;
+  /** What its letters stand for, where the sheet says so: "NC = does not conform". */
+  readonly says?: "Pass" | "Fail" | "NotApplicable";
   /** Whether days such as 03/11/2026 have the day first in this workbook. */
   readonly order: DateOrder;
 }
@@ -131,6 +134,7 @@ const filledOf = (cells: Stored, order: DateOrder): Map<number, Cell> => {
     return typeof value === "string" ? [value.trim()] : [];
   });
   const habits = habitsOf(texts, order);
+  const legend = readLegend(texts);
   const filled = new Map<number, Cell>();
   for (const [row, column] of placesOf(cells)) {
     const value = cells.cell(row, column);
@@ -144,7 +148,7 @@ const filledOf = (cells: Stored, order: DateOrder): Map<number, Cell> => {
       address: a1(row, column),
       value,
       text,
-      ...typed(value, text, habits),
+      ...(legend.has(text) ? { says: legend.get(text) } : typed(value, text, habits)),
       formula: cells.formula(row, column),
       order,
     });
@@ -236,9 +240,14 @@ export function windowOf(
   };
 }
 
+/** The verdict that a cell states: in letters of the sheet's own, or in words. */
+export const statedVerdict = ({ says, text }: Cell): "Pass" | "Fail" | undefined =>
+  says === undefined ? verdictIn(text) : says === "NotApplicable" ? undefined : says;
+
 /** Whether a cell holds a value, and no words: a number, a quantity, a date, a verdict, a yes or no. */
 export const isValue = (cell: Cell): boolean =>
   cell.number !== undefined ||
+  cell.says !== undefined ||
   cell.day !== undefined ||
   typeof cell.value === "boolean" ||
   isAnswer(cell.text);

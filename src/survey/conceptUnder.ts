@@ -11,7 +11,7 @@ export const conceptByValues = (cells: readonly Cell[]): Concept | undefined => 
   if (cells.length < 2) return undefined;
   const share = (is: (cell: Cell) => boolean) => cells.filter(is).length / cells.length;
   if (share(({ day }) => day !== undefined) > 0.7) return "date";
-  if (share(({ text }) => isVerdict(text)) > 0.7) return "result";
+  if (share((cell) => isVerdict(cell)) > 0.7) return "result";
   // One letter again and again is a mark: "Y, Y, N, Y". Phases take turns.
   const [first] = cells;
   const isMark = first !== undefined && /^(?:\p{L}|nc|so)$/iu.test(first.text);
@@ -30,8 +30,9 @@ const mostFrequent = (texts: readonly string[]): string | undefined => {
   return [...counts].sort((one, other) => other[1] - one[1])[0]?.[0];
 };
 
-const isVerdict = (text: string) =>
-  (text.length > 1 || /^[✓✔✗✘]$/u.test(text)) && verdictIn(text) !== undefined;
+const isVerdict = ({ text, says }: Cell) =>
+  says !== undefined ||
+  ((text.length > 1 || /^[✓✔✗✘]$/u.test(text)) && verdictIn(text) !== undefined);
 
 /** The unit that most cells of a column carry themselves. */
 export const unitOfCells = (cells: readonly Cell[]): Unit | undefined => {
@@ -104,6 +105,7 @@ const areMostly =
   (cells) =>
     cells.filter(is).length > cells.length / 2;
 const areSmallCurrents: Under = (cells) => ["mA", "µA"].includes(unitOfCells(cells) ?? "");
+const areTimes: Under = (cells) => ["s", "min"].includes(unitOfCells(cells) ?? "");
 const areTalk: Under = (cells) => areWords(cells) && conceptByValues(cells) === undefined;
 
 /** Titles that mean one thing or another by what stands under them, the first that applies; `is` left out where the column is then none of the concepts. */
@@ -123,6 +125,7 @@ const TURNS: readonly {
   // What a withstand test draws comes in milliamperes.
   { told: ["current"], under: areSmallCurrents, is: "leakage" },
   { told: ["by"], under: areDays, is: "date" },
+  { told: ["time"], under: areTimes, is: "duration" },
   { told: ["panel"], under: areUnits, is: "unit" },
   { told: WORDS, under: areMeasured, is: "reading" },
   { told: BOUNDS, under: (cells) => areWords(cells) && areAnswers(cells), is: "result" },

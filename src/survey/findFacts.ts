@@ -36,7 +36,9 @@ export const quantitiesIn = (text: string): Quantity[] =>
   [...latin(text).matchAll(QUANTITY)].flatMap((found) => {
     const [all, digits = "", written = ""] = found;
     const unit = unitOfWord(written);
-    const number = NUMBER_WORDS[digits.toLowerCase()] ?? quantityIn(digits)?.number;
+    const plain = NUMBER_WORDS[digits.toLowerCase()] ?? quantityIn(digits)?.number;
+    const isNegative = /[≤≥<>=]\s*[-−]$/u.test(text.slice(0, found.index));
+    const number = plain !== undefined && isNegative ? -plain : plain;
     return unit.ok && number !== undefined
       ? [{ number, unit: unit.value, at: found.index, end: found.index + all.length }]
       : [];
@@ -105,6 +107,7 @@ const RELAY_STAGE = /(?<![\p{L}\d])(?:3?I[oe0]?|U[oe0]?|V[oe0]?|f)\s?[<>]{1,3}\s
 const sideOf = (text: string, { at, end, unit }: Quantity): Limit["side"] | undefined => {
   const before = text.slice(Math.max(0, at - NEAR), at);
   const after = text.slice(end, end + 14);
+  if (unit === "%" && OF_SCALE.test(text.slice(end))) return "most";
   const sign = RELAY_STAGE.test(before) ? undefined : /(\+ ?\/ ?-|[≥≤<>±]=?)\s*$/.exec(before)?.[1];
   if (sign) return /[≥>]/.test(sign) ? "least" : "most";
   const clause =
@@ -194,6 +197,14 @@ const bareLimits = (text: string, address: string, values: Unit | undefined): Li
       });
 };
 
+/** Whether a sign for a bound stands right before a quantity: "dew point ≤ -25 °C". */
+const isSigned = (text: string, { at }: Quantity): boolean =>
+  /[≤≥<>]=?\s*[-−]?$/u.test(text.slice(0, at));
+
+/** A share of the scale is what an instrument may be off: "1 % of full scale". */
+const OF_SCALE =
+  /^\s*(?:of )?(?:full scale|f\.?\s?s\b|fsd\b|(?:of )?time|vom (?:messbereichs)?endwert|(?:de la )?pleine échelle|(?:de )?fondo de escala|(?:do )?fundo de escala)/iu;
+
 /** A value with how far it may be missed: "70 N·m ±10 %". */
 const BAND = /^\s*(?:±|\+\s?\/?\s?[-−])\s*(\d+(?:[.,]\d+)?)\s?(%)?/u;
 const BANDED: readonly string[] = ["torque", "pressure", "resistance", "length"];
@@ -229,7 +240,7 @@ export const factsIn = (cell: Cell, values?: Unit): Facts => {
   const limits = quantitiesIn(text).flatMap((quantity): Limit[] => {
     const { quantity: measured } = unitSize(quantity.unit);
     if (measured === "time" && quantity.unit !== "ms") return [];
-    if (measured === "temperature") return [];
+    if (measured === "temperature" && !isSigned(text, quantity)) return [];
     if (measured === "voltage") return operationLimit(text, quantity, address);
     const band = bandOf(text, quantity, address);
     if (band.length > 0) return band;
@@ -245,8 +256,37 @@ export const factsIn = (cell: Cell, values?: Unit): Facts => {
     ...voltsIn(latin(text)),
     ...defined("seconds", secondsIn(text)),
     ...(date === undefined ? {} : { day: date, dayAddress: address }),
-    limits: [...rangesIn(text, address), ...limits, ...bareLimits(text, address, values)],
+    limits: [
+      ...rangesIn(text, address),
+      ...operationShares(text, address),
+      ...limits,
+      ...bareLimits(text, address, values),
+    ],
   };
+};
+
+/** A range of operation as a share of the control voltage: "closing 85 to 110 %". */
+const SHARES = /(\d{2,3})\s?(?:-|–|…|to|bis|a|à|and|y|e)\s?(\d{2,3})\s?%/giu;
+
+/** The least voltages at which a release has to work, where a line tells them as shares of its control voltage. */
+const operationShares = (text: string, address: string): Limit[] => {
+  const control = quantitiesIn(text).find(
+    ({ number, unit }) => unit === "V" && number >= 12 && number <= 400,
+  );
+  if (!control) return [];
+  return [...text.matchAll(SHARES)].flatMap(({ 1: low = "", index }): Limit[] => {
+    const clause =
+      text
+        .slice(Math.max(0, index - NEAR), index)
+        .split(/[;,()]/)
+        .at(-1) ?? "";
+    const [closing, opening] = [hasWord(clause, "closing"), hasWord(clause, "opening")];
+    if (closing === opening) return [];
+    const number = (Number(low) * control.number) / 100;
+    return [
+      { side: "most", number, unit: "V", address, operation: closing ? "closing" : "opening" },
+    ];
+  });
 };
 
 /** The voltage by which a release has to work: "close by 93.5 V, trip by 77 V". */

@@ -127,6 +127,9 @@ const conceptOfTitle = (written: string, unit: Unit | undefined): Concept | unde
   );
   if (formed) return formed.concept;
   const concept = conceptOf(title);
+  // "Temps attendu s" beside "Temps mesuré s" are no durations of a test.
+  if (concept === "duration" && EXPECTED.test(title)) return "required";
+  if (concept === "duration" && MEASURED.test(title)) return "reading";
   // The least voltage at which a breaker closes or opens is measured.
   if (concept === "minimum" && unit === "V" && operationIn([title]) !== undefined) return "reading";
   if (concept === undefined || unit === undefined) return concept;
@@ -160,9 +163,13 @@ const NUMBERS: readonly Concept[] = [
   "secondary",
 ];
 
+/** Words of what a relay or a breaker should do. */
+const EXPECTED =
+  /expected|calculated|theor|erwartet|soll|attendu|théor|esperad|teóric|previst|متوقع/iu;
+
 /** Words of a column that sums up its line, and is no limit for all that it is called the lowest. */
 const AGGREGATES = /(?:^|[^A-Z])(?:MIN|MAX|AVERAGE|SUM|SMALL|LARGE|MEDIAN|COUNT)\w*\(/i;
-const MEASURED = /measured|medid[oa]|gemessen|mesuré|found|of the|worst|encontrad/iu;
+const MEASURED = /measured|medid[oa]|gemessen|mesuré|found|of the|worst|encontrad|المقاس/iu;
 
 interface Titled {
   readonly at: number;

@@ -13,7 +13,8 @@ import {
   operationIn,
   stageIn,
 } from "./nameColumns";
-import { unitIn } from "./unitIn";
+import { sharesName } from "./shareNames";
+import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord, kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
@@ -154,14 +155,17 @@ const isReading = ({ concept, unit, computed, numbers, title }: SurveyColumn): b
   !isWord(title.replace(/[([].*$/, ""), "summary") &&
   !EXTENT.test(title) &&
   numbers &&
-  (concept === "reading" ||
-    (concept === undefined &&
-      unit !== undefined &&
-      (unit === "ms" || MEASURED.includes(classOf(unit)))));
+  (concept === "reading" || isOfTest(concept, unit));
 
-/** How long or thick something is: a cable is not tested for that. */
+/** Whether a column without a known title has a unit in which nothing but readings come. */
+const isOfTest = (concept: Concept | undefined, unit: Unit | undefined): boolean =>
+  concept === undefined &&
+  unit !== undefined &&
+  (unit === "ms" || MEASURED.includes(classOf(unit)));
+
+/** How long or thick something is, and how often it has operated: nothing is tested for that. */
 const EXTENT =
-  /^(?:(?:cable|route|run) )?(?:length|longueur|länge|kabellänge|longitud|largo|comprimento|size|section|sección|secção|querschnitt|طول)(?![\p{L}])/iu;
+  /count|zähl|contador|compteur|عداد|^(?:(?:cable|route|run) )?(?:length|longueur|länge|kabellänge|longitud|largo|comprimento|size|section|sección|secção|querschnitt|طول)(?![\p{L}])/iu;
 
 /** The kind of a reading in a log of mixed tests, until its line tells it. */
 const UNKNOWN = "";
@@ -182,8 +186,12 @@ const MEASURED: readonly string[] = [
 /** The columns that hold readings, each with the kind of record that it belongs to. */
 function readingsOf(draft: Draft): Measure[] {
   const { columns, around } = draft;
+  // What is held against a ratio has no unit of a heading.
+  const isRatio = (["ratio", "error"] as const).every((concept) =>
+    columns.some((column) => column.concept === concept),
+  );
   const named = (column: SurveyColumn): Measure[] => {
-    const unit = column.unit ?? around.unit;
+    const unit = column.unit ?? (isRatio ? undefined : around.unit);
     const kind =
       kindOf(unit, {
         title: column.title,
@@ -200,7 +208,9 @@ function readingsOf(draft: Draft): Measure[] {
     .filter(isReading)
     .flatMap(named)
     .map((measure) => (isCurve ? { ...measure, kind: "indexCurve" } : measure));
-  const worked = columns.filter(({ concept, computed }) => concept === "reading" && computed);
+  const worked = columns.filter(
+    ({ concept, computed, unit }) => computed && (concept === "reading" || isOfTest(concept, unit)),
+  );
   const isTransformer = injectedOf(draft).length > 0;
   const found = (typed.length > 0 ? typed : worked.flatMap(named)).map((measure) =>
     isTransformer ? { ...measure, kind: injectedOf(draft)[0]?.kind ?? measure.kind } : measure,
@@ -208,11 +218,19 @@ function readingsOf(draft: Draft): Measure[] {
   const levels = levelsOf(draft, found);
   found.push(...levels, ...injectedOf(draft), ...excitingOf(draft));
   // Columns that are titled by what is measured alone, under a heading that tells the unit.
-  const isPlain = ({ concept, numbers, computed, at, unit }: SurveyColumn) =>
-    concept === undefined && unit === undefined && numbers && !computed && at > draft.table.left;
+  const isPlain = ({ concept, numbers, computed, at, unit, title }: SurveyColumn) =>
+    concept === undefined &&
+    unit === undefined &&
+    numbers &&
+    !computed &&
+    at > draft.table.left &&
+    !isUnitText(title);
   const isTitled =
     !draft.view.turned &&
-    found.some(({ column }) => column.lines.some((line) => conceptOf(line) === "reading"));
+    found.some(
+      ({ column: { position, lines } }) =>
+        position !== undefined || lines.some((line) => conceptOf(line) === "reading"),
+    );
   if (
     around.unit !== undefined &&
     !isTitled &&
@@ -345,10 +363,28 @@ const fitOf = (column: SurveyColumn, reading: SurveyColumn): number | undefined 
 type Beside = Partial<Record<Concept, Cell>>;
 type CellOf = (column: SurveyColumn) => Cell | undefined;
 
+/** Whether a limit is that of another column by its name: "PI least" beside "PI". */
+const isOfAnother = (
+  columns: readonly SurveyColumn[],
+  limit: SurveyColumn,
+  reading: SurveyColumn,
+): boolean =>
+  limit.concept !== undefined &&
+  LIMIT_LINES.includes(limit.concept) &&
+  !sharesName(limit.title, reading.title) &&
+  columns.some(
+    ({ at, title, numbers, concept }) =>
+      numbers &&
+      at !== limit.at &&
+      (concept === undefined || concept === "index") &&
+      sharesName(limit.title, title),
+  );
+
 const besideOf = ({ columns }: Draft, reading: SurveyColumn, cellOf: CellOf): Beside => {
   const best = new Map<Concept, { column: SurveyColumn; fit: number }>();
   for (const column of columns) {
     if (column.concept === undefined || column.at === reading.at) continue;
+    if (isOfAnother(columns, column, reading)) continue;
     const fits = fitOf(column, reading);
     const known = best.get(column.concept);
     if (fits !== undefined && (!known || fits > known.fit))

@@ -3,12 +3,14 @@ import { calibration } from "./rules/calibration";
 import { classError } from "./rules/classError";
 import { correction } from "./rules/correction";
 import { dates } from "./rules/dates";
+import { drops } from "./rules/drops";
 import { duplicates } from "./rules/duplicates";
 import { formulas } from "./rules/formulas";
 import { likeness } from "./rules/likeness";
 import { missingEntry } from "./rules/missingEntry";
 import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
+import { namedLimits } from "./rules/namedLimits";
 import { otherLimit } from "./rules/otherLimit";
 import { quotients } from "./rules/quotients";
 import type { SurveyRule } from "./rules/rule";
@@ -21,6 +23,7 @@ import { workedOut } from "./rules/workedOut";
 /** What is looked for in a workbook of somebody's own, the worst first. */
 export const SURVEY_RULES: readonly SurveyRule[] = [
   beyondLimit,
+  namedLimits,
   statedBound,
   classError,
   missingReading,
@@ -36,6 +39,7 @@ export const SURVEY_RULES: readonly SurveyRule[] = [
   unitSlip,
   duplicates,
   likeness,
+  drops,
   missingEntry,
   missingRow,
 ];

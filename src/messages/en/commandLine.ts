@@ -31,6 +31,7 @@ const CAUSES: Readonly<Record<string, string>> = {
   "survey-limit": "Outside the limit",
   "survey-limit-doubt": "A limit that most readings miss",
   "survey-missing": "No reading",
+  "survey-named-limit": "Outside the limit",
   "survey-no-date": "No date",
   "survey-open": "Not begun",
   "survey-other-limit": "Limit other than elsewhere",

@@ -38,7 +38,11 @@ const formsOf = (
   if (new Set(plain).size === 1) return plain;
   const open = cells.map(({ line, cell }) => ofLine(block, line, cell));
   // What is the same number in every line is a constant of all, even where one line happens to have it too.
-  return new Set(open).size < new Set(plain).size ? open : plain;
+  const forms = new Set(open).size < new Set(plain).size ? open : plain;
+  if (mostOf(forms, 0.6)) return forms;
+  // A factor that goes by what the line is about, such as a ratio, is left out.
+  const bare = plain.map((form) => form.replace(CONSTANT, "#"));
+  return mostOf(bare, 0.8) ? bare : forms;
 };
 
 /** Lines of formulas across the columns: sums and ratios under a table. */

@@ -3,10 +3,10 @@ import { type Unit, unitSize } from "../../quantities/units";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { torqueTolerance } from "../../standards/practice";
 import type { Entry, Limit, SurveyColumn } from "../block";
-import { type Cell, inBaseUnit } from "../cells";
+import { type Cell, inBaseUnit, statedVerdict } from "../cells";
 import { quantitiesIn } from "../findFacts";
 import { classOf } from "../kindOf";
-import { conceptOf, plain, verdictIn } from "../words/sheetWords";
+import { conceptOf, hasWord, plain } from "../words/sheetWords";
 import type { SurveyContext } from "./rule";
 
 /** The number of an entry that is held against a bound. */
@@ -29,7 +29,7 @@ export interface Comparison extends Judged {
 /** The verdict that the line itself states. */
 export const resultOf = ({ beside, cell }: Entry): "Pass" | "Fail" | undefined => {
   const stated = beside.result;
-  return stated && stated !== cell ? verdictIn(stated.text) : undefined;
+  return stated && stated !== cell ? statedVerdict(stated) : undefined;
 };
 
 const fits = (limit: Limit, unit: Unit | undefined): boolean =>
@@ -122,7 +122,7 @@ const sharesWord = (about: string | undefined, title: string): boolean => {
   const stems = (text: string) =>
     plain(text)
       .split(" ")
-      .filter((word) => word.length > 3)
+      .filter((word) => word.length > 2 && !hasWord(word, "atLeast") && !hasWord(word, "atMost"))
       .map((word) => word.slice(0, 5));
   const titled = stems(title);
   return (
@@ -136,7 +136,8 @@ const sharesWord = (about: string | undefined, title: string): boolean => {
 /** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */
 const limitsOf = (entry: Entry): readonly Limit[] => {
   const { limits, unit, kind, beside, column } = entry;
-  if (limits.length > 0) return limits;
+  const own = limits.filter((limit) => limit.unit === "%" || fits(limit, unit));
+  if (own.length > 0) return own;
   if (kind === "withstand" || kind === "indexCurve" || column.concept === "voltage") return [];
   const { required } = beside;
   if (kind !== "torque" || required?.number === undefined) return limitsTold(entry);

@@ -176,49 +176,6 @@ const counters = (block: Block, { text }: SurveyContext): Finding[] => {
   });
 };
 
-/** A third of the value before is no drift (common practice, no source). */
-const DROP = 1 / 3;
-/** Cables come back lower, by what is left of the charge of the test (common practice, no source). */
-const CABLE_DROP = 1 / 5;
-
-const OF_INSULATION: readonly string[] = ["insulation", "cable"];
-
-const drops = (block: Block, context: SurveyContext): Finding[] =>
-  groupBy(
-    block.entries.filter(
-      ({ kind, stage, cell }) =>
-        OF_INSULATION.includes(kind) && stage !== undefined && cell?.number !== undefined,
-    ),
-    ({ panel, position }) => `${panel} ${position}`,
-  ).flatMap((group) => {
-    const before = group.find(({ stage }) => stage === "before");
-    const after = group.find(({ stage }) => stage === "after");
-    const [first, second] = [before && base(before), after && base(after)];
-    if (
-      !before ||
-      !after ||
-      first === undefined ||
-      second === undefined ||
-      second >= first * (after.kind === "cable" ? CABLE_DROP : DROP) ||
-      (after.cell?.bound !== "exact" && after.cell?.bound !== undefined)
-    )
-      return [];
-    return [
-      findingAt(
-        "survey-drop",
-        "query",
-        block,
-        after,
-        after.address,
-        context.text.drop(
-          written(after.cell?.number ?? 0, after.unit),
-          written(before.cell?.number ?? 0, before.unit),
-        ),
-        { found: after.cell?.text },
-      ),
-    ];
-  });
-
 /** Readings of like parts that are not alike. */
 export const likeness: SurveyRule = {
   id: "survey-apart",
@@ -228,6 +185,5 @@ export const likeness: SurveyRule = {
       ...times(block, context),
       ...falls(block, context),
       ...counters(block, context),
-      ...drops(block, context),
     ]),
 };

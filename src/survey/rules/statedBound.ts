@@ -1,8 +1,8 @@
 import type { Finding } from "../../check/finding";
 import type { Block } from "../block";
-import { type Cell, quantityIn } from "../cells";
+import { type Cell, quantityIn, statedVerdict } from "../cells";
 import { unitIn } from "../unitIn";
-import { hasWord, verdictIn } from "../words/sheetWords";
+import { hasWord } from "../words/sheetWords";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 
 const NUMBER = /(?<![\d.,/])(\d+(?:[.,]\d+)?)(?![\d/])/;
@@ -65,7 +65,7 @@ const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
   [...askedInLines(block), ...askedInTitles(block)].flatMap(
     ({ question, address, position, value, answer }): Finding[] => {
       const bound = boundIn(question);
-      if (!bound || value?.number === undefined || !answer || verdictIn(answer.text) !== "Pass")
+      if (!bound || value?.number === undefined || !answer || statedVerdict(answer) !== "Pass")
         return [];
       const { side, number } = bound;
       if (side === "least" ? value.number >= number : value.number <= number) return [];

@@ -54,7 +54,7 @@ const withstandOf = (block: Block, entry: Entry): Level | undefined => {
   const cell = isLevel
     ? entry.cell
     : entry.kind === "withstand"
-      ? (entry.beside.voltage ?? inTest(entry))
+      ? (entry.beside.voltage ?? (entry.unit === "kV" ? entry.cell : inTest(entry)))
       : undefined;
   const value = cell && base(cell, isLevel ? (entry.unit ?? "kV") : "kV");
   const stated =

@@ -1,6 +1,7 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry, SurveyColumn } from "../block";
+import { statedVerdict } from "../cells";
 import { conceptOf, isWord, verdictIn } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";
@@ -147,7 +148,8 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
         .filter(
           ({ entry, cell }) =>
             cell.text !== most.value &&
-            (WRONG.test(cell.text) ||
+            (cell.says === "Fail" ||
+              WRONG.test(cell.text) ||
               isOpposite(cell.text, most.value) ||
               isSomething(cell.text, most.value, column.title)) &&
             !isWord(cell.text, "notApplicable") &&
@@ -174,7 +176,7 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
 const contradicts = (block: Block, line: readonly Entry[], { text }: SurveyContext): Finding[] => {
   const said = line.flatMap((entry) => {
     const verdict =
-      entry.column.concept === "result" && entry.cell ? verdictIn(entry.cell.text) : undefined;
+      entry.column.concept === "result" && entry.cell ? statedVerdict(entry.cell) : undefined;
     return entry.cell && verdict ? [{ entry, cell: entry.cell, verdict }] : [];
   });
   const wrong = said.find(({ verdict }) => verdict === "Fail");

@@ -7,7 +7,7 @@ export const en: SheetWords = {
       "(?:.* )?normali[sz]ed(?: .*)?",
       "(?:.* )?(?:r|ir|mω|gω|megohms?|gigohms?|mohms?|gohms?|meg|gig|resistance|value)(?: \\S+)?(?: at| to)? (?:20|40|25|60|68|104) ?(?:°c|°f|c|f|degc|deg c|deg f)(?: .*)?",
       "r ?(?:20|40)(?: .*)?",
-      "(?:at )?(?:20|40|68|104) ?(?:°c|°f|c|f|deg c|deg f)(?: .*)?",
+      "(?:(?:the )?same )?(?:at )?(?:20|40|68|104) ?(?:°c|°f|c|f|deg c|deg f)(?: .*)?",
     ],
     change: [
       ".*(?:after before|before after).*",
@@ -89,7 +89,8 @@ export const en: SheetWords = {
     ],
     required: [
       "(?:required|reqd?|specified|spec|nominal|nom|target|should be|filling|fill|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
-      "(?:.* )?(?:torque )?(?:required|specified|spec)",
+      "(?:.* )?(?:torque )?(?:required|specified|spec|called(?: for)?|expected)(?: \\S+)?",
+      "torque (?:set ?point|target|nominal|nom|to apply)(?: .*)?",
     ],
     minimum: [
       "(?:min|minimum|least|lowest allowed|lower limit|not less than|no less than)(?: .*)?",
@@ -101,7 +102,7 @@ export const en: SheetWords = {
       "(?:.* )?(?:max|maximum)(?: \\S+)?",
     ],
     limit: [
-      "(?:.* )?(?:limits?|criteri(?:on|a)|allow(?:ed|able)|acceptance(?: .*)?|permitted|permissible|tolerance|tol)(?: .*)?",
+      "(?:.* )?(?:limits?|requirements?|criteri(?:on|a)|allow(?:ed|able)|acceptance(?: .*)?|permitted|permissible|tolerance|tol)(?: .*)?",
     ],
     voltage: [
       "(?:.* )?voltage(?: .*)?",

@@ -1,0 +1,49 @@
+import { isWord, plain, verdictIn } from "./words/sheetWords";
+
+/** What the letters of a sheet stand for, where it says so itself. */
+export type Legend = ReadonlyMap<string, "Pass" | "Fail" | "NotApplicable">;
+
+/** "NC = non conforme", up to the next sign or the end. */
+const MEANING =
+  /(?<![\p{L}\p{N}])([\p{Lu}✓✗√×x][\p{L}./]{0,3})\s*[=:]\s*([\p{L}][\p{L} '’]{1,40}?)(?=\s*(?:[,;.)/|]|$))/gu;
+
+/** Words that turn what follows into its opposite. */
+const DENIED = /^(?:ne|non|not|no|nicht|não|nao|in|un)\s+|^n\S* (?=.* (?:pas|not)\b)/u;
+
+const meaningOf = (
+  words: string,
+  others: readonly string[],
+): "Pass" | "Fail" | "NotApplicable" | undefined => {
+  if (isWord(words, "notApplicable")) return "NotApplicable";
+  const told = verdictIn(words);
+  if (told) return told;
+  // "F = works, NF = does not work": one meaning has the words of the other, denied.
+  const stems = plain(words)
+    .split(" ")
+    .filter((word) => word.length > 3);
+  const alike = others.filter((other) => stems.some((stem) => plain(other).includes(stem)));
+  if (alike.length === 0) return undefined;
+  return DENIED.test(plain(words)) || alike.every((other) => other.length < words.length)
+    ? "Fail"
+    : "Pass";
+};
+
+/**
+ * Reads what letters mean on a sheet: "C = conforme, NC = non conforme".
+ *
+ * @param texts what is written on the sheet
+ */
+export function readLegend(texts: readonly string[]): Legend {
+  const legend = new Map<string, "Pass" | "Fail" | "NotApplicable">();
+  for (const text of texts) {
+    if (text.length > 200 || !/[=:]/.test(text)) continue;
+    const found = [...text.matchAll(MEANING)].map(([, code = "", words = ""]) => ({ code, words }));
+    if (found.length < 2) continue;
+    for (const { code, words } of found) {
+      const others = found.flatMap((other) => (other.code === code ? [] : [other.words]));
+      const meaning = meaningOf(words, others);
+      if (meaning) legend.set(code, meaning);
+    }
+  }
+  return legend.size >= 2 ? legend : new Map();
+}
