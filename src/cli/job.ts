@@ -19,6 +19,8 @@ export interface Job {
   /** Rated voltage in kV and practice, for a workbook in somebody's own layout. */
   readonly rated?: number;
   readonly basis?: Basis;
+  /** Whether nothing is kept beside the workbook: programs know what they answer. */
+  readonly quiet?: boolean;
   /** Cores on which no other workbook is checked meanwhile. */
   readonly spare?: number;
   readonly day: number;

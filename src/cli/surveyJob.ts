@@ -2,6 +2,7 @@ import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import type { RecordBook } from "../sheets/recordBook";
 import type { Snapshot } from "../sheets/snapshot";
+import type { SurveyAnswersKept } from "../sheets/surveyAnswers";
 import { checkSurvey, type SurveyReport } from "../survey/checkSurvey";
 import { type ResultColumns, resultColumns } from "../survey/results/resultColumns";
 import { withBeside, withoutBeside } from "../xlsx/writeBeside";
@@ -9,6 +10,7 @@ import { markFile } from "../xlsx/writeMarks";
 import { readBytes, UsageError } from "./files";
 import { findingList } from "./findingList";
 import type { Checked, Job } from "./job";
+import { answersFor, keepBeside, withAnswers } from "./keptAnswers";
 import { saveBook } from "./saveBook";
 import { PAGE } from "./screen";
 
@@ -25,17 +27,19 @@ export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> 
       ({ survey }) => `${book}: ${survey.needsLineup(needing.map((option) => `--${option}`))}`,
     );
   const { survey } = messagesFor("en");
-  const answers = { ratedkV: rated, basis };
+  const { answers, kept } = answersFor(book, snapshot, { ratedkV: rated, basis });
   const report = checkSurvey(snapshot, day, answers, survey);
   if (report.blocks.length === 0) throw new UsageError(() => `${book}: ${survey.noBlocks}`);
   const told = [whole ? words(job, report) : `${book}: ${summary(report)}`];
   if (marked) {
-    saveBook(marked, await markFile(readBytes(book), report.findings));
+    const copy = await markFile(readBytes(book), report.findings);
+    saveBook(marked, await withAnswers(copy, snapshot, answers, day));
     told.push(commandLineFor("en").check.marked(marked));
   }
   if (addColumns) {
     const columns = resultColumns(snapshot, day, answers, survey);
-    saveBook(addColumns, await withBeside(readBytes(book), columns.beside));
+    const copy = await withBeside(readBytes(book), columns.beside);
+    saveBook(addColumns, await withAnswers(copy, snapshot, answers, day));
     told.push(columnWords(addColumns, columns));
   }
   if (removeColumns) {
@@ -43,8 +47,18 @@ export async function surveyJob(job: Job, snapshot: Snapshot): Promise<Checked> 
     saveBook(removeColumns, file);
     told.push(commandLineFor("en").survey.columnsRemoved(removeColumns, tables));
   }
+  if (kept) told.push(commandLineFor("en").survey.answeredBefore(kept.from, inWords(kept.answers)));
+  const file = job.quiet ? undefined : keepBeside(book, snapshot, answers, day);
+  if (file) told.push(commandLineFor("en").survey.keptIn(file));
   return { report: { file: book, ...report }, told: told.join("\n\n") };
 }
+
+/** Answers as the options that give them. */
+const inWords = ({ ratedkV, basis }: SurveyAnswersKept): string =>
+  [
+    ...(ratedkV === undefined ? [] : [`--rated ${ratedkV}`]),
+    ...(basis === undefined ? [] : [`--basis ${basis}`]),
+  ].join(" ");
 
 const columnWords = (file: string, { beside, without }: ResultColumns): string => {
   const { survey } = commandLineFor("en");

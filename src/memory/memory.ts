@@ -10,6 +10,7 @@ import { layoutMap } from "../sheets/layoutMap";
 import { beyond, limitOf } from "../sheets/limits";
 import { placedReadings } from "../sheets/placedReadings";
 import type { Remembered } from "../sheets/remembered";
+import { surveyAnswers } from "../sheets/surveyAnswers";
 
 /** Namespace of our custom XML part, by which it is found again in any workbook. */
 export const NAMESPACE = "urn:gearproof:memory:1";
@@ -42,6 +43,7 @@ const rememberedParts = z.object({
   before: z.catch(z.optional(lastIntake), undefined),
   placed: z.catch(z.optional(placedReadings), undefined),
   words: z.catch(z.optional(synonymFile), undefined),
+  survey: z.catch(z.optional(surveyAnswers), undefined),
 });
 
 /** The custom XML part that holds what is remembered. */

@@ -2,6 +2,7 @@ import type { ExportMapping } from "./exportMapping";
 import type { LastIntake } from "./lastIntake";
 import type { LayoutMap } from "./layoutMap";
 import type { PlacedReadings } from "./placedReadings";
+import type { SurveyAnswersKept } from "./surveyAnswers";
 
 /** What a workbook remembers of the readings that were brought into it. */
 export interface Remembered {
@@ -16,6 +17,8 @@ export interface Remembered {
   readonly placed?: PlacedReadings;
   /** Words that titles use here for a field, beside those that are known: field -> words. */
   readonly words?: Readonly<Record<string, readonly string[]>>;
+  /** What was answered for the check of a workbook without a lineup. */
+  readonly survey?: SurveyAnswersKept;
 }
 
 export const NOTHING_REMEMBERED: Remembered = { mappings: [], maps: [] };
@@ -28,6 +31,7 @@ export const rememberedOf = ({
   maps,
   placed,
   words,
+  survey,
 }: Partial<Remembered>): Remembered => ({
   ...NOTHING_REMEMBERED,
   ...(mappings && { mappings }),
@@ -36,4 +40,5 @@ export const rememberedOf = ({
   ...(maps && { maps }),
   ...(placed && { placed }),
   ...(words && { words }),
+  ...(survey && { survey }),
 });

@@ -2,6 +2,7 @@ import type { Finding } from "../check/finding";
 import type { Messages } from "../messages/messages";
 import type { Unit } from "../quantities/units";
 import type { Snapshot } from "../sheets/snapshot";
+import type { Correction } from "../sheets/surveyAnswers";
 import type { Basis } from "../standards/criterion";
 import type { Block, Entry, Survey } from "./block";
 import { SURVEY_RULES } from "./rules";
@@ -17,6 +18,8 @@ export interface SurveyAnswers {
   /** Rated voltage, kV, within {@link RATED_RANGE}. */
   readonly ratedkV?: number;
   readonly basis?: Basis;
+  /** What a person has said of cells. */
+  readonly corrections?: readonly Correction[];
 }
 
 /** One table as it was recognised, for people and programs. */

@@ -7,10 +7,10 @@ import {
   readRememberedXml,
   rememberedXml,
 } from "../memory/memory";
-import type { Remembered } from "../sheets/remembered";
+import { NOTHING_REMEMBERED, type Remembered, rememberedOf } from "../sheets/remembered";
 import { openFile } from "./book";
 import type { Package } from "./package/package";
-import { addPart, freeName, relate } from "./package/relations";
+import { addPart, dropPart, freeName, relate, unrelate } from "./package/relations";
 
 const PART = /^customXml\/item\d+\.xml$/i;
 
@@ -42,6 +42,22 @@ export const readMemory = (file: Uint8Array): Memory | undefined =>
 export function remember(pack: Package, book: string, given: BookMemory): void {
   if (given.memory) put(pack, book, NAMESPACE, memoryXml(given.memory));
   if (given.remembered) put(pack, book, REMEMBERED_NAMESPACE, rememberedXml(given.remembered));
+}
+
+/** Forgets what was answered for a check without a lineup; our part goes where it remembers nothing else. */
+export function forgetAnswers(pack: Package, book: string): void {
+  const { remembered } = memoryIn(pack);
+  if (remembered?.survey === undefined) return;
+  const { survey: _, ...others } = remembered;
+  const isAll = JSON.stringify(rememberedOf(others)) === JSON.stringify(NOTHING_REMEMBERED);
+  if (!isAll) {
+    remember(pack, book, { remembered: others });
+    return;
+  }
+  const part = parts(pack).find((name) => pack.text(name).includes(REMEMBERED_NAMESPACE));
+  if (part === undefined) return;
+  unrelate(pack, book, (relation) => relation.part === part);
+  dropPart(pack, part);
 }
 
 function put(pack: Package, book: string, namespace: string, xml: string): void {

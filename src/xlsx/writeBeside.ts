@@ -12,6 +12,7 @@ import { BookEdit } from "./patch/bookEdit";
 import { addHiddenNames, definedNames, dropNames } from "./patch/definedNames";
 import type { SheetEdit } from "./patch/sheetEdit";
 import { understood } from "./readBook";
+import { forgetAnswers } from "./remembered";
 
 /**
  * A workbook file with result columns beside its tables; those from before make way. Everything else stays.
@@ -53,6 +54,7 @@ function takenOff(file: Uint8Array): { file: Uint8Array; tables: number } {
     if (sheet) cutArea(sheet, found.area);
   }
   dropNames(pack, bookPart, isBesideName);
+  forgetAnswers(pack, bookPart);
   return { file: book.save(), tables: ours.length };
 }
 

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { writeXlsx } from "hucre/xlsx";
-import { beforeAll, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { checkSchema } from "../../src/cli/checkSchema";
 import { type Ran, run } from "../support/commandLine";
 
@@ -105,6 +105,57 @@ test("--add-columns writes a copy with results beside the table, and --remove-co
   const back = await run("check", at("with.xlsx"), ...says, "--remove-columns", at("back.xlsx"));
   expect(back.out).toContain("without the result columns of 1 table");
   expect(partsOf(at("back.xlsx"))).toEqual(partsOf(BOOK));
+});
+
+describe("answers", () => {
+  const kept = at("told.xlsx");
+  const beside = at("told.answers.json");
+  beforeAll(async () => {
+    const rows = ROWS.map((row) => row.filter((_, column) => column !== 3));
+    writeFileSync(kept, await writeXlsx({ sheets: [{ name: "IR", rows }] }));
+  });
+
+  test("are kept in a small file beside the workbook, which is said, and go for the next check", async () => {
+    const first = await run("check", kept, "--rated", "15", "--basis", "NETA");
+    expect(first.out).toContain(`The answers are kept in ${beside} for the next check.`);
+    expect(JSON.parse(readFileSync(beside, "utf8"))).toMatchObject({ ratedkV: 15, basis: "NETA" });
+    const next = await run("check", kept);
+    expect(next.out).toContain(`Answered before, in ${beside}: --rated 15 --basis NETA.`);
+    expect(next.out).not.toContain("Rated voltage?");
+    expect(filesOf(await run("check", kept, "--json"))).toMatchObject([
+      { questions: [], findings: [{ address: "C5" }] },
+    ]);
+  });
+
+  test("that are given now take the place of those of before, one by one", async () => {
+    const { out } = await run("check", kept, "--basis", "IEC");
+    expect(out).toContain("The answers are kept in");
+    expect(JSON.parse(readFileSync(beside, "utf8"))).toMatchObject({ ratedkV: 15, basis: "IEC" });
+    expect(out).toContain("--rated 15");
+  });
+
+  test("are kept in the workbook itself where one is written, and leave it with the columns", async () => {
+    const says = ["--rated", "27", "--basis", "NETA"];
+    const copy = at("told-columns.xlsx");
+    await run("check", kept, ...says, "--add-columns", copy);
+    const { out } = await run("check", copy);
+    expect(out).toContain(`Answered before, in ${copy}: --rated 27 --basis NETA.`);
+    expect(existsSync(at("told-columns.answers.json"))).toBe(false);
+    await run("check", copy, "--remove-columns", at("told-back.xlsx"));
+    const partsOf = (file: string) => unzipSync(readFileSync(file));
+    expect(partsOf(at("told-back.xlsx"))).toEqual(partsOf(kept));
+  });
+
+  test("that cannot be read are asked for again, and programs leave nothing behind", async () => {
+    writeFileSync(beside, "{ spoilt");
+    const { out } = await run("check", kept);
+    expect(out).toContain("Rated voltage? Say --rated");
+    expect(readFileSync(beside, "utf8")).toBe("{ spoilt");
+    const quiet = at("quiet.xlsx");
+    writeFileSync(quiet, readFileSync(kept));
+    await run("check", quiet, "--rated", "15", "--basis", "NETA", "--json");
+    expect(existsSync(at("quiet.answers.json"))).toBe(false);
+  });
 });
 
 test("what needs a lineup is refused, and nothing is written", async () => {

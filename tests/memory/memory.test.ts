@@ -30,6 +30,12 @@ const remembered: Remembered = {
   },
   maps: [{ sheet: "IR", kind: "insulation", titles: 4, columns: { Bay: "object" } }],
   words: { object: ["Schakelveld"] },
+  survey: {
+    on: 46_400,
+    ratedkV: 15,
+    basis: "NETA",
+    corrections: [{ sheet: "IR", address: "C5", of: "column", is: "reading" }],
+  },
 };
 
 test("what is remembered comes back, beside the lineup and apart from it", () => {

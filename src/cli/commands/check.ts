@@ -102,6 +102,7 @@ async function checkAll(
     book,
     ...Object.fromEntries(OUTPUTS.map((output) => [output, out(options[output], book)])),
     day,
+    quiet: json,
     whole,
     screen,
   }));

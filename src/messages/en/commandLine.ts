@@ -277,6 +277,9 @@ export const commandLine = {
     cause: (rule: string) => CAUSES[rule] ?? rule,
     needsLineup: (options: readonly string[]) =>
       `${options.join(" and ")} cannot be made of a workbook without a lineup; leave it out, or give --lineup and --map. --marked marks the findings.`,
+    answeredBefore: (from: string, options: string) =>
+      `Answered before, in ${from}: ${options}. Another answer takes its place.`,
+    keptIn: (file: string) => `The answers are kept in ${file} for the next check.`,
     onlyOwn:
       "--add-columns and --remove-columns are for workbooks in layouts of their own; the record tables of a lineup have their limits and results",
     columnsAdded: (file: string, tables: number) =>
