@@ -12,19 +12,22 @@ export type OwnLimit = Pick<OwnCriterion, "from" | "value" | "document">;
  *
  * @param quantity its name with its unit; a criterion given in another unit is brought to it
  * @param object name of the panel or section
+ * @param giver the only one whose criteria are asked for
  */
 export function ownCriterion(
   lineup: Lineup,
   quantity: string,
   object: string,
+  giver?: OwnCriterion["from"],
 ): OwnCriterion | undefined {
   const ranked = rankedFor(lineup, quantity);
   if (ranked.length === 0) return undefined;
   const panel = panelOf(lineup, object);
   const targets = panel ? [panel.designation, panel.section] : [object];
   return ranked.find(
-    ({ applies }) =>
-      !applies || applies.some((one) => targets.some((other) => sameName(one, other))),
+    ({ from, applies }) =>
+      (giver === undefined || from === giver) &&
+      (!applies || applies.some((one) => targets.some((other) => sameName(one, other)))),
   );
 }
 

@@ -4,14 +4,30 @@ import type { Result } from "../quantities/result";
 import { type Criterion, sourceText } from "../standards/criterion";
 import type { CellValue, Column, Own, OwnQuantity, Row } from "./kind";
 
-/** Looks for the maker's or project's own limit among the lineup's criteria, by one of these names. */
-export const ownOf = (...names: readonly (string | OwnQuantity)[]): Own => {
+type Names = readonly (string | OwnQuantity)[];
+
+/**
+ * Looks for the maker's or project's own value among the lineup's criteria, by one of these names: the
+ * maker's, where both give one, as of a voltage, current or torque that gear is stressed with.
+ */
+export const ownOf = (...names: Names): Own => ownBy(undefined, names);
+
+/** The lowest value that maker and project accept: the higher one, where both give one, since the contract asks for either. */
+export const leastOf = (...names: Names): Own => strictest("least", names);
+
+/** The highest value that maker and project accept: the lower one, where both give one, since the contract asks for either. */
+export const mostOf = (...names: Names): Own => strictest("most", names);
+
+const strictest = (sense: "least" | "most", names: Names): Own =>
+  stricterOf(sense, ownBy("maker", names), ownBy("project", names));
+
+const ownBy = (giver: OwnLimit["from"] | undefined, names: Names): Own => {
   const quantities = names.map((one) => (typeof one === "string" ? { name: one } : one));
   return Object.assign(
     (row: Row, lineup: Lineup): OwnLimit | undefined =>
       firstOf(quantities, ({ name, of }) =>
         (of?.(row) ?? true)
-          ? ownCriterion(lineup, name, isForAll(lineup, name) ? "" : String(row.object))
+          ? ownCriterion(lineup, name, isForAll(lineup, name) ? "" : String(row.object), giver)
           : undefined,
       ),
     { quantities },
@@ -28,7 +44,7 @@ export const asFraction = (own: Own): Own =>
     { quantities: own.quantities },
   );
 
-/** What a plate says, else the lineup's criteria. */
+/** What a plate says, else the lineup's criteria: for what is set or applied, not for a limit. */
 export const plateOr = (plate: Own, own: Own): Own =>
   Object.assign((row: Row, lineup: Lineup) => plate(row, lineup) ?? own(row, lineup), {
     quantities: own.quantities,

@@ -1,5 +1,6 @@
 import type { Bounded } from "../quantities/bounded";
 import { readReading } from "../quantities/readReading";
+import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
 import { type CellValue, isBlank } from "./kind";
 
@@ -16,4 +17,14 @@ export function exactly(cell: CellValue | undefined, unit: Unit): number | undef
   if (typeof cell === "number") return cell;
   const read = quantity(cell, unit);
   return read?.bound === "exact" ? read.value : undefined;
+}
+
+/** The same in the unit that another cell names; undefined too where that is no unit. */
+export function exactlyIn(
+  cell: CellValue | undefined,
+  unit: CellValue | undefined,
+): number | undefined {
+  if (typeof cell === "number") return cell;
+  const named = readUnit(String(unit ?? ""));
+  return named.ok ? exactly(cell, named.value) : undefined;
 }

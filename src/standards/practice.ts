@@ -51,6 +51,26 @@ export const cableOverstress: Criterion = {
   source: practice("a cable test above its required voltage"),
 };
 
+/** The drop in a current transformer's secondary winding at 20 times rated current, where its resistance is not known, as a fraction of the class voltage. */
+export const unknownDrop: Criterion = {
+  value: 0.2,
+  source: practice(
+    "the windings of relaying cores drop up to a fifth of the class voltage at 20 times rated current",
+  ),
+};
+
+/** Share of the insulation before the withstand test below which the one after it is not passed without an explanation. */
+export const fallenInsulation: Criterion = {
+  value: 0.1,
+  source: practice("insulation after the withstand test against the one before it"),
+};
+
+/** From so many times its minimum on, insulation swings by itself and a fall says nothing. */
+export const farAboveMinimum: Criterion = {
+  value: 10,
+  source: practice("readings of insulation far above its minimum"),
+};
+
 /** Below how many K between air and dew point the temperature of the surface has to be recorded. */
 export const nearSaturation: Criterion = {
   value: 5,
@@ -59,8 +79,10 @@ export const nearSaturation: Criterion = {
 
 /** Least margin of a surface above the dew point for a test to be one on dry insulation, K. */
 export const dryMargin: Criterion = {
-  value: 0.1,
-  source: practice("a surface at or below the dew point is wet"),
+  value: 1,
+  source: practice(
+    "a surface less than 1 K above the dew point is not told from a wet one: thermometers read to some 0.3 K, hygrometers to some 2 %",
+  ),
 };
 
 /** How far below its filling pressure a compartment may read at 20 °C, as a fraction of the absolute pressure: what gauge, monitor and thermometer are uncertain by. */

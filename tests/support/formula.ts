@@ -24,7 +24,7 @@ export interface Place {
 
 /**
  * Computes a stored formula as Excel would, as far as the record tables' formulas go: IF, OR, AND, NOT,
- * ISNUMBER, N, IFERROR, TRIM, LOWER, SUBSTITUTE, SEARCH, LEFT, MATCH, INDEX, ROW, COLUMN, ADDRESS, COUNT, ABS, MIN, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
+ * ISNUMBER, N, IFERROR, TRIM, LOWER, SUBSTITUTE, VALUE, SEARCH, LEFT, MATCH, INDEX, ROW, COLUMN, ADDRESS, COUNT, ABS, MIN, MAX, AGGREGATE(14 or 15,6,…,k), arithmetic, comparison, structured references, and our
  * worksheet functions through their catalogue.
  */
 export function computeFormula(formula: string, place: Place): Value {
@@ -235,6 +235,10 @@ function call(node: AstExpression & { type: "CallExpression" }, place: Place): V
       const numbers = [arg(node, 2, place)].flat().filter((one) => typeof one === "number");
       numbers.sort((a, b) => (way === 15 ? a - b : b - a));
       return numbers[kth - 1] ?? { code: "#NUM!" };
+    }
+    case "VALUE": {
+      const of = String(value(0) ?? "").trim();
+      return /^-?\d+(?:\.\d+)?$/.test(of) ? Number(of) : { code: "#VALUE!" };
     }
     case "COUNT":
       return [arg(node, 0, place)].flat().filter((one) => typeof one === "number").length;

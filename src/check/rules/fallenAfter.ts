@@ -1,10 +1,9 @@
 import type { Row } from "../../records/kind";
+import { farAboveMinimum } from "../../standards/practice";
 import { overKinds, type Rule, rowName, said, where, withRole } from "../context";
 
 /** Below this share of the reading before, one after the withstand test is asked about: common practice, no source. */
 const MATERIAL = 0.5;
-/** From so many times the minimum on, readings swing by themselves and a fall says nothing: common practice. */
-const FAR_ABOVE = 10;
 
 const isInsulation = withRole("insulation");
 
@@ -29,7 +28,10 @@ export const fallenAfter: Rule = {
         typeof judged.corrected === "number" &&
         was !== undefined &&
         judged.corrected < MATERIAL * was &&
-        !(typeof judged.minimum === "number" && judged.corrected >= FAR_ABOVE * judged.minimum)
+        !(
+          typeof judged.minimum === "number" &&
+          judged.corrected >= farAboveMinimum.value * judged.minimum
+        )
         ? {
             rule: "fallen-after",
             weight: "query",

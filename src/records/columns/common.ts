@@ -93,5 +93,9 @@ export const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"
 export const gear = (name: string, ...args: (string | number)[]): string =>
   `_xldudf_GEAR_${name}(${args.join(",")})`;
 
+/** A formula's number of a cell that people also fill with the unit behind it; an error where it is none. */
+export const numberIn = (cell: string, unit: string): string =>
+  `IF(ISNUMBER(${cell}),${cell},${gear("QUANTITY", cell, unit)})`;
+
 /** A formula's test for a cell with nothing in it; spaces alone are nothing. */
 export const blank = (cell: string): string => `TRIM(${cell})=""`;

@@ -2,8 +2,8 @@ import type { Lineup } from "../../lineup/lineup";
 import { bounded } from "../../quantities/bounded";
 import type { Result } from "../../quantities/result";
 import type { Criterion } from "../../standards/criterion";
-import { type Column, type Comparison, isBlank, type Reference, type Row } from "../kind";
-import { limitOf, ownOf, sourceOf } from "../limits";
+import { type Column, type Comparison, isBlank, type Own, type Reference, type Row } from "../kind";
+import { limitOf, sourceOf } from "../limits";
 import { onPaper } from "../onPaper";
 import { quantity } from "../quantity";
 import { blank, gear } from "./common";
@@ -12,7 +12,7 @@ const NOT_READ = "not read";
 
 /** A limit of a row: the maker's or project's own criterion, else the standard's or practice's. */
 export interface Limit {
-  readonly own: string;
+  readonly own: Own;
   readonly standard: (lineup: Lineup, row: Row) => Result<Criterion>;
   /** The standard's value as a formula, where it differs from row to row. */
   readonly formula?: (ref: Reference, lineup: Lineup) => string;
@@ -22,7 +22,7 @@ export interface Limit {
 
 /** Source of a limit in one line. */
 export const limitSource = ({ own, standard }: Limit, row: Row, lineup: Lineup): string =>
-  sourceOf(ownOf(own)(row, lineup) ?? standard(lineup, row));
+  sourceOf(own(row, lineup) ?? standard(lineup, row));
 
 export const insulationAccepted: Comparison = {
   value: "insulation",
@@ -67,7 +67,7 @@ export const testVoltageColumns = (
     role: "limit",
     width: 9,
     unit: "V",
-    own: ownOf(limit.own),
+    own: limit.own,
     formula: formulaOf(limit),
     value: (row, lineup) => limitOf(limit.standard(lineup, row)),
   },
@@ -102,7 +102,7 @@ export const minimumColumn = (minimum: Limit): Column => ({
   width: 9,
   unit: "MΩ",
   format: "0.0##",
-  own: ownOf(minimum.own),
+  own: minimum.own,
   formula: formulaOf(minimum),
   value: (row, lineup) => limitOf(minimum.standard(lineup, row)),
 });
@@ -130,7 +130,7 @@ export const insulationColumns = (minimum: Limit, testVoltage: Limit, help: stri
     unit: "MΩ",
     format: "0.0##",
     help: "Between this and the minimum the insulation is looked into: neither passed nor failed. Blank where the minimum decides.",
-    own: ownOf(minimum.own),
+    own: minimum.own,
     formula: (_ref, lineup) => String(minimum.floor?.(lineup)?.value ?? '""'),
     value: (_row, lineup) => minimum.floor?.(lineup)?.value ?? null,
   },

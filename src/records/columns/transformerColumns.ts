@@ -14,7 +14,7 @@ import {
   type Own,
   type Row,
 } from "../kind";
-import { ownOf, plateOr, sourceOf } from "../limits";
+import { leastOf, mostOf, ownOf, sourceOf, stricterOf } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly } from "../quantity";
 import { blank, gear, quoted } from "./common";
@@ -23,12 +23,12 @@ import { insulationColumns, type Limit, limitSource } from "./insulationColumns"
 const NOT_COMPUTED = "not computed";
 
 const transformerMinimum: Limit = {
-  own: "transformer insulation MΩ",
+  own: leastOf("transformer insulation MΩ"),
   standard: (lineup) => answer(secondaryCriteria(lineup).minimum),
   floor: (lineup) => secondaryCriteria(lineup).floor,
 };
 const transformerTestVoltage: Limit = {
-  own: "transformer test voltage V",
+  own: ownOf("transformer test voltage V"),
   standard: (lineup) => answer(secondaryCriteria(lineup).testVoltage),
 };
 
@@ -44,7 +44,7 @@ export const finerThanClass = (
   quantity: string,
   ofClass: (accuracy: string) => Result<Criterion>,
 ): Own => {
-  const named = ownOf(quantity);
+  const named = mostOf(quantity);
   return Object.assign(
     (row: Row, lineup: Lineup) => {
       const own = named(row, lineup);
@@ -143,18 +143,22 @@ export const ratioColumns = (unit: "A" | "V", turns?: string): Column[] => [
 ];
 
 /**
- * A limit that the plate of a transformer gives, else the maker's or project's criterion of this name; where the
+ * A limit that the plate of a transformer gives, or the maker's or project's criterion of this name, whichever is stricter; where the
  * plate is known and neither gives one, its row has no need of it.
  */
 export const plateColumn = <P extends object>(
   column: Pick<Column, "id" | "header" | "width" | "unit" | "format" | "help">,
   plateOf: (row: Row, lineup: Lineup) => P | undefined,
   pick: (plate: P) => number | undefined,
-  quantity: string,
+  [sense, quantity]: readonly ["least" | "most", string],
 ): Column => ({
   ...column,
   role: "limit",
-  own: plateOr((row, lineup) => plateFigure(plateOf(row, lineup), pick), ownOf(quantity)),
+  own: stricterOf(
+    sense,
+    (row, lineup) => plateFigure(plateOf(row, lineup), pick),
+    (sense === "least" ? leastOf : mostOf)(quantity),
+  ),
   value: (row, lineup) => (plateOf(row, lineup) ? NOT_APPLICABLE : null),
 });
 

@@ -4,7 +4,7 @@ import { itemLimit } from "../../lineup/plate";
 import { answered, closing, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
-import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { mostOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -14,10 +14,14 @@ const sensorOf = (row: Row, lineup: Lineup): Sensor | undefined =>
   panelOf(lineup, String(row.object))?.arcSensors.find(
     ({ designation }) => designation === row.part,
   );
-const most = plateOr((row, lineup) => {
-  const sensor = sensorOf(row, lineup);
-  return itemLimit(sensor, sensor?.mostMs);
-}, ownOf("arc protection ms"));
+const most = stricterOf(
+  "most",
+  (row, lineup) => {
+    const sensor = sensorOf(row, lineup);
+    return itemLimit(sensor, sensor?.mostMs);
+  },
+  mostOf("arc protection ms"),
+);
 
 const accepted: readonly Comparison[] = [
   { value: "reading", limit: "most", unit: "ms", sense: "most" },

@@ -4,8 +4,8 @@ import { itemLimit } from "../../lineup/plate";
 import { answered, closing, PHASES, trail } from "../columns/common";
 import { asRead } from "../columns/insulationColumns";
 import { limitWhereGiven, measured, named } from "../columns/measuredColumns";
-import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
-import { ownOf, plateOr, sourceOf, sources } from "../limits";
+import type { Column, Comparison, RecordKind, Row } from "../kind";
+import { leastOf, mostOf, ownOf, plateOr, sourceOf, sources, stricterOf } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -15,14 +15,24 @@ const arresterOf = (row: Row, lineup: Lineup): Arrester | undefined =>
   panelOf(lineup, String(row.object))?.arresters.find(
     ({ designation }) => designation === row.part,
   );
-const plate = (pick: (arrester: Arrester) => number | undefined, own: string): Own =>
-  plateOr((row, lineup) => {
-    const found = arresterOf(row, lineup);
-    return itemLimit(found, found && pick(found));
-  }, ownOf(own));
-const minimum = plate(({ insulationMOhm }) => insulationMOhm, "arrester insulation MΩ");
-const leakageMost = plate(({ leakagemA }) => leakagemA, "arrester leakage mA");
-const leakageAt = plate(({ leakagekV }) => leakagekV, "arrester leakage test kV");
+const plate = (pick: (arrester: Arrester) => number | undefined) => (row: Row, lineup: Lineup) => {
+  const found = arresterOf(row, lineup);
+  return itemLimit(found, found && pick(found));
+};
+const minimum = stricterOf(
+  "least",
+  plate(({ insulationMOhm }) => insulationMOhm),
+  leastOf("arrester insulation MΩ"),
+);
+const leakageMost = stricterOf(
+  "most",
+  plate(({ leakagemA }) => leakagemA),
+  mostOf("arrester leakage mA"),
+);
+const leakageAt = plateOr(
+  plate(({ leakagekV }) => leakagekV),
+  ownOf("arrester leakage test kV"),
+);
 
 const accepted: readonly Comparison[] = [
   { value: "insulation", limit: "minimum", unit: "MΩ", sense: "least", excusable: true },

@@ -4,7 +4,7 @@ import { itemLimit } from "../../lineup/plate";
 import { answered, closing, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
-import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { leastOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -16,10 +16,14 @@ const batteryOf = (row: Row, lineup: Lineup): Battery | undefined =>
     ({ designation }) => designation === row.part,
   );
 const plate = (pick: (battery: Battery) => number | undefined, own: string): Own =>
-  plateOr((row, lineup) => {
-    const battery = batteryOf(row, lineup);
-    return itemLimit(battery, battery && pick(battery));
-  }, ownOf(own));
+  stricterOf(
+    "least",
+    (row, lineup) => {
+      const battery = batteryOf(row, lineup);
+      return itemLimit(battery, battery && pick(battery));
+    },
+    leastOf(own),
+  );
 const capacityLeast = plate(({ capacityPercent }) => capacityPercent, "battery capacity %");
 const endLeast = plate(({ endV }) => endV, "battery end of discharge V");
 

@@ -34,7 +34,7 @@ import {
   type Reference,
   type Row,
 } from "../kind";
-import { ownOf, sourceOf, sources } from "../limits";
+import { leastOf, ownOf, sourceOf, sources } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -52,7 +52,7 @@ const chosenFor = (row: Row, lineup: Lineup): Chosen => ({
 const ratedkV = (row: Row) => (typeof row.ratedkV === "number" ? row.ratedkV : Number.NaN);
 
 const minimum: Limit = {
-  own: "cable insulation MΩ",
+  own: leastOf("cable insulation MΩ"),
   standard: (lineup, row) => cableTypicalMinimum(ratedkV(row), chosenFor(row, lineup)),
   formula: (ref, { basis }) =>
     basis === "NETA"
@@ -61,12 +61,12 @@ const minimum: Limit = {
   floor: () => cableFloor,
 };
 const testVoltage: Limit = {
-  own: "cable test voltage V",
+  own: ownOf("cable test voltage V"),
   standard: (lineup, row) => cableTestVoltage(ratedkV(row), chosenFor(row, lineup)),
   formula: (ref, { basis }) =>
     `IFERROR(${gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(basis))},"")`,
 };
-const ownSheath = ownOf("cable sheath MΩ");
+const ownSheath = leastOf("cable sheath MΩ");
 const ownkV = ownOf("cable withstand kV");
 const ownMinutes = ownOf("cable withstand min");
 

@@ -14,7 +14,7 @@ import {
 } from "../columns/microOhmColumns";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
-import { asFraction, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { asFraction, mostOf, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -29,13 +29,13 @@ const plate = (row: Row, lineup: Lineup): OwnLimit | undefined =>
 const ownLimit = stricterOf(
   "most",
   plate,
-  ownOf(
+  mostOf(
     { name: "joint resistance µΩ", of: isJoint },
     { name: "contact resistance µΩ", of: (row) => !isJoint(row) },
   ),
 );
 const ownCurrent = ownOf("contact test current A");
-const ownSpread = asFraction(ownOf("contact spread %"));
+const ownSpread = asFraction(mostOf("contact spread %"));
 
 const standardCurrent = (row: Row, { basis }: Lineup) =>
   isJoint(row) ? jointTestCurrent(basis) : contactTestCurrent(basis);

@@ -16,19 +16,19 @@ import {
 } from "../columns/insulationColumns";
 import { appliedColumn, discharge, durationColumn } from "../columns/withstandColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
-import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import { leastOf, limitOf, ownOf, sourceOf, sources } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const ownWithstand = ownOf("control wiring withstand kV");
-const ownSeconds = ownOf("control wiring withstand duration s");
+const ownSeconds = leastOf("control wiring withstand duration s");
 
 const minimum: Limit = {
-  own: "control wiring insulation MΩ",
+  own: leastOf("control wiring insulation MΩ"),
   standard: (lineup) => answer(controlMinimum(lineup)),
 };
 const testVoltage: Limit = {
-  own: "control wiring test voltage V",
+  own: ownOf("control wiring test voltage V"),
   standard: (lineup) => controlTestVoltage(lineup, lineup.ratings.controlWireV),
 };
 const standard = (lineup: Lineup) =>

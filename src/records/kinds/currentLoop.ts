@@ -17,7 +17,7 @@ const loopMost = plateColumn<Core>(
   { id: "loopMost", header: "Rated VA", width: 8, unit: "VA" },
   coreOf,
   burdenOf,
-  "current transformer burden VA",
+  ["most", "current transformer burden VA"],
 );
 
 /** A plate without a burden leaves the loop unjudged, and the row inconclusive. */

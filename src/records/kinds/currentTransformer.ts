@@ -35,7 +35,7 @@ import {
   type Reference,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import { leastOf, limitOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
@@ -79,7 +79,7 @@ const ERRORS: Readonly<Record<string, CtClass>> = ctErrors.rows;
 const ownError = finerThanClass("current transformer ratio error %", (accuracy) =>
   ctLimit(accuracy, 100),
 );
-const ownFactor = ownOf("accuracy limit factor");
+const ownFactor = leastOf("accuracy limit factor");
 
 const VOLTAGE = "Voltage";
 const isByVoltage = ({ method }: Row) =>
@@ -112,13 +112,13 @@ const windingMost = plateColumn<Core>(
   { id: "windingMost", header: "Plate Ω at 75 °C", width: 9, unit: "Ω" },
   coreOf,
   ({ windingOhm }) => windingOhm,
-  "current transformer winding resistance Ω",
+  ["most", "current transformer winding resistance Ω"],
 );
 const burdenMost = plateColumn<Core>(
   { id: "burdenMost", header: "Rated VA", width: 8, unit: "VA" },
   coreOf,
   burdenOf,
-  "current transformer burden VA",
+  ["most", "current transformer burden VA"],
 );
 const burdenLeast = plateColumn<Core>(
   {
@@ -130,7 +130,7 @@ const burdenLeast = plateColumn<Core>(
   },
   coreOf,
   burdenLeastOf,
-  "current transformer least burden VA",
+  ["least", "current transformer least burden VA"],
 );
 
 /** Winding resistance that the limit factor is worked out with: the plate's, else the measured one at 75 °C. */
@@ -238,6 +238,7 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 8,
     unit: "%",
+    own: ownError,
     help: "Between allowed and this the reading proves nothing of the class.",
     formula: (ref) => {
       const wrong = `IFERROR(${gear("CTLIMIT", ref("accuracy"), ref("lookedUp"), '"wrong"')},${grossRatio.value})`;

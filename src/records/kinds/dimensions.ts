@@ -11,7 +11,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, sourceOf, sources } from "../limits";
+import { leastOf, mostOf, sourceOf, sources, stricterOf } from "../limits";
 import { verdictBy } from "../verdict";
 
 /** What is measured of a lineup as it stands, and the criterion that limits it: common practice. */
@@ -43,13 +43,11 @@ type End = "least" | "most";
 
 /** A limit that the lineup gives: with an item of the project's own, or as a criterion. */
 const givenLimit = (end: End): Own =>
-  Object.assign((row: Row, lineup: Lineup) => drawn(end, row, lineup) ?? usual[end](row, lineup), {
-    quantities: usual[end].quantities,
-  });
+  stricterOf(end, (row, lineup) => drawn(end, row, lineup), usual[end]);
 
 /** The criteria for what is usually measured. */
 const usualLimit = (end: End): Own =>
-  ownOf(
+  (end === "least" ? leastOf : mostOf)(
     ...USUAL.filter((one) => one.end === end).map(({ item, quantity }) => ({
       name: quantity,
       of: ({ part }: Row) => part === item,

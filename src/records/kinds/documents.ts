@@ -2,8 +2,8 @@ import { answered, blank, closing, LINEUP, NOT_OK, OK, quoted, signed } from "..
 import { type Column, isBlank, type RecordKind, type Row } from "../kind";
 import { verdictBy } from "../verdict";
 
-/** What stands before a revision's letter or number on a sheet, longest first. */
-const BEFORE = ["revision", "rev.", "rev", "issue", "index"] as const;
+/** What stands before a revision's letter or number on a sheet, and between its parts, longest first. */
+const BEFORE = ["revision", "rev.", "rev", "issue", "index", "-", ":", "#"] as const;
 
 /** A revision as a spreadsheet compares it: without case, spaces and the word before it: `Rev. D` is `D`. */
 const plain = (cell: Row[string] | undefined) =>
@@ -20,6 +20,23 @@ const plainBy = (cell: string) =>
     (text, word) => `SUBSTITUTE(${text},${quoted(word)},"")`,
     `SUBSTITUTE(LOWER(${cell})," ","")`,
   );
+
+/** A revision that is a whole number, without zeros or an R before it: `R03` is 3. */
+const numberOf = (text: string) =>
+  /^r?\d+$/.test(text) ? Number(text.replace("r", "")) : undefined;
+
+/** Whether two cells name one revision, however it is written. */
+const isSame = (one: Row[string] | undefined, other: Row[string] | undefined): boolean => {
+  const [a, b] = [plain(one), plain(other)];
+  return a === b || (numberOf(a) !== undefined && numberOf(a) === numberOf(b));
+};
+
+/** The same in a formula. */
+const isSameBy = (one: string, other: string): string => {
+  const [a, b] = [plainBy(one), plainBy(other)];
+  const [first, second] = [a, b].map((text) => `VALUE(SUBSTITUTE(${text},"r",""))`);
+  return `OR(${a}=${b},IFERROR(AND(${first}=${second},${[a, b].map((text) => `NOT(ISNUMBER(SEARCH(".",${text})))`).join(",")}),FALSE))`;
+};
 
 const columns: readonly Column[] = [
   { id: "object", header: "For", role: "key", width: 10 },
@@ -46,9 +63,9 @@ const columns: readonly Column[] = [
     role: "computed",
     need: undefined,
     formula: (ref) =>
-      `IF(OR(${blank(ref("found"))},${blank(ref("approved"))}),"",IF(${plainBy(ref("found"))}=${plainBy(ref("approved"))},"${OK}","${NOT_OK}"))`,
+      `IF(OR(${blank(ref("found"))},${blank(ref("approved"))}),"",IF(${isSameBy(ref("found"), ref("approved"))},"${OK}","${NOT_OK}"))`,
     value: ({ found, approved }) =>
-      isBlank(found) || isBlank(approved) ? null : plain(found) === plain(approved) ? OK : NOT_OK,
+      isBlank(found) || isBlank(approved) ? null : isSame(found, approved) ? OK : NOT_OK,
     working: ({ found, approved, current }) =>
       isBlank(current)
         ? ""

@@ -18,7 +18,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { asFraction, ownOf, sourceOf, sources } from "../limits";
+import { asFraction, mostOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -31,14 +31,14 @@ const NOT_COMPUTED = "not computed";
 const EARTH_BAR = "Earth bar";
 const isBar = (row: Row) => row.part === EARTH_BAR;
 
-const ownLimit = ownOf(
+const ownLimit = mostOf(
   { name: "earth bar resistance mΩ", of: isBar },
   { name: "ground bus resistance mΩ", of: isBar },
   "earthing resistance mΩ",
   "ground continuity mΩ",
 );
 const ownCurrent = ownOf("earthing test current A");
-const ownSpread = asFraction(ownOf({ name: "ground bus spread %", of: isBar }));
+const ownSpread = asFraction(mostOf({ name: "ground bus spread %", of: isBar }));
 
 /** The criterion of the basis: for what is earthed through hinges, contacts and frames, not for the bar itself. */
 const standard = (row: Row, { basis }: Lineup) =>

@@ -3,7 +3,9 @@ import { KNEE_RULES, type KneeRule, kneePoint } from "../../engineering/kneePoin
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { bounded } from "../../quantities/bounded";
+import { sourceText } from "../../standards/criterion";
 import { ctClassNamed, isProtective, relayingVolts } from "../../standards/ctClassNamed";
+import { unknownDrop } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { blank, closing, gear, trail } from "../columns/common";
 import {
@@ -15,7 +17,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, sourceOf, sources, stricterOf } from "../limits";
+import { leastOf, mostOf, sourceOf, sources, stricterOf } from "../limits";
 import { onPaper } from "../onPaper";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
@@ -41,12 +43,12 @@ const plate =
 const ownKnee = stricterOf(
   "least",
   plate(({ kneeV }) => kneeV),
-  ownOf("knee point V"),
+  leastOf("knee point V"),
 );
 const ownExciting = stricterOf(
   "most",
   plate(({ excitingA }) => excitingA),
-  ownOf("exciting current at the knee A"),
+  mostOf("exciting current at the knee A"),
 );
 
 const letterOf = (accuracy: CellValue | undefined) =>
@@ -72,6 +74,17 @@ const classVolts = ({ accuracy, secondaryA, windingOhm }: Core): number | null =
   return volts === undefined ? null : tidy(volts + 20 * secondaryA * (windingOhm ?? 0));
 };
 
+/**
+ * Voltage up to which the exciting current must stay below its limit where the plate does not give the
+ * winding's resistance, V: the drop in it is not known, and rarely more than this part of the class voltage.
+ */
+const sureVolts = ({ accuracy, windingOhm }: Core): number | null => {
+  const volts = relayingVolts(accuracy);
+  return volts === undefined || windingOhm !== undefined
+    ? null
+    : tidy(volts * (1 + unknownDrop.value));
+};
+
 /** Exciting current that a relaying class allows there, A: 10 % of 20 times rated (IEEE C57.13). */
 const classAmps = ({ accuracy, secondaryA }: Core): number | null =>
   relayingVolts(accuracy) === undefined ? null : 2 * secondaryA;
@@ -80,6 +93,15 @@ const accepted: readonly Comparison[] = [
   { value: "knee", limit: "kneeLeast", unit: "V", sense: "least", excusable: true },
   { value: "exciting", limit: "excitingMost", unit: "A", sense: "most", excusable: true },
   { value: "atClass", limit: "atClassMost", unit: "A", sense: "most", excusable: true },
+  {
+    value: "atSure",
+    limit: "atClassMost",
+    unit: "A",
+    sense: "most",
+    when: "sureVolts",
+    excusable: true,
+    asks: true,
+  },
 ];
 
 const point = (letter: "V" | "A", at: number): Column => ({
@@ -212,6 +234,20 @@ const columns: readonly Column[] = [
     "Above 10 % of 20 times rated current the core does not have its class, whatever the knee.",
   ),
   {
+    id: "sureVolts",
+    header: "Class V, Rct unknown",
+    role: "given",
+    width: 9,
+    unit: "V",
+    help: "Blank where the plate gives the winding's resistance. Else the drop in the winding is not known, and the curve has to lie below the limit up to here.",
+  },
+  currentAt(
+    "atSure",
+    "Exciting A there",
+    "sureVolts",
+    "Above the limit, or beyond the curve, the class is neither shown nor refuted: give the winding's resistance in the lineup.",
+  ),
+  {
     id: "atClassMost",
     header: "Maximum A at class V",
     role: "limit",
@@ -229,6 +265,9 @@ const columns: readonly Column[] = [
         CLASS_KNEES[letterOf(row.accuracy) ?? ""] ||
         "none on the plate: type the maker's or the protection study's value, and name its document in the remarks",
     ],
+    ...(isBlank(row.sureVolts)
+      ? []
+      : ([["drop in the winding", sourceText(unknownDrop.source)]] as const)),
     [
       "rule",
       row.rule === "IEC 10/50"
@@ -282,6 +321,7 @@ export const excitation: RecordKind<"excitation"> = {
               accuracy: core.accuracy,
               rule: ruleFor(core.accuracy),
               classVolts: classVolts(core),
+              sureVolts: sureVolts(core),
             }),
           ),
         ),

@@ -17,7 +17,8 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { limitOf, mostOf, ownOf, plateOr, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { workedOut } from "../onPaper";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -41,11 +42,12 @@ const lockout = plateOr(
   plate(({ lockoutMPa }) => lockoutMPa),
   ownOf("SF6 lockout MPa"),
 );
-const maximum = plateOr(
+const maximum = stricterOf(
+  "most",
   plate(({ maximumMPa }) => maximumMPa),
-  ownOf("SF6 maximum MPa"),
+  mostOf("SF6 maximum MPa"),
 );
-const toleranceOfProject = ownOf("SF6 tolerance kPa");
+const toleranceOfProject = mostOf("SF6 tolerance kPa");
 
 const isGauge = (row: Row) => String(row.reference ?? "").toLowerCase() !== "absolute";
 
@@ -122,12 +124,36 @@ const accepted: readonly Comparison[] = [
   { value: "corrected", limit: "alarm", unit: "MPa", sense: "least", excusable: true },
   { value: "corrected", limit: "fillingLeast", unit: "MPa", sense: "least" },
   { value: "corrected", limit: "fillingMost", unit: "MPa", sense: "most" },
-  { value: "alarmOff", limit: "contactsMost", unit: "MPa", sense: "within", excusable: true },
-  { value: "lockoutOff", limit: "contactsMost", unit: "MPa", sense: "within", excusable: true },
+  ...["alarmOff", "lockoutOff"].map(
+    (value): Comparison => ({
+      value,
+      limit: "contactsMost",
+      lenient: "contactsWrong",
+      unit: "MPa",
+      sense: "within",
+      excusable: true,
+    }),
+  ),
+  // An open gauge that reads further off than a contact may work: the points have to be those of a compensated monitor.
+  {
+    value: "gaugeOff",
+    limit: "contactsMost",
+    unit: "MPa",
+    sense: "most",
+    when: "gaugeOff",
+    excusable: true,
+    asks: true,
+  },
   { value: "leak", limit: "leakMost", unit: "%", sense: "most", when: "leak" },
 ];
 
-const ownLeak = ownOf("SF6 leak rate % a year");
+/** How far an open gauge reads off the plate's pressures for the air of the site, MPa; none for absolute pressures. */
+const gaugeOff = (row: Row): number | null => {
+  const barometer = exactly(row.pressure, "kPa");
+  return isGauge(row) && barometer !== undefined ? Math.abs(ATMOSPHERE - barometer / KILO) : null;
+};
+
+const ownLeak = mostOf("SF6 leak rate % a year");
 
 const standardLeak = (lineup: Lineup) => decisive(lineup, answer(leakRate));
 
@@ -277,6 +303,35 @@ const columns: readonly Column[] = [
         : isBlank(row.alarm)
           ? null
           : (row.alarm ?? null),
+  },
+  {
+    id: "gaugeOff",
+    header: "Open gauge off by MPa",
+    role: "computed",
+    width: 9,
+    unit: "MPa",
+    format: "0.000",
+    help: "What the air of the site adds to an open gauge. Where it is more than a contact may work off, write the points of a compensated monitor, with 101.3 as barometer.",
+    formula: (ref) =>
+      `IF(OR(${ref("reference")}="absolute",${blank(ref("pressure"))},AND(${blank(ref("alarmAt"))},${blank(ref("lockoutAt"))})),"",IFERROR(ABS(${ATMOSPHERE}-${gear("QUANTITY", ref("pressure"), '"kPa"')}/${KILO}),""))`,
+    value: (row) => (isBlank(row.alarmAt) && isBlank(row.lockoutAt) ? null : gaugeOff(row)),
+    working: (row) =>
+      workedOut(row.gaugeOff, `${ATMOSPHERE} MPa − ${figure(row.pressure)} kPa ÷ ${KILO}`, "MPa"),
+  },
+  {
+    id: "contactsWrong",
+    header: "Contacts fail beyond ± MPa",
+    role: "limit",
+    width: 9,
+    unit: "MPa",
+    format: "0.000",
+    help: "Between this and the tolerance the gauge that the points were read on decides.",
+    formula: (ref) =>
+      `IF(AND(ISNUMBER(${ref("gaugeOff")}),ISNUMBER(${ref("contactsMost")})),IF(${ref("gaugeOff")}>${ref("contactsMost")},${ref("gaugeOff")}+${ref("contactsMost")},${ref("contactsMost")}),"")`,
+    value: ({ gaugeOff: off, contactsMost }) => {
+      if (typeof off !== "number" || typeof contactsMost !== "number") return null;
+      return off > contactsMost ? off + contactsMost : contactsMost;
+    },
   },
   answered("tight", "Leak search", ["No leak found", "Leak found"], {
     width: 13,

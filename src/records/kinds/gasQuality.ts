@@ -2,14 +2,14 @@ import { deviceName } from "../../lineup/plate";
 import { closing, quoted, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
 import { type Column, type Comparison, NOT_APPLICABLE, type RecordKind, type Row } from "../kind";
-import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { leastOf, mostOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
-const ownMoisture = ownOf("SF6 moisture ppmv");
-const ownPurity = ownOf("SF6 purity %");
+const ownMoisture = mostOf("SF6 moisture ppmv");
+const ownPurity = leastOf("SF6 purity %");
 
-const ownProducts = ownOf("SF6 decomposition products ppmv");
+const ownProducts = mostOf("SF6 decomposition products ppmv");
 
 const accepted: readonly Comparison[] = [
   { value: "moisture", limit: "moistureMost", sense: "most", measured: true },

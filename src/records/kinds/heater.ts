@@ -2,12 +2,12 @@ import { heaterCurrent } from "../../standards/practice";
 import { answered, closing, trail } from "../columns/common";
 import { measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
-import { ownOf, sourceOf, sources } from "../limits";
+import { mostOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
-const ownOff = ownOf("heater current %");
+const ownOff = mostOf("heater current %");
 
 const accepted: readonly Comparison[] = [
   { value: "off", limit: "offMost", unit: "%", sense: "within" },

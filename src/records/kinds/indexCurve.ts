@@ -19,7 +19,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, sourceOf, sources } from "../limits";
+import { leastOf, ownOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -32,7 +32,7 @@ const isAsked = (lineup: Lineup, object: string) =>
   [INDEX, RATIO].some((quantity) => ownCriterion(lineup, quantity, object));
 
 const testVoltage: Limit = {
-  own: "insulation test voltage V",
+  own: ownOf("insulation test voltage V"),
   standard: (lineup, row) => insulationTestVoltage(Number(row.ratedkV), lineup),
   formula: (ref, lineup) =>
     `IFERROR(${gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis))},"")`,
@@ -66,7 +66,7 @@ const least = (id: string, header: string, quantity: string): Column => ({
   header,
   role: "limit",
   width: 9,
-  own: ownOf(quantity),
+  own: leastOf(quantity),
   help: "The project's own; n/a where it sets none.",
   value: (): CellValue => NOT_APPLICABLE,
 });
@@ -125,8 +125,8 @@ const columns: readonly Column[] = [
   },
   least("indexLeast", "Minimum index", INDEX),
   sources((row, lineup) => [
-    ["index", sourceOf(ownOf(INDEX)(row, lineup)) || "none set"],
-    ["ratio", sourceOf(ownOf(RATIO)(row, lineup)) || "none set"],
+    ["index", sourceOf(leastOf(INDEX)(row, lineup)) || "none set"],
+    ["ratio", sourceOf(leastOf(RATIO)(row, lineup)) || "none set"],
     ["test V", limitSource(testVoltage, row, lineup)],
   ]),
   ...trail(),

@@ -6,6 +6,7 @@ import { deviceName } from "../../lineup/plate";
 import { bounded } from "../../quantities/bounded";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
+import { fallenInsulation, farAboveMinimum } from "../../standards/practice";
 import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
 import {
   insulationEnough,
@@ -16,7 +17,8 @@ import {
 import { ratio, ratioWorking } from "../columns/insulationRatio";
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import { leastOf, limitOf, ownOf, sourceOf, sources } from "../limits";
+import { onPaper, workedOut } from "../onPaper";
 import { exactly, quantity } from "../quantity";
 import { SECTION, voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -24,23 +26,48 @@ import { verdictBy } from "../verdict";
 const EARTHED = PHASES.map((phase) => `${phase}-E`);
 const BETWEEN = ["L1-L2", "L2-L3", "L3-L1"];
 const OPEN = PHASES.map((phase) => `${phase} open`);
-const STAGES = ["before", "after"] as const;
+const [BEFORE, AFTER] = ["before", "after"] as const;
+const STAGES = [BEFORE, AFTER] as const;
 const NOT_CORRECTED = "not corrected";
 
-const ownMinimum = ownOf("insulation minimum MΩ");
+const ownMinimum = leastOf("insulation minimum MΩ");
 
 const standardMinimum = (row: Row, lineup: Lineup) =>
   insulationMinimum(Number(row.ratedkV), lineup);
 const testVoltage: Limit = {
-  own: "insulation test voltage V",
+  own: ownOf("insulation test voltage V"),
   standard: (lineup, row) => insulationTestVoltage(Number(row.ratedkV), lineup),
   formula: (ref, lineup) => gear("IRTESTVOLTAGE", ref("ratedkV"), quoted(lineup.basis)),
 };
 
 const accepted: readonly Comparison[] = [
   { value: "corrected", limit: "minimum", unit: "MΩ", sense: "least" },
+  {
+    value: "corrected",
+    limit: "fallen",
+    unit: "MΩ",
+    sense: "least",
+    when: "fallen",
+    asks: true,
+  },
 ];
 const enough: readonly Comparison[] = [insulationEnough];
+
+/** What a reading before and the one after the withstand test have in common. */
+const PLACE = ["object", "part", "combination"] as const;
+const placeOf = (row: Row) => PLACE.map((id) => String(row[id] ?? "").toLowerCase()).join("\n");
+
+/** The lowest insulation before the withstand test of each place. */
+const lowestBefore = (rows: readonly Row[]): ReadonlyMap<string, number> => {
+  const lowest = new Map<string, number>();
+  for (const row of rows) {
+    const { stage, corrected } = row;
+    if (String(stage ?? "").toLowerCase() !== BEFORE) continue;
+    if (typeof corrected !== "number" || corrected <= 0) continue;
+    lowest.set(placeOf(row), Math.min(corrected, lowest.get(placeOf(row)) ?? corrected));
+  }
+  return lowest;
+};
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel or section", role: "key", width: 15 },
@@ -153,6 +180,42 @@ const columns: readonly Column[] = [
     formula: (ref, lineup) =>
       `IFERROR(${gear("IRMINIMUM", ref("ratedkV"), quoted(lineup.basis))},"")`,
     value: (row, lineup) => limitOf(standardMinimum(row, lineup)),
+  },
+  {
+    id: "fallen",
+    header: "Asks below MΩ",
+    role: "computed",
+    width: 11,
+    unit: "MΩ",
+    format: "#,##0.#",
+    help: "After the withstand test: a tenth of the reading before it, and at most ten times the minimum. Below it the result waits for an explanation.",
+    // AGGREGATE compares names as they are; SUMIFS would read a leading "=" as an operator.
+    formula: (ref) => {
+      const same = [
+        ...PLACE.map((id) => `(${ref.all(id)}=${ref(id)})`),
+        `(${ref.all("stage")}="${BEFORE}")`,
+        `(${ref.all("corrected")}>0)`,
+      ];
+      const before = `_xlfn.AGGREGATE(15,6,${ref.all("corrected")}/(${same.join("*")}),1)`;
+      return `IF(AND(${ref("stage")}="${AFTER}",ISNUMBER(${ref("corrected")}),ISNUMBER(${ref("minimum")})),IFERROR(MIN(${before}*${fallenInsulation.value},${ref("minimum")}*${farAboveMinimum.value}),""),"")`;
+    },
+    survey: lowestBefore,
+    value: (row, _lineup, lowest) => {
+      const before = lowest.get(placeOf(row));
+      const { corrected, minimum, stage } = row;
+      return String(stage ?? "").toLowerCase() === AFTER &&
+        typeof corrected === "number" &&
+        typeof minimum === "number" &&
+        before !== undefined
+        ? Math.min(before * fallenInsulation.value, minimum * farAboveMinimum.value)
+        : null;
+    },
+    working: (row) =>
+      workedOut(
+        row.fallen,
+        `less of ${fallenInsulation.value} × the reading before and ${farAboveMinimum.value} × ${onPaper(row.minimum)} MΩ`,
+        "MΩ",
+      ),
   },
   sources((row, lineup) => [
     ["minimum", sourceOf(ownMinimum(row, lineup) ?? standardMinimum(row, lineup))],

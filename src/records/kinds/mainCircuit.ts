@@ -20,7 +20,7 @@ import {
 } from "../columns/microOhmColumns";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
-import { asFraction, ownOf, sourceOf, sources, stricterOf } from "../limits";
+import { asFraction, mostOf, ownOf, sourceOf, sources, stricterOf } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -41,13 +41,13 @@ const plate = (row: Row, lineup: Lineup): OwnLimit | undefined => {
 const ownLimit = stricterOf(
   "most",
   plate,
-  ownOf(
+  mostOf(
     { name: "main circuit resistance µΩ", of: isMain },
     { name: "earthing switch resistance µΩ", of: (row) => !isMain(row) },
   ),
 );
 const ownCurrent = ownOf("contact test current A");
-const ownSpread = asFraction(ownOf("contact spread %"));
+const ownSpread = asFraction(mostOf("contact spread %"));
 
 const limitSource = (row: Row, lineup: Lineup): string => {
   const given = sourceOf(ownLimit(row, lineup));

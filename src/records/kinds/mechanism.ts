@@ -15,7 +15,7 @@ import {
   type Reference,
   type Row,
 } from "../kind";
-import { ownOf, plateOr, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { leastOf, mostOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -39,7 +39,7 @@ const plate = (pick: (breaker: Breaker) => number | undefined) => (row: Row, lin
 const charging = stricterOf(
   "most",
   (row, lineup) => (isOf(row, BOTH) ? plate(({ chargingS }) => chargingS)(row, lineup) : undefined),
-  ownOf({ name: "spring charging s", of: (row) => isOf(row, BOTH) }),
+  mostOf({ name: "spring charging s", of: (row) => isOf(row, BOTH) }),
 );
 
 /** Voltages of a coil that the plate gives, or the maker or project in the lineup's criteria. */
@@ -47,9 +47,12 @@ const ownCoil = (operation: Operation, end: End): Own => {
   const ofPlate = plate(
     (breaker) => (operation === "closing" ? breaker.closingV : breaker.openingV)?.[end],
   );
-  return plateOr(
+  // Who asks for work over a wider range asks for more.
+  const narrower = end === "least" ? "most" : "least";
+  return stricterOf(
+    narrower,
     (row, lineup) => (tries(row, operation) ? ofPlate(row, lineup) : undefined),
-    ownOf({
+    (end === "least" ? mostOf : leastOf)({
       name: `${operation === "closing" ? "closing coil" : "opening release"} ${end} V`,
       of: (row) => tries(row, operation),
     }),

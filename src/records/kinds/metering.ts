@@ -1,10 +1,11 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
 import { nearPoint } from "../../standards/practice";
-import { blank, closing, trail } from "../columns/common";
+import { blank, closing, numberIn, trail } from "../columns/common";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
-import { ownOf, plateOr, sourceOf, sources } from "../limits";
+import { mostOf, ownOf, sourceOf, sources, stricterOf } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { exactlyIn } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -13,10 +14,14 @@ type Meter = Panel["meters"][number];
 const meterOf = (row: Row, lineup: Lineup): Meter | undefined =>
   panelOf(lineup, String(row.object))?.meters.find(({ designation }) => designation === row.part);
 
-const ownAccuracy = plateOr((row, lineup) => {
-  const meter = meterOf(row, lineup);
-  return meter && { from: "maker", value: meter.accuracy, document: "the meter's class" };
-}, ownOf("meter error %"));
+const ownAccuracy = stricterOf(
+  "most",
+  (row, lineup) => {
+    const meter = meterOf(row, lineup);
+    return meter && { from: "maker", value: meter.accuracy, document: "the meter's class" };
+  },
+  mostOf("meter error %"),
+);
 const ownNear = ownOf("meter point %");
 
 const READING = "reading";
@@ -75,14 +80,16 @@ const columns: readonly Column[] = [
     unit: "%",
     format: "0.0",
     formula: (ref) =>
-      `IF(AND(ISNUMBER(${ref("reference")}),ISNUMBER(${ref("pointPercent")}),N(${ref("fullScale")})>0),${ref("reference")}/${ref("fullScale")}*100-${ref("pointPercent")},"")`,
-    value: ({ reference, fullScale, pointPercent }) =>
-      typeof reference === "number" &&
-      typeof pointPercent === "number" &&
-      typeof fullScale === "number" &&
-      fullScale > 0
-        ? (reference / fullScale) * 100 - pointPercent
-        : null,
+      `IF(AND(NOT(${blank(ref("reference"))}),ISNUMBER(${ref("pointPercent")}),N(${ref("fullScale")})>0),IFERROR(${numberIn(ref("reference"), ref("inUnit"))}/${ref("fullScale")}*100-${ref("pointPercent")},""),"")`,
+    value: ({ reference, inUnit, fullScale, pointPercent }) => {
+      const applied = exactlyIn(reference, inUnit);
+      return applied !== undefined &&
+        typeof pointPercent === "number" &&
+        typeof fullScale === "number" &&
+        fullScale > 0
+        ? (applied / fullScale) * 100 - pointPercent
+        : null;
+    },
     working: ({ reference, fullScale, pointPercent, offPoint }) =>
       workedOut(
         offPoint,
@@ -109,17 +116,16 @@ const columns: readonly Column[] = [
     format: "0.00",
     help: "Of full scale or of the reading, as the meter's class is.",
     formula: (ref) => {
-      const of = `IF(${ref("of")}="${READING}",${ref("reference")},${ref("fullScale")})`;
-      return `IF(OR(${blank(ref("reference"))},${blank(ref("shown"))}),"",IF(AND(ISNUMBER(${ref("reference")}),ISNUMBER(${ref("shown")}),N(${of})>0),(${ref("shown")}-${ref("reference")})/${of}*100,"${NOT_COMPUTED}"))`;
+      const [applied, shown] = ["reference", "shown"].map((id) => numberIn(ref(id), ref("inUnit")));
+      const of = `IF(${ref("of")}="${READING}",${applied},${ref("fullScale")})`;
+      return `IF(OR(${blank(ref("reference"))},${blank(ref("shown"))}),"",IFERROR(IF(N(${of})>0,(${shown}-${applied})/${of}*100,"${NOT_COMPUTED}"),"${NOT_COMPUTED}"))`;
     },
     value: (row) => {
-      const { reference, shown } = row;
-      if (isBlank(reference) || isBlank(shown)) return null;
-      const of = whole(row);
-      return typeof reference === "number" &&
-        typeof shown === "number" &&
-        typeof of === "number" &&
-        of > 0
+      if (isBlank(row.reference) || isBlank(row.shown)) return null;
+      const [reference, shown, of] = [row.reference, row.shown, whole(row)].map((cell) =>
+        exactlyIn(cell, row.inUnit),
+      );
+      return reference !== undefined && shown !== undefined && of !== undefined && of > 0
         ? ((shown - reference) / of) * 100
         : NOT_COMPUTED;
     },

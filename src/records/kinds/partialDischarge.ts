@@ -1,7 +1,7 @@
 import { closing, trail } from "../columns/common";
 import { givenLimit, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
-import { ownOf, sourceOf, sources } from "../limits";
+import { mostOf, sourceOf, sources } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -11,7 +11,7 @@ const METHODS = [
   { method: "Ultrasound", unit: "dBµV", own: "ultrasound dBµV" },
 ] as const;
 
-const own = ownOf(
+const own = mostOf(
   ...METHODS.map((one) => ({ name: one.own, of: ({ method }: Row) => method === one.method })),
 );
 

@@ -5,13 +5,13 @@ import { tidy } from "../../standards/tidy";
 import { closing, PHASES, trail } from "../columns/common";
 import { measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, RecordKind, Row } from "../kind";
-import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { leastOf, mostOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
-const ownRatio = ownOf("phasing between like phases %");
-const ownLive = ownOf("phasing between unlike phases V");
+const ownRatio = mostOf("phasing between like phases %");
+const ownLive = leastOf("phasing between unlike phases V");
 
 /** Secondary voltage of the lineup's voltage transformers, V. */
 const secondaryV = ({ panels }: Lineup): number | undefined =>

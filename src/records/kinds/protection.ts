@@ -3,7 +3,7 @@ import { curveTime } from "../../engineering/curveTime";
 import type { Panel } from "../../lineup/lineup";
 import { sourceText } from "../../standards/criterion";
 import { curveSource } from "../../standards/curveSource";
-import { answered, blank, closing, gear, trail } from "../columns/common";
+import { answered, blank, closing, gear, numberIn, trail } from "../columns/common";
 import {
   type CellValue,
   type Column,
@@ -12,8 +12,9 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, sourceOf, sources } from "../limits";
+import { mostOf, sourceOf, sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { exactlyIn } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -25,11 +26,11 @@ const isSlope = (row: Row) => typeof row.slope === "number";
 const isReset = (row: Row) => !isBlank(row.resetLeast) || !isBlank(row.resetMost);
 const isTime = (row: Row) => !isBlank(row.multiple);
 
-const ownPercent = ownOf(
+const ownPercent = mostOf(
   { name: "protection pick-up tolerance %", of: (row) => !isTime(row) && !isReset(row) },
   { name: "protection time tolerance %", of: isTime },
 );
-const ownSeconds = ownOf({ name: "protection time tolerance s", of: isTime });
+const ownSeconds = mostOf({ name: "protection time tolerance s", of: isTime });
 
 /** Elements that operate below their setting (ANSI device numbers): undervoltage, undercurrent, underfrequency. */
 const UNDER = /^(?:27|37|80|81[UL])/i;
@@ -203,12 +204,13 @@ const columns: readonly Column[] = [
     format: "0.00",
     help: "Blank where nothing is expected, as of an instantaneous trip: that is judged by the tolerance in s.",
     formula: (ref) =>
-      `IF(OR(${blank(ref("reading"))},NOT(N(${ref("expected")})>0)),"",IF(ISNUMBER(${ref("reading")}),(${ref("reading")}-${ref("expected")})/${ref("expected")}*100,"${NOT_COMPUTED}"))`,
-    value: ({ reading, expected }) => {
+      `IF(OR(${blank(ref("reading"))},NOT(N(${ref("expected")})>0)),"",IFERROR((${numberIn(ref("reading"), ref("inUnit"))}-${ref("expected")})/${ref("expected")}*100,"${NOT_COMPUTED}"))`,
+    value: ({ reading, inUnit, expected }) => {
       if (isBlank(reading) || !(numeric(expected) > 0)) return null;
-      return typeof reading === "number"
-        ? ((reading - numeric(expected)) / numeric(expected)) * 100
-        : NOT_COMPUTED;
+      const read = exactlyIn(reading, inUnit);
+      return read === undefined
+        ? NOT_COMPUTED
+        : ((read - numeric(expected)) / numeric(expected)) * 100;
     },
     working: ({ reading, expected, inUnit, error }) =>
       workedOut(

@@ -13,7 +13,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { mostOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -44,14 +44,15 @@ const POINTS: Readonly<Record<Scheme["principle"], readonly Point[]>> = {
 const schemeOf = (row: Row, lineup: Lineup): Scheme | undefined =>
   panelOf(lineup, String(row.object))?.schemes.find(({ designation }) => designation === row.part);
 const isSpill = (row: Row) => !isBlank(row.asksSpill);
-const ownSpill: Own = plateOr(
+const ownSpill: Own = stricterOf(
+  "most",
   (row, lineup) => {
     const scheme = schemeOf(row, lineup);
     return isSpill(row) ? itemLimit(scheme, scheme?.spillPercent) : undefined;
   },
-  ownOf({ name: "scheme spill %", of: isSpill }),
+  mostOf({ name: "scheme spill %", of: isSpill }),
 );
-const ownReading = ownOf("injected current shown %");
+const ownReading = mostOf("injected current shown %");
 
 const accepted: readonly Comparison[] = [
   { value: "error", limit: "errorMost", unit: "%", sense: "within", lenient: "errorWrong" },

@@ -2,7 +2,7 @@ import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
 import { poleSpread } from "../../standards/poleSpread";
 import { timingVoltage } from "../../standards/practice";
-import { blank, closing, PHASES, trail } from "../columns/common";
+import { blank, closing, numberIn, PHASES, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
   type Column,
@@ -12,7 +12,8 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { leastOf, limitOf, mostOf, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -29,7 +30,7 @@ const timeLimit = (end: "least" | "most"): Own =>
   stricterOf(
     end,
     plate((breaker, row) => windowOf(breaker, row)?.[end]),
-    ownOf(
+    (end === "least" ? leastOf : mostOf)(
       { name: `closing time ${end} ms`, of: isClosing },
       { name: `opening time ${end} ms`, of: (row) => !isClosing(row) },
     ),
@@ -42,7 +43,7 @@ const spread = stricterOf(
     ({ poleSpreadMs, closingSpreadMs, openingSpreadMs }, row) =>
       (isClosing(row) ? closingSpreadMs : openingSpreadMs) ?? poleSpreadMs,
   ),
-  ownOf("pole spread ms"),
+  mostOf("pole spread ms"),
 );
 
 const ownVoltage = ownOf("control voltage while timing %");
@@ -89,10 +90,8 @@ const time = (id: string, header: string): Column => ({
 
 /** The times of the three poles; undefined until all three are there, and more than nothing. */
 const timesOf = (row: Row): number[] | undefined => {
-  const times = POLES.map((id) => row[id]);
-  return times.every((one): one is number => typeof one === "number" && one > 0)
-    ? times
-    : undefined;
+  const times = POLES.map((id) => exactly(row[id], "ms"));
+  return times.every((one): one is number => one !== undefined && one > 0) ? times : undefined;
 };
 
 /** A column worked out from the times of all three poles. */
@@ -112,7 +111,8 @@ const ofPoles = (
   help: "Worked out once all three poles are there.",
   formula: (ref) => {
     const poles = POLES.map(ref);
-    return `IF(AND(${poles.map((pole) => `ISNUMBER(${pole}),N(${pole})>0`).join(",")}),${formula(poles.join(","))},"")`;
+    const times = poles.map((pole) => numberIn(pole, '"ms"')).join(",");
+    return `IF(OR(${poles.map(blank).join(",")}),"",IFERROR(IF(MIN(${times})>0,${formula(times)},""),""))`;
   },
   value: (row) => {
     const times = timesOf(row);
@@ -149,11 +149,12 @@ const columns: readonly Column[] = [
     unit: "%",
     format: "0.0",
     formula: (ref) =>
-      `IF(OR(${blank(ref("controlV"))},${blank(ref("ratedV"))}),"",IF(AND(ISNUMBER(${ref("controlV")}),N(${ref("ratedV")})>0),(${ref("controlV")}/${ref("ratedV")}-1)*100,"${NOT_COMPUTED}"))`,
+      `IF(OR(${blank(ref("controlV"))},${blank(ref("ratedV"))}),"",IFERROR(IF(N(${ref("ratedV")})>0,(${numberIn(ref("controlV"), '"V"')}/${ref("ratedV")}-1)*100,"${NOT_COMPUTED}"),"${NOT_COMPUTED}"))`,
     value: ({ controlV, ratedV }) => {
       if (isBlank(controlV) || isBlank(ratedV)) return null;
-      return typeof controlV === "number" && typeof ratedV === "number" && ratedV > 0
-        ? (controlV / ratedV - 1) * 100
+      const volts = exactly(controlV, "V");
+      return volts !== undefined && typeof ratedV === "number" && ratedV > 0
+        ? (volts / ratedV - 1) * 100
         : NOT_COMPUTED;
     },
     working: ({ controlV, ratedV, controlOff }) =>

@@ -15,7 +15,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, sourceOf, sources } from "../limits";
+import { mostOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -24,7 +24,7 @@ const NOT_COMPUTED = "not computed";
 /** One pound-force foot, N·m (NIST SP 811). */
 const LBF_FT = 1.3558179483314;
 
-const ownTolerance = ownOf("torque tolerance %");
+const ownTolerance = mostOf("torque tolerance %");
 /** The project's or maker's torque for a panel, where the joint has none of its maker's. */
 const ownTorque = ownOf({ name: "torque N·m", of: ({ makersNm }) => typeof makersNm !== "number" });
 

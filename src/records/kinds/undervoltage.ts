@@ -4,7 +4,7 @@ import { undervoltageRange } from "../../standards/coilRange";
 import { closing, trail } from "../columns/common";
 import { openingSupplyOf, type Supply } from "../columns/controlSupply";
 import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
-import { ownOf, plateOr, sourceOf, sources } from "../limits";
+import { leastOf, mostOf, sourceOf, sources, stricterOf } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -15,16 +15,17 @@ const NAMES: Readonly<Record<End, string>> = {
   dropoutMost: "undervoltage release drop-out most V",
 };
 
-const ownLimit = (end: End): Own =>
-  plateOr(
+const ownLimit = (end: End, sense: "least" | "most"): Own =>
+  stricterOf(
+    sense,
     (row, lineup) =>
       plateLimit(lineup, String(row.object), ({ undervoltageV }) => undervoltageV?.[end]),
-    ownOf(NAMES[end]),
+    (sense === "least" ? leastOf : mostOf)(NAMES[end]),
   );
 const own = {
-  pickupMost: ownLimit("pickupMost"),
-  dropoutLeast: ownLimit("dropoutLeast"),
-  dropoutMost: ownLimit("dropoutMost"),
+  pickupMost: ownLimit("pickupMost", "most"),
+  dropoutLeast: ownLimit("dropoutLeast", "least"),
+  dropoutMost: ownLimit("dropoutMost", "most"),
 };
 
 const standard = ({ ratedV, supply }: Row, { basis }: Lineup) =>

@@ -81,7 +81,7 @@ const burdenMost = plateColumn<Winding>(
   { id: "burdenMost", header: "Rated VA", width: 8, unit: "VA" },
   windingOf,
   burdenOf,
-  "voltage transformer burden VA",
+  ["most", "voltage transformer burden VA"],
 );
 const burdenLeast = plateColumn<Winding>(
   {
@@ -93,7 +93,7 @@ const burdenLeast = plateColumn<Winding>(
   },
   windingOf,
   burdenLeastOf,
-  "voltage transformer least burden VA",
+  ["least", "voltage transformer least burden VA"],
 );
 
 const columns: readonly Column[] = [
@@ -145,6 +145,7 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 8,
     unit: "%",
+    own: ownError,
     help: "Between allowed and this the reading proves nothing of the class.",
     formula: (ref) =>
       `IF(AND(ISNUMBER(${ref("factor")}),N(${ref("percent")})>N(${ref("factor")})*100),${grossRatio.value},IFERROR(${gear("VTLIMIT", ref("accuracy"), `N(${ref("percent")})`, '"wrong"')},${grossRatio.value}))`,

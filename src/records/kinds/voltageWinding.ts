@@ -14,7 +14,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { ownOf, sourceOf, sources, TO_TYPE } from "../limits";
+import { leastOf, mostOf, ownOf, sourceOf, sources, TO_TYPE } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -25,8 +25,8 @@ type Side = "primary" | "secondary";
 const windingOf = (row: Row, lineup: Lineup): Winding | undefined =>
   panelOf(lineup, String(row.object))?.voltageTransformers.find(({ name }) => name === row.part);
 
-const ownMinimum = ownOf("voltage transformer primary insulation MΩ");
-const ownDeviation = ownOf("voltage transformer winding deviation %");
+const ownMinimum = leastOf("voltage transformer primary insulation MΩ");
+const ownDeviation = mostOf("voltage transformer winding deviation %");
 const makers =
   (side: Side): Own =>
   (row, lineup): OwnLimit | undefined => {

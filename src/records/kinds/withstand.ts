@@ -34,7 +34,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { limitOf, ownOf, sourceOf, sources } from "../limits";
+import { leastOf, limitOf, ownOf, sourceOf, sources } from "../limits";
 import { exactly } from "../quantity";
 import { SECTION, voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -227,7 +227,7 @@ const columns: readonly Column[] = [
     role: "limit",
     width: 7,
     format: "0.0",
-    own: ownOf("surface above dew point K"),
+    own: leastOf("surface above dew point K"),
     help: "A surface at or below the dew point is wet. n/a where the air is so dry that the surface's temperature may stay unrecorded.",
     formula: (ref) =>
       `IF(AND(${blank(ref("surface"))},TRIM(${ref("temperature")})<>"",TRIM(${ref("humidity")})<>""),IF(IFERROR(${gear("DEWMARGIN", ref("temperature"), ref("temperature"), ref("humidity"))},0)>=${nearSaturation.value},${quoted(NOT_APPLICABLE)},${dryMargin.value}),${dryMargin.value})`,

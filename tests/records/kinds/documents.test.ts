@@ -21,6 +21,9 @@ test.each([
   [{ found: " a " }, "Pass"],
   [{ found: "B" }, "Fail"],
   [{ found: "  " }, "Missing"],
+  [{ found: "Rev. A" }, "Pass"],
+  [{ found: "rev-A" }, "Pass"],
+  [{ found: "A1" }, "Fail"],
 ] as const)("%o: %s", (entries, verdict) => {
   expect(rowOf(documents, lineup, entries, "INV-1").result).toBe(verdict);
 });
@@ -35,4 +38,17 @@ test("a revision typed over the approved one is not taken", () => {
   const row = rowOf(documents, lineup, { found: "B", approved: "B" }, "INV-1");
   expect(row).toMatchObject({ approved: "A", result: "Fail" });
   expect(workingOf(documents, "current", row, lineup)).toBe("on site B, approved A: another");
+});
+
+// Numbers with zeros or an R before them are a way of writing it; a point is another revision. Common practice, no source.
+test.each([
+  ["03", "Pass"],
+  ["Rev. 03", "Pass"],
+  ["R3", "Pass"],
+  ["3.1", "Fail"],
+  ["30", "Fail"],
+])("of revision 3, %s on site: %s", (found, verdict) => {
+  expect(rowOf(documents, lineup, { found, approved: 3 }, "INV-SPEC (invented)").result).toBe(
+    verdict,
+  );
 });

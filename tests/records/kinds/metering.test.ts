@@ -34,7 +34,9 @@ test.each([
 });
 
 test("what is no number is not judged, what is not there is missing", () => {
-  expect(judged({ reference: 300, shown: "302 A" }).result).toBe("Inconclusive");
+  expect(judged({ reference: 300, shown: "302 A" }).result).toBe("Pass");
+  expect(judged({ reference: 300, shown: "302 V" }).result).toBe("Inconclusive");
+  expect(judged({ reference: 300, shown: "> 302 A" }).result).toBe("Inconclusive");
   expect(judged({ reference: 300, shown: null }).result).toBe("Missing");
 });
 

@@ -62,7 +62,9 @@ test.each([
   ["2 × pick-up", 0.545, "Fail"],
   ["Pick-up", 1.05, "Pass"],
   ["Pick-up", 1.06, "Fail"],
-  ["Pick-up", "1.0 A", "Inconclusive"],
+  ["Pick-up", "1.0 A", "Pass"],
+  ["Pick-up", "1060 mA", "Fail"],
+  ["Pick-up", "1.0 s", "Inconclusive"],
   ["Pick-up", null, "Missing"],
 ] as const)("%s, measured %s: %s", (point, reading, result) => {
   expect(judged({}, point, { reading }).result).toBe(result);

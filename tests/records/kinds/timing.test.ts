@@ -57,7 +57,9 @@ test("where the maker says nothing: a quarter of a cycle on closing, a sixth on 
 
 test("until all three poles are in, and away from rated control voltage, nothing is judged", () => {
   expect(operation("=K0001", "closing", [50, 50, null]).result).toBe("Missing");
-  expect(operation("=K0001", "closing", [50, 50, "50 ms"]).result).toBe("Inconclusive");
+  expect(operation("=K0001", "closing", [50, 50, "50 ms"]).result).toBe("Pass");
+  expect(operation("=K0001", "closing", [50, 50, "0.05 s"]).result).toBe("Pass");
+  expect(operation("=K0001", "closing", [50, 50, "50 V"]).result).toBe("Inconclusive");
   expect(operation("=K0001", "closing", [50, 50, 50], { controlV: 100 }).result).toBe(
     "Inconclusive",
   );
