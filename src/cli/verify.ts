@@ -3,7 +3,16 @@ import { join, relative } from "node:path";
 import { changedSince } from "../handover/compareContent";
 import { type Content, RECORDS_FORMAT } from "../handover/content";
 import { fingerprintOf, sha256 } from "../handover/fingerprint";
-import { MANIFEST, type Manifest, manifestSchema, RECORDS, WORKBOOK } from "../handover/manifest";
+import {
+  isSealed,
+  MANIFEST,
+  type Manifest,
+  manifestSchema,
+  RECORDS,
+  SIGNATURE,
+  WORKBOOK,
+} from "../handover/manifest";
+import { isSignedBy } from "../handover/signature";
 import { openBook } from "../intake/openBook";
 import { commandLineFor } from "../messages/commandLine";
 import { daySerial } from "../quantities/dates";
@@ -16,24 +25,29 @@ export interface Verified {
   readonly manifest: Manifest;
   /** What is not as it was handed over, a line each. */
   readonly changes: readonly string[];
+  /** What is known of who signed it, in a sentence; undefined where it is not signed. */
+  readonly signature?: string;
 }
 
 /**
  * Compares a folder that was handed over with its manifest; where the workbook or the records were changed,
  * names the cells and the facts of the lineup.
  *
+ * @param key a file with the public key of the firm that signed it
  * @throws {UsageError} where the folder has no manifest that can be read
  */
-export async function verify(folder: string): Promise<Verified> {
+export async function verify(folder: string, key?: string): Promise<Verified> {
   const manifest = readManifest(folder);
   const text = commandLineFor("en").verify;
-  const changes: string[] = [];
+  const changes: string[] = (await isSealed(manifest)) ? [] : [text.seal(MANIFEST)];
+  const { wrong, signature } = await signedIn(folder, key);
+  if (wrong !== undefined) changes.push(wrong);
   for (const { name, sha256: told } of manifest.files) {
     const file = join(folder, name);
     if (!existsSync(file)) changes.push(text.lost(name));
     else if ((await sha256(readBytes(file))) !== told) changes.push(text.altered(name));
   }
-  const listed = new Set([...manifest.files.map(({ name }) => name), MANIFEST]);
+  const listed = new Set([...manifest.files.map(({ name }) => name), MANIFEST, SIGNATURE]);
   for (const name of filesIn(folder)) if (!listed.has(name)) changes.push(text.added(name));
   const content = readContent(folder);
   if (typeof content === "string") changes.push(text.unreadable(RECORDS, content));
@@ -42,7 +56,22 @@ export async function verify(folder: string): Promise<Verified> {
     if (found !== manifest.fingerprint) changes.push(text.fingerprint(manifest.fingerprint, found));
     changes.push(...(await changedCells(folder, content)));
   }
-  return { manifest, changes };
+  return { manifest, changes, ...(signature === undefined ? {} : { signature }) };
+}
+
+/** Whether the manifest is signed by the owner of a key: what is wrong, or what is known. */
+async function signedIn(
+  folder: string,
+  key: string | undefined,
+): Promise<{ readonly wrong?: string; readonly signature?: string }> {
+  const text = commandLineFor("en").verify;
+  const file = join(folder, SIGNATURE);
+  const isThere = existsSync(file);
+  if (key === undefined) return isThere ? { signature: text.unchecked } : {};
+  if (!isThere) return { wrong: text.notSigned(SIGNATURE) };
+  const found = await isSignedBy(readBytes(join(folder, MANIFEST)), readBytes(file), readText(key));
+  if (!found.ok) throw new UsageError(({ verify }) => verify.noKey(key, found.reason));
+  return found.value ? { signature: text.signed } : { wrong: text.badSignature(SIGNATURE) };
 }
 
 /** What the workbook and the records in a folder do not agree in. */
@@ -97,9 +126,10 @@ const filesIn = (folder: string): string[] =>
   filesBelow(folder).map((file) => relative(folder, file).replaceAll("\\", "/"));
 
 /** What was found, in words. */
-export function verifyWords({ manifest, changes }: Verified): string {
+export function verifyWords({ manifest, changes, signature }: Verified): string {
   const text = commandLineFor("en").verify;
-  return changes.length === 0
-    ? text.same(manifest.files.length, manifest.fingerprint)
-    : changes.join("\n");
+  return [
+    ...(changes.length === 0 ? [text.same(manifest.files.length, manifest.fingerprint)] : changes),
+    ...(signature === undefined ? [] : [signature]),
+  ].join("\n");
 }

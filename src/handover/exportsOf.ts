@@ -18,7 +18,7 @@ export function exportLine(origin: string): ExportLine | undefined {
 }
 
 /** Plain file names alone: nothing that leads out of the workbook's folder, and nothing that a file system refuses. */
-const isPlain = (name: string): boolean =>
+export const isPlain = (name: string): boolean =>
   !/[/\\:*?"<>|\p{Cc}]/u.test(name) && !name.startsWith(".") && !/[. ]$/.test(name);
 
 /** Names of the exports that a workbook's readings were brought in from, each once. */

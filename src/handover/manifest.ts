@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { fingerprintOf } from "./fingerprint";
 
 export const MANIFEST = "manifest.json";
 export const RECORDS = "records.json";
@@ -6,6 +7,12 @@ export const TABLE = "records.csv";
 export const REPORT = "report.pdf";
 export const WORKBOOK = "records.xlsx";
 export const PUNCH_LIST = "punch-list.xlsx";
+/** An Ed25519 signature (RFC 8032) of the manifest's bytes, by the firm's own key. */
+export const SIGNATURE = "manifest.sig";
+
+/** Files of which a person waits for each, in the order in which they are made. */
+export const STEPS = [WORKBOOK, PUNCH_LIST, REPORT, MANIFEST] as const;
+export type Step = (typeof STEPS)[number];
 
 const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 
@@ -16,7 +23,7 @@ const fileName = z
 
 /** What stands in `manifest.json`. */
 export const manifestSchema = z.strictObject({
-  format: z.literal("gearproof-handover-1"),
+  format: z.literal("gearproof-handover-2"),
   project: z.string(),
   /** As 2026-11-25. */
   made: z.string(),
@@ -27,8 +34,20 @@ export const manifestSchema = z.strictObject({
   /** SHA-256 of the content in canonical form (RFC 8785). */
   fingerprint: hash,
   files: z.array(z.strictObject({ name: fileName, bytes: z.int(), sha256: hash })),
-  /** Exports that the workbook names and that were not found beside it. */
+  /** Exports, photos and papers that the workbook names and that were not found beside it. */
   notFound: z.array(z.string()),
+  /** SHA-256 of all this besides, in canonical form (RFC 8785). */
+  seal: hash,
 });
 
 export type Manifest = z.output<typeof manifestSchema>;
+
+/** A manifest with its seal. */
+export const sealed = async (manifest: Omit<Manifest, "seal">): Promise<Manifest> => ({
+  ...manifest,
+  seal: await fingerprintOf(manifest),
+});
+
+/** Whether a manifest is as it was sealed. */
+export const isSealed = async ({ seal, ...manifest }: Manifest): Promise<boolean> =>
+  seal === (await fingerprintOf(manifest));

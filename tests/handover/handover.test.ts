@@ -1,21 +1,24 @@
+import { generateKeyPairSync, type KeyObject } from "node:crypto";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { extractText, getDocumentProxy } from "unpdf";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildBook } from "../../src/cli/buildBook";
-import { type HandedOver, handOver } from "../../src/cli/handover";
+import { handOver } from "../../src/cli/handover";
 import { intakeBook } from "../../src/cli/intakeBook";
 import { recordsJsonSchema, recordsSchema } from "../../src/cli/recordsSchema";
 import { repairBook } from "../../src/cli/repairBook";
 import { verify } from "../../src/cli/verify";
 import { exportsOf } from "../../src/handover/exportsOf";
 import { fingerprintOf } from "../../src/handover/fingerprint";
+import type { HandedOver } from "../../src/handover/makeHandover";
 import { recordLayout } from "../../src/handover/recordLayout";
 import { openBook } from "../../src/intake/openBook";
 import { evenParts } from "../../src/quantities/evenParts";
 import { groupedBy } from "../../src/quantities/groupedBy";
 import { cellAddress } from "../../src/sheets/address";
+import { punchTable } from "../../src/sheets/ours/punchSheet";
 import type { RecordBook } from "../../src/sheets/recordBook";
 import { readBook, writeCells } from "../../src/xlsx/file";
 
@@ -45,9 +48,36 @@ beforeAll(async () => {
     date: "2026-11-02",
   });
   await intakeBook(repaired, [exported], join(room, "book.xlsx"), { replace: true });
-  made = await handOver(join(room, "book.xlsx"), folder);
+  await withPapers(join(room, "book.xlsx"));
+  for (const [name, key] of Object.entries(KEYS)) writeFileSync(join(room, `${name}.pem`), key);
+  made = await handOver(join(room, "book.xlsx"), folder, { sign: join(room, "secret.pem") });
 }, 120_000);
 afterAll(() => rmSync(room, { recursive: true, force: true }));
+
+const pair = generateKeyPairSync("ed25519");
+const pem = (key: KeyObject) =>
+  String(key.export({ type: key.type === "private" ? "pkcs8" : "spki", format: "pem" }));
+const KEYS: Readonly<Record<string, string>> = {
+  secret: pem(pair.privateKey),
+  open: pem(pair.publicKey),
+  other: pem(generateKeyPairSync("ed25519").publicKey),
+};
+const OPEN_KEY = () => join(room, "open.pem");
+const OTHER_KEY = () => join(room, "other.pem");
+
+/** An item of the punch list that names a photo, which stands beside the workbook, and a certificate, which does not. */
+async function withPapers(book: string): Promise<void> {
+  const bytes = readFileSync(book);
+  const table = punchTable(await readBook(bytes));
+  if (!table) throw new Error("no punch list");
+  const column = (header: string) => table.headers.indexOf(header);
+  const writes = [
+    { row: 0, column: column("What"), value: "Bolt without its mark" },
+    { row: 0, column: column("Photos, files"), value: "bolt-3.jpg; CAL-77.pdf" },
+  ];
+  writeFileSync(book, await writeCells(bytes, [{ table, writes }]));
+  writeFileSync(join(room, "bolt-3.jpg"), "an invented photo");
+}
 
 /** The cell of the one reading that the first export has. */
 async function failedCell(book: string): Promise<string> {
@@ -67,12 +97,18 @@ const textOf = async (file: string) => {
 const bare = (text: string) => text.normalize("NFKC").replace(/\s+/g, "");
 
 /** Changes a file, verifies, and puts the file back. */
-const afterChange = async (name: string, change: (bytes: Buffer) => Uint8Array | string) => {
+const afterChange = async (
+  name: string,
+  change: (bytes: Buffer) => Uint8Array | string,
+  key?: string,
+) => {
   const file = join(folder, name);
   const before = readFileSync(file);
   writeFileSync(file, change(Buffer.from(before)));
   try {
-    return (await verify(folder)).changes;
+    return (await verify(folder, key)).changes;
+  } catch (error) {
+    return [(error as Error).message];
   } finally {
     writeFileSync(file, before);
   }
@@ -224,16 +260,70 @@ describe("exports", () => {
   });
 });
 
+/** Every file that is handed over; the firm signs with its own key. */
+const HANDED = [
+  "records.json",
+  "records.csv",
+  "records.xlsx",
+  "punch-list.xlsx",
+  "report.pdf",
+  `exports/${EXPORT}`,
+  "exports/first.txt",
+  "attachments/bolt-3.jpg",
+  "manifest.json",
+  "manifest.sig",
+];
+
 describe("verify", () => {
-  test("names a file of which one byte was changed", async () => {
-    for (const name of ["report.pdf", "records.csv", "punch-list.xlsx", `exports/${EXPORT}`]) {
-      const changes = await afterChange(name, (bytes) => {
+  test("knows every file that was handed over, and what was not found beside the workbook", () => {
+    const files = [...made.files.keys()].sort();
+    expect(files).toEqual([...HANDED].sort());
+    expect(made.manifest.notFound).toEqual(["CAL-77.pdf"]);
+  });
+
+  test("says that the folder is as it was handed over, and signed by the owner of the key", async () => {
+    expect(await verify(folder, OPEN_KEY())).toMatchObject({
+      changes: [],
+      signature: "The manifest is signed by the owner of the key.",
+    });
+    expect((await verify(folder)).signature).toContain("--key");
+  });
+
+  test.each(HANDED)("names %s, of which one byte was changed", async (name) => {
+    const told = await afterChange(
+      name,
+      (bytes) => {
         const at = bytes.length >> 1;
         bytes[at] = (bytes[at] ?? 0) ^ 1;
         return bytes;
-      });
-      expect(changes).toEqual([`${name}: was changed since it was handed over`]);
+      },
+      OPEN_KEY(),
+    );
+    expect(told.length).toBeGreaterThan(0);
+    expect(
+      told.some((line) => line.includes(name)),
+      told.join("; "),
+    ).toBe(true);
+    // A file that nothing is made of is told by itself; the signature is of the manifest's bytes.
+    const besides = told.filter((line) => !line.startsWith(`${name}:`));
+    if (!["records.json", "manifest.json"].includes(name)) expect(besides).toEqual([]);
+  });
+
+  test("of a signature that is lost, or by another key, says so", async () => {
+    expect((await verify(folder, OTHER_KEY())).changes).toEqual([
+      "manifest.sig: is no signature of this manifest by the owner of the key",
+    ]);
+    const sig = join(folder, "manifest.sig");
+    const before = readFileSync(sig);
+    rmSync(sig);
+    try {
+      expect((await verify(folder, OPEN_KEY())).changes).toEqual([
+        "manifest.sig: is missing, so that nobody has signed the manifest",
+      ]);
+    } finally {
+      writeFileSync(sig, before);
     }
+    await expect(verify(folder, join(room, "secret.pem"))).rejects.toThrow("no public Ed25519 key");
   });
 
   test("names the cell of the workbook whose reading was changed, and what it was", async () => {

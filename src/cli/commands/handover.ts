@@ -1,9 +1,13 @@
 import { Command, Option } from "commander";
+import { STEPS } from "../../handover/manifest";
 import { progress } from "../progress";
 import { type CommandText, print } from "./options";
 
-/** Files that take their time. */
-const STEPS = 3;
+interface Options {
+  readonly out: string;
+  readonly paper?: "a4" | "letter";
+  readonly sign?: string;
+}
 
 export const handoverCommand = (text: CommandText): Command =>
   new Command("handover")
@@ -11,11 +15,12 @@ export const handoverCommand = (text: CommandText): Command =>
     .argument("<book.xlsx>")
     .requiredOption("-o, --out <folder>", text.options.handoverOut)
     .addOption(new Option("--paper <size>", text.options.paper).choices(["a4", "letter"]))
-    .action(async (book: string, { out, paper }: { out: string; paper?: "a4" | "letter" }) => {
+    .option("--sign <key.pem>", text.options.sign)
+    .action(async (book: string, { out, paper, sign }: Options) => {
       const { handOver, handoverWords } = await import("../handover");
-      const bar = progress(STEPS);
+      const bar = progress(STEPS.length);
       try {
-        const made = await handOver(book, out, { paper, step: bar.step });
+        const made = await handOver(book, out, { paper, sign, step: bar.step });
         bar.end();
         print(handoverWords(out, made));
       } finally {

@@ -6,9 +6,10 @@ export const verifyCommand = (text: CommandText, done: (code: number) => void): 
   new Command("verify")
     .description(text.commands.verify)
     .argument("<folder>", text.options.handoverFolder)
-    .action(async (folder: string) => {
+    .option("--key <key.pem>", text.options.key)
+    .action(async (folder: string, { key }: { readonly key?: string }) => {
       const { verify, verifyWords } = await import("../verify");
-      const found = await verify(folder);
+      const found = await verify(folder, key);
       print(verifyWords(found));
       done(found.changes.length > 0 ? 1 : 0);
     });

@@ -71,6 +71,8 @@ export const commandLine = {
     by: "who made the repair",
     repaired: "day of the repair, as 2026-11-25; today where not given",
     panel: "panel that was worked on, where the record is of a bus section",
+    sign: "file with the firm's private Ed25519 key (PEM), by which the manifest is signed",
+    key: "file with the firm's public Ed25519 key (PEM), against which the signature is checked",
     paper: "size of the report's pages, where not that of the lineup's practice",
     demoOut: "folder for the workbook and the page",
     bookOut: "the workbook to write",
@@ -254,7 +256,8 @@ export const commandLine = {
     notFinal: (stops: number) =>
       `Not final, and says so on each page: ${count(stops, { one: "stop", other: "stops" })} in the check for hand-over.`,
     notFound: (names: readonly string[]) =>
-      `Exports that were not found beside the workbook: ${names.join(", ")}`,
+      `Named in the workbook and not found beside it: ${names.join(", ")}`,
+    noKey: (file: string, why: string) => `${file}: ${why}`,
     noManifest: (folder: string, why: string) =>
       `${folder}: is no hand-over that can be verified (${why})`,
   },
@@ -262,6 +265,13 @@ export const commandLine = {
   verify: {
     same: (files: number, fingerprint: string) =>
       `${count(files, { one: "file is", other: "files are" })} as handed over. Fingerprint ${fingerprint}`,
+    signed: "The manifest is signed by the owner of the key.",
+    unchecked: "The folder has a signature; give the firm's public key with --key to check it.",
+    notSigned: (file: string) => `${file}: is missing, so that nobody has signed the manifest`,
+    badSignature: (file: string) =>
+      `${file}: is no signature of this manifest by the owner of the key`,
+    seal: (file: string) => `${file}: was changed since it was handed over`,
+    noKey: (file: string, why: string) => `${file}: ${why}`,
     lost: (file: string) => `${file}: is missing`,
     altered: (file: string) => `${file}: was changed since it was handed over`,
     added: (file: string) => `${file}: was not handed over`,
