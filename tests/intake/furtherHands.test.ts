@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
+import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { titleSense } from "../../src/intake/understand/titleSense";
 import { timesAcross } from "../../src/intake/words/timesAcross";
 import { waveAfter, withoutWave } from "../../src/intake/words/wave";
-import { placed } from "../support/mesaIntake";
+import { book, placed, TODAY } from "../support/mesaIntake";
 
 /**
  * Further ways to lay exports out, for the sample lineup by American practice (all invented). What belongs
@@ -119,4 +120,151 @@ test("a wave after a reading is told apart from it", () => {
   expect(waveAfter("126 V DC")).toEqual({ plain: "126 V", wave: "DC" });
   expect(waveAfter("36 kV eff.")).toEqual({ plain: "36 kV", wave: "AC" });
   expect(waveAfter("36 kV")).toEqual({ plain: "36 kV" });
+});
+
+test("a title that is times only is no panel, though sections go by numbers", () => {
+  const found = placed("minutes.csv", [
+    "Bus insulation before hipot, 5000 VDC, all values Gohm (made up)",
+    "Section;Conductor;1;5;10",
+    "Bus 1;A-G;40.1;71.1;86.0",
+    "Bus 1;B-G;42.1;75.1;88.0",
+    "Bus 2;A-G;36.1;66.1;79.0",
+  ]);
+  expect(found).toContain("insulation Bus 1 Busbar B-E before reading=42100");
+  expect(found).toContain("insulation Bus 2 Busbar A-E before r10min=79000");
+  expect(found).toContain("insulation Bus 2 Busbar A-E before testVoltage=5000");
+  expect(found).toHaveLength(9);
+});
+
+test("a background is of the method that its title names", () => {
+  const found = placed("tev.csv", [
+    "Partial discharge survey (made up)",
+    "Panel,TEV background (dBmV),TEV (dBmV),Ultrasonic (dBuV),Ultrasonic background (dBuV)",
+    "52-F1,4,7,2,-2",
+    "52-F2,4,9,3,-2",
+  ]);
+  expect(found).toContain("partialDischarge 52-F1 Switchgear Ultrasound background=-2");
+  expect(found).toContain("partialDischarge 52-F2 Switchgear Transient earth voltage background=4");
+  expect(found).toHaveLength(8);
+});
+
+test("multiples of U0 written to their number, the deviation by its short name", () => {
+  const found = placed("td.csv", [
+    "VLF tan delta (made up)",
+    "Cable,Phase,TD 0.5Uo (E-3),TD 1.0Uo (E-3),TD 1.5Uo (E-3),SDTD at Uo (E-3)",
+    "C1 (52-F1),A,0.42,0.45,0.51,0.02",
+    "C1 (52-F1),B,0.44,0.47,0.55,0.02",
+    "C1 (52-F1),C,0.41,0.44,0.50,0.03",
+  ]);
+  expect(found).toContain("dissipation 52-F1 C1 B high=0.55");
+  expect(found).toContain("dissipation 52-F1 C1 A low=0.42");
+  expect(found).toHaveLength(12);
+});
+
+test("letters of phases with a unit and no brackets, between bars", () => {
+  const found = placed("loops.txt", [
+    "CT secondary loop resistance (made up)",
+    "Panel | CT | A ohm | B ohm | C ohm",
+    "52-M1 | CT-1 | 0.412 | 0.415 | 0.409",
+    "52-F1 | CT-1 | 0.391 | 0.388 | 0.396",
+  ]);
+  expect(found).toContain("currentLoop 52-F1 CT-1 C loop=0.396");
+  expect(found).toHaveLength(6);
+});
+
+test("a column of breakers that are all called by one number is theirs, and not that of joints beside them", () => {
+  const found = placed("dlro.csv", [
+    "Contact resistance, 100 A (made up)",
+    "Panel,Breaker,Pole A (uohm),Pole B (uohm),Pole C (uohm)",
+    "52-F1,52,34.1,35.2,33.9",
+    "52-F2,52,36.1,37.2,35.9",
+  ]);
+  expect(found).toContain("contact 52-F2 Breaker 52 B reading=37.2");
+  expect(found.every((line) => line.includes("Breaker 52"))).toBe(true);
+});
+
+test("what is far beyond any insulation is no insulation: microhms beside a drop in millivolts", () => {
+  const found = placed("drops.txt", [
+    "OHMMETER MEMORY (made up)",
+    "",
+    "Device      Part            Pole    Volts (mV)    R (uOhm)    Limit (uOhm)    P/F",
+    "52-F1       Breaker 52      A       3.57          35.7        45              P",
+    "52-F1       Breaker 52      B       3.81          38.1        45              P",
+    "52-F1       Breaker 52      C       3.25          32.5        45              P",
+  ]);
+  expect(found.filter((line) => line.startsWith("contact "))).toHaveLength(3);
+  expect(found).toHaveLength(3);
+});
+
+test("element and point in each title, one relay a line", () => {
+  const found = placed("relays.csv", [
+    "Secondary injection, one line per relay (made up)",
+    "Panel,Relay,51P pick-up (A),51P time at 2x (s),51P time at 5x (s),Trips and indicates",
+    "52-M1,11-M1,4.02,18.8,2.57,yes",
+    "52-M2,11-M2,4.01,18.9,2.58,yes",
+  ]);
+  expect(found).toContain("protection 52-M1 11-M1 51P 2 × pick-up reading=18.8");
+  expect(found).toContain("protection 52-M1 11-M1 51P Pick-up trips=Yes");
+  expect(found.filter((line) => line.includes(" reading="))).toHaveLength(6);
+});
+
+test("elapsed times down as a stopwatch shows them are no times of day", () => {
+  const found = placed("watch.csv", [
+    "MAIN BUS IR BEFORE HIPOT (made up)",
+    "Asset,Bus 2",
+    "Test voltage,5000 V DC",
+    "",
+    "Time (mm:ss),A-G (GΩ),B-G (GΩ),C-G (GΩ)",
+    "00:30,42.2,32.3,38.4",
+    "01:00,51.5,39.0,46.5",
+    "10:00,99.1,80.2,90.3",
+  ]);
+  expect(found).toContain("insulation Bus 2 Busbar A-E before r30s=42200");
+  expect(found).toContain("insulation Bus 2 Busbar C-E before r10min=90300");
+});
+
+test("records of a meter's memory with signs of equality, parted by lines in brackets", () => {
+  const record = (pole: string, ohms: string) => [
+    "[Record]",
+    "Panel=52-F1",
+    "Part=Breaker 52",
+    `Pole=${pole}`,
+    "Current=100,2 A",
+    `Resistance=${ohms} uOhm`,
+    "Date=24.11.2026",
+    "",
+  ];
+  const found = placed("memory.txt", [
+    ...record("A", "35,2"),
+    ...record("B", "33,2"),
+    ...record("C", "34,2"),
+  ]);
+  expect(found).toContain("contact 52-F1 Breaker 52 B reading=33.2");
+  expect(found).toContain("contact 52-F1 Breaker 52 C testCurrent=100.2");
+});
+
+test.each([
+  ["Operator C. Vauclin ; set HIPOT-1 ; 19.5 °C ; 48 % RH", "C. Vauclin"],
+  ["# tester HIPOT-1, operator M. Brandt, 2026-11-21 10:05", "M. Brandt"],
+])("the tester of %j is a name and nothing else", (line, name) => {
+  const intake = takeIn(
+    book,
+    [
+      {
+        name: "hipot.csv",
+        content: [
+          line,
+          "Section,Phase,Applied kV,Held s,Breakdown",
+          "Bus 1,A,27,60,no",
+          "Bus 1,B,27,60,no",
+          "Bus 1,C,27,60,no",
+        ].join("\n"),
+      },
+    ],
+    NO_ANSWERS,
+    TODAY,
+  );
+  if (!intake.ok) throw new Error(intake.reason);
+  const by = intake.cells.filter(({ column }) => column === "by");
+  expect(by.map(({ value }) => value)).toEqual([name, name, name]);
 });

@@ -14,7 +14,7 @@ export interface Unpivoted {
   readonly rowsOf?: (row: RowWithUnits) => Iterable<ExportRow>;
 }
 
-const SAYS = ["object", "part", "position", "stage", "operation"] as const;
+const SAYS = ["object", "part", "subpart", "position", "stage", "operation"] as const;
 
 /**
  * A wide table, with a column for each phase, pole or combination, as one with a row for each. A line's

@@ -75,7 +75,19 @@ const agreeingIn = <T extends RecordRows>(
 ): readonly Candidate<T>[] => {
   const exact = rows.filter((row) => row[key] === wanted);
   if (key === "stage") return [...exact, ...rows.filter((row) => row[key] === "")];
-  return exact.length > 0
-    ? exact
-    : rows.filter((row) => row.table.kind.phasesToEarth && `${row[key]}-E` === wanted);
+  if (exact.length > 0) return exact;
+  const toEarth = rows.filter((row) => row.table.kind.phasesToEarth && `${row[key]}-E` === wanted);
+  return toEarth.length > 0 ? toEarth : onlyToEarth(rows, wanted);
+};
+
+/** The rows of a phase to earth that is named alone, where there are none of it to another phase or across its pole. */
+const onlyToEarth = <T extends RecordRows>(
+  rows: readonly Candidate<T>[],
+  phase: string,
+): readonly Candidate<T>[] => {
+  const isOf = ({ position }: Candidate<T>) => position.split(/[- ]/).includes(phase);
+  const ofPhase = rows.filter(isOf);
+  return /^L[123]$/.test(phase) && ofPhase.every(({ position }) => position === `${phase}-E`)
+    ? ofPhase
+    : [];
 };

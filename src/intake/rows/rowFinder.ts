@@ -190,10 +190,10 @@ const rowAmong = <T extends RecordRows>(
   if (!atPosition.ok) return atPosition;
   const atStage = narrow(atPosition.value, "stage", place.stage, stageOf);
   if (!atStage.ok) return atStage;
-  const ofPart =
-    place.part === ""
-      ? ofSpoken(atStage.value, place.about)
-      : ofThisPart(atStage.value, place.part);
+  const ofPart = ofSpoken(
+    place.part === "" ? atStage.value : ofThisPart(atStage.value, place.part),
+    place.about,
+  );
   const [first, second] = ofPart;
   if (first === undefined)
     return lost(

@@ -151,7 +151,9 @@ const understoodBlock = (
       shape: isWide ? "wide" : "long",
       kind: understood.kind.id,
       facts: understood.facts,
-      about: partsSpoken([...headings, name.replace(/[_.]/g, " ")].join(" ; ")),
+      about: partsSpoken(
+        [...headings, name.replace(/[_.]/g, " "), ...columns.flatMap(partTitle)].join(" ; "),
+      ),
     },
     block: { ...found, head: { ...head, columns } },
     columns,
@@ -164,6 +166,9 @@ const understoodBlock = (
 /** What the workbook tells of one record kind alone, where one is said. */
 const ofKind = (knows: Knowledge, id: string | undefined): Knowledge =>
   id === undefined ? knows : { ...knows, kinds: knows.kinds.filter(({ kind }) => kind.id === id) };
+
+/** The title of parts says which sort of them is meant: "Breaker" over "52". */
+const partTitle = ({ field, title }: ExportColumn) => (field === "part" ? title : []);
 
 /** A block of which nothing is taken until somebody says what it is. */
 const openBlock = (found: Block, open: string): EnteredBlock => {

@@ -64,7 +64,7 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
       ...rest.flatMap((cell) => factOf({ line, cells: [cell] })),
     ];
   if (rest.length > 0) return [{ line, key: withoutColon(text), value: rest.join("  ") }];
-  const at = text.indexOf(":");
+  const at = text.search(/(?<!\d):|:(?!\d\d(?!\d))/);
   return [
     at > 0
       ? { line, key: text.slice(0, at).trim(), value: text.slice(at + 1).trim() }

@@ -65,8 +65,11 @@ const joinedKeys = (parts: readonly string[]): string[] => {
   return joined;
 };
 
+/** A colon that parts no hours and minutes. */
+const MARK = /(?<!\d):|:(?!\d\d(?!\d))/;
+
 const single = (cell: string): KeyAndValue[] => {
-  const at = cell.indexOf(":");
+  const at = cell.search(MARK);
   const key = cell.slice(0, at).trim();
   return at > 0 && key.length < 40 ? [[key, cell.slice(at + 1).trim()]] : [];
 };

@@ -13,8 +13,8 @@ const LEAST_LABELS = 4;
  * @example formRows([{ line: 1, cells: ["Panel : H01"] }, …]) // titles "Panel", …; a line "H01", …
  */
 export const formRows = (rows: readonly TextRow[]): TextRow[] | undefined => {
-  const filled = rows.filter(({ cells }) => countFilled(cells) > 0);
-  const isLabelled = ({ cells }: TextRow) => isFactLine(cells) || cells.join("").includes(":");
+  const filled = rows.filter(({ cells }) => countFilled(cells) > 0 && !isRule(cells));
+  const isLabelled = ({ cells }: TextRow) => isFactLine(cells) || /[:=]/.test(cells.join(""));
   const from = filled.findIndex(isLabelled);
   const labelled = filled.slice(Math.max(0, from));
   const facts = labelled.flatMap((row) =>
@@ -44,6 +44,10 @@ export const formRows = (rows: readonly TextRow[]): TextRow[] | undefined => {
   ];
 };
 
+/** A line that only parts: `-----`, `[Record 2]`. */
+const isRule = (cells: readonly string[]): boolean =>
+  /^(?:\[.*\]|[-=_*#~.\s]+)$/.test(cells.join(" ").trim());
+
 /** What stands over the first label that comes again holds for all forms: the day, the tester, the instrument. */
 const heldFrom = ([first, second]: readonly Form[]): ReadonlyMap<string, string> => {
   const [again] = second?.values.keys() ?? [];
@@ -58,7 +62,7 @@ const heldFrom = ([first, second]: readonly Form[]): ReadonlyMap<string, string>
 
 /** A label and its value are one text, whatever mark parts the lines of other files: `Date: July 21, 2026`. */
 const wholeCells = ({ cells, text }: TextRow): readonly string[] =>
-  text !== undefined && /^[^:]{1,40}:\s*\S/.test(text) && !/\t/.test(text)
+  text !== undefined && /^[^:=]{1,40}[:=]\s*\S/.test(text) && !/\t/.test(text)
     ? [text.trim().replace(/[,;\s]+$/, "")]
     : cells;
 

@@ -1,3 +1,4 @@
+import { readUnit } from "../../quantities/readUnit";
 import type { TextRow } from "./delimited";
 
 /** The cells of a row that are not blank. */
@@ -25,12 +26,19 @@ export const wholeRow = (row: TextRow): TextRow => {
 export const isDesignation = (text: string): boolean =>
   /^\d{1,3}[-–/](?:\p{Lu}{1,2}(?!\p{L})|\p{Lu}{3}\d)/u.test(text);
 
+/** Words after the number of a function, and no day or unit: `51 pick-up (A)`, `50P time at 2x`. */
+const isNumbered = (text: string): boolean => {
+  const [, word = ""] = /^\d{2}[A-Z]{0,2}\s+(\p{L}[\p{L}-]{2,})(?:\s|$)/u.exec(text) ?? [];
+  return word !== "" && !/\d{4}/.test(text) && !readUnit(word).ok;
+};
+
 /** A number or the beginning of one, no time such as the 60 s of a title, and no designation. */
 export const isNumberish = (cell: string) => {
   const sign = cell.charCodeAt(0);
   // Of letters, most of what stands in cells, nothing more need be asked.
   if (sign >= 0x41 && sign <= 0x7a) return false;
   return (
+    !isNumbered(cell) &&
     /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) &&
     !/^\d+ ?(?:s|sec|min)\b/i.test(cell) &&
     !isDesignation(cell)

@@ -5,7 +5,7 @@ import { columnScore, type SeenColumn, SURE } from "./columnScore";
 import { hasOperations } from "./kindShape";
 import type { KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
-import { pointsAcross } from "./pointsAcross";
+import { type PointAcross, pointsAcross } from "./pointsAcross";
 
 /** A column of an export with the record column that it fills, and how well the two go together. */
 export interface Assigned {
@@ -54,11 +54,13 @@ const saysOf = (
   const { byPhase, byStage, kind } = known;
   if (column.need === "trail" && column.unit === undefined) return {};
   const { stage, operation, object } = title;
-  const position = points.get(seen.index) ?? title.position;
+  const across = points.get(seen.index);
+  const position = across?.point ?? title.position;
   const part = parts.get(seen.index);
   return {
     ...(object !== undefined && { object }),
     ...(part !== undefined && column === mainReading(kind) && { part }),
+    ...(across?.element !== undefined && { subpart: across.element }),
     ...((byPhase || known.points.size > 0) && position !== undefined && { position }),
     ...(byStage && stage !== undefined && { stage }),
     ...(hasOperations(kind) && operation !== undefined && { operation }),
@@ -186,7 +188,7 @@ const POLE = /^l[123]$/;
 /** What titles name by column: parts of a panel where several do, and points of a test. */
 interface Across {
   readonly parts: ReadonlyMap<number, string>;
-  readonly points: ReadonlyMap<number, string>;
+  readonly points: ReadonlyMap<number, PointAcross>;
 }
 
 /** The columns whose titles name parts, as circuits lie across a table; one such title may be anything. */
@@ -217,7 +219,7 @@ const acrossScore = (
     ...seen,
     title: { ...seen.title, unknown: 0, senses: READING, words: READING_WORDS },
   };
-  if (across.parts.has(seen.index) || across.points.has(seen.index))
+  if (across.parts.has(seen.index) || across.points.get(seen.index)?.isAll)
     return columnScore(read, kind.id, column);
   const isAcross = object !== undefined || (byPhase && position !== undefined);
   return isAcross && unknown === 0 && words.length === 0

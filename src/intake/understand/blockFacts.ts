@@ -1,11 +1,13 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
+import type { Column } from "../../records/kind";
+import { listWord } from "../cells/listWord";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { operationIn } from "../words/operationIn";
 import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
-import type { Sense } from "../words/senses";
+import { type Sense, sensesOf } from "../words/senses";
 import { entriesOf } from "./assignColumns";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
 import { hasOperations } from "./kindShape";
@@ -77,10 +79,11 @@ const freeFacts = (
     said.set(field, texts.set(text, { field, title, text }));
   };
   for (const { key, value } of facts) {
-    const found = textFacts(`${key} ${value}`, instruments);
+    const found = textFacts(`${key} ${value}`, instruments.keys());
     for (const text of found.dates) add("date", key, text);
     for (const text of found.people) add("by", key, text);
-    for (const text of found.instruments) add("instrument", key, text);
+    for (const text of found.instruments)
+      add("instrument", key, instruments.get(text.toLowerCase()) ?? text);
     for (const measure of found.measures) add(fieldMeasured(measure, known), key, measure.text);
   }
   return [...said.values()].flatMap((texts) => (texts.size === 1 ? [...texts.values()] : []));
@@ -165,14 +168,29 @@ const namingFact = (
   return objects.size === 1 ? written("object", fact) : written("part", fact);
 };
 
+/** A name without the words that say that it tested: `operator M. Oakes`. */
+const withoutBy = (name: string): string => {
+  const words = name.split(" ");
+  const from = words.findIndex((word) => !sensesOf(word).senses.has("by"));
+  return from > 0 ? words.slice(from).join(" ") : name;
+};
+
+/** Whether a value can be what a column takes: a name has no figures, and an answer is a word of its list. */
+const canBe = (value: string, { id, accepts }: Column): boolean =>
+  id === "by"
+    ? !/\d/.test(value)
+    : accepts?.type !== "list" || listWord(value, accepts) !== undefined;
+
 const entryFact = (fact: Fact, seen: SeenColumn, known: KnownKind): Written | undefined => {
   const [best] = entriesOf(known.kind)
+    .filter((column) => canBe(fact.value, column))
     .flatMap((column) => {
       const score = columnScore(seen, known.kind.id, column);
       return score !== undefined && score >= SURE ? [{ column, score }] : [];
     })
     .sort((one, other) => other.score - one.score);
-  return best && written(best.column.id, fact, seen.title.unit);
+  const own = best?.column.id === "by" ? { ...fact, value: withoutBy(fact.value) } : fact;
+  return best && written(best.column.id, own, seen.title.unit);
 };
 
 /** A value that a title or heading states, in the kind's column for it; none that is itself what was read. */
@@ -232,14 +250,17 @@ const NAMED = /(?:[([]\s*|\b(?:in|en|em)\s+)([\p{L}µΩ°%·]{1,14})(?=[\s,.;)\]
 
 const unitsNamed = (heading: string): Unit[] => [
   ...new Set(
-    [...heading.slice(0, 200).matchAll(NAMED), ...heading.slice(0, 200).matchAll(OHMS)].flatMap(
-      ({ 1: text = "" }) => {
+    [NAMED, OHMS, VALUES]
+      .flatMap((pattern) => [...heading.slice(0, 200).matchAll(pattern)])
+      .flatMap(({ 1: text = "" }) => {
         const read = readUnit(text);
         return read.ok && text.length > 1 ? [read.value] : [];
-      },
-    ),
+      }),
   ),
 ];
+/** A unit after a word for all that was read: `all values ft-lb`, `Werte: kΩ`. */
+const VALUES =
+  /(?<!\p{L})(?:values?|readings|results|figures|Werte|Messwerte|valeurs|mesures|valores|lecturas|leituras)\s*(?:are\s+)?(?:in\s+|en\s+|em\s+)?[:=]?\s*(?!in\b)([\p{L}µΩΩ°%·-]{1,14})(?=[\s,.;)\]]|$)/giu;
 /** Words that are a unit of resistance and nothing else, wherever they stand. */
 const OHMS =
   /(?<!\p{L})((?:tera|giga?|mega?|kilo|milli|micro|[tgmkµ])[ -]?ohms?|[TGMkmµ][ΩΩ])(?!\p{L})/giu;

@@ -2,6 +2,7 @@ import { readUnit } from "../../quantities/readUnit";
 import { splitReading } from "../../quantities/splitReading";
 import { type Unit, unitSize } from "../../quantities/units";
 import { positionReader } from "../words/readPosition";
+import { clockSeconds } from "../words/timesAcross";
 import type { CellsOf, ExportColumn } from "../words/titles";
 import type { Assigned } from "./assignColumns";
 import { entriesOf } from "./assignColumns";
@@ -15,8 +16,10 @@ export interface Chosen {
   readonly parts: readonly { readonly field: string; readonly cells: CellsOf }[];
 }
 
-/** Seconds that a text tells: `30`, `30 s`, `1 min`, in the unit of its column where it has none. */
+/** Seconds that a text tells: `30`, `30 s`, `1 min`, `01:30`, in the unit of its column where it has none. */
 const secondsIn = (text: string, unit: Unit): number | undefined => {
+  const clock = clockSeconds(text);
+  if (clock !== undefined) return clock;
   const parts = splitReading(text);
   if (!parts || parts.number === "") return undefined;
   const own = parts.unit === "" ? undefined : readUnit(parts.unit);

@@ -91,12 +91,18 @@ const sizeScore = (
   if (usual === undefined || unit === undefined || column.unit === undefined) return 0;
   const [least, most] = usual;
   const target = column.unit;
-  const within = values.filter((value) => {
-    const read = convert(value, unit, target);
-    return read.ok && read.value >= least && read.value <= most;
-  }).length;
-  return values.length > 0 && within / values.length < 0.5 ? -1 : 0.25;
+  const share = (isIn: (value: number) => boolean) =>
+    values.filter((value) => {
+      const read = convert(value, unit, target);
+      return read.ok && isIn(read.value);
+    }).length / values.length;
+  if (values.length === 0 || share((value) => value >= least && value <= most) >= 0.5) return 0.25;
+  const isFar = (value: number) => value !== 0 && (value < least / FAR || value > most * FAR);
+  return share(isFar) >= 0.5 ? undefined : -1;
 };
+
+/** Beyond the usual by so many times, a number is of something else. */
+const FAR = 1000;
 
 /** Whether a title names the multiple of U0 that a column is read at, with its unit, and no other names one. */
 const isAtMultiple = ({ ofU0, foreign }: TitleSense, { ofU0: own }: ColumnSense): boolean =>

@@ -163,7 +163,13 @@ export const FURTHER_SENSES: ColumnSenses = {
   energization: { state },
   partialDischarge: {
     background: {
-      any: s("background", "background reading", "background tev", "background level"),
+      any: s(
+        "background",
+        "background reading",
+        "background tev",
+        "background ultrasound",
+        "background level",
+      ),
     },
     reading: { any: s("reading", "measured", "pd", "pd level", "level", "tev", "ultrasound") },
   },

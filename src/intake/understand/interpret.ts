@@ -84,7 +84,11 @@ export const interpret = (
     ...(hasMeasuredPoints(known.kind) ? byPoint(assigned, naming, known) : []),
   ];
   const isTold = [...assigned, ...contested].some(({ column }) => tellsOutcome(column));
-  if (!isTold) return undefined;
+  // A panel on each line and panels across as well: the one or the other is something else.
+  const isTwice =
+    naming.some(({ field, known }) => field === "object" && known > 0) &&
+    assigned.some(({ says }) => says.object !== undefined);
+  if (!isTold || isTwice) return undefined;
   const taken = new Set([
     ...assigned.map(({ seen }) => seen.index),
     ...contested.flatMap(({ seen, other }) => [seen.index, other.index]),

@@ -29,8 +29,8 @@ export interface KnownKind {
 /** What the workbook that an export is for tells: its records, the lineup's names and instruments. */
 export interface Knowledge {
   readonly kinds: readonly KnownKind[];
-  /** Ids and serial numbers in lower case. */
-  readonly instruments: ReadonlySet<string>;
+  /** Ids of instruments, by these and by serial numbers in lower case. */
+  readonly instruments: ReadonlyMap<string, string>;
   /** The panel or section that a text is the name of, as the records write it. */
   readonly objectOf: (text: string) => string | undefined;
 }
@@ -55,8 +55,10 @@ export const knowledgeOf = (
   const devices = deviceKeys(panels);
   return {
     kinds: [...kinds].map(([kind, own]) => knownKind(kind, own, devices)),
-    instruments: new Set(
-      instruments.flatMap(({ id, serial }) => [id, serial ?? id].map((one) => one.toLowerCase())),
+    instruments: new Map(
+      instruments.flatMap(({ id, serial }) =>
+        [id, serial ?? id].map((one): [string, string] => [one.toLowerCase(), id]),
+      ),
     ),
     objectOf: objectFinder(tables, panels, devices),
   };

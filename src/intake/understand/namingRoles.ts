@@ -118,6 +118,8 @@ const NUMBERED: readonly Sense[] = [
   "relay",
   "part",
   "joint",
+  "breaker",
+  "cable",
 ];
 const isUnnamed = ({ seen: { title }, isNumbers }: About): boolean =>
   isNumbers && !NUMBERED.some((sense) => title.senses.has(sense));

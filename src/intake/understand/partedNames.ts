@@ -17,10 +17,9 @@ const LONGEST = 60;
 
 type Parted = readonly [place: string, phase: string];
 
-/** Each way to part a text in two, the shortest end first. */
+/** Each way to part a text in two, the longest end first. */
 const partings = (text: string): Parted[] =>
   [...text.matchAll(BETWEEN)]
-    .reverse()
     .map(({ index, 0: mark }) => [text.slice(0, index), text.slice(index + mark.length)] as const)
     .filter(([one, other]) => one !== "" && other !== "");
 
@@ -34,12 +33,8 @@ const parted = (written: string, isPlace: (text: string) => boolean): Parted | u
     .trim();
   if (text.length > LONGEST) return undefined;
   const all = partings(text);
-  const found =
-    all.find(([place, phase]) => isPhase(phase) && isPlace(place)) ??
-    all
-      .map(([phase, place]): Parted => [place, phase])
-      .find(([place, phase]) => isPhase(phase) && isPlace(place));
-  return found;
+  const turned = all.map(([phase, place]): Parted => [place, phase]).reverse();
+  return [...all, ...turned].find(([place, phase]) => isPhase(phase) && isPlace(place));
 };
 
 /**

@@ -1,5 +1,6 @@
 import { readUnit } from "../../quantities/readUnit";
 import type { Sense } from "../words/senses";
+import { areElapsed } from "../words/timesAcross";
 import type { SeenColumn } from "./columnScore";
 import { NEUTRAL, SAID_BY_FILE } from "./columnSenses";
 import type { Knowledge } from "./knowledge";
@@ -41,7 +42,8 @@ export const plainRole = (seen: SeenColumn, knows: Knowledge): Role | undefined 
   if (isInstrument(seen, knows)) return { field: "instrument" };
   if (cells.dates > 0.7)
     return { field: senses.has("date") || [...senses].every(isOfTime) ? "date" : undefined };
-  if (cells.times > 0.7 && seen.told === undefined) return { field: "time" };
+  if (cells.times > 0.7 && seen.told === undefined && !areElapsed(cells.texts))
+    return { field: "time" };
   if (isRunning(seen)) return { spare: "a running number" };
   if (isUnits(seen) && (senses.has("unit") || senses.size === 0)) return { field: "unit" };
   if (senses.has("unit") && cells.texts.length === 0) return { field: "unit" };

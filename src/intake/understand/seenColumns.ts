@@ -1,6 +1,7 @@
 import { readUnit } from "../../quantities/readUnit";
-import type { Unit } from "../../quantities/units";
+import { type Unit, unitSize } from "../../quantities/units";
 import { isOneOf, schemeAmong } from "../words/readPosition";
+import { splitTitle } from "../words/readTitle";
 import { type Sense, sensesOf } from "../words/senses";
 import { timesAcross } from "../words/timesAcross";
 import { bracketless } from "../words/titles";
@@ -37,10 +38,15 @@ export const seenColumns = (
     );
     const cells = columnTexts(rows.map((cells) => cells[index] ?? ""));
     const title = withDischarge(stacked(said), cells.texts);
-    const own = title.unit ?? unitIn(units[index] ?? "");
+    const told = title.unit ?? unitIn(units[index] ?? "");
+    // Where the cells say otherwise, a letter of the title is no unit: "Main A" over milliseconds.
+    const own = told && cells.unit && !isAlike(told, cells.unit) ? undefined : told;
     return { index, title, cells, unit: own ?? cells.unit, ...(own && { told: own }) };
   });
 };
+
+const isAlike = (one: Unit, other: Unit): boolean =>
+  unitSize(one).quantity === unitSize(other).quantity;
 
 /** No heading that says what stands below is longer. */
 const LONGEST_HEADING = 60;
@@ -123,7 +129,8 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
   const upper = line.map((title) => title.toUpperCase());
   const digits = ["1", "2", "3"].every((pole) => line.includes(pole));
   const schemed = schemeAmong(upper) ?? "";
-  const names = line.map((title) => title.replace(BRACKETS, "").trim().toUpperCase());
+  const nameOf = (title: string) => splitTitle(title.replace(BRACKETS, "").trim()).name;
+  const names = line.map((title) => nameOf(title).toUpperCase());
   const named = schemeAmong(names) ?? "";
   const ends = schemeAmong(
     line.map((title) => title.replace(BRACKETS, "").trim().split(" ").at(-1)?.toUpperCase() ?? ""),
@@ -134,11 +141,7 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
     isOneOf(named, names[at] ?? "");
   const objects = new Set(line.flatMap((title) => objectOf(title) ?? []));
   return {
-    letters: new Set(
-      line.flatMap((title, at) =>
-        isLetter(title, at) ? [title, title.replace(BRACKETS, "").trim()] : [],
-      ),
-    ),
+    letters: new Set(line.flatMap((title, at) => (isLetter(title, at) ? nameOf(title) : []))),
     ends: ends ?? named,
     // One title that is a panel's name may be anything; several are panels across.
     objectOf: objects.size > 1 ? objectOf : () => undefined,

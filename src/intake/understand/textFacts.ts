@@ -3,6 +3,7 @@ import type { Unit } from "../../quantities/units";
 import { wholeWord } from "../words/phrases";
 import { readDate } from "../words/readDate";
 import { sensesOf } from "../words/senses";
+import { withoutWave } from "../words/wave";
 
 /** What a text over a table says in free words, each as it is written. */
 export interface TextFacts {
@@ -42,7 +43,7 @@ interface Placed extends Mark {
 const LONGEST = 300;
 const APART = /[,;|()[\]]|\s{2,}|\t|\s[-–—/·•]\s/gu;
 const DATES =
-  /(?<![\p{L}\p{N}.,/-])(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}|\d{1,2}([./-])\d{1,2}\1(?:\d{4}|\d\d)|\d{1,2}(?:\.|\p{Ll}{1,3})?[ -]+(?:de |of )?\p{L}{3,10}[ .,-]+(?:de |del )?\d{4}|\p{L}{3,10}\.? \d{1,2}(?:\p{Ll}{2})?,? \d{4})(?![\p{L}\p{N}]|[./-]\d)/gu;
+  /(?<![\p{L}\p{N}.,/-])(?:\d{4}[-/.]\d{1,2}[-/.]\d{1,2}|\d{1,2}([./-])\d{1,2}\1(?:\d{4}|\d\d)|\d{1,2}(?:\.|\p{Ll}{1,3})?[ -]+(?:de |of )?\p{L}{3,10}[ .,-]+(?:de |del )?\d{4}|\p{L}{3,10}\.? \d{1,2}(?:\p{Ll}{2})?,? \d{4})(?:[ T]\d{1,2}:\d\d(?::\d\d)?)?(?![\p{L}\p{N}]|[./-]\d)/gu;
 const PARTICLES = "(?:(?:van|von|de|da|dos|do|der|den|del|el|al|la|le|zu) ){0,2}";
 const PEOPLE = new RegExp(
   `(?<![\\p{L}\\p{N}.])(?:(?:\\p{Lu}\\.[ -]?){1,3}${PARTICLES}\\p{Lu}[\\p{L}'’-]+|\\p{Lo}\\. ?\\p{Lo}{2,})(?![\\p{L}\\p{N}])`,
@@ -62,7 +63,7 @@ const BESIDE = /therm|hygro|barom|termo|higro|ترمومتر|حرارة|رطوب
  * @param instruments ids and serial numbers in lower case
  * @example textFacts("12 June 2026, by G. Ruiz, copper at 79 °F", new Set()).people // ["G. Ruiz"]
  */
-export const textFacts = (text: string, instruments: ReadonlySet<string>): TextFacts => {
+export const textFacts = (text: string, instruments: Iterable<string>): TextFacts => {
   const placed = placedIn(text.slice(0, LONGEST), instruments);
   const of = (sort: Sort) => placed.filter((mark) => mark.sort === sort);
   const texts = (marks: readonly Placed[]) => [...new Set(marks.map((mark) => mark.text))];
@@ -94,7 +95,7 @@ const isTester = ({ before, after }: Placed): boolean => {
   return (isKeyed && !senses.has("witness")) || (before === "" && after === "");
 };
 
-const placedIn = (text: string, instruments: ReadonlySet<string>): Placed[] => {
+const placedIn = (text: string, instruments: Iterable<string>): Placed[] => {
   const marks = marksIn(text, instruments);
   const gaps = [...text.matchAll(APART)].map(({ index, 0: { length } }) => ({
     from: index,
@@ -119,7 +120,7 @@ const placedIn = (text: string, instruments: ReadonlySet<string>): Placed[] => {
 
 const bare = (text: string) => text.replace(/^[\s:.–—-]+|[\s:–—-]+$/g, "");
 
-const marksIn = (text: string, instruments: ReadonlySet<string>): Mark[] => {
+const marksIn = (text: string, instruments: Iterable<string>): Mark[] => {
   const marks: Mark[] = [];
   const add = (found: readonly Mark[]) => {
     for (const one of found)
@@ -140,7 +141,7 @@ const foundBy = (pattern: RegExp, text: string, sort: Sort): Mark[] =>
 const isDay = (text: string) => readDate(text, "day-first").ok || readDate(text, "month-first").ok;
 
 const WORD = /[\p{L}\p{N}]/u;
-const instrumentsIn = (text: string, instruments: ReadonlySet<string>): Mark[] => {
+const instrumentsIn = (text: string, instruments: Iterable<string>): Mark[] => {
   const lower = text.toLowerCase();
   return [...instruments].flatMap((id): Mark[] => {
     const from = id.length < 2 ? -1 : lower.indexOf(id);
@@ -154,7 +155,9 @@ const instrumentsIn = (text: string, instruments: ReadonlySet<string>): Mark[] =
 const measuresOf = (text: string): Mark[] =>
   [...text.matchAll(MEASURES)].flatMap(({ index, 0: whole, 1: number = "", 2: written = "" }) => {
     const isShare = written.startsWith("%");
-    const read = isShare ? { ok: true as const, value: "%" as Unit } : readUnit(written);
+    const read = isShare
+      ? { ok: true as const, value: "%" as Unit }
+      : readUnit(withoutWave(written));
     const sign = isShare ? written.slice(1).trim() : "";
     const value = number.replace(/ /g, "").replace("−", "-");
     return read.ok

@@ -57,15 +57,22 @@ const MEASURE =
   /(?<![\p{L}\p{N}.,])(?:@\s*|at\s+)?(\d+(?:[.,]\d+)?)\s*([\p{L}µμΩΩ°%]{1,10}|['"′″])(?![\p{L}\p{N}])/giu;
 const AT = new RegExp(`(?:@|${wholeWord(({ at }) => at)})\\s*$`, "iu");
 const DIRECT = new RegExp(`^\\s*${wholeWord(({ direct }) => direct)}`, "iu");
+/** A direct wave that is written to its unit: `5000 VDC`. */
+const DIRECT_UNIT = /(?:DC|CC)$/i;
 
 /** In a heading a voltage or current is that of the test where it says DC, or "at". */
 export const ofTheTest = (heading: string): string =>
   heading.replace(MEASURE, (whole, _number: string, mark: string, at: number) => {
-    const read = readUnit(mark);
+    const read = readUnit(withoutWave(mark));
     const quantity = read.ok ? unitSize(read.value).quantity : undefined;
     if (quantity !== "voltage" && quantity !== "current") return whole;
     const [before, after] = [heading.slice(0, at), heading.slice(at + whole.length)];
-    return /^(?:@|at\s)/i.test(whole) || AT.test(before) || DIRECT.test(after) ? whole : " ";
+    return /^(?:@|at\s)/i.test(whole) ||
+      AT.test(before) ||
+      DIRECT.test(after) ||
+      DIRECT_UNIT.test(mark)
+      ? whole
+      : " ";
   });
 /** Minutes and seconds as a clock shows them. */
 const CLOCK = /[([]?\b(?:mm?|min):(?:ss?|sec)\b[)\]]?/i;
@@ -78,12 +85,13 @@ const PRIMES: Readonly<Record<string, Unit>> = { "'": "min", "′": "min", '"': 
  */
 export const titleSense = (title: string, context: TitleContext): TitleSense => {
   const text = title.slice(0, 200).replace(/\s+/g, " ").trim();
+  const time = context.times?.get(title);
+  if (time !== undefined) return { ...NOTHING, seconds: time };
   const object = context.objectOf(text);
   // What stands in a panel is more than the panel: a breaker across is not its joint.
   if (object !== undefined)
     return { ...NOTHING, object: objectKey(text) === objectKey(object) ? object : text };
-  const time = context.times?.get(title);
-  if (time !== undefined) return { ...NOTHING, seconds: time };
+  if (isPhrase(text)) return { ...NOTHING, text, ...sensesOf(text) };
   const foreign = foreignIn(text);
   const ofU0 = multipleOfU0(foreign.rest);
   const found = measuresIn(ofU0.rest.replace(CLOCK, "(min)").replace(/\b(i?r)(?=\d)/gi, "$1 "));
@@ -91,6 +99,15 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
   const rest = inBrackets.rest.replace(/[\s,;:/@–-]+$/g, "").trim();
   if (isPosition(rest) || context.letters.has(rest))
     return { ...NOTHING, ...found.said, ...inBrackets.said, ...foreign.said, position: rest };
+  const lettered = splitTitle(rest);
+  if (context.letters.has(lettered.name))
+    return {
+      ...NOTHING,
+      ...found.said,
+      ...foreign.said,
+      unit: lettered.unit,
+      position: lettered.name,
+    };
   const { position, own } = placedIn(rest, inBrackets.said.unit === undefined, context);
   const { stage, rest: named } = stageIn(own.name, text);
   const { senses, words, unknown } = sensesOf(named);
@@ -116,6 +133,10 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
   };
 };
 
+/** Words with a stroke between that are one thing, and no unit: `P/F`. */
+const isPhrase = (text: string): boolean =>
+  text.includes("/") && sensesOf(text).words.length === 1 && sensesOf(text).unknown === 0;
+
 /** A unit of these stands in brackets or ends a title. */
 const FOREIGN =
   /[\s,/]*(?:[([]\s*)?(?<![\p{L}\p{N}])(dB(?:[mµμu]V)?|ppm[vw]?|(?:m|ft|in)\/s|(?:[x×]\s*)?(?:1\s*)?e[-−]3|(?:[x×]\s*)?10(?:\^|\*\*)?(?:[-−]3|⁻³)|‰)(?:\s*[)\]])?\s*$/iu;
@@ -130,7 +151,7 @@ const foreignIn = (text: string): { said: { foreign?: string }; rest: string } =
 export const foreignKey = (unit: string): string =>
   /3$|³$|‰/.test(unit) ? "e-3" : unit.toLowerCase().replace(/[µμ]/g, "u");
 
-const U0 = /(?:(\d+(?:[.,]\d+)?)\s*[x×·*]?\s*)?\bU\s?(?:0|o|₀)(?![\p{L}\p{N}])/iu;
+const U0 = /(?:(\d+(?:[.,]\d+)?)\s*[x×·*]?\s*)?(?<!\p{L})U\s?(?:0|o|₀)(?![\p{L}\p{N}])/iu;
 
 const multipleOfU0 = (text: string): { said: { ofU0?: number }; rest: string } => {
   const found = U0.exec(text);
@@ -167,7 +188,8 @@ export const measuresIn = (text: string) => {
   let corrected = false;
   const rest = text.replace(MEASURE, (whole, number: string, mark: string) => {
     const prime = PRIMES[mark];
-    const read = prime === undefined ? readUnit(mark) : { ok: true as const, value: prime };
+    const read =
+      prime === undefined ? readUnit(withoutWave(mark)) : { ok: true as const, value: prime };
     if (!read.ok) return whole;
     const size = unitSize(read.value);
     if (size.quantity === "time")

@@ -4,7 +4,7 @@ import { tellsOutcome } from "../rows/tellsOutcome";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { columnFor } from "../words/columnFor";
-import { readStage } from "../words/readStage";
+import { readStage, WITHSTAND } from "../words/readStage";
 import type { ExportColumn } from "../words/titles";
 import type { Contested } from "./assignColumns";
 import { withChosen } from "./chosenColumns";
@@ -167,7 +167,7 @@ const isMixed = ({ columns }: SeenBlock, { kinds }: Knowledge): boolean => {
 
 const understoodAs = (
   found: Interpretation,
-  { columns: seen, plain, headings, file }: SeenBlock,
+  { columns: seen, plain, headings, facts, file }: SeenBlock,
   { columns }: OpenBlock,
 ): Understood => {
   const poles = polesBeside(found);
@@ -178,7 +178,7 @@ const understoodAs = (
   const seenAt = new Map(seen.map((one) => [one.index, one]));
   const { kind, byStage } = found.known;
   const says = byStage && !found.facts.some(({ field }) => field === "stage");
-  const stage = says ? stageAround(headings, file) : undefined;
+  const stage = says ? stageAround([...facts.flatMap(ofWithstand), ...headings], file) : undefined;
   return {
     kind,
     facts: [...found.facts, ...(stage ? [stage] : [])],
@@ -218,6 +218,12 @@ const isSpare = (role: Role | undefined, seen: SeenColumn | undefined): boolean 
   role?.spare !== undefined ||
   seen?.cells.texts.length === 0 ||
   [...(seen?.title.senses ?? [])].some((sense) => SAID_BY_FILE.has(sense));
+
+/** A fact that speaks of the withstand test. */
+const ofWithstand = ({ key, value }: Fact): string[] => {
+  const text = `${key} ${value}`;
+  return text.search(WITHSTAND) >= 0 ? [text] : [];
+};
 
 /** The stage that the headings over a table tell, the nearest first, or the name of the file. */
 const stageAround = (headings: readonly string[], file: string): Written | undefined => {

@@ -1,3 +1,4 @@
+import { readUnit } from "../../quantities/readUnit";
 import { sensesOf } from "./senses";
 import type { TitleWords } from "./synonyms";
 
@@ -11,11 +12,19 @@ export const sensedWords = (words: TitleWords): TitleWords => {
   const reader: TitleWords = (title) => {
     const field = words(title);
     if (field !== undefined) return field;
-    const { senses, unknown } = sensesOf(title);
+    const { senses, unknown } = sensesOf(withoutForeign(title));
     return senses.size > 0 && unknown === 0 ? `${OPEN}${[...senses].sort().join("+")}` : undefined;
   };
   READERS.set(words, reader);
   return reader;
+};
+
+/** A title without a unit in brackets that is none of those that readings are brought to, such as dBmV. */
+const withoutForeign = (title: string): string => {
+  const [brackets, inside = ""] = /\s*[([]([^()[\]]{1,20})[)\]]\s*$/.exec(title) ?? [];
+  return brackets === undefined || readUnit(inside).ok
+    ? title
+    : title.slice(0, -brackets.length) || title;
 };
 
 const READERS = new WeakMap<TitleWords, TitleWords>();

@@ -13,11 +13,27 @@ const numberOf = (text: string) => Number(text.replace(",", "."));
 
 /** The seconds that a title alone is, where it tells its unit: `0:30`, `10'`, `1 m`. */
 const unitedTime = (text: string): number | undefined => {
-  const [clock, minutes = "", seconds = ""] = CLOCK.exec(text) ?? [];
-  if (clock !== undefined) return Number(minutes) * 60 + Number(seconds);
+  const clock = clockSeconds(text);
+  if (clock !== undefined) return clock;
   const [whole, number = "", unit = ""] = MEASURE.exec(text) ?? [];
   if (whole === undefined) return undefined;
   return numberOf(number) * (/^(?:m|['′]$)/i.test(unit) ? 60 : 1);
+};
+
+/** The seconds that minutes and seconds are, as a stopwatch shows them: `01:30`, `0:10:00`. */
+export const clockSeconds = (text: string): number | undefined => {
+  const [whole, minutes = "", seconds = ""] = CLOCK.exec(text.trim()) ?? [];
+  return whole === undefined ? undefined : Number(minutes) * 60 + Number(seconds);
+};
+
+/** Whether texts are the times of a test in rising order, and no times of day. */
+export const areElapsed = (texts: readonly string[]): boolean => {
+  const read = texts.map(clockSeconds);
+  return (
+    texts.length >= LEAST &&
+    read.every((one) => one !== undefined && SECONDS.has(one)) &&
+    new Set(read).size >= LEAST
+  );
 };
 
 /** Numbers without a unit, in seconds, where all of them are usual times in minutes or all in seconds. */

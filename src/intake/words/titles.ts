@@ -13,6 +13,7 @@ import { withoutWave } from "./wave";
 export interface Says {
   readonly object?: string;
   readonly part?: string;
+  readonly subpart?: string;
   readonly position?: string;
   readonly stage?: string;
   readonly operation?: string;

@@ -5,10 +5,13 @@ const WORDS: readonly (readonly [wave: "AC" | "DC", pattern: string])[] = [
 ];
 const ANY = WORDS.map(([, pattern]) => pattern).join("|");
 
-/** A wave at the end of a unit or a title: `kV rms`, `kV eff.`, `V DC`. */
-const AFTER = new RegExp(`[\\s,]*(?<![\\p{L}])(?:${ANY})$`, "iu");
+/** Where a wave begins: after a gap, or right after volts or amperes. */
+const FROM = "(?:[\\s,]+|(?<=(?:^|[^\\p{L}])[kmµ]?[VA])|(?<=\\d))";
+
+/** A wave at the end of a unit or a title: `kV rms`, `kV eff.`, `VDC`. */
+const AFTER = new RegExp(`${FROM}(?:${ANY})$`, "iu");
 /** The same after a number and its unit. */
-const READING = new RegExp(`^(.*\\d.*?)\\s*(?<![\\p{L}])(${ANY})$`, "iu");
+const READING = new RegExp(`^(.*\\d.*?)${FROM}(${ANY})$`, "iu");
 
 /**
  * A unit as it is written, without the wave after it.
