@@ -56,5 +56,6 @@ export const amongEntries = (
     ),
   );
 
-const inRowOrder = (rows: Iterable<number>): readonly number[] =>
+/** Rows in their order, each once. */
+export const inRowOrder = (rows: Iterable<number>): readonly number[] =>
   [...new Set(rows)].sort((one, other) => one - other);

@@ -1,6 +1,7 @@
 import { memoizeFor } from "../quantities/memoizeFor";
 import type { Unit } from "../quantities/units";
-import { type Column, isBlank } from "../records/kind";
+import { cellsOf, forAlike } from "../records/cellsOf";
+import type { Column } from "../records/kind";
 import { exactly } from "../records/quantity";
 import { dayOf, type JudgedTable } from "./context";
 import { inOrder, median, robust } from "./similar";
@@ -63,15 +64,19 @@ export const departures = memoizeFor((table: JudgedTable): readonly Departure[] 
 
 function departuresOf(table: JudgedTable, column: Condition): Departure[] {
   const groups = new Map<string, { row: number; value: number; when: number }[]>();
-  for (const [row, stored] of table.rows.entries()) {
-    const when = dayOf(stored.date);
-    if (when === undefined || table.aside.has(row) || isBlank(stored[column.id])) continue;
-    const value = exactly(stored[column.id], column.unit);
-    if (value === undefined) continue;
-    const key = `${Math.floor(when)} ${String(stored.instrument ?? "").toLowerCase()}`;
-    const group = groups.get(key);
-    if (group) group.push({ row, value, when });
-    else groups.set(key, [{ row, value, when }]);
+  const groupOf = forAlike(table.rows, ["instrument", "date"], ({ date, instrument }) => {
+    const when = dayOf(date);
+    if (when === undefined) return undefined;
+    const name = `${Math.floor(when)} ${String(instrument ?? "").toLowerCase()}`;
+    const group = groups.get(name) ?? [];
+    groups.set(name, group);
+    return { when, group };
+  });
+  const cells = cellsOf(table.rows, column.id);
+  for (let row = 0; row < cells.length; row++) {
+    const value = exactly(cells[row], column.unit);
+    const its = value === undefined || table.aside.has(row) ? undefined : groupOf(row);
+    if (its && value !== undefined) its.group.push({ row, value, when: its.when });
   }
   return [...groups.values()].flatMap((group) => {
     if (group.length < LEAST) return [];

@@ -1,6 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { FindingsText, RuleId } from "../messages/messages";
-import { daySerial } from "../quantities/dates";
+import { daySerial, LAST_DAY } from "../quantities/dates";
 import {
   type CellValue,
   type Column,
@@ -193,9 +193,6 @@ export const blanks = (
     }
   return found;
 };
-
-/** The day after 9999-12-31, the last that a spreadsheet knows. */
-const LAST_DAY = 2_958_466;
 
 const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 

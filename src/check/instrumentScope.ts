@@ -67,6 +67,19 @@ export function scopeOf(description: string): Scope | undefined {
   );
   if (sorts.length === 0 || ALL_ROUND.test(words)) return undefined;
   const spans = spansIn(description);
+  const reached = new Map<Unit, readonly Reach[]>();
+  const reachIn = (unit: Unit): readonly Reach[] => {
+    const { quantity } = unitSize(unit);
+    const reach =
+      reached.get(unit) ??
+      (sorts.some((one) => one.quantity === quantity)
+        ? spans
+            .filter((span) => unitSize(span.unit).quantity === quantity)
+            .map((span) => reachOf(span, unit))
+        : []);
+    reached.set(unit, reach);
+    return reach;
+  };
   return {
     measures: (unit) => {
       const { quantity, exponent } = unitSize(unit);
@@ -77,18 +90,12 @@ export function scopeOf(description: string): Scope | undefined {
           exponent <= (one.mostExponent ?? 99),
       );
     },
+    isLimited: (unit) => reachIn(unit).length > 0,
     beyond: (value, unit) => {
-      const { quantity } = unitSize(unit);
-      const own = spans.filter((span) => unitSize(span.unit).quantity === quantity);
-      if (own.length === 0 || !sorts.some((one) => one.quantity === quantity)) return undefined;
-      const within = own.some((span) => {
-        const [low, high] = [
-          convert(span.least, span.unit, unit),
-          convert(span.most, span.unit, unit),
-        ];
-        return low.ok && high.ok && value >= low.value * 0.999 && value <= high.value * OVER;
-      });
-      return within ? undefined : own.map(({ text }) => text).join(", ");
+      const reach = reachIn(unit);
+      return reach.length === 0 || reach.some(({ low, high }) => value >= low && value <= high)
+        ? undefined
+        : reach.map(({ text }) => text).join(", ");
     },
   };
 }
@@ -96,9 +103,25 @@ export function scopeOf(description: string): Scope | undefined {
 export interface Scope {
   /** Whether readings in this unit are of a sort that it takes or applies. */
   readonly measures: (unit: Unit) => boolean;
+  /** Whether its description says how far it reaches in the quantity of a unit. */
+  readonly isLimited: (unit: Unit) => boolean;
   /** What its description says that it reaches, where a value lies beyond; undefined where it does not. */
   readonly beyond: (value: number, unit: Unit) => string | undefined;
 }
+
+/** From where to where an instrument reaches, in a unit that is asked for, and as its description says it. */
+interface Reach {
+  readonly low: number;
+  readonly high: number;
+  readonly text: string;
+}
+
+const reachOf = ({ least, most, unit: written, text }: Span, unit: Unit): Reach => {
+  const [low, high] = [convert(least, written, unit), convert(most, written, unit)];
+  return low.ok && high.ok
+    ? { low: low.value * 0.999, high: high.value * OVER, text }
+    : { low: Number.NaN, high: Number.NaN, text };
+};
 
 /** A tester of 5 kV gives somewhat more into an open circuit (common practice). */
 const OVER = 1.05;

@@ -28,6 +28,7 @@ export function linesDiffer(planned: PlannedSheet, table: TableSnapshot): Differ
   const { columns } = planned;
   const keys = columns.filter(({ role }) => role === "key").map(({ id }) => id);
   const { at, rows } = asRecordTable({ columns }, table);
+  if (isAsPlanned(columns, rows, planned.rows, at)) return [];
   const [shown, wanted] = [linesOf(keys, rows), linesOf(keys, planned.rows)];
   const name = ({ row }: Line) => rowKey(row, keys);
   const address = (index: number, id = keys[0] ?? "") =>
@@ -65,6 +66,20 @@ export function linesDiffer(planned: PlannedSheet, table: TableSnapshot): Differ
   return [...changed, ...added];
 }
 
+/** Whether every line stands where it was planned and shows what it shall, as in a sheet that nobody touched. */
+const isAsPlanned = (
+  columns: readonly Column[],
+  shown: readonly Row[],
+  wanted: readonly Row[],
+  at: ReadonlyMap<string, number>,
+): boolean =>
+  shown.length === wanted.length &&
+  columns.every(
+    ({ id, role }) =>
+      (role !== "key" && !(role === "given" && at.has(id))) ||
+      shown.every((row, line) => isAlike(row[id], wanted[line]?.[id])),
+  );
+
 /** Lines by their keys and, where several have the same, their number. */
 function linesOf(keys: readonly string[], rows: readonly Row[]): ReadonlyMap<string, Line> {
   const lines = new Map<string, Line>();
@@ -90,8 +105,8 @@ const cellsDiffer = (
 
 /** Another program makes a number of a class such as 0.5, and a text of a number. */
 const isAlike = (one: CellValue = null, other: CellValue = null): boolean =>
-  isBlank(one) || isBlank(other)
-    ? isBlank(one) && isBlank(other)
+  one === other || isBlank(one) || isBlank(other)
+    ? one === other || (isBlank(one) && isBlank(other))
     : String(one).trim() === String(other).trim() ||
       (typeof one !== "boolean" &&
         Math.abs(Number(one) - Number(other)) <= 1e-9 * Math.abs(Number(other)));

@@ -1,4 +1,5 @@
 import { memoizeFor } from "../quantities/memoizeFor";
+import { alikeIn, cellsOf } from "../records/cellsOf";
 import { type Column, keyIds, type Row } from "../records/kind";
 import { exactly } from "../records/quantity";
 import type { JudgedTable } from "./context";
@@ -36,7 +37,7 @@ export const similarReadings = (table: JudgedTable, column: Column): readonly Si
   const known = similarIn(table);
   const before = known.get(column.id);
   if (before) return before;
-  const similar = readingsBy(groupNames(table), table, column);
+  const similar = readingsBy(groupsIn(table), table, column);
   known.set(column.id, similar);
   return similar;
 };
@@ -44,48 +45,90 @@ export const similarReadings = (table: JudgedTable, column: Column): readonly Si
 /** By column, since two rules ask for the same. */
 const similarIn = memoizeFor((_table: JudgedTable) => new Map<string, readonly Similar[]>());
 
-/** The group of each row: its names without their numbers, and its ratings. */
-export const groupNames = memoizeFor((table: JudgedTable): readonly string[] => {
-  const givens = table.kind.columns.filter(
+/** Rows by what may be compared. */
+export interface Groups {
+  /** The group of each row. */
+  readonly of: Int32Array;
+  /** What names each group: its names without their numbers, and its ratings. */
+  readonly names: readonly string[];
+}
+
+/** The groups of a table's rows: of the same ratings, and of names that differ in numbers alone. */
+export const groupsIn = memoizeFor(({ kind, rows }: JudgedTable): Groups => {
+  const givens = kind.columns.filter(
     ({ id, role, value }) => role === "given" && value === undefined && id !== "document",
   );
-  const keys = keyIds(table.kind);
-  return table.rows.map((stored) =>
-    [
-      ...keys.map((id) => (id === "object" ? "" : PLACES.has(id) ? sort(stored[id]) : stored[id])),
+  const keys = keyIds(kind).filter((id) => id !== "object");
+  const alike = alikeIn(rows, [...givens.map(({ id }) => id), ...keys]);
+  const known = new Map<string, number>();
+  const group = alike.first.map((at) => {
+    const row = rows[at] ?? {};
+    const name = [
+      ...keys.map((id) => (PLACES.has(id) ? sort(row[id]) : row[id])),
       RATINGS,
-      ...givens.map(({ id }) => stored[id]),
-    ].join("\u0000"),
-  );
+      ...givens.map(({ id }) => row[id]),
+    ].join("\u0000");
+    const before = known.get(name) ?? known.size;
+    known.set(name, before);
+    return before;
+  });
+  return { of: alike.group.map((its) => group[its] ?? 0), names: [...known.keys()] };
 });
 
-function readingsBy(names: readonly string[], table: JudgedTable, column: Column): Similar[] {
-  const groups = new Map<string, Read[]>();
-  for (const [row, stored] of table.rows.entries()) {
-    if (table.aside.has(row)) continue;
-    const cell = stored[column.id];
-    const value = column.unit ? exactly(cell, column.unit) : Number(cell);
-    if (cell === null || value === undefined || !(value > 0)) continue;
-    const name = names[row] ?? "";
-    const read = { row, object: String(stored.object), value, log: Math.log10(value) };
-    const group = groups.get(name);
-    if (group) group.push(read);
-    else groups.set(name, [read]);
+/** A group whose readings lie in less than this many decades, as do all it is held against, holds none that stands out. */
+const NARROW = 0.45;
+
+function readingsBy({ of, names }: Groups, table: JudgedTable, column: Column): Similar[] {
+  const widths = widthsOf(of, names.length, table, column);
+  // As a rule a column holds no group that is wide, and no reading of nothing: nobody asks for its readings.
+  if (widths.every((width) => width <= NARROW) && !cellsOf(table.rows, column.id).includes(0))
+    return [];
+  const groups = names.map((): Read[] => []);
+  const objects = cellsOf(table.rows, "object");
+  eachReading(table, column, (row, value) => {
+    const read = { row, object: String(objects[row]), value, log: Math.log10(value) };
+    groups[of[row] ?? 0]?.push(read);
+  });
+  const centres = groups.map((group) => (group.length < LEAST ? Number.NaN : centreOf(group)));
+  const isBeside = (one: number, other: number) =>
+    one !== other &&
+    Math.abs((centres[one] ?? Number.NaN) - (centres[other] ?? Number.NaN)) < 1 &&
+    ratingsOf(names[one] ?? "") === ratingsOf(names[other] ?? "");
+  const similar = groups.flatMap((group, at): Similar[] => {
+    if (group.length === 0) return [];
+    if (group.length >= FEW || group.length < LEAST) return [{ group, beside: [] }];
+    return [{ group, beside: groups.filter((_others, other) => isBeside(at, other)).flat() }];
+  });
+  return similar.sort((one, other) => (one.group[0]?.row ?? 0) - (other.group[0]?.row ?? 0));
+}
+
+/** Shows every reading of a column that is a number above nothing. */
+function eachReading(
+  { rows, aside }: JudgedTable,
+  { id, unit }: Column,
+  look: (row: number, value: number) => void,
+): void {
+  const cells = cellsOf(rows, id);
+  for (let row = 0; row < cells.length; row++) {
+    const cell = cells[row] ?? null;
+    if (cell === null || aside.has(row)) continue;
+    const value = unit ? exactly(cell, unit) : Number(cell);
+    if (value !== undefined && value > 0) look(row, value);
   }
-  return [...groups].map(([name, group]) => ({
-    group,
-    beside:
-      group.length >= FEW || group.length < LEAST
-        ? []
-        : [...groups]
-            .filter(
-              ([other, { length }]) =>
-                other !== name && ratingsOf(other) === ratingsOf(name) && length >= LEAST,
-            )
-            .map(([, others]) => others)
-            .filter((others) => Math.abs(centreOf(others) - centreOf(group)) < 1)
-            .flat(),
-  }));
+}
+
+/** How many decades the readings of each group lie across. */
+function widthsOf(of: Int32Array, count: number, table: JudgedTable, column: Column): number[] {
+  const least = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  const most = new Float64Array(count);
+  eachReading(table, column, (row, value) => {
+    const group = of[row] ?? 0;
+    if (value < (least[group] ?? 0)) least[group] = value;
+    if (value > (most[group] ?? 0)) most[group] = value;
+  });
+  return Array.from(least, (low, group) =>
+    (most[group] ?? 0) > 0 ? Math.log10((most[group] ?? 0) / low) : 0,
+  );
 }
 
 const ratingsOf = (name: string) => name.slice(name.indexOf(RATINGS));
@@ -129,7 +172,14 @@ export const inOrder = (numbers: Iterable<number>): Float64Array =>
 
 /** Digits after the decimal point of a number as it is written. */
 export function decimals(value: number): number {
+  const size = Math.abs(value);
+  if (size >= 1e-6 && size < 1e9)
+    for (const [digits, power] of POWERS.entries())
+      if (Math.round(value * power) / power === value) return digits;
   const text = String(value);
   const point = text.indexOf(".");
   return point < 0 ? 0 : text.length - point - 1;
 }
+
+/** Powers of ten by which a number of so many decimals is whole. */
+const POWERS: readonly number[] = [1, 10, 100, 1e3, 1e4, 1e5];

@@ -12,6 +12,11 @@ export const toSerial = (date: Date): number => (date.getTime() - EPOCH) / DAY;
 /** Serial day number of an ISO calendar day. */
 export const daySerial = (iso: string): number => toSerial(new Date(`${iso}T00:00:00Z`));
 
-/** ISO calendar day of a serial day number. */
+/** The day after 9999-12-31, the last that a spreadsheet knows. */
+export const LAST_DAY = 2_958_466;
+
+/** ISO calendar day of a serial day number; a number beyond the days that a spreadsheet knows, as it is. */
 export const serialDay = (serial: number): string =>
-  new Date(EPOCH + Math.floor(serial) * DAY).toISOString().slice(0, 10);
+  Math.abs(serial) < LAST_DAY
+    ? new Date(EPOCH + Math.floor(serial) * DAY).toISOString().slice(0, 10)
+    : String(serial);

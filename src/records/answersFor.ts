@@ -19,34 +19,35 @@ export function answersFor(
   rows: readonly Row[],
   answer: (row: Row) => CellValue,
 ): readonly CellValue[] {
-  if (rows.length <= TRIED) return rows.map(answer);
+  return (rows.length > TRIED && shared(rows, answer)) || rows.map(answer);
+}
+
+/** The answers by groups of rows that are alike; undefined where too few are, or where a row is read as a whole. */
+function shared(
+  rows: readonly Row[],
+  answer: (row: Row) => CellValue,
+): readonly CellValue[] | undefined {
   const reads = new Set<string>();
-  /** The answer for one row; undefined where the row is read as a whole. */
-  const watched = (row: number): { readonly answer: CellValue } | undefined => {
+  let isWhole = false;
+  const watched = (row: number): CellValue => {
     const seen = watch(rows[row] ?? {});
     const found = answer(seen.row);
     for (const id of seen.reads) reads.add(id);
-    return seen.asWhole() ? undefined : { answer: found };
+    isWhole ||= seen.asWhole();
+    return found;
   };
-  for (const row of triedOf(rows.length)) if (!watched(row)) return rows.map(answer);
-  for (;;) {
-    const known = reads.size;
-    if (process.env.XX && [...reads].some((id) => isVaried(cellsOf(rows, id))))
-      console.log(
-        "VARIED",
-        rows.length,
-        [...reads].filter((id) => isVaried(cellsOf(rows, id))).join(),
-        "OF",
-        [...reads].join(),
-      );
-    if ([...reads].some((id) => isVaried(cellsOf(rows, id)))) return rows.map(answer);
-    const { group, first } = alikeIn(rows, coarseFirst(rows, [...reads]));
-    if (first.length > VARIED * rows.length) return rows.map(answer);
+  triedOf(rows.length).forEach(watched);
+  // A row that reads a cell that none before it did may part a group: then all is grouped anew.
+  for (let known = -1; known !== reads.size; ) {
+    known = reads.size;
+    const ids = [...reads];
+    if (isWhole || ids.some((id) => isVaried(cellsOf(rows, id)))) return undefined;
+    const { group, first } = alikeIn(rows, coarseFirst(rows, ids));
+    if (first.length > VARIED * rows.length) return undefined;
     const answers = first.map(watched);
-    if (answers.includes(undefined)) return rows.map(answer);
-    // A row that reads a cell that none before it did may part a group.
-    if (reads.size === known) return Array.from(group, (its) => answers[its]?.answer ?? null);
+    if (!isWhole && known === reads.size) return Array.from(group, (its) => answers[its] ?? null);
   }
+  return undefined;
 }
 
 /** Rows evenly over a table. */

@@ -176,3 +176,16 @@ export const rowsAlike = (
     for (let row = 0; row < group.length; row++) if (answers[group[row] ?? 0]) some.push(row);
   return some;
 };
+
+/** The rows of each group of those that are alike in some columns, without some; no group is blank. */
+export function alikeRows(
+  rows: readonly Row[],
+  ids: readonly string[],
+  without: ReadonlySet<number>,
+): readonly (readonly number[])[] {
+  const { group, first } = alikeIn(rows, ids);
+  const groups = first.map((): number[] => []);
+  for (let row = 0; row < group.length; row++)
+    if (!without.has(row)) groups[group[row] ?? 0]?.push(row);
+  return groups.filter((some) => some.length > 0);
+}

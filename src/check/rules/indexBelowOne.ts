@@ -1,7 +1,7 @@
 import type { Unit } from "../../quantities/units";
 import { type Column, isBlank, type Row, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { amongRows } from "../amongRows";
+import { amongRows, inRowOrder } from "../amongRows";
 import {
   type Context,
   inUnit,
@@ -26,7 +26,13 @@ const indicesIn = ({ kind }: JudgedTable): Column[] =>
 export const indexBelowOne: Rule = {
   id: "index-below-one",
   reads: "row",
-  among: (table) => amongRows(table, indicesIn(table), (_stored, index) => !isBlank(index)),
+  among: (table) => {
+    const indices = indicesIn(table);
+    return inRowOrder([
+      ...amongRows(table, indices, (_stored, index) => typeof index === "number" && index < 1),
+      ...(indices.length > 0 ? amongFallen(table) : []),
+    ]);
+  },
   rows: (table, context) => {
     const text = context.text.rules["index-below-one"];
     const indices = indicesIn(table);
@@ -54,6 +60,17 @@ export const indexBelowOne: Rule = {
 /** The columns of one test's readings, in the order of their times. */
 const timesOf = ({ kind, at }: JudgedTable): Column[] =>
   kind.columns.filter(({ id, role, unit }) => role === "entry" && unit === MEGOHM && at.has(id));
+
+/** The rows in which a time's reading is well below an earlier one, or is no plain number. */
+function amongFallen(table: JudgedTable): readonly number[] {
+  const highest = new Float64Array(table.rows.length);
+  return amongRows(table, timesOf(table), (_stored, value, row) => {
+    if (typeof value !== "number") return !isBlank(value);
+    const before = highest[row] ?? 0;
+    highest[row] = Math.max(before, value);
+    return value < FALLEN * before;
+  });
+}
 
 /** A reading well below an earlier one of the same test. */
 function fallen(

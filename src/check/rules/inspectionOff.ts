@@ -1,6 +1,7 @@
 import { sameName } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { memoizeFor } from "../../quantities/memoizeFor";
+import { alikeRows } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { type Row, type Step, verdictOf } from "../../records/kind";
 import {
@@ -128,7 +129,8 @@ function note(panels: Map<string, Done>, panel: string, { date, by }: Row): void
 const earlier = (one: number | undefined, other: number | undefined): number | undefined =>
   one === undefined || other === undefined ? (one ?? other) : Math.min(one, other);
 
+/** One of the rows of each object, day and person of which something is recorded. */
 const recordsOf = ({ judged, aside }: JudgedTable): Row[] =>
-  judged.filter(
-    (row, at) => !aside.has(at) && verdictOf(row) !== "Missing" && row.stage !== "after",
-  );
+  alikeRows(judged, ["stage", "result", "date", "by", "object"], aside)
+    .map(([row = 0]) => judged[row] ?? {})
+    .filter((row) => verdictOf(row) !== "Missing" && row.stage !== "after");

@@ -1,10 +1,17 @@
 import type { Unit } from "../../quantities/units";
+import { alikeIn, cellsOf, forAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
-import { type Column, isBlank, type Row } from "../../records/kind";
-import { onceForAlike } from "../../records/onceForAlike";
+import {
+  type CellValue,
+  type Column,
+  type Comparison,
+  isBlank,
+  type Row,
+} from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { applies } from "../../records/verdict";
 import type { InstrumentRow } from "../../sheets/ours/instrumentSheet";
+import { inRowOrder } from "../amongRows";
 import {
   type Context,
   headerOf,
@@ -32,26 +39,83 @@ export const instrumentMisfit: Rule = {
     const columns = table.kind.columns.filter(
       (column): column is Measured => column.role === "entry" && column.unit !== undefined,
     );
-    const listedIn = onceForAlike(({ instrument }) => {
+    const listedIn = forAlike(table.rows, ["instrument"], ({ instrument }): Listed => {
       const named = namedInstruments(instrument).map((id) => known(id));
       // One that is not listed, or whose description says nothing, may have measured anything.
       const listed = named.filter((one): one is Known => one !== undefined);
       return { listed, all: listed.length === named.length ? listed : [] };
     });
     return oncePerEntry(
-      overRows(table, (row, stored, judged): Finding[] => {
-        const { listed, all } = listedIn(stored);
-        if (listed.length === 0) return [];
-        return [
-          ...wrongSort(table, context, row, stored, columns, all),
-          ...beyondReach(table, context, row, stored, columns, all),
-          ...tooCoarse(table, context, row, judged, listed),
-        ].slice(0, 1);
-      }).map(({ finding }) => finding),
+      overRows(
+        table,
+        (row, stored, judged): Finding[] => {
+          const { listed, all } = listedIn(row);
+          if (listed.length === 0) return [];
+          return [
+            ...wrongSort(table, context, row, stored, columns, all),
+            ...beyondReach(table, context, row, stored, columns, all),
+            ...tooCoarse(table, context, row, judged, listed),
+          ].slice(0, 1);
+        },
+        amongMisfits(table, columns, listedIn),
+      ).map(({ finding }) => finding),
       context.text,
     );
   },
 };
+
+/** The instruments of the list that a row names, and the same where the list has all that it names. */
+interface Listed {
+  readonly listed: readonly Known[];
+  readonly all: readonly Known[];
+}
+
+/** The rows whose instruments may not fit, by what they are or by how far they reach. */
+function amongMisfits(
+  table: JudgedTable,
+  columns: readonly Measured[],
+  listedIn: (row: number) => Listed,
+): readonly number[] {
+  const { group, first } = alikeIn(table.rows, ["instrument"]);
+  const isAccurate = table.kind.accepted.some(isError);
+  const isOdd = first.map((row) => {
+    const { listed, all } = listedIn(row);
+    return (
+      (isAccurate && listed.some(({ accuracyPercent = 0 }) => accuracyPercent > 0)) ||
+      (all.length > 0 &&
+        columns.some(({ need, unit }) => need === "reading" && takersOf(all, unit).length === 0))
+    );
+  });
+  const takers = new Map(
+    columns.map(({ id, unit }) => [
+      id,
+      first.map((row) => {
+        const some = takersOf(listedIn(row).all, unit);
+        return some.every(({ scope }) => scope?.isLimited(unit)) ? some : [];
+      }),
+    ]),
+  );
+  const needed = columns.filter(({ need }) => need);
+  const isFar = (cell: CellValue, its: number, { id, unit }: Measured): boolean => {
+    const some = takers.get(id)?.[its] ?? [];
+    const value = some.length > 0 ? exactly(cell, unit) : undefined;
+    return value !== undefined && some.every(({ scope }) => scope?.beyond(value, unit));
+  };
+  return inRowOrder([
+    ...[...table.rows.keys()].filter((row) => isOdd[group[row] ?? 0]),
+    ...needed.flatMap((column) => {
+      const cells = cellsOf(table.rows, column.id);
+      return [...cells.keys()].filter((row) => isFar(cells[row] ?? null, group[row] ?? 0, column));
+    }),
+  ]);
+}
+
+/** The instruments that take or apply a unit, or may. */
+const takersOf = (instruments: readonly Known[], unit: Unit): Known[] =>
+  instruments.filter(({ scope }) => !scope || scope.measures(unit));
+
+/** An error in per cent that is to lie within a limit. */
+const isError = ({ unit, sense }: Comparison): boolean => unit === "%" && sense === "within";
 
 /** Finds an instrument of the list with what its description says. */
 const knownOf = (instruments: Context["instruments"]) => {
@@ -107,7 +171,7 @@ function beyondReach(
   return columns.flatMap(({ id, unit, need }): Finding[] => {
     const value = need && instruments.length > 0 ? exactly(stored[id], unit) : undefined;
     if (value === undefined) return [];
-    const takers = instruments.filter(({ scope }) => !scope || scope.measures(unit));
+    const takers = takersOf(instruments, unit);
     const reach = takers.map(({ scope }) => scope?.beyond(value, unit));
     if (takers.length === 0 || reach.some((one) => one === undefined)) return [];
     const reading = inUnit(stored[id], unit);
@@ -140,7 +204,7 @@ function tooCoarse(
   const finest = Math.min(...instruments.map(({ accuracyPercent = 0 }) => accuracyPercent));
   if (!(finest > 0)) return [];
   return table.kind.accepted
-    .filter((one) => one.unit === "%" && one.sense === "within" && applies(one, judged))
+    .filter((one) => isError(one) && applies(one, judged))
     .filter(({ limit, value }) => Number(judged[limit]) < finest && !isBlank(judged[value]))
     .map(({ limit }) => ({
       rule: "instrument-misfit",

@@ -4,21 +4,16 @@ import { seldom } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { measured } from "../similar";
-import { partsOf, type Reckoning, reckoningOf, rowsOf, SELDOM } from "./sameRun";
+import { blocksBy, partsOf, type Reckoning, reckoningOf, rowsOf, SELDOM } from "./sameRun";
 
 /** Readings below which a likeness tells nothing, and above which blocks are too long to be compared so. */
 const LEAST = 4;
 const MOST = 60;
 
-/** One reading of a block. */
-interface Cell {
-  readonly row: number;
-  readonly column: number;
-  readonly value: CellValue;
-}
-
+/** The readings of some rows: of each its row and its column among those that were measured. */
 interface Block {
-  readonly cells: readonly Cell[];
+  readonly rows: readonly number[];
+  readonly columns: readonly number[];
 }
 
 /** Rows, all phases of a part, or a panel's rows of a table that read as another's do but for one or two cells. */
@@ -30,27 +25,24 @@ export const nearCopy: Rule = {
     if (columns.length === 0) return [];
     const reckoning = reckoningOf(table);
     const told = new Set<number>();
-    return [panelsIn(table), partsOf(table), rowsOf(table)].flatMap((blocks) =>
-      nearIn(
-        blocks.map((rows) => blockOf(rows, reckoning)),
-        reckoning,
-        told,
-      ).map(({ first, then, unlike, expected }): Finding => {
-        const at = then.cells.find(({ value }, index) => value !== first.cells[index]?.value);
-        const [from, to] = [first.cells[0], then.cells[0]];
-        const column = columns[at?.column ?? 0]?.id ?? "";
+    const marks = marksBy(reckoning);
+    return [panelsIn(table), partsOf(table), rowsOf(table)].flatMap((rows) =>
+      nearIn(rows, reckoning, marks, told).map(({ first, then, like, expected }): Finding => {
+        const count = then.rows.length;
+        const at = then.rows.findIndex((_row, index) => !isLike(first, then, index, reckoning));
+        const column = columns[then.columns[at] ?? 0]?.id ?? "";
         return {
           rule: "near-copy",
           weight: "query",
-          ...where(table, at?.row ?? 0, column),
+          ...where(table, then.rows[at] ?? 0, column),
           message: text.rules["near-copy"].message(
-            rowName(table, to?.row ?? 0),
-            then.cells.length - unlike,
-            then.cells.length,
-            rowName(table, from?.row ?? 0),
+            rowName(table, then.rows[0] ?? 0),
+            like,
+            count,
+            rowName(table, first.rows[0] ?? 0),
             seldom(expected),
           ),
-          found: then.cells.length - unlike,
+          found: like,
         };
       }),
     );
@@ -58,87 +50,113 @@ export const nearCopy: Rule = {
 };
 
 /** All rows of each panel in a table, where the table has several of each. */
-export function panelsIn({ rows, aside }: JudgedTable): number[][] {
-  const panels = new Map<string, number[]>();
-  for (const [at, { object }] of rows.entries()) {
-    if (aside.has(at)) continue;
-    const panel = panels.get(String(object));
-    if (panel) panel.push(at);
-    else panels.set(String(object), [at]);
-  }
-  return [...panels.values()].filter((some) => some.length > 1);
-}
+export const panelsIn = (table: JudgedTable) => blocksBy(table, ["object"]);
 
-const blockOf = (rows: readonly number[], { columns, read }: Reckoning): Block => ({
-  cells: rows.flatMap((row) =>
-    columns.flatMap((_, column): Cell[] => {
-      const value = read(row, column);
-      return isBlank(value) ? [] : [{ row, column, value }];
-    }),
-  ),
-});
+/** The readings of rows; undefined where they are too few or too many to be compared. */
+function blockOf(rows: readonly number[], { cells }: Reckoning): Block | undefined {
+  const block = { rows: [] as number[], columns: [] as number[] };
+  for (const row of rows)
+    for (let column = 0; column < cells.length; column++) {
+      if (isBlank(cells[column]?.[row])) continue;
+      if (block.rows.length === MOST) return undefined;
+      block.rows.push(row);
+      block.columns.push(column);
+    }
+  return block.rows.length < LEAST ? undefined : block;
+}
 
 interface Near {
   readonly first: Block;
   readonly then: Block;
-  readonly unlike: number;
+  readonly like: number;
   /** How many such likenesses chance would make in the table. */
   readonly expected: number;
 }
 
 /** Blocks that are like an earlier one in all but one or two of their readings, and not in all. */
-function nearIn(blocks: readonly Block[], reckoning: Reckoning, told: Set<number>): Near[] {
-  const long = blocks.filter(({ cells }) => cells.length >= LEAST && cells.length <= MOST);
+function nearIn(
+  blocks: readonly (readonly number[])[],
+  reckoning: Reckoning,
+  marksOf: (block: Block) => readonly number[],
+  told: Set<number>,
+): Near[] {
   const pairs = (blocks.length * (blocks.length - 1)) / 2;
   const known = new Map<number, Block>();
-  return long.flatMap((then): Near[] => {
-    const marks = marksOf(then);
-    const first = marks.map((mark) => known.get(mark)).find((one) => one !== undefined);
-    for (const mark of marks) if (!known.has(mark)) known.set(mark, then);
-    if (!first || then.cells.some(({ row }) => told.has(row))) return [];
+  return blocks.flatMap((rows): Near[] => {
+    const then = blockOf(rows, reckoning);
+    if (!then) return [];
+    let first: Block | undefined;
+    for (const mark of marksOf(then)) {
+      const before = known.get(mark);
+      if (before === undefined) known.set(mark, then);
+      else first ??= before;
+    }
+    if (!first || then.rows.some((row) => told.has(row))) return [];
     const near = likeness(first, then, pairs, reckoning);
-    if (near.unlike === 0 || near.unlike > 2 || near.expected >= SELDOM) return [];
-    for (const { row } of then.cells) told.add(row);
+    const unlike = then.rows.length - near.like;
+    if (unlike === 0 || unlike > 2 || near.expected >= SELDOM) return [];
+    for (const row of then.rows) told.add(row);
     return [near];
   });
 }
 
-function likeness(first: Block, then: Block, pairs: number, { table, chance }: Reckoning): Near {
-  const like = then.cells.filter(({ value }, at) => value === first.cells[at]?.value);
-  const unlike = then.cells.length - like.length;
+const isLike = (first: Block, then: Block, at: number, { cells }: Reckoning): boolean => {
+  const [there, here] = [first.columns[at] ?? -1, then.columns[at] ?? -1];
+  return cells[here]?.[then.rows[at] ?? -1] === cells[there]?.[first.rows[at] ?? -1];
+};
+
+function likeness(first: Block, then: Block, pairs: number, reckoning: Reckoning): Near {
+  const count = then.rows.length;
   // The points of a curve follow from one another.
-  const weight = table.kind.curve ? 1 / 2 : 1;
-  const ways = unlike === 1 ? then.cells.length : then.cells.length ** 2 / 2;
-  const expected = like.reduce(
-    (product, { row, column }) => product * chance(row, column) ** weight,
-    pairs * ways,
-  );
-  return { first, then, unlike, expected };
+  const weight = reckoning.table.kind.curve ? 1 / 2 : 1;
+  let [like, product] = [0, 1];
+  for (let at = 0; at < count; at++)
+    if (isLike(first, then, at, reckoning)) {
+      like += 1;
+      product *= reckoning.chance(then.rows[at] ?? 0, then.columns[at] ?? 0) ** weight;
+    }
+  const ways = count - like === 1 ? count : count ** 2 / 2;
+  return { first, then, like, expected: product * pairs * ways };
 }
 
 /**
- * A block's readings with one of them left out, or two where it has eight and more, each as a number:
+ * Gives a block's readings with one of them left out, or two where it has eight and more, each as a number:
  * blocks that are alike but for these share a mark.
  */
-function marksOf({ cells }: Block): number[] {
-  const count = cells.length;
-  const parts = cells.map(({ value }, at) => markOf(value, at));
-  const whole = parts.reduce((sum, part) => sum + part, count);
-  const marks: number[] = [];
-  for (const [one, part] of parts.entries())
-    if (count < 2 * LEAST) marks.push((whole - part) * MOST + one);
-    else
-      for (let other = one + 1; other < count; other++)
-        marks.push((whole - part - (parts[other] ?? 0)) * MOST ** 2 + one * MOST + other);
-  return marks;
+function marksBy({ cells }: Reckoning): (block: Block) => readonly number[] {
+  const hashes = cells.map((column) => new Uint32Array(column.length));
+  const hashOf = (row: number, column: number): number => {
+    const known = hashes[column]?.[row] ?? 0;
+    if (known !== 0) return known;
+    const made = hash(cells[column]?.[row] ?? null);
+    (hashes[column] ?? hashes[0] ?? [])[row] = made;
+    return made;
+  };
+  return ({ rows, columns }) => {
+    const count = rows.length;
+    const parts = rows.map((row, at) => placed(hashOf(row, columns[at] ?? 0), at));
+    const whole = parts.reduce((sum, part) => sum + part, count);
+    const marks: number[] = [];
+    for (let one = 0; one < count; one++) {
+      const rest = whole - (parts[one] ?? 0);
+      if (count < 2 * LEAST) marks.push(rest * MOST + one);
+      else
+        for (let other = one + 1; other < count; other++)
+          marks.push((rest - (parts[other] ?? 0)) * MOST ** 2 + one * MOST + other);
+    }
+    return marks;
+  };
 }
 
-/** Bits of a mark's parts: sums of so many, and the places that are left out, are exact. */
-const PART = 2 ** 32;
-
-/** A reading at its place in a block as a whole number, as a rule another one for any other reading or place. */
-function markOf(value: CellValue, at: number): number {
-  let mark = at + 1;
-  for (const unit of String(value)) mark = (mark * 1_000_003 + unit.charCodeAt(0)) % PART;
-  return (mark * 48_271) % PART;
+/** A reading as a whole number of 32 bits above 0, as a rule another one for any other reading. */
+function hash(value: CellValue): number {
+  let mark = 17;
+  for (const unit of String(value)) mark = Math.imul(mark, 1_000_003) ^ unit.charCodeAt(0);
+  return mark >>> 0 || 1;
 }
+
+/** Such a number at its place in a block: sums of so many, and the places that are left out, are exact. */
+const placed = (mark: number, at: number): number => {
+  const mixed = Math.imul(mark ^ Math.imul(at + 1, 0x9e3779b1), 0x85ebca6b);
+  return (mixed ^ (mixed >>> 15)) >>> 0;
+};

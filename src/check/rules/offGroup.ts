@@ -1,8 +1,9 @@
 import type { FindingsText } from "../../messages/messages";
+import { cellsOf } from "../../records/cellsOf";
 import { type Column, verdictOf } from "../../records/kind";
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
-import { groupNames, measured, type Read, robust, similarReadings } from "../similar";
+import { groupsIn, measured, type Read, robust, similarReadings } from "../similar";
 
 /** Readings in a group, at least. */
 const ENOUGH = 6;
@@ -86,12 +87,12 @@ function zeros(
   { rules }: FindingsText,
 ): Finding[] {
   const text = rules["off-group"];
-  const names = groupNames(table);
-  const name = names[group[0]?.row ?? -1];
+  const { of } = groupsIn(table);
+  const its = of[group[0]?.row ?? -1];
   // What may not be nothing at all, another rule tells.
   if (column.aboveZero || far(group.length) * spread > 1) return [];
-  const rows = table.rows.flatMap((stored, row) =>
-    names[row] === name && stored[column.id] === 0 && !table.aside.has(row) ? [row] : [],
+  const rows = cellsOf(table.rows, column.id).flatMap((cell, row) =>
+    cell === 0 && of[row] === its && !table.aside.has(row) ? [row] : [],
   );
   const [row] = rows;
   if (row === undefined || rows.length > 1 || !doesNotFail(table, row)) return [];

@@ -1,5 +1,7 @@
+import type { Lineup } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { memoizeFor } from "../../quantities/memoizeFor";
+import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { type Step, verdictOf } from "../../records/kind";
 import {
@@ -41,9 +43,10 @@ const BEFORE: readonly (readonly [first: Step, then: readonly Step[]])[] = [
   ["functions", ["energization"]],
 ];
 
+/** The rows of a table that are of one object, day and stage. */
 interface Dated {
   readonly table: JudgedTable;
-  readonly row: number;
+  readonly rows: readonly number[];
   readonly day: number;
   readonly panels: readonly string[];
 }
@@ -83,25 +86,29 @@ function datedBySteps({ tables, lineup }: Context): ReadonlyMap<Step, readonly D
     if (step === undefined) continue;
     const some = steps.get(step) ?? [];
     steps.set(step, some);
-    for (const [row, judged] of table.judged.entries()) {
-      const day = dayOf(judged.date);
-      // The insulation after the withstand test is of a later step.
-      if (day === undefined || table.aside.has(row) || judged.stage === "after") continue;
-      if (verdictOf(judged) === "Missing") continue;
-      const panels = panelsOf(lineup, String(judged.object ?? LINEUP));
-      some.push({ table, row, day: Math.floor(day), panels });
-    }
+    for (const dated of datedIn(table, lineup)) some.push(dated);
   }
   return steps;
 }
+
+/** The dated rows of which something is recorded, by what they are about and their day. */
+const datedIn = (table: JudgedTable, lineup: Lineup): Dated[] =>
+  alikeRows(table.judged, ["stage", "result", "date", "object"], table.aside).flatMap((rows) => {
+    const judged = table.judged[rows[0] ?? -1] ?? {};
+    const day = dayOf(judged.date);
+    // The insulation after the withstand test is of a later step.
+    if (day === undefined || judged.stage === "after" || verdictOf(judged) === "Missing") return [];
+    const panels = panelsOf(lineup, String(judged.object ?? LINEUP));
+    return [{ table, rows, day: Math.floor(day), panels }];
+  });
 
 /** Rows of two steps that stand in the wrong order: those of the step with fewer of them. */
 function ofPair(first: readonly Dated[], then: readonly Dated[], context: Context): Finding[] {
   if (first.length === 0 || then.length === 0) return [];
   const earliest = earliestOf(then);
   const latest = latestOf(first);
-  const late = first.flatMap((one) => wrong(one, earliest, (day, other) => day > other));
-  const early = then.flatMap((one) => wrong(one, latest, (day, other) => day < other));
+  const late = rowsWrong(first, earliest, (day, other) => day > other);
+  const early = rowsWrong(then, latest, (day, other) => day < other);
   const says = context.text.rules["out-of-order"];
   const title = (some: readonly Dated[]) => some[0]?.table.kind.title ?? "";
   const isLate =
@@ -114,27 +121,40 @@ function ofPair(first: readonly Dated[], then: readonly Dated[], context: Contex
 }
 
 /** How far rows lie from the middle day of their own tables. */
-const strays = (some: readonly Dated[]): number =>
+const strays = (some: readonly Wrong[]): number =>
   Math.max(0, ...some.map(({ table, day }) => Math.abs(day - middleDay(table))));
 
 const middleDay = memoizeFor((table: JudgedTable): number =>
-  median(inOrder(table.rows.flatMap(({ date }) => dayOf(date) ?? []))),
+  median(inOrder(cellsOf(table.rows, "date").flatMap((date) => dayOf(date) ?? []))),
 );
 
-type Wrong = Dated & { readonly other: number };
+interface Wrong {
+  readonly table: JudgedTable;
+  readonly row: number;
+  readonly day: number;
+  /** The day of the other step that it is on the wrong side of. */
+  readonly other: number;
+}
 
-const words = ({ table, row, day }: Dated) => [rowName(table, row), serialDay(day)] as const;
+const words = ({ table, row, day }: Wrong) => [rowName(table, row), serialDay(day)] as const;
 
-const wrong = (
-  one: Dated,
+/** The rows on the wrong side of another step on the same panel, in the order of the tables and of their rows. */
+const rowsWrong = (
+  some: readonly Dated[],
   others: ReadonlyMap<string, number>,
   isWrong: (day: number, other: number) => boolean,
 ): Wrong[] => {
-  for (const panel of one.panels) {
-    const other = others.get(panel);
-    if (other !== undefined && isWrong(one.day, other)) return [{ ...one, other }];
+  const tables = new Map<JudgedTable, Wrong[]>();
+  for (const { table, rows, day, panels } of some) {
+    const sided = panels
+      .map((panel) => others.get(panel))
+      .find((other) => other !== undefined && isWrong(day, other));
+    if (sided === undefined) continue;
+    const wrong = tables.get(table) ?? [];
+    tables.set(table, wrong);
+    for (const row of rows) wrong.push({ table, row, day, other: sided });
   }
-  return [];
+  return [...tables.values()].flatMap((wrong) => wrong.sort((one, other) => one.row - other.row));
 };
 
 /** Of a step by panel, asked for by each step that it is held against. */

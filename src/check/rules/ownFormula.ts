@@ -41,12 +41,12 @@ function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column)
   if (ours === undefined) return [];
   const oursIn = formulaIn(column, ref, lineup);
   const read = reader(table.table);
-  const formulas = [...table.rows.keys()].flatMap((row) => {
-    const formula = table.aside.has(row) ? undefined : table.table.formula(row, at);
-    return formula === undefined ? [] : [{ row, formula }];
-  });
   const groups = new Map<string, Own[]>();
-  for (const { row, formula } of formulas) {
+  let formulas = 0;
+  for (let row = 0; row < table.rows.length; row++) {
+    const formula = table.table.formula(row, at);
+    if (formula === undefined || table.aside.has(row)) continue;
+    formulas += 1;
     if (formula === ours) continue;
     if (oursIn(table.judged[row] ?? {}) === undefined) continue;
     const [own, mine] = [read(formula, row), read(ours, row)];
@@ -55,9 +55,7 @@ function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column)
     group.push({ row, own, ours: mine, formula });
     groups.set(own.text, group);
   }
-  return [...groups.values()].flatMap((group) =>
-    ofGroup(table, column, group, formulas.length, text),
-  );
+  return [...groups.values()].flatMap((group) => ofGroup(table, column, group, formulas, text));
 }
 
 /** Reads each formula once, however many rows it is filled down over. */

@@ -1,5 +1,6 @@
 import { bare } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
+import { forAlike } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { isBlank, type RecordKind, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
@@ -156,17 +157,25 @@ const nearTo = (permits: readonly Permit[], { lineup }: Context): Near => {
 /** Rows of a table that are recorded on a day that none of the permits covers. */
 function uncoveredIn(table: JudgedTable, { first, ofWork, ofTests }: Needs): Uncovered[] {
   const highkV = highVoltages(table.kind);
-  return table.judged.flatMap((judged, row): Uncovered[] => {
-    const day = dayOf(judged.date);
-    if (table.aside.has(row) || day === undefined || verdictOf(judged) === "Missing") return [];
-    const isHigh = highkV.some((id) => (exactly(judged[id], "kV") ?? 0) > HIGH_KV);
-    const near = (isHigh ? ofTests : ofWork)(String(judged.object ?? LINEUP));
-    if (near.length === 0 || day < first) return [];
-    if (near.some((permit) => covers(permit, day))) return [];
-    const before = near
-      .filter(({ until }) => until <= day)
-      .sort((one, other) => other.until - one.until)[0];
-    return [{ table, row, day, name: near[0]?.name ?? "", before }];
+  const lacking = forAlike(
+    table.judged,
+    ["result", "date", ...highkV, "object"],
+    (judged): Omit<Uncovered, "table" | "row"> | undefined => {
+      const day = dayOf(judged.date);
+      if (day === undefined || verdictOf(judged) === "Missing") return undefined;
+      const isHigh = highkV.some((id) => (exactly(judged[id], "kV") ?? 0) > HIGH_KV);
+      const near = (isHigh ? ofTests : ofWork)(String(judged.object ?? LINEUP));
+      if (near.length === 0 || day < first) return undefined;
+      if (near.some((permit) => covers(permit, day))) return undefined;
+      const before = near
+        .filter(({ until }) => until <= day)
+        .sort((one, other) => other.until - one.until)[0];
+      return { day, name: near[0]?.name ?? "", before };
+    },
+  );
+  return table.judged.flatMap((_judged, row): Uncovered[] => {
+    const one = lacking(row);
+    return one && !table.aside.has(row) ? [{ ...one, table, row }] : [];
   });
 }
 

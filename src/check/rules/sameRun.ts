@@ -1,11 +1,12 @@
 import type { FindingsText } from "../../messages/messages";
 import { memoizeFor } from "../../quantities/memoizeFor";
+import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { coincidence, type Grain, grainOf, inGrain, seldom } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
-import { groupNames, measured } from "../similar";
+import { groupsIn, measured } from "../similar";
 
 /** How seldom chance alone may make such a likeness in a table before it is worth a word. */
 export const SELDOM = 0.001;
@@ -33,7 +34,9 @@ export interface Reckoning {
   readonly columns: readonly Column[];
   /** How finely each column is read. */
   readonly grains: readonly Grain[];
-  /** What a row reads in a column, in its grain. */
+  /** What was read in each column, row by row, in its grain. */
+  readonly cells: readonly (readonly CellValue[])[];
+  /** One of these. */
   readonly read: (row: number, column: number) => CellValue;
   /** Of each row's readings in a column the chance that two are the same. */
   readonly chance: (row: number, column: number) => number;
@@ -42,21 +45,24 @@ export interface Reckoning {
 /** Of what was measured in a table; asked for by two rules. */
 export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
   const columns = measured(table);
-  const groups = groupNames(table);
+  const { of, names } = groupsIn(table);
   const grains = columns.map((column) => grainOf(numbersIn(table, column)));
-  const chances = columns.map((column, at) => chancesIn(table, groups, column, grains[at]));
-  const cells = columns.map(({ id }, at) =>
-    table.rows.map((row) => {
-      const [cell, grain] = [row[id] ?? null, grains[at]];
-      return typeof cell === "number" && grain ? inGrain(cell, grain) : cell;
-    }),
+  const chances = columns.map((column, at) =>
+    chancesIn(table, of, names.length, column, grains[at]),
   );
+  const cells = columns.map(({ id }, at) => {
+    const grain = grains[at];
+    return cellsOf(table.rows, id).map((cell) =>
+      typeof cell === "number" && grain ? inGrain(cell, grain) : cell,
+    );
+  });
   return {
     table,
     columns,
     grains,
+    cells,
     read: (row, column) => cells[column]?.[row] ?? null,
-    chance: (row, column) => chances[column]?.get(groups[row] ?? "") ?? 1,
+    chance: (row, column) => chances[column]?.[of[row] ?? 0] ?? 1,
   };
 });
 
@@ -96,13 +102,13 @@ interface Counted {
 
 function countReadings(
   rows: readonly number[],
-  { columns, read, chance }: Reckoning,
+  { cells, chance }: Reckoning,
   pairs: number,
 ): Counted {
   let [mark, count, expected] = [0, 0, pairs];
   for (const row of rows)
-    for (const column of columns.keys()) {
-      const value = read(row, column);
+    for (let column = 0; column < cells.length; column++) {
+      const value = cells[column]?.[row];
       if (isBlank(value)) continue;
       mark = 3 * mark + (typeof value === "number" ? value : 1);
       count += 1;
@@ -112,14 +118,12 @@ function countReadings(
 }
 
 const readsTheSame = (
-  { read, columns }: Reckoning,
+  { cells }: Reckoning,
   some: readonly number[],
   others: readonly number[],
 ): boolean =>
   some.length === others.length &&
-  some.every((row, at) =>
-    columns.every((_, column) => read(row, column) === read(others[at] ?? -1, column)),
-  );
+  some.every((row, at) => cells.every((column) => column[row] === column[others[at] ?? -1]));
 
 function finding(
   { table, columns }: Reckoning,
@@ -149,24 +153,24 @@ export const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
   rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]]));
 
 /** The rows that belong together: all phases of a part. */
-export const partsOf = memoizeFor((table: JudgedTable): number[][] => {
-  const ids = table.kind.columns
-    .filter(({ id, role }) => role === "key" && !PHASE_KEYS.has(id))
-    .map(({ id }) => id);
-  const blocks = new Map<string, number[]>();
-  for (const [at, row] of table.rows.entries()) {
-    if (table.aside.has(at)) continue;
-    const key = ids.map((id) => row[id]).join("\u0000");
-    const block = blocks.get(key);
-    if (block) block.push(at);
-    else blocks.set(key, [at]);
-  }
-  return [...blocks.values()].filter((rows) => rows.length > 1);
-});
+export const partsOf = (table: JudgedTable): readonly (readonly number[])[] =>
+  blocksBy(
+    table,
+    table.kind.columns
+      .filter(({ id, role }) => role === "key" && !PHASE_KEYS.has(id))
+      .map(({ id }) => id),
+  );
+
+/** The rows that are alike in some columns, where there are several. */
+export const blocksBy = (
+  { rows, aside }: JudgedTable,
+  ids: readonly string[],
+): readonly (readonly number[])[] =>
+  alikeRows(rows, ids, aside).filter((block) => block.length > 1);
 
 /** The numbers of a column, in its unit. */
-const numbersIn = (table: JudgedTable, column: Column): number[] =>
-  table.rows.flatMap((row) => numberOf(row[column.id], column) ?? []);
+const numbersIn = ({ rows }: JudgedTable, column: Column): number[] =>
+  cellsOf(rows, column.id).flatMap((cell) => numberOf(cell, column) ?? []);
 
 const numberOf = (cell: CellValue | undefined, { unit }: Column): number | undefined => {
   const value = unit ? exactly(cell, unit) : cell;
@@ -175,19 +179,17 @@ const numberOf = (cell: CellValue | undefined, { unit }: Column): number | undef
 
 /** For the rows of each group how likely two of their readings in a column are the same by chance. */
 function chancesIn(
-  table: JudgedTable,
-  groups: readonly string[],
+  { rows }: JudgedTable,
+  of: Int32Array,
+  count: number,
   column: Column,
   grain: Grain = { decimals: 0, digits: 1 },
-): ReadonlyMap<string, number> {
-  const values = new Map<string, number[]>();
-  for (const [at, row] of table.rows.entries()) {
-    const value = numberOf(row[column.id], column);
-    if (value === undefined) continue;
-    const group = groups[at] ?? "";
-    const sofar = values.get(group);
-    if (sofar) sofar.push(inGrain(value, grain));
-    else values.set(group, [inGrain(value, grain)]);
+): readonly number[] {
+  const values = Array.from({ length: count }, (): number[] => []);
+  const cells = cellsOf(rows, column.id);
+  for (let row = 0; row < cells.length; row++) {
+    const value = numberOf(cells[row], column);
+    if (value !== undefined) values[of[row] ?? 0]?.push(inGrain(value, grain));
   }
-  return new Map([...values].map(([group, some]) => [group, coincidence([some], grain)]));
+  return values.map((some) => coincidence([some], grain));
 }

@@ -1,4 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
+import { cellsOf } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import { type Column, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
@@ -48,12 +49,25 @@ interface Read {
   readonly value: number;
 }
 
-const readingsIn = (table: JudgedTable, { id, unit }: Column): Read[] =>
-  table.rows.flatMap((stored, row) => {
-    const cell = stored[id];
+/** Shows every reading of a column that is a number. */
+function eachReading(
+  { rows, aside }: JudgedTable,
+  { id, unit }: Column,
+  look: (row: number, value: number) => void,
+): void {
+  const cells = cellsOf(rows, id);
+  for (let row = 0; row < cells.length; row++) {
+    const cell = cells[row];
     const value = unit ? exactly(cell, unit) : typeof cell === "number" ? cell : undefined;
-    return value === undefined || table.aside.has(row) ? [] : [{ row, value }];
-  });
+    if (value !== undefined && !aside.has(row)) look(row, value);
+  }
+}
+
+const readingsIn = (table: JudgedTable, column: Column): Read[] => {
+  const read: Read[] = [];
+  eachReading(table, column, (row, value) => read.push({ row, value }));
+  return read;
+};
 
 /** Readings that are all exactly what stands before them in their row: a limit, a calculation, a reference. */
 function onTarget(table: JudgedTable, { instruments, text }: Context): Finding[] {
@@ -65,16 +79,18 @@ function onTarget(table: JudgedTable, { instruments, text }: Context): Finding[]
   return measured(table)
     .filter((column) => !isSetVoltage(column))
     .flatMap((column): Finding[] => {
-      const read = readingsIn(table, column).filter(
-        ({ row, value }) => digits(value) >= 3 && !isSet(row),
-      );
-      if (read.length < ON_TARGET) return [];
       const before = columns
         .slice(0, columns.indexOf(column))
         .filter(
           ({ role, unit }) =>
             (role === "limit" || role === "computed" || role === "entry") && unit === column.unit,
-        );
+        )
+        .filter(({ id }) => isOftenMet(table, column, id));
+      if (before.length === 0) return [];
+      const read = readingsIn(table, column).filter(
+        ({ row, value }) => digits(value) >= 3 && !isSet(row),
+      );
+      if (read.length < ON_TARGET) return [];
       const target = before.find(
         ({ id }) =>
           read.filter(({ row, value }) => table.judged[row]?.[id] === value).length >=
@@ -92,14 +108,23 @@ function onTarget(table: JudgedTable, { instruments, text }: Context): Finding[]
     });
 }
 
+/** Whether so many readings are exactly what stands in another column of their row that it is worth a closer look. */
+function isOftenMet(table: JudgedTable, column: Column, target: string): boolean {
+  const targets = cellsOf(table.judged, target);
+  let met = 0;
+  eachReading(table, column, (row, value) => {
+    if (targets[row] === value) met += 1;
+  });
+  return met >= ON_TARGET;
+}
+
 /** Rows that share their digits in several columns with most of the table. */
 function sameDigits(table: JudgedTable, text: FindingsText): Finding[] {
   const modes = measured(table)
     .filter((column) => !isSetVoltage(column))
     .flatMap((column) => {
-      const read = readingsIn(table, column);
-      const mode = modeOf(read);
-      return mode && digits(mode.value) >= 3 && mode.count >= Math.max(SAME_ROWS, read.length / 2)
+      const mode = halfOf(table, column);
+      return mode && digits(mode.value) >= 3 && mode.count >= SAME_ROWS
         ? [{ column, value: mode.value }]
         : [];
     });
@@ -126,6 +151,27 @@ function sameDigits(table: JudgedTable, text: FindingsText): Finding[] {
           said(column.value),
         ),
       ];
+}
+
+/** The number that half of a column's readings or more are; undefined where there is none. */
+function halfOf(table: JudgedTable, column: Column) {
+  // What more than a third of them are is one of two that are left when each is set off against two others.
+  let [one, ones, other, others] = [Number.NaN, 0, Number.NaN, 0];
+  eachReading(table, column, (_row, value) => {
+    if (value === one) ones += 1;
+    else if (value === other) others += 1;
+    else if (ones === 0) [one, ones] = [value, 1];
+    else if (others === 0) [other, others] = [value, 1];
+    else [ones, others] = [ones - 1, others - 1];
+  });
+  const read: Read[] = [];
+  let all = 0;
+  eachReading(table, column, (row, value) => {
+    all += 1;
+    if (value === one || value === other) read.push({ row, value });
+  });
+  const mode = modeOf(read);
+  return mode && mode.count >= all / 2 ? mode : undefined;
 }
 
 const modeOf = (read: readonly Read[]): { value: number; count: number } | undefined => {
