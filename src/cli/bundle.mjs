@@ -1,4 +1,4 @@
-import { mkdirSync, renameSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, renameSync, statSync, writeFileSync } from "node:fs";
 import { basename } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { buildSync } from "esbuild";
@@ -40,5 +40,21 @@ export function bundle(entry, folder = CACHE) {
   return `${ROOT}/${folder}/${basename(entry, ".ts")}.mjs`;
 }
 
-/** Loads a module of the command line, bundled from its sources. */
-export const load = async (entry) => import(pathToFileURL(bundle(entry)).href);
+/** Loads a module of the command line, bundled from its sources where one of them is newer than its bundle. */
+export async function load(entry) {
+  const file = `${ROOT}/${CACHE}/${basename(entry, ".ts")}.mjs`;
+  const isFresh = writtenAt(file) > newestBelow(`${ROOT}/src`);
+  return import(pathToFileURL(isFresh ? file : bundle(entry)).href);
+}
+
+const writtenAt = (file) => statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+
+/** When the last of the files below a folder was written, a folder's own time with it: a file may be taken away. */
+function newestBelow(folder) {
+  let newest = writtenAt(folder);
+  for (const one of readdirSync(folder, { withFileTypes: true })) {
+    const path = `${folder}/${one.name}`;
+    newest = Math.max(newest, one.isDirectory() ? newestBelow(path) : writtenAt(path));
+  }
+  return newest;
+}
