@@ -5,6 +5,7 @@ import { isSameStored } from "../sheets/cell";
 import type { Changes } from "../sheets/changes";
 import type { PlannedSheet } from "../sheets/plannedSheet";
 import { lookSteps } from "./applyLook";
+import { begunSheets } from "./begunSheets";
 import { asCell } from "./cellValues";
 import { inBatches, OBJECT_BYTES, type Step, sentBytes, type Watched } from "./chunks";
 import { inWords } from "./errorWords";
@@ -37,10 +38,11 @@ export const applyChanges = (
       for (const answer of asked) refuseWhatChanged(answer);
     }
     for (const { planned } of create) refuseWhatIsThere(context, planned);
+    const begun = await begunSheets(context, made);
 
     const { tables } = context.workbook;
     const steps = [
-      ...made.flatMap((sheet) => newSheetSteps(context, sheet, watched.most)),
+      ...made.flatMap((sheet) => newSheetSteps(context, sheet, begun, watched.most)),
       ...change.flatMap((entries) =>
         entrySteps(() => tables.getItem(entries.table.name), entries, watched.most),
       ),
@@ -84,15 +86,21 @@ const memoryStep = ({ workbook }: Excel.RequestContext, { xml, parts }: MemoryTe
 const newSheetSteps = (
   context: Excel.RequestContext,
   { planned, writes }: NonNullable<Changes["create"]>[number],
+  begun: Begun,
   most: Watched["most"],
 ): Step[] => {
   const { worksheets } = context.workbook;
+  const there = worksheets.items.find(({ name }) => sameName(name, planned.sheet));
+  // What was begun is gone on with; with a table on it, it is begun anew.
+  const goesOn = there !== undefined && begun.get(there.name)?.hasTable === false;
   return [
-    ...replaced(context, planned),
-    ...contentSteps(worksheets, planned, writes, false, most),
+    ...(there && !goesOn ? replaced(context, planned, there, begun) : []),
+    ...contentSteps(worksheets, planned, writes, goesOn, most),
     ...lookSteps(() => worksheets.getItem(planned.sheet), planned, planned.rows.length),
   ];
 };
+
+type Begun = Awaited<ReturnType<typeof begunSheets>>;
 
 /** What stands where rows of a table are to be written over. */
 function ask(context: Excel.RequestContext, change: Change) {
@@ -140,16 +148,23 @@ function refuseWhatIsThere(
     );
 }
 
-/** Takes a sheet of ours away before a new one of its name comes. */
-function replaced({ workbook }: Excel.RequestContext, { sheet, table }: PlannedSheet): Step[] {
-  const there = workbook.worksheets.items.find(({ name }) => sameName(name, sheet));
-  if (!there) return [];
+/** Takes a sheet of ours away, or one that was begun, before a new one of its name comes. */
+function replaced(
+  { workbook }: Excel.RequestContext,
+  { table }: PlannedSheet,
+  there: Excel.Worksheet,
+  begun: Begun,
+): Step[] {
   const isOurs = workbook.tables.items.some(
     ({ name, worksheet }) => name === table && worksheet.name === there.name,
   );
-  if (!isOurs)
+  if (!isOurs && !begun.has(there.name))
     throw new BookError(
       `The workbook has a sheet "${there.name}" of its own, where the table ${table} should go; rename that sheet and try again. Nothing was changed.`,
+    );
+  if (workbook.worksheets.items.length === 1)
+    throw new BookError(
+      `"${there.name}" is the only sheet of the workbook, which Excel does not take away to make it anew; add another sheet and do this again. Nothing was changed.`,
     );
   return [{ bytes: OBJECT_BYTES, queue: () => there.delete() }];
 }

@@ -3,6 +3,7 @@ import { ThemeProvider } from "@mui/material/styles";
 import useMediaQuery from "@mui/material/useMediaQuery";
 import { type ReactElement, useEffect, useMemo } from "react";
 import { createRoot } from "react-dom/client";
+import { inExcel as finished } from "../excel/inExcel";
 import { messagesFor } from "../messages/messages";
 import { TextContext } from "../report/text";
 import type { WorkbookHost } from "./host";
@@ -10,35 +11,38 @@ import { LocaleContext, localeOf } from "./locale";
 import { Pane } from "./Pane";
 import { themeFor } from "./theme";
 
+const inExcel = <T,>(work: (context: Excel.RequestContext) => Promise<T>): Promise<T> =>
+  finished((all) => Excel.run(all), work);
+
 // Each way into the workbook comes with its first use.
 const excel: WorkbookHost = {
   read: async (watch, sheets) => {
     const { readExcel } = await import("../excel/readSheets");
-    return Excel.run((context) => readExcel(context, { ...watch, sheets }));
+    return inExcel((context) => readExcel(context, { ...watch, sheets }));
   },
   reread: async (snapshot, rows) => {
     const { rereadRows } = await import("../excel/rereadRows");
-    return Excel.run((context) => rereadRows(context, snapshot, rows));
+    return inExcel((context) => rereadRows(context, snapshot, rows));
   },
   listen: async (told) => {
     const { listen } = await import("../excel/watchEdits");
-    return Excel.run((context) => listen(context, told));
+    return inExcel((context) => listen(context, told));
   },
   build: async (plan, watch) => {
     const { buildOnto } = await import("../excel/undoBuild");
-    return Excel.run((context) => buildOnto(context, plan, watch));
+    return inExcel((context) => buildOnto(context, plan, watch));
   },
   undoBuild: async (built, after, watch) => {
     const { undoBuild } = await import("../excel/undoBuild");
-    return Excel.run((context) => undoBuild(context, built, after, watch));
+    return inExcel((context) => undoBuild(context, built, after, watch));
   },
   fill: async (cells, watch) => {
     const { applyFills } = await import("../excel/fillCells");
-    return Excel.run((context) => applyFills(context, cells, watch));
+    return inExcel((context) => applyFills(context, cells, watch));
   },
   mark: async (findings, watch) => {
     const { markFindings } = await import("../excel/writeMarks");
-    return Excel.run((context) => markFindings(context, findings, watch));
+    return inExcel((context) => markFindings(context, findings, watch));
   },
   addBeside: async (tables, watch) => {
     const { addBeside } = await import("../excel/besideTables");
@@ -50,15 +54,15 @@ const excel: WorkbookHost = {
   },
   clearMarks: async (watch) => {
     const { clearMarks } = await import("../excel/writeMarks");
-    return Excel.run((context) => clearMarks(context, watch));
+    return inExcel((context) => clearMarks(context, watch));
   },
   change: async (changes, watch) => {
     const { applyChanges } = await import("../excel/changeSheets");
-    return Excel.run((context) => applyChanges(context, changes, watch));
+    return inExcel((context) => applyChanges(context, changes, watch));
   },
   goTo: async (sheet, address) => {
     const { goTo } = await import("../excel/goToCell");
-    return Excel.run((context) => goTo(context, sheet, address));
+    return inExcel((context) => goTo(context, sheet, address));
   },
 };
 

@@ -1,6 +1,7 @@
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, type Row, rowKey } from "../records/kind";
 import { KINDS } from "../records/kinds";
+import { BookError } from "./bookError";
 import { type CellWrite, isSameStored } from "./cell";
 import { formulaIn, tableReference } from "./formula";
 import { freeSheetName } from "./freeSheetName";
@@ -47,6 +48,7 @@ const OURS = new Set(["given", "limit", "computed", "result"]);
  * for the check to find. A record kind that the lineup needs no row of gets no sheet. A new sheet whose name
  * is that of somebody's own gets another one.
  *
+ * @throws {BookError} where a table of our name has lost a column by which its rows are known
  * @param begun names of sheets that a build before this one began and did not finish
  */
 export function reconcile(
@@ -62,10 +64,24 @@ export function reconcile(
   for (const planned of plan.sheets) {
     const table = tables.find((table) => belongs(planned, table));
     if (table) change.push(changeOf(plan, planned, table, renames(planned.table)));
-    else if (planned.rows.length > 0 || !kindOf(planned))
+    else if (planned.rows.length > 0 || !kindOf(planned)) {
+      refuseNameTaken(planned, tables);
       create.push(creationOf(plan, { ...planned, sheet: freeSheetName(planned.sheet, taken) }));
+    }
   }
   return { create, change: change.map((one) => withRowNames(one, plan, change, renames)) };
+}
+
+/** @throws {BookError} where a table has our name and not the columns that name our rows: two cannot have it */
+function refuseNameTaken({ table, columns }: PlannedSheet, tables: readonly TableSnapshot[]): void {
+  const other = tables.find(({ name }) => name.toLowerCase() === table.toLowerCase());
+  if (!other) return;
+  const lacking = columns.filter(
+    ({ role, header }) => role === "key" && !other.headers.includes(header),
+  );
+  throw new BookError(
+    `The table ${other.name} on "${other.sheet}" has no column ${lacking.map(({ header }) => `"${header}"`).join(", ")}, by which its rows are known; put the column back, or give the table another name, and build again. Nothing was changed.`,
+  );
 }
 
 /** The tables whose rows name rows of others. */

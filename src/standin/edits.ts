@@ -42,6 +42,10 @@ export function insertRows(book: StandInBook, sheet: Sheet, before: number, coun
 /** What lies wholly in cells that are taken out goes with them. */
 function dropWhole(sheet: Sheet, gone: (area: Area) => boolean): void {
   sheet.looks = sheet.looks.filter(({ area }) => !gone(area));
+  sheet.tables = sheet.tables.filter(({ area }) => !gone(area));
+  sheet.merges = sheet.merges.filter((area) => !gone(area));
+  sheet.notes = sheet.notes.filter(({ area }) => !gone(area));
+  sheet.comments = sheet.comments.filter(({ area }) => !gone(area));
   sheet.formats = sheet.formats.filter((format) => {
     format.areas = format.areas.filter((area) => !gone(area));
     return format.areas.length > 0;
@@ -54,6 +58,9 @@ export function deleteRows(book: StandInBook, sheet: Sheet, first: number, count
   const end = first + count;
   const gone = (area: Area) => area.top >= first && area.bottom < end;
   dropWhole(sheet, gone);
+  sheet.hiddenRows = new Set(
+    [...sheet.hiddenRows].flatMap((row) => (row < first ? [row] : row < end ? [] : [row - count])),
+  );
   for (const area of new Set(movable(sheet))) {
     const [top, bottom] = [area.top, area.bottom];
     area.top = top >= end ? top - count : Math.min(top, first);
@@ -91,7 +98,6 @@ export function insertColumns(
 export function deleteColumns(book: StandInBook, sheet: Sheet, first: number, count: number): void {
   const end = first + count;
   const gone = (area: Area) => area.left >= first && area.right < end;
-  sheet.tables = sheet.tables.filter(({ area }) => !gone(area));
   dropWhole(sheet, gone);
   for (const area of new Set(movable(sheet))) {
     const [left, right] = [area.left, area.right];

@@ -43,7 +43,7 @@ export interface StandInHost {
   /** Milliseconds that each batch takes besides. */
   delay: number;
   /** Called before each batch with its number from 1: the place where the user changes something. */
-  between?: (batch: number) => void;
+  between?: (batch: number) => void | Promise<void>;
   /** Where the client takes events; it is set by whoever loads the client. */
   hear?: (message: EventMessage) => void;
   /** Tells the client, if it asked for that, that a person changed or selected cells. */
@@ -126,11 +126,13 @@ export function standIn(
     },
   };
 
-  const execute = (body: Request) => {
+  const execute = async (body: Request) => {
     const request = JSON.stringify(body);
     const up = bytes(request);
+    const begun = batches.length + 1;
+    await host.between?.(begun);
+    // Another pane may have been at work meanwhile.
     const number = batches.length + 1;
-    host.between?.(number);
     const fault = host.fault?.batch === number ? host.fault : undefined;
     const answer = answered(body, request, up, fault);
     const { ErrorCode, Body } = answer.told;

@@ -34,6 +34,8 @@ export interface HostObject {
   readonly id?: string;
   /** What is done when the client begins to keep it beyond a batch: a range then moves with its cells. */
   readonly keep?: () => void;
+  /** Whether what it stands for was taken out while the client kept it. */
+  readonly isGone?: () => boolean;
   readonly get?: Members<() => unknown>;
   readonly set?: Members<(value: unknown) => void>;
   /** Properties that are objects themselves; null where there is none. */

@@ -132,7 +132,8 @@ function walk(running: Running, path: ObjectPath): HostObject | null {
 
 function referenced({ references }: Running, { Name, ArgumentInfo }: ObjectPath): HostObject {
   const object = references.get(Name) ?? references.get(String(ArgumentInfo?.Arguments?.[0]));
-  if (!object) throw new HostError("InvalidReference", "the reference is not valid any more");
+  if (!object || object.isGone?.())
+    throw new HostError("InvalidReference", "the reference is not valid any more");
   return object;
 }
 

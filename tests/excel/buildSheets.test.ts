@@ -6,7 +6,7 @@ import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { addSheet, boxAt, newId, putBox, sheetNamed, tableNamed } from "../../src/standin/book";
 import { snapshotOfBook } from "../../src/standin/calculate";
-import { renameSheet } from "../../src/standin/edits";
+import { deleteColumns, renameSheet } from "../../src/standin/edits";
 import type { StandInHost } from "../../src/standin/host";
 import { filledPlan } from "../support/fill";
 import { equippedInFull, longLineup } from "../support/lineups";
@@ -308,4 +308,15 @@ test("the user edits readings while a grown plan is being built: they stay", asy
   expect(typed).toBeGreaterThan(4);
   for (let batch = 1; batch <= Math.min(typed, 6); batch++)
     expect(boxAt(sheet, 3 + batch, remarks ?? 0)?.value).toBe(`typed ${batch}`);
+});
+
+test("a table of ours without a column that names its rows is not built beside: that is said, and nothing is changed", async () => {
+  const host = await builtExcel(planFor(longLineup(1)));
+  const { sheet, table } = tableNamed(host.book, "GearContact");
+  deleteColumns(host.book, sheet, table.area.left, 1);
+  const before = state(host.book);
+  await expect(build(host, planFor(longLineup(2)))).rejects.toThrow(
+    /table GearContact on "Contacts" has no column "Panel".*Nothing was changed/,
+  );
+  expect(state(host.book)).toEqual(before);
 });

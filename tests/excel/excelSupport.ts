@@ -1,3 +1,4 @@
+import { inExcel as finished } from "../../src/excel/inExcel";
 import { applyPlan } from "../../src/excel/workbook";
 import type { PlacedCell } from "../../src/intake/place/placement";
 import type { CellValue } from "../../src/records/kind";
@@ -16,7 +17,7 @@ const client = loadClient();
 export const inExcel = <T>(
   host: StandInHost,
   work: (context: Excel.RequestContext) => Promise<T>,
-) => client.run(host, work);
+) => finished((all) => client.run(host, all), work);
 
 /** Excel with a new workbook: one blank sheet. */
 export function newExcel(): StandInHost {

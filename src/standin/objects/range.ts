@@ -20,6 +20,7 @@ export function rangeObject(book: StandInBook, sheet: Sheet, given: Area): HostO
   return hostObject({
     type: "Range",
     keep: () => void sheet.kept.add(area),
+    isGone: () => !book.sheets.includes(sheet),
     get: {
       address: () => `${sheet.name}!${areaAddress(area)}`,
       rowIndex: () => area.top,
