@@ -1,13 +1,9 @@
-import * as z from "zod/mini";
-import en from "zod/v4/locales/en.js";
 import { crossChecks } from "../lineup/crossChecks";
 import { type Lineup, lineupSchema } from "../lineup/lineup";
+import { pathText, plainly } from "../quantities/plainIssue";
 import { quoted } from "../quantities/quoted";
 import { checkAgainstKinds } from "./checkAgainstKinds";
 import { repeatedKeys } from "./repeatedKeys";
-
-// The small edition of the library comes without words.
-z.config(en());
 
 /** Everything that is wrong with a lineup, each with the path to where it is. */
 export interface LineupErrors {
@@ -51,44 +47,8 @@ export function checkLineup(json: unknown): { ok: true; value: Lineup } | Lineup
     ...(parsed.success ? [] : parsed.error.issues),
     ...crossChecks(json),
     ...checkAgainstKinds(json),
-  ].map((issue) => ({ path: pathText(issue.path) || "(file)", message: plainly(issue) }));
+  ].map((issue) => ({ path: pathText(issue.path) || "(file)", message: plainly(issue, "lineup") }));
   return parsed.success && errors.length === 0
     ? { ok: true, value: parsed.data }
     : { ok: false, errors };
-}
-
-/** `panels[3].breaker.medium` */
-const pathText = (path: readonly PropertyKey[]) =>
-  path
-    .map((part) => (typeof part === "number" ? `[${part}]` : `.${String(part)}`))
-    .join("")
-    .replace(/^\./, "");
-
-const KINDS: Readonly<Record<string, string>> = {
-  object: "an object in braces",
-  array: "a list in brackets",
-  string: "text in quotation marks",
-  number: "a number",
-  boolean: "true or false",
-};
-
-/** What is wrong and what would be right, for the person who wrote the file. */
-function plainly(issue: z.core.$ZodIssue | { path: PropertyKey[]; message: string }): string {
-  if (!("code" in issue)) return issue.message;
-  switch (issue.code) {
-    case "invalid_type": {
-      const wanted = KINDS[issue.expected] ?? issue.expected;
-      return issue.message.endsWith("received undefined")
-        ? `is missing; it is ${wanted}`
-        : issue.message.startsWith("Invalid input")
-          ? `must be ${wanted}`
-          : issue.message;
-    }
-    case "invalid_value":
-      return `must be one of ${issue.values.map(String).join(", ")}`;
-    case "unrecognized_keys":
-      return `has what no lineup has: ${issue.keys.join(", ")}; take it out or correct its name`;
-    default:
-      return issue.message;
-  }
 }

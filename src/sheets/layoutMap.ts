@@ -1,6 +1,9 @@
 import * as z from "zod/mini";
 import { DATE_ORDERS } from "../quantities/dates";
+import { pathText, plainly } from "../quantities/plainIssue";
+import { quoted } from "../quantities/quoted";
 import { answer, type Result, refuse } from "../quantities/result";
+import { repeatedKeys } from "../records/repeatedKeys";
 
 const text = z.string().check(z.maxLength(200));
 const row = z.int().check(z.minimum(1), z.maximum(1_048_576));
@@ -57,15 +60,22 @@ export function readMapFile(json: string): Result<readonly LayoutMap[]> {
   } catch {
     return refuse("wrong", `is not JSON; ${RIGHT}`);
   }
+  const [twice] = repeatedKeys(json);
+  if (twice)
+    return refuse(
+      "wrong",
+      `says ${quoted(twice.key)} a second time in the same braces, on line ${twice.line}; keep one.`,
+    );
   const read = mapFile.safeParse(whole);
   if (read.success) return answer(read.data.maps);
   const [issue] = read.error.issues;
-  const at = issue?.path.map((key) =>
-    typeof key === "number" ? `[${key + 1}]` : `.${String(key)}`,
+  // Maps are counted from 1, as a person counts them.
+  const at = pathText(
+    issue?.path.map((part) => (typeof part === "number" ? part + 1 : part)) ?? [],
   );
   return refuse(
     "wrong",
-    `is not a map: at ${at?.join("").replace(/^\./, "") || "its top"}: ${issue?.message}; ${RIGHT}`,
+    `is not a map: at ${at || "its top"}: ${issue ? plainly(issue, "map") : ""}; ${RIGHT}`,
   );
 }
 

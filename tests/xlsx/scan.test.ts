@@ -235,6 +235,21 @@ describe("what is damaged or hostile ends at once, in words that name the part",
     ],
     ["no workbook", () => book({ "_rels/.rels": "<Relationships/>" }), /it names no workbook/],
     [
+      "rows called otherwise, which would leave an empty sheet",
+      () => withCells('<roq r="1"><c r="A1"><v>31.5</v></c></roq>'),
+      /has something else among its rows/,
+    ],
+    [
+      "cells called otherwise",
+      () => withCells('<row r="1"><q r="A1"><v>31.5</v></q></row>'),
+      /has something else among its cells/,
+    ],
+    [
+      "values called otherwise",
+      () => withCells('<row r="1"><c r="A1"><q>31.5</q></c></row>'),
+      /has something else among its values/,
+    ],
+    [
       "relationships that break off",
       () => book({ "xl/_rels/workbook.xml.rels": "<Relationships><Rel" }),
       /workbook\.xml\.rels/,
@@ -256,7 +271,8 @@ describe("what is damaged or hostile ends at once, in words that name the part",
     ["a hundred thousand instructions", () => withCells("<?x?>".repeat(100_000))],
     [
       "elements in elements, 100,000 deep",
-      () => withCells(`<row>${"<a>".repeat(100_000)}${"</a>".repeat(100_000)}</row>`),
+      () =>
+        withCells(`<row><extLst>${"<a>".repeat(100_000)}${"</a>".repeat(100_000)}</extLst></row>`),
     ],
     [
       "names that a program has itself",

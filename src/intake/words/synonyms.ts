@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
+import { repeatedKeys } from "../../records/repeatedKeys";
 import { isField } from "./fields";
 import { OTHER_LANGUAGES } from "./languages/languages";
 import { plainWords } from "./plainWords";
@@ -64,6 +65,12 @@ export const synonymFile = z.record(
 export const readSynonyms = (json: string): Result<Synonyms> => {
   try {
     const read = synonymFile.safeParse(JSON.parse(json));
+    const [twice] = repeatedKeys(json);
+    if (twice)
+      return refuse(
+        "wrong",
+        `says ${quoted(twice.key)} a second time in the same braces, on line ${twice.line}; keep one.`,
+      );
     const unknown = read.success
       ? Object.keys(read.data).find((field) => !isField(field))
       : undefined;

@@ -158,7 +158,7 @@ class SheetScanner {
     if (tags.closed) return { from, to: from, end: from };
     while (tags.nextChild()) {
       if (tags.isNamed("row")) this.readRow();
-      else tags.skipElement();
+      else this.skipExtension("rows");
     }
     return { from, to: tags.tag, end: tags.at };
   }
@@ -173,7 +173,7 @@ class SheetScanner {
     if (!tags.closed)
       while (tags.nextChild()) {
         if (tags.isNamed("c")) this.readCell();
-        else tags.skipElement();
+        else this.skipExtension("cells");
       }
     this.rows.push(this.row);
     this.begins.push(begin);
@@ -221,8 +221,21 @@ class SheetScanner {
     const { tags } = this;
     if (tags.isNamed("v")) this.readContent();
     else if (tags.isNamed("f")) this.readFormula();
-    else if (tags.isNamed("is") && this.kind === KIND_INLINE) this.readContent();
-    else tags.skipElement();
+    else if (tags.isNamed("is"))
+      if (this.kind === KIND_INLINE) this.readContent();
+      else tags.skipElement();
+    else this.skipExtension("values");
+  }
+
+  /**
+   * Passes over what an extension puts among rows, cells and values (ECMA-376 part 1, 18.3.1.80, 18.3.1.73,
+   * 18.3.1.4). Anything else is a name that was damaged: what it held would be missing unseen.
+   */
+  private skipExtension(among: string): void {
+    const { tags } = this;
+    if (!tags.isNamed("extLst") && !tags.isNamed("AlternateContent"))
+      throw tags.broken(`has something else among its ${among}`);
+    tags.skipElement();
   }
 
   private readContent(): void {

@@ -77,6 +77,17 @@ test("a map file is written and read back; what is wrong with one is said", () =
   expect(readMapFile('{"maps": [{"sheet": "A", "kind": "contact"}]}')).toMatchObject({
     reason: expect.stringMatching(/^is not a map: at maps\[1\]\.titles: .*; write, for example, /),
   });
+  const inWords = (json: string) => {
+    const read = readMapFile(json);
+    return read.ok ? "" : read.reason;
+  };
+  expect(inWords('{"maps": [{"sheet": "A", "kind": "contact"}]}')).toMatch(
+    /at maps\[1\]\.titles: is missing; it is a number/,
+  );
+  expect(inWords('{"map": []}')).toMatch(/at maps: is missing; it is a list in brackets/);
+  expect(
+    inWords('{"maps": [{"sheet": "A", "kind": "contact",\n "kind": "torque", "titles": 1}]}'),
+  ).toBe('says "kind" a second time in the same braces, on line 2; keep one.');
   expect(readMapFile("x")).toMatchObject({
     reason: expect.stringMatching(/^is not JSON; write/),
   });
