@@ -11,6 +11,7 @@ import { type Edit, judgeTable, rejudge } from "./judgeTable";
 import { openRowsOf } from "./openRows";
 import { RULES } from "./rules";
 import { type Found, findingsOf, rerunRule, runRule } from "./runRules";
+import { tidyNames } from "./tidyNames";
 
 /** How many rows came to each verdict. */
 export interface Counts {
@@ -76,7 +77,7 @@ export function check(
     return { ok: false, reason: text.uncheckable.noRecords };
   if (!lineup) return { ok: false, reason: text.uncheckable.noLineup };
   const judged = tables
-    .map((table) => judgeTable(table, lineup))
+    .map((table) => judgeTable(tidyNames(table), lineup))
     .filter(
       ({ kind, judged }) =>
         !isLeftOut(lineup, kind) || judged.some((row) => verdictOf(row) !== "Missing"),
@@ -161,7 +162,9 @@ export function recheck({ context, found }: Report, book: RecordBook): ReturnTyp
   const byName = new Map(edited.map((table) => [table.table.name, table]));
   const rejudged = context.tables.map((judged): { table: JudgedTable; edit: Edit } => {
     const read = byName.get(judged.table.name);
-    return read ? rejudge(judged, read, context.lineup) : { table: judged, edit: "nothing" };
+    return read
+      ? rejudge(judged, tidyNames(read), context.lineup)
+      : { table: judged, edit: "nothing" };
   });
   const now = rejudged.map(({ table }) => table);
   const openRows = openRowsOf(now, context.openRows === "gathered");

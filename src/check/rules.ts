@@ -33,10 +33,12 @@ import { missingCondition } from "./rules/missingCondition";
 import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { missingTrail } from "./rules/missingTrail";
+import { namesDiffer } from "./rules/namesDiffer";
 import { nearCopy } from "./rules/nearCopy";
 import { notCalculated } from "./rules/notCalculated";
 import { numberAsText } from "./rules/numberAsText";
 import { offGroup } from "./rules/offGroup";
+import { operationsUncounted } from "./rules/operationsUncounted";
 import { outOfLimits } from "./rules/outOfLimits";
 import { outOfOrder } from "./rules/outOfOrder";
 import { outsideRange } from "./rules/outsideRange";
@@ -115,6 +117,7 @@ export const RULES: readonly Rule[] = [
   outOfOrder,
   inspectionOff,
   twoPlaces,
+  operationsUncounted,
   fallenAfter,
   standsOut,
   offGroup,
@@ -135,6 +138,7 @@ export const RULES: readonly Rule[] = [
   dateSwapped,
   altitude,
   sheetsDiffer,
+  namesDiffer,
   repairIncomplete,
   punchOpen,
   unknownRuleWeight(() => RULE_IDS),

@@ -45,6 +45,8 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "two-places",
   "register-odd",
   "changed-since-intake",
+  "operations-uncounted",
+  "names-differ",
   "near-copy",
   "same-phases",
   "after-as-before",

@@ -1,3 +1,4 @@
+import { lookAlikes } from "../../quantities/lookAlikes";
 import { rowsAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import type { Row } from "../../records/kind";
@@ -11,6 +12,8 @@ export const instrumentUnknown: Rule = {
   reads: "table",
   find: (table, { instruments, text }) => {
     const isKnown = (id: string) => instruments?.has(id.toLowerCase()) ?? false;
+    const likeAnother = (id: string) =>
+      [...(instruments?.values() ?? [])].flatMap((one) => lookAlikes(id, one.id));
     const unknown = ({ instrument }: Row) =>
       isKnown(String(instrument ?? "").trim())
         ? []
@@ -24,7 +27,11 @@ export const instrumentUnknown: Rule = {
             rule: "instrument-unknown",
             weight: "query",
             ...where(table, row, "instrument"),
-            message: text.rules["instrument-unknown"].message(rowName(table, row), id),
+            message: text.rules["instrument-unknown"].message(
+              rowName(table, row),
+              id,
+              likeAnother(id),
+            ),
             found: id,
           })),
         among,

@@ -1,3 +1,4 @@
+import { lookAlikes } from "../../quantities/lookAlikes";
 import { isBlank, keyIds, type Row } from "../../records/kind";
 import { type JudgedTable, overColumns, type Rule, said, shown, where } from "../context";
 import type { Finding } from "../finding";
@@ -26,7 +27,12 @@ export const keyChanged: Rule = {
                 rule: "key-changed",
                 weight: "stop",
                 ...where(table, row, id),
-                message: renamed(table.keys[row] ?? "", header, shown(alike[id], text)),
+                message: renamed(
+                  table.keys[row] ?? "",
+                  header,
+                  shown(alike[id], text),
+                  lookAlikes(String(stored[id] ?? ""), String(alike[id] ?? "")),
+                ),
                 found: said(stored[id]),
                 expected: shown(alike[id], text),
               },

@@ -11,6 +11,15 @@ finds("instrument-unknown", [
     says: /"X-9" is not in the table of instruments; list it/,
   },
   {
+    name: "one whose Id looks like a listed one",
+    spoil: (book) => book.set(CONTACT, 1, "Instrument", "\u0425-1"),
+    table: CONTACT,
+    row: 1,
+    header: "Instrument",
+    weight: "query",
+    says: /To the eye the names are the same: "\u0425" is a letter of another alphabet/,
+  },
+  {
     name: "the same on three rows: once, at the first",
     spoil: (book) => {
       for (const row of [1, 2, 4]) book.set(CONTACT, row, "Instrument", "X-9");

@@ -20,6 +20,15 @@ finds("key-changed", [
     says: /whose "Pole" is L1/,
   },
   {
+    name: "a panel whose name looks the same, in letters of two alphabets",
+    spoil: (book) => book.set(CONTACT, 3, "Panel", "=\u041a0002"),
+    table: CONTACT,
+    row: 3,
+    header: "Panel",
+    weight: "stop",
+    says: /whose "Panel" is =K0002; restore the name\. To the eye the names are the same: "\u041a" is a letter of another alphabet/,
+  },
+  {
     name: "a row with readings and no name",
     spoil: (book) => {
       book.set(CONTACT, 3, "Panel", null);
@@ -35,6 +44,14 @@ finds("key-changed", [
 ]);
 
 keepsQuiet("key-changed", [
+  [
+    "spaces that nobody sees",
+    (book) => {
+      book.set(CONTACT, 3, "Panel", " =K0002\u00a0");
+      book.set(CONTACT, 4, "Part", "Breaker  Q0 ");
+      book.set(CONTACT, 5, "Pole", "L3\u200b");
+    },
+  ],
   [
     "a row added by the project",
     (book) => {

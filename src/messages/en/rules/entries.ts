@@ -1,4 +1,5 @@
 import type { RuleTexts } from "../../ruleWords";
+import { lookAlike } from "../words";
 
 /** Rules of single entries: whether they can be read, and whether they can be so. */
 export const entries = {
@@ -59,8 +60,8 @@ export const entries = {
     why: "A reading is worth what its instrument is worth; of this one nothing is known.",
     satisfies: "the instrument listed with its serial number and calibration, or its Id corrected",
     quiet: "where the record names no instrument: another rule reports that",
-    message: (row: string, id: string) =>
-      `${row}: instrument "${id}" is not in the table of instruments; list it with its serial number and calibration.`,
+    message: (row: string, id: string, alike: readonly string[]) =>
+      `${row}: instrument "${id}" is not in the table of instruments; list it with its serial number and calibration.${lookAlike(alike)}`,
   },
   "instrument-lapsed": {
     title: "An instrument out of calibration",

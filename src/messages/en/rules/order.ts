@@ -66,6 +66,34 @@ export const order = {
     early: (row: string, day: string, record: string, last: string) =>
       `${row}: dated ${day}, before "${record}" of ${last} on the same panel, which comes before it. Put the day right, or repeat the test.`,
   },
+  "operations-uncounted": {
+    title: "Operations that were not counted",
+    finds:
+      "an operation counter that moved by less than the coils tried in its row had to operate, or that stands where an earlier record of the breaker left it although the breaker was timed on the days between",
+    why: "A counter that does not count, or readings of it that were made up, say nothing of how often the breaker worked.",
+    satisfies: "the counter read again, or the record that it was read wrongly",
+    quiet:
+      "without both readings and a day, for operations of the same day as a reading of the counter, whose order the records do not tell, and where the counter runs back, which the row's result tells",
+    row: (row: string, counted: number, shown: number) =>
+      `${row}: the counter moved by ${counted}, and the coils tried in this row closed the breaker at least ${shown} times. Read the counter again.`,
+    between: (
+      row: string,
+      {
+        moved,
+        from,
+        closings,
+        first,
+      }: {
+        /** By how much the counter moved since the record before. */
+        readonly moved: number;
+        readonly from: string;
+        /** That other records show on the days between, and the day of the first. */
+        readonly closings: number;
+        readonly first: string;
+      },
+    ) =>
+      `${row}: the counter moved by ${moved} since the record of ${from}, and the breaker was closed at least ${closings === 1 ? "once" : `${closings} times`} between (first on ${first}). Read the counter again.`,
+  },
   "inspection-off": {
     title: "An inspection that cannot have looked on",
     finds:

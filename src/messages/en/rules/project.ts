@@ -2,6 +2,19 @@ import type { RuleTexts } from "../../ruleWords";
 
 /** Rules of the sheets that tell the lineup, of the project's settings and of its concessions. */
 export const project = {
+  "names-differ": {
+    title: "Names that differ between sheets",
+    finds:
+      "a remark, document or criterion that names a drawing or the specification at another revision than the latest approved one; the head of a sheet of somebody's own that names another project than the lineup, or another circuit than that of its one panel",
+    why: "Tested to a superseded drawing, or a sheet of another job: a reader cannot tell which.",
+    satisfies: "the revision or name put right, or the latest approved revision in the lineup",
+    quiet:
+      "for documents of which the lineup gives no revision, for names of which one is a part of the other, and for heads without such a label",
+    document: (row: string, header: string, number: string, named: string, approved: string) =>
+      `${row}: "${header}" names ${number} at revision ${named}; the latest approved revision in the lineup is ${approved}. Put right what is wrong.`,
+    head: (sort: "project" | "circuit", name: string, right: string) =>
+      `The head of this sheet names the ${sort} "${name}", the lineup "${right}". Is it a sheet of another ${sort === "project" ? "job" : "panel"}?`,
+  },
   "sheets-differ": {
     title: "Sheets that show a different lineup",
     finds:

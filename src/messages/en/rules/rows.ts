@@ -1,6 +1,6 @@
 import { countIn } from "../../plurals";
 import type { RuleTexts } from "../../ruleWords";
-import { quotedList } from "../words";
+import { lookAlike, quotedList } from "../words";
 
 const count = countIn("en");
 
@@ -43,13 +43,13 @@ export const rows = {
   "key-changed": {
     title: "A row renamed",
     finds:
-      "a row that is none of the lineup's and has all but one key cell of a row that is missing; a row with readings and no name",
+      "a row that is none of the lineup's and has all but one key cell of a row that is missing; a row with readings and no name; it says so where the two names look the same and are written in letters of two alphabets",
     why: "The reading stands under another name than the one it was taken for, and the test it belongs to looks missing.",
     satisfies: "the name restored",
     quiet:
-      "for rows added by the project, where no row of the lineup is missing that they resemble",
-    renamed: (row: string, header: string, expected: string) =>
-      `${row}: the lineup has no such row, and the workbook lacks the one whose "${header}" is ${expected}; restore the name.`,
+      "for rows added by the project, where no row of the lineup is missing that they resemble, and for spaces that nobody sees in a name, which no rule heeds",
+    renamed: (row: string, header: string, expected: string, alike: readonly string[]) =>
+      `${row}: the lineup has no such row, and the workbook lacks the one whose "${header}" is ${expected}; restore the name.${lookAlike(alike)}`,
     nameless: "A row with readings has no name; restore it.",
   },
   "missing-reading": {
