@@ -12,6 +12,8 @@ test.each<[string, Unit]>([
   ["G\u2126", "GΩ"],
   ["Mohms", "MΩ"],
   ["megaohm", "MΩ"],
+  ["microhms", "µΩ"],
+  ["kilohm", "kΩ"],
   ["K ohm", "kΩ"],
   ["mohm", "mΩ"],
   ["milliohms", "mΩ"],
