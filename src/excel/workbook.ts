@@ -3,7 +3,7 @@ export { addBeside, removeBeside } from "./besideTables";
 export { applyPlan } from "./buildSheets";
 export { applyChanges } from "./changeSheets";
 export { applyFills, type FillOptions } from "./fillCells";
-export { goTo } from "./goToCell";
+export { goTo, selectedCell } from "./goToCell";
 export { readExcel } from "./readSheets";
 export { rereadRows } from "./rereadRows";
 export { type Built, buildOnto, undoBuild } from "./undoBuild";

@@ -50,4 +50,6 @@ export interface WorkbookHost {
   /** Writes rows of tables of ours, puts sheets of ours there, and keeps what is to be remembered. */
   change(changes: Changes, watch: Watch): Promise<void>;
   goTo(sheet: string, address: string): Promise<void>;
+  /** The first of the cells that are selected. */
+  selected(): Promise<{ readonly sheet: string; readonly address: string }>;
 }

@@ -60,6 +60,10 @@ const excel: WorkbookHost = {
     const { applyChanges } = await import("../excel/changeSheets");
     return inExcel((context) => applyChanges(context, changes, watch));
   },
+  selected: async () => {
+    const { selectedCell } = await import("../excel/goToCell");
+    return Excel.run(selectedCell);
+  },
   goTo: async (sheet, address) => {
     const { goTo } = await import("../excel/goToCell");
     return inExcel((context) => goTo(context, sheet, address));

@@ -19,6 +19,8 @@ export interface SurveyColumn {
   readonly panel?: string;
   readonly stage?: Stage;
   readonly operation?: "closing" | "opening";
+  /** Id of the record kind that somebody has said it is of. */
+  readonly kind?: string;
   /** The title of the group that it stands in. */
   readonly group?: string;
   /** Whether most of its cells are formulas. */

@@ -9,6 +9,7 @@ import { SURVEY_RULES } from "./rules";
 import { compare, resultOf } from "./rules/judge";
 import type { SurveyContext } from "./rules/rule";
 import { surveyBook } from "./surveyBook";
+import type { Concept } from "./words/words";
 
 /** Rated voltages of switchgear that the check knows of, kV. */
 export const RATED_RANGE = [0.4, 52] as const;
@@ -85,9 +86,44 @@ const blockOf = ({ sheet, range, kinds, panels, entries, evidence }: Block): Sur
   evidence,
 });
 
-/** The tables of records that are recognised in a workbook of somebody's own, before anything is judged. */
-export const recognise = (snapshot: Snapshot): SurveyBlock[] =>
-  surveyBook(snapshot).blocks.map(blockOf);
+/** A part of a recognised table that can be put right: a column, and what it was taken for. */
+export interface SurveyPart {
+  /** Where its title stands. */
+  readonly address: string;
+  readonly title: string;
+  readonly concept?: Concept;
+}
+
+/** A table as it was recognised, with its parts. */
+export interface RecognisedBlock extends SurveyBlock {
+  /** Address of the line of its titles. */
+  readonly head: string;
+  readonly parts: readonly SurveyPart[];
+}
+
+const partsOf = (block: Block): RecognisedBlock => {
+  const { columns, span, address, entries } = block;
+  const head = span[0] - 1;
+  const read = new Set(entries.map(({ column }) => column.at));
+  return {
+    ...blockOf(block),
+    head: address(head, columns[0]?.at ?? 0),
+    parts: columns.map(({ at, title, concept }) => {
+      const is = read.has(at) ? "reading" : concept;
+      return { address: address(head, at), title, ...(is ? { concept: is } : {}) };
+    }),
+  };
+};
+
+/**
+ * The tables of records that are recognised in a workbook of somebody's own, before anything is judged.
+ *
+ * @param corrections what a person has said of cells
+ */
+export const recognise = (
+  snapshot: Snapshot,
+  corrections: readonly Correction[] = [],
+): RecognisedBlock[] => surveyBook(snapshot, "day-first", corrections).blocks.map(partsOf);
 
 /** A workbook surveyed and checked by every rule, the worst findings first. */
 export function surveyed(
@@ -99,6 +135,7 @@ export function surveyed(
   const survey: Survey = surveyBook(
     snapshot,
     answers.basis === "NETA" ? "month-first" : "day-first",
+    answers.corrections,
   );
   const context: SurveyContext = { survey, today, ...answers, text };
   const findings = SURVEY_RULES.flatMap(({ find }) => find(context)).sort(

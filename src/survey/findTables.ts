@@ -300,9 +300,40 @@ const leftOf = (view: SheetView, { top, bottom, left }: FoundTable): number => {
   return labels > 0 && labels >= lines / 2 - 1 ? beside : left;
 };
 
+/** A cell of a row of which somebody has said that it holds titles. */
+interface Said {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Lines under a head that was said in which no other begins. */
+const NO_OTHER = 3;
+
+/** The heads of a sheet with one that somebody has pointed at, in the place of the one that was taken for it. */
+const withHead = (view: SheetView, heads: readonly HeadArea[], said: Said): HeadArea[] => {
+  const segment = segmentsOf(view, said.row).find(
+    ({ left, right }) => said.column >= left && said.column <= right,
+  );
+  if (segment === undefined) return [...heads];
+  const { row, left, right } = segment;
+  const beside = heads.filter((head) => overlaps(head, segment));
+  const known = beside.find(({ top, head }) => row >= top && row <= head);
+  const above = beside.findLast(
+    (head) => head.head < row && bottomOf(view, head, heads) >= row - 1 - MAX_BLANK,
+  );
+  const isWrong = (head: HeadArea) =>
+    head === known ||
+    head === above ||
+    (beside.includes(head) && head.top > row && head.top <= row + NO_OTHER);
+  const top = known?.top ?? row;
+  return [...heads.filter((head) => !isWrong(head)), { top, head: row, left, right }].sort(
+    (one, other) => one.top - other.top,
+  );
+};
+
 /** The tables of a sheet: titles in a row, and lines of values under them. */
-export function findTables(view: SheetView): FoundTable[] {
-  const heads = headsOf(view);
+export function findTables(view: SheetView, said: readonly Said[] = []): FoundTable[] {
+  const heads = said.reduce((found, one) => withHead(view, found, one), headsOf(view));
   return heads
     .map((head): FoundTable => ({ ...head, bottom: bottomOf(view, head, heads) }))
     .filter(({ head, bottom }) => bottom > head)

@@ -30,6 +30,8 @@ interface Around {
   /** The unit of values whose titles carry none. */
   readonly unit?: Unit;
   readonly stage?: Stage;
+  /** Cells that somebody has pointed at, which hold for lines that say none themselves. */
+  readonly pointed?: Beside;
 }
 
 /** Columns of which a blank cell means the same as above, where few of them are filled. */
@@ -193,6 +195,7 @@ function readingsOf(draft: Draft): Measure[] {
   const named = (column: SurveyColumn): Measure[] => {
     const unit = column.unit ?? (isRatio ? undefined : around.unit);
     const kind =
+      column.kind ??
       kindOf(unit, {
         title: column.title,
         words: around.words,
@@ -200,7 +203,8 @@ function readingsOf(draft: Draft): Measure[] {
           .slice(0, 3)
           .filter(({ at }) => at !== column.at)
           .map(({ title }) => title),
-      }) ?? (isLog(columns) ? UNKNOWN : undefined);
+      }) ??
+      (isLog(columns) ? UNKNOWN : undefined);
     return kind === undefined ? [] : [{ column, kind }];
   };
   const isCurve = isOverTime(draft) || isTimed(columns);
@@ -599,7 +603,7 @@ function entryOf(
   const { column } = measure;
   const cell = view.at(line.row, column.at);
   if (!cell && view.shown(line.row, column.at)) return undefined;
-  const all = besideOf(draft, column, cellOf);
+  const all = { ...around.pointed, ...besideOf(draft, column, cellOf) };
   const label = labelOf(draft);
   const labelled = label && view.at(line.row, label.at);
   const unit = unitOf(cell, all, labelled, column, around);
@@ -675,6 +679,7 @@ const kindHere = (
   label: Cell | undefined,
   { words }: Around,
 ): string => {
+  if (column.kind !== undefined) return column.kind;
   if (test && kindsIn(test.text).length > 0)
     return kindOf(unit, { title: test.text, words: [] }) ?? kind;
   if (kind === "indexCurve") return kind;

@@ -3,8 +3,10 @@ import { dateOrder } from "../intake/words/readDate";
 import type { DateOrder } from "../quantities/dates";
 import { type Unit, unitSize } from "../quantities/units";
 import type { Snapshot } from "../sheets/snapshot";
+import type { Correction } from "../sheets/surveyAnswers";
 import type { Block, Facts, Label, Survey, SurveyColumn, SurveyInstrument } from "./block";
 import { type Cell, isValue, type SheetView, turn, viewSheet } from "./cells";
+import { correctedColumns, correctionsOn, pointedCells } from "./corrections";
 import { dayOf } from "./dayOf";
 import { factsIn, factsOfLabels, joinFacts, NO_FACTS } from "./findFacts";
 import { type FoundTable, findTables } from "./findTables";
@@ -16,6 +18,7 @@ import { readTable } from "./readTable";
 import { splitCells } from "./splitCells";
 import { unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
+import type { Concept } from "./words/words";
 
 /** Lines over a table in which its heading is looked for. */
 const MAX_HEADING = 6;
@@ -141,6 +144,8 @@ interface Sheet {
   readonly general: Facts;
   /** The words at the top of the sheet. */
   readonly top: readonly Cell[];
+  /** Cells that somebody has pointed at. */
+  readonly pointed: Partial<Record<Concept, Cell>>;
 }
 
 /** A unit of readings that another column of the table has, such as that of its lowest value. */
@@ -169,6 +174,7 @@ const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefi
       facts: joinFacts(facts, joinFacts(factsOfLabels(near), general)),
       words: [...words.map(({ text }) => text), ...sheet.top.map(({ text }) => text), view.name],
       panel: panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels) ?? view.name,
+      pointed: sheet.pointed,
       unit: told ?? unitOfLimits(facts),
       stage: stageIn([view.name, ...words.map(({ text }) => text).reverse()]),
     },
@@ -193,13 +199,19 @@ const isOver = (
 };
 
 /** What a sheet holds. */
-function surveySheet(view: SheetView): {
+function surveySheet(
+  view: SheetView,
+  corrections: readonly Correction[],
+): {
   blocks: Block[];
   instruments: SurveyInstrument[];
   labels: Label[];
 } {
-  const upright = findTables(view).map(
-    (table): Found => ({ view, table, columns: nameColumns(view, table) }),
+  const said = correctionsOn(view, corrections);
+  const named = (of: SheetView, table: FoundTable, has = said) =>
+    correctedColumns(nameColumns(of, table), table, has);
+  const upright = findTables(view, said.heads).map(
+    (table): Found => ({ view, table, columns: named(view, table) }),
   );
   const instruments = upright.flatMap(({ table, columns }) => instrumentsOf(view, table, columns));
   const tables = upright.map(({ table }) => table);
@@ -210,14 +222,14 @@ function surveySheet(view: SheetView): {
   const atTop = labels.filter(({ address }) => (parseA1Range(address)?.top ?? 0) < first);
   const general = joinFacts(factsOfLabels(atTop), notesOf(view, taken, headings));
   const top = tables[0] ? wordsOver(view, tables[0], tables) : [];
-  const sheet: Sheet = { view, tables, labels, general, top };
+  const sheet: Sheet = { view, tables, labels, general, top, pointed: pointedCells(view, said) };
   const lists = upright.filter(
     ({ columns }) => instruments.length > 0 && columns.some(({ concept }) => concept === "due"),
   );
   const blocks = upright.flatMap((found): [Found, Block][] => {
     if (lists.includes(found)) return [];
     const apart = splitCells(view, found.table);
-    const columns = apart.view === view ? found.columns : nameColumns(apart.view, apart.table);
+    const columns = apart.view === view ? found.columns : named(apart.view, apart.table);
     const lines = lineTables(apart.view, apart.table, columns);
     const parts = lines?.map(
       (one): Found => ({ ...one, columns: nameColumns(one.view, one.table) }),
@@ -229,7 +241,11 @@ function surveySheet(view: SheetView): {
   });
   const side = turn(view);
   const across = findTables(side).map(
-    (table): Found => ({ view: side, table, columns: nameColumns(side, table) }),
+    (table): Found => ({
+      view: side,
+      table,
+      columns: named(side, table, correctionsOn(side, corrections)),
+    }),
   );
   const turned = across
     .filter(
@@ -288,10 +304,14 @@ const notesOf = (
  *
  * @param assumed the order of day and month where no date of the workbook shows it
  */
-export function surveyBook(snapshot: Snapshot, assumed: DateOrder = "day-first"): Survey {
+export function surveyBook(
+  snapshot: Snapshot,
+  assumed: DateOrder = "day-first",
+  corrections: readonly Correction[] = [],
+): Survey {
   const order = orderOf(snapshot) ?? assumed;
   const views = snapshot.sheets.flatMap((sheet) => viewSheet(sheet, order) ?? []);
-  const sheets = views.map(surveySheet);
+  const sheets = views.map((view) => surveySheet(view, corrections));
   return {
     blocks: sheets.flatMap(({ blocks }) => blocks),
     instruments: sheets.flatMap(({ instruments }) => instruments),

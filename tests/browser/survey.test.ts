@@ -176,6 +176,37 @@ test("a recognised table is pointed at, an answer put right, and all of it by ke
   await page.context().close();
 }, 120_000);
 
+test("each part of a recognised table is put right by pointing at a cell, or from a list", async () => {
+  const page = await openOwn();
+  const button = (name: string | RegExp) => page.getByRole("button", { name });
+  await button("Check this workbook").click();
+  const line = (readings: number) =>
+    button(new RegExp(`^IR summary A4:E15: .*; ${readings} readings in GΩ`));
+  await line(29).waitFor();
+  await button("Put right IR summary A4:E15").click();
+  const point = async (what: string, row: number, column: number) => {
+    await page.getByLabel("The selected cell", { exact: true }).selectOption(what);
+    await page.evaluate(([at, over]) => window.bench.grid.select("IR summary", at, over), [
+      row,
+      column,
+    ] as const);
+    await button("Take the selected cell").click();
+  };
+  // This column holds no readings of this test.
+  await point("column nothing", 4, 3);
+  await line(20).waitFor();
+  // This row is the head: the lines under it alone are records.
+  await point("row head", 8, 1);
+  await button(/^IR summary A9:E15: /).waitFor();
+  await button("Take back: B9 is in the row of titles").click();
+  await line(20).waitFor();
+  await page.getByRole("button", { name: "From lists" }).click();
+  await page.getByLabel("D5 Phase to earth, GΩ L3-E").selectOption("reading");
+  await line(29).waitFor();
+  await look(page, "survey-put-right");
+  await page.context().close();
+}, 180_000);
+
 test("what surveys a workbook is loaded only when it is asked for", async () => {
   const page = await openOwn();
   const scripts = () =>

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { addBeside, readExcel, removeBeside } from "../../src/excel/workbook";
+import { addBeside, readExcel, removeBeside, selectedCell } from "../../src/excel/workbook";
 import { messagesFor } from "../../src/messages/messages";
 import { bookOfFile } from "../../src/standin/bench/bookFile";
 import { boxAt, putBox, sheetNamed } from "../../src/standin/book";
@@ -90,3 +90,9 @@ test.each([0.2, 0.5, 0.9])(
     expect(state(host.book)).toEqual(before);
   },
 );
+
+test("the first of the selected cells is told with its sheet", async () => {
+  const host = await opened();
+  host.book.active = { sheet: "IR summary", area: { top: 4, left: 3, bottom: 9, right: 4 } };
+  expect(await inExcel(host, selectedCell)).toEqual({ sheet: "IR summary", address: "D5" });
+});

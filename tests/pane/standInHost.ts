@@ -27,4 +27,5 @@ export const standInHost = (host: StandInHost, most?: number): PaneHost => ({
   addBeside: unused,
   removeBeside: unused,
   goTo: unused,
+  selected: unused,
 });

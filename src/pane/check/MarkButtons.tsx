@@ -2,6 +2,7 @@ import Button from "@mui/material/Button";
 import type { ReactElement } from "react";
 import type { Finding } from "../../check/finding";
 import { useText } from "../../report/text";
+import type { Watch } from "../host";
 import type { StepProps } from "../shared";
 
 /** Marks findings in the sheets, and takes the marks off again. */
@@ -9,10 +10,16 @@ export function MarkButtons({
   findings,
   host,
   work,
-}: Pick<StepProps, "host" | "work"> & { findings: readonly Finding[] }): ReactElement {
+  first,
+}: Pick<StepProps, "host" | "work"> & {
+  findings: readonly Finding[];
+  /** What is to be written into the workbook besides, before the marks. */
+  first?: (watch: Watch) => Promise<void>;
+}): ReactElement {
   const text = useText().check;
   const mark = () =>
     work.run(async (watch) => {
+      await first?.(watch);
       const { cells } = await host.mark(findings, watch);
       work.setTold(text.marked(cells));
     });

@@ -2,6 +2,7 @@ import Button from "@mui/material/Button";
 import type { ReactElement } from "react";
 import { useText } from "../../report/text";
 import type { SurveyAnswers } from "../../survey/checkSurvey";
+import type { Watch } from "../host";
 import type { StepProps } from "../shared";
 import { columnsFor } from "./surveyed";
 
@@ -10,12 +11,17 @@ export function ColumnButtons({
   answers,
   host,
   work,
-}: Pick<StepProps, "host" | "work"> & { answers: SurveyAnswers }): ReactElement {
+  first,
+}: Pick<StepProps, "host" | "work"> & {
+  answers: SurveyAnswers;
+  first: (watch: Watch) => Promise<void>;
+}): ReactElement {
   const messages = useText();
   const text = messages.asItStands;
   const add = () =>
     work.run(async (watch) => {
       const { beside, without } = await columnsFor(host, watch, answers, messages.survey);
+      await first(watch);
       await host.addBeside(beside, watch);
       const left = without.map(({ sheet, range, why }) => text.columnsLeftOut(sheet, range, why));
       work.setTold(text.columnsAdded(beside.length, left));

@@ -16,10 +16,14 @@ export interface Asked {
   readonly basis: Basis | "";
 }
 
-/** The form as the workbook's own cells fill it in. */
-export const askedBy = ({ ratedkV, basis }: GuessedAnswers, { decimal }: Locale): Asked => ({
-  rated: ratedkV ? String(ratedkV.value).replace(".", decimal) : "",
-  basis: basis?.value ?? "",
+/** The form as it was answered before, else as the workbook's own cells fill it in. */
+export const askedBy = (
+  { ratedkV, basis }: GuessedAnswers,
+  kept: SurveyAnswers | undefined,
+  { decimal }: Locale,
+): Asked => ({
+  rated: String(kept?.ratedkV ?? ratedkV?.value ?? "").replace(".", decimal),
+  basis: kept?.basis ?? basis?.value ?? "",
 });
 
 /** The answers of the form; undefined where one of them cannot be taken. */

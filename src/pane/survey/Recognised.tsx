@@ -7,9 +7,11 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import { KINDS } from "../../records/kinds";
 import { useText } from "../../report/text";
-import type { SurveyBlock } from "../../survey/checkSurvey";
+import type { Correction } from "../../sheets/surveyAnswers";
+import type { RecognisedBlock } from "../../survey/checkSurvey";
 import { Fold } from "../lineup/Fold";
 import type { StepProps } from "../shared";
+import { PutRight } from "./PutRight";
 
 /** So many tables are listed at first, and more at a time. */
 const LISTED = 8;
@@ -22,8 +24,13 @@ export function Recognised({
   open,
   setOpen,
   go,
-}: {
-  blocks: readonly SurveyBlock[];
+  corrections,
+  correct,
+  ...shared
+}: Pick<StepProps, "host" | "work"> & {
+  blocks: readonly RecognisedBlock[];
+  corrections: readonly Correction[];
+  correct: (corrections: readonly Correction[]) => void;
   open: boolean;
   setOpen: (open: boolean) => void;
   go: StepProps["go"];
@@ -31,6 +38,8 @@ export function Recognised({
   const messages = useText();
   const text = messages.asItStands;
   const [listed, setListed] = useState(LISTED);
+  /** The table that is being put right. */
+  const [right, setRight] = useState<string>();
   const title = text.recognised(
     blocks.length,
     blocks.reduce((sum, { readings }) => sum + readings, 0),
@@ -41,8 +50,9 @@ export function Recognised({
       <List dense disablePadding aria-label={title}>
         {blocks
           .slice(0, listed)
-          .map(({ sheet, range, kinds, panels, readings, units, evidence }) => (
-            <ListItem key={`${sheet}!${range}`} disablePadding divider>
+          .map((block, at) => ({ ...block, block, key: `${block.sheet} ${at}` }))
+          .map(({ key, block, sheet, range, kinds, panels, readings, units, evidence }) => (
+            <ListItem key={key} disablePadding divider sx={{ display: "block" }}>
               <ListItemButton onClick={() => go(sheet, range)} sx={{ px: 0.5, minHeight: 44 }}>
                 <ListItemText
                   primary={text.block(
@@ -60,6 +70,23 @@ export function Recognised({
                   }}
                 />
               </ListItemButton>
+              <Button
+                size="small"
+                aria-expanded={right === key}
+                aria-label={messages.putRight.titled(messages.putRight.open, `${sheet} ${range}`)}
+                onClick={() => setRight(right === key ? undefined : key)}
+              >
+                {messages.putRight.open}
+              </Button>
+              {right === key && (
+                <PutRight
+                  {...shared}
+                  block={block}
+                  said={corrections.filter((one) => one.sheet === sheet)}
+                  say={(one) => correct([...corrections, one])}
+                  takeBack={(one) => correct(corrections.filter((other) => other !== one))}
+                />
+              )}
             </ListItem>
           ))}
       </List>

@@ -7,6 +7,7 @@ import type { SurveyAnswers, SurveyReport } from "../../survey/checkSurvey";
 import { CountChips } from "../CountChips";
 import { FindingList, identity, Mover } from "../check/FindingList";
 import { MarkButtons } from "../check/MarkButtons";
+import type { Watch } from "../host";
 import type { StepProps } from "../shared";
 import { ColumnButtons } from "./ColumnButtons";
 
@@ -16,12 +17,15 @@ const WEIGHTS: readonly Weight[] = ["stop", "query", "note"];
 export function SurveyFindings({
   report: { counts, findings },
   answers,
+  keep,
   host,
   work,
   go,
 }: Pick<StepProps, "host" | "work" | "go"> & {
   report: SurveyReport;
   answers: SurveyAnswers;
+  /** Keeps the answers in the workbook. */
+  keep: (watch: Watch) => Promise<void>;
 }): ReactElement {
   const { check: text, asItStands } = useText();
   const [chosen, setChosen] = useState<string>();
@@ -52,8 +56,8 @@ export function SurveyFindings({
       <Typography variant="body2">
         {text.count(stop, query, note)}. {asItStands.asOf}
       </Typography>
-      <MarkButtons findings={findings} host={host} work={work} />
-      <ColumnButtons answers={answers} host={host} work={work} />
+      <MarkButtons findings={findings} host={host} work={work} first={keep} />
+      <ColumnButtons answers={answers} host={host} work={work} first={keep} />
       {inOrder.length > 0 ? (
         <Mover place={place} count={inOrder.length} move={move} />
       ) : (

@@ -30,14 +30,26 @@ const counted = () => {
     line.textContent = `${host.batches.length} batches, ${(bytes / 1e6).toFixed(2)} MB since the page was opened`;
 };
 
+let selection: { sheet: string; area: Area } | undefined;
+const isAtActive = (sheet: string, { top, left }: Area): boolean => {
+  const { active } = host.book;
+  return active?.sheet === sheet && active.area.top === top && active.area.left === left;
+};
+
 const grid: BenchGrid = makeGrid("grid", {
   edited: (cells) => {
     counted();
     for (const { sheet, area } of cells) host.tell("changed", sheet, area);
   },
-  selected: ({ sheet, area }) => host.tell("selectionChanged", sheet, area),
+  selected: ({ sheet, area }) => {
+    // What a batch selected comes back as its first cell.
+    if (!isAtActive(sheet, area)) {
+      selection = { sheet, area };
+      host.book.active = selection;
+    }
+    host.tell("selectionChanged", sheet, area);
+  },
 });
-let selection: { sheet: string; area: Area } | undefined;
 
 /** What batches changed is shown and computed. */
 const settled = async () => {
