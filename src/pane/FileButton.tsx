@@ -6,12 +6,15 @@ export function FileButton({
   id,
   label,
   accept,
+  multiple = false,
   disabled,
   onFile,
 }: {
   id: string;
   label: string;
   accept: string;
+  /** Whether several may be chosen at once; each is given by itself. */
+  multiple?: boolean;
   disabled: boolean;
   onFile: (file: File) => void;
 }): ReactElement {
@@ -31,11 +34,12 @@ export function FileButton({
         id={id}
         type="file"
         accept={accept}
+        multiple={multiple}
         hidden
         onChange={({ target }) => {
-          const file = target.files?.[0];
+          const files = [...(target.files ?? [])];
           target.value = "";
-          if (file) onFile(file);
+          for (const file of files) onFile(file);
         }}
       />
     </>

@@ -26,7 +26,7 @@ import { useWork } from "./useWork";
 
 const ReadingsStep = lazy(() => import("./readings/ReadingsStep"));
 const CheckStep = lazy(() => import("./check/CheckStep"));
-const HandOverStep = lazy(() => import("./HandOverStep"));
+const HandOverStep = lazy(() => import("./handOver/HandOverStep"));
 
 const STEPS = ["lineup", "readings", "check", "handOver"] as const;
 type StepName = (typeof STEPS)[number];

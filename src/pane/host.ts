@@ -1,4 +1,5 @@
 import type { Finding } from "../check/finding";
+import type { BookFile } from "../excel/bookFile";
 import type { ReadSheets } from "../excel/readSheets";
 import type { Built } from "../excel/undoBuild";
 import type { Filled } from "../intake/place/filled";
@@ -49,6 +50,8 @@ export interface WorkbookHost {
   removeBeside(watch: Watch): Promise<number>;
   /** Writes rows of tables of ours, puts sheets of ours there, and keeps what is to be remembered. */
   change(changes: Changes, watch: Watch): Promise<void>;
+  /** The workbook as a file, as it stands now. */
+  file(): Promise<BookFile>;
   goTo(sheet: string, address: string): Promise<void>;
   /** The first of the cells that are selected. */
   selected(): Promise<{ readonly sheet: string; readonly address: string }>;

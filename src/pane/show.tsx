@@ -64,6 +64,10 @@ const excel: WorkbookHost = {
     const { selectedCell } = await import("../excel/goToCell");
     return Excel.run(selectedCell);
   },
+  file: async () => {
+    const { bookFile } = await import("../excel/bookFile");
+    return bookFile(Office.context.document);
+  },
   goTo: async (sheet, address) => {
     const { goTo } = await import("../excel/goToCell");
     return inExcel((context) => goTo(context, sheet, address));

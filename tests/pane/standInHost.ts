@@ -26,6 +26,7 @@ export const standInHost = (host: StandInHost, most?: number): PaneHost => ({
   clearMarks: unused,
   addBeside: unused,
   removeBeside: unused,
+  file: unused,
   goTo: unused,
   selected: unused,
 });

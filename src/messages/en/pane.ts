@@ -450,6 +450,20 @@ export const pane = {
   },
 
   handOver: {
+    folder: {
+      heading: "Hand-over",
+      about:
+        "One archive: the report, the workbook with values in place of formulas, the punch list, the records as data, and a manifest by which it can be verified. Choose the exports, photos and certificates that go with it.",
+      choose: "Files to go with it",
+      chosen: (files: number) =>
+        `Files to go with it: ${count(files, { one: "file", other: "files" })} chosen`,
+      make: "Make the hand-over",
+      made: (file: string, files: number, fingerprint: string) =>
+        `Made ${file} with ${count(files, { one: "file", other: "files" })}. Fingerprint ${fingerprint}.`,
+      notFinal: "It is not final, and says so on each page: stops are open.",
+      notFound: (names: readonly string[]) =>
+        `Named in the workbook and not among the files chosen: ${names.join(", ")}.`,
+    },
     heading: "Summary",
     byRecord: "By record",
     record: "Record",

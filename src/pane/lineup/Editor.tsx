@@ -12,6 +12,7 @@ import { checkLineup } from "../../records/readLineup";
 import { useText } from "../../report/text";
 import { type Plan, planFor } from "../../sheets/plan";
 import type { BuildResult } from "../BuildResult";
+import { saveFile } from "../saveFile";
 import type { StepProps } from "../shared";
 import { described, draftOf, NEW_LINEUP, resolver } from "./draft";
 import { EntryList } from "./EntryList";
@@ -28,7 +29,6 @@ import {
 } from "./fields";
 import { Panels } from "./Panels";
 import { Preview } from "./Preview";
-import { saveFile } from "./saveFile";
 
 /** Some lists below each other, each under its name. */
 function Lists({ ids }: { ids: readonly FormList["id"][] }): ReactElement {

@@ -13,7 +13,7 @@ import { type Remembered, rememberedOf } from "../../sheets/remembered";
 import type { Snapshot } from "../../sheets/snapshot";
 import { FileButton } from "../FileButton";
 import { Fold } from "../lineup/Fold";
-import { saveFile } from "../lineup/saveFile";
+import { saveFile } from "../saveFile";
 import type { StepProps } from "../shared";
 import { MappedBlock } from "./MappedBlock";
 

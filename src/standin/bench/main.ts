@@ -171,5 +171,5 @@ const ready = (async () => {
   await new Promise((go) => setTimeout(go, 0));
   await open(await sample());
 })();
-installOffice(host, ready, settled, after);
+installOffice(host, ready, settled, after, () => fileOfBook(host.book));
 Object.assign(window, { bench: { grid, host, settled } });

@@ -3,14 +3,15 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
-import type { Report } from "../check/check";
-import { isOpen } from "../check/finding";
-import { countWords, matrix } from "../check/matrix";
-import { namedInstruments } from "../records/instruments";
-import { useText } from "../report/text";
-import { CountChips } from "./CountChips";
-import { useLocale } from "./locale";
-import type { StepProps } from "./shared";
+import type { Report } from "../../check/check";
+import { isOpen } from "../../check/finding";
+import { countWords, matrix } from "../../check/matrix";
+import { namedInstruments } from "../../records/instruments";
+import { useText } from "../../report/text";
+import { CountChips } from "../CountChips";
+import { useLocale } from "../locale";
+import type { StepProps } from "../shared";
+import { MakeFolder } from "./MakeFolder";
 
 /** What the records come to: counts by record, what is open, which instruments were used. */
 export default function HandOverStep({ host, book, work, read }: StepProps): ReactElement {
@@ -67,14 +68,14 @@ export default function HandOverStep({ host, book, work, read }: StepProps): Rea
     });
   const checkFinally = () =>
     work.run(async () => {
-      const { check } = await import("./engine");
+      const { check } = await import("../engine");
       const found = check(context.book, context.today, context.text, true);
       if (found.ok) setFinal(found.report);
       work.setTold(text.checked);
     });
   const updatePunch = () =>
     work.run(async (watch) => {
-      const { openItems, punchChanges } = await import("../check/punchWrites");
+      const { openItems, punchChanges } = await import("../../check/punchWrites");
       await host.change(punchChanges(report), watch);
       await read(watch);
       work.setTold(text.punchUpdated(openItems(report)));
@@ -97,6 +98,7 @@ export default function HandOverStep({ host, book, work, read }: StepProps): Rea
       <Button variant="outlined" onClick={updatePunch} disabled={work.busy}>
         {text.updatePunch}
       </Button>
+      <MakeFolder host={host} work={work} />
       <Box component="section" aria-labelledby="by-record">
         <Typography id="by-record" variant="h3">
           {text.byRecord}

@@ -1,8 +1,0 @@
-/** Gives the user a file to keep. */
-export function saveFile(name: string, content: string, type: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([content], { type }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-}
