@@ -2,7 +2,7 @@ import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
 import { deviceKeys, type KnownPanel } from "../understand/devices";
-import { ofSpoken } from "../understand/partsSpoken";
+import { acrossOpen, ofSpoken } from "../understand/partsSpoken";
 import { type NamedPlace, placesNamed, placesOf } from "../understand/places";
 import { positionReader } from "../words/readPosition";
 import { readStage } from "../words/readStage";
@@ -186,7 +186,10 @@ const rowAmong = <T extends RecordRows>(
       "none",
       `names no part of ${place.object}; add a column "Part" with ${someNames(parts(ofObject))}.`,
     );
-  const atPosition = narrow(named, "position", place.position, readAny);
+  const across = acrossOpen(place.position, place.about);
+  const hasOpen = across !== place.position && named.some(({ position }) => isOpen(position));
+  const written = hasOpen && readAny(across).ok ? across : place.position;
+  const atPosition = narrow(named, "position", written, readAny);
   if (!atPosition.ok) return atPosition;
   const atStage = narrow(atPosition.value, "stage", place.stage, stageOf);
   if (!atStage.ok) return atStage;
@@ -209,6 +212,8 @@ const rowAmong = <T extends RecordRows>(
         `fits ${ofPart.length} rows: ${someNames(ofPart.map(({ name }) => name))}; say which in a column "Part"${isOneOfKinds ? ' or "Test"' : ""}.`,
       );
 };
+
+const isOpen = (position: string) => position.endsWith(" open");
 
 const stageOf = (text: string): Result<string> => {
   const stage = readStage(text);

@@ -295,6 +295,7 @@ export const es: Language = {
     closing: ["cierre", "cerrar", "bobina de cierre"],
     opening: ["apertura", "abrir", "desconexión", "bobina de apertura", "bobina de disparo"],
     tripping: ["disparo", "apertura"],
+    openpole: ["contactos abiertos", "polos abiertos", "polo abierto"],
     polarity: ["polaridad"],
     primary: ["primario", "primaria", "prim"],
     secondary: ["secundario", "secundaria", "sec"],

@@ -255,6 +255,7 @@ export const fr: Language = {
       "bobine déclenchement",
     ],
     tripping: ["déclenchement"],
+    openpole: ["contacts ouverts", "pôles ouverts", "pole ouvert", "entre contacts ouverts"],
     polarity: ["polarité"],
     primary: ["primaire", "prim"],
     secondary: ["secondaire", "sec"],

@@ -297,6 +297,7 @@ export const pt: Language = {
     ],
     opening: ["abertura", "abrir", "bobina de abertura", "bobina de disparo", "bobina de desligar"],
     tripping: ["disparo", "desligamento", "abertura", "desliga"],
+    openpole: ["contatos abertos", "contactos abertos", "polos abertos", "polo aberto"],
     polarity: ["polaridade"],
     primary: ["primário", "primária", "prim"],
     secondary: ["secundário", "secundária", "sec"],
