@@ -36,26 +36,52 @@ export const inGrain = (value: number, grain: Grain): number => {
   return Number((Math.round(value / step) * step).toPrecision(12));
 };
 
+/** What is counted of the readings of one block or of several: pairs of readings, by how near they lie. */
+export interface Tally {
+  readonly readings: number;
+  readonly pairs: number;
+  readonly equal: number;
+  /** Pairs of different readings, and those of them that lie no more than a few steps apart. */
+  readonly different: number;
+  readonly near: number;
+}
+
+/** Of the readings of one block, which alone are pairs. */
+export const tallyOf = (values: readonly number[], grain: Grain): Tally => {
+  const sorted = inOrder(values);
+  const single = Float64Array.from(new Set(sorted));
+  return {
+    readings: sorted.length,
+    pairs: pairsOf(sorted.length),
+    equal: equalPairs(sorted),
+    different: pairsOf(single.length),
+    near: nearPairs(single, grain),
+  };
+};
+
+const NOTHING: Tally = { readings: 0, pairs: 0, equal: 0, different: 0, near: 0 };
+
+/** What several blocks come to, or, taken away, others than some of them. */
+export const together = (tallies: readonly Tally[], without: readonly Tally[] = []): Tally => {
+  const sum = { ...NOTHING };
+  const add = (tally: Tally, times: number) => {
+    for (const key of Object.keys(NOTHING) as (keyof Tally)[]) sum[key] += times * tally[key];
+  };
+  for (const tally of tallies) add(tally, 1);
+  for (const tally of without) add(tally, -1);
+  return sum;
+};
+
 /**
- * How likely two of some readings are the same by chance: the share of equal pairs among them, or what
- * the pairs that are a few steps apart allow, whichever is greater; at most 1, which it is where there
- * are too few to tell. Only readings within a block are pairs.
+ * How likely two readings are the same by chance: the share of equal pairs among them, or what the pairs
+ * that are a few steps apart allow, whichever is greater; at most 1, which it is where there are too few to
+ * tell.
  */
-export function coincidence(blocks: readonly (readonly number[])[], grain: Grain): number {
-  let [pairs, equal, near, alone, copies] = [0, 0, 0, 0, 0];
-  for (const values of blocks) {
-    const sorted = inOrder(values);
-    pairs += pairsOf(sorted.length);
-    copies += sorted.length;
-    const single = Float64Array.from(new Set(sorted));
-    alone += pairsOf(single.length);
-    equal += equalPairs(sorted);
-    near += nearPairs(single, grain);
-  }
-  if (alone < FEW) return 1;
+export function chanceIn({ readings, pairs, equal, different, near }: Tally): number {
+  if (different < FEW) return 1;
   // A copied table is full of equal pairs by its copies: these alone must not excuse them.
-  const share = Math.max(0, equal - copies / 2) / pairs;
-  const density = (near + 1) / (2 * NEAR * alone);
+  const share = Math.max(0, equal - readings / 2) / pairs;
+  const density = (near + 1) / (2 * NEAR * different);
   return Math.min(1, Math.max(density, share));
 }
 

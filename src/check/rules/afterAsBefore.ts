@@ -1,6 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
 import { keyIds } from "../../records/kind";
-import { coincidence, seldom } from "../chance";
+import { chanceIn, seldom, type Tally, tallyOf, together } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRun";
@@ -17,11 +17,11 @@ export const afterAsBefore: Rule = {
     if (!keyIds(table.kind).includes(STAGE)) return [];
     const reckoning = reckoningOf(table);
     const pairs = pairsOf(table, reckoning);
+    const all = [...pairs.values()].flat();
+    const tallies = reckoning.columns.map((_, column) => tallyIn(all, column, reckoning));
     return partsOf(table).flatMap((rows) => {
       const own = rows.flatMap((row) => pairs.get(row) ?? []);
-      return own.length < LEAST
-        ? []
-        : ofPart(rows, own, [...pairs.values()].flat(), reckoning, text);
+      return own.length < LEAST ? [] : ofPart(own, all.length, tallies, reckoning, text);
     });
   },
 };
@@ -56,24 +56,28 @@ function pairsOf(table: JudgedTable, { columns, read }: Reckoning): ReadonlyMap<
   );
 }
 
+/** How near the readings before and after lie in a column. */
+function tallyIn(pairs: readonly Pair[], column: number, { grains }: Reckoning): Tally {
+  const grain = grains[column];
+  const some = grain ? pairs.filter((pair) => pair.column === column) : [];
+  return together(grain ? some.map(({ before, after }) => tallyOf([before, after], grain)) : []);
+}
+
+/** @param all how many readings after the test there are in the table, and how near they lie to those before */
 function ofPart(
-  rows: readonly number[],
   own: readonly Pair[],
-  all: readonly Pair[],
-  { table, columns, grains }: Reckoning,
+  all: number,
+  tallies: readonly Tally[],
+  reckoning: Reckoning,
   text: FindingsText,
 ): Finding[] {
+  const { table, columns } = reckoning;
   const same = own.filter(isSame);
   const [first] = same;
-  const grain = grains[first?.column ?? -1];
-  if (!first || !grain || same.length < LEAST) return [];
-  const others = all.filter(({ row, column }) => column === first.column && !rows.includes(row));
-  const chance = coincidence(
-    others.map(({ before, after }) => [before, after]),
-    grain,
-  );
-  const expected =
-    (all.length / own.length) * choose(own.length, same.length) * chance ** same.length;
+  const tally = tallies[first?.column ?? -1];
+  if (!first || !tally || same.length < LEAST) return [];
+  const chance = chanceIn(together([tally], [tallyIn(own, first.column, reckoning)]));
+  const expected = (all / own.length) * choose(own.length, same.length) * chance ** same.length;
   if (expected >= SELDOM) return [];
   return [
     {

@@ -1,5 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
-import { coincidence, seldom } from "../chance";
+import { chanceIn, seldom, type Tally, tallyOf, together } from "../chance";
 import { type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 import { measured } from "../similar";
@@ -45,6 +45,7 @@ function alikeIn(blocks: readonly (readonly number[])[], reckoning: Reckoning): 
   const { columns, read } = reckoning;
   const long = blocks.filter(({ length }) => length >= ROWS);
   if (long.length <= OTHERS) return [];
+  const counted = columns.map((_, column) => countIn(long, column, reckoning));
   return long.flatMap((rows): Alike[] => {
     const alike = [...columns.keys()].filter((column) => {
       const [first, ...others] = rows.map((row) => read(row, column));
@@ -54,7 +55,7 @@ function alikeIn(blocks: readonly (readonly number[])[], reckoning: Reckoning): 
     // Rows that are the same in all of several columns are told as copies.
     if (alike.length === 0 || (filled.length > 1 && alike.length === filled.length)) return [];
     const telling = alike.flatMap((column) => {
-      const chance = chanceWithin(long, rows, column, reckoning) ** (rows.length - 1);
+      const chance = chanceBy(counted[column], rows, column, reckoning) ** (rows.length - 1);
       return chance < TELLING ? [{ column, chance }] : [];
     });
     const expected = telling.reduce(
@@ -67,23 +68,47 @@ function alikeIn(blocks: readonly (readonly number[])[], reckoning: Reckoning): 
   });
 }
 
-/** How likely two rows of a block read the same, by the other blocks. */
-function chanceWithin(
+/** The blocks that have enough numbers in a column: how many, of how many of them all rows are alike, and how near they lie. */
+interface Counted {
+  readonly blocks: number;
+  readonly alike: number;
+  readonly tally: Tally;
+}
+
+function countIn(
   blocks: readonly (readonly number[])[],
+  column: number,
+  { grains, read }: Reckoning,
+): Counted | undefined {
+  const grain = grains[column];
+  if (!grain) return undefined;
+  const filled = blocks
+    .map((rows) => rows.map((row) => read(row, column)).filter((one) => typeof one === "number"))
+    .filter((values) => values.length >= ROWS);
+  return {
+    blocks: filled.length,
+    alike: filled.filter((values) => values.every((one) => one === values[0])).length,
+    tally: together(filled.map((values) => tallyOf(values, grain))),
+  };
+}
+
+/** How likely two rows of a block, of which all are alike, read the same, by the other blocks. */
+function chanceBy(
+  counted: Counted | undefined,
   own: readonly number[],
   column: number,
   { grains, read }: Reckoning,
 ): number {
   const grain = grains[column];
-  if (!grain) return 1;
-  const others = blocks.flatMap((rows) => {
-    const values = rows.map((row) => read(row, column)).filter((one) => typeof one === "number");
-    return rows === own || values.length < ROWS ? [] : [values];
-  });
-  if (others.length < OTHERS) return 1;
+  const others = (counted?.blocks ?? 0) - 1;
+  if (!counted || !grain || others < OTHERS) return 1;
+  const mine = tallyOf(
+    own.map((row) => Number(read(row, column))),
+    grain,
+  );
   // Blocks of which all rows are alike, as many as there are, excuse this one.
-  const same = others.filter((values) => values.every((one) => one === values[0])).length;
-  return Math.max(coincidence(others, grain), (same / others.length) ** (1 / (own.length - 1)));
+  const same = (counted.alike - 1) / others;
+  return Math.max(chanceIn(together([counted.tally], [mine])), same ** (1 / (own.length - 1)));
 }
 
 function finding(

@@ -3,7 +3,7 @@ import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { coincidence, type Grain, grainOf, inGrain, seldom } from "../chance";
+import { chanceIn, type Grain, grainOf, inGrain, seldom, tallyOf } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { groupsIn, measured } from "../similar";
@@ -191,5 +191,5 @@ function chancesIn(
     const value = numberOf(cells[row], column);
     if (value !== undefined) values[of[row] ?? 0]?.push(inGrain(value, grain));
   }
-  return values.map((some) => coincidence([some], grain));
+  return values.map((some) => chanceIn(tallyOf(some, grain)));
 }

@@ -1,4 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
+import { alikeRows, cellsOf } from "../../records/cellsOf";
 import type { Column, Row } from "../../records/kind";
 import { seldom } from "../chance";
 import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
@@ -43,7 +44,7 @@ function ofError(table: JudgedTable, error: Column, context: Context): Finding[]
   const reading = readingOf(table, error, context);
   if (!reading) return [];
   const points = pointsOf(table, error, reading, context);
-  const blocks = devicesIn(table).flatMap((rows) => {
+  const blocks = alikeRows(table.rows, ["object", "part"], table.aside).flatMap((rows) => {
     const own = rows.flatMap((row) => points.get(row) ?? []);
     return own.length >= POINTS ? [own] : [];
   });
@@ -94,16 +95,17 @@ function pointsOf(
   { id }: Column,
   context: Context,
 ): ReadonlyMap<number, Point> {
-  const numbers = table.judged.flatMap((row) => {
-    const cell = row[id];
-    return typeof cell === "number" && cell > 0 ? [cell] : [];
-  });
+  const usual = usualDecimals(
+    cellsOf(table.judged, id).filter(
+      (cell): cell is number => typeof cell === "number" && cell > 0,
+    ),
+  );
   return new Map(
     table.judged.flatMap((row, at) => {
       const [cell, now] = [row[id], errorOf(row, error, context)];
       if (typeof cell !== "number" || !(cell > 0) || now === undefined || table.aside.has(at))
         return [];
-      const last = 10 ** -Math.max(decimals(cell), usualDecimals(cell, numbers));
+      const last = 10 ** -Math.max(decimals(cell), usual(cell));
       const next = errorOf({ ...row, [id]: cell + last }, error, context);
       const step = next === undefined ? 0 : Math.abs(next - now);
       return [[at, { row: at, error: now, step }] as const];
@@ -111,23 +113,21 @@ function pointsOf(
   );
 }
 
-/** Digits after the point of readings of about this size. */
-const usualDecimals = (cell: number, numbers: readonly number[]): number =>
-  median(
-    inOrder(
-      numbers.filter((one) => one <= SIZE * cell && one >= cell / SIZE).map((one) => decimals(one)),
-    ),
-  );
-
-/** The rows of each device of a panel. */
-function devicesIn({ rows, aside }: JudgedTable): number[][] {
-  const devices = new Map<string, number[]>();
-  for (const [row, { object, part }] of rows.entries()) {
-    if (aside.has(row)) continue;
-    const key = `${object}\u0000${part}`;
-    devices.set(key, [...(devices.get(key) ?? []), row]);
-  }
-  return [...devices.values()];
+/** Tells how many digits after the point readings of about a size have, once for each size. */
+function usualDecimals(numbers: readonly number[]): (cell: number) => number {
+  const digits = numbers.map(decimals);
+  const known = new Map<number, number>();
+  return (cell) => {
+    const before = known.get(cell);
+    if (before !== undefined) return before;
+    const alike = digits.filter((_, at) => {
+      const one = numbers[at] ?? 0;
+      return one <= SIZE * cell && one >= cell / SIZE;
+    });
+    const usual = median(inOrder(alike));
+    known.set(cell, usual);
+    return usual;
+  };
 }
 
 function finding(
