@@ -9,6 +9,7 @@ import { SURVEY_RULES } from "./rules";
 import { compare, resultOf } from "./rules/judge";
 import type { SurveyContext } from "./rules/rule";
 import { surveyBook } from "./surveyBook";
+import { tellOnce } from "./tellOnce";
 import type { Concept } from "./words/words";
 
 /** Rated voltages of switchgear that the check knows of, kV. */
@@ -159,7 +160,7 @@ export function checkSurvey(
   const { context, findings } = surveyed(snapshot, today, answers, text);
   return {
     blocks: context.survey.blocks.map(blockOf),
-    findings,
+    findings: tellOnce(findings, context.survey, text),
     questions: [
       ...(answers.ratedkV === undefined ? [text.rated] : []),
       ...(answers.basis === undefined ? [text.basis] : []),

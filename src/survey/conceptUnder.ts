@@ -3,7 +3,7 @@ import type { Unit } from "../quantities/units";
 import type { Cell } from "./cells";
 import { dayOf } from "./dayOf";
 import { positionsAmong } from "./phases";
-import { verdictIn } from "./words/sheetWords";
+import { isWord, verdictIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** What the values of a column are, whatever its title says: names of panels, phases, dates, verdicts. */
@@ -11,7 +11,7 @@ export const conceptByValues = (cells: readonly Cell[]): Concept | undefined => 
   if (cells.length < 2) return undefined;
   const share = (is: (cell: Cell) => boolean) => cells.filter(is).length / cells.length;
   if (share(({ day }) => day !== undefined) > 0.7) return "date";
-  if (share((cell) => isVerdict(cell)) > 0.7) return "result";
+  if (share(isVerdict) > 0.7) return isOneNo(cells) ? undefined : "result";
   // One letter again and again is a mark: "Y, Y, N, Y". Phases take turns.
   const [first] = cells;
   const isMark = first !== undefined && /^(?:\p{L}|nc|so)$/iu.test(first.text);
@@ -20,6 +20,12 @@ export const conceptByValues = (cells: readonly Cell[]): Concept | undefined => 
   return cells.length >= 3 && isMarked && share(({ text }) => text === usual) > 0.7
     ? "result"
     : undefined;
+};
+
+/** Whether nearly all say no in one word: nothing was found, and nothing failed. */
+const isOneNo = (cells: readonly Cell[]): boolean => {
+  const no = cells.filter(({ text, says }) => says === undefined && isWord(text, "no"));
+  return no.length > cells.length * 0.7;
 };
 
 const isTick = (text: string) => /^x$/i.test(text) || verdictIn(text) === "Pass";
@@ -85,7 +91,10 @@ export const arePlaces = (cells: readonly Cell[]) => {
 };
 
 export const areUnits = (cells: readonly Cell[]) =>
-  cells.length > 1 && cells.filter(({ text }) => readUnit(text).ok).length > cells.length * 0.7;
+  cells.length > 1 &&
+  // "Bar" with a capital is the earth bar.
+  cells.filter(({ text }) => readUnit(text).ok && !/^\p{Lu}\p{Ll}{2}/u.test(text)).length >
+    cells.length * 0.7;
 
 const areDays = (cells: readonly Cell[]) =>
   cells.length > 1 && cells.filter((cell) => dayOf(cell) !== undefined).length > cells.length * 0.7;

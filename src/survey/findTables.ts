@@ -124,6 +124,17 @@ const hasBody = (view: SheetView, { row, left, right }: Segment): boolean => {
   return false;
 };
 
+/** Whether the lines under a stretch have labels at its left that name connections, units or what a table has columns for. */
+const haveLabels = (view: SheetView, { row, left }: Segment): boolean => {
+  const labels = [1, 2, 3, 4, 5].flatMap((step) => view.at(row + step, left - 1) ?? []);
+  const texts = labels.map(({ text }) => text);
+  const isPlace = positionsAmong(texts);
+  const told = labels.filter(
+    (cell) => isPlace(cell.text) !== undefined || (!isValue(cell) && isTitle(cell)),
+  );
+  return told.length >= 3 && told.length >= labels.length * 0.6;
+};
+
 /** Lines under a title that show what its column holds. */
 const SHOWN = 3;
 
@@ -143,7 +154,8 @@ const hasBodyOfColumns = (view: SheetView, segment: Segment): boolean => {
       cell.day === undefined,
   );
   if (cells.length < 3 || !areWords || new Set(texts).size < texts.length) return false;
-  if (!cells.some(isTitle) || cells.filter(isValue).length > cells.length / 2) return false;
+  if (!cells.some(isTitle) && !haveLabels(view, segment)) return false;
+  if (cells.filter(isValue).length > cells.length / 2) return false;
   const lines = [1, 2, 3].map((step) =>
     cells.map((cell) => view.at(row + step, column(view, cell))),
   );

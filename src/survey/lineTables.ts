@@ -12,6 +12,8 @@ interface LineTable {
   readonly table: FoundTable;
   /** Titles over the names of the columns, which count for all lines. */
   readonly above: readonly Cell[];
+  /** The column of the turned table in which the panels stand, where its titles show it. */
+  readonly panelAt?: number;
 }
 
 /** Columns that may stand beside the values of such a table. */
@@ -41,10 +43,50 @@ const areSeveral = (columns: readonly SurveyColumn[]): boolean =>
 
 const LIMITS: readonly Concept[] = ["limit", "minimum", "maximum", "required"];
 
+/** What lines below the titles name that are no panels: two of them, and the panels stand across. */
+const LINES: readonly (Concept | undefined)[] = [
+  "date",
+  "by",
+  "tester",
+  "result",
+  "instrument",
+  "minimum",
+  "maximum",
+  "limit",
+  "air",
+  "temperature",
+  "humidity",
+];
+
+/** Columns that are called by what the panels are for, as the labels of the lines show: "Incomer | Tie | Metering" over readings, date and result. */
+const dutiesOf = (
+  view: SheetView,
+  { head, bottom, left }: FoundTable,
+  columns: readonly SurveyColumn[],
+): ReadonlySet<number> => {
+  const texts = Array.from(
+    { length: bottom - head },
+    (_, index) => (view.at(head + 1 + index, left) ?? view.at(head + 1 + index, left - 1))?.text,
+  );
+  const aside = texts.filter((text) => text !== undefined && LINES.includes(conceptOf(text)));
+  if (aside.length < 2) return new Set();
+  const own = view.at(head + 1, left);
+  const isLabel = own !== undefined && isWords(own);
+  const found = columns.filter(
+    ({ at, title }) =>
+      (at !== left || !isLabel) &&
+      unitIn(title) === undefined &&
+      [undefined, "name", "panel"].includes(conceptOf(title)),
+  );
+  return new Set(found.map(({ at }) => at));
+};
+
 interface Parts {
   readonly labels: readonly number[];
   readonly values: readonly number[];
   readonly others: readonly number[];
+  /** Whether the columns are panels called by what they are for. */
+  readonly isOfDuties: boolean;
 }
 
 /** The columns of labels, of values and of what counts for all values; undefined for a table with titles of quantities. */
@@ -56,8 +98,11 @@ const partsOf = (
   const names = namesOf(columns);
   const isPhase = ({ position, unit }: SurveyColumn) =>
     position !== undefined && unit === undefined;
-  const isValueColumn = (column: SurveyColumn) =>
+  const isNamed = (column: SurveyColumn) =>
     column.lines.some((line) => names.has(line)) || isPhase(column);
+  const told = dutiesOf(view, table, columns);
+  const duties = told.size > columns.filter(isNamed).length ? told : new Set<number>();
+  const isValueColumn = (column: SurveyColumn) => isNamed(column) || duties.has(column.at);
   const values = columns.filter(isValueColumn).map(({ at }) => at);
   const first = values[0] ?? 0;
   const left = columns.filter(({ at }) => at < first);
@@ -76,8 +121,8 @@ const partsOf = (
     !others.every(({ concept }) => BESIDE.includes(concept))
   )
     return undefined;
-  return names.size >= 2 || tellsQuantities(view, table, labels)
-    ? { labels, values, others: others.map(({ at }) => at) }
+  return names.size >= 2 || duties.size >= 2 || tellsQuantities(view, table, labels)
+    ? { labels, values, others: others.map(({ at }) => at), isOfDuties: duties.size >= 2 }
     : undefined;
 };
 
@@ -100,7 +145,7 @@ const isOfPanels = (view: SheetView, { top, head, bottom }: FoundTable, at: numb
 const labelsLeftOf = (view: SheetView, { head, bottom, left }: FoundTable): number[] => {
   for (let at = left - 1; at >= 0; at--) {
     const cells = Array.from({ length: bottom - head }, (_, index) =>
-      view.at(head + 1 + index, at),
+      view.shown(head + 1 + index, at),
     );
     const words = cells.filter((cell) => cell !== undefined && isWords(cell)).length;
     if (words >= cells.length * 0.7) return [at];
@@ -214,7 +259,7 @@ export function lineTables(
 ): LineTable[] | undefined {
   const parts = partsOf(view, table, columns);
   if (!parts) return undefined;
-  const { labels, values, others } = parts;
+  const { labels, values, others, isOfDuties } = parts;
   const names = namesOf(columns);
   const heads = Array.from({ length: table.head - table.top + 1 }, (_, index) => table.top + index);
   const naming = namingRows(view, heads, values, names);
@@ -227,6 +272,7 @@ export function lineTables(
     return {
       view: windowOf(view, rows, [...nameRows, ...lines]),
       above: [...heading, ...above],
+      ...(isOfDuties ? { panelAt: 0 } : {}),
       table: {
         top: 0,
         head: labels.length - 1,

@@ -98,6 +98,34 @@ const isAsideLine = (cells: readonly Cell[], label: Cell | undefined): boolean =
   return first !== undefined && (LIMIT_LINES.includes(first) || first === "remarks");
 };
 
+/** Words at the beginning of a line that is about the columns: who measured them, when, and what came of it. */
+const OF_COLUMNS: readonly (Concept | undefined)[] = [
+  "date",
+  "by",
+  "tester",
+  "result",
+  "instrument",
+];
+
+/** The few lines of a table that begin with such a word; none where many do, since that is what its first column holds. */
+const namedLines = (draft: Draft): ReadonlySet<number> => {
+  const { view, table } = draft;
+  const rows = Array.from(
+    { length: table.bottom - table.head },
+    (_, index) => table.head + 1 + index,
+  );
+  const named = rows.filter((row) => {
+    const cell = view.at(row, table.left);
+    return (
+      cell !== undefined &&
+      typeof cell.value === "string" &&
+      !isValue(cell) &&
+      OF_COLUMNS.includes(conceptOf(cell.text))
+    );
+  });
+  return new Set(named.length <= rows.length * 0.4 ? named : []);
+};
+
 /** The lines of a table that hold records, with what banners between them say. */
 function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
   const { view, table } = draft;
@@ -105,6 +133,7 @@ function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
   const aside: Line[] = [];
   let banner: { text: string; facts: Facts } | undefined;
   const label = labelOf(draft);
+  const named = namedLines(draft);
   for (let row = table.head + 1; row <= table.bottom; row++) {
     const cells = cellsOf(draft, row);
     const [first] = cells;
@@ -112,7 +141,7 @@ function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
     const isBanner = cells.length === 1 && !isValue(first) && typeof first.value === "string";
     if (isBanner) banner = { text: first.text, facts: factsIn(first) };
     const line = { row, cells, facts: banner?.facts ?? NO_FACTS, banner: banner?.text };
-    if (isAsideLine(cells, label && view.at(row, label.at))) aside.push(line);
+    if (isAsideLine(cells, label && view.at(row, label.at)) || named.has(row)) aside.push(line);
     else if (!isBanner && !isSummary(cells)) lines.push(line);
   }
   // A line with a fraction of the cells of the others is a note or a count at the foot of the table.
@@ -141,7 +170,11 @@ const labelOf = ({ view, columns, table }: Draft): SurveyColumn | undefined =>
       view.at(table.head + 1 + index, at),
     );
     const told = words.filter(
-      (cell) => cell !== undefined && cell.number === undefined && unitIn(cell.text) !== undefined,
+      (cell) =>
+        cell !== undefined &&
+        cell.number === undefined &&
+        !/^\p{Lu}\p{Ll}{2,}$/u.test(cell.text) &&
+        unitIn(cell.text) !== undefined,
     );
     return title === "" || (told.length > 0 && told.length >= words.length * 0.5);
   });
@@ -220,7 +253,7 @@ function readingsOf(draft: Draft): Measure[] {
     isTransformer ? { ...measure, kind: injectedOf(draft)[0]?.kind ?? measure.kind } : measure,
   );
   const levels = levelsOf(draft, found);
-  found.push(...levels, ...injectedOf(draft), ...excitingOf(draft));
+  found.push(...levels, ...injectedOf(draft), ...excitingOf(draft), ...releasesOf(draft));
   // Columns that are titled by what is measured alone, under a heading that tells the unit.
   const isPlain = ({ concept, numbers, computed, at, unit, title }: SurveyColumn) =>
     concept === undefined &&
@@ -290,10 +323,35 @@ const excitingOf = ({ columns, around }: Draft): Measure[] =>
         .map((column) => ({ column, kind: "excitation" }))
     : [];
 
+/** The voltages at which the releases of a drive work. */
+const releasesOf = ({ columns, around }: Draft): Measure[] =>
+  columns
+    .filter(
+      ({ concept, unit, operation, computed }) =>
+        concept === "voltage" && unit === "V" && operation !== undefined && !computed,
+    )
+    .flatMap((column) => {
+      const kind = kindOf("V", { title: column.title, words: around.words });
+      return kind === "mechanism" || kind === "protection" ? [{ column, kind }] : [];
+    });
+
+/** Whether a column can be one of test levels: volts of control circuits are none. */
+const isHigh = ({ view, table }: Draft, { at, unit, operation }: SurveyColumn): boolean => {
+  if (operation !== undefined) return false;
+  if (unit !== "V") return true;
+  const volts = Array.from({ length: table.bottom - table.head }, (_, index) =>
+    view.at(table.head + 1 + index, at),
+  ).flatMap((cell) => cell?.number ?? []);
+  return volts.some((number) => number >= 1000);
+};
+
 /** The column of test levels, where the table is one of withstand tests. */
-function levelsOf({ columns, around }: Draft, found: readonly Measure[]): Measure[] {
+function levelsOf(draft: Draft, found: readonly Measure[]): Measure[] {
+  const { columns, around } = draft;
   const has = (concept: Concept) => columns.some((column) => column.concept === concept);
-  const applied = columns.filter(({ concept, computed }) => concept === "voltage" && !computed);
+  const applied = columns.filter(
+    (column) => column.concept === "voltage" && !column.computed && isHigh(draft, column),
+  );
   const isNamed = around.words.some((text) => kindsIn(text).includes("withstand"));
   const isWithstand =
     has("discharge") || has("leakage") || (found.length === 0 && (has("duration") || isNamed));
@@ -688,6 +746,21 @@ const kindHere = (
   return unit === column.unit ? kind : (kindOf(unit, { title: column.title, words }) ?? kind);
 };
 
+/** Whether a line has a reading or a place for one: dates and verdicts under all of several readings are about the columns. */
+const holdsReadings = ({ view }: Draft, measures: readonly Measure[], row: number): boolean => {
+  const asked = measures.filter(({ column: { concept } }) => concept !== "result");
+  const cells = asked.flatMap(({ column: { at } }) => view.at(row, at) ?? []);
+  return (
+    asked.length < 3 ||
+    cells.length < asked.length * 0.7 ||
+    cells.some((cell) => (cell.number !== undefined && cell.day === undefined) || isGap(cell))
+  );
+};
+
+/** Whether a cell stands for a reading that is not there. */
+const isGap = ({ text }: Cell): boolean =>
+  isWord(text, "notDone") || isWord(text, "notApplicable") || /^[-–—?.…/]+$/.test(text);
+
 /** Reads a table as records; undefined where it holds none that are known. */
 export function readTable(draft: Draft): Block | undefined {
   const { columns, around } = draft;
@@ -695,7 +768,8 @@ export function readTable(draft: Draft): Block | undefined {
   if (measures.length === 0) return undefined;
   const { lines: all, aside } = linesOf(draft);
   const timed = measures.some(({ kind }) => kind === "indexCurve") && isOverTime(draft);
-  const lines = timed ? all.filter(({ cells: [first] }) => first && isTime(first)) : all;
+  const own = all.filter(({ row }) => holdsReadings(draft, measures, row));
+  const lines = timed ? own.filter(({ cells: [first] }) => first && isTime(first)) : own;
   const carried = carrier(draft, lines);
   const panelColumn =
     columns.find(({ concept }) => concept === "panel") ??

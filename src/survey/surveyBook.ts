@@ -232,7 +232,12 @@ function surveySheet(
     const columns = apart.view === view ? found.columns : named(apart.view, apart.table);
     const lines = lineTables(apart.view, apart.table, columns);
     const parts = lines?.map(
-      (one): Found => ({ ...one, columns: nameColumns(one.view, one.table) }),
+      ({ panelAt, ...one }): Found => ({
+        ...one,
+        columns: nameColumns(one.view, one.table).map((column) =>
+          column.at === panelAt ? { ...column, concept: "panel" as const } : column,
+        ),
+      }),
     ) ?? [{ ...apart, columns }];
     return parts.flatMap((part): [Found, Block][] => {
       const block = readFound(sheet, found.table, part);

@@ -24,6 +24,8 @@ export const survey = {
     `${lines} of ${all} readings lie outside the stated limit, ${limitWords(side, limit)}, and are marked as passed: is the limit, or its unit, the right one?`,
   belowCriterion: (value: string, criterion: string, source: string) =>
     `The test level of this table is ${value}; the criterion is ${criterion} (${source}): which document sets the lower level?`,
+  toldOnce: (times: number, readings: number, message: string) =>
+    `${message} The same holds ${times} times among ${readings} readings: is the table laid out as it was read here?`,
   statedAt: (address: string) => `stated at ${address}`,
   missingReading: (result: string | undefined) =>
     result === undefined

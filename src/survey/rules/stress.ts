@@ -191,7 +191,9 @@ const find = (context: SurveyContext): Finding[] =>
       const required =
         requiredOf(levels, context) ??
         (levels.length < ENOUGH ? requiredOf(alike, context) : undefined);
-      return required ? levels.flatMap((level) => judge(level, required, context)) : [];
+      const off = required ? levels.flatMap((level) => judge(level, required, context)) : [];
+      // Where a third of the lines differ there is more than one level.
+      return off.length > Math.max(2, levels.length / 3) ? [] : off;
     });
     return alike[0]?.sort === "withstand level"
       ? [...found, ...blocks.flatMap((levels) => againstCriterion(levels, context)).slice(0, 1)]

@@ -199,6 +199,8 @@ export const en: SheetWords = {
     reading: [
       "(?:.* )?(?:reading|readings|value|values|measured|resistance|megohms?|gigohms?|insulation)(?: .*)?",
       "ir(?: .*)?",
+      "pick ?up(?: .*)?",
+      "(?:.* )meas(?:d)?(?: \\S+)?",
       "(?:meas|measd|obtained|observed|came at|recorded)(?: .*)?",
       "(?:displayed|display|indicated|shown|actual|reads)(?: .*)?",
       "r(?: (?:\\d+|\\S?ω|min|s))*",
