@@ -29,8 +29,8 @@ export const vtMeasuring = {
   title: "Voltage transformers: limits of error, measuring",
   source: source(
     "limits of error by class",
-    "memory",
-    "0.1 to 3 from 80 % to 120 %; the figures are quoted from tables for electronic transformers",
+    "signed",
+    "0.1 to 3 from 80 % to 120 %; an instrument maker's manual prints the same figures for electronic transformers",
   ),
   of: "class",
   columns: COLUMNS,

@@ -105,7 +105,7 @@ export const airRule = {
 /** Operating range of closing coils and shunt releases, parts of the rated supply voltage. */
 export const coils: NamedTable<CoilRange> = {
   title: "Coils: operating range, parts of the rated voltage",
-  source: source("operating range of closing coils and shunt releases", { certainty: "memory" }),
+  source: source("operating range of closing coils and shunt releases", { certainty: "signed" }),
   of: "coil, supply",
   columns: { least: "least", most: "most" },
   rows: {
@@ -122,7 +122,7 @@ export const undervoltage: UndervoltageRange & { readonly source: Source } = {
   dropoutLeast: 0.35,
   dropoutMost: 0.7,
   source: source("undervoltage release: drops out from 70 % to 35 %, picks up at 85 %", {
-    certainty: "memory",
+    certainty: "signed",
   }),
 };
 

@@ -4,7 +4,7 @@ const source: Source = {
   document: "IEC 62271-100",
   edition: "2021",
   place: "simultaneity of poles, where the maker says nothing",
-  certainty: "memory",
+  certainty: "signed",
 };
 
 /** Part of a cycle that the poles of one operation may differ by. */

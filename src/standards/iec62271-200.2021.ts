@@ -17,7 +17,7 @@ const continuity: Source = {
   document: "IEC 62271-200",
   edition: "2021",
   place: "continuity of the earthing circuit",
-  certainty: "memory",
+  certainty: "signed",
 };
 
 /** Continuity of the earthing circuit: at this direct current, A, the drop to the earthing point is no more than this, V. */

@@ -29,7 +29,7 @@ export const ctRelaying = {
     document: "IEEE C57.13",
     edition: "2016",
     place: "relaying classes: 3 % at rated current, 10 % at 20 times",
-    certainty: "memory",
+    certainty: "signed",
     note: "10 % at 20 times quoted by a relay maker; 3 % at rated current from memory",
   },
   of: "class",

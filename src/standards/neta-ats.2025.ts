@@ -51,7 +51,7 @@ export const groundContinuity: Criterion = {
     document: "ANSI/NETA ATS",
     edition: "2025",
     place: "grounding systems, point-to-point resistance 0.5 Ω",
-    certainty: "memory",
+    certainty: "signed",
   },
 };
 
@@ -75,7 +75,7 @@ export const jointTorques: NamedTable<TorqueRow> = {
     document: "ANSI/NETA ATS",
     edition: "2025",
     place: "tables 100.12.1 to 100.12.4",
-    certainty: "memory",
+    certainty: "signed",
     note: "where the maker gives none; the layout of the table was read, its values were not",
   },
   of: "bolt",

@@ -88,10 +88,11 @@ const isTyped = (row: Row, lineup: Lineup) =>
 
 const ENDS = ["least", "most"] as const;
 
-/** Where a limit comes from. */
+/** Where a limit comes from; of one that was typed, the document beside it says it. */
 const sourceFor = (end: End, row: Row, lineup: Lineup): string =>
-  sourceOf((end === "least" ? least : most)(row, lineup)) ||
-  "none given: type the value here and name its document beside it";
+  sourceOf((end === "least" ? least : most)(row, lineup)) || TO_NAME;
+const TO_NAME =
+  "as typed here, by the document beside it; without one, type it and name its document";
 
 const columns: readonly Column[] = [
   { id: "object", header: "Panel or lineup", role: "key", width: 15 },

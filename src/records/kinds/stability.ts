@@ -48,7 +48,8 @@ const ownSpill: Own = stricterOf(
   "most",
   (row, lineup) => {
     const scheme = schemeOf(row, lineup);
-    return isSpill(row) ? itemLimit(scheme, scheme?.spillPercent) : undefined;
+    const given = isSpill(row) ? itemLimit(scheme, scheme?.spillPercent) : undefined;
+    return given && { ...given, from: "project" };
   },
   mostOf({ name: "scheme spill %", of: isSpill }),
 );
