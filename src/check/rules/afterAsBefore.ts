@@ -18,6 +18,7 @@ export const afterAsBefore: Rule = {
     const reckoning = reckoningOf(table);
     const pairs = pairsOf(table, reckoning);
     const all = [...pairs.values()].flat();
+    if (all.filter(isSame).length < LEAST) return [];
     const tallies = reckoning.columns.map((_, column) => tallyIn(all, column, reckoning));
     return partsOf(table).flatMap((rows) => {
       const own = rows.flatMap((row) => pairs.get(row) ?? []);

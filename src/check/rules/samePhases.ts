@@ -1,5 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
-import { chanceIn, seldom, type Tally, tallyOf, together } from "../chance";
+import { chanceIn, seldom, tallyOf, together } from "../chance";
 import { type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 import { measured } from "../similar";
@@ -45,19 +45,15 @@ function alikeIn(blocks: readonly (readonly number[])[], reckoning: Reckoning): 
   const { columns, read } = reckoning;
   const long = blocks.filter(({ length }) => length >= ROWS);
   if (long.length <= OTHERS) return [];
-  const counted = columns.map((_, column) => countIn(long, column, reckoning));
-  return long.flatMap((rows): Alike[] => {
-    const alike = [...columns.keys()].filter((column) => {
-      const [first, ...others] = rows.map((row) => read(row, column));
-      return typeof first === "number" && others.every((one) => one === first);
-    });
+  const alike = new Map<readonly number[], AlikeIn[]>();
+  for (const column of columns.keys())
+    for (const [rows, chance] of alikeInColumn(long, column, reckoning))
+      alike.set(rows, [...(alike.get(rows) ?? []), { column, chance }]);
+  return [...alike].flatMap(([rows, some]): Alike[] => {
     const filled = [...columns.keys()].filter((column) => read(rows[0] ?? -1, column) !== null);
     // Rows that are the same in all of several columns are told as copies.
-    if (alike.length === 0 || (filled.length > 1 && alike.length === filled.length)) return [];
-    const telling = alike.flatMap((column) => {
-      const chance = chanceBy(counted[column], rows, column, reckoning) ** (rows.length - 1);
-      return chance < TELLING ? [{ column, chance }] : [];
-    });
+    if (filled.length > 1 && some.length === filled.length) return [];
+    const telling = some.filter(({ chance }) => chance < TELLING);
     const expected = telling.reduce(
       (product, { chance }) => product * chance,
       long.length * filled.length,
@@ -68,47 +64,31 @@ function alikeIn(blocks: readonly (readonly number[])[], reckoning: Reckoning): 
   });
 }
 
-/** The blocks that have enough numbers in a column: how many, of how many of them all rows are alike, and how near they lie. */
-interface Counted {
-  readonly blocks: number;
-  readonly alike: number;
-  readonly tally: Tally;
+interface AlikeIn {
+  readonly column: number;
+  /** How likely all rows of the block read the same, by how those of other blocks differ. */
+  readonly chance: number;
 }
 
-function countIn(
+/** The blocks of which all rows read the same in a column, with how likely each is. */
+function alikeInColumn(
   blocks: readonly (readonly number[])[],
   column: number,
   { grains, read }: Reckoning,
-): Counted | undefined {
+): (readonly [rows: readonly number[], chance: number])[] {
   const grain = grains[column];
-  if (!grain) return undefined;
-  const filled = blocks
-    .map((rows) => rows.map((row) => read(row, column)).filter((one) => typeof one === "number"))
-    .filter((values) => values.length >= ROWS);
-  return {
-    blocks: filled.length,
-    alike: filled.filter((values) => values.every((one) => one === values[0])).length,
-    tally: together(filled.map((values) => tallyOf(values, grain))),
-  };
-}
-
-/** How likely two rows of a block, of which all are alike, read the same, by the other blocks. */
-function chanceBy(
-  counted: Counted | undefined,
-  own: readonly number[],
-  column: number,
-  { grains, read }: Reckoning,
-): number {
-  const grain = grains[column];
-  const others = (counted?.blocks ?? 0) - 1;
-  if (!counted || !grain || others < OTHERS) return 1;
-  const mine = tallyOf(
-    own.map((row) => Number(read(row, column))),
-    grain,
-  );
-  // Blocks of which all rows are alike, as many as there are, excuse this one.
-  const same = (counted.alike - 1) / others;
-  return Math.max(chanceIn(together([counted.tally], [mine])), same ** (1 / (own.length - 1)));
+  const [same, unlike]: [(readonly number[])[], number[][]] = [[], []];
+  for (const rows of blocks) {
+    const values = rows.map((row) => read(row, column)).filter((one) => typeof one === "number");
+    if (values.length < rows.length) continue;
+    if (values.every((one) => one === values[0])) same.push(rows);
+    else unlike.push(values);
+  }
+  if (!grain || same.length === 0 || unlike.length < OTHERS) return [];
+  const chance = chanceIn(together(unlike.map((values) => tallyOf(values, grain))));
+  // The other blocks of which all rows are alike, as many as there are, excuse each.
+  const share = (same.length - 1) / (same.length - 1 + unlike.length);
+  return same.map((rows) => [rows, Math.max(share, chance ** (rows.length - 1))] as const);
 }
 
 function finding(

@@ -1,6 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
-import type { Column, Row } from "../../records/kind";
+import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
 import { seldom } from "../chance";
 import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
@@ -13,8 +13,10 @@ const POINTS = 3;
 const OTHERS = 8;
 /** Above `SELDOM` and up to here it is worth a note, and no more. */
 const UNLIKELY = 0.02;
-/** Readings within this factor are written with as many digits. */
-const SIZE = 3;
+/** Readings within half a decade are written with as many digits. */
+const sizeOf = (reading: number): number => Math.round(2 * Math.log10(reading));
+/** Above this share of how far such devices are off, an error is one. */
+const SMALL = 0.25;
 /** Devices that a finding names one by one. */
 const NAMED = 5;
 
@@ -41,10 +43,11 @@ interface Point {
 }
 
 function ofError(table: JudgedTable, error: Column, context: Context): Finding[] {
-  const reading = readingOf(table, error, context);
+  const devices = alikeRows(table.rows, ["object", "part"], table.aside);
+  const reading = hasNone(table, error, devices) ? readingOf(table, error, context) : undefined;
   if (!reading) return [];
   const points = pointsOf(table, error, reading, context);
-  const blocks = alikeRows(table.rows, ["object", "part"], table.aside).flatMap((rows) => {
+  const blocks = devices.flatMap((rows) => {
     const own = rows.flatMap((row) => points.get(row) ?? []);
     return own.length >= POINTS ? [own] : [];
   });
@@ -56,6 +59,24 @@ function ofError(table: JudgedTable, error: Column, context: Context): Finding[]
     1,
   );
   return expected < UNLIKELY ? [finding(table, reading, exact, expected, context.text)] : [];
+}
+
+/** Whether a device is there that hardly shows an error: without one nothing more is worked out. */
+function hasNone(
+  table: JudgedTable,
+  { id }: Column,
+  devices: readonly (readonly number[])[],
+): boolean {
+  const errors = cellsOf(table.judged, id).filter((error) => typeof error === "number");
+  const { spread } = robust(errors);
+  return devices.some(
+    (rows) =>
+      rows.length >= POINTS &&
+      rows.every((row) => {
+        const error = table.judged[row]?.[id];
+        return isBlank(error) || (typeof error === "number" && Math.abs(error) <= SMALL * spread);
+      }),
+  );
 }
 
 const isNil = ({ error, step }: Point) => Math.abs(error) <= step / 2 + 1e-9;
@@ -95,17 +116,13 @@ function pointsOf(
   { id }: Column,
   context: Context,
 ): ReadonlyMap<number, Point> {
-  const usual = usualDecimals(
-    cellsOf(table.judged, id).filter(
-      (cell): cell is number => typeof cell === "number" && cell > 0,
-    ),
-  );
+  const usual = usualDecimals(cellsOf(table.judged, id));
   return new Map(
     table.judged.flatMap((row, at) => {
       const [cell, now] = [row[id], errorOf(row, error, context)];
       if (typeof cell !== "number" || !(cell > 0) || now === undefined || table.aside.has(at))
         return [];
-      const last = 10 ** -Math.max(decimals(cell), usual(cell));
+      const last = 10 ** -Math.max(decimals(cell), usual.get(sizeOf(cell)) ?? 0);
       const next = errorOf({ ...row, [id]: cell + last }, error, context);
       const step = next === undefined ? 0 : Math.abs(next - now);
       return [[at, { row: at, error: now, step }] as const];
@@ -113,21 +130,16 @@ function pointsOf(
   );
 }
 
-/** Tells how many digits after the point readings of about a size have, once for each size. */
-function usualDecimals(numbers: readonly number[]): (cell: number) => number {
-  const digits = numbers.map(decimals);
-  const known = new Map<number, number>();
-  return (cell) => {
-    const before = known.get(cell);
-    if (before !== undefined) return before;
-    const alike = digits.filter((_, at) => {
-      const one = numbers[at] ?? 0;
-      return one <= SIZE * cell && one >= cell / SIZE;
-    });
-    const usual = median(inOrder(alike));
-    known.set(cell, usual);
-    return usual;
-  };
+/** Digits after the point that most readings have, by their size. */
+function usualDecimals(cells: readonly CellValue[]): ReadonlyMap<number, number> {
+  const sizes = new Map<number, number[]>();
+  for (const cell of cells)
+    if (typeof cell === "number" && cell > 0) {
+      const some = sizes.get(sizeOf(cell));
+      if (some) some.push(decimals(cell));
+      else sizes.set(sizeOf(cell), [decimals(cell)]);
+    }
+  return new Map([...sizes].map(([size, some]) => [size, Math.floor(median(inOrder(some)))]));
 }
 
 function finding(
