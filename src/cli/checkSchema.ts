@@ -85,6 +85,7 @@ const against = z.strictObject({
       column: z.string(),
       before: cell,
       after: cell,
+      rows: z.optional(count).describe("how many rows were altered alike, where more than one"),
     }),
   ),
 });

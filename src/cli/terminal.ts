@@ -45,12 +45,13 @@ export function comparedWords(file: string, compared: Compared, text: CheckText)
     ...list(text.lists.closed, closed.map(told)),
     ...list(
       text.lists.altered,
-      altered.map(({ sheet, address, row, column, before, after }) =>
+      altered.map(({ sheet, address, row, column, before, after, rows }) =>
         text.altered(
           `${sheet}!${address}: ${row}`,
           column,
           String(before),
           String(after ?? text.blank),
+          rows,
         ),
       ),
     ),

@@ -30,6 +30,7 @@ export function ChangesSince({ file, compared }: Earlier): ReactElement {
         entry.column,
         String(entry.before),
         entry.after === undefined || entry.after === null ? undefined : String(entry.after),
+        entry.rows,
       ),
     })),
   ];

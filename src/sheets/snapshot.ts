@@ -100,11 +100,20 @@ export interface SheetSnapshot {
   readonly beside?: readonly Told["area"][];
 }
 
+/** Who saved a workbook last. */
+export interface SavedBy {
+  readonly name: string;
+  /** As 2026-11-25, where it is told. */
+  readonly day?: string;
+}
+
 /** What the check, the intake and the builder see of a workbook, however it was read. */
 export interface Snapshot extends Partial<Remembered> {
   readonly sheets: readonly SheetSnapshot[];
   /** The lineup that the workbook was built for, where it was built by Gearproof. */
   readonly lineup?: Lineup;
+  /** Who saved it last, where the way in tells. */
+  readonly savedBy?: SavedBy;
 }
 
 export const tablesOf = (snapshot: Snapshot): TableSnapshot[] =>

@@ -7,6 +7,7 @@ import { damaged } from "./package/readArchive";
 import { definedNames } from "./patch/definedNames";
 import { readSheets, type SheetsReader } from "./readPart";
 import { memoryIn } from "./remembered";
+import { savedBy } from "./savedBy";
 import { sheetSnapshot } from "./sheetSnapshot";
 
 /**
@@ -20,6 +21,7 @@ export const readBook = (file: Uint8Array, read: SheetsReader = readSheets): Pro
     const book = openFile(file);
     const sheets = await read(file, book, [...worksheetsOf(book).keys()]);
     const { memory, remembered } = memoryIn(book.pack);
+    const saved = savedBy(book.pack);
     const beside = groupedBy(besideIn(book), ({ sheet }) => sheet);
     return {
       sheets: sheets.map((sheet) => {
@@ -27,6 +29,7 @@ export const readBook = (file: Uint8Array, read: SheetsReader = readSheets): Pro
         return { ...sheetSnapshot(sheet), ...(areas ? { beside: areas } : {}) };
       }),
       lineup: memory?.lineup,
+      ...(saved ? { savedBy: saved } : {}),
       ...remembered,
     };
   });

@@ -39,6 +39,7 @@ export const changedSinceIntake: Rule = {
               shown(column, now),
               shown(column, value),
               String(stored.origin ?? ""),
+              snapshot.savedBy,
             ),
             found: said(now),
             expected: said(value),

@@ -348,8 +348,8 @@ export const commandLine = {
     lists: { fresh: "New", changed: "Changed", closed: "Closed", altered: "Entries altered" },
     more: (left: number) => `and ${left} more (all with --json)`,
     changed: (now: string, before: string) => `${now} Before: ${before}`,
-    altered: (place: string, column: string, before: string, after: string) =>
-      `${place}, "${column}": was ${before}, now ${after}`,
+    altered: (place: string, column: string, before: string, after: string, rows = 1) =>
+      `${place}, "${column}": was ${before}, now ${after}${rows > 1 ? `, in ${count(rows, ROWS)}` : ""}`,
     blank: "blank",
     page: (file: string) => `Page: ${file}`,
     marked: (file: string) => `Marked copy: ${file}`,

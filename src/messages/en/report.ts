@@ -46,8 +46,14 @@ export const report = {
     changes: { fresh: "new", changed: "changed", closed: "closed", altered: "altered" },
     findingOrEntry: "Finding or entry",
     changedFrom: (now: string, before: string) => `${now} Before: ${before}`,
-    alteredEntry: (row: string, column: string, before: string, after: string | undefined) =>
-      `${row}, "${column}": was ${before}, now ${after ?? "blank"}.`,
+    alteredEntry: (
+      row: string,
+      column: string,
+      before: string,
+      after: string | undefined,
+      rows = 1,
+    ) =>
+      `${row}, "${column}": was ${before}, now ${after ?? "blank"}${rows > 1 ? `, in ${count(rows, { one: "row", other: "rows" })}` : ""}.`,
     plots: "Readings against limits",
     plot: (kind: string, unit: string, log: boolean) =>
       `${kind}: readings against limits by panel, ${unit}${log ? ", logarithmic axis" : ""}`,

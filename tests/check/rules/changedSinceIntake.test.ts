@@ -37,6 +37,14 @@ test("a reading that was changed by hand since is told with both values", () => 
   ]);
 });
 
+test("who saved the workbook last is said, where its file tells", () => {
+  const { book, remembered } = brought();
+  book.set(CONTACT, 0, "R µΩ", 39.5);
+  const savedBy = { name: "T. Aylward (invented)", day: "2026-11-22" };
+  const [found] = ofRule({ ...book.snapshot, ...remembered, savedBy }, "changed-since-intake");
+  expect(found?.message).toMatch(/last saved by T\. Aylward \(invented\) on 2026-11-22\.$/);
+});
+
 test("the same quantity written otherwise is no change, and a reading that is gone is missing, not changed", () => {
   const one = brought();
   one.book.set(CONTACT, 0, "R µΩ", "0.0415 mΩ");

@@ -39,14 +39,21 @@ export const evidence = {
   "changed-since-intake": {
     title: "A reading changed since it was brought in",
     finds:
-      "an entry that an export gave and that holds something else now; the workbook remembers what each export said",
+      "an entry that an export gave and that holds something else now; the workbook remembers what each export said, and its file who saved it last",
     why: "What the instrument wrote and what the dossier says are two things, and nobody can see who changed it, when and why.",
     satisfies:
       "the export's value put back; or the change in the sheet Reading history, with where the new value comes from",
     quiet:
       "for what was typed, for the same quantity written otherwise, for changes that the reading history has, and after the intake was taken back",
-    message: (row: string, header: string, now: string, was: string, origin: string) =>
-      `${row}: "${header}" holds ${now}, and the export gave ${was}${origin === "" ? "" : ` (${origin})`}. Put it back, or enter the change in the reading history.`,
+    message: (
+      row: string,
+      header: string,
+      now: string,
+      was: string,
+      origin: string,
+      saved: { readonly name: string; readonly day?: string } | undefined,
+    ) =>
+      `${row}: "${header}" holds ${now}, and the export gave ${was}${origin === "" ? "" : ` (${origin})`}. Put it back, or enter the change in the reading history.${saved ? ` The workbook was last saved by ${saved.name}${saved.day ? ` on ${saved.day}` : ""}.` : ""}`,
   },
   "verdict-by-condition": {
     title: "A pass that hangs on its condition",
