@@ -20,8 +20,23 @@ export const grainOf = (values: readonly number[]): Grain => ({
 });
 
 /** Digits of a number as it is written, without leading and trailing zeros. */
-export const digits = (value: number): number =>
-  Math.abs(value).toExponential().split("e")[0]?.replace(".", "").replace(/0+$/, "").length ?? 0;
+export function digits(value: number): number {
+  const size = Math.abs(value);
+  const places = decimals(value);
+  let whole = Math.round(size * 10 ** places);
+  // Beyond what a number holds exactly, its text tells.
+  if (places > EXACT_PLACES || (size > 0 && size < SMALL) || whole >= EXACT)
+    return size.toExponential().split("e")[0]?.replace(".", "").replace(/0+$/, "").length ?? 0;
+  if (whole === 0) return 0;
+  while (whole % 10 === 0) whole /= 10;
+  let count = 1;
+  for (let least = 10; least <= whole; least *= 10) count += 1;
+  return count;
+}
+
+const EXACT_PLACES = 6;
+const EXACT = 1e15;
+const SMALL = 1e-6;
 
 /** The least step between two readings of about this size. */
 export const stepAt = (value: number, grain: Grain): number => {

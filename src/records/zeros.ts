@@ -1,14 +1,18 @@
+import { memoizeFor } from "../quantities/memoizeFor";
 import { quoted } from "./columns/common";
 import type { Column, Reference, Row } from "./kind";
 
 /** The readings of a row that are nothing, or less, where no sound object measures that: not connected, or not read. */
 export const zerosIn = (columns: readonly Column[], row: Row): Column[] =>
-  columns.filter(({ id, aboveZero }) => {
+  aboveZeroIn(columns).filter(({ id, aboveZero }) => {
     const cell = row[id];
-    return (
-      aboveZero !== undefined && typeof cell === "number" && cell <= 0 && !isExcused(aboveZero, row)
-    );
+    return aboveZero && typeof cell === "number" && cell <= 0 && !isExcused(aboveZero, row);
   });
+
+/** Asked for by every row of a kind. */
+const aboveZeroIn = memoizeFor((columns: readonly Column[]) =>
+  columns.filter(({ aboveZero }) => aboveZero !== undefined),
+);
 
 /** The same as the formula's tests of which one being true leaves the row inconclusive. */
 export const zerosBy = (columns: readonly Column[], ref: Reference): string[] =>

@@ -18,6 +18,8 @@ const sizes = given.length > 0 ? given : [100_000, 1_000_000];
 
 interface Run {
   seconds: number;
+  /** Of all processors, with starting the process; of a script that does not tell, 0. */
+  processor?: number;
   megabytes: number;
   said: string;
 }
@@ -37,8 +39,8 @@ const node = (script: string, file: string, ...flags: string[]) =>
     file,
   ]);
 
-const line = (name: string, { seconds, megabytes, said }: Run) =>
-  `${name.padEnd(30)} ${seconds.toFixed(2).padStart(7)} s ${megabytes.toFixed(0).padStart(6)} MB  ${said}`;
+const line = (name: string, { seconds, processor = 0, megabytes, said }: Run) =>
+  `${name.padEnd(30)} ${seconds.toFixed(2).padStart(7)} s ${processor.toFixed(2).padStart(7)} s of processors ${megabytes.toFixed(0).padStart(6)} MB  ${said}`;
 const say = (...lines: string[]) => process.stdout.write(`${lines.join("\n")}\n`);
 const over = (one: Run, other: Run) => (one.seconds / other.seconds).toFixed(2);
 
