@@ -127,10 +127,12 @@ const SHARE = /(\d+(?:[.,]\d+)?)\s?%\s?(?:of|von|de|du|do|da)\s/giu;
 /** Volts of a test by its words: DC for insulation, AC for a withstand test. */
 const voltsIn = (text: string): { readonly testV?: number; readonly kV?: number } => {
   const volts = quantitiesIn(text).filter(({ unit }) => unitSize(unit).quantity === "voltage");
-  const shares = [...text.matchAll(SHARE)].map(({ 0: all, 1: share = "", index }) => ({
-    share: (quantityIn(share)?.number ?? 0) / 100,
-    end: index + all.length,
-  }));
+  const shares = [...text.slice(0, 500).matchAll(SHARE)].map(
+    ({ 0: all, 1: share = "", index }) => ({
+      share: (quantityIn(share)?.number ?? 0) / 100,
+      end: index + all.length,
+    }),
+  );
   const found: { testV?: number; kV?: number } = {};
   for (const { number, unit, at, end } of volts) {
     const share = shares.find((one) => Math.abs(one.end - at) <= 2)?.share ?? 1;

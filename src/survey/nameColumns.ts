@@ -117,11 +117,12 @@ const BRACKETED_BOUND =
   /(?<=\S)\s*[([](?=[^)\]]*\d)(?:[<>≤≥]|m[aá]x|m[ií]n|limit|at least|at most|mind|höchst)[^()[\]]*[)\]]/iu;
 
 /** The bound that a title has in brackets; undefined where it has none. */
-export const boundInTitle = (title: string): string | undefined => BRACKETED_BOUND.exec(title)?.[0];
+export const boundInTitle = (title: string): string | undefined =>
+  BRACKETED_BOUND.exec(title.slice(0, 300))?.[0];
 
 /** What a title says, where its unit does not contradict it. */
 const conceptOfTitle = (written: string, unit: Unit | undefined): Concept | undefined => {
-  const title = written.replace(BRACKETED_BOUND, "");
+  const title = written.slice(0, 300).replace(BRACKETED_BOUND, "");
   const formed = FORMS.find(
     ({ form, needsUnit }) => form.test(title) && (unit !== undefined || !needsUnit),
   );

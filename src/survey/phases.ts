@@ -32,6 +32,7 @@ export const phasesAmong = (texts: readonly string[]): ReadonlySet<string> => {
 
 const bare = (text: string) =>
   text
+    .slice(0, LONGEST)
     .toUpperCase()
     .replace(/^(?:PH(?:ASE)?|POLE|POLO|FASE|LEITER|POL|PÔLE|POLE|PHASE|Ø)[ .-]*/u, "")
     .replace(/[ .-]*(?:PH(?:ASE)?|POLE|POLO|FASE|PHASE|Ø)$/u, "")
@@ -75,8 +76,12 @@ export const positionsAmong = (
   };
 };
 
+/** No phase is written in more characters, whatever is said with it. */
+const LONGEST = 200;
+
 const clean = (text: string) =>
   text
+    .slice(0, LONGEST)
     .replace(/\s*\[[^\]]*\]/g, "")
     .replace(/\s+/g, " ")
     .replace(/[–—→>]/g, "-")

@@ -187,7 +187,7 @@ interface Measure {
 /** Whether a column holds readings, by its title, or by its unit where its title says nothing. */
 const isReading = ({ concept, unit, computed, numbers, title }: SurveyColumn): boolean =>
   !computed &&
-  !isWord(title.replace(/[([].*$/, ""), "summary") &&
+  !isWord(title.slice(0, 300).replace(/[([].*$/, ""), "summary") &&
   !EXTENT.test(title) &&
   numbers &&
   (concept === "reading" || isOfTest(concept, unit));

@@ -117,8 +117,9 @@ const overlap = (one: Found, other: Found): boolean => {
 /** Words over a table that name a panel: "BREAKER 52-A1", "Cub 3". */
 const panelOver = (words: readonly Cell[]): string | undefined =>
   words.find(({ text }) => {
+    if (text.length > 30) return false;
     const rest = text.replace(/\S*\d\S*/g, " ").trim();
-    return text.length <= 30 && /\d/.test(text) && rest !== "" && conceptOf(rest) === "panel";
+    return /\d/.test(text) && rest !== "" && conceptOf(rest) === "panel";
   })?.text;
 
 /** Quantities in which no readings come, and that headings tell of a test all the same. */

@@ -113,7 +113,7 @@ const fieldMeasured = (
 
 /** Who tested, in a sentence: `Tested 15-Jul-2026 by M. Oakes, set RT-7`. */
 const byInSentence = ({ key, value }: Fact): Written[] => {
-  const [, name] = BY.exec(`${key} ${value}`) ?? [];
+  const [, name] = BY.exec(`${key} ${value}`.slice(0, 300)) ?? [];
   return name === undefined ? [] : [{ field: "by", title: key, text: name.trim() }];
 };
 const BY = new RegExp(
@@ -237,7 +237,7 @@ export const heldFacts = (headings: readonly string[], { kind }: KnownKind): Wri
 
 /** What a heading says of the readings below: values with their units, the time they were read at, and their unit. */
 export const headingSays = (headings: readonly string[]) => {
-  const found = headings.map((heading) => measuresIn(ofTheTest(heading)).said);
+  const found = headings.map((heading) => measuresIn(ofTheTest(heading.slice(0, 300))).said);
   const seconds = new Set(found.flatMap(({ seconds }) => seconds ?? []));
   return {
     stated: found.flatMap(({ stated }) => stated),

@@ -17,7 +17,7 @@ const isWhole = (text: string) => /^#?\d{1,6}$/.test(text.trim());
 /** Numbers that go up by one, line by line, or are numbered so by their title. */
 const isRunning = ({ cells: { texts }, title: { senses, words } }: SeenColumn): boolean => {
   if (senses.has("panel") || senses.has("section") || texts.length === 0) return false;
-  const numbers = texts.map((text) => Number(/(\d+)\D*$/.exec(text)?.[1]));
+  const numbers = texts.map((text) => Number(/(\d+)\D*$/.exec(text.slice(0, 100))?.[1]));
   const goesUp = numbers.every((number, at) => at === 0 || number === (numbers[at - 1] ?? 0) + 1);
   return senses.has("number")
     ? texts.every((text) => /\d/.test(text) || text.length < 12) && (goesUp || texts.every(isWhole))

@@ -129,11 +129,11 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
   const upper = line.map((title) => title.toUpperCase());
   const digits = ["1", "2", "3"].every((pole) => line.includes(pole));
   const schemed = schemeAmong(upper) ?? "";
-  const nameOf = (title: string) => splitTitle(title.replace(BRACKETS, "").trim()).name;
+  const nameOf = (title: string) => splitTitle(withoutBrackets(title)).name;
   const names = line.map((title) => nameOf(title).toUpperCase());
   const named = schemeAmong(names) ?? "";
   const ends = schemeAmong(
-    line.map((title) => title.replace(BRACKETS, "").trim().split(" ").at(-1)?.toUpperCase() ?? ""),
+    line.map((title) => withoutBrackets(title).split(" ").at(-1)?.toUpperCase() ?? ""),
   );
   const isLetter = (title: string, at: number) =>
     isOneOf(schemed, title.toUpperCase()) ||
@@ -148,5 +148,8 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
     times: new Map([...timesAcross(line)].map(([at, seconds]) => [line[at] ?? "", seconds])),
   };
 };
+
+/** A title, which nobody writes longer, without what stands in brackets at its end. */
+const withoutBrackets = (title: string): string => title.slice(0, 200).replace(BRACKETS, "").trim();
 
 const BRACKETS = /\s*[([][^()[\]]*[)\]]\s*$/;

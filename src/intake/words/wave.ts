@@ -13,12 +13,16 @@ const AFTER = new RegExp(`${FROM}(?:${ANY})$`, "iu");
 /** The same after a number and its unit. */
 const READING = new RegExp(`^(.*\\d.*?)${FROM}(${ANY})$`, "iu");
 
+/** No reading with its unit is longer. */
+const LONGEST = 100;
+
 /**
  * A unit as it is written, without the wave after it.
  *
  * @example withoutWave("kV eff.") // "kV"
  */
-export const withoutWave = (text: string): string => text.replace(AFTER, "");
+export const withoutWave = (text: string): string =>
+  text.length > LONGEST ? text : text.replace(AFTER, "");
 
 /** A wave as a group of a regular expression. */
 export const WAVES = `(?:${ANY})`;
@@ -35,6 +39,6 @@ const waveOf = (word: string): "AC" | "DC" | undefined =>
 export const waveAfter = (
   text: string,
 ): { readonly plain: string; readonly wave?: "AC" | "DC" } => {
-  const [, plain = text, word] = READING.exec(text) ?? [];
+  const [, plain = text, word] = (text.length > LONGEST ? null : READING.exec(text)) ?? [];
   return word === undefined ? { plain } : { plain, wave: waveOf(word) };
 };
