@@ -22,6 +22,7 @@ export interface TableBlock extends Block {
   readonly headers: readonly string[];
   /** Rows of the body that are hidden or filtered away, from 0. */
   readonly hidden: ReadonlySet<number>;
+  readonly hiddenColumns: ReadonlySet<number>;
 }
 
 /** Where each table stands, its headers, and its first row as a sample of its bytes. */
@@ -31,7 +32,7 @@ export async function outlineTables(
 ): Promise<TableBlock[]> {
   const asked = tables.map((item) => {
     const body = item.getDataBodyRange().untrack();
-    body.load("rowIndex,columnIndex,rowCount,columnCount,rowHidden");
+    body.load("rowIndex,columnIndex,rowCount,columnCount,rowHidden,columnHidden");
     const sample = body.getRow(0).untrack();
     sample.load("values,formulas");
     const columns = item.columns;
@@ -39,24 +40,57 @@ export async function outlineTables(
     return { item, body, sample, columns };
   });
   await context.sync();
-  const hidden = await hiddenRows(context, asked);
-  return asked.map(({ item, body, sample, columns }) => ({
+  const [hidden, columns] = await hiddenIn(context, asked);
+  return asked.map(({ item, body, sample, columns: named }) => ({
     title: `The table ${item.name}`,
     name: item.name,
     sheet: item.worksheet.name,
-    headers: columns.items.map(({ name }) => name),
+    headers: named.items.map(({ name }) => name),
     range: () => item.getDataBodyRange(),
     hidden: hidden.get(body) ?? new Set(),
+    hiddenColumns: columns.get(body) ?? new Set(),
     ...blockOf(body, sample),
   }));
 }
 
-/** The rows that are not shown of those bodies that have some: one round trip, where there are any. */
-async function hiddenRows(
+type Hidden = ReadonlyMap<Excel.Range, ReadonlySet<number>>;
+type Asked = readonly { readonly item: Excel.Table; readonly body: Excel.Range }[];
+
+/** The rows and columns that are not shown of those bodies that have some: one round trip, where there are any. */
+async function hiddenIn(
   context: Excel.RequestContext,
-  tables: readonly { readonly item: Excel.Table; readonly body: Excel.Range }[],
-): Promise<Map<Excel.Range, ReadonlySet<number>>> {
-  // Excel says null where some rows are hidden and others are not.
+  tables: Asked,
+): Promise<[rows: Hidden, columns: Hidden]> {
+  const [rows, columns] = [askHiddenRows(tables), askHiddenColumns(tables)];
+  if (rows.asked + columns.asked > 0) await context.sync();
+  return [rows.told(), columns.told()];
+}
+
+/** Excel says null where some columns are hidden and others are not. */
+function askHiddenColumns(tables: Asked) {
+  const asked = tables
+    .filter(({ body }) => body.columnHidden !== false)
+    .map(({ item, body }) => {
+      const range = item.getDataBodyRange().untrack();
+      const columns = Array.from({ length: body.columnCount }, (_, column) => {
+        const one = range.getColumn(column).untrack();
+        one.load("columnHidden");
+        return one;
+      });
+      return { body, columns };
+    });
+  const told = (): Hidden =>
+    new Map(
+      asked.map(({ body, columns }) => [
+        body,
+        new Set(columns.flatMap(({ columnHidden }, column) => (columnHidden ? [column] : []))),
+      ]),
+    );
+  return { asked: asked.length, told };
+}
+
+/** Excel says null where some rows are hidden and others are not. */
+function askHiddenRows(tables: Asked) {
   const asked = tables
     .filter(({ body }) => body.rowHidden !== false)
     .map(({ item, body }) => {
@@ -65,16 +99,17 @@ async function hiddenRows(
       areas.load("items/rowIndex,items/rowCount");
       return { body, areas };
     });
-  if (asked.length > 0) await context.sync();
-  return new Map(
-    asked.map(({ body, areas }) => {
-      const hidden = new Set(Array.from({ length: body.rowCount }, (_, row) => row));
-      if (!areas.isNullObject)
-        for (const { rowIndex, rowCount } of areas.items)
-          for (let row = 0; row < rowCount; row++) hidden.delete(rowIndex - body.rowIndex + row);
-      return [body, hidden];
-    }),
-  );
+  const told = (): Hidden =>
+    new Map(
+      asked.map(({ body, areas }) => {
+        const hidden = new Set(Array.from({ length: body.rowCount }, (_, row) => row));
+        if (!areas.isNullObject)
+          for (const { rowIndex, rowCount } of areas.items)
+            for (let row = 0; row < rowCount; row++) hidden.delete(rowIndex - body.rowIndex + row);
+        return [body, hidden];
+      }),
+    );
+  return { asked: asked.length, told };
 }
 
 /** How far each sheet is used: one round trip. */

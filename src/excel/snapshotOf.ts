@@ -29,7 +29,8 @@ export function sheetCells(block: Block, beside: Beside = {}): SheetCells {
 export const blockBehind = new WeakMap<TableSnapshot | SheetCells, Block>();
 
 export function tableSnapshot(block: TableBlock): TableSnapshot {
-  const { name, sheet, first, left, headers, rowCount, hidden, values, formulas } = block;
+  const { name, sheet, first, left, headers, rowCount, values, formulas } = block;
+  const { hidden, hiddenColumns } = block;
   const stored = new Map<string, string>();
   const snapshot: TableSnapshot = {
     name,
@@ -39,6 +40,7 @@ export function tableSnapshot(block: TableBlock): TableSnapshot {
     headers,
     rowCount,
     ...(hidden.size > 0 ? { hidden } : {}),
+    ...(hiddenColumns.size > 0 ? { hiddenColumns } : {}),
     cell: (row, column): CellValue => asCell(values[row]?.[column]),
     formula: (row, column) => {
       const text = asFormula(formulas[row]?.[column], values[row]?.[column]);

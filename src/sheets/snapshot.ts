@@ -13,6 +13,8 @@ export interface TableSnapshot {
   readonly rowCount: number;
   /** Rows that are hidden or filtered away, where the reader of the workbook tells. */
   readonly hidden?: ReadonlySet<number>;
+  /** Columns that are hidden, where the way in tells it of tables; else the cells of the sheet tell it. */
+  readonly hiddenColumns?: ReadonlySet<number>;
   readonly cell: (row: number, column: number) => CellValue;
   /** The formula of a cell, without the equals sign; undefined where it holds a plain value. */
   readonly formula: (row: number, column: number) => string | undefined;

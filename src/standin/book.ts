@@ -68,6 +68,7 @@ export interface Sheet {
   comments: Note[];
   names: Name[];
   hiddenRows: Set<number>;
+  hiddenColumns: Set<number>;
   /** The area that a filter stands on. */
   filter?: Area;
   frozen?: Area;
@@ -132,6 +133,7 @@ export function addSheet(book: StandInBook, name: string): Sheet {
     comments: [],
     names: [],
     hiddenRows: new Set(),
+    hiddenColumns: new Set(),
     kept: new Set(),
     protected: false,
     unlocked: [],

@@ -95,6 +95,7 @@ export const state = (book: StandInBook) => {
       validations: sheet.validations.map((validation) => JSON.stringify(validation)).sort(),
       merges: sheet.merges.map((area) => JSON.stringify(area)).sort(),
       hiddenRows: [...sheet.hiddenRows],
+      hiddenColumns: [...sheet.hiddenColumns],
       filter: sheet.filter,
       frozen: sheet.frozen,
       properties: sheet.properties,

@@ -129,6 +129,21 @@ test("goes to a cell in one batch", async () => {
   );
 });
 
+test("columns that are not shown are told, for one round trip more where there are any", async () => {
+  const host = await builtExcel(planFor(longLineup(2)));
+  const contacts = async () => {
+    const before = host.batches.length;
+    const { sheets } = await inExcel(host, (context) => readExcel(context));
+    const [table] = sheets.find(({ name }) => name === "Contacts")?.tables ?? [];
+    return { hidden: [...(table?.hiddenColumns ?? [])], trips: host.batches.length - before };
+  };
+  const shown = await contacts();
+  expect(shown.hidden).toEqual([]);
+  const sheet = host.book.sheets.find(({ name }) => name === "Contacts");
+  sheet?.hiddenColumns.add(6).add(7);
+  expect(await contacts()).toEqual({ hidden: [6, 7], trips: shown.trips + 1 });
+});
+
 test("rows and sheets that are not shown are told", async () => {
   const host = await builtExcel(planFor(longLineup(2)));
   const named = async () =>

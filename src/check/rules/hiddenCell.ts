@@ -1,5 +1,5 @@
 import type { Column } from "../../records/kind";
-import type { SheetCells, Unseen } from "../../sheets/snapshot";
+import type { SheetCells, Snapshot, Unseen } from "../../sheets/snapshot";
 import { headerOf, type JudgedTable, type Rule, where, whereTable } from "../context";
 import type { Finding } from "../finding";
 
@@ -9,8 +9,8 @@ export const hiddenCell: Rule = {
   reads: "table",
   find: (table, { snapshot, text: { rules } }) => {
     const text = rules["hidden-cell"];
-    const cells = snapshot.sheets.find(({ name }) => name === table.table.sheet)?.cells;
-    if (!cells?.unseen && !cells?.isColumnHidden) return [];
+    const cells = seenIn(table, snapshot);
+    if (!cells.unseen && !cells.isColumnHidden) return [];
     return table.kind.columns.flatMap((column): Finding[] => {
       const header = headerOf(table, column.id);
       const hidden = isRecorded(column) ? hiddenIn(table, cells, column.id) : undefined;
@@ -32,6 +32,15 @@ export const hiddenCell: Rule = {
   },
 };
 
+type Seen = Pick<SheetCells, "unseen" | "isColumnHidden">;
+
+/** What the sheet of a table tells of what is seen, or the table itself does. */
+function seenIn({ table: { sheet, left, hiddenColumns } }: JudgedTable, snapshot: Snapshot): Seen {
+  const cells = snapshot.sheets.find(({ name }) => name === sheet)?.cells;
+  if (cells?.isColumnHidden || !hiddenColumns) return cells ?? {};
+  return { unseen: cells?.unseen, isColumnHidden: (column) => hiddenColumns.has(column - left) };
+}
+
 const FINDING = { rule: "hidden-cell", weight: "query" } as const;
 
 /** What no column may be hidden of: what was entered, and the result. */
@@ -46,7 +55,7 @@ function placeOf({ table, at }: JudgedTable, row: number, id: string) {
 }
 
 /** The rows of a column with something recorded, where all of it stands in hidden columns. */
-function hiddenIn(table: JudgedTable, { isColumnHidden }: SheetCells, id: string) {
+function hiddenIn(table: JudgedTable, { isColumnHidden }: Seen, id: string) {
   if (!isColumnHidden) return undefined;
   const places = table.rows.flatMap((row, number) =>
     isEmpty(row[id]) ? [] : (placeOf(table, number, id) ?? []),
@@ -56,7 +65,7 @@ function hiddenIn(table: JudgedTable, { isColumnHidden }: SheetCells, id: string
 }
 
 /** The rows of a column of which the value is not seen, by why. */
-function unseenIn(table: JudgedTable, { unseen }: SheetCells, id: string) {
+function unseenIn(table: JudgedTable, { unseen }: Seen, id: string) {
   const found = new Map<Unseen, number[]>();
   if (!unseen) return found;
   for (const [number, row] of table.rows.entries()) {

@@ -36,6 +36,12 @@ export function rangeObject(book: StandInBook, sheet: Sheet, given: Area): HostO
         const hidden = rowsOf(area).filter((row) => sheet.hiddenRows.has(row)).length;
         return hidden === 0 ? false : hidden === sizeOf(area).height ? true : null;
       },
+      columnHidden: () => {
+        const { width } = sizeOf(area);
+        const columns = Array.from({ length: width }, (_, at) => area.left + at);
+        const hidden = columns.filter((column) => sheet.hiddenColumns.has(column)).length;
+        return hidden === 0 ? false : hidden === width ? true : null;
+      },
       numberFormat: grid(
         area,
         (row, column) => lookAt(sheet, row, column, "numberFormat") ?? "General",
@@ -91,6 +97,7 @@ const rangeCalls = (book: StandInBook, sheet: Sheet, area: Area): HostObject["ca
       if (rows !== height || columns !== width) throw badArgument("the grid has another size");
     },
     getRow: (row: number) => part(row, 0, 1, sizeOf(area).width),
+    getColumn: (column: number) => part(0, column, sizeOf(area).height, 1),
     getSpecialCellsOrNullObject: (type: string) => {
       if (type !== "Visible") throw badArgument("the stand-in knows visible cells alone");
       const shown = rowsOf(area).filter((row) => !sheet.hiddenRows.has(row));

@@ -62,3 +62,20 @@ test("a hidden column of readings is told once; a hidden key or limit is not", (
 test("nothing is said where the way in tells nothing of it", () => {
   expect(ofRule(sound().snapshot, "hidden-cell")).toEqual([]);
 });
+
+test("a column that a table itself says is hidden, as Excel tells, is told like one of a file", () => {
+  const { snapshot } = sound();
+  const hiding = (header: string): Snapshot => ({
+    ...snapshot,
+    sheets: snapshot.sheets.map((one) => ({
+      ...one,
+      tables: one.tables.map((table) =>
+        table.name === CONTACT
+          ? { ...table, hiddenColumns: new Set([table.headers.indexOf(header)]) }
+          : table,
+      ),
+    })),
+  });
+  expect(ofRule(hiding("R µΩ"), "hidden-cell").map(({ column }) => column)).toEqual(["R µΩ"]);
+  expect(ofRule(hiding("Panel"), "hidden-cell")).toEqual([]);
+});
