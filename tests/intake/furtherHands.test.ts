@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { titleSense } from "../../src/intake/understand/titleSense";
+import { namesPosition } from "../../src/intake/words/readPosition";
 import { timesAcross } from "../../src/intake/words/timesAcross";
 import { waveAfter, withoutWave } from "../../src/intake/words/wave";
 import { book, placed, TODAY } from "../support/mesaIntake";
@@ -267,4 +268,111 @@ test.each([
   if (!intake.ok) throw new Error(intake.reason);
   const by = intake.cells.filter(({ column }) => column === "by");
   expect(by.map(({ value }) => value)).toEqual([name, name, name]);
+});
+
+test("letters before what is measured, what was applied above, its result in words", () => {
+  const found = placed("hipot.csv", [
+    "AC high potential test (made up)",
+    "Level:,27 kV,,Duration:,1 minute",
+    "",
+    "Section,A leakage (mA),B leakage (mA),C leakage (mA),Result",
+    "Bus 1,1.18,1.45,1.64,Pass - no breakdown",
+    "Bus 2,0.57,0.62,0.58,Pass - no breakdown",
+  ]);
+  expect(found).toContain("withstand Bus 1 Busbar B current=1.45");
+  expect(found).toContain("withstand Bus 2 Busbar C applied=27");
+  expect(found).toContain("withstand Bus 2 Busbar C discharge=No");
+  expect(found).toHaveLength(24);
+});
+
+test("beside closing, open is the other operation and no open pole", () => {
+  const found = placed("timing.csv", [
+    "Timing (ms) (made up)",
+    "Breaker,Close A,Close B,Close C,Open A,Open B,Open C",
+    "52-F1,50.1,50.9,50.5,37.9,37.7,37.8",
+    "52-F2,52.7,52.2,52.8,28.0,28.2,27.6",
+  ]);
+  expect(found).toContain("timing 52-F1 Breaker 52 opening l2=37.7");
+  expect(found).toContain("timing 52-F2 Breaker 52 closing l3=52.8");
+  expect(found).toHaveLength(12);
+});
+
+test("a column of units tells what the columns before it are; serial numbers of breakers name no part", () => {
+  const found = placed("feeders.csv", [
+    "Contact resistance (made up)",
+    "Breaker serial,Cubicle,Ph A,Ph B,Ph C,Avg,Unit,Amps",
+    "INV-501,52-F1,35.7,38.1,32.5,35.4,µΩ,100",
+    "INV-502,52-F2,32.6,35.0,37.5,35.0,µΩ,100",
+  ]);
+  expect(found).toContain("contact 52-F2 Breaker 52 B reading=35");
+  expect(found).toHaveLength(12);
+});
+
+test("of what was injected and what was found, the reading is the second", () => {
+  const found = placed("relay.csv", [
+    "Relay 11-M1 in 52-M1, injection test (made up)",
+    "Element,Test,Injected (A),Expected,Actual,Unit",
+    "51P,Pickup,4,4,3.98,A",
+    "51P,2x,8,19.04,18.9,s",
+    "51P,5x,20,2.593,2.58,s",
+  ]);
+  expect(found).toEqual([
+    "protection 52-M1 11-M1 51P 2 × pick-up reading=18.9",
+    "protection 52-M1 11-M1 51P 5 × pick-up reading=2.58",
+    "protection 52-M1 11-M1 51P Pick-up reading=3.98",
+  ]);
+});
+
+test("facts among other words in one cell are told apart", () => {
+  const found = placed("joints.csv", [
+    "Bus joint resistance (made up)",
+    "Meter: DLRO-1; 100 A; By: G. Ruiz; 24-Nov-2026",
+    "From,To,A µΩ,B µΩ,C µΩ",
+    "52-F1,52-F2,6.0,6.4,6.1",
+    "52-F2,52-F3,5.9,6.2,6.3",
+  ]);
+  expect(found).toContain("contact 52-F1 Joint to 52-F2 B reading=6.4");
+  expect(found.every((line) => line.startsWith("contact "))).toBe(true);
+});
+
+test("the phase alone over each of several curves with two columns; what stands over the first goes on", () => {
+  const found = placed("curves.txt", [
+    "Panel 52-M1, core CT-1, excitation curve (made up)",
+    "Phase A",
+    "U (V)\tI (mA)",
+    "100\t4.1",
+    "200\t7.2",
+    "Phase B",
+    "U (V)\tI (mA)",
+    "100\t4.2",
+    "200\t7.3",
+  ]);
+  expect(found).toEqual([
+    "excitation 52-M1 CT-1 A a1=0.0041",
+    "excitation 52-M1 CT-1 A a2=0.0072",
+    "excitation 52-M1 CT-1 A v1=100",
+    "excitation 52-M1 CT-1 A v2=200",
+    "excitation 52-M1 CT-1 B a1=0.0042",
+    "excitation 52-M1 CT-1 B a2=0.0073",
+    "excitation 52-M1 CT-1 B v1=100",
+    "excitation 52-M1 CT-1 B v2=200",
+  ]);
+});
+
+test.each([
+  ["L1/L2", true],
+  ["L1/T", true],
+  ["U/V", false],
+  ["A/C", false],
+])("whether %j names phases: %j", (text, is) => {
+  expect(namesPosition(text)).toBe(is);
+});
+
+test("labels and values in cells side by side, without a mark, are a form", () => {
+  const found = placed("heater.csv", [
+    "Space heater (made up),,,",
+    "Panel,52-F1,Tester,G. Ruiz",
+    "Supply volts,120.5 V,Amps,1.24 A",
+  ]);
+  expect(found).toEqual(["heater 52-F1 SH-1 current=1.24", "heater 52-F1 SH-1 supply=120.5"]);
 });

@@ -21,7 +21,7 @@ export const chosenCells = (
   return (row) => {
     const cells = Array.from({ length: width }, (_, at) => row.cells[at] ?? "");
     for (const from of parts) cells.push(from.part(cells[from.column] ?? ""));
-    const nth = count(cells);
+    const nth = count(cells, row.line);
     const more = others.map((from) => (isOf(from, cells, nth) ? (cells[from.column] ?? "") : ""));
     return { ...row, cells: [...cells, ...more, ...row.cells.slice(width)] };
   };
@@ -32,12 +32,15 @@ type PartOf = Extract<CellsOf, { part: unknown }>;
 const isOf = (from: Exclude<CellsOf, PartOf>, cells: readonly string[], nth: number): boolean =>
   "beside" in from ? from.is(cells[from.beside] ?? "") : from.nth === nth;
 
-/** Counts lines with the same names, in runs one after the other or not. */
+/** Counts lines with the same names, in runs one after the other or not; those without a name as far as they follow each other. */
 const lineCounter = (chosen: readonly CellsOf[]) => {
   const names = chosen.flatMap((from) => ("names" in from ? [from.names] : []))[0];
   const counts = new Map<string, number>();
-  return (cells: readonly string[]): number => {
+  let last = -1;
+  return (cells: readonly string[], line: number): number => {
     if (names === undefined) return 0;
+    if (names.length === 0 && line !== last + 1) counts.clear();
+    last = line;
     const key = names.map((index) => cells[index] ?? "").join("\n");
     const now = (counts.get(key) ?? 0) + 1;
     counts.set(key, now);

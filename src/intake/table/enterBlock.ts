@@ -167,8 +167,9 @@ const understoodBlock = (
 const ofKind = (knows: Knowledge, id: string | undefined): Knowledge =>
   id === undefined ? knows : { ...knows, kinds: knows.kinds.filter(({ kind }) => kind.id === id) };
 
-/** The title of parts says which sort of them is meant: "Breaker" over "52". */
-const partTitle = ({ field, title }: ExportColumn) => (field === "part" ? title : []);
+/** The title of parts, or of what nothing is read from, says which sort is meant: "Breaker" over "52", "Breaker serial". */
+const partTitle = ({ field, title }: ExportColumn) =>
+  field === "part" || field === undefined ? title : [];
 
 /** A block of which nothing is taken until somebody says what it is. */
 const openBlock = (found: Block, open: string): EnteredBlock => {

@@ -1,6 +1,7 @@
 import { readUnit } from "../../quantities/readUnit";
 import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, isNumberish } from "../text/textCells";
+import { namesPlace } from "../understand/headedPlaces";
 import { operationIn } from "../words/operationIn";
 import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
@@ -105,6 +106,10 @@ export const sharedRows = (above: readonly TextRow[]): readonly TextRow[] => {
 export const isPlacing = (options: LayoutOptions) => (fact: Fact) =>
   fact.value !== "" && PLACING.has(readTitle(fact.key, undefined, options.words).field ?? "");
 
+/** Whether a text alone is a fact, or names a panel, section or phase: `Phase B`. */
+const saysPlace = (text: string, { objectOf = () => undefined }: LayoutOptions): boolean =>
+  isFactLine([text]) || namesPlace(text, objectOf);
+
 /** Whether a line is a fact, a heading or a note, and no reading. */
 export const looksLikeFact = (
   cells: readonly string[],
@@ -117,7 +122,10 @@ export const looksLikeFact = (
   const [first = "", second] = filledOf(cells);
   if (first.startsWith("#") || CLOSING.test(first)) return true;
   if (second === undefined)
-    return (!isNumberish(first) || NUMBERED.test(first)) && (!short || first.includes(":"));
+    return (
+      (!isNumberish(first) || NUMBERED.test(first)) &&
+      (!short || first.includes(":") || saysPlace(first, options))
+    );
   return (
     !short &&
     (first.endsWith(":") ||

@@ -39,8 +39,12 @@ export const factsInCell = (cell: string): KeyAndValue[] => {
   if (cell.length > LONGEST_CELL) return [];
   const parts = cell.split(APART).filter((part) => part !== "");
   const whole = joinedKeys(parts);
-  const isKeyed = whole.length > 0 && whole.every((part) => KEYED.test(part));
-  return isKeyed ? whole.flatMap(keyed) : single(cell);
+  const labels = whole.filter((part) => KEYED.test(part)).length;
+  if (labels > 0 && labels === whole.length) return whole.flatMap(keyed);
+  // Facts among other words: "Set: MO-02; 100 A; By: D. Pell".
+  return labels > 1
+    ? whole.flatMap((part): KeyAndValue[] => (KEYED.test(part) ? keyed(part) : [[part, ""]]))
+    : single(cell);
 };
 
 /** The facts of a part of a cell: one, or several with nothing but a comma or a space between. */
@@ -100,8 +104,8 @@ const factsBeside = (cells: readonly string[]): KeyAndValue[] => {
   for (let at = 0; at < filled.length; at++) {
     const cell = filled[at] ?? "";
     const next = filled[at + 1];
-    const own = factsInCell(cell).filter(([, value]) => value !== "");
-    if (own.length > 0) found.push(...own);
+    const own = factsInCell(cell);
+    if (own.some(([, value]) => value !== "")) found.push(...own);
     else if (
       next !== undefined &&
       factsInCell(next).length === 0 &&
@@ -187,6 +191,17 @@ const isOf = ([key, value]: KeyAndValue): boolean => {
   const { senses } = wordsOf(plainWords(key));
   const wanted = VALUES.filter(([sense]) => senses.has(sense));
   return wanted.length > 0 && wanted.some(([, fits]) => fits(value));
+};
+
+/** Whether every other cell of a line is a label of known words, and a value stands beside each. */
+export const areLabelled = (cells: readonly string[]): boolean => {
+  const filled = filledOf(cells);
+  return (
+    filled.length > 1 &&
+    filled.length % 2 === 0 &&
+    filled.length <= MOST_CELLS &&
+    filled.every((cell, at) => at % 2 === 1 || (isKey(cell) && wordsOf(cell).unknown === 0))
+  );
 };
 
 /**

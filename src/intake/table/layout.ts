@@ -14,6 +14,7 @@ import {
   titleOf,
   underNotes,
 } from "./facts";
+import { isFactLine } from "./factsIn";
 import {
   HEAD_ROWS,
   type Head,
@@ -212,17 +213,22 @@ const titlesAt = (
   const isShared = ({ line }: Fact) => shared.some((fact) => fact.line === line);
   const own = block.facts.filter((fact) => !places(fact) && !isShared(fact));
   const above = isSame ? [...shared, ...own] : shared;
+  const goesOn = isSame && pending.every((line) => isKnownFact(line, names));
   return [
     entered(reading, {
       facts: [...above, ...facts],
       head,
       title: titleOf(pending),
       headings: headingsIn(pending),
-      above: block.above,
+      above: goesOn ? [...block.above, ...block.headings] : block.above,
       sample: sampleOf(all, options),
     }),
   ];
 };
+
+/** Whether a line says nothing but facts, or a place: under it what stood higher goes on. */
+const isKnownFact = ({ cells }: TextRow, names: (text: string) => boolean): boolean =>
+  countFilled(cells) === 0 || isFactLine(cells) || names(filledOf(cells).join(" "));
 
 /** What the lines above a reading turn out to be: a block of their own, or notes. */
 const notesAbove = (reading: Reading): readonly LayoutPart[] => {

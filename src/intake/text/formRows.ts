@@ -1,4 +1,4 @@
-import { factsInCells, isFactLine } from "../table/factsIn";
+import { areLabelled, factsInCells, isFactLine } from "../table/factsIn";
 import type { TextRow } from "./delimited";
 import { countFilled } from "./textCells";
 
@@ -14,7 +14,8 @@ const LEAST_LABELS = 4;
  */
 export const formRows = (rows: readonly TextRow[]): TextRow[] | undefined => {
   const filled = rows.filter(({ cells }) => countFilled(cells) > 0 && !isRule(cells));
-  const isLabelled = ({ cells }: TextRow) => isFactLine(cells) || /[:=]/.test(cells.join(""));
+  const isLabelled = ({ cells }: TextRow) =>
+    isFactLine(cells) || areLabelled(cells) || /[:=]/.test(cells.join(""));
   const from = filled.findIndex(isLabelled);
   const labelled = filled.slice(Math.max(0, from));
   const facts = labelled.flatMap((row) =>

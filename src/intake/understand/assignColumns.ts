@@ -1,5 +1,7 @@
 import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
+import { tellsOutcome } from "../rows/tellsOutcome";
+import type { Sense } from "../words/senses";
 import type { Says } from "../words/titles";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
 import { hasOperations } from "./kindShape";
@@ -93,35 +95,85 @@ export const assignColumns = (
   const pairs = columns
     .flatMap((seen) => pairsOf(seen, known, poleOf, across))
     .sort((one, other) => other.score - one.score);
-  const assigned: Assigned[] = [...given];
-  const contested: Contested[] = [];
-  const taken = new Map(given.map((one) => [keyOf(one), one]));
+  const taking: Taking = {
+    assigned: [...given],
+    contested: [],
+    taken: new Map(given.map((one) => [keyOf(one), one])),
+  };
   const done = new Set<number>();
   for (const pair of pairs) {
-    if (done.has(pair.seen.index) || (pair.score < SURE && isDoubtful(pair, pairs, taken)))
-      continue;
-    const key = keyOf(pair);
-    const other = taken.get(key);
-    if (other === undefined) {
-      taken.set(key, pair);
-      assigned.push(pair);
-      done.add(pair.seen.index);
-    } else if (areByTurns(pair, other)) {
-      const first: Assigned = { ...other, byTurns: true };
-      assigned.splice(assigned.indexOf(other), 1, first);
-      assigned.push({ ...pair, byTurns: true });
-      taken.set(key, first);
-      done.add(pair.seen.index);
-    } else if (other.score - pair.score < TIE && pair.score >= SURE && !isAlike(pair, other)) {
-      contested.push({ ...other, other: pair.seen });
-      done.add(pair.seen.index);
-    }
+    const isOpen = pair.score >= SURE || !isDoubtful(pair, pairs, taking.taken);
+    if (!done.has(pair.seen.index) && isOpen && take(pair, taking)) done.add(pair.seen.index);
   }
+  const { assigned, contested } = taking;
   const out = new Set(contested.flatMap(({ seen, other }) => [seen.index, other.index]));
   return { assigned: assigned.filter(({ seen }) => !out.has(seen.index)), contested };
 };
 
+/** What is taken so far. */
+interface Taking {
+  readonly assigned: Assigned[];
+  readonly contested: Contested[];
+  readonly taken: Map<string, Assigned>;
+}
+
+/** Takes a column, or settles what it is beside the one that was taken before; false where it stays open. */
+const take = (pair: Assigned, { assigned, contested, taken }: Taking): boolean => {
+  const key = keyOf(pair);
+  const other = taken.get(key);
+  const outcome = outcomeOf(pair, other);
+  if (outcome === "none") return false;
+  if (other && outcome === "contested") contested.push({ ...other, other: pair.seen });
+  const { add, keep } = OUTCOMES[outcome](pair, other);
+  const stays = [keep, add].filter((one) => one !== undefined);
+  const at = other ? assigned.indexOf(other) : assigned.length;
+  assigned.splice(at, 1, ...stays);
+  if (stays[0]) taken.set(key, stays[0]);
+  return true;
+};
+
+type Outcome = "taken" | "instead" | "less" | "turns" | "contested";
+
+/** What becomes of a column for which another is taken already, or none yet. */
+const outcomeOf = (pair: Assigned, other: Assigned | undefined): Outcome | "none" => {
+  if (other === undefined) return "taken";
+  if (other.score < SAID_SCORE && pair.score >= SURE && isMoreMeasured(pair, other))
+    return "instead";
+  if (isMoreMeasured(other, pair)) return "less";
+  if (areByTurns(pair, other)) return "turns";
+  const isNear = other.score - pair.score < TIE && pair.score >= SURE;
+  return isNear && !isAlike(pair, other) ? "contested" : "none";
+};
+
+/** What is then taken besides, and what stays of the one that was taken before. */
+const OUTCOMES: Readonly<
+  Record<
+    Outcome,
+    (pair: Assigned, other: Assigned | undefined) => { add?: Assigned; keep?: Assigned | undefined }
+  >
+> = {
+  taken: (pair) => ({ add: pair }),
+  instead: (pair) => ({ add: pair }),
+  less: (_, other) => ({ keep: other }),
+  contested: (_, other) => ({ keep: other }),
+  turns: (pair, other) => ({
+    add: { ...pair, byTurns: true },
+    keep: other && { ...other, byTurns: true },
+  }),
+};
+
 const keyOf = ({ column, says }: Assigned): string => JSON.stringify([column.id, says]);
+
+/** Whether of two columns the one says that it was measured, and the other what was applied for it. */
+const isMoreMeasured = ({ seen: one, column }: Assigned, { seen: other }: Assigned): boolean => {
+  const says = (seen: SeenColumn, sense: Sense) => seen.title.senses.has(sense);
+  return (
+    tellsOutcome(column) &&
+    (says(one, "measured") || says(one, "reading")) &&
+    says(other, "applied") &&
+    !says(other, "measured")
+  );
+};
 
 /**
  * Whether of two columns each line fills one, in a unit that only one of them has: where the records name

@@ -16,7 +16,7 @@ import type { Knowledge, KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
 import { isBesideTest, type TextMeasure, textFacts } from "./textFacts";
 import { columnTexts } from "./textsOf";
-import { measuresIn, ofTheTest, type Stated, titleSense } from "./titleSense";
+import { isPosition, measuresIn, ofTheTest, type Stated, titleSense } from "./titleSense";
 
 const ALONE = { letters: new Set<string>(), ends: "", objectOf: () => undefined };
 
@@ -131,18 +131,34 @@ const factWritten = (
   if (instruments.has(value.trim().toLowerCase()))
     return isBesideTest(fact.key) ? undefined : written("instrument", fact);
   const seen = seenFact(fact);
-  const field = plainField(value, seen);
+  const field = plainField(fact, seen);
   if (field !== undefined) return written(field, fact);
-  if (seen.title.senses.has("stage") && readStage(value) !== undefined)
-    return known.byStage ? written("stage", fact) : undefined;
-  if (seen.title.senses.has("operation") && operationIn(value) !== undefined)
-    return hasOperations(known.kind) ? written("operation", fact) : undefined;
+  const key = keyTold(value, seen);
+  if (key !== undefined) return hasKey(known)[key] ? written(key, fact) : undefined;
   return namingFact(fact, seen, known) ?? entryFact(fact, seen, known);
 };
 
+type ToldKey = "stage" | "operation" | "position";
+
+/** Which of the records' keys besides panel and part a fact says. */
+const keyTold = (value: string, { title: { senses } }: SeenColumn): ToldKey | undefined => {
+  if (senses.has("stage") && readStage(value) !== undefined) return "stage";
+  if (senses.has("operation") && operationIn(value) !== undefined) return "operation";
+  const isPhase = isPosition(value) || LETTER.test(value);
+  return senses.has("phase") && isPhase ? "position" : undefined;
+};
+
+const hasKey = ({ kind, byStage, byPhase }: KnownKind): Readonly<Record<ToldKey, boolean>> => ({
+  stage: byStage,
+  operation: hasOperations(kind),
+  position: byPhase,
+});
+
+const LETTER = /^[ABCRSTYUVW]$/;
+
 /** What a fact is of whatever the test: its day, that it was made again, or which test it is. */
 const plainField = (
-  value: string,
+  { key, value }: Fact,
   { title: { senses }, cells }: SeenColumn,
 ): string | undefined => {
   if (cells.dates === 1 && DATED.some((sense) => senses.has(sense))) return "date";
@@ -150,7 +166,9 @@ const plainField = (
   const isOther = ["voltage", "current", "date", "by", "instrument", "held"].some((sense) =>
     senses.has(sense as Sense),
   );
-  return senses.has("test") && !isOther && kindsNamed(value).size > 0 ? "test" : undefined;
+  // A heading that names its test, with more beside it, is no label: "CT saturation test, M1, CT-A".
+  const isLabel = senses.has("test") && !isOther && kindsNamed(key).size === 0;
+  return isLabel && kindsNamed(value).size > 0 ? "test" : undefined;
 };
 
 const namingFact = (
@@ -179,7 +197,9 @@ const withoutBy = (name: string): string => {
 const canBe = (value: string, { id, accepts }: Column): boolean =>
   id === "by"
     ? !/\d/.test(value)
-    : accepts?.type !== "list" || listWord(value, accepts) !== undefined;
+    : id === "instrument" && /[;|]/.test(value)
+      ? false
+      : accepts?.type !== "list" || listWord(value, accepts) !== undefined;
 
 const entryFact = (fact: Fact, seen: SeenColumn, known: KnownKind): Written | undefined => {
   const [best] = entriesOf(known.kind)

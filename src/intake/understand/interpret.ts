@@ -4,6 +4,7 @@ import { tellsOutcome } from "../rows/tellsOutcome";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { positionReader, readPositions } from "../words/readPosition";
+import { readStage } from "../words/readStage";
 import { type Assignment, assignColumns, partsAcross, type Said } from "./assignColumns";
 import { blockFacts, headingSays, heldFacts, statedFacts } from "./blockFacts";
 import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
@@ -83,17 +84,23 @@ export const interpret = (
       : []),
     ...(hasMeasuredPoints(known.kind) ? byPoint(assigned, naming, known) : []),
   ];
-  const isTold = [...assigned, ...contested].some(({ column }) => tellsOutcome(column));
   // A panel on each line and panels across as well: the one or the other is something else.
   const isTwice =
     naming.some(({ field, known }) => field === "object" && known > 0) &&
     assigned.some(({ says }) => says.object !== undefined);
-  if (!isTold || isTwice) return undefined;
+  if (isTwice) return undefined;
   const taken = new Set([
     ...assigned.map(({ seen }) => seen.index),
     ...contested.flatMap(({ seen, other }) => [seen.index, other.index]),
   ]);
   const said = factsFor(block, known, knows, assigned, heading.stated);
+  // What was applied may stand over the lines, with what was measured on each of them.
+  const outcomes = new Set(known.kind.columns.filter(tellsOutcome).map(({ id }) => id));
+  const isTold =
+    [...assigned, ...contested].some(({ column }) => tellsOutcome(column)) ||
+    (assigned.some(({ column }) => column.unit !== undefined) &&
+      said.some(({ field }) => outcomes.has(field)));
+  if (!isTold) return undefined;
   const facts = [...said, ...placesOver(block, known, knows, { naming, facts: said, assigned })];
   const placed = placedShare(block, known, naming, facts, assigned);
   const unused = measured.filter(
@@ -105,13 +112,19 @@ export const interpret = (
     ...(elapsed && { elapsed: elapsed.seen.index }),
     score:
       scoreOf([...assigned, ...contested], placed, unused.length, named) +
-      NAMED * naming.filter((one) => one.known > 0).length -
+      NAMED * naming.filter((one) => one.known > 0).length +
+      (known.byStage && isStaged(block) ? STAGED : 0) -
       (position ? strangeness(columns[position.index]?.cells.texts ?? [], known) : 0),
   };
 };
 
 /** For each column whose names the records of the kind know. */
 const NAMED = 0.5;
+
+/** Whether a heading tells a stage, which only some kinds know. */
+const isStaged = ({ headings }: SeenBlock): boolean =>
+  headings.some((text) => readStage(text) !== undefined);
+const STAGED = 1;
 
 /** What phases on each line speak against a kind that has no rows by phase, or by others: `L1` for `L1-E`. */
 const strangeness = (texts: readonly string[], known: KnownKind): number => {

@@ -206,6 +206,7 @@ const withTitled = (naming: readonly Naming[], columns: readonly SeenColumn[]): 
         !all.some((one) => one.index === index) &&
         cells.texts.length > 0 &&
         cells.numeric < 0.5 &&
+        !title.senses.has("serial") &&
         titles.some((sense) => title.senses.has(sense)),
     );
     if (titled) all.push({ index: titled.index, field, known: 0 });

@@ -24,7 +24,7 @@ const isRunning = ({ cells: { texts }, title: { senses, words } }: SeenColumn): 
     : (texts.length > 2 || (texts.length > 1 && numbers[0] === 1)) &&
         goesUp &&
         texts.every(isWhole) &&
-        words.every((word) => word.senses.some((sense) => NEUTRAL.has(sense)));
+        words.every((word) => word.senses.some((sense) => sense === "item" || NEUTRAL.has(sense)));
 };
 
 const isInstrument = ({ cells: { texts } }: SeenColumn, { instruments }: Knowledge): boolean =>

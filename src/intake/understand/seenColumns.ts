@@ -1,5 +1,6 @@
 import { readUnit } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
+import { operationOf } from "../words/operationIn";
 import { isOneOf, schemeAmong } from "../words/readPosition";
 import { splitTitle } from "../words/readTitle";
 import { type Sense, sensesOf } from "../words/senses";
@@ -8,7 +9,7 @@ import { bracketless } from "../words/titles";
 import { withoutWave } from "../words/wave";
 import type { SeenColumn } from "./columnScore";
 import type { Knowledge } from "./knowledge";
-import { columnTexts } from "./textsOf";
+import { columnTexts, mostOften } from "./textsOf";
 import { stacked, type TitleContext, type TitleSense, titleSense } from "./titleSense";
 
 /** A table of an export as it stands: its lines of titles, its row of units, and its first lines. */
@@ -32,7 +33,7 @@ export const seenColumns = (
   const width = Math.max(...titles.map((line) => line.length), 0);
   const contexts = titles.map((line) => contextOf(line, objectOf));
   const stack = titles.map((line, at) => (at < titles.length - 1 ? spread(line, width) : line));
-  return Array.from({ length: width }, (_, index): SeenColumn => {
+  const seen = Array.from({ length: width }, (_, index): SeenColumn => {
     const said = stack.map((line, at) =>
       titleSense(line[index] ?? "", contexts[at] as TitleContext),
     );
@@ -43,10 +44,27 @@ export const seenColumns = (
     const own = told && cells.unit && !isAlike(told, cells.unit) ? undefined : told;
     return { index, title, cells, unit: own ?? cells.unit, ...(own && { told: own }) };
   });
+  return withUnitsBeside(seen);
 };
 
 const isAlike = (one: Unit, other: Unit): boolean =>
   unitSize(one).quantity === unitSize(other).quantity;
+
+/** Columns whose unit stands in a column beside them, mostly to the right. */
+const withUnitsBeside = (columns: readonly SeenColumn[]): SeenColumn[] => {
+  const unitOf = ({ cells }: SeenColumn): Unit | undefined => {
+    const read = cells.texts.map((text) => readUnit(bracketless(text)));
+    return cells.numeric === 0 && read.length > 0 && read.every(({ ok }) => ok)
+      ? mostOften(read.flatMap((one) => (one.ok ? one.value : [])))
+      : undefined;
+  };
+  const beside = columns.find((column) => unitOf(column) !== undefined);
+  const unit = beside && unitOf(beside);
+  const isOpen = (column: SeenColumn) => column.unit === undefined && column.cells.numeric >= 0.5;
+  const left = columns.filter((column) => beside && column.index < beside.index && isOpen(column));
+  const to = left.length > 0 ? left : columns.filter(isOpen);
+  return columns.map((column) => (unit && to.includes(column) ? { ...column, unit } : column));
+};
 
 /** No heading that says what stands below is longer. */
 const LONGEST_HEADING = 60;
@@ -135,6 +153,7 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
   const ends = schemeAmong(
     line.map((title) => withoutBrackets(title).split(" ").at(-1)?.toUpperCase() ?? ""),
   );
+  const starts = schemeAmong(upper.map((title) => title.split(" ")[0] ?? ""));
   const isLetter = (title: string, at: number) =>
     isOneOf(schemed, title.toUpperCase()) ||
     (digits && /^[123]$/.test(title)) ||
@@ -142,7 +161,8 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
   const objects = new Set(line.flatMap((title) => objectOf(title) ?? []));
   return {
     letters: new Set(line.flatMap((title, at) => (isLetter(title, at) ? nameOf(title) : []))),
-    ends: ends ?? named,
+    ends: ends ?? starts ?? named,
+    hasClosing: line.some((title) => operationOf(sensesOf(title).senses) === "closing"),
     // One title that is a panel's name may be anything; several are panels across.
     objectOf: objects.size > 1 ? objectOf : () => undefined,
     times: new Map([...timesAcross(line)].map(([at, seconds]) => [line[at] ?? "", seconds])),

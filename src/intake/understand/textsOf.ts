@@ -64,7 +64,7 @@ const isDate = (text: string): boolean => {
   return !/^\d{5}(?:[.,]\d+)?$/.test(day) && readDate(day, "day-first").ok;
 };
 
-const mostOften = <T>(items: readonly T[]): T | undefined => {
+export const mostOften = <T>(items: readonly T[]): T | undefined => {
   const counts = new Map<T, number>();
   for (const item of items) counts.set(item, (counts.get(item) ?? 0) + 1);
   return [...counts].sort(([, one], [, other]) => other - one)[0]?.[0];

@@ -48,6 +48,8 @@ export interface TitleContext {
   /** The letters of the scheme that titles begin or end with: `ABC` of `Trip A`, `Trip B`, `Trip C`; else none. */
   readonly ends: string;
   readonly objectOf: (text: string) => string | undefined;
+  /** Whether titles beside it speak of a closing, so that "open" is the other operation and no open pole. */
+  readonly hasClosing?: boolean;
   /** Seconds by the titles that are a time alone, where several stand side by side. */
   readonly times?: ReadonlyMap<string, number>;
 }
@@ -97,6 +99,8 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
   const found = measuresIn(ofU0.rest.replace(CLOCK, "(min)").replace(/\b(i?r)(?=\d)/gi, "$1 "));
   const inBrackets = unitInBrackets(found.rest);
   const rest = inBrackets.rest.replace(/[\s,;:/@–-]+$/g, "").trim();
+  const opened = context.hasClosing ? openedPole(rest, context) : undefined;
+  if (opened) return { ...NOTHING, ...found.said, ...inBrackets.said, ...opened };
   if (isPosition(rest) || context.letters.has(rest))
     return { ...NOTHING, ...found.said, ...inBrackets.said, ...foreign.said, position: rest };
   const lettered = splitTitle(rest);
@@ -131,6 +135,25 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
     stage,
     operation: operationOf(senses),
   };
+};
+
+/** The pole of which a title says that it opens: `Open A`. */
+const openedPole = (text: string, { letters, ends }: TitleContext) => {
+  const { words } = sensesOf(text);
+  const [opening, ...others] = words.filter(({ senses }) => senses.includes("opening"));
+  const pole = text
+    .split(" ")
+    .filter((word) => word.toLowerCase() !== opening?.text)
+    .join(" ");
+  const isPole = isPosition(pole) || letters.has(pole) || isOneOf(ends, pole.toUpperCase());
+  return opening !== undefined && others.length === 0 && isPole
+    ? {
+        operation: "opening" as const,
+        position: pole,
+        senses: new Set<Sense>(["opening"]),
+        words: [opening],
+      }
+    : undefined;
 };
 
 /** Words with a stroke between that are one thing, and no unit: `P/F`. */

@@ -5,6 +5,8 @@ import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { columnFor } from "../words/columnFor";
 import { readStage, WITHSTAND } from "../words/readStage";
+import { splitTitle } from "../words/readTitle";
+import { sensesOf } from "../words/senses";
 import type { ExportColumn } from "../words/titles";
 import type { Contested } from "./assignColumns";
 import { withChosen } from "./chosenColumns";
@@ -199,7 +201,11 @@ const understoodAs = (
         if (field !== undefined) return { ...own, field };
         if (role !== undefined && Object.keys(role).length === 0) return column;
         const seen = seenAt.get(index);
-        const isUsed = index === found.elapsed || index === poles || isSpare(role, seen);
+        const isUsed =
+          index === found.elapsed ||
+          index === poles ||
+          isSpare(role, seen) ||
+          isWorkedOut(seen, kind);
         return { ...own, ...(isUsed && { spare: true as const }) };
       }),
       found.chosen,
@@ -224,6 +230,22 @@ const ofWithstand = ({ key, value }: Fact): string[] => {
   const text = `${key} ${value}`;
   return text.search(WITHSTAND) >= 0 ? [text] : [];
 };
+
+/** Whether a column holds what the records work out or are given themselves, by the words of its title. */
+const isWorkedOut = (seen: SeenColumn | undefined, { columns }: RecordKind): boolean => {
+  const said = [...(seen?.title.senses ?? [])];
+  return columns.some(({ role, header }) => {
+    const { senses, unknown } = sensesOf(withoutUnit(header));
+    return (
+      ["computed", "limit", "given"].includes(role) &&
+      unknown === 0 &&
+      said.length > 0 &&
+      senses.size === said.length &&
+      said.every((sense) => senses.has(sense))
+    );
+  });
+};
+const withoutUnit = (header: string): string => splitTitle(header).name;
 
 /** The stage that the headings over a table tell, the nearest first, or the name of the file. */
 const stageAround = (headings: readonly string[], file: string): Written | undefined => {

@@ -67,7 +67,9 @@ export const namesPosition = (text: string): boolean => {
     tokens.length <= 2 &&
     !SHORT_WORDS.test(text) &&
     SCHEMES.some((scheme) => letters.every((letter) => scheme.includes(letter))) &&
-    !/[()[\]/]/.test(text) &&
+    !/[()[\]]/.test(text) &&
+    // "U/V" is a voltage in volts, "L1/L2" two phases.
+    (!text.includes("/") || /L\d/i.test(text)) &&
     !/^[\d\s.,-]+$/.test(text) &&
     !/^\p{L}$/u.test(text)
   );

@@ -206,7 +206,14 @@ export const de: Language = {
     before: ["vor", "zählerstand anfang", "zählerstand beginn"],
     after: ["nach", "zählerstand ende"],
     test: ["prüf", "prüfung", "prüfart", "messart", "art der prüfung", "versuch", "prüfschritt"],
-    operation: ["schalthandlung", "betätigung", "ein aus", "schaltvorgang"],
+    operation: [
+      "schalthandlung",
+      "betätigung",
+      "ein aus",
+      "schaltvorgang",
+      "schaltungen",
+      "schaltspiele",
+    ],
     number: ["nr", "lfd nr", "lfd", "nummer", "pos", "zeile", "ifd nr", "laufende nummer"],
     retest: [
       "nachmessung",

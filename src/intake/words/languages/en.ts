@@ -457,6 +457,7 @@ export const en: Language = {
     by: [
       "tech",
       "techs",
+      "who",
       "tester name",
       "inspected",
       "performed",
@@ -700,6 +701,7 @@ export const en: Language = {
       "used value",
     ],
     measured: [
+      "actual",
       "measured",
       "meas",
       "observed",
@@ -905,6 +907,7 @@ export const en: Language = {
       "pass",
       "fail",
       "pass fail",
+      "passed",
       "status",
       "assessment",
       "ok",
