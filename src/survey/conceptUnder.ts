@@ -85,6 +85,8 @@ export const areBounds = (cells: readonly Cell[]) =>
 
 /** Whether most cells begin with a phase or a combination: "R – tierra, antes". */
 export const arePlaces = (cells: readonly Cell[]) => {
+  if (cells.filter(({ value }) => typeof value === "number").length > cells.length * 0.3)
+    return false;
   const texts = cells.map(({ text }) => (text.split(/[,;(]/)[0] ?? "").trim());
   const read = positionsAmong(texts);
   return texts.filter((text) => read(text) !== undefined).length > cells.length * 0.7;

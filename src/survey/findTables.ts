@@ -80,9 +80,13 @@ const combinationsAmong = (texts: readonly string[]): string[] => {
   return texts.filter((text) => (areNamed || !digits.has(text)) && position(text) !== undefined);
 };
 
+/** Whether a cell holds a number that names no phase, no pole and no panel: one with decimals, or of three digits. */
+const isMeasured = ({ value, formula }: Cell): boolean =>
+  typeof value === "number" && formula === undefined && (!Number.isInteger(value) || value > 99);
+
 /** Whether a stretch of a row can be the titles of a table. */
 const isHead = ({ cells }: Segment): boolean => {
-  if (cells.length < 2) return false;
+  if (cells.length < 2 || cells.some(isMeasured)) return false;
   const texts = cells.map(({ text }) => text);
   // "U [V]" beside "I [mA]" are quantities, and no phases.
   const bare = texts.filter((text) => !/[[(]/.test(text));

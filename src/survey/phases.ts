@@ -47,7 +47,7 @@ const bare = (text: string) =>
 export const positionsAmong = (
   texts: readonly string[],
 ): ((text: string) => string | undefined) => {
-  const written = texts.map(clean);
+  const written = [...new Set(texts)].filter(canBePlace).map(clean);
   // T is earth (terre, tierra) where the phases are lettered otherwise; N is it where no neutral is measured.
   const letters = written.join(" ").toUpperCase();
   const hasT = /\b[RS]\b/.test(letters);
@@ -64,7 +64,7 @@ export const positionsAmong = (
   const series = namesAmong(texts);
   const names = series.size >= 4 ? series : new Set<string>();
   return (text) => {
-    if (names.has(text)) return undefined;
+    if (names.has(text) || !canBePlace(text)) return undefined;
     const plain = earthed(clean(text));
     // A word that is cut short is none: "Un." stands over units.
     if (plain.length > 24 || /^\p{L}{2,}\.$/u.test(plain)) return undefined;
@@ -78,6 +78,10 @@ export const positionsAmong = (
 
 /** No phase is written in more characters, whatever is said with it. */
 const LONGEST = 200;
+
+/** Whether a text is short enough to be a place, and no number with a decimal mark or of three digits. */
+const canBePlace = (text: string) =>
+  text.length <= 40 && !/^[<>≥≤~±-]?\s*\d+(?:[.,]\d+|\d{2,})/.test(text);
 
 const clean = (text: string) =>
   text

@@ -2,30 +2,25 @@ import { splitTitle } from "../intake/words/readTitle";
 import { readUnit } from "../quantities/readUnit";
 import type { Unit } from "../quantities/units";
 import { latin, withoutWave } from "./localWords";
+import { remembered } from "./words/remembered";
 import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
-
-const KNOWN = new Map<string, Unit | undefined>();
-const MAX_KNOWN = 20_000;
 
 /**
  * The unit that a title or label carries, at its end or in it.
  *
  * @example unitIn("µΩ at 100 A DC") // "µΩ"
  */
-export const unitIn = (text: string): Unit | undefined => {
-  if (KNOWN.has(text)) return KNOWN.get(text);
-  const found = text.length > 160 ? undefined : read(text);
-  if (KNOWN.size > MAX_KNOWN) KNOWN.clear();
-  KNOWN.set(text, found);
-  return found;
-};
+export const unitIn = remembered((text): Unit | undefined =>
+  text.length > 160 ? undefined : read(text),
+);
 
 const isUnit = (text: string) => readUnit(withoutWave(text).replace(/^[([]|[)\]]$/g, "")).ok;
 
 /** Whether a text is a unit and nothing else: "GΩ", "(kV)", "V / V". */
-export const isUnitText = (text: string): boolean =>
-  isUnit(text) || text.split(/\s?[/:]\s?/).every(isUnit);
+export const isUnitText = remembered(
+  (text): boolean => isUnit(text) || text.split(/\s?[/:]\s?/).every(isUnit),
+);
 
 const read = (written: string): Unit | undefined => {
   // "mm/m" is how far something is out of level over a metre; "A." and "C)" number the tables of a sheet.

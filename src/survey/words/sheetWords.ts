@@ -5,6 +5,7 @@ import { en } from "./en";
 import { es } from "./es";
 import { fr } from "./fr";
 import { pt } from "./pt";
+import { remembered } from "./remembered";
 import { CONCEPTS, type Concept, type Phrases, type SheetWords } from "./words";
 
 const LANGUAGES: readonly SheetWords[] = [en, de, fr, es, pt, ar];
@@ -14,7 +15,7 @@ const withoutMarks = (text: string) =>
   text.normalize("NFD").replace(/\p{M}/gu, "").normalize("NFC");
 
 /** Lower case without accents and punctuation: what all words of the survey are compared in. */
-export const plain = (text: string): string => withoutMarks(plainWords(text));
+export const plain = remembered((text) => withoutMarks(plainWords(text)));
 
 const pattern = (phrases: Phrases) =>
   phrases.map((phrase) => withoutMarks(phrase)).join("|") || "(?!)";
@@ -29,23 +30,16 @@ const TITLES: readonly (readonly [Concept, RegExp])[] = CONCEPTS.map((concept) =
   whole(all(({ titles }) => titles[concept])),
 ]);
 
-const KNOWN = new Map<string, Concept | undefined>();
-const MAX_KNOWN = 20_000;
-
 /**
  * What a title or a label is about, by its words alone.
  *
  * @example conceptOf("Least (GΩ)") // "minimum"
  */
-export const conceptOf = (text: string): Concept | undefined => {
-  if (KNOWN.has(text)) return KNOWN.get(text);
+export const conceptOf = remembered((text): Concept | undefined => {
   // "1 min" is a time, and no minimum.
   const words = plain(text.slice(0, 120)).replace(/(\d) ?min(?![a-z])/g, "$1 minute");
-  const found = words === "" ? undefined : TITLES.find(([, form]) => form.test(words))?.[0];
-  if (KNOWN.size > MAX_KNOWN) KNOWN.clear();
-  KNOWN.set(text, found);
-  return found;
-};
+  return words === "" ? undefined : TITLES.find(([, form]) => form.test(words))?.[0];
+});
 
 const KIND_IDS = [...new Set(LANGUAGES.flatMap(({ kinds }) => Object.keys(kinds)))];
 const KIND_FORMS: readonly (readonly [string, RegExp])[] = KIND_IDS.map((kind) => [
@@ -54,10 +48,10 @@ const KIND_FORMS: readonly (readonly [string, RegExp])[] = KIND_IDS.map((kind) =
 ]);
 
 /** The record kinds that a text speaks of. */
-export const kindsIn = (text: string): readonly string[] => {
+export const kindsIn = remembered((text): readonly string[] => {
   const words = plain(text.slice(0, 300));
   return KIND_FORMS.flatMap(([kind, form]) => (form.test(words) ? [kind] : []));
-};
+});
 
 const FORMS = {
   pass: whole(all(({ pass }) => pass)),
@@ -84,6 +78,7 @@ const LATIN = /[^\p{Script=Arabic}]+/gu;
 
 /** What a text says in each of two scripts: "Non لا" says no twice; undefined where it is written in one. */
 const inBothScripts = (words: string): readonly string[] | undefined => {
+  if (!/\p{Script=Arabic}/u.test(words)) return undefined;
   const halves = [words.replace(ARABIC, " ").trim(), words.replace(LATIN, " ").trim()];
   return halves.includes("") ? undefined : halves;
 };
@@ -105,13 +100,13 @@ const TICKS = /^[✓✔☑√]$/u;
 const CROSSES = /^[✗✘☒×]$/u;
 
 /** A verdict in somebody's own words; undefined for what is none. */
-export const verdictIn = (text: string): "Pass" | "Fail" | undefined => {
+export const verdictIn = remembered((text): "Pass" | "Fail" | undefined => {
   // "Not OK - truck racked with the breaker closed"
   const mark = (text.split(/\s[-–]\s|[,;:(]/)[0] ?? "").trim();
   if (TICKS.test(mark)) return "Pass";
   if (CROSSES.test(mark) || isWord(mark, "fail")) return "Fail";
   return isWord(mark, "pass") ? "Pass" : undefined;
-};
+});
 
 /** Number words that stand before a unit in running text: "five gigs", "one minute". */
 export const NUMBER_WORDS: Readonly<Record<string, number>> = {
