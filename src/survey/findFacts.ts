@@ -39,8 +39,9 @@ export const quantitiesIn = (text: string): Quantity[] =>
     const plain = NUMBER_WORDS[digits.toLowerCase()] ?? quantityIn(digits)?.number;
     const isNegative = /[≤≥<>=]\s*[-−]$/u.test(text.slice(0, found.index));
     const number = plain !== undefined && isNegative ? -plain : plain;
+    const at = isNegative ? text.slice(0, found.index).trimEnd().length - 1 : found.index;
     return unit.ok && number !== undefined
-      ? [{ number, unit: unit.value, at: found.index, end: found.index + all.length }]
+      ? [{ number, unit: unit.value, at, end: found.index + all.length }]
       : [];
   });
 

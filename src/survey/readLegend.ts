@@ -20,7 +20,7 @@ const meaningOf = (
   // "F = works, NF = does not work": one meaning has the words of the other, denied.
   const stems = plain(words)
     .split(" ")
-    .filter((word) => word.length > 3);
+    .flatMap((word) => (word.length > 3 ? [word.slice(0, 4)] : []));
   const alike = others.filter((other) => stems.some((stem) => plain(other).includes(stem)));
   if (alike.length === 0) return undefined;
   return DENIED.test(plain(words)) || alike.every((other) => other.length < words.length)

@@ -354,7 +354,10 @@ function levelsOf(draft: Draft, found: readonly Measure[]): Measure[] {
   );
   const isNamed = around.words.some((text) => kindsIn(text).includes("withstand"));
   const isWithstand =
-    has("discharge") || has("leakage") || (found.length === 0 && (has("duration") || isNamed));
+    applied.some(({ title }) => kindsIn(title).includes("withstand")) ||
+    has("discharge") ||
+    has("leakage") ||
+    (found.length === 0 && (has("duration") || isNamed));
   if (
     applied.length === 0 ||
     !isWithstand ||
@@ -623,9 +626,11 @@ const positionOf = (
   draft: Draft,
   { beside, label, column, cellOf, isOneOfMany }: Named,
 ): string => {
+  const labelAt = label && labelOf(draft)?.at;
   const words = draft.columns
     .filter(
-      ({ concept, at }) => concept !== undefined && NAMING.includes(concept) && at !== column.at,
+      ({ concept, at }) =>
+        concept !== undefined && NAMING.includes(concept) && at !== column.at && at !== labelAt,
     )
     .map((named) => withoutStage(cellOf(named)?.text));
   const own = column.position ?? (isOneOfMany ? column.title : undefined);
