@@ -9,7 +9,7 @@ import { rowFinder } from "../rows/rowFinder";
 import type { ExportBlock, ExportTable } from "../table/exportTable";
 import { MAX_PLAIN } from "../table/layout";
 import { memoizeText } from "../words/memoizeText";
-import { readDate, readTime } from "../words/readDate";
+import { readClock, readDate, readTime } from "../words/readDate";
 import type { Arrival, ArrivalOptions, Say } from "./arrival";
 import { type Line, lineReader } from "./lineReader";
 import type { Repeated } from "./resolveRepeats";
@@ -124,7 +124,7 @@ const repeatsOf = <T extends RecordRows>(
       if (!known) return false;
       const { first, as } = known;
       const when =
-        timeAt === undefined ? first.when : momentOf(first.day, timeOf(cellIn(row, timeAt)));
+        timeAt === undefined ? first.when : momentOf(first.day, timeIn(row, timeAt, timeOf));
       if ((when === undefined) !== (first.when === undefined)) return false;
       as.lines.push(row.line);
       if ((when ?? 0) > (as.when ?? 0)) becomeLater(as, first, row.line, when);
@@ -149,10 +149,16 @@ const becomeLater = <T extends RecordRows>(
 const momentOf = (day: number | undefined, time: number | undefined): number | undefined =>
   day !== undefined && time !== undefined ? day + time : undefined;
 
-/** One cell of a line, which is not parted for it. */
-const cellIn = (row: ExportRow, cell: number): string => {
-  const [from, to] = row.span?.(cell) ?? [0, 0];
-  return (row.text === undefined ? (row.cells[cell] ?? "") : row.text.slice(from, to)).trim();
+/** The time of day in one cell of a line, which is not parted for it. */
+const timeIn = (
+  row: ExportRow,
+  cell: number,
+  timeOf: (text: string) => number | undefined,
+): number | undefined => {
+  const span = row.span?.(cell);
+  if (row.text === undefined || span === undefined) return timeOf((row.cells[cell] ?? "").trim());
+  const [from, to] = span;
+  return readClock(row.text, from, to) ?? timeOf(row.text.slice(from, to).trim());
 };
 
 /** A line with more cells than titles has been parted in the wrong places. */

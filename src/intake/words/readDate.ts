@@ -167,3 +167,29 @@ export const readTime = (text: string): number | undefined => {
   const noon = half === undefined ? hours : (hours % 12) + (/p/i.test(half) ? 12 : 0);
   return (noon * 3600 + minutes * 60 + seconds) / 86400;
 };
+
+const [ZERO, COLON] = [48, 58];
+
+/**
+ * A time of day written as `09:14:30` between two places of a text, as a fraction of a day; undefined for
+ * any other writing, which `readTime` may know. Long exports have millions of them.
+ *
+ * @example readClock("L1;06:00:00;31", 3, 11) // 0.25
+ */
+export const readClock = (text: string, from: number, to: number): number | undefined => {
+  if (to - from !== 8) return undefined;
+  if (text.charCodeAt(from + 2) !== COLON || text.charCodeAt(from + 5) !== COLON) return undefined;
+  const hours = twoDigits(text, from);
+  const minutes = twoDigits(text, from + 3);
+  const seconds = twoDigits(text, from + 6);
+  return hours < 24 && minutes < 60 && seconds < 60
+    ? (hours * 3600 + minutes * 60 + seconds) / 86400
+    : undefined;
+};
+
+/** The number that two figures stand for; 100 where they are none. */
+const twoDigits = (text: string, at: number): number => {
+  const tens = text.charCodeAt(at) - ZERO;
+  const ones = text.charCodeAt(at + 1) - ZERO;
+  return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : 100;
+};
