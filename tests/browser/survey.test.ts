@@ -61,7 +61,11 @@ const cells = (page: Page) =>
   page.evaluate(() =>
     window.bench.host.book.sheets.map(({ name, cells }) => [
       name,
-      cells.map((row) => row.map((box) => box && [box.value, box.formula])),
+      cells.map((row) =>
+        row
+          .slice(0, row.findLastIndex((box) => box !== undefined) + 1)
+          .map((box) => box && [box.value, box.formula]),
+      ),
     ]),
   );
 
