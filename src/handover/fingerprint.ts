@@ -8,11 +8,11 @@ export const sha256 = async (bytes: Uint8Array): Promise<string> =>
   hex(await crypto.subtle.digest("SHA-256", new Uint8Array(bytes)));
 
 /**
- * The fingerprint of plain data: SHA-256 of its canonical form (RFC 8785), so that neither spaces nor the
+ * The fingerprint of plain data, of numbers, texts, lists and the like: SHA-256 of its canonical form (RFC 8785), so that neither spaces nor the
  * order of names matter, only what is said.
  */
 export const fingerprintOf = (content: unknown): Promise<string> =>
-  sha256(new TextEncoder().encode(canonicalize(JSON.parse(JSON.stringify(content)))));
+  sha256(new TextEncoder().encode(canonicalize(content)));
 
 /** A fingerprint in groups of eight, to be compared by eye. */
 export const inGroups = (fingerprint: string): string =>

@@ -169,10 +169,19 @@ describe("a hand-over", () => {
   test("says on every page that it is not final, and prints its fingerprint there", async () => {
     const pages = await textOf(join(folder, "report.pdf"));
     expect(pages.length).toBeGreaterThan(5);
-    for (const page of pages) {
+    for (const [at, page] of pages.entries()) {
       expect(bare(page)).toContain(made.manifest.fingerprint);
       expect(page).toContain("NOT FINAL");
+      expect(page).toContain(`page ${at + 1} of ${pages.length}`);
     }
+  });
+
+  test("has a bookmark for each chapter and panel", async () => {
+    const bytes = new Uint8Array(readFileSync(join(folder, "report.pdf")));
+    const outline = await (await getDocumentProxy(bytes)).getOutline();
+    const titles = outline.map(({ title }) => title);
+    for (const title of ["Test report", "Summary", "=H01: records", "Punch list", "Cautions"])
+      expect(titles).toContain(title);
   });
 
   test("has a workbook of values alone, which holds what records.json says", async () => {
