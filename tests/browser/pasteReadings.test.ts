@@ -79,15 +79,15 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
 test("a block that is pasted beside an open record is taken to be of that record, which is said and can be changed", async () => {
   const page = await open();
   await page.getByRole("tab", { name: "Readings" }).click();
-  await page.getByLabel("Record", { exact: true }).selectOption("contact");
+  await page.getByLabel("Record", { exact: true }).selectOption("torque");
   await page.getByRole("button", { name: "Paste readings" }).click();
   await page
     .getByLabel("Readings, with their column titles")
-    .fill("Panel\tPart\tPole\tValue (µΩ)\n=H03\tBreaker Q0\tL1\t31");
+    .fill("Panel\tJoint\tApplied (N·m)\tMarked\tRe-checked\n=H03\tEarth bar\t38\tYes\tYes");
   await page.getByRole("button", { name: "Read the pasted text" }).click();
   await page.getByText(/^Taken from the record that is open/).waitFor();
   const kind = page.getByLabel("Record of all lines");
-  expect(await kind.inputValue()).toBe("contact");
+  expect(await kind.inputValue()).toBe("torque");
   await page.getByRole("button", { name: /^Write \d+ cells? in 1 row$/ }).waitFor();
   await kind.selectOption("insulation");
   await page.getByRole("button", { name: "Write 0 cells in 0 rows" }).waitFor();
