@@ -1,5 +1,5 @@
 import { rowsOfCells } from "../records/cellsOf";
-import type { RecordKind, Row } from "../records/kind";
+import type { CellValue, RecordKind, Row } from "../records/kind";
 import { KINDS } from "../records/kinds";
 import { type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
 
@@ -31,6 +31,13 @@ export const recordTables = (snapshot: Snapshot): RecordTable[] =>
     return kind ? [asRecordTable(kind, table)] : [];
   });
 
+/** The cells of one column of a table's body. */
+function cellsDown({ rowCount, cell }: TableSnapshot, column: number): readonly CellValue[] {
+  const cells: CellValue[] = [];
+  for (let row = 0; row < rowCount; row++) cells.push(cell(row, column));
+  return cells;
+}
+
 export function asRecordTable<K extends Pick<RecordKind, "columns">>(
   kind: K,
   table: TableSnapshot,
@@ -40,12 +47,7 @@ export function asRecordTable<K extends Pick<RecordKind, "columns">>(
     const position = table.headers.indexOf(header);
     if (position >= 0) at.set(id, position);
   }
-  const columns = new Map(
-    [...at].map(([id, column]) => [
-      id,
-      Array.from({ length: table.rowCount }, (_, row) => table.cell(row, column)),
-    ]),
-  );
+  const columns = new Map([...at].map(([id, column]) => [id, cellsDown(table, column)]));
   const rows = rowsOfCells(columns, table.rowCount);
   return { kind, table, at, rows };
 }
