@@ -1,8 +1,8 @@
 import { unitSize } from "../quantities/units";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { quantitiesIn } from "./findFacts";
-import { isPointOfTime } from "./nameColumns";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
+import { isPointOfTime } from "./pointOfTime";
 import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";

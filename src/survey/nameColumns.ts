@@ -17,6 +17,7 @@ import {
 import type { FoundTable } from "./findTables";
 import { withoutWave } from "./localWords";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
+import { POINT_OF_TIME } from "./pointOfTime";
 import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -90,14 +91,6 @@ const RATIO_OF_TIMES =
 /** Titles of the two ends of what is allowed, where they carry a unit: "from (ms)", "to (ms)". */
 const RANGE_FROM = /^(?:from|von|de|du|desde)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
 const RANGE_TO = /^(?:to|bis|à|au|hasta|até)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
-
-/** A time at which a reading is taken: "30 s", "1 min", "R 60s", "R10". */
-const POINT_OF_TIME =
-  /^(?:(?:r ?)?\d+(?:[.,]\d+)? ?(?:s|sec|secs|seconds?|min|minutes?|['"′″])\.?|r ?\d+)$/i;
-
-/** Whether one of the lines of a title is a time at which a reading is taken. */
-export const isPointOfTime = (lines: readonly string[]): boolean =>
-  lines.some((line) => POINT_OF_TIME.test(line));
 
 /** Titles that are known by their form. */
 const FORMS: readonly {

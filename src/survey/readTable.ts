@@ -5,14 +5,8 @@ import { type Cell, isValue, quantityIn, type SheetView } from "./cells";
 import { factsIn, joinFacts, NO_FACTS, quantitiesIn } from "./findFacts";
 import type { FoundTable } from "./findTables";
 import { checkKindOf, classOf, kindOf } from "./kindOf";
-import {
-  boundInTitle,
-  isAggregate,
-  isPointOfTime,
-  isSummary,
-  operationIn,
-  stageIn,
-} from "./nameColumns";
+import { boundInTitle, isAggregate, isSummary, operationIn, stageIn } from "./nameColumns";
+import { isPointOfTime } from "./pointOfTime";
 import { sharesName } from "./shareNames";
 import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf, hasWord, isWord, kindsIn } from "./words/sheetWords";
