@@ -44,9 +44,14 @@ export const readExcel = (
       return parts;
     });
     const asked = wanted === "every" ? askBeside(context) : undefined;
+    const { application } = workbook;
+    application.load("calculationMode");
     await context.sync();
 
     watched.signal?.throwIfAborted();
+    // What is read is worked out first, where Excel does not do it by itself.
+    const isManual = application.calculationMode === "Manual";
+    if (isManual) application.calculate("Recalculate");
     const columns = asked?.ours().flatMap(({ place }) => place ?? []) ?? [];
     const [memories = [], remembered = []] = ours.map(({ items }) =>
       items.map((part) => part.getXml()),
@@ -79,6 +84,7 @@ export const readExcel = (
           ...(ours.length > 0 ? { beside: ours } : {}),
         };
       }),
+      ...(isManual ? { isManual } : {}),
       lineup: firstOf(memories, readMemoryXml)?.lineup,
       ...known,
     };

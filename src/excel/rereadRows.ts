@@ -17,6 +17,7 @@ export const rereadRows = (
   inWords("Reading what was edited", async () => {
     const known = changed.map((one) => knownOf(snapshot, one));
     if (!known.every((one) => one !== undefined)) return undefined;
+    if (snapshot.isManual) context.application.calculate("Recalculate");
     const asked = known.map((one) => {
       const { first, columnCount } = one.block;
       const body = one.range(context).untrack();

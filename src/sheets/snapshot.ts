@@ -114,6 +114,8 @@ export interface Snapshot extends Partial<Remembered> {
   readonly sheets: readonly SheetSnapshot[];
   /** The lineup that the workbook was built for, where it was built by Gearproof. */
   readonly lineup?: Lineup;
+  /** Whether the workbook is open in a spreadsheet that calculates only when it is told to. */
+  readonly isManual?: boolean;
   /** Who saved it last, where the way in tells. */
   readonly savedBy?: SavedBy;
 }

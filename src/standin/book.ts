@@ -98,6 +98,8 @@ export interface StandInBook {
   active?: { sheet: string; area: Area };
   /** Events that the client asked to be told of. */
   listening: Set<EventName>;
+  /** Formulas are worked out only when it is asked for. */
+  isManual?: boolean;
   /** Set by every change of a cell; whoever calculates takes it away. */
   dirty: boolean;
   lastId: number;

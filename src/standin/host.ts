@@ -156,11 +156,13 @@ export function standIn(
     if (fault?.when === "before") return refused(error.code, error.message);
     const index = Math.floor(body.Actions.length * (fault?.share ?? 0.5));
     const stopAt = fault?.when === "midway" ? { index, error } : undefined;
-    const answer = run(workbookObject(book), JSON.parse(request) as Request, references, stopAt);
-    if (book.dirty) {
+    const work = () => {
       calculate(book);
       book.dirty = false;
-    }
+    };
+    const root = workbookObject(book, work);
+    const answer = run(root, JSON.parse(request) as Request, references, stopAt);
+    if (book.dirty && !book.isManual) work();
     if (fault?.when === "after") return refused(error.code, error.message);
     return sent(answer);
   };

@@ -1,9 +1,11 @@
 import { expect, test } from "vitest";
 import { goTo, readExcel } from "../../src/excel/workbook";
 import { planFor } from "../../src/sheets/plan";
-import { tablesOf } from "../../src/sheets/snapshot";
+import { recordTables } from "../../src/sheets/recordTable";
+import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
 import { addSheet, newBook, newId, putBox, tableNamed } from "../../src/standin/book";
-import { insertRows } from "../../src/standin/edits";
+import { snapshotOfBook } from "../../src/standin/calculate";
+import { insertRows, typeInto } from "../../src/standin/edits";
 import { standIn } from "../../src/standin/host";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";
@@ -166,4 +168,20 @@ test("rows and sheets that are not shown are told", async () => {
   expect(found.Contacts).toEqual([false, [1, 2]]);
   expect(found.Earthing?.[1]).toHaveLength((sheetOf("Earthing")?.tables[0]?.area.bottom ?? 0) - 3);
   expect(found.Gas?.[0]).toBe(true);
+});
+
+test("where Excel calculates by hand, what is read is worked out first", async () => {
+  const host = await builtExcel(filledPlan(longLineup(1), 1));
+  const results = (snapshot: Snapshot) =>
+    recordTables(snapshot)
+      .find(({ kind }) => kind.id === "contact")
+      ?.rows.map(({ result }) => result);
+  const before = await inExcel(host, (context) => readExcel(context));
+  host.book.isManual = true;
+  typeInto(host.book, "GearContact", 0, "R µΩ", 9000);
+  expect(results(snapshotOfBook(host.book))).toEqual(results(before));
+  const after = await inExcel(host, (context) => readExcel(context));
+  expect(after.isManual).toBe(true);
+  expect(results(after)?.[0]).toBe("Fail");
+  expect(results(before)?.[0]).toBe("Pass");
 });

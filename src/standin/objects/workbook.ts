@@ -14,7 +14,7 @@ const selectedRange = (book: StandInBook): HostObject => {
 };
 
 /** The root of every object path. */
-export const workbookObject = (book: StandInBook): HostObject =>
+export const workbookObject = (book: StandInBook, calculate: () => void = () => {}): HostObject =>
   hostObject({
     type: "Workbook",
     call: { getSelectedRange: () => selectedRange(book) },
@@ -26,11 +26,12 @@ export const workbookObject = (book: StandInBook): HostObject =>
         ),
       names: () => nameCollection(book),
       customXmlParts: () => customXmlParts(book),
-      // Formulas are worked out after each batch in any case.
+      // Formulas are worked out after each batch in any case, unless by hand.
       application: () =>
         hostObject({
           type: "Application",
-          call: { suspendApiCalculationUntilNextSync: () => null },
+          get: { calculationMode: () => (book.isManual ? "Manual" : "Automatic") },
+          call: { suspendApiCalculationUntilNextSync: () => null, calculate },
         }),
       protection: () =>
         hostObject({
