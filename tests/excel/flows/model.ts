@@ -50,7 +50,7 @@ const disturbance: fc.Arbitrary<Disturbance> = fc.noBias(
 export interface Known {
   serial: number;
   files: number;
-  /** How many readings nobody could have known of: typed right before a batch whose answer was lost. */
+  /** How many steps were left apart, since something was done right before a batch whose answer was lost. */
   unknowable: number;
   steps: number;
   acts: number;
@@ -89,6 +89,8 @@ interface Watched {
   readonly excused: Set<number>;
   /** Whether it was in the history before the step began, and is not what the step takes out of it. */
   readonly isKept: (token: number) => boolean;
+  /** Whether somebody did something right before a batch whose answer was lost: nobody learns what it met. */
+  isBlind: boolean;
 }
 
 /** Does an act, and takes note of what readings it brings and takes away. */
@@ -102,7 +104,6 @@ async function noted(book: StandInBook, watched: Watched, work: () => Promise<vo
   for (const token of before) if (!after.has(token)) watched.expected.delete(token);
   for (const token of after) if (!before.has(token)) watched.expected.add(token);
   for (const token of wrongIn(book).keys()) watched.excused.add(token);
-  return [...after].filter((token) => !before.has(token));
 }
 
 /** Lets acts and faults come before the batches of the pane's own work. */
@@ -124,15 +125,10 @@ function disturb(
     for (const one of acts.filter(({ batch }) => batch === own)) {
       known.acts += 1;
       const other = () => otherPane(host, known);
-      const brought = await noted(host.book, watched, () =>
+      await noted(host.book, watched, () =>
         perform({ book: host.book, serial: serialOf(known), point, other }, one.act),
       );
-      // Nobody learns of what was typed where the answer is lost that would have told it.
-      if (fails && fault.when === "after")
-        for (const token of brought) {
-          known.unknowable += 1;
-          watched.expected.delete(token);
-        }
+      if (fails && fault.when === "after") watched.isBlind = true;
     }
     host.between = between;
     const number = host.batches.length + 1;
@@ -181,6 +177,7 @@ export async function disturbed(
   const watched: Watched = {
     expected: tokensOf(book),
     excused: new Set(wrongIn(book).keys()),
+    isBlind: false,
     isKept: (token) => kept.has(token) && !pane.undone?.some(({ old }) => tokenIn(old) === token),
   };
   pane.host.reset();
@@ -191,6 +188,10 @@ export async function disturbed(
   const undone = new Set(pane.undone?.flatMap(({ value }) => tokenIn(value) ?? []));
   pane.undone = undefined;
   const told = new Set(toldBy(error));
+  if (watched.isBlind) {
+    known.unknowable += 1;
+    return error;
+  }
   const lost = [...watched.expected].filter(
     (token) => !now.has(token) && !told.has(token) && !undone.has(token),
   );
