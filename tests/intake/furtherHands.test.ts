@@ -376,3 +376,61 @@ test("labels and values in cells side by side, without a mark, are a form", () =
   ]);
   expect(found).toEqual(["heater 52-F1 SH-1 current=1.24", "heater 52-F1 SH-1 supply=120.5"]);
 });
+
+test("the test voltage in a title with its wave is no pair of phases", () => {
+  const found = placed("hipot.csv", [
+    "AC HIPOT (made up)",
+    "Location,kV AC,Seconds,A mA,B mA,C mA,Flashover",
+    "Bus 1,27,60,6.23,7.36,7.86,none",
+    "M1,27.1,60,1.6,1.4,1.27,none",
+  ]);
+  expect(found.filter((line) => line.endsWith(" applied=27"))).toHaveLength(3);
+  expect(found.filter((line) => line.endsWith(" applied=27.1"))).toHaveLength(3);
+});
+
+test("t in seconds is a time, no temperature", () => {
+  const found = placed("withstand.csv", [
+    "AC withstand (made up)",
+    "Panel;Phase;U [kV];t [s];I [mA]",
+    "F1;A;27;60;2.1",
+  ]);
+  expect(found.filter((line) => line.endsWith(" duration=60"))).toHaveLength(1);
+});
+
+test.each([
+  [
+    "IR ACROSS OPEN CONTACTS, 5000 V DC, before hipot (made up)",
+    "Breaker,Pole A (GΩ),Pole B (GΩ),Pole C (GΩ)",
+  ],
+  [
+    "Isolation über offene Schaltstrecke, 5000 V DC, vor der Prüfung",
+    "Schalter,Pol A (GΩ),Pol B (GΩ),Pol C (GΩ)",
+  ],
+])("a table said to be across open contacts has its poles open: %s", (heading, titles) => {
+  const found = placed("open.csv", [
+    heading,
+    titles,
+    "52-M1,161.6,77.5,170.2",
+    "52-F1,146.4,150.2,142.4",
+  ]);
+  expect(found.filter((line) => line.includes(" A open before reading="))).toHaveLength(2);
+});
+
+test.each([
+  ["Panel;Phases;Before hipot (GOhm);Date before;After hipot (GOhm);Date after", "A-Gnd"],
+  ["Repère;Mesure;Avant essai HT (GOhm);Date avant;Après essai HT (GOhm);Date après", "A - terre"],
+])("before and after beside each other, each with its day: %s", (titles, phase) => {
+  const content = `Insulation resistance 1 min, 5000 V DC (made up)\n${titles}\nBus 1;${phase};149.8;2026-04-15;143.8;2026-04-17\n`;
+  const intake = takeIn(book, [{ name: "both.csv", content }], NO_ANSWERS, TODAY);
+  if (!intake.ok) throw new Error(intake.reason);
+  const told = intake.cells
+    .filter(({ column }) => ["reading", "date"].includes(column))
+    .map(({ table, row, column, value }) => `${table.rows[row]?.stage} ${column} ${value}`);
+  // 15 and 17 April 2026 as serial days.
+  expect(told.sort()).toEqual([
+    "after date 46129",
+    "after reading 143800",
+    "before date 46127",
+    "before reading 149800",
+  ]);
+});

@@ -16,6 +16,41 @@ export interface Unpivoted {
 
 const SAYS = ["object", "part", "subpart", "position", "stage", "operation"] as const;
 
+/** What columns of one phase, pole, combination or stage have in common, and the columns. */
+interface Group {
+  readonly says: Says;
+  readonly columns: ExportColumn[];
+}
+
+/** The columns by what their titles say; one that says less, such as the stage alone, goes with each that says that and more. */
+const groupsOf = (columns: readonly ExportColumn[]): readonly Group[] => {
+  const groups = new Map<string, Group>();
+  for (const column of columns) {
+    const { says } = column;
+    if (!says) continue;
+    const key = JSON.stringify(SAYS.map((field) => says[field]));
+    const group = groups.get(key);
+    if (group) group.columns.push(column);
+    else groups.set(key, { says, columns: [column] });
+  }
+  const all = [...groups.values()];
+  const wider = (group: Group) =>
+    group.columns.every(({ field }) => TRAIL.has(field ?? ""))
+      ? all.filter((other) => other !== group && saysMore(other.says, group.says))
+      : [];
+  const shared = all.filter((group) => wider(group).length > 0);
+  for (const group of shared)
+    for (const other of wider(group)) other.columns.push(...group.columns);
+  return all.filter((group) => !shared.includes(group));
+};
+
+/** What is said of readings, and is none itself. */
+const TRAIL: ReadonlySet<string> = new Set(["date", "time", "by", "instrument"]);
+
+const saysMore = (more: Says, less: Says): boolean =>
+  SAYS.every((field) => less[field] === undefined || less[field] === more[field]) &&
+  SAYS.some((field) => less[field] === undefined && more[field] !== undefined);
+
 /**
  * A wide table, with a column for each phase, pole or combination, as one with a row for each. A line's
  * cells that stand under no phase go with every one of its rows; a phase without a reading gives none.
@@ -24,19 +59,11 @@ const SAYS = ["object", "part", "subpart", "position", "stage", "operation"] as 
  * @example unpivot(columns).rowsOf?.({ line: 2, cells: ["=H01", "31", "32"] }) // a row for L1 and one for L2
  */
 export const unpivot = (columns: readonly ExportColumn[], blanks = false): Unpivoted => {
-  const groups = new Map<string, { says: Says; columns: ExportColumn[] }>();
-  for (const column of columns) {
-    if (!column.says) continue;
-    const { says } = column;
-    const key = JSON.stringify(SAYS.map((field) => says[field]));
-    const group = groups.get(key);
-    if (group) group.columns.push(column);
-    else groups.set(key, { says: column.says, columns: [column] });
-  }
-  if (groups.size === 0) return { columns };
+  const groups = groupsOf(columns);
+  if (groups.length === 0) return { columns };
 
   const shared = columns.filter(({ says }) => !says);
-  const inTitles = SAYS.filter((field) => [...groups.values()].some(({ says }) => says[field]));
+  const inTitles = SAYS.filter((field) => groups.some(({ says }) => says[field]));
   const measures: { field?: string; unit?: ExportColumn["unit"]; title: string }[] = [];
   for (const { field, unit, title } of columns.filter(({ says }) => says))
     if (!measures.some((measure) => measure.field === field && measure.unit === unit))
@@ -46,7 +73,7 @@ export const unpivot = (columns: readonly ExportColumn[], blanks = false): Unpiv
     ...inTitles.map((field, at) => ({ index: shared.length + at, title: field, field })),
     ...measures.map((measure, at) => ({ ...measure, index: shared.length + inTitles.length + at })),
   ];
-  const parts = [...groups.values()].map(({ says, columns }) => ({
+  const parts = groups.map(({ says, columns }) => ({
     own: columns.map(({ index }) => index),
     from: [
       ...shared.map(({ index }) => index),

@@ -7,7 +7,7 @@ import { isOneOf, namesPosition } from "../words/readPosition";
 import { readStage, STAGE, WITHSTAND } from "../words/readStage";
 import { splitTitle } from "../words/readTitle";
 import { type Sense, type SensedWord, sensesOf } from "../words/senses";
-import { withoutWave } from "../words/wave";
+import { isWithWave, withoutWave } from "../words/wave";
 
 /** What the title of a column says, one line of it or all of them together. */
 export interface TitleSense {
@@ -114,7 +114,8 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
     };
   const { position, own } = placedIn(rest, inBrackets.said.unit === undefined, context);
   const { stage, rest: named } = stageIn(own.name, text);
-  const { senses, words, unknown } = sensesOf(named);
+  const unit = inBrackets.said.unit ?? own.unit;
+  const { senses, words, unknown } = sensesOf(isTimeSign(named, unit) ? "time" : named);
   const telling = [
     ...words.filter((word) => word.senses.length > 0),
     ...(NUMBER_SIGN.test(text) ? [NUMBERED] : []),
@@ -127,7 +128,7 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
     words: telling,
     unknown,
     stated: found.said.stated,
-    unit: inBrackets.said.unit ?? own.unit,
+    unit,
     ...foreign.said,
     ...ofU0.said,
     seconds: found.said.seconds,
@@ -156,6 +157,10 @@ const openedPole = (text: string, { letters, ends }: TitleContext) => {
     : undefined;
 };
 
+/** The sign of a time, which by itself is one of temperatures too: `t [s]`. */
+const isTimeSign = (name: string, unit: Unit | undefined): boolean =>
+  unit !== undefined && unitSize(unit).quantity === "time" && /^t$/i.test(name.trim());
+
 /** Words with a stroke between that are one thing, and no unit: `P/F`. */
 const isPhrase = (text: string): boolean =>
   text.includes("/") && sensesOf(text).words.length === 1 && sensesOf(text).unknown === 0;
@@ -183,9 +188,13 @@ const multipleOfU0 = (text: string): { said: { ofU0?: number }; rest: string } =
   return { said: { ofU0: times }, rest: text.replace(U0, " ") };
 };
 
+const LEADING_WAVE = /^(?:AC|DC|CA|CC)\s+/i;
+
 /** The phase that a title begins or ends with, and what is left of it: its name, and its unit where it has one outside brackets. */
 const placedIn = (rest: string, isOpen: boolean, context: TitleContext) => {
-  const { position, rest: unplaced } = positionIn(rest, context);
+  const { position, rest: unplaced } = isWithWave(rest)
+    ? { position: undefined, rest: rest.replace(LEADING_WAVE, "") }
+    : positionIn(rest, context);
   const own = isOpen ? splitTitle(withoutWave(unplaced)) : { name: unplaced };
   if (position !== undefined || own.unit === undefined) return { position, own };
   // A phase before the unit: "Leakage L1 / mA".

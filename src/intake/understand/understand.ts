@@ -198,7 +198,10 @@ const understoodAs = (
             ...(as.seen.told && { unit: as.seen.told }),
             ...(Object.keys(as.says).length > 0 && { says: as.says }),
           };
-        if (field !== undefined) return { ...own, field };
+        if (field !== undefined) {
+          const stage = stageOfReadings(found, seenAt.get(index));
+          return { ...own, field, ...(stage && { says: { stage } }) };
+        }
         if (role !== undefined && Object.keys(role).length === 0) return column;
         const seen = seenAt.get(index);
         const isUsed =
@@ -211,6 +214,16 @@ const understoodAs = (
       found.chosen,
     ),
   };
+};
+
+/** The stage that a column goes with, as the titles of its readings name it: a day of its own for each stage. */
+const stageOfReadings = (
+  { assigned }: Interpretation,
+  seen: SeenColumn | undefined,
+): string | undefined => {
+  const own = seen?.title.stage && readStage(seen.title.stage);
+  if (!own) return undefined;
+  return assigned.map(({ says }) => says.stage).find((stage) => stage && readStage(stage) === own);
 };
 
 /** The column of poles that tells which of a record's columns each line is for, where its rows are by none. */

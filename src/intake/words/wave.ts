@@ -24,6 +24,18 @@ const LONGEST = 100;
 export const withoutWave = (text: string): string =>
   text.length > LONGEST ? text : text.replace(AFTER, "");
 
+const BESIDE = new RegExp(
+  `^(?:(?:${ANY})\\s+[kmµμu]?[VA]|.*(?<![\\p{L}\\p{N}])[kmµμu]?[VA][\\s,]+(?:${ANY}))$`,
+  "iu",
+);
+
+/**
+ * Whether a title names a unit with its wave beside it, which is no pair of phases then.
+ *
+ * @example isWithWave("kV AC") // true
+ */
+export const isWithWave = (title: string): boolean => BESIDE.test(title);
+
 /** A wave as a group of a regular expression. */
 export const WAVES = `(?:${ANY})`;
 

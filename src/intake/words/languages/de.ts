@@ -64,7 +64,9 @@ export const de: Language = {
     "dez",
   ],
   stages: { before: ["vor", "vorher", "davor"], after: ["nach", "nachher", "danach"] },
-  withstand: ["(?:der )?(?:spannungs)?prüfung"],
+  withstand: [
+    "(?:der |dem )?(?:(?:wechsel|steh)?spannungs|hochspannungs|hv[- ]?|hs[- ]?)?(?:prüfung|test)",
+  ],
   operations: {
     closing: ["ein", "einschalten", "einschaltung"],
     opening: ["aus", "ausschalten", "ausschaltung"],

@@ -41,7 +41,9 @@ export const es: Language = {
   },
   months: ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sep", "oct", "nov", "dic"],
   stages: { before: ["antes", "previ[oa]"], after: ["después", "posterior"] },
-  withstand: ["(?:el )?ensayo (?:dieléctrico|de tensión)"],
+  withstand: [
+    "(?:el |la )?(?:ensayo|prueba) (?:dieléctric[oa]|de tensión|de alta tensión|at|de rigidez)",
+  ],
   operations: { closing: ["cierre"], opening: ["apertura"] },
   positions: {
     earth: ["tierra"],

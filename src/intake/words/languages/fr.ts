@@ -45,7 +45,10 @@ export const fr: Language = {
   months: ["jan", "fev", "mar", "avr", "mai", "juin", "juil", "aou", "sep", "oct", "nov", "dec"],
   ordinals: ["er"],
   stages: { before: ["avant"], after: ["après"] },
-  withstand: ["(?:l['’])?essai (?:diélectrique|de tenue)"],
+  withstand: [
+    "(?:l['’])?essai (?:diélectrique|de tenue|ht|haute tension|à fréquence industrielle)",
+    "diélectrique",
+  ],
   operations: { closing: ["fermeture"], opening: ["ouverture"] },
   positions: {
     earth: ["terre", "masse"],

@@ -39,7 +39,10 @@ export const pt: Language = {
   },
   months: ["jan", "fev", "mar", "abr", "mai", "jun", "jul", "ago", "set", "out", "nov", "dez"],
   stages: { before: ["antes", "prévi[oa]"], after: ["depois", "após", "posterior"] },
-  withstand: ["(?:o |do |da )?ensaio (?:dielétrico|de tensão)", "(?:da |a )?tensão aplicada"],
+  withstand: [
+    "(?:o |do |da |a )?(?:ensaio|teste) (?:dielétrico|de tensão|at|de alta tensão)",
+    "(?:da |a )?tensão aplicada",
+  ],
   operations: { closing: ["fechamento", "fecho"], opening: ["abertura"] },
   positions: {
     earth: ["terra", "massa"],
