@@ -10,6 +10,8 @@ export interface Grain {
 const NEAR = 5;
 /** Pairs of different readings below which nothing is known of how they lie. */
 const FEW = 3;
+/** Steps from which on a reading may be rounded to one of them. */
+const FINE = 100;
 /** The share of readings that get by with the digits of their grain. */
 const MOST = 0.9;
 
@@ -45,9 +47,10 @@ export const stepAt = (value: number, grain: Grain): number => {
   return Math.max(last, 10 ** (Math.floor(Math.log10(Math.abs(value))) - grain.digits + 1));
 };
 
-/** A reading in the grain of its like: worked out to more digits, it is the same to the eye. */
+/** A reading in the grain of its like: worked out to more digits, it is the same to the eye. One of another size stays as it is. */
 export const inGrain = (value: number, grain: Grain): number => {
   const step = stepAt(value, grain);
+  if (step > Math.abs(value) / FINE) return value;
   return Number((Math.round(value / step) * step).toPrecision(12));
 };
 

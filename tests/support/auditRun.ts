@@ -108,6 +108,9 @@ function placeOf(cell: string): string {
   return `${area.top},${area.left}`;
 }
 
+/** Rules that speak of stored results. */
+const OF_FORMULAS: ReadonlySet<string> = new Set(["result-disagrees", "own-formula"]);
+
 /** What the check says of a workbook with a fault, beyond what it says of the workbook as it was. */
 export function newFindings(book: Snapshot, { edits }: AuditCase, known: ReadonlySet<string>) {
   const own = new Set(edits.map(({ sheet, cell }) => `${sheet}!${cell}`));
@@ -115,7 +118,7 @@ export function newFindings(book: Snapshot, { edits }: AuditCase, known: Readonl
     (finding) =>
       !known.has(nameOf(finding)) &&
       // The formulas keep their results: of what was changed, not of what would be calculated anew.
-      (finding.rule !== "result-disagrees" || own.has(`${finding.sheet}!${finding.address}`)),
+      (!OF_FORMULAS.has(finding.rule) || own.has(`${finding.sheet}!${finding.address}`)),
   );
 }
 
