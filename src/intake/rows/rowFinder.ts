@@ -79,7 +79,7 @@ const namesFinder = <T extends RecordRows>(
   devices: ReadonlyMap<string, string>,
 ) => {
   const placesAmong = memoizeFor((among: readonly T[]) => placesOf(among, devices));
-  return ({ object, part, position, stage }: Place, among: readonly T[]) => {
+  return ({ object, part, ...told }: Place, among: readonly T[]) => {
     const names = [object, part].filter((name) => name !== "");
     let places: readonly NamedPlace[] = placesAmong(among);
     for (const name of names) places = placesNamed(places, name);
@@ -97,7 +97,7 @@ const namesFinder = <T extends RecordRows>(
     const known = parts.size === 1 ? only.part : "";
     return rows.length === 0
       ? undefined
-      : rowAmong(rows, { object: only.object, part: known, position, stage }, readAny, false);
+      : rowAmong(rows, { ...told, object: only.object, part: known }, readAny, false);
   };
 };
 
