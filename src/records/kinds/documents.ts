@@ -35,7 +35,7 @@ const isSame = (one: Row[string] | undefined, other: Row[string] | undefined): b
 const isSameBy = (one: string, other: string): string => {
   const [a, b] = [plainBy(one), plainBy(other)];
   const [first, second] = [a, b].map((text) => `VALUE(SUBSTITUTE(${text},"r",""))`);
-  return `OR(${a}=${b},IFERROR(AND(${first}=${second},${[a, b].map((text) => `NOT(ISNUMBER(SEARCH(".",${text})))`).join(",")}),FALSE))`;
+  return `OR(${a}=${b},IFERROR(AND(${first}=${second},${[a, b].map((text) => `NOT(ISNUMBER(SEARCH(".",${text})))`).join(",")}),0))`;
 };
 
 const columns: readonly Column[] = [
