@@ -127,7 +127,8 @@ test("findings stand on a sheet of ours, which a later check replaces; a sheet o
   expect(host.book.sheets.filter(({ name }) => name === FINDINGS_SHEET)).toHaveLength(1);
 
   const other = ownExcel();
-  addSheet(other.book, FINDINGS_SHEET);
+  // An empty sheet of that name may be one that was begun and cut short; this one is somebody's.
+  addSheet(other.book, FINDINGS_SHEET).cells[0] = [{ value: "mine" }];
   const planned = findingsSheet({ findings: [] }, TEXT);
   await expect(changed(other, { renew: [{ planned, writes: writesOf(planned) }] })).rejects.toThrow(
     /a sheet "Findings" of its own.*rename that sheet.*Nothing was changed/s,
