@@ -214,7 +214,7 @@ describe("values through the worksheet", () => {
 describe("SOURCE", () => {
   it("answers for every function, with certainty", () => {
     for (const name of Object.keys(functions)) {
-      expect(call("SOURCE", name)).toMatch(/\((?:read|quoted|signed|memory|practice)/);
+      expect(call("SOURCE", name)).toMatch(/\((?:read|quoted|from memory|memory|practice)/);
       for (const basis of ["IEC", "NETA"]) expect(call("SOURCE", name, basis)).toMatch(/\(/);
     }
   });

@@ -10,9 +10,9 @@ it.each([
   ["spread of contact resistance", contactSpread, 0.5, "read"],
   // practice
   ["margin above the dew point, K", dewLimit, 3, "practice"],
-  // IEC 62271-200 (memory).
-  ["earthing test current, A", earthContinuity.current, 30, "memory"],
-  ["earthing drop, V", earthContinuity.drop, 3, "memory"],
+  // IEC 62271-200 (memory; verdicts are signed on it).
+  ["earthing test current, A", earthContinuity.current, 30, "signed"],
+  ["earthing drop, V", earthContinuity.drop, 3, "signed"],
   // IEC 60694, clause 6.4.1, and ANSI C37.09, both read in quotation.
   ["contact test current, IEC, A", contactTestCurrent("IEC"), 50, "read"],
   ["contact test current, NETA, A", contactTestCurrent("NETA"), 100, "read"],
