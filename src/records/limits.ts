@@ -12,14 +12,15 @@ type Names = readonly (string | OwnQuantity)[];
  */
 export const ownOf = (...names: Names): Own => ownBy(undefined, names);
 
-/** The lowest value that maker and project accept: the higher one, where both give one, since the contract asks for either. */
-export const leastOf = (...names: Names): Own => strictest("least", names);
-
-/** The highest value that maker and project accept: the lower one, where both give one, since the contract asks for either. */
-export const mostOf = (...names: Names): Own => strictest("most", names);
-
-const strictest = (sense: "least" | "most", names: Names): Own =>
+/**
+ * The value that maker and project both accept, the highest of a `most`, the lowest of a `least`: the
+ * stricter one where both give one, since the contract asks for either.
+ */
+export const strictestOf = (sense: "least" | "most", ...names: Names): Own =>
   stricterOf(sense, ownBy("maker", names), ownBy("project", names));
+
+export const leastOf = (...names: Names): Own => strictestOf("least", ...names);
+export const mostOf = (...names: Names): Own => strictestOf("most", ...names);
 
 const ownBy = (giver: OwnLimit["from"] | undefined, names: Names): Own => {
   const quantities = names.map((one) => (typeof one === "string" ? { name: one } : one));

@@ -55,7 +55,8 @@ function isLost(colour: string, ground: string): boolean {
 function groundOf(fill: XmlElement | undefined): string {
   const pattern = childOf(fill, "patternFill");
   if (pattern?.attributes.get("patternType") !== "solid") return pattern ? WHITE : "gradient";
-  return colourOf(childOf(pattern, "fgColor"));
+  const colour = childOf(pattern, "fgColor");
+  return colour ? colourOf(colour) : "unsaid";
 }
 
 /** What of a number format is no literal text: places of digits, parts of days, the word General. */

@@ -1,10 +1,7 @@
 import { expect, test } from "vitest";
-import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
 import type { CellValue } from "../../src/records/kind";
-import type { Snapshot } from "../../src/sheets/snapshot";
-import { check } from "../support/checkBook";
 import { sampleLineup } from "../support/lineups";
-import { TODAY } from "./support";
+import { checkedSheet } from "./support";
 
 /** An invented sheet of somebody's own, of which one column and two records are never there. */
 const lineup = sampleLineup();
@@ -17,26 +14,9 @@ const ROWS: readonly (readonly CellValue[])[] = [
 ];
 
 const foundBy = (rows: readonly (readonly CellValue[])[]) => {
-  const snapshot: Snapshot = {
-    lineup,
-    sheets: [
-      {
-        name: "Poles",
-        tables: [],
-        cells: {
-          rowCount: rows.length,
-          columnCount: 8,
-          cell: (row, column) => rows[row]?.[column] ?? null,
-          formula: () => undefined,
-        },
-      },
-    ],
-  };
-  const maps = guessMaps(snapshot, lineup, () => {}).map(({ map }) => map);
-  const checked = check({ ...snapshot, maps }, TODAY);
-  if (!checked.ok) throw new Error(checked.reason);
+  const { findings } = checkedSheet(lineup, rows);
   return (rule: string) =>
-    checked.report.findings
+    findings
       .filter((one) => one.rule === rule && one.sheet === "Poles")
       .map(({ address, message }) => `${address} ${message}`);
 };

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
 import type { Report } from "../../src/check/check";
 import type { Finding } from "../../src/check/finding";
+import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
+import type { Lineup } from "../../src/lineup/lineup";
 import type { CellValue } from "../../src/records/kind";
 import { keyIds } from "../../src/records/kind";
 import { recordTables } from "../../src/sheets/recordTable";
@@ -145,4 +147,25 @@ export function cellOf(book: MemoryBook, table: string, row: number, header: str
     formula: found?.formula(row, column) ?? "",
     rowCount: found?.rowCount ?? 0,
   };
+}
+
+/** What the check says of one sheet of somebody's own, `Poles`, by the columns that are guessed in it. */
+export function checkedSheet(lineup: Lineup, rows: readonly (readonly CellValue[])[]): Report {
+  const snapshot: Snapshot = {
+    lineup,
+    sheets: [
+      {
+        name: "Poles",
+        tables: [],
+        cells: {
+          rowCount: rows.length,
+          columnCount: 8,
+          cell: (row, column) => rows[row]?.[column] ?? null,
+          formula: () => undefined,
+        },
+      },
+    ],
+  };
+  const maps = guessMaps(snapshot, lineup, () => {}).map(({ map }) => map);
+  return checkedReport({ ...snapshot, maps }, TODAY);
 }

@@ -4,7 +4,6 @@ import { applyChanges, applyFills, applyPlan, readExcel } from "../../src/excel/
 import { openBook } from "../../src/intake/openBook";
 import type { PlacedCell } from "../../src/intake/place/placement";
 import { rowKey } from "../../src/records/kind";
-import { RECORD_KINDS } from "../../src/records/kinds";
 import { planFor } from "../../src/sheets/plan";
 import type { RecordTable } from "../../src/sheets/recordTable";
 import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
@@ -19,7 +18,7 @@ import {
 } from "../../src/standin/edits";
 import { type StandInHost, standIn } from "../../src/standin/host";
 import { filledPlan } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { CONTACTS_ALONE, longLineup } from "../support/lineups";
 import { builtExcel, inExcel, placed } from "./excelSupport";
 
 /** What somebody does while the workbook is being written. */
@@ -153,10 +152,7 @@ test.each(
 
 /** Few sheets, since the workbook is built for each case. */
 const few = longLineup(2, {
-  leaveOut: RECORD_KINDS.filter((kind) => kind !== "contact").map((kind) => ({
-    kind,
-    reason: "Takes long.",
-  })),
+  leaveOut: CONTACTS_ALONE,
 });
 const built = () => builtExcel(filledPlan(few, 1));
 

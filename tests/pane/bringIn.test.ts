@@ -5,7 +5,6 @@ import { openBook } from "../../src/intake/openBook";
 import { takeIn } from "../../src/intake/takeIn";
 import { bringBack, bringIn } from "../../src/pane/readings/bringIn";
 import { type CellValue, isBlank } from "../../src/records/kind";
-import { RECORD_KINDS } from "../../src/records/kinds";
 import { isSameStored } from "../../src/sheets/cell";
 import { HISTORY_TABLE } from "../../src/sheets/ours/historySheet";
 import type { RecordBook } from "../../src/sheets/recordBook";
@@ -17,15 +16,12 @@ import type { Fault, StandInHost } from "../../src/standin/host";
 import { standIn } from "../../src/standin/host";
 import { builtExcel, copied, inExcel } from "../excel/excelSupport";
 import { filledPlan } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { CONTACTS_ALONE, longLineup } from "../support/lineups";
 import { standInHost, WATCH } from "./standInHost";
 
 /** Few sheets, since every batch is broken several times over. */
 const lineup = longLineup(2, {
-  leaveOut: RECORD_KINDS.filter((kind) => kind !== "contact").map((kind) => ({
-    kind,
-    reason: "Takes long.",
-  })),
+  leaveOut: CONTACTS_ALONE,
 });
 /** Batches made small, so that the work takes many of them. */
 const SMALL = 30_000;

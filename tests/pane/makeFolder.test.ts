@@ -11,22 +11,18 @@ import { messagesFor } from "../../src/messages/messages";
 import { type Folder, makeFolder, plainName } from "../../src/pane/handOver/makeFolder";
 import { writePdf } from "../../src/pane/handOver/writePdf";
 import { today } from "../../src/quantities/today";
-import { RECORD_KINDS } from "../../src/records/kinds";
 import { fileOfBook } from "../../src/standin/bench/bookFile";
 import { documentOf } from "../../src/standin/bench/office";
 import { writeBook } from "../../src/xlsx/file";
 import { builtExcel } from "../excel/excelSupport";
 import { filledPlan, SOUND } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { CONTACTS_ALONE, longLineup } from "../support/lineups";
 
 const PHOTO = new TextEncoder().encode("an invented photo");
 /** Few sheets; a remark names a photo, and a paper that nobody has. */
 const plan = filledPlan(
   longLineup(2, {
-    leaveOut: RECORD_KINDS.filter((kind) => kind !== "contact").map((kind) => ({
-      kind,
-      reason: "Takes long.",
-    })),
+    leaveOut: CONTACTS_ALONE,
   }),
   11,
   {

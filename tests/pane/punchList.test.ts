@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
 import { punchChanges } from "../../src/check/punchWrites";
 import { openBook } from "../../src/intake/openBook";
-import { RECORD_KINDS } from "../../src/records/kinds";
 import { PUNCH_COLUMNS, punchTable } from "../../src/sheets/ours/punchSheet";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
@@ -9,7 +8,7 @@ import { withPunchList } from "../../src/xlsx/writeFindings";
 import { builtExcel } from "../excel/excelSupport";
 import { reportOf } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { CONTACTS_ALONE, longLineup } from "../support/lineups";
 import { punchOf } from "../support/punchOf";
 import { standInHost, WATCH } from "./standInHost";
 
@@ -17,10 +16,7 @@ const TODAY = 46_352;
 /** Few sheets, of which two poles fail. */
 const plan = filledPlan(
   longLineup(2, {
-    leaveOut: RECORD_KINDS.filter((kind) => kind !== "contact").map((kind) => ({
-      kind,
-      reason: "Takes long.",
-    })),
+    leaveOut: CONTACTS_ALONE,
   }),
   11,
   {

@@ -4,7 +4,6 @@ import { type RepairSaid, reopenRecord } from "../../src/intake/reopenRecord";
 import { withResults } from "../../src/intake/takeIn";
 import { reopen } from "../../src/pane/check/reopen";
 import { keyIds, rowKey } from "../../src/records/kind";
-import { RECORD_KINDS } from "../../src/records/kinds";
 import { historyOf } from "../../src/sheets/ours/historySheet";
 import { repairsOf } from "../../src/sheets/ours/repairSheet";
 import type { RecordBook } from "../../src/sheets/recordBook";
@@ -13,17 +12,14 @@ import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { builtExcel } from "../excel/excelSupport";
 import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
-import { longLineup } from "../support/lineups";
+import { CONTACTS_ALONE, longLineup } from "../support/lineups";
 import { standInHost, WATCH } from "./standInHost";
 
 const TODAY = 46_352;
 /** Few sheets; the breaker of the first panel fails by its contact resistance. */
 const plan = filledPlan(
   longLineup(2, {
-    leaveOut: RECORD_KINDS.filter((kind) => kind !== "contact").map((kind) => ({
-      kind,
-      reason: "Takes long.",
-    })),
+    leaveOut: CONTACTS_ALONE,
   }),
   11,
   {

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { type Lineup, lineupSchema } from "../../src/lineup/lineup";
+import { RECORD_KINDS } from "../../src/records/kinds";
 import { readLineup } from "../../src/records/readLineup";
 
 export const SAMPLE = "sample-workbooks/harbour-substation.lineup.json";
@@ -277,3 +278,8 @@ const FURTHER = [
     resetPercent: 105,
   },
 ];
+
+/** Every record left out but that of contacts: a workbook of few sheets, which is quick to build. */
+export const CONTACTS_ALONE: Lineup["leaveOut"] = RECORD_KINDS.filter(
+  (kind) => kind !== "contact",
+).map((kind) => ({ kind, reason: "Takes long." }));

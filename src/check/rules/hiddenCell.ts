@@ -71,7 +71,10 @@ function unseenIn(table: JudgedTable, { unseen }: Seen, id: string) {
   for (const [number, row] of table.rows.entries()) {
     const place = isEmpty(row[id]) ? undefined : placeOf(table, number, id);
     const why = place && unseen(place.row, place.column);
-    if (why) found.set(why, [...(found.get(why) ?? []), number]);
+    if (!why) continue;
+    const rows = found.get(why);
+    if (rows) rows.push(number);
+    else found.set(why, [number]);
   }
   return found;
 }

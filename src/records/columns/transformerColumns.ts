@@ -14,7 +14,7 @@ import {
   type Own,
   type Row,
 } from "../kind";
-import { leastOf, mostOf, ownOf, sourceOf, stricterOf } from "../limits";
+import { leastOf, mostOf, ownOf, sourceOf, stricterOf, strictestOf } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly } from "../quantity";
 import { blank, gear, quoted } from "./common";
@@ -157,7 +157,7 @@ export const plateColumn = <P extends object>(
   own: stricterOf(
     sense,
     (row, lineup) => plateFigure(plateOf(row, lineup), pick),
-    (sense === "least" ? leastOf : mostOf)(quantity),
+    strictestOf(sense, quantity),
   ),
   value: (row, lineup) => (plateOf(row, lineup) ? NOT_APPLICABLE : null),
 });

@@ -11,7 +11,7 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { leastOf, mostOf, sourceOf, sources, stricterOf } from "../limits";
+import { sourceOf, sources, stricterOf, strictestOf } from "../limits";
 import { verdictBy } from "../verdict";
 
 /** What is measured of a lineup as it stands, and the criterion that limits it: common practice. */
@@ -47,7 +47,8 @@ const givenLimit = (end: End): Own =>
 
 /** The criteria for what is usually measured. */
 const usualLimit = (end: End): Own =>
-  (end === "least" ? leastOf : mostOf)(
+  strictestOf(
+    end,
     ...USUAL.filter((one) => one.end === end).map(({ item, quantity }) => ({
       name: quantity,
       of: ({ part }: Row) => part === item,

@@ -15,7 +15,7 @@ import {
   type Reference,
   type Row,
 } from "../kind";
-import { leastOf, mostOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import { mostOf, sourceOf, sources, stricterOf, strictestOf, TO_TYPE } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -52,7 +52,7 @@ const ownCoil = (operation: Operation, end: End): Own => {
   return stricterOf(
     narrower,
     (row, lineup) => (tries(row, operation) ? ofPlate(row, lineup) : undefined),
-    (end === "least" ? mostOf : leastOf)({
+    strictestOf(narrower, {
       name: `${operation === "closing" ? "closing coil" : "opening release"} ${end} V`,
       of: (row) => tries(row, operation),
     }),

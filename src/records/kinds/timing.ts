@@ -12,7 +12,16 @@ import {
   type RecordKind,
   type Row,
 } from "../kind";
-import { leastOf, limitOf, mostOf, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
+import {
+  limitOf,
+  mostOf,
+  ownOf,
+  sourceOf,
+  sources,
+  stricterOf,
+  strictestOf,
+  TO_TYPE,
+} from "../limits";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -30,7 +39,8 @@ const timeLimit = (end: "least" | "most"): Own =>
   stricterOf(
     end,
     plate((breaker, row) => windowOf(breaker, row)?.[end]),
-    (end === "least" ? leastOf : mostOf)(
+    strictestOf(
+      end,
       { name: `closing time ${end} ms`, of: isClosing },
       { name: `opening time ${end} ms`, of: (row) => !isClosing(row) },
     ),

@@ -4,7 +4,7 @@ import { undervoltageRange } from "../../standards/coilRange";
 import { closing, trail } from "../columns/common";
 import { openingSupplyOf, type Supply } from "../columns/controlSupply";
 import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
-import { leastOf, mostOf, sourceOf, sources, stricterOf } from "../limits";
+import { sourceOf, sources, stricterOf, strictestOf } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -20,7 +20,7 @@ const ownLimit = (end: End, sense: "least" | "most"): Own =>
     sense,
     (row, lineup) =>
       plateLimit(lineup, String(row.object), ({ undervoltageV }) => undervoltageV?.[end]),
-    (sense === "least" ? leastOf : mostOf)(NAMES[end]),
+    strictestOf(sense, NAMES[end]),
   );
 const own = {
   pickupMost: ownLimit("pickupMost", "most"),

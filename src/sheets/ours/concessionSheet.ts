@@ -1,26 +1,18 @@
 import type { Column } from "../../records/kind";
 import type { PlannedSheet } from "../plannedSheet";
+import { textColumn } from "./textColumn";
 
 export const CONCESSION_SHEET = "Concessions";
 export const CONCESSION_TABLE = "GearConcessions";
 
-const text = (id: string, header: string, width: number, help: string): Column => ({
-  id,
-  header,
-  role: "entry",
-  width,
-  accepts: { type: "text" },
-  help,
-});
-
 export const CONCESSION_COLUMNS: readonly Column[] = [
-  text("rule", "Rule", 24, "As the finding names it."),
-  text("sheet", "Sheet", 16, "The sheet of the finding."),
-  text("row", "Row", 40, "What names the record's row: its keys, as the finding gives them."),
-  text("column", "Column", 20, "Header of the finding's cell."),
-  text("found", "Found", 16, "The value that is accepted; another value asks again."),
-  text("reason", "Reason", 48, "Why it is accepted, and the document that says so."),
-  text("name", "Name", 20, "Who accepts it."),
+  textColumn("rule", "Rule", 24, "As the finding names it."),
+  textColumn("sheet", "Sheet", 16, "The sheet of the finding."),
+  textColumn("row", "Row", 40, "What names the record's row: its keys, as the finding gives them."),
+  textColumn("column", "Column", 20, "Header of the finding's cell."),
+  textColumn("found", "Found", 16, "The value that is accepted; another value asks again."),
+  textColumn("reason", "Reason", 48, "Why it is accepted, and the document that says so."),
+  textColumn("name", "Name", 20, "Who accepts it."),
   {
     id: "date",
     header: "Date",

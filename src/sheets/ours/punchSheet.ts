@@ -1,6 +1,7 @@
 import type { Column, Row } from "../../records/kind";
 import type { Papers, PlannedSheet } from "../plannedSheet";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../snapshot";
+import { textColumn } from "./textColumn";
 
 export const PUNCH_SHEET = "Punch list";
 export const PUNCH_TABLE = "GearPunchList";
@@ -10,15 +11,6 @@ export const PUNCH_STATES = { open: "Open", closed: "Closed", accepted: "Accepte
 
 /** What the last check says of an item that came of a finding: it is still found, or gone. */
 export const PUNCH_CHECK = { found: "Found", gone: "Gone" } as const;
-
-const typed = (id: string, header: string, width: number, help: string): Column => ({
-  id,
-  header,
-  role: "entry",
-  width,
-  accepts: { type: "text" },
-  help,
-});
 
 const listed = (
   id: string,
@@ -48,8 +40,8 @@ const ours = (id: string, header: string, width: number, help: string): Column =
 
 export const PUNCH_COLUMNS: readonly Column[] = [
   ours("number", "No.", 6, "Given once and never again, by which people speak of the item."),
-  typed("panel", "Panel", 10, "The panel or bus section."),
-  typed("what", "What", 54, "What is wrong or lacking."),
+  textColumn("panel", "Panel", 10, "The panel or bus section."),
+  textColumn("what", "What", 54, "What is wrong or lacking."),
   listed(
     "weight",
     "Severity",
@@ -57,7 +49,7 @@ export const PUNCH_COLUMNS: readonly Column[] = [
     ["stop", "query", "note"],
     "stop: keeps the hand-over from being final; query: somebody has to answer; note: worth knowing.",
   ),
-  typed("owner", "Owner", 16, "Who sees to it."),
+  textColumn("owner", "Owner", 16, "Who sees to it."),
   day("due", "Due", "By when."),
   listed(
     "state",
@@ -66,8 +58,8 @@ export const PUNCH_COLUMNS: readonly Column[] = [
     Object.values(PUNCH_STATES),
     "An item whose finding is gone is closed by the check; one that is found again is opened.",
   ),
-  typed("note", "Closing note", 30, "How it was closed, by whom."),
-  typed(
+  textColumn("note", "Closing note", 30, "How it was closed, by whom."),
+  textColumn(
     "files",
     "Photos, files",
     22,

@@ -3,17 +3,9 @@ import { WORKS } from "../../records/repairs";
 import type { PlannedSheet } from "../plannedSheet";
 import { asRecordTable } from "../recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../snapshot";
+import { textColumn } from "./textColumn";
 
 export const REPAIR_TABLE = "GearRepairs";
-
-const text = (id: string, header: string, width: number, help: string): Column => ({
-  id,
-  header,
-  role: "entry",
-  width,
-  accepts: { type: "text" },
-  help,
-});
 
 const day = (id: string, header: string, help: string): Column => ({
   id,
@@ -26,11 +18,11 @@ const day = (id: string, header: string, help: string): Column => ({
 });
 
 export const REPAIR_COLUMNS: readonly Column[] = [
-  text("sheet", "Sheet", 16, "The sheet of the record that failed."),
-  text("row", "Row", 34, "What names the record's row: its keys, as the finding gives them."),
-  text("found", "As found", 30, "The failed reading, its limit and its result."),
+  textColumn("sheet", "Sheet", 16, "The sheet of the record that failed."),
+  textColumn("row", "Row", 34, "What names the record's row: its keys, as the finding gives them."),
+  textColumn("found", "As found", 30, "The failed reading, its limit and its result."),
   day("tested", "Tested", "Day of the failed test."),
-  text("cause", "Cause", 34, "Why it failed."),
+  textColumn("cause", "Cause", 34, "Why it failed."),
   {
     id: "work",
     header: "Work on",
@@ -39,9 +31,14 @@ export const REPAIR_COLUMNS: readonly Column[] = [
     accepts: { type: "list", values: WORKS },
     help: "What was worked on: by it the check knows which tests have to be made again.",
   },
-  text("panel", "Panel", 10, "The panel that was worked on, where the record is of a bus section."),
-  text("done", "What was done", 40, "The repair itself, and parts that were replaced."),
-  text("by", "Repaired by", 18, "Who made the repair."),
+  textColumn(
+    "panel",
+    "Panel",
+    10,
+    "The panel that was worked on, where the record is of a bus section.",
+  ),
+  textColumn("done", "What was done", 40, "The repair itself, and parts that were replaced."),
+  textColumn("by", "Repaired by", 18, "Who made the repair."),
   day("date", "Date", "Day of the repair; tests made before it are void where it reaches them."),
 ];
 

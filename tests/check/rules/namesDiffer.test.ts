@@ -1,10 +1,7 @@
 import { expect, test } from "vitest";
-import { guessMaps } from "../../../src/intake/ownLayout/guessMaps";
 import type { CellValue } from "../../../src/records/kind";
-import type { Snapshot } from "../../../src/sheets/snapshot";
-import { check } from "../../support/checkBook";
 import { sampleLineup } from "../../support/lineups";
-import { CONTACT, finds, keepsQuiet, soundOf, TODAY } from "../support";
+import { CONTACT, checkedSheet, finds, keepsQuiet, soundOf } from "../support";
 
 const drawn = () => {
   const book = soundOf(3);
@@ -65,25 +62,8 @@ const heads = (...head: readonly (readonly CellValue[])[]) => {
     ["Panel", "Part", "Pole", "R (µΩ)", "Current (A)", "Date", "Tested by", "Instrument"],
     ...["L1", "L2", "L3"].map((pole) => ["H01", "Q0", pole, 31, 200, 46_330, "A. Crew", "R-9"]),
   ];
-  const snapshot: Snapshot = {
-    lineup,
-    sheets: [
-      {
-        name: "Poles",
-        tables: [],
-        cells: {
-          rowCount: rows.length,
-          columnCount: 8,
-          cell: (row, column) => rows[row]?.[column] ?? null,
-          formula: () => undefined,
-        },
-      },
-    ],
-  };
-  const maps = guessMaps(snapshot, lineup, () => {}).map(({ map }) => map);
-  const checked = check({ ...snapshot, maps }, TODAY);
-  if (!checked.ok) throw new Error(checked.reason);
-  return checked.report.findings
+  const { findings } = checkedSheet(lineup, rows);
+  return findings
     .filter(({ rule }) => rule === "names-differ")
     .map(({ address, message }) => `${address} ${message}`);
 };

@@ -1,23 +1,19 @@
 import { applyChanges } from "../../../src/excel/workbook";
 import type { Lineup } from "../../../src/lineup/lineup";
-import { RECORD_KINDS } from "../../../src/records/kinds";
 import { planFor } from "../../../src/sheets/plan";
 import { NOTHING_REMEMBERED } from "../../../src/sheets/remembered";
 import { addSheet, newBook, putBox, type StandInBook } from "../../../src/standin/book";
 import { calculateRecords } from "../../../src/standin/calculate";
 import { typeInto } from "../../../src/standin/edits";
 import { type StandInHost, standIn } from "../../../src/standin/host";
-import { longLineup } from "../../support/lineups";
+import { CONTACTS_ALONE, longLineup } from "../../support/lineups";
 import { builtExcel, inExcel } from "../excelSupport";
 import { RECORDS, readingOf } from "./tokens";
 
 /** An invented lineup with contact resistances alone, so that its workbook is small. */
 export const lineupOf = (panels: number, changes: Partial<Lineup> = {}): Lineup =>
   longLineup(panels, {
-    leaveOut: RECORD_KINDS.filter((kind) => kind !== "contact").map((kind) => ({
-      kind,
-      reason: "Takes long.",
-    })),
+    leaveOut: CONTACTS_ALONE,
     ...changes,
   });
 
