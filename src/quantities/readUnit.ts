@@ -1,3 +1,4 @@
+import { memoizeText } from "./memoizeText";
 import { quoted } from "./quoted";
 import { answer, type Result, refuse } from "./result";
 import { UNITS, type Unit, unitSize } from "./units";
@@ -189,18 +190,7 @@ const BARE = /^(tera|giga?|mega?|kilo|[TGMk])s?$/i;
  * @example readUnit("GOHM") // "GΩ"
  */
 export const readUnit = (text: string, expected?: Unit): Result<Unit> => {
-  const written = text
-    .trim()
-    .replace(/[\u2126\u03c9]/g, "Ω")
-    .replace("㏁", "MΩ")
-    .replace("㏀", "kΩ")
-    .replace(/\u03bc/g, "µ")
-    .replace("℃", "°C")
-    .replace("cm^2", "cm²")
-    .replace(/º/g, "°")
-    .replace(/^még/i, "meg");
-  const bare = written.replace(/[\s.-]/g, "");
-  const unit = isUnit(written) ? written : (spelled(bare, expected) ?? inArabic(bare));
+  const unit = (expected?.endsWith("Ω") ? prefixAlone(text) : undefined) ?? unitCalled(text);
   if (unit === undefined)
     return refuse(
       "wrong",
@@ -220,9 +210,45 @@ export const readUnit = (text: string, expected?: Unit): Result<Unit> => {
     : answer(unit);
 };
 
-const spelled = (text: string, expected: Unit | undefined): Unit | undefined => {
-  const bare = expected?.endsWith("Ω") ? BARE.exec(text)?.[1] : undefined;
-  if (bare !== undefined) return unitOf(bare, "Ω");
+/** No unit is written longer than this. */
+const LONGEST = 40;
+
+const tidy = (text: string): string =>
+  text
+    .trim()
+    .replace(/[\u2126\u03c9]/g, "Ω")
+    .replace("㏁", "MΩ")
+    .replace("㏀", "kΩ")
+    .replace(/\u03bc/g, "µ")
+    .replace("℃", "°C")
+    .replace("cm^2", "cm²")
+    .replace(/º/g, "°")
+    .replace(/^még/i, "meg");
+
+const unspaced = (text: string): string => text.replace(/[\s.-]/g, "");
+
+/** The unit of resistance of which the prefix alone is written. */
+const prefixAlone = (text: string): Unit | undefined => {
+  const written = tidy(text);
+  const prefix = isUnit(written) ? undefined : BARE.exec(unspaced(written))?.[1];
+  return prefix === undefined ? undefined : unitOf(prefix, "Ω");
+};
+
+/**
+ * The unit that a text is, whichever belongs there; undefined for none. The same few texts are asked about
+ * over and over.
+ *
+ * @example unitCalled("deg C") // "°C"
+ */
+export const unitCalled = memoizeText((text): Unit | undefined => {
+  if (text.length > LONGEST) return undefined;
+  const written = tidy(text);
+  if (isUnit(written)) return written;
+  const bare = unspaced(written);
+  return spelled(bare) ?? inArabic(bare);
+});
+
+const spelled = (text: string): Unit | undefined => {
   if (text === "S" || text === "M") return undefined;
   const alone =
     own(BASES, text.replace(/[*⋅•]/g, "·").toLowerCase()) ?? poundFoot(text.toLowerCase());

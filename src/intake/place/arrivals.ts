@@ -1,3 +1,4 @@
+import { memoizeText } from "../../quantities/memoizeText";
 import { refuse } from "../../quantities/result";
 import { cellReader } from "../cells/cellReader";
 import type { ExportRow } from "../columns/unpivot";
@@ -8,7 +9,6 @@ import type { RecordRows } from "../rows/recordRows";
 import { rowFinder } from "../rows/rowFinder";
 import type { ExportBlock, ExportTable } from "../table/exportTable";
 import { MAX_PLAIN } from "../table/layout";
-import { memoizeText } from "../words/memoizeText";
 import { readClock, readDate, readTime } from "../words/readDate";
 import type { Arrival, ArrivalOptions, Say } from "./arrival";
 import { type Line, lineReader } from "./lineReader";

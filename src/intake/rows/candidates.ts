@@ -1,5 +1,5 @@
+import { memoizeText } from "../../quantities/memoizeText";
 import { keyIds, type Row, rowKey } from "../../records/kind";
-import { memoizeText } from "../words/memoizeText";
 import { anyWord } from "../words/phrases";
 import { plainWords } from "../words/plainWords";
 import { positionReader } from "../words/readPosition";

@@ -1,9 +1,9 @@
-import { readUnit } from "../../quantities/readUnit";
+import { memoizeText } from "../../quantities/memoizeText";
+import { unitCalled } from "../../quantities/readUnit";
 import { splitReading } from "../../quantities/splitReading";
 import { filledOf } from "../text/textCells";
 import { kindsNamed } from "../understand/kindWords";
 import { isPosition } from "../understand/titleSense";
-import { memoizeText } from "../words/memoizeText";
 import { plainWords } from "../words/plainWords";
 import { readDate } from "../words/readDate";
 import { readStage } from "../words/readStage";
@@ -135,7 +135,7 @@ const is = {
   number: (text: string) => (splitReading(text)?.number ?? "") !== "",
   measure: (text: string) => {
     const parts = splitReading(text);
-    return (parts?.number ?? "") !== "" && readUnit(parts?.unit ?? "").ok;
+    return (parts?.number ?? "") !== "" && unitCalled(parts?.unit ?? "") !== undefined;
   },
   date: (text: string) => readDate(text, "day-first").ok,
   name: (text: string) => /\p{L}/u.test(text) && wordsOf(text).unknown > 0,

@@ -41,9 +41,10 @@ export const findDelimiter = (
   const scores = [...DELIMITERS, WIDE_GAPS]
     .map((mark) => {
       const rows = take(partedBy(text, mark), LOOK_ROWS);
-      const wide = rows.some(({ cells }) => cells.length > MAX_COLUMNS);
-      const recognised = wide ? 0 : (firstHead(rows, how)?.recognised ?? 0);
-      return { mark, recognised, columns: Math.max(0, ...rows.map(({ cells }) => cells.length)) };
+      const columns = Math.max(0, ...rows.map(({ cells }) => cells.length));
+      const recognised =
+        columns < 2 || columns > MAX_COLUMNS ? 0 : (firstHead(rows, how)?.recognised ?? 0);
+      return { mark, recognised, columns };
     })
     .sort((one, other) => other.recognised - one.recognised || other.columns - one.columns);
   const [best, next] = scores;

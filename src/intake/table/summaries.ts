@@ -1,4 +1,4 @@
-import { memoizeText } from "../words/memoizeText";
+import { memoizeText } from "../../quantities/memoizeText";
 import { anyWord } from "../words/phrases";
 import type { ExportColumn } from "../words/titles";
 import { PLACING } from "./facts";

@@ -1,4 +1,4 @@
-import { memoizeText } from "../words/memoizeText";
+import { memoizeText } from "../../quantities/memoizeText";
 import { areSchemeLetters } from "../words/readPosition";
 import type { Knowledge } from "./knowledge";
 import { placesNamed } from "./places";

@@ -1,6 +1,6 @@
+import { memoizeText } from "../../quantities/memoizeText";
 import type { RecordKind } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
-import { memoizeText } from "./memoizeText";
 import { anyOf, wordsFor } from "./phrases";
 import { plainWords } from "./plainWords";
 

@@ -1,3 +1,4 @@
+import { memoizeText } from "../../quantities/memoizeText";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import { anyWord, wholeWord } from "./phrases";
@@ -114,8 +115,13 @@ const readPosition = (text: string, schemes: readonly string[]): Result<string> 
 
 const isLetter = (token: string) => /^[RYSTABCUVW]$/.test(token);
 
+interface Tokens {
+  readonly tokens: readonly string[];
+  readonly open: boolean;
+}
+
 /** The earth and phase marks of a text in order; undefined where anything else stands in it. */
-const tokensOf = (text: string): { tokens: string[]; open: boolean } | undefined => {
+const tokensOf = memoizeText((text): Tokens | undefined => {
   if (text.length > 40) return undefined;
   const upper = text.normalize("NFKC").toUpperCase().replace(TO_EARTH, "$1-E");
   const open = new RegExp(OPEN).test(upper);
@@ -133,7 +139,7 @@ const tokensOf = (text: string): { tokens: string[]; open: boolean } | undefined
   // "R L1" is the resistance of L1, and no phase R against L1.
   if (tokens.some(isLetter) && tokens.some((one) => /\d/.test(one))) return undefined;
   return tokens.length > 0 ? { tokens, open } : undefined;
-};
+});
 
 /** One phase, one phase to earth, two phases, or one phase across its open pole; undefined for what is none. */
 const combine = (tokens: readonly string[], open: boolean, scheme: string): string | undefined => {

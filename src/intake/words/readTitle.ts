@@ -1,4 +1,5 @@
-import { readUnit } from "../../quantities/readUnit";
+import { memoizeText } from "../../quantities/memoizeText";
+import { unitCalled } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { KINDS } from "../../records/kinds";
 import { FIELDS, fieldOf } from "./fields";
@@ -23,16 +24,16 @@ const WITH_UNIT = [
 const SHIPPED = titleWords();
 
 /** The name of a title and the unit that it ends with; the unit is left where it is none that is known. */
-export const splitTitle = (title: string): { readonly name: string; readonly unit?: Unit } => {
+export const splitTitle = memoizeText((title): { readonly name: string; readonly unit?: Unit } => {
   const text = tidy(title);
   for (const form of WITH_UNIT) {
     const [, name = "", written = ""] = form.exec(text) ?? [];
-    const unit = readUnit(withoutWave(written));
-    if (unit.ok) return { name, unit: unit.value };
+    const unit = unitCalled(withoutWave(written));
+    if (unit !== undefined) return { name, unit };
   }
-  const alone = readUnit(text.replace(/^[([]|[)\]]$/g, ""));
-  return alone.ok && !/^[a-z]$/i.test(text) ? { name: "", unit: alone.value } : { name: text };
-};
+  const alone = unitCalled(text.replace(/^[([]|[)\]]$/g, ""));
+  return alone !== undefined && !/^[a-z]$/i.test(text) ? { name: "", unit: alone } : { name: text };
+});
 
 const tidy = (title: string) => title.slice(0, 200).trim().replace(/\s+/g, " ");
 
@@ -67,10 +68,10 @@ const titleIn = (title: string, given: string | undefined, words: TitleWords): T
   const field = given ?? own?.field ?? named(text);
   for (const form of WITH_UNIT) {
     const [, name = "", written = ""] = form.exec(text) ?? [];
-    const unit = readUnit(withoutWave(written));
+    const unit = unitCalled(withoutWave(written));
     const found =
-      unit.ok && (given !== undefined || field === undefined)
-        ? withUnit(name, unit.value, given ?? named(name), given !== undefined)
+      unit !== undefined && (given !== undefined || field === undefined)
+        ? withUnit(name, unit, given ?? named(name), given !== undefined)
         : undefined;
     if (found) return found;
   }

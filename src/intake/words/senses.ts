@@ -1,6 +1,6 @@
+import { memoizeText } from "../../quantities/memoizeText";
 import type { Sense } from "./languages/language";
 import { LANGUAGES } from "./languages/languages";
-import { memoizeText } from "./memoizeText";
 
 export type { Sense } from "./languages/language";
 

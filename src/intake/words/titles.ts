@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { unitCalled } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { LEFT_OUT } from "./mappedTo";
 import { plainWords } from "./plainWords";
@@ -89,8 +89,8 @@ export const titlesOf = (
   });
   const keys = titleKeys(parts.map(({ title }) => title));
   return parts.map(({ above, under, title }, index) => {
-    const below = readUnit(bracketless(units[index] ?? ""));
-    return columnOf(index, title, above, under, below.ok ? below.value : undefined, {
+    const below = unitCalled(bracketless(units[index] ?? ""));
+    return columnOf(index, title, above, under, below, {
       reading,
       keys: [...(keys[index] ?? []), plainWords(under)],
       letters,
@@ -290,6 +290,8 @@ export const isUnitRow = (cells: readonly string[]): boolean => {
   const filled = cells.filter((cell) => cell !== "" && cell !== "-");
   return (
     filled.length > 0 &&
-    filled.every((cell) => cell.length < 12 && readUnit(withoutWave(bracketless(cell))).ok)
+    filled.every(
+      (cell) => cell.length < 12 && unitCalled(withoutWave(bracketless(cell))) !== undefined,
+    )
   );
 };
