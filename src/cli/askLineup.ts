@@ -1,8 +1,9 @@
 import { type ListedPanel, readPanelList } from "../intake/readPanelList";
+import { breakerName } from "../lineup/breakerName";
 import type { CommandLineText } from "../messages/commandLine";
 import { readPlain } from "../quantities/readPlain";
 import { checkLineup } from "../records/readLineup";
-import { BASES } from "../standards/criterion";
+import { BASES, type Basis } from "../standards/criterion";
 import { UsageError } from "./files";
 
 type NewText = CommandLineText["new"];
@@ -64,16 +65,24 @@ const QUESTIONS: readonly Question[] = [
 /**
  * Asks for a lineup, question by question, and gives it as the JSON of a lineup file.
  *
+ * @param listed its panels, where they are not to be asked for
  * @throws {UsageError} where the answers end too early, or one cannot be taken and nobody is there to ask again
  */
-export async function askLineup(asked: Asked, text: NewText): Promise<object> {
+export async function askLineup(
+  asked: Asked,
+  text: NewText,
+  listed?: readonly ListedPanel[],
+): Promise<object> {
   const lineup: Record<string, unknown> = {};
   for (const question of QUESTIONS) {
     const value = await ask(question, asked, text);
     if (value !== undefined) put(lineup, question.at, value);
   }
-  const panels = await askPanels(asked, text);
-  lineup.panels = lineup.basis === "NETA" ? panels.map(byDeviceNumber) : panels;
+  const panels = listed ?? (await askPanels(asked, text));
+  const designation = breakerName(lineup.basis as Basis);
+  lineup.panels = panels.map((panel) =>
+    panel.breaker ? { ...panel, breaker: { designation, ...panel.breaker } } : panel,
+  );
   const checked = checkLineup(lineup);
   if (!checked.ok)
     throw new UsageError(() =>
@@ -81,10 +90,6 @@ export async function askLineup(asked: Asked, text: NewText): Promise<object> {
     );
   return lineup;
 }
-
-/** American drawings call a breaker by its device number, 52 (IEEE C37.2). */
-const byDeviceNumber = (panel: ListedPanel) =>
-  panel.breaker ? { ...panel, breaker: { designation: "52", ...panel.breaker } } : panel;
 
 function put(lineup: Record<string, unknown>, [first, second]: Question["at"], value: unknown) {
   lineup[first] =

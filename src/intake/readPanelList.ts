@@ -5,96 +5,229 @@ import { quoted } from "../quantities/quoted";
 import { readReading } from "../quantities/readReading";
 import { LANGUAGES } from "./words/languages/languages";
 
+type PanelType = (typeof PANEL_TYPES)[number];
+type Medium = (typeof BREAKER_MEDIA)[number];
+
 /** A panel as a list gives it; what the list does not say is left out. */
 export interface ListedPanel {
   readonly designation: string;
   readonly name?: string;
-  readonly type: (typeof PANEL_TYPES)[number];
+  readonly type: PanelType;
   readonly section: string;
-  readonly breaker?: { readonly medium: (typeof BREAKER_MEDIA)[number]; readonly ratedA: number };
+  readonly breaker?: {
+    readonly designation?: string;
+    readonly medium: Medium;
+    readonly ratedA: number;
+  };
 }
 
-/** The panels of a list, and for each line that is none, why and what would be right. */
+/** What the columns of a list may hold, in the order in which they stand where they have no titles. */
+export const PANEL_COLUMNS = [
+  "designation",
+  "name",
+  "type",
+  "section",
+  "medium",
+  "ratedA",
+  "breaker",
+] as const;
+export type PanelColumn = (typeof PANEL_COLUMNS)[number];
+
+/** What a person says of a list that does not say it itself. */
+export interface ListAnswers {
+  /** What columns hold, by their titles; `spare` for one that is left out. */
+  readonly columns?: Readonly<Record<string, PanelColumn | "spare">>;
+  /** What breakers break in where their lines do not say it. */
+  readonly medium?: Medium;
+}
+
+/** The panels of a list, for each line that is none why and what would be right, and what has to be asked. */
 export interface PanelList {
   readonly panels: readonly ListedPanel[];
   readonly problems: readonly { readonly line: number; readonly message: string }[];
+  /** Columns whose title tells nothing, each with its first content. */
+  readonly unknown: readonly { readonly title: string; readonly sample: string }[];
+  /** Whether a line has a breaker and does not say what it breaks in. */
+  readonly asksMedium: boolean;
 }
 
-const ORDER = ["designation", "name", "type", "section", "medium", "ratedA"] as const;
-type Field = (typeof ORDER)[number];
+interface Line {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
 
 const LISTS = LANGUAGES.flatMap(({ panelList }) => panelList ?? []);
 
-/** Words for a panel's type: ours, and those that drawings use. */
-const TYPE_WORDS: readonly (readonly [word: string, type: ListedPanel["type"]])[] = [
-  ...PANEL_TYPES.map((type) => [type, type] as const),
-  ...LISTS.flatMap(({ types }) => types),
-];
-const NO_BREAKER = new Set(["", ...LISTS.flatMap(({ none }) => none)]);
+/** A word without case, accents, spaces and punctuation. */
+const plain = (text: string) => bare(text.normalize("NFKD").replace(/\p{M}/gu, ""));
+/** Its words, each between blanks. */
+const worded = (text: string) =>
+  ` ${(text.match(/[\p{L}\p{M}\p{N}]+/gu) ?? []).map(plain).join(" ")} `;
+
+/** Words for one thing out of a few, the longest first: "transformer feeder" is not only a feeder. */
+const wordsFor = <T extends string>(
+  own: readonly T[],
+  others: readonly (readonly [word: string, meant: T])[],
+) =>
+  [...own.map((word) => [word, word] as const), ...others]
+    .map(([word, meant]) => ({ plain: plain(word), worded: worded(word), meant }))
+    .sort((one, other) => other.plain.length - one.plain.length);
+
+const TYPES = wordsFor(
+  PANEL_TYPES,
+  LISTS.flatMap(({ types }) => types),
+);
+const MEDIA = wordsFor(
+  BREAKER_MEDIA,
+  LISTS.flatMap(({ media }) => media),
+);
+const NONE = new Set(["", ...LISTS.flatMap(({ none }) => none.map((word) => word.toLowerCase()))]);
+
+/** Fewer letters than this are a word only where they stand alone. */
+const PART_OF_WORD = 4;
+
+/** What a cell means: one of the words itself, one among others, or part of a longer word. */
+function meaningOf<T extends string>(
+  cell: string,
+  words: readonly { readonly plain: string; readonly worded: string; readonly meant: T }[],
+): T | undefined {
+  const [whole, among] = [plain(cell), worded(cell)];
+  const found =
+    words.find((word) => word.plain === whole) ??
+    words.find((word) => among.includes(word.worded)) ??
+    words.find((word) => word.plain.length >= PART_OF_WORD && whole.includes(word.plain));
+  return found?.meant;
+}
+
+const isNone = (cell: string) => NONE.has(cell.toLowerCase());
 
 /**
- * Reads panels from a pasted list or drawing schedule: tab, semicolon or comma between its columns, with
- * titles, or without them in the order designation, name, type, section, breaker medium, rated current.
- * A panel without a type is a feeder; one without a section stands on that of the line before.
+ * Reads panels from a list or drawing schedule, typed or pasted: tab, semicolon or comma between its
+ * columns, with titles in any of the languages of intake, or without them in the order designation, name,
+ * type, section, breaker medium, rated current, breaker designation. A panel without a type is a feeder;
+ * one without a section stands on that of the line before.
  *
  * @example readPanelList("Panel\tType\tSection\n=H01\tIncomer\tBus A").panels // [{ designation: "=H01", type: "incomer", section: "Bus A" }]
  */
-export function readPanelList(text: string): PanelList {
+export function readPanelList(text: string, answers: ListAnswers = {}): PanelList {
   const delimiter = ["\t", ";", ","].find((mark) => text.includes(mark)) ?? "\t";
   const lines = parseCsv(text, { delimiter })
     .map((cells, at) => ({ line: at + 1, cells: cells.map((cell) => String(cell ?? "").trim()) }))
     .filter(({ cells }) => cells.some((cell) => cell !== ""));
-  const titles = (lines[0]?.cells ?? []).map(fieldOf);
-  const titled = titles.filter((field) => field !== undefined).length >= 2;
-  const fields = titled ? titles : ORDER;
-  const panels: ListedPanel[] = [];
-  const problems: { line: number; message: string }[] = [];
-  if (titled && !titles.includes("designation"))
-    return {
-      panels: [],
-      problems: [
-        {
-          line: 1,
-          message: 'no column is titled "Panel"; give the column of designations that title',
-        },
-      ],
-    };
-  for (const { line, cells } of titled ? lines.slice(1) : lines) {
-    const cell = (field: Field) => cells[fields.indexOf(field)] ?? "";
-    const read = panelOf(cell, panels.at(-1)?.section ?? "Bus A");
-    if (typeof read === "string") problems.push({ line, message: read });
-    else panels.push(read);
-  }
-  return { panels, problems };
+  const [first] = lines;
+  if (!first || !isTitles(lines)) return panelsOf(lines, PANEL_COLUMNS, [], answers);
+  const below = lines.slice(1);
+  const fields = first.cells.map(
+    (title, at) => answers.columns?.[title] ?? fieldOf(title, cellsOf(below, at)),
+  );
+  const unknown = first.cells.flatMap((title, at) => {
+    const sample = cellsOf(below, at)[0];
+    return title === "" || sample === undefined || fieldOf(title, cellsOf(below, at)) !== undefined
+      ? []
+      : [{ title, sample }];
+  });
+  if (fields.includes("designation")) return panelsOf(below, fields, unknown, answers);
+  const message =
+    'no column is titled "Panel"; give the column of designations that title, or say which column it is';
+  return { panels: [], problems: [{ line: first.line, message }], unknown, asksMedium: false };
 }
 
-function panelOf(cell: (field: Field) => string, section: string): ListedPanel | string {
+const cellsOf = (lines: readonly Line[], at: number): string[] =>
+  lines.flatMap(({ cells }) => cells[at] || []);
+
+/** Whether the first line holds titles: two are known, or it alone has no figure in it. */
+function isTitles([first, ...below]: readonly Line[]): boolean {
+  const titles = first?.cells ?? [];
+  const hasFigure = (cells: readonly string[]) => cells.some((cell) => /\p{Nd}/u.test(cell));
+  return (
+    titles.filter((title) => fieldsNamed(title).length > 0).length >= 2 ||
+    (below.length > 0 && !hasFigure(titles) && below.every(({ cells }) => hasFigure(cells)))
+  );
+}
+
+const fieldsNamed = (title: string): PanelColumn[] =>
+  PANEL_COLUMNS.filter((field) =>
+    LISTS.some(({ titles }) => titles[field].some((word) => plain(word) === plain(title))),
+  );
+
+/** A title that may stand over designations or over media of breakers is told by its cells. */
+function fieldOf(title: string, cells: readonly string[]): PanelColumn | undefined {
+  const named = plain(title) === "" ? [] : fieldsNamed(title);
+  if (named.length < 2) return named[0];
+  const areMedia = cells.every((cell) => isNone(cell) || meaningOf(cell, MEDIA) !== undefined);
+  const isOfBreaker = named.includes("medium") && named.includes("breaker");
+  // Neither all media nor none of them: what is wrong with a medium is said at its line.
+  const someMedia = cells.some((cell) => meaningOf(cell, MEDIA) !== undefined);
+  return isOfBreaker ? (areMedia || someMedia ? "medium" : "breaker") : named[0];
+}
+
+function panelsOf(
+  lines: readonly Line[],
+  fields: readonly (PanelColumn | "spare" | undefined)[],
+  unknown: PanelList["unknown"],
+  { medium }: ListAnswers,
+): PanelList {
+  const panels: ListedPanel[] = [];
+  const problems: { line: number; message: string }[] = [];
+  const lineOf = new Map<string, number>();
+  let asksMedium = false;
+  for (const { line, cells } of lines) {
+    const cell = (field: PanelColumn) => cells[fields.indexOf(field)] ?? "";
+    asksMedium ||= isBlank(cell("medium")) && hasBreaker(cell);
+    const read = panelOf(cell, panels.at(-1)?.section ?? "Bus A", medium);
+    const before = lineOf.get(bare(cell("designation")));
+    if (typeof read === "string") problems.push({ line, message: read });
+    else if (before !== undefined)
+      problems.push({
+        line,
+        message: `${quoted(read.designation)} stands on line ${before} as well; give each panel its own designation`,
+      });
+    else {
+      panels.push(read);
+      lineOf.set(bare(read.designation), line);
+    }
+  }
+  return { panels, problems, unknown, asksMedium };
+}
+
+const isBlank = (cell: string) => cell === "";
+const hasBreaker = (cell: (field: PanelColumn) => string) =>
+  !isNone(cell("breaker")) || !isNone(cell("ratedA"));
+
+function panelOf(
+  cell: (field: PanelColumn) => string,
+  section: string,
+  otherwise: Medium | undefined,
+): ListedPanel | string {
   const designation = cell("designation");
   if (designation === "") return "no designation; write one such as =H01";
-  const type = cell("type") === "" ? "feeder" : typeOf(cell("type"));
+  const type = cell("type") === "" ? "feeder" : meaningOf(cell("type"), TYPES);
   if (type === undefined)
     return `Unknown type of panel ${quoted(cell("type"))}; use one of ${PANEL_TYPES.join(", ")}`;
-  const medium = BREAKER_MEDIA.find((one) => bare(cell("medium")).includes(bare(one)));
-  if (medium === undefined && !NO_BREAKER.has(cell("medium").toLowerCase()))
-    return `Unknown breaker medium ${quoted(cell("medium"))}; use ${BREAKER_MEDIA.join(" or ")}, or leave it blank for a panel without a breaker`;
-  const current = readReading(cell("ratedA"), { unit: "A" });
-  if (medium !== undefined && !current.ok) return `rated current of the breaker: ${current.reason}`;
+  const breaker = breakerOf(cell, otherwise);
+  if (typeof breaker === "string") return breaker;
   return {
     designation,
     ...(cell("name") === "" ? {} : { name: cell("name") }),
     type,
     section: cell("section") || section,
-    ...(medium !== undefined && current.ok
-      ? { breaker: { medium, ratedA: current.value.value } }
-      : {}),
+    ...breaker,
   };
 }
 
-const fieldOf = (title: string): Field | undefined =>
-  ORDER.find((field) =>
-    LISTS.some(({ titles }) => titles[field].some((word) => bare(word) === bare(title))),
-  );
-
-const typeOf = (text: string) =>
-  TYPE_WORDS.find(([word]) => bare(word) === bare(text))?.[1] ??
-  TYPE_WORDS.find(([word]) => bare(text).includes(bare(word)))?.[1];
+function breakerOf(
+  cell: (field: PanelColumn) => string,
+  otherwise: Medium | undefined,
+): Pick<ListedPanel, "breaker"> | string {
+  const written = cell("medium");
+  if (isBlank(written) ? !hasBreaker(cell) : isNone(written)) return {};
+  const medium = isBlank(written) ? otherwise : meaningOf(written, MEDIA);
+  if (medium === undefined)
+    return isBlank(written)
+      ? `a breaker without its medium; write ${BREAKER_MEDIA.join(" or ")}, or leave its designation and current blank`
+      : `Unknown breaker medium ${quoted(written)}; use ${BREAKER_MEDIA.join(" or ")}, or leave it blank for a panel without a breaker`;
+  const current = readReading(cell("ratedA"), { unit: "A" });
+  if (!current.ok) return `rated current of the breaker: ${current.reason}`;
+  const designation = isNone(cell("breaker")) ? {} : { designation: cell("breaker") };
+  return { breaker: { ...designation, medium, ratedA: current.value.value } };
+}

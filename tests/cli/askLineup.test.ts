@@ -1,7 +1,10 @@
-import { readFileSync } from "node:fs";
-import { describe, expect, test } from "vitest";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, test } from "vitest";
 import * as z from "zod";
 import { askLineup } from "../../src/cli/askLineup";
+import { readPanelFile } from "../../src/cli/readPanelFile";
 import { lineupJsonSchema, SCHEMA_FILE } from "../../src/lineup/lineupSchema";
 import { commandLineFor } from "../../src/messages/commandLine";
 import { readLineup } from "../../src/records/readLineup";
@@ -71,9 +74,72 @@ test.each([
   ],
   ["answers that end too early", ["Invented"], /answers ended before "Site\?"/],
   ["no panel", [...ANSWERS, ""], /No panel was given/],
-  ["two panels of one name", [...ANSWERS, PANELS[0] ?? "", PANELS[0] ?? "", ""], /panels\[1\]/],
+  [
+    "two panels of one name",
+    [...ANSWERS, PANELS[0] ?? "", PANELS[0] ?? "", ""],
+    /stands on line 1 as well/,
+  ],
 ])("%s stops it, and says why", async (_name, answers, why) => {
   await expect(talk(answers).asked).rejects.toThrow(why);
+});
+
+describe("panels from a table", () => {
+  const folder = mkdtempSync(join(tmpdir(), "panels-"));
+  const tableOf = (lines: readonly string[]) => {
+    const file = join(folder, "panels.csv");
+    writeFileSync(file, lines.join("\n"));
+    return file;
+  };
+  afterAll(() => rmSync(folder, { recursive: true }));
+  const TABLE = [
+    "Cubicle;Service;Duty;CB;Rating;Remark",
+    "F1;Pumps;outgoing;52-F1;1200;spare door",
+  ];
+
+  test("take the place of the last question", async () => {
+    const said: string[] = [];
+    const listed = readPanelFile(
+      tableOf(TABLE),
+      { medium: "Vacuum" },
+      (words) => said.push(words),
+      text,
+    );
+    expect(said.join()).toContain('"Remark"');
+    const left = [...ANSWERS];
+    const asked = { answer: async () => left.shift(), say: () => {}, isPatient: false };
+    const lineup = await askLineup(asked, text, listed);
+    expect(readLineup(JSON.stringify(lineup))).toMatchObject({ ok: true });
+    expect(lineup).toMatchObject({
+      panels: [
+        {
+          designation: "F1",
+          name: "Pumps",
+          type: "feeder",
+          breaker: { designation: "52-F1", medium: "vacuum", ratedA: 1200 },
+        },
+      ],
+    });
+  });
+
+  test.each([
+    [
+      "a line that is none",
+      [...TABLE, "F2;Fans;windmill;;;"],
+      { medium: "SF6" },
+      /line 3: Unknown type/,
+    ],
+    ["a breaker without a medium", TABLE, {}, /line 2: a breaker without its medium/],
+    ["a medium that is none", TABLE, { medium: "oil" }, /--medium: "oil" is none of vacuum, SF6/],
+    [
+      "a column that panels do not have",
+      TABLE,
+      { columns: "Remark=colour" },
+      /one of designation, .* spare/,
+    ],
+    ["titles alone", TABLE.slice(0, 1), {}, /No panel was given/],
+  ])("%s stops it, and says why", (_name, lines, said, why) => {
+    expect(() => readPanelFile(tableOf(lines), said, () => {}, text)).toThrow(why);
+  });
 });
 
 describe("the schema for editors", () => {

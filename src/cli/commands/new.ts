@@ -2,16 +2,28 @@ import { createInterface } from "node:readline";
 import { Command } from "commander";
 import { askLineup } from "../askLineup";
 import { writeWhole } from "../files";
+import { type PanelFileOptions, readPanelFile } from "../readPanelFile";
 import { refuseOverwriting } from "../refuseOverwriting";
 import { type CommandText, overwriteOption, print } from "./options";
+
+interface NewOptions extends PanelFileOptions {
+  readonly out: string;
+  readonly overwrite: boolean;
+  readonly table?: string;
+}
 
 export const newCommand = (text: CommandText): Command =>
   new Command("new")
     .description(text.commands.new)
     .requiredOption("-o, --out <lineup.json>", text.options.lineupOut)
+    .option("--table <panels.csv>", text.options.table)
+    .option("--columns <columns>", text.options.tableColumns)
+    .option("--medium <medium>", text.options.medium)
     .addOption(overwriteOption(text))
-    .action(async ({ out, overwrite }: { out: string; overwrite: boolean }) => {
-      refuseOverwriting([out], [], overwrite);
+    .action(async ({ out, overwrite, table, ...said }: NewOptions) => {
+      refuseOverwriting([out], table === undefined ? [] : [table], overwrite);
+      const say = (words: string) => void process.stderr.write(`${words}\n`);
+      const listed = table === undefined ? undefined : readPanelFile(table, said, say, text.new);
       const lines = createInterface({ input: process.stdin });
       const next = lines[Symbol.asyncIterator]();
       try {
@@ -22,10 +34,11 @@ export const newCommand = (text: CommandText): Command =>
               const { value, done } = await next.next();
               return done ? undefined : value;
             },
-            say: (words) => process.stderr.write(`${words}\n`),
+            say,
             isPatient: process.stdin.isTTY === true,
           },
           text.new,
+          listed,
         );
         writeWhole(out, `${JSON.stringify(lineup, null, 2)}\n`);
       } finally {

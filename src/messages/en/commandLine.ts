@@ -52,7 +52,7 @@ export const commandLine = {
   about: "Test records of a medium-voltage switchgear lineup: build, take in, check.",
   commands: {
     demo: "run the whole job on an invented lineup",
-    new: "ask for a lineup, question by question, and write its file",
+    new: "ask for a lineup, question by question, and write its file; its panels from a table where one is given",
     lineup: "build the record workbook of a lineup, onto BOOK.xlsx where it already exists",
     intake: "place the readings of instrument exports on the rows they belong to",
     repair: "reopen a record that failed and was repaired; keeps the failed reading",
@@ -78,6 +78,9 @@ export const commandLine = {
     bookOut: "the workbook to write",
     mapOut: "the map file to write",
     lineupOut: "the lineup file to write",
+    table: "delimited text file with the panels as a table, in place of being asked for them",
+    tableColumns: 'what columns of the table hold, where their titles do not tell: "Title=name, …"',
+    medium: "what breakers break in where the table does not say it: vacuum or SF6",
     exports: "delimited text files",
     books: "workbooks, or folders of workbooks",
     overwrite: "overwrite files that already exist",
@@ -162,6 +165,11 @@ export const commandLine = {
       `"${answer}" is none of ${choices.join(", ")}.`,
     threePhases: "three different names are needed, such as A B C.",
     panelLine: (line: number, message: string) => `panel ${line}: ${message}`,
+    tableLine: (file: string, line: number, message: string) => `${file}, line ${line}: ${message}`,
+    leftOut: (titles: readonly string[]) =>
+      `Left out, since the title tells nothing: ${titles.map((title) => `"${title}"`).join(", ")}. Say what it holds with --columns "${titles[0] ?? ""}=name", or "=spare" to leave it out.`,
+    wrongColumns: (said: string, fields: readonly string[]) =>
+      `--columns ${said}: a column of panels is one of ${fields.join(", ")}`,
     noPanels: "No panel was given; nothing was written.",
     ended: (question: string) => `The answers ended before "${question}"; nothing was written.`,
     next: (file: string) =>

@@ -25,8 +25,11 @@ const MAX_PANELS = 200;
 export function AddSeries({
   first,
   section,
+  breaker,
   add,
 }: {
+  /** What a breaker is called that is not named. */
+  breaker: string;
   first: string;
   section: string;
   add: (panels: readonly Record<string, unknown>[]) => void;
@@ -70,7 +73,11 @@ export function AddSeries({
                 section: values.section,
                 ...(values.medium
                   ? {
-                      breaker: { designation: "Q0", medium: values.medium, ratedA: values.ratedA },
+                      breaker: {
+                        designation: breaker,
+                        medium: values.medium,
+                        ratedA: values.ratedA,
+                      },
                     }
                   : {}),
               })),

@@ -1,8 +1,16 @@
 import Box from "@mui/material/Box";
 import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
+import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
-import { get, useFieldArray, useFormContext, useWatch } from "react-hook-form";
+import {
+  get,
+  type UseFieldArrayReturn,
+  useFieldArray,
+  useFormContext,
+  useWatch,
+} from "react-hook-form";
+import { breakerName } from "../../lineup/breakerName";
 import { withoutFirstNames } from "../../lineup/renamed";
 import { nextFree } from "../../lineup/series";
 import { Elevation } from "../../report/Elevation";
@@ -12,6 +20,7 @@ import { EntryList } from "./EntryList";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
 import { BREAKER, GAS, PANEL, PANEL_LISTS } from "./fields";
+import { PanelTable } from "./PanelTable";
 import { PasteList } from "./PasteList";
 
 type Draft = Record<string, unknown>;
@@ -19,16 +28,114 @@ type Draft = Record<string, unknown>;
 /** The panels as they stand from left to right: drawn, added, described, moved, copied, taken out. */
 export function Panels(): ReactElement {
   const text = useText().lineup;
-  const { getValues, formState } = useFormContext();
-  const { fields, append, remove, move, insert } = useFieldArray({ name: "panels" });
+  const { getValues } = useFormContext();
+  const panels = useFieldArray({ name: "panels" });
+  const breaker = breakerName(useWatch({ name: "basis" }));
   const [open, setOpen] = useState<number>();
-  const [adding, setAdding] = useState<"series" | "paste">();
+  const [asTable, setAsTable] = useState(false);
+  const [adding, setAdding] = useState<Adding>();
   const designations = () => (getValues("panels") as Draft[]).map((one) => String(one.designation));
-  const last = (): Draft => (getValues("panels") as Draft[]).at(-1) ?? {};
-  const add = (panels: readonly Draft[]) => {
-    append(panels.map((panel) => ({ ...panel })));
+  const { designation = "=H00", section = "Bus A" } =
+    ((getValues("panels") ?? []) as Draft[]).at(-1) ?? {};
+  const next = () => nextFree(String(designation), designations());
+  const add = (more: readonly Draft[]) => {
+    panels.append(more.map((panel) => ({ ...panel })));
     setAdding(undefined);
   };
+  const addOne = (named: string) => add([{ designation: named, type: "feeder", section }]);
+  return (
+    <Stack spacing={1}>
+      <Drawn open={open} choose={setOpen} />
+      <Button
+        size="small"
+        variant="outlined"
+        aria-pressed={asTable}
+        onClick={() => setAsTable(!asTable)}
+      >
+        {asTable ? text.asList : text.asTable}
+      </Button>
+      {asTable ? (
+        <>
+          <PanelTable
+            panels={panels.fields.length}
+            breaker={breaker}
+            start={addOne}
+            paste={(pasted) => setAdding({ how: "paste", pasted })}
+          />
+          <Typography variant="body2" color="text.secondary">
+            {text.tableHelp}
+          </Typography>
+        </>
+      ) : (
+        <PanelFolds panels={panels} open={open} setOpen={setOpen} designations={designations} />
+      )}
+      <AddPanels
+        adding={adding}
+        setAdding={setAdding}
+        addOne={() => {
+          addOne(next());
+          setOpen(panels.fields.length);
+        }}
+      />
+      {adding?.how === "series" && (
+        <AddSeries first={next()} section={String(section)} breaker={breaker} add={add} />
+      )}
+      {adding?.how === "paste" && (
+        <PasteList key={adding.pasted} initial={adding.pasted} breaker={breaker} add={add} />
+      )}
+    </Stack>
+  );
+}
+
+/** What is open for adding panels, and what was pasted for it already. */
+type Adding = { readonly how: "series" } | { readonly how: "paste"; readonly pasted: string };
+
+/** The ways to add panels. */
+function AddPanels({
+  adding,
+  setAdding,
+  addOne,
+}: {
+  adding: Adding | undefined;
+  setAdding: (adding: Adding | undefined) => void;
+  addOne: () => void;
+}): ReactElement {
+  const text = useText().lineup;
+  const toggle = (next: Adding, label: string) => (
+    <Button
+      variant="outlined"
+      size="small"
+      aria-expanded={adding?.how === next.how}
+      onClick={() => setAdding(adding?.how === next.how ? undefined : next)}
+    >
+      {label}
+    </Button>
+  );
+  return (
+    <Stack direction="row" sx={{ flexWrap: "wrap", gap: 1 }}>
+      <Button variant="outlined" size="small" onClick={addOne}>
+        {text.addPanel}
+      </Button>
+      {toggle({ how: "series" }, text.addSeries)}
+      {toggle({ how: "paste", pasted: "" }, text.paste)}
+    </Stack>
+  );
+}
+
+/** The panels below each other, each with all that there is to say of it. */
+function PanelFolds({
+  panels: { fields, insert, move, remove },
+  open,
+  setOpen,
+  designations,
+}: {
+  panels: UseFieldArrayReturn;
+  open: number | undefined;
+  setOpen: (at: number | undefined) => void;
+  designations: () => readonly string[];
+}): ReactElement {
+  const text = useText().lineup;
+  const { getValues, formState } = useFormContext();
   const copy = (at: number) => {
     const panel = getValues(`panels.${at}`) as Draft;
     insert(at + 1, {
@@ -37,9 +144,16 @@ export function Panels(): ReactElement {
     });
     setOpen(at + 1);
   };
+  const moveTo = (at: number, to: number) => {
+    move(at, to);
+    setOpen(to);
+  };
+  const takeOut = (at: number) => {
+    remove(at);
+    setOpen(undefined);
+  };
   return (
-    <Stack spacing={1}>
-      <Drawn open={open} choose={setOpen} />
+    <>
       {fields.map((field, at) => (
         <Fold
           key={field.id}
@@ -56,82 +170,23 @@ export function Panels(): ReactElement {
             <Button size="small" onClick={() => copy(at)}>
               {text.copy}
             </Button>
-            <Button
-              size="small"
-              disabled={at === 0}
-              onClick={() => {
-                move(at, at - 1);
-                setOpen(at - 1);
-              }}
-            >
+            <Button size="small" disabled={at === 0} onClick={() => moveTo(at, at - 1)}>
               {text.earlier}
             </Button>
             <Button
               size="small"
               disabled={at === fields.length - 1}
-              onClick={() => {
-                move(at, at + 1);
-                setOpen(at + 1);
-              }}
+              onClick={() => moveTo(at, at + 1)}
             >
               {text.later}
             </Button>
-            <Button
-              size="small"
-              onClick={() => {
-                remove(at);
-                setOpen(undefined);
-              }}
-            >
+            <Button size="small" onClick={() => takeOut(at)}>
               {text.remove}
             </Button>
           </Box>
         </Fold>
       ))}
-      <Stack direction="row" sx={{ flexWrap: "wrap", gap: 1 }}>
-        <Button
-          variant="outlined"
-          size="small"
-          onClick={() => {
-            const { designation = "=H00", section = "Bus A" } = last();
-            add([
-              {
-                designation: nextFree(String(designation), designations()),
-                type: "feeder",
-                section,
-              },
-            ]);
-            setOpen(fields.length);
-          }}
-        >
-          {text.addPanel}
-        </Button>
-        <Button
-          variant="outlined"
-          size="small"
-          aria-expanded={adding === "series"}
-          onClick={() => setAdding(adding === "series" ? undefined : "series")}
-        >
-          {text.addSeries}
-        </Button>
-        <Button
-          variant="outlined"
-          size="small"
-          aria-expanded={adding === "paste"}
-          onClick={() => setAdding(adding === "paste" ? undefined : "paste")}
-        >
-          {text.paste}
-        </Button>
-      </Stack>
-      {adding === "series" && (
-        <AddSeries
-          first={nextFree(String(last().designation ?? "=H00"), designations())}
-          section={String(last().section ?? "Bus A")}
-          add={add}
-        />
-      )}
-      {adding === "paste" && <PasteList add={add} />}
-    </Stack>
+    </>
   );
 }
 
@@ -174,6 +229,7 @@ function OnePanel({ at }: { at: number }): ReactElement {
   const prefix = `panels.${at}.`;
   const { setValue, getValues, formState } = useFormContext();
   const breaker = useWatch({ name: `${prefix}breaker` }) as Draft | undefined;
+  const designation = breakerName(useWatch({ name: "basis" }));
   const [list, setList] = useState<string>();
   const count = (path: string) => ((getValues(prefix + path) ?? []) as unknown[]).length;
   const change = (path: string, value: unknown) =>
@@ -187,7 +243,7 @@ function OnePanel({ at }: { at: number }): ReactElement {
           checked={breaker !== undefined}
           style={{ width: 22, height: 22 }}
           onChange={({ target }) =>
-            change("breaker", target.checked ? { designation: "Q0", medium: "vacuum" } : undefined)
+            change("breaker", target.checked ? { designation, medium: "vacuum" } : undefined)
           }
         />
         {text.hasBreaker}

@@ -2,19 +2,41 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
-import { readPanelList } from "../../intake/readPanelList";
+import {
+  type ListAnswers,
+  PANEL_COLUMNS,
+  type PanelColumn,
+  readPanelList,
+} from "../../intake/readPanelList";
+import { BREAKER_MEDIA } from "../../lineup/equipment";
 import { useText } from "../../report/text";
+import { Choice } from "../Choice";
 import { PasteBox } from "../PasteBox";
 
-/** Panels pasted from a list or drawing schedule. */
+/** Panels typed or pasted as a table; columns that it does not explain itself are asked for. */
 export function PasteList({
+  initial,
+  breaker,
   add,
 }: {
+  /** What is pasted already. */
+  initial: string;
+  /** What a breaker is called that is not named. */
+  breaker: string;
   add: (panels: readonly Record<string, unknown>[]) => void;
 }): ReactElement {
   const text = useText().lineup;
-  const [pasted, setPasted] = useState("");
-  const { panels, problems } = useMemo(() => readPanelList(pasted), [pasted]);
+  const [pasted, setPasted] = useState(initial);
+  const [answers, setAnswers] = useState<ListAnswers>({});
+  const { panels, problems, unknown, asksMedium } = useMemo(
+    () => readPanelList(pasted, answers),
+    [pasted, answers],
+  );
+  const media = BREAKER_MEDIA.map((one) => ({ value: one, label: one }));
+  const columns = [
+    { value: "spare", label: text.columnLeftOut },
+    ...PANEL_COLUMNS.map((one) => ({ value: one, label: text.columns[one] })),
+  ];
   return (
     <Stack
       component="section"
@@ -26,6 +48,32 @@ export function PasteList({
       <Typography variant="body2" color="text.secondary">
         {text.pasteHelp}
       </Typography>
+      {unknown.map(({ title, sample }) => (
+        <Choice
+          key={title}
+          label={text.columnAsked(title, sample)}
+          value={answers.columns?.[title] ?? "spare"}
+          choices={columns}
+          onChoose={(value) =>
+            setAnswers({
+              ...answers,
+              columns: { ...answers.columns, [title]: value as PanelColumn | "spare" },
+            })
+          }
+        />
+      ))}
+      {asksMedium && (
+        <Choice
+          label={text.mediumAsked}
+          value={answers.medium ?? ""}
+          choices={[{ value: "", label: text.notSet }, ...media]}
+          onChoose={(value) => {
+            const { medium: _, ...others } = answers;
+            const medium = BREAKER_MEDIA.find((one) => one === value);
+            setAnswers(medium ? { ...others, medium } : others);
+          }}
+        />
+      )}
       {pasted.trim() !== "" &&
         problems.map(({ line, message }) => (
           <Typography key={line} variant="body2" color="error">
@@ -39,7 +87,7 @@ export function PasteList({
           add(
             panels.map((panel) => ({
               ...panel,
-              ...(panel.breaker ? { breaker: { designation: "Q0", ...panel.breaker } } : {}),
+              ...(panel.breaker ? { breaker: { designation: breaker, ...panel.breaker } } : {}),
             })),
           )
         }

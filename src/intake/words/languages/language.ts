@@ -1,4 +1,4 @@
-import type { PANEL_TYPES } from "../../../lineup/equipment";
+import type { BREAKER_MEDIA, PANEL_TYPES } from "../../../lineup/equipment";
 import type { Unit } from "../../../quantities/units";
 import type { KindId } from "../../../records/kinds";
 
@@ -207,10 +207,15 @@ export type Sense = (typeof SENSES)[number];
 export interface PanelListWords {
   /** Titles of its columns, as plain words. */
   readonly titles: Readonly<
-    Record<"designation" | "name" | "type" | "section" | "medium" | "ratedA", readonly string[]>
+    Record<
+      "designation" | "name" | "type" | "section" | "breaker" | "medium" | "ratedA",
+      readonly string[]
+    >
   >;
   /** Words for a panel's type besides ours. */
   readonly types: readonly (readonly [word: string, type: (typeof PANEL_TYPES)[number]])[];
+  /** Words for what a breaker breaks in, besides ours. */
+  readonly media: readonly (readonly [word: string, medium: (typeof BREAKER_MEDIA)[number]])[];
   /** What stands for no breaker. */
   readonly none: readonly string[];
 }
