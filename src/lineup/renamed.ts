@@ -5,7 +5,7 @@ type Panel = Lineup["panels"][number];
 type Entry = Readonly<Record<string, unknown>> & { readonly knownAs?: string | undefined };
 
 /** The lists of a panel whose entries have names of their own, and the facts that make a name. */
-const NAMES = {
+export const NAMES = {
   currentTransformers: ["name"],
   voltageTransformers: ["name"],
   meters: ["designation"],
@@ -22,7 +22,7 @@ const NAMES = {
 const NAMED_LISTS = Object.keys(NAMES) as (keyof typeof NAMES)[];
 const PANEL_NAME = ["designation"] as const;
 
-const nameOf = (entry: Entry, names: readonly string[]): string =>
+export const nameOf = (entry: Entry, names: readonly string[]): string =>
   names.map((id) => String(entry[id] ?? "").trim()).join(" ");
 
 /**

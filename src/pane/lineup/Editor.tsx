@@ -29,6 +29,7 @@ import {
 } from "./fields";
 import { Panels } from "./Panels";
 import { Preview } from "./Preview";
+import { Sets } from "./Sets";
 
 /** Some lists below each other, each under its name. */
 function Lists({ ids }: { ids: readonly FormList["id"][] }): ReactElement {
@@ -63,6 +64,7 @@ const PARTS: readonly {
   { id: "project", paths: paths(PROJECT), show: () => <Fields fields={PROJECT} /> },
   { id: "ratings", paths: paths(RATINGS), show: () => <Fields fields={RATINGS} /> },
   { id: "panels", paths: ["panels"], show: () => <Panels /> },
+  { id: "sets", paths: [], show: () => <Sets /> },
   { id: "tests", paths: paths(TESTS), show: () => <Fields fields={TESTS} /> },
   { id: "criteria", paths: CRITERIA, show: () => <Lists ids={CRITERIA} /> },
   {
