@@ -21,7 +21,7 @@ export interface BusJoint {
  * Busbar joints: one between each panel and the next of its section along the row, whatever stands
  * between them, and one for the link from each bus coupler to the section that it couples to.
  */
-export const busJoints = ({ panels }: Lineup): BusJoint[] => {
+export const busJoints = ({ panels }: { readonly panels: readonly Panel[] }): BusJoint[] => {
   const links = linksOf(panels);
   return panels.flatMap((left, index) => {
     const right = panels.slice(index + 1).find(({ section }) => section === left.section);

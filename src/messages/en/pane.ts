@@ -133,6 +133,9 @@ export const pane = {
       "A designation in the last line begins a panel. Enter goes down. A table copied from elsewhere can be pasted into any cell.",
     asTable: "Show as a table",
     asList: "Show as a list",
+    lackingHeading: "Not described yet (dashed above), where there is any:",
+    lacking: (part: string, panels: readonly string[], more: number) =>
+      `${part}: ${panels.join(", ")}${more > 0 ? ` and ${more} more` : ""}`,
     sets: {
       noPanels: "Add panels first.",
       help: "What panels have alike is one set: change it once, and choose the panels that get it. A panel with something of its own keeps it until it is ticked itself.",

@@ -12,6 +12,17 @@ export const report = {
     open: "Open",
     none: "No records",
   },
+  singleLine: (panels: number) =>
+    `Single line of ${count(panels, { one: "panel", other: "panels" })}, an impression`,
+  singleLineOf: (panel: string, lacks: readonly string[]) =>
+    lacks.length === 0 ? panel : `${panel}, not described yet: ${lacks.join(", ")}`,
+  parts: {
+    breaker: "Circuit-breaker",
+    currentTransformers: "Current transformers",
+    voltageTransformers: "Voltage transformers",
+    protection: "Protection",
+    cables: "Cables",
+  },
   drawing: (project: string, panels: number) =>
     `Front elevation of ${project}: ${count(panels, { one: "panel", other: "panels" })}`,
   page: {

@@ -13,7 +13,9 @@ import {
 import { breakerName } from "../../lineup/breakerName";
 import { withoutFirstNames } from "../../lineup/renamed";
 import { nextFree } from "../../lineup/series";
+import { USUAL_PARTS, undescribed } from "../../lineup/undescribed";
 import { Elevation } from "../../report/Elevation";
+import { SingleLine } from "../../report/SingleLine";
 import { useText } from "../../report/text";
 import { AddSeries } from "./AddSeries";
 import { EntryList } from "./EntryList";
@@ -210,16 +212,48 @@ function Drawn({
     breaker: panel.breaker as never,
   }));
   return (
-    <Box sx={{ overflowX: "auto" }} role="group" aria-label={messages.state.elevation} dir="ltr">
-      <Elevation
-        lineup={{ project: { name: project ?? "" }, panels: drawn as never }}
-        least={60}
-        onChoose={(object) => {
-          const at = drawn.findIndex(({ designation }) => designation === object);
-          if (at >= 0) choose(at);
-        }}
-        {...(open === undefined ? {} : { chosen: drawn[open]?.designation ?? "" })}
-      />
+    <>
+      <Box sx={{ overflowX: "auto" }} role="group" aria-label={messages.state.elevation} dir="ltr">
+        <Elevation
+          lineup={{ project: { name: project ?? "" }, panels: drawn as never }}
+          least={60}
+          onChoose={(object) => {
+            const at = drawn.findIndex(({ designation }) => designation === object);
+            if (at >= 0) choose(at);
+          }}
+          {...(open === undefined ? {} : { chosen: drawn[open]?.designation ?? "" })}
+        />
+        <SingleLine panels={drawn as never} least={60} />
+      </Box>
+      <Lacking panels={drawn} />
+    </>
+  );
+}
+
+/** So many panels are named of those that lack something. */
+const NAMED = 6;
+
+/** What panels of their type usually have and these are not said to have: dashed in the drawing. */
+function Lacking({ panels }: { panels: readonly Draft[] }): ReactElement | undefined {
+  const { lineup: text, report } = useText();
+  const lines = USUAL_PARTS.flatMap((part) => {
+    const names = panels
+      .filter((panel) => undescribed(panel).includes(part))
+      .map(({ designation }) => String(designation));
+    const [some, more] = [names.slice(0, NAMED), Math.max(0, names.length - NAMED)];
+    return names.length > 0 ? [text.lacking(report.parts[part], some, more)] : [];
+  });
+  if (lines.length === 0) return undefined;
+  return (
+    <Box>
+      <Typography variant="body2">{text.lackingHeading}</Typography>
+      <Box component="ul" sx={{ m: 0, paddingInlineStart: 2.5 }}>
+        {lines.map((line) => (
+          <li key={line}>
+            <Typography variant="body2">{line}</Typography>
+          </li>
+        ))}
+      </Box>
     </Box>
   );
 }
