@@ -1,4 +1,3 @@
-import canonicalize from "canonicalize";
 import { NAMES, nameOf } from "./renamed";
 
 type Draft = Readonly<Record<string, unknown>>;
@@ -56,6 +55,12 @@ const entriesOf = (panel: Draft, list: string): readonly Draft[] => {
   );
 };
 
+/** Facts in one order, whatever order they were given in. */
+const byKey = (_key: string, value: unknown): unknown =>
+  typeof value === "object" && value !== null && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1)))
+    : value;
+
 /**
  * The sets of equipment that panels have in one of their lists, the most common first. Panels that have
  * nothing there are in none.
@@ -68,7 +73,7 @@ export function equipmentSets(panels: readonly Draft[], list: string): Equipment
   panels.forEach((panel, at) => {
     const entries = entriesOf(panel, list);
     if (entries.length === 0) return;
-    const key = canonicalize(entries) ?? "";
+    const key = JSON.stringify(entries, byKey);
     const same = found.get(key);
     if (same) same.panels.push(at);
     else found.set(key, { entries, panels: [at] });
