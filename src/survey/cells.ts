@@ -127,6 +127,17 @@ const typed = (value: CellValue, text: string, habits: Habits): Partial<Cell> =>
   return typeof value === "string" ? textCell(text, habits) : {};
 };
 
+/** What a cell stands for that says "as above". */
+const asAbove = ({ formula: _, ...above }: Cell, row: number): Cell => ({
+  ...above,
+  row,
+  address: a1(row, above.column),
+});
+
+/** Marks and words for "as above". */
+const DITTO =
+  /^(?:["″”“〃]|''|,,|-\s?["″”]\s?-|ditto|do\.|dto\.?|dito|[ií]dem|id\.|same(?: as above)?|as above|wie oben|igual)$/iu;
+
 /** The filled cells of a sheet by their number in it. */
 const filledOf = (cells: Stored, order: DateOrder): Map<number, Cell> => {
   const texts = [...placesOf(cells)].flatMap(([row, column]) => {
@@ -142,6 +153,11 @@ const filledOf = (cells: Stored, order: DateOrder): Map<number, Cell> => {
       .replace(/\s+/g, " ")
       .trim();
     if (value === null || value === undefined || text === "") continue;
+    const above = filled.get((row - 1) * cells.columnCount + column);
+    if (above && DITTO.test(text)) {
+      filled.set(row * cells.columnCount + column, asAbove(above, row));
+      continue;
+    }
     filled.set(row * cells.columnCount + column, {
       row,
       column,

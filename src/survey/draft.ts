@@ -13,6 +13,8 @@ export interface Around {
   readonly words: readonly string[];
   /** The panel that form, heading or sheet name tell for all lines. */
   readonly panel: string;
+  /** Whether a form or a heading tells it, and not the sheet's name alone. */
+  readonly isPanelTold: boolean;
   /** The unit of values whose titles carry none. */
   readonly unit?: Unit;
   readonly stage?: Stage;

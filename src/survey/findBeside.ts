@@ -66,11 +66,29 @@ const isOfAnother = (
       sharesName(limit.title, title),
   );
 
+/** Whether corrected values are those of another reading: of the one before them, where there is one before and one after the withstand test. */
+const isCorrectedOfAnother = (
+  columns: readonly SurveyColumn[],
+  { concept, stage, at, position }: SurveyColumn,
+  reading: SurveyColumn,
+): boolean => {
+  if (concept !== "corrected" || stage !== undefined || reading.stage === undefined) return false;
+  const owner = columns.findLast(
+    (one) =>
+      one.at < at &&
+      one.numbers &&
+      (one.concept === undefined || one.concept === "reading") &&
+      one.position === position,
+  );
+  return owner?.stage !== undefined && owner.stage !== reading.stage;
+};
+
 export const besideOf = ({ columns }: Draft, reading: SurveyColumn, cellOf: CellOf): Beside => {
   const best = new Map<Concept, { column: SurveyColumn; fit: number }>();
   for (const column of columns) {
     if (column.concept === undefined || column.at === reading.at) continue;
-    if (isOfAnother(columns, column, reading)) continue;
+    if (isOfAnother(columns, column, reading) || isCorrectedOfAnother(columns, column, reading))
+      continue;
     const fits = fitOf(column, reading);
     const known = best.get(column.concept);
     if (fits !== undefined && (!known || fits > known.fit))

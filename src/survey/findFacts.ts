@@ -104,11 +104,24 @@ const NEAR = 22;
 /** A stage of a relay by its letter, such as "I> 0.8 A" or "U<< 40 V": its setting, and no bound. */
 const RELAY_STAGE = /(?<![\p{L}\d])(?:3?I[oe0]?|U[oe0]?|V[oe0]?|f)\s?[<>]{1,3}\s*$/u;
 
+/** Words by which what lies beyond a bound is turned down, right before it: "reject over 12". */
+const REJECTED =
+  /(?:reject\w*|replace|redo|fail\w*|investigate|rechaz\p{L}*|refus\p{L}*|rejeit\p{L}*|verwerfen|nacharbeit\p{L}*)(?: if| when| any\p{L}*| wenn| si| se)?(?: it is| is| es| ist)? (over|above|more than|greater than|beyond|exceeding|>|below|under|less than|<|über|unter|mayor (?:de|que|a)|menor (?:de|que|a)|supérieure? à|inférieure? à|acima de|abaixo de)\s*$/iu;
+const HIGH = /^(?:over|above|more|greater|beyond|exceeding|>|über|mayor|sup|acima)/iu;
+
+/** The side on which values must lie where what lies on the other is turned down. */
+const sideOfRejected = (before: string): Limit["side"] | undefined => {
+  const word = REJECTED.exec(before.slice(-60))?.[1];
+  return word === undefined ? undefined : HIGH.test(word) ? "most" : "least";
+};
+
 /** On which side of a quantity the values of a test must lie, by the words beside it. */
 const sideOf = (text: string, { at, end, unit }: Quantity): Limit["side"] | undefined => {
   const before = text.slice(Math.max(0, at - NEAR), at);
   const after = text.slice(end, end + 14);
   if (unit === "%" && OF_SCALE.test(text.slice(end))) return "most";
+  const rejected = sideOfRejected(text.slice(0, at));
+  if (rejected) return rejected;
   const sign = RELAY_STAGE.test(before) ? undefined : /(\+ ?\/ ?-|[≥≤<>±]=?)\s*$/.exec(before)?.[1];
   if (sign) return /[≥>]/.test(sign) ? "least" : "most";
   const clause =
@@ -158,7 +171,7 @@ const DATES = /\b(\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|\d{1,2}\.? \p{L}
 
 /** A number without a unit. */
 const BARE =
-  /(?<![\p{L}\d.,/–-]|[/–-]\s)(\d{1,3}(?:[ ,]\d{3})+|\d+(?:[.,]\d+)?)(?![\p{L}\d/%°]|[.,]\d|\s?[-–/]\s?\d)/gu;
+  /(?<![\p{L}\d.,/–-]|[/–-]\s)(\d{1,3}(?:[ ,]\d{3})+|\d+(?:[.,]\d+)?)(?![\p{L}\d/%°]| %|[.,]\d|\s?[-–/]\s?\d)/gu;
 
 const wordsOf = (text: string) => text.split(/\s+/).filter((word) => word !== "");
 
@@ -194,7 +207,9 @@ const bareLimits = (text: string, address: string, values: Unit | undefined): Li
     : [...text.matchAll(BARE)].flatMap(({ 0: all, 1: digits = "", index }): Limit[] => {
         const number = quantityIn(digits)?.number;
         const before = text.slice(Math.max(0, index - NEAR), index);
-        const side = sideOfBare(before, text.slice(index + all.length));
+        const side =
+          sideOfRejected(text.slice(0, index)) ??
+          sideOfBare(before, text.slice(index + all.length));
         const about = before.split(/[;,.()]/).at(-1);
         return side && number !== undefined ? [{ side, number, unit, address, about }] : [];
       });

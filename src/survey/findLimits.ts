@@ -1,12 +1,13 @@
 import type { Unit } from "../quantities/units";
 import type { Limit, SurveyColumn } from "./block";
 import { type Cell, quantityIn, type SheetView } from "./cells";
+import { boundInTitle } from "./conceptOfTitle";
 import type { Beside, Draft, Line } from "./draft";
 import { withNumber } from "./findBeside";
 import { factsIn } from "./findFacts";
 import { LIMIT_LINES } from "./findLines";
 import { classOf } from "./kindOf";
-import { boundInTitle, isAggregate } from "./nameColumns";
+import { isAggregate } from "./nameColumns";
 import { unitIn } from "./unitIn";
 import { conceptOf, hasWord } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -27,10 +28,26 @@ const sideOf = (concept: Concept, cell: Cell, kind: string): Limit["side"] => {
 const BOTH =
   /^(\d+(?:[.,]\d+)?)\s?(?:-|–|…|\.\.\.|to|bis|à|a|hasta|até|إلى)\s?(\d+(?:[.,]\d+)?)(?:\s|$)/u;
 
+/** A value with how far it may be missed: "2300 ±3", "70 ± 10 %". */
+const BAND = /(\d+(?:[.,]\d+)?)\s?[^\d\s±]{0,6}\s?(?:±|\+\s?\/\s?[-−])\s?(\d+(?:[.,]\d+)?)\s?(%)?/u;
+
+const bandIn = (text: string, unit: Unit | undefined, address: string): Limit[] => {
+  const [, middle = "", digits = "", share] = BAND.exec(text.slice(0, 300)) ?? [];
+  const [value, width] = [quantityIn(middle)?.number, quantityIn(digits)?.number];
+  if (value === undefined || width === undefined) return [];
+  const off = share === undefined ? width : (value * width) / 100;
+  return [
+    { side: "least", number: value - off, unit, address },
+    { side: "most", number: value + off, unit, address },
+  ];
+};
+
 const boundsIn = (cell: Cell, concept: Concept, kind: string, unit: Unit | undefined): Limit[] => {
   const [, low = "", high = ""] = BOTH.exec(cell.text) ?? [];
   const [least, most] = [quantityIn(low)?.number, quantityIn(high)?.number];
   const { address, number } = cell;
+  const band = bandIn(cell.text, unit, address);
+  if (band.length > 0) return band;
   if (least !== undefined && most !== undefined && least < most)
     return [
       { side: "least", number: least, unit, address },
@@ -86,6 +103,8 @@ export const limitsInTitle = (
 ): Limit[] => {
   const text = boundInTitle(title);
   const cell = text === undefined ? undefined : view.shown(table.head, at);
+  const band = cell && text !== undefined ? bandIn(text, unit, cell.address) : [];
+  if (band.length > 0) return band;
   return cell && text !== undefined
     ? factsIn({ ...cell, text }, unit).limits.filter(
         (limit) => !limit.unit || !unit || classOf(limit.unit) === classOf(unit),

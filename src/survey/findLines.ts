@@ -107,7 +107,7 @@ const isAnswered = ({ view, columns }: Draft, cells: readonly Cell[]): boolean =
 export const labelOf = ({ view, columns, table }: Draft): SurveyColumn | undefined =>
   columns.find(({ title, at, numbers, concept }) => {
     if (at === table.left && columns.some(({ panel }) => panel !== undefined)) return true;
-    if (at !== table.left || (title !== "" && (numbers || concept === "panel"))) return false;
+    if (at !== table.left || concept === "panel" || (title !== "" && numbers)) return false;
     const words = Array.from({ length: table.bottom - table.head }, (_, index) =>
       view.at(table.head + 1 + index, at),
     );

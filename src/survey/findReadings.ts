@@ -49,6 +49,8 @@ export function readingsOf(draft: Draft): Measure[] {
   const isRatio = (["ratio", "error"] as const).every((concept) =>
     columns.some((column) => column.concept === concept),
   );
+  // Times that are expected in seconds are those of relays.
+  const isOfRelays = columns.some(({ concept, unit }) => concept === "required" && unit === "s");
   const named = (column: SurveyColumn): Measure[] => {
     const unit = column.unit ?? (isRatio ? undefined : around.unit);
     const kind =
@@ -62,7 +64,8 @@ export function readingsOf(draft: Draft): Measure[] {
           .map(({ title }) => title),
       }) ??
       (isLog(columns) ? UNKNOWN : undefined);
-    return kind === undefined ? [] : [{ column, kind }];
+    if (kind === undefined) return [];
+    return [{ column, kind: kind === "timing" && isOfRelays ? "protection" : kind }];
   };
   const isCurve = isOverTime(draft) || isTimed(columns);
   const typed = columns

@@ -2,7 +2,7 @@ import { unitSize } from "../quantities/units";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { quantitiesIn } from "./findFacts";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
-import { isPointOfTime } from "./pointOfTime";
+import { isPointOfTime, POINT_OF_CURVE } from "./pointOfTime";
 import { isUnitText, unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -84,13 +84,33 @@ const combinationsAmong = (texts: readonly string[]): string[] => {
 const isMeasured = ({ value, formula }: Cell): boolean =>
   typeof value === "number" && formula === undefined && (!Number.isInteger(value) || value > 99);
 
+/** Points of a curve as titles: three quantities of one unit and more, rising, over numbers that carry none. */
+const pointsAmong = (view: SheetView, { row, cells }: Segment): ReadonlySet<string> => {
+  const points = cells.filter(
+    ({ value, text }) => typeof value === "string" && POINT_OF_CURVE.test(text),
+  );
+  const isRising = points.every(
+    ({ number = 0, unit }, index) =>
+      unit === points[0]?.unit && (index === 0 || number > (points[index - 1]?.number ?? 0)),
+  );
+  const areBelow = points.every((cell) => {
+    const below = view.at(row + 1, column(view, cell));
+    return below?.number !== undefined && below.unit === undefined;
+  });
+  return points.length >= 3 && isRising && areBelow
+    ? new Set(points.map(({ text }) => text))
+    : new Set();
+};
+
 /** Whether a stretch of a row can be the titles of a table. */
-const isHead = ({ cells }: Segment): boolean => {
+const isHead = (view: SheetView, segment: Segment): boolean => {
+  const { cells } = segment;
   if (cells.length < 2 || cells.some(isMeasured)) return false;
   const texts = cells.map(({ text }) => text);
   // "U [V]" beside "I [mA]" are quantities, and no phases.
   const bare = texts.filter((text) => !/[[(]/.test(text));
-  const phases = new Set([...phasesAmong(texts), ...combinationsAmong(bare)]);
+  const points = pointsAmong(view, segment);
+  const phases = new Set([...phasesAmong(texts), ...combinationsAmong(bare), ...points]);
   const isName =
     areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
@@ -199,7 +219,7 @@ const headsOf = (view: SheetView): HeadArea[] => {
   const heads: HeadArea[] = [];
   for (let row = 0; row < view.rowCount; row++)
     for (const segment of segmentsOf(view, row))
-      if ((isHead(segment) && hasBody(view, segment)) || hasBodyOfColumns(view, segment))
+      if ((isHead(view, segment) && hasBody(view, segment)) || hasBodyOfColumns(view, segment))
         addHead(heads, view, segment);
   return heads.map((head) => withLineAbove(view, head));
 };
@@ -301,19 +321,47 @@ const bottomOf = (
   return last;
 };
 
-/** A column of labels without a title at the left of a table belongs to it. */
+/** Columns of labels without a title at the left of a table belong to it: one for most lines, or one more for those that the nearer one leaves out. */
 const leftOf = (view: SheetView, { top, bottom, left }: FoundTable): number => {
-  const beside = left - 1;
-  if (beside < 0) return left;
-  let lines = 0;
-  let labels = 0;
-  for (let row = top; row <= bottom; row++) {
-    if (!view.at(row, left)) continue;
-    lines += 1;
-    const label = view.at(row, beside);
-    if (label && typeof label.value === "string") labels += 1;
+  for (let at = left; at > 0; at--) {
+    const lines = Array.from({ length: bottom - top + 1 }, (_, index) => top + index).filter(
+      (row) => view.at(row, left),
+    );
+    const isLabelled = (row: number) => typeof view.at(row, at - 1)?.value === "string";
+    const labels = lines.filter(isLabelled).length;
+    const bare = lines.filter((row) => at < left && !view.at(row, at));
+    const isNeeded = bare.length > 0 && bare.every(isLabelled);
+    if (labels === 0 || (labels < lines.length / 2 - 1 && !isNeeded)) return at;
   }
-  return labels > 0 && labels >= lines / 2 - 1 ? beside : left;
+  return 0;
+};
+
+/** Words behind a table, in a column without a title right beside it, belong to its lines. */
+const rightOf = (
+  view: SheetView,
+  { top, head, bottom, left, right }: FoundTable,
+  heads: readonly HeadArea[],
+): number => {
+  const beside = right + 1;
+  const isTaken = heads.some(
+    (other) =>
+      other.top <= bottom && other.head >= top && other.left <= beside && other.right >= beside,
+  );
+  const titled = Array.from({ length: head - top + 1 }, (_, index) =>
+    view.shown(top + index, beside),
+  );
+  const lines = Array.from({ length: bottom - head }, (_, index) => head + 1 + index);
+  const words = lines.flatMap((row) => {
+    const cell = view.at(row, beside);
+    return cell &&
+      Array.from({ length: right - left + 1 }, (_, at) => view.at(row, left + at)).some(Boolean)
+      ? [cell]
+      : [];
+  });
+  const areWords = words.every((cell) => typeof cell.value === "string" && !isValue(cell));
+  return !isTaken && titled.every((cell) => cell === undefined) && words.length > 0 && areWords
+    ? beside
+    : right;
 };
 
 /** A cell of a row of which somebody has said that it holds titles. */
@@ -353,5 +401,5 @@ export function findTables(view: SheetView, said: readonly Said[] = []): FoundTa
   return heads
     .map((head): FoundTable => ({ ...head, bottom: bottomOf(view, head, heads) }))
     .filter(({ head, bottom }) => bottom > head)
-    .map((table) => ({ ...table, left: leftOf(view, table) }));
+    .map((table) => ({ ...table, left: leftOf(view, table), right: rightOf(view, table, heads) }));
 }

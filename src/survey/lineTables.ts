@@ -27,11 +27,16 @@ const BESIDE: readonly (Concept | undefined)[] = [
   undefined,
 ];
 
+/** Whether a title counts the parts of one line: "Bolt 1", "Bolt 2". */
+const isCounted = (title: string): boolean => conceptOf(title) === "part";
+
 /** The titles of a head line by line, that line first in which the columns are panels. */
 const namesOf = (columns: readonly SurveyColumn[]): ReadonlySet<string> => {
   const deepest = Math.max(...columns.map(({ lines }) => lines.length));
   const found = Array.from({ length: deepest }, (_, depth) =>
-    namesAmong(columns.flatMap(({ lines }) => lines[depth] ?? [])),
+    namesAmong(
+      columns.flatMap(({ lines }) => lines[depth] ?? []).filter((line) => !isCounted(line)),
+    ),
   );
   return found.reduce((most, names) => (names.size > most.size ? names : most), new Set<string>());
 };
@@ -74,6 +79,7 @@ const dutiesOf = (
   const isLabel = own !== undefined && isWords(own);
   const found = columns.filter(
     ({ at, title }) =>
+      title !== "" &&
       (at !== left || !isLabel) &&
       unitIn(title) === undefined &&
       [undefined, "name", "panel"].includes(conceptOf(title)),

@@ -1,8 +1,9 @@
 import { groupBy } from "../quantities/groupedBy";
 import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
-import type { Stage, SurveyColumn } from "./block";
+import type { SurveyColumn } from "./block";
 import { type Cell, isValue, type SheetView } from "./cells";
+import { conceptOfTitle, conceptOfUnit, MEASURED } from "./conceptOfTitle";
 import {
   areBounds,
   areMeasured,
@@ -12,14 +13,13 @@ import {
   byCells,
   conceptByValues,
   unitOfCells,
-  WORDS,
 } from "./conceptUnder";
 import type { FoundTable } from "./findTables";
 import { withoutWave } from "./localWords";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
-import { POINT_OF_TIME } from "./pointOfTime";
+import { operationIn, stageIn } from "./stageIn";
 import { isUnitText, unitIn } from "./unitIn";
-import { conceptOf, hasWord, isWord } from "./words/sheetWords";
+import { conceptOf, isWord } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** The lines of a column's title from the top, each once. */
@@ -49,22 +49,6 @@ const groupLeftOf = (
   return undefined;
 };
 
-/** Whether words speak of before or after the withstand test; the last that do count. */
-export const stageIn = (texts: readonly string[]): Stage | undefined => {
-  for (const text of texts.toReversed()) {
-    const [before, after] = [hasWord(text, "before"), hasWord(text, "after")];
-    if (before !== after) return before ? "before" : "after";
-  }
-  return undefined;
-};
-
-/** Whether words speak of closing or of opening. */
-export const operationIn = (texts: readonly string[]): SurveyColumn["operation"] => {
-  const text = texts.join(" ");
-  const [closing, opening] = [hasWord(text, "closing"), hasWord(text, "opening")];
-  return closing === opening ? undefined : closing ? "closing" : "opening";
-};
-
 /** A title without its unit and its stage: what is left may be a phase. */
 const bareTitle = (text: string) =>
   text
@@ -73,74 +57,6 @@ const bareTitle = (text: string) =>
     .filter((word) => word !== "" && !(word.length > 1 && readUnit(word).ok))
     .join(" ")
     .trim();
-
-/** The quantity that a column of a concept has. */
-const QUANTITY_OF: Readonly<Partial<Record<Concept, string>>> = {
-  temperature: "temperature",
-  air: "temperature",
-  leakage: "current",
-  voltage: "voltage",
-  current: "current",
-  duration: "time",
-};
-
-/** "60 s / 30 s", "R10/R1": one reading over an earlier one. */
-const RATIO_OF_TIMES =
-  /^(?:r ?)?\d+ ?(?:s|sec|min|minutes?)?\.? ?[/÷:] ?(?:r ?)?\d+ ?(?:s|sec|min|minutes?)\.?(?: ratio)?$|^r ?\d+ ?[/÷:] ?r ?\d+$/i;
-
-/** Titles of the two ends of what is allowed, where they carry a unit: "from (ms)", "to (ms)". */
-const RANGE_FROM = /^(?:from|von|de|du|desde)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
-const RANGE_TO = /^(?:to|bis|à|au|hasta|até)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
-
-/** Titles that are known by their form. */
-const FORMS: readonly {
-  readonly form: RegExp;
-  readonly concept: Concept;
-  readonly needsUnit?: true;
-}[] = [
-  { form: POINT_OF_TIME, concept: "reading" },
-  { form: /^IP$/, concept: "index" },
-  { form: RATIO_OF_TIMES, concept: "index" },
-  { form: RANGE_FROM, concept: "minimum", needsUnit: true },
-  { form: RANGE_TO, concept: "maximum", needsUnit: true },
-];
-
-/** A bound in brackets behind what it is for: "Contact resistance, µΩ (max 60)". */
-const BRACKETED_BOUND =
-  /(?<=\S)\s*[([](?=[^)\]]*\d)(?:[<>≤≥]|m[aá]x|m[ií]n|limit|at least|at most|mind|höchst)[^()[\]]*[)\]]/iu;
-
-/** The bound that a title has in brackets; undefined where it has none. */
-export const boundInTitle = (title: string): string | undefined =>
-  BRACKETED_BOUND.exec(title.slice(0, 300))?.[0];
-
-/** What a title says, where its unit does not contradict it. */
-const conceptOfTitle = (written: string, unit: Unit | undefined): Concept | undefined => {
-  const title = written.slice(0, 300).replace(BRACKETED_BOUND, "");
-  const formed = FORMS.find(
-    ({ form, needsUnit }) => form.test(title) && (unit !== undefined || !needsUnit),
-  );
-  if (formed) return formed.concept;
-  const concept = conceptOf(title);
-  // "Temps attendu s" beside "Temps mesuré s" are no durations of a test.
-  if (concept === "duration" && EXPECTED.test(title)) return "required";
-  if (concept === "duration" && MEASURED.test(title)) return "reading";
-  // The least voltage at which a breaker closes or opens is measured.
-  if (concept === "minimum" && unit === "V" && operationIn([title]) !== undefined) return "reading";
-  if (concept === undefined || unit === undefined) return concept;
-  if (concept === "time" && unitSize(unit).quantity === "time") return "duration";
-  if (WORDS.includes(concept)) return "reading";
-  const quantity = QUANTITY_OF[concept];
-  if (quantity === undefined || unitSize(unit).quantity === quantity) return concept;
-  return conceptOfUnit(unit) ?? "reading";
-};
-
-/** What a unit alone tells of a column. */
-const conceptOfUnit = (unit: Unit | undefined): Concept | undefined => {
-  if (unit === "kV") return "voltage";
-  if (unit === "mA" || unit === "µA") return "leakage";
-  if (unit === "s" || unit === "min") return "duration";
-  return unit === "°C" || unit === "°F" ? "temperature" : undefined;
-};
 
 /** Concepts whose columns hold numbers; words under such a title are something else. */
 const NUMBERS: readonly Concept[] = [
@@ -157,13 +73,8 @@ const NUMBERS: readonly Concept[] = [
   "secondary",
 ];
 
-/** Words of what a relay or a breaker should do. */
-const EXPECTED =
-  /expected|calculated|theor|erwartet|soll|attendu|théor|esperad|teóric|previst|متوقع/iu;
-
 /** Words of a column that sums up its line, and is no limit for all that it is called the lowest. */
 const AGGREGATES = /(?:^|[^A-Z])(?:MIN|MAX|AVERAGE|SUM|SMALL|LARGE|MEDIAN|COUNT)\w*\(/i;
-const MEASURED = /measured|medid[oa]|gemessen|mesuré|found|of the|worst|encontrad|المقاس/iu;
 
 interface Titled {
   readonly at: number;
@@ -255,10 +166,11 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
           ),
       );
   const panels = panelsAmong(titled);
-  const named = titled.map((column) => ({
+  const plain = titled.map((column) => ({
     ...nameColumn(column, under(column.at), { phases, letters, anyLetters }, column === names),
     ...panels(column),
   }));
+  const named = withMeasuredTimes(withNumbered(withRemarks(plain, under)), under);
   // Where a column is titled as the result of readings, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
     concept === "result" && conceptOf(title) === "result";
@@ -272,8 +184,49 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
           ? { ...column, concept: undefined }
           : column,
       )
-    : named;
+    : [...named];
 }
+
+type Under = (at: number) => readonly Cell[];
+
+/** Words behind the last title are remarks. */
+const withRemarks = (columns: readonly SurveyColumn[], under: Under): readonly SurveyColumn[] => {
+  const last = columns.at(-1);
+  const isRemark =
+    last !== undefined && last.title === "" && columns.length > 2 && !under(last.at).some(isValue);
+  return isRemark ? [...columns.slice(0, -1), { ...last, concept: "remarks" }] : columns;
+};
+
+/** What is counted over columns of numbers: "Bolt 1", "Bolt 2", "Core 1". */
+const COUNTED: readonly (Concept | undefined)[] = ["part", "position", "test", "name"];
+
+/** Columns titled by parts of one series, with numbers under each, hold the readings of these parts. */
+const withNumbered = (columns: readonly SurveyColumn[]): readonly SurveyColumn[] => {
+  const isCounted = ({ concept, numbers, computed, unit }: SurveyColumn) =>
+    COUNTED.includes(concept) && numbers && !computed && unit === undefined;
+  const series = namesAmong(columns.filter(isCounted).map(({ lines }) => lines.at(-1) ?? ""));
+  return columns.map((column) =>
+    isCounted(column) && series.has(column.lines.at(-1) ?? "")
+      ? { ...column, concept: "reading" as const }
+      : column,
+  );
+};
+
+const isInTime = ({ unit }: SurveyColumn) =>
+  unit !== undefined && unitSize(unit).quantity === "time";
+
+/** Times beside the times that are expected are measured, and no durations of a test. */
+const withMeasuredTimes = (
+  columns: readonly SurveyColumn[],
+  under: Under,
+): readonly SurveyColumn[] =>
+  columns.some((column) => column.concept === "required" && isInTime(column))
+    ? columns.map((column) =>
+        column.concept === "duration" && isInTime(column) && areMeasured(under(column.at))
+          ? { ...column, concept: "reading" as const }
+          : column,
+      )
+    : columns;
 
 /** Panels named over their columns, each over more than one: "+E1" over "U [V]" and "I [mA]". */
 const panelsAmong = (titled: readonly Titled[]): ((column: Titled) => { panel?: string }) => {

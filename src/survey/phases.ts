@@ -95,11 +95,21 @@ const clean = (text: string) =>
 /** "Panel 3", "CB-02", and numbers with a dash such as "52-101". */
 const STEM = /^(.*?\p{L}.*?|\d{1,3}-)[ .-]?\d{1,4}$/u;
 
+/** What lies between two of a series: "Cub 1-2", "Splice 2/3". */
+const BETWEEN = /^(\p{L}{2,}[^\d]*)\d{1,3} ?[-–/] ?\d{1,3}$/u;
+
+/** What a name of a series has in common with the others. */
+const stemOf = (text: string): string | undefined => {
+  if (text.length > 24) return undefined;
+  const between = BETWEEN.exec(text)?.[1];
+  return between === undefined ? STEM.exec(text)?.[1]?.toLowerCase() : `${between.toLowerCase()}-`;
+};
+
 /** Those of several texts that are names of one series: they differ in the number at their end only. */
 export const namesAmong = (texts: readonly string[]): ReadonlySet<string> => {
   const stems = new Map<string, Set<string>>();
   for (const text of texts) {
-    const stem = text.length <= 24 ? STEM.exec(text)?.[1]?.toLowerCase() : undefined;
+    const stem = stemOf(text);
     if (stem !== undefined && !/^(?:l|phase|pole|polo|fase)$/.test(stem))
       stems.set(stem, (stems.get(stem) ?? new Set()).add(text));
   }

@@ -9,7 +9,7 @@ import { limitsAside, limitsBeside, limitsInTitle } from "./findLimits";
 import { labelOf } from "./findLines";
 import { UNKNOWN } from "./findReadings";
 import { kindOf } from "./kindOf";
-import { operationIn, stageIn } from "./nameColumns";
+import { operationIn, stageIn } from "./stageIn";
 import { unitIn } from "./unitIn";
 import { kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";

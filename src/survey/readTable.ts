@@ -1,12 +1,36 @@
 import type { Block, Entry } from "./block";
+import { isValue } from "./cells";
 import type { Draft, Line } from "./draft";
 import { carrier } from "./findBeside";
 import { holdsReadings, linesOf } from "./findLines";
 import { isOverTime, isTime, readingsOf } from "./findReadings";
+import { positionsAmong } from "./phases";
 import { entryOf } from "./readEntry";
+import type { Concept } from "./words/words";
+
+/** What the first column of a table can be titled with that names panels where nothing else does: a circuit, a splice. */
+const FIRST: readonly (Concept | undefined)[] = [undefined, "part"];
+
+/** A table of which nothing tells the panels, with its first column as their names: words with a number in each line. */
+const withPanels = (draft: Draft): Draft => {
+  const { view, table, columns, around } = draft;
+  const [first] = columns;
+  const isNamed = columns.some(({ concept }) => concept === "panel" || concept === "name");
+  if (!first || isNamed || around.isPanelTold || first.numbers || !FIRST.includes(first.concept))
+    return draft;
+  const texts = Array.from({ length: table.bottom - table.head }, (_, index) =>
+    view.at(table.head + 1 + index, first.at),
+  ).flatMap((cell) => (cell && !isValue(cell) ? [cell.text] : []));
+  const isPlace = positionsAmong(texts);
+  const names = texts.filter((text) => /\d/.test(text) && isPlace(text) === undefined);
+  return names.length >= 2 && names.length > texts.length * 0.7 && new Set(names).size >= 2
+    ? { ...draft, columns: [{ ...first, concept: "panel" }, ...columns.slice(1)] }
+    : draft;
+};
 
 /** Reads a table as records; undefined where it holds none that are known. */
-export function readTable(draft: Draft): Block | undefined {
+export function readTable(given: Draft): Block | undefined {
+  const draft = withPanels(given);
   const { columns, around } = draft;
   const measures = readingsOf(draft);
   if (measures.length === 0) return undefined;

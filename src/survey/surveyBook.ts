@@ -12,10 +12,11 @@ import { factsIn, factsOfLabels, joinFacts, NO_FACTS } from "./findFacts";
 import { type FoundTable, findTables } from "./findTables";
 import { classOf } from "./kindOf";
 import { lineTables } from "./lineTables";
-import { nameColumns, stageIn } from "./nameColumns";
+import { nameColumns } from "./nameColumns";
 import { readLabels } from "./readLabels";
 import { readTable } from "./readTable";
 import { splitCells } from "./splitCells";
+import { stageIn } from "./stageIn";
 import { unitIn } from "./unitIn";
 import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
@@ -127,7 +128,11 @@ const CONDITIONS: readonly string[] = ["temperature", "share"];
 
 /** The unit in which a heading says that values are; a unit behind a number is a condition before it is that. */
 const unitOver = (words: readonly Cell[]): Unit | undefined => {
-  const parts = words.flatMap(({ text }) => [text, ...text.split(/[,;]/)]);
+  // "mA at volts": what comes after is the condition.
+  const parts = words.flatMap(({ text }) => [
+    text,
+    ...text.split(/[,;]/).flatMap((part) => [part, part.split(/ (?:at|bei|à|a|@) /u)[0] ?? part]),
+  ]);
   const units = parts.flatMap((text) => {
     const unit = unitIn(text);
     return unit !== undefined && unit.length > 1
@@ -168,13 +173,15 @@ const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefi
   const told = unitOver(words) ?? unitOfColumns(found.columns) ?? unitOver(sheet.top);
   const facts = heading.map((cell) => factsIn(cell, told)).reduce(joinFacts, NO_FACTS);
   const near = labels.filter(({ address }) => isOver(address, over, tables));
+  const panel = panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels);
   return readTable({
     ...found,
     around: {
       heading,
       facts: joinFacts(facts, joinFacts(factsOfLabels(near), general)),
       words: [...words.map(({ text }) => text), ...sheet.top.map(({ text }) => text), view.name],
-      panel: panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels) ?? view.name,
+      panel: panel ?? view.name,
+      isPanelTold: panel !== undefined,
       pointed: sheet.pointed,
       unit: told ?? unitOfLimits(facts),
       stage: stageIn([view.name, ...words.map(({ text }) => text).reverse()]),

@@ -49,7 +49,7 @@ const inBrackets = (text: string): Unit | undefined => {
 const isAtEnd = (text: string, name: string): boolean => {
   const last = text.split(/[\s,/]+/).at(-1) ?? "";
   if (/[,;]\s*[AV]$/.test(text)) return name !== "";
-  const isUnit = /^\p{L}$/u.test(last) ? isLettered(text) : !NO_UNITS.test(last);
+  const isUnit = /^(?![ΩΩ])\p{L}$/u.test(last) ? isLettered(text) : !NO_UNITS.test(last);
   return name !== "" && !/\d$/.test(name) && isUnit;
 };
 

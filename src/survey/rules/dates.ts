@@ -3,7 +3,7 @@ import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
 import type { Cell } from "../cells";
 import { dayOf } from "../dayOf";
-import { stageIn } from "../nameColumns";
+import { stageIn } from "../stageIn";
 import { isWord } from "../words/sheetWords";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, writtenDay } from "./rule";
 

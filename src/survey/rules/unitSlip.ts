@@ -16,11 +16,14 @@ const base = ({ cell, unit }: Entry): number | undefined =>
 const OFF = 1.9;
 const SLIPS = [3, 6, 9];
 
+/** Kinds whose columns measure a thing of its own each: a height is not like a gap. */
+const APART: readonly string[] = ["dimensions", "installation", "gas", "mechanism"];
+
 const findIn = (block: Block, { text }: SurveyContext): Finding[] =>
   groupBy(
     block.entries,
     ({ kind, column, operation, unit }) =>
-      `${kind} ${column.unit} ${operation} ${unit && unitSize(unit).quantity}`,
+      `${kind} ${column.unit} ${operation} ${unit && unitSize(unit).quantity} ${APART.includes(kind) ? column.title : ""}`,
   ).flatMap((group) => {
     const read = group.flatMap((entry) => {
       const value = base(entry);

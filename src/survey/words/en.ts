@@ -21,6 +21,7 @@ export const en: SheetWords = {
       "max dev.*",
       "(?:δ|∆).*",
       ".*similar poles.*",
+      "(?:max min|high(?:est)? low(?:est)?)(?: .*)?",
       ".*(?:disagreement|simultaneity|discordance).*",
     ],
     error: [".*\\berror\\b.*", "off(?: %)?", "(?:.* )?err(?: .*)?", "ratio deviation.*"],
@@ -88,7 +89,7 @@ export const en: SheetWords = {
       "tap",
     ],
     required: [
-      "(?:required|reqd?|specified|spec|nominal|nom|target|should be|filling|fill|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
+      "(?:required|reqd?|specified|spec|setting|call ?out|nominal|nom|target|should be|filling|fill|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
       "(?:.* )?(?:torque )?(?:required|specified|spec|called(?: for)?|expected)(?: \\S+)?",
       "torque (?:set ?point|target|nominal|nom|to apply)(?: .*)?",
     ],
@@ -160,7 +161,7 @@ export const en: SheetWords = {
       "fitter|jointer|erector",
     ],
     instrument: [
-      "(?:.* )?(?:instrument|device|meter|test set|test equipment|kit|apparatus|set)(?: .*)?",
+      "(?:.* )?(?:instrument|device|meter|timer|anal[iy][sz]er|test set|test equipment|kit|apparatus|set)(?: .*)?",
       "(?:insulation|ir|bond|hv|micro ?ohm|torque|ratio) ?(?:tester|set|meter|wrench)(?: .*)?",
       "megger|ductor|dlro|hipot",
       "(?:inst|instr|eq|equip|wrench)(?: (?:no|id|ref))?",
@@ -181,7 +182,7 @@ export const en: SheetWords = {
       "configuration",
     ],
     part: [
-      "(?:part|element|joint|bolt|component|item|location|core|winding|circuit|contact|apparatus part|point)(?: .*)?",
+      "(?:part|element|joint|bolt|component|item|hdwe|hardware|location|core|winding|circuit|contact|apparatus part|point)(?: .*)?",
     ],
     test: [
       "checks?",

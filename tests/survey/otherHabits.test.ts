@@ -1,0 +1,145 @@
+import { describe, expect, it } from "vitest";
+import { checked, drawSheet, readingsOf, surveyOf, told } from "./support";
+
+/** Habits of relay, cable, gas, bolting and factory people; all sheets are invented. */
+describe("what stands above counts where a cell says so", () => {
+  const sheet = (mark: string) => `
+Feeder cables, insulation before and after VLF, 5 kV DC
+Circuit | Phase | IR before GΩ | IR after GΩ | Tech | Date
+F10 | A | 51 | 49 | RHS | 2031-05-04
+${mark} | B | 48 | 47 | ${mark} | ${mark}
+${mark} | C | 50 | 48 | ${mark} | ${mark}
+F11 | A | 52 | 51 | RHS | 2031-05-05`;
+  it.each(['"', "'''", "ditto", "Idem", "ídem", "dto.", "〃"])("%s", (mark) => {
+    const [block] = surveyOf(sheet(mark)).blocks;
+    expect(block?.panels).toEqual(["F10", "F11"]);
+    const last = block?.entries.find(({ address }) => address === "D5");
+    expect(last?.panel).toBe("F10");
+    expect(last?.beside.by?.text).toBe("RHS");
+    expect(last?.beside.date?.address).toBe("F5");
+  });
+  it("a mark without a cell above it stands for nothing", () => {
+    expect(surveyOf(sheet('"').replace("F10", "")).blocks[0]?.panels).not.toContain("F10");
+  });
+});
+
+describe("titles", () => {
+  it("points of a curve over plain numbers are titles, whatever their unit", () => {
+    expect(
+      readingsOf(`
+Secondary excitation, mA at volts
+CT | 10 V | 20 V | 40 V
+52-F1 A | 4.1 | 6.2 | 9.8
+52-F2 A | 4 | 6.3 | 9.9`).slice(0, 3),
+    ).toEqual([
+      "excitation; 52-F1 A; 10 V; 4.1 mA; B3",
+      "excitation; 52-F1 A; 20 V; 6.2 mA; C3",
+      "excitation; 52-F1 A; 40 V; 9.8 mA; D3",
+    ]);
+  });
+  it("what is counted over numbers holds readings: a column a bolt", () => {
+    const drawing = (bolt: number) => `
+Bolting of the main bus, N·m
+Splice | Phase | Required N·m | Bolt 1 | Bolt 2
+Cub 1-2 | A | 70 | ${bolt} | 71
+Cub 1-2 | B | 70 | 70 | 70
+Cub 2-3 | A | 70 | 72 | 71
+Cub 2-3 | B | 70 | 71 | 69`;
+    expect(readingsOf(drawing(71))[0]).toBe("torque; Cub 1-2; A Bolt 1; 71 N·m; D3");
+    expect(told([drawSheet("Sheet", drawing(50))])).toEqual(["survey-limit D3"]);
+    expect(told([drawSheet("Sheet", drawing(71))])).toEqual([]);
+  });
+  it("times beside the times that are expected are those of relays", () => {
+    expect(
+      readingsOf(`
+Time checks
+Relay of | Calc. time (s) | Op. time (s)
+K01 | 0.61 | 0.622
+K02 | 0.42 | 0.431
+K03 | 0.93 | 0.941`)[0],
+    ).toBe("protection; K01; ; 0.622 s; C3");
+  });
+  it.each([
+    ["Height, mm (2300 ±3)", 2300, 2309],
+    ["Out of level, mm, max 2", 1.1, 3.4],
+    ["Out of level, mm, max. 2", 1.1, 3.4],
+    ["Gap mm ≥ 120", 131, 108],
+  ])("a title states its bound: %s", (title, right, wrong) => {
+    const sheet = (value: number) => [
+      drawSheet(
+        "Sheet",
+        `
+Dimensions
+Panel | ${title} | OK
+A01 | ${right} | OK
+A02 | ${value} | OK
+A03 | ${right} | OK`,
+      ),
+    ];
+    expect(told(sheet(right))).toEqual([]);
+    expect(told(sheet(wrong))).toEqual(["survey-limit B4"]);
+  });
+  it("words behind the last title are remarks", () => {
+    const sheet = (word: string) => [
+      drawSheet(
+        "Sheet",
+        `
+Hipot 27 kV AC, 60 s
+Panel | Phase | kV AC | s | Result
+W1 | A | 27 | 60 | OK
+W1 | B | 27 | 60 | OK | ${word}
+W1 | C | 27 | 60 | OK
+W2 | A | 27 | 60 | OK`,
+      ),
+    ];
+    expect(told(sheet("flashed over at 22 kV"))).toEqual(["survey-remark F4"]);
+    expect(told(sheet("repainted"))).toEqual([]);
+  });
+});
+
+describe("what belongs to what", () => {
+  it("labels in two columns, the second with the units", () => {
+    expect(
+      readingsOf(`
+Routine tests
+Panel ||| A01 | A02 | A03
+7.1 | Main circuit resistance | L1 µΩ | 61 | 62 | 61.5
+| | L2 µΩ | 62 | 63 | 61.5
+7.5 | Operating times | close, ms | 51 | 52 | 50
+| | open, ms | 33 | 32 | 33
+| Tested | | HV | HV | HV
+| Date | | 2031-04-04 | 2031-04-04 | 2031-04-04`).slice(0, 2),
+    ).toEqual(["contact; A01; L1; 61 µΩ; D3", "contact; A01; L2; 62 µΩ; D4"]);
+  });
+  it("corrected values between before and after are those of before", () => {
+    const sheet = (value: number) =>
+      drawSheet(
+        "Sheet",
+        `
+Insulation, GΩ, 5 kV DC, factor 0.76
+Panel | Before | Corrected to 20 °C | After
+W1 | 20 | 15.2 | 19
+W2 | 22 | 16.72 | 23
+W3 | 18 | 13.68 | 18.4
+W4 | 21 | 15.96 | 20.1
+W5 | 25 | ${value} | 20`,
+      );
+    expect(told([sheet(19)])).toEqual([]);
+    expect(told([sheet(32.9)])).toEqual(["survey-correction C7"]);
+  });
+  it("what lies beyond a bound is turned down", () => {
+    const findings = checked([
+      drawSheet(
+        "Sheet",
+        `
+Splice resistance, µΩ, 100 A DC. Reject over 12 or 50 % over the lowest
+Panel | A | B | C
+W1 | 7.1 | 7.2 | 13.9
+W2 | 7 | 7.4 | 7.3`,
+      ),
+    ]).findings;
+    expect(findings.map(({ address, expected }) => `${address} ${expected}`)).toEqual([
+      "D3 ≤ 12 µΩ",
+    ]);
+  });
+});
