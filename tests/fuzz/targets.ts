@@ -122,7 +122,7 @@ async function bookGiven(file: Uint8Array): Promise<void> {
   const marked = await outcome(() => markFile(file, [MARK]));
   // What we have written can be read.
   if (read && marked) await readBook(marked);
-  if (file.length % 8 === 0) await outcome(() => writeBook(plan, file));
+  if (file.length % 32 === 0) await outcome(() => writeBook(plan, file));
 }
 
 async function sheetGiven(file: Uint8Array, base?: number): Promise<void> {

@@ -52,7 +52,7 @@ const NOT_CORRECTED = "not corrected";
 const WINDING_BASE = windingBase.value;
 
 /** What the core's plate gives, also within its class: `5P20 15 VA`, `0.3B-0.5`, `C200`. */
-const factorOf = ({ accuracy, accuracyLimitFactor }: Core) =>
+export const factorOf = ({ accuracy, accuracyLimitFactor }: Core) =>
   accuracyLimitFactor ?? plateClass(accuracy).factor;
 
 /** Rated burden of a core, VA: as given, else within its class. */

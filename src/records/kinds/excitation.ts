@@ -1,13 +1,16 @@
 import { excitingCurrent } from "../../engineering/excitingCurrent";
 import { KNEE_RULES, type KneeRule, kneePoint } from "../../engineering/kneePoint";
+import { limitingVoltage } from "../../engineering/limitingVoltage";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { bounded } from "../../quantities/bounded";
 import { sourceText } from "../../standards/criterion";
 import { ctClassNamed, isProtective, relayingVolts } from "../../standards/ctClassNamed";
+import { ctLimit } from "../../standards/ctLimit";
 import { unknownDrop } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
-import { blank, closing, gear, trail } from "../columns/common";
+import { blank, closing, gear, quoted, trail } from "../columns/common";
+import { judged } from "../judged";
 import {
   type CellValue,
   type Column,
@@ -22,16 +25,17 @@ import { onPaper } from "../onPaper";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
-import { type Core, coreOf, phasesOf } from "./currentTransformer";
+import { burdenOf, type Core, coreOf, factorOf, phasesOf } from "./currentTransformer";
 
 const POINTS = Array.from({ length: 10 }, (_, at) => at + 1);
 /** A curve of fewer points holds no knee. */
 const FEWEST = 6;
 const NO_KNEE = "no knee";
+const IEC = "IEC 10/50" satisfies KneeRule;
 
 /** IEC 10/50 for the classes of IEC 61869-2; 45° for those of IEEE C57.13, whose cores have no gap. */
 const ruleFor = (accuracy: string): KneeRule =>
-  relayingVolts(accuracy) === undefined ? "IEC 10/50" : "IEEE 45";
+  relayingVolts(accuracy) === undefined ? IEC : "IEEE 45";
 
 const plate =
   (pick: (core: Core) => number | undefined) =>
@@ -66,12 +70,29 @@ const kneeOfClass = ({ accuracy }: Row): CellValue => {
 };
 
 /**
- * Voltage behind the winding at 20 times rated current, V: that of the class and, where the plate gives the
- * winding's resistance, its drop.
+ * Voltage behind the winding at which a class limits the exciting current, V: of a relaying class its own and
+ * the drop in the winding at 20 times rated current, of a class P its secondary limiting e.m.f. Null for a class
+ * P of which the plate does not give all that it takes.
  */
-const classVolts = ({ accuracy, secondaryA, windingOhm }: Core): number | null => {
+const classVolts = (core: Core): number | null => {
+  const { accuracy, secondaryA, windingOhm } = core;
   const volts = relayingVolts(accuracy);
-  return volts === undefined ? null : tidy(volts + 20 * secondaryA * (windingOhm ?? 0));
+  if (volts !== undefined) return tidy(volts + 20 * secondaryA * (windingOhm ?? 0));
+  const [factor, burden] = [factorOf(core), burdenOf(core)];
+  const found =
+    compositeOf(core) === undefined ||
+    factor === undefined ||
+    windingOhm === undefined ||
+    burden === undefined
+      ? undefined
+      : limitingVoltage(factor, secondaryA, windingOhm, burden);
+  return found?.ok ? tidy(found.value) : null;
+};
+
+/** Composite error of a class P or PR, %. */
+const compositeOf = ({ accuracy }: Core): number | undefined => {
+  const found = ctLimit(accuracy, 100, "composite");
+  return found.ok && relayingVolts(accuracy) === undefined ? found.value.value : undefined;
 };
 
 /**
@@ -85,14 +106,30 @@ const sureVolts = ({ accuracy, windingOhm }: Core): number | null => {
     : tidy(volts * (1 + unknownDrop.value));
 };
 
-/** Exciting current that a relaying class allows there, A: 10 % of 20 times rated (IEEE C57.13). */
-const classAmps = ({ accuracy, secondaryA }: Core): number | null =>
-  relayingVolts(accuracy) === undefined ? null : 2 * secondaryA;
+/**
+ * Exciting current that the class allows there, A: of a relaying class 10 % of 20 times rated (IEEE C57.13), of
+ * a class P its composite error of the accuracy limit current (IEC 61869-2, indirect test of the composite error;
+ * from memory).
+ */
+const classAmps = (core: Core): number | null => {
+  if (relayingVolts(core.accuracy) !== undefined) return 2 * core.secondaryA;
+  const [composite, factor] = [compositeOf(core), factorOf(core)];
+  return composite === undefined || factor === undefined || classVolts(core) === null
+    ? null
+    : tidy((composite / 100) * factor * core.secondaryA);
+};
 
 const accepted: readonly Comparison[] = [
   { value: "knee", limit: "kneeLeast", unit: "V", sense: "least", excusable: true },
   { value: "exciting", limit: "excitingMost", unit: "A", sense: "most", excusable: true },
-  { value: "atClass", limit: "atClassMost", unit: "A", sense: "most", excusable: true },
+  {
+    value: "atClass",
+    limit: "atClassMost",
+    unit: "A",
+    sense: "most",
+    when: "atClass",
+    excusable: true,
+  },
   {
     value: "atSure",
     limit: "atClassMost",
@@ -136,8 +173,19 @@ const pointsOf = (row: Row): { volts: number[]; amps: number[] } | undefined => 
   return { volts, amps };
 };
 
-/** The exciting current at a voltage of the row, from its own curve. */
-const currentAt = (id: string, header: string, volts: string, help: string): Column => ({
+/**
+ * The exciting current at a voltage of the row, from its own curve.
+ *
+ * @param refuting the limit beyond which the current refutes a class P: where the curve ends before the voltage
+ * and not beyond the limit it says nothing, since a class P is not proved by it (leakage adds)
+ */
+const currentAt = (
+  id: string,
+  header: string,
+  volts: string,
+  help: string,
+  refuting?: string,
+): Column => ({
   id,
   header,
   role: "computed",
@@ -145,13 +193,25 @@ const currentAt = (id: string, header: string, volts: string, help: string): Col
   unit: "A",
   format: "0.0000",
   help,
-  formula: (ref) =>
-    `IF(OR(${blank(ref("v1"))},NOT(ISNUMBER(${ref(volts)}))),"",IFERROR(${gear("EXCITING", ref.span("v1", "v10"), ref.span("a1", "a10"), ref(volts))},"${NO_KNEE}"))`,
+  formula: (ref) => {
+    const curve = gear("EXCITING", ref.span("v1", "v10"), ref.span("a1", "a10"), ref(volts));
+    const found = `IFERROR(${curve},"${NO_KNEE}")`;
+    const told = refuting
+      ? `IF(OR(${ref("rule")}<>"${IEC}",ISNUMBER(${found}),IFERROR(${gear("JUDGE", found, ref(refuting), quoted("most"))},"")="Fail"),${found},"")`
+      : found;
+    return `IF(OR(${blank(ref("v1"))},NOT(ISNUMBER(${ref(volts)}))),"",${told})`;
+  },
   value: (row) => {
     if (isBlank(row.v1) || typeof row[volts] !== "number") return null;
     const points = pointsOf(row);
-    const found = points ? excitingCurrent(points.volts, points.amps, row[volts]) : undefined;
-    return found?.ok ? bounded(found.value) : NO_KNEE;
+    const current = points ? excitingCurrent(points.volts, points.amps, row[volts]) : undefined;
+    const found = current?.ok ? bounded(current.value) : NO_KNEE;
+    const tells =
+      refuting === undefined ||
+      row.rule !== IEC ||
+      typeof found === "number" ||
+      judged(found, row[refuting], "most") === "Fail";
+    return tells ? found : null;
   },
   working: (row) =>
     isBlank(row[id]) || row[id] === NO_KNEE
@@ -182,7 +242,7 @@ const columns: readonly Column[] = [
     value: (row) => {
       if (isBlank(row.v1)) return null;
       const points = pointsOf(row);
-      const rule = isBlank(row.rule) ? "IEC 10/50" : row.rule;
+      const rule = isBlank(row.rule) ? IEC : row.rule;
       const found = points && isRule(rule) ? kneePoint(points.volts, points.amps, rule) : undefined;
       return found?.ok ? found.value : NO_KNEE;
     },
@@ -225,13 +285,25 @@ const columns: readonly Column[] = [
     role: "given",
     width: 8,
     unit: "V",
-    help: "Of a relaying class: its voltage at 20 times rated current and, where the plate gives the winding's resistance, the drop in it.",
+    help: "Of a relaying class: its voltage at 20 times rated current and, where the plate gives the winding's resistance, the drop in it. Of a class P with the winding's resistance on the plate: its secondary limiting e.m.f.",
+  },
+  {
+    id: "atClassMost",
+    header: "Maximum A at class V",
+    role: "limit",
+    width: 9,
+    unit: "A",
+    value: (row, lineup) => {
+      const core = coreOf(row, lineup);
+      return (core && classAmps(core)) ?? NOT_APPLICABLE;
+    },
   },
   currentAt(
     "atClass",
     "Exciting A at class V",
     "classVolts",
-    "Above 10 % of 20 times rated current the core does not have its class, whatever the knee.",
+    "Above its limit the core does not have its class, whatever the knee. A curve of a class P need not reach this voltage, and a current below the limit does not prove the class.",
+    "atClassMost",
   ),
   {
     id: "sureVolts",
@@ -247,17 +319,6 @@ const columns: readonly Column[] = [
     "sureVolts",
     "Above the limit, or beyond the curve, the class is neither shown nor refuted: give the winding's resistance in the lineup.",
   ),
-  {
-    id: "atClassMost",
-    header: "Maximum A at class V",
-    role: "limit",
-    width: 9,
-    unit: "A",
-    value: (row, lineup) => {
-      const core = coreOf(row, lineup);
-      return (core && classAmps(core)) ?? NOT_APPLICABLE;
-    },
-  },
   sources((row, lineup) => [
     [
       "knee",
@@ -270,7 +331,7 @@ const columns: readonly Column[] = [
       : ([["drop in the winding", sourceText(unknownDrop.source)]] as const)),
     [
       "rule",
-      row.rule === "IEC 10/50"
+      row.rule === IEC
         ? "IEC 61869-2:2012, 10 % more voltage takes 50 % more current (read)"
         : "IEEE C57.13.1, tangent at 45° (read; edition not named)",
     ],

@@ -94,3 +94,40 @@ test("how the knee came about, on paper", () => {
   );
   expect(working?.(row({}), lineup)).toBe("");
 });
+
+/**
+ * 5P20, 10 VA, 1 A, R_ct 3 Ω: 250.6 V behind the winding (see the limiting voltage), where 5 % of 20 A, so 1 A,
+ * is allowed. The current alone refutes the class; below the limit leakage may still, so that it proves nothing.
+ */
+test.each([
+  ["more than its composite error", 300, 12, { atClassMost: 1, result: "Fail" }],
+  ["less, and no knee asked for", 300, 0.1, { atClassMost: 1, result: "Inconclusive" }],
+  ["a curve that ends before", 180, 1, { atClass: null, result: "Inconclusive" }],
+])("a class P core whose plate gives its winding: %s", (_, most, amps, wanted) => {
+  const core = {
+    name: "T1",
+    primaryA: 400,
+    secondaryA: 1 as const,
+    accuracy: "5P20",
+    burdenVA: 10,
+    windingOhm: 3,
+  };
+  const bare = longLineup(1);
+  const plated = {
+    ...bare,
+    panels: bare.panels.map((panel) => ({ ...panel, currentTransformers: [core] })),
+  };
+  const points = Object.fromEntries(
+    Array.from({ length: 10 }, (__, at) => [
+      [`v${at + 1}`, (most * (at + 1)) / 10],
+      [`a${at + 1}`, (amps * 0.4 ** (9 - at)) / 2],
+    ]).flat(),
+  );
+  const [found] = evaluate(
+    excitation,
+    excitation.rows(plated).map((one) => ({ ...one, ...points })),
+    plated,
+  );
+  expect(found?.classVolts).toBeCloseTo(250.599, 2);
+  expect(found).toMatchObject(wanted);
+});
