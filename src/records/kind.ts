@@ -65,6 +65,12 @@ export interface Own {
   readonly quantities?: readonly OwnQuantity[];
 }
 
+/** What a reading lies above, if it was read at all and in its unit; not in rows whose cell in a column is one of some words. */
+interface Above {
+  readonly value: number;
+  readonly except?: { readonly column: string; readonly words: readonly string[] };
+}
+
 export interface Column {
   readonly id: string;
   readonly header: string;
@@ -91,8 +97,8 @@ export interface Column {
   readonly need?: "reading" | "condition" | "trail";
   /** False where this row or lineup does without the entry. */
   readonly needed?: (row: Row, lineup: Lineup) => boolean;
-  /** A reading of nothing proves nothing: no sound object measures 0. It may in rows whose cell in `column` is one of the words. */
-  readonly aboveZero?: true | { readonly column: string; readonly words: readonly string[] };
+  /** A number no greater than this proves nothing: no sound object measures it. */
+  readonly above?: Above;
   /** Id of the limit that the entry is compared with: where that says `n/a`, the row does without the entry. */
   readonly unless?: string;
   /** For a limit: the maker's or project's own criterion, which then stands as a value in place of the formula. */
@@ -153,6 +159,10 @@ export interface Before {
 
 /** What a limit says that its row has no need of. */
 export const NOT_APPLICABLE = "n/a";
+
+/** Whether a cell holds a word; a spreadsheet compares text without regard to case. */
+export const sameWord = (cell: CellValue | undefined, word: string): boolean =>
+  typeof cell === "string" && cell.toLowerCase() === word.toLowerCase();
 
 /** Whether a row has need of an entry. */
 export const isNeeded = ({ needed, unless }: Column, row: Row, lineup: Lineup): boolean =>

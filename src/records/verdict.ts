@@ -14,8 +14,9 @@ import {
   NOT_APPLICABLE,
   type Reference,
   type Row,
+  sameWord,
 } from "./kind";
-import { zerosBy, zerosIn } from "./zeros";
+import { tooSmallBy, tooSmallIn } from "./tooSmall";
 
 /** The verdict of one comparison of a computed row; inconclusive where either side is not there. */
 export const compared = (comparison: Comparison, row: Row): Verdict => {
@@ -138,9 +139,6 @@ export const wordColumns = (columns: readonly Column[]): WordColumn[] =>
     ];
   });
 
-const sameWord = (cell: CellValue | undefined, word: string) =>
-  typeof cell === "string" && cell.toLowerCase() === word.toLowerCase();
-
 /** Whether a word is asked for in this row. */
 export const isAsked = ({ asked }: WordColumn, row: Row): boolean =>
   asked === undefined || !isBlank(row[asked]);
@@ -165,7 +163,7 @@ const isThere = ({ id, unless }: Column, row: Row): boolean =>
 /**
  * The result of a row, from what its kind declares: `Fail` for a wrong word, `Not required` for one by
  * which the row does not apply, `Missing` without its readings, `Fail` where a comparison fails outright,
- * `Inconclusive` where the test was not made with enough, a reading lies outside its instrument's range or is a zero that proves nothing, else the worst of what the row is accepted by and,
+ * `Inconclusive` where the test was not made with enough, a reading lies outside its instrument's range or is so small that it proves nothing, else the worst of what the row is accepted by and,
  * for a word that is not answered or a remark that takes the pass back, `Inconclusive`.
  */
 export function verdictBy(
@@ -198,7 +196,7 @@ function measured(
   if (worst === "outright") return "Fail";
   if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
   if (outsideRange(columns, row, lineup).length > 0) return "Inconclusive";
-  if (zerosIn(columns, row).length > 0) return "Inconclusive";
+  if (tooSmallIn(columns, row).length > 0) return "Inconclusive";
   if (worst === undefined && accepted.length > 0) return "Inconclusive";
   if (worst === "Fail") return "Fail";
   return isAnswered && worst !== "Inconclusive" && !isTakenBack(row) ? "Pass" : "Inconclusive";
@@ -296,7 +294,7 @@ function measuredBy(
       all([...appliesBy(comparison, ref), `${byLimit(comparison, ref)}<>"Pass"`]),
     ),
     ...outsideRangeBy(columns, ref, lineup),
-    ...zerosBy(columns, ref),
+    ...tooSmallBy(columns, ref),
   ];
   return ifAny(
     accepted.filter(({ outright }) => outright).map(fails),

@@ -51,6 +51,12 @@ export const cableOverstress: Criterion = {
   source: practice("a cable test above its required voltage"),
 };
 
+/** Resistance of a main contact or joint below which a figure was not read, or was read in another unit, µΩ. */
+export const leastContact: Criterion = {
+  value: 0.3,
+  source: practice("poles have tens of microohms, joints some; a figure in milliohms lies below"),
+};
+
 /** The drop in a current transformer's secondary winding at 20 times rated current, where its resistance is not known, as a fraction of the class voltage. */
 export const unknownDrop: Criterion = {
   value: 0.2,

@@ -1,5 +1,6 @@
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Criterion } from "./criterion";
+import { vtErrors } from "./ieeeC57.13.2016";
 import { plateClass } from "./plateClass";
 import { grossRatio } from "./practice";
 import type { Sourced, VtClass } from "./transformerClass";
@@ -21,7 +22,7 @@ export const knownVtClasses = (accuracy: string): readonly VtClassName[] | undef
  *
  * IEC 61869-3:2011: 0.1 to 3 from 80 % to 120 % of rated voltage (memory), 3P and 6P from 5 % to the voltage factor
  * on the plate, here at most 190 %, and twice that at 2 % (read in a handbook). IEEE C57.13: 0.15 to 1.2 from 90 %
- * to 110 % (quoted).
+ * to 110 % (quoted); of two of these, each for its own burdens, the wider one is missed for certain.
  *
  * @param accuracy accuracy class as the plate writes it; of two, the finer limit, where both give one
  * @param percent primary voltage, percent of rated
@@ -41,13 +42,20 @@ export const vtLimit = (
     return refuse("wrong", `Quantity must be one of ${VT_QUANTITIES.join(", ")}.`);
   if (Number.isNaN(percent)) return refuse("wrong", "Percent of rated voltage must be a number.");
   const found = names.map((name) => ofClass(name, percent, quantity));
+  const counts = quantity === "wrong" && names.every(isOfBurden) ? Math.max : Math.min;
   return (
     found.find((one) => !one.ok) ??
-    found.reduce((least, one) =>
-      least.ok && one.ok && one.value.value < least.value.value ? one : least,
+    found.reduce((first, one) =>
+      first.ok && one.ok && counts(one.value.value, first.value.value) !== first.value.value
+        ? one
+        : first,
     )
   );
 };
+
+/** Whether a plate names the class for some burdens alone, and a wider one for greater: `0.3WXY, 1.2Z` (IEEE C57.13). */
+const isOfBurden = (name: VtClassName): boolean => vtClasses[name].source.document === C57_13;
+const C57_13 = vtErrors.source.document;
 
 /** A set holds its voltage to about this part of it: the ends of a range count as reached. */
 const NEAR = 0.005;

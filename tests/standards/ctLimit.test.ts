@@ -148,4 +148,13 @@ describe("classes of American practice and of protective cores", () => {
   ] as const)("voltage transformer %s at %d %%: %d %%", (name, percent, ratio) => {
     expect(figure(vtLimit(name, percent))).toBe(ratio);
   });
+
+  // IEEE C57.13 rates one winding in several classes, each for its own burdens; IEC joins classes that hold together.
+  it.each([
+    ["0.3/1.2", 1.2],
+    ["0.3WXY,1.2Z", 1.2],
+    ["0.5/3P", 0.5],
+  ])("voltage transformer %s: wrong for certain beyond %d %%", (name, ratio) => {
+    expect(figure(vtLimit(name, 100, "wrong"))).toBe(ratio);
+  });
 });

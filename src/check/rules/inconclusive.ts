@@ -2,8 +2,8 @@ import type { FindingsText } from "../../messages/messages";
 import { straddles } from "../../records/guard";
 import { outsideRange } from "../../records/instruments";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
+import { tooSmallIn } from "../../records/tooSmall";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
-import { zerosIn } from "../../records/zeros";
 import { amongVerdicts } from "../amongRows";
 import {
   blanks,
@@ -41,7 +41,9 @@ export const inconclusive: Rule = {
       );
       const reasons = [
         ...doubtful(table, judged, context),
-        ...zerosIn(columns, judged).map(({ header }) => text.zero(header)),
+        ...tooSmallIn(columns, judged).map(({ header, above }) =>
+          text.tooSmall(header, String(above?.value ?? 0)),
+        ),
         ...unproved.map((one) => why(table, judged, one, text)),
         ...unanswered(judged),
         ...unlimited(table, judged, text),

@@ -90,7 +90,7 @@ function zeros(
   const { of } = groupsIn(table);
   const its = of[group[0]?.row ?? -1];
   // What may not be nothing at all, another rule tells.
-  if (column.aboveZero || far(group.length) * spread > 1) return [];
+  if (column.above || far(group.length) * spread > 1) return [];
   const rows = cellsOf(table.rows, column.id).flatMap((cell, row) =>
     cell === 0 && of[row] === its && !table.aside.has(row) ? [row] : [],
   );

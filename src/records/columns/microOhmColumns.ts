@@ -1,6 +1,7 @@
 import { contactCorrect } from "../../engineering/contactCorrect";
 import { zeroResistance } from "../../engineering/zeroResistance";
 import { bounded } from "../../quantities/bounded";
+import { leastContact } from "../../standards/practice";
 import { figure } from "../figure";
 import { type CellValue, type Column, type Comparison, isBlank, type Own } from "../kind";
 import { exactly, quantity } from "../quantity";
@@ -79,6 +80,7 @@ export const microOhmColumns: readonly Column[] = [
     width: 12,
     unit: "µΩ",
     format: "0.0",
+    above: { value: leastContact.value },
     formula: (ref) =>
       `IF(OR(${blank(ref("reading"))},${blank(ref("temperature"))}),"",IFERROR(${gear("CONTACTCORRECT", ref("reading"), ref("temperature"))},"${NOT_CORRECTED}"))`,
     value: (row) => {

@@ -43,7 +43,7 @@ const columns: readonly Column[] = [
     width: 13,
     help: "Fibre or lead taken off: the unit says so.",
   }),
-  measured("reading", "Light to trip ms", "ms", { most: 10_000, aboveZero: true }),
+  measured("reading", "Light to trip ms", "ms", { most: 10_000, above: { value: 0 } }),
   givenLimit("most", "Maximum ms", "ms", most),
   sources((row, lineup) => [["time", sourceOf(most(row, lineup)) || TO_TYPE]]),
   ...trail(),

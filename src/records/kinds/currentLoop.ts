@@ -32,7 +32,7 @@ const columns: readonly Column[] = [
   { id: "ratedSecondary", header: "Rated secondary A", role: "given", width: 9, unit: "A" },
   measured("loop", "Loop Ω", "Ω", {
     most: 10_000,
-    aboveZero: true,
+    above: { value: 0 },
     help: "Leads, links and relays as the transformer sees them from its terminals, without its own winding.",
   }),
   {

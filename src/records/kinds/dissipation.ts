@@ -72,7 +72,7 @@ const step = (id: string, header: string, help: string): Column => ({
   accepts: { type: "number", least: 0, most: 10_000 },
   need: "reading",
   // The deviation of readings may be too small to show.
-  ...(id === "deviation" ? {} : { aboveZero: true as const }),
+  ...(id === "deviation" ? {} : { above: { value: 0 } }),
   help,
 });
 

@@ -94,7 +94,7 @@ const columns: readonly Column[] = [
     unit: "V",
     wave: "DC",
     accepts: { type: "reading" },
-    aboveZero: true,
+    above: { value: 0 },
     need: "reading",
     help: 'Between the part and the earthing point, by leads that carry no current: a number in V, or as written: "150 mV". An instrument that shows only mΩ: current times resistance.',
   },

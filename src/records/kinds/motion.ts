@@ -70,7 +70,10 @@ const columns: readonly Column[] = [
     unitIn: "inUnit",
     accepts: { type: "number", least: 0, most: 10_000 },
     need: "reading",
-    aboveZero: { column: "quantity", words: ["overtravel", "rebound", "contact bounce"] },
+    above: {
+      value: 0,
+      except: { column: "quantity", words: ["overtravel", "rebound", "contact bounce"] },
+    },
     help: "At rated control voltage, in the unit that stands in its row; speeds over the stretch of travel that the maker names, currents at their greatest after the inrush where he says so.",
   },
   end("least", "Minimum", least, most),

@@ -54,7 +54,7 @@ const seen = (id: string, header: string, help: string): Column => ({
   wave: "any",
   accepts: { type: "number", least: 0, most: 500 },
   need: "reading",
-  aboveZero: true,
+  above: { value: 0 },
   help,
 });
 

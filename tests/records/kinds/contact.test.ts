@@ -41,6 +41,8 @@ test.each([
   [{ reading: 40, testCurrent: 50 }, "Pass"],
   [{ reading: 40, testCurrent: 49 }, "Inconclusive"],
   [{ reading: "tight" }, "Inconclusive"],
+  // Milliohms typed in a column of microohms.
+  [{ reading: 0.038 }, "Inconclusive"],
 ] as const)("%j against 50 µΩ of the maker's: %s", (entries, verdict) => {
   expect(pole(entries).result).toBe(verdict);
 });

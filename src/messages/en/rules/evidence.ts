@@ -30,6 +30,8 @@ export const evidence = {
       repeat: "a test still to be made",
       estimated: "a value that was not read off, or not trusted",
       "not measured": "something that was not measured",
+      "cut short": "a test that was not made in full",
+      attempts: "a result that others came before",
       defective: "something defective",
       borrowed: "an instrument of unknown calibration",
     },

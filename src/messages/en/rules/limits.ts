@@ -64,8 +64,10 @@ export const limits = {
     message: (row: string, reasons: readonly string[]) =>
       `${row}: cannot be judged${reasons.length > 0 ? `: ${reasons.join("; ")}` : ""}.`,
     notWorkedOut: (header: string) => `"${header}" cannot be worked out`,
-    zero: (header: string) =>
-      `"${header}" is 0, which no sound object measures: not connected, or not read`,
+    tooSmall: (header: string, above: string) =>
+      above === "0"
+        ? `"${header}" is 0, which no sound object measures: not connected, or not read`
+        : `"${header}" is not above ${above}, and no sound object measures so little: not connected, or typed in another unit`,
     notAnswered: (header: string) => `"${header}" is not answered by a word of its list`,
     noLimit: (headers: readonly string[]) =>
       `there is no ${quotedList(headers, " or ")} to judge by`,
