@@ -1,36 +1,18 @@
-import * as z from "zod/mini";
 import { bare } from "./lineup";
 
-const text = z.catch(z.string(), "");
-const list = <T extends z.ZodMiniType>(item: T) =>
-  z.catch(z.array(item), [] as z.output<z.ZodMiniArray<T>>);
-/** An object of which every part that has the wrong shape, or the whole of it, is as good as blank. */
-const loosely = <T extends Record<string, z.ZodMiniType>>(shape: T) => {
-  const object = z.object(shape);
-  return z.catch(object, () => object.parse({}));
-};
-
-const named = z.pipe(
-  loosely({ name: text }),
-  z.transform(({ name }) => name),
-);
-const designated = z.pipe(
-  loosely({ designation: text }),
-  z.transform(({ designation }) => designation),
-);
-const element = z.pipe(
-  loosely({ relay: text, element: text }),
-  z.transform(({ relay, element }) => `${relay} ${element}`),
-);
-
-const measured = z.pipe(
-  loosely({ quantity: text }),
-  z.transform(({ quantity }) => quantity),
-);
-const setting = z.pipe(
-  loosely({ relay: text, parameter: text }),
-  z.transform(({ relay, parameter }) => `${relay} ${parameter}`),
-);
+/** A part of an object; of anything else, and of a part that is not there, undefined. */
+const partOf = (holder: unknown, key: string): unknown =>
+  typeof holder === "object" && holder !== null
+    ? (holder as Record<string, unknown>)[key]
+    : undefined;
+/** A text; blank where it is none. */
+const textOf = (cell: unknown): string => (typeof cell === "string" ? cell : "");
+const numberOf = (cell: unknown): number | undefined =>
+  typeof cell === "number" ? cell : undefined;
+const listOf = (list: unknown): readonly unknown[] => (Array.isArray(list) ? list : []);
+/** One text of each item of a list. */
+const textsOf = (list: unknown, key: string): string[] =>
+  listOf(list).map((item) => textOf(partOf(item, key)));
 
 /** Lists of a panel whose items have names, what an item is called, and the key that names it. */
 const LISTS = [
@@ -49,39 +31,53 @@ const LISTS = [
   ["heaters", "heaters", "designation"],
 ] as const;
 
+/** The keys that together name an item of such a list, where that is not the last of them alone. */
+const NAMED_BY: Readonly<Record<string, readonly string[]>> = {
+  element: ["relay", "element"],
+  parameter: ["relay", "parameter"],
+};
+
 /** As much of a lineup as has the right shape, so that these checks run beside the schema's own. */
-const loose = loosely({
-  panels: list(
-    loosely({
-      designation: text,
-      section: text,
-      joints: list(named),
-      currentTransformers: list(named),
-      voltageTransformers: list(named),
-      meters: list(designated),
-      protection: list(element),
-      cables: list(designated),
-      motion: list(measured),
-      arresters: list(designated),
-      schemes: list(designated),
-      relaySettings: list(setting),
-      arcSensors: list(designated),
-      batteries: list(designated),
-      heaters: list(designated),
-    }),
-  ),
-  instruments: list(loosely({ id: text, calibrated: text, due: text })),
-  criteria: list(loosely({ applies: list(text) })),
-  leaveOut: list(loosely({ kind: text })),
-  furtherRecords: list(loosely({ kind: text })),
-  inspectionPoints: list(loosely({ activity: text })),
-  checkItems: list(loosely({ kind: text, item: text, applies: list(text) })),
-  project: loosely({ drawings: list(loosely({ number: text })) }),
-  ratings: loosely({
-    voltagekV: z.catch(z.optional(z.number()), undefined),
-    operatingkV: z.catch(z.optional(z.number()), undefined),
-  }),
-});
+const loosely = (json: unknown) => {
+  const list = (key: string) => listOf(partOf(json, key));
+  const ratings = partOf(json, "ratings");
+  return {
+    panels: list("panels").map((panel) => ({
+      panel,
+      designation: textOf(partOf(panel, "designation")),
+      section: textOf(partOf(panel, "section")),
+    })),
+    instruments: list("instruments").map((one) => ({
+      id: textOf(partOf(one, "id")),
+      calibrated: textOf(partOf(one, "calibrated")),
+      due: textOf(partOf(one, "due")),
+    })),
+    criteria: list("criteria").map(appliesOf),
+    checkItems: list("checkItems").map((one) => ({
+      ...appliesOf(one),
+      kind: textOf(partOf(one, "kind")),
+      item: textOf(partOf(one, "item")),
+    })),
+    leaveOut: textsOf(partOf(json, "leaveOut"), "kind"),
+    furtherRecords: textsOf(partOf(json, "furtherRecords"), "kind"),
+    inspectionPoints: textsOf(partOf(json, "inspectionPoints"), "activity"),
+    drawings: textsOf(partOf(partOf(json, "project"), "drawings"), "number"),
+    ratings: {
+      voltagekV: numberOf(partOf(ratings, "voltagekV")),
+      operatingkV: numberOf(partOf(ratings, "operatingkV")),
+    },
+  };
+};
+
+const appliesOf = (one: unknown) => ({ applies: listOf(partOf(one, "applies")).map(textOf) });
+
+/** What the items of a panel's list are called. */
+function namesIn(panel: unknown, list: string, key: string): string[] {
+  const keys = NAMED_BY[key] ?? [key];
+  return listOf(partOf(panel, list)).map((item) =>
+    keys.map((one) => textOf(partOf(item, one))).join(" "),
+  );
+}
 
 interface Issue {
   readonly path: PropertyKey[];
@@ -90,7 +86,7 @@ interface Issue {
 
 /** What is wrong between the parts of a lineup: names given twice, names that nothing has, dates in the wrong order. */
 export function crossChecks(json: unknown): Issue[] {
-  const read = loose.parse(json);
+  const read = loosely(json);
   const { panels, instruments, ratings } = read;
   const sections = new Set(panels.map(({ section }) => bare(section)));
   const known = new Set([...sections, ...panels.map(({ designation }) => bare(designation))]);
@@ -119,9 +115,9 @@ export function crossChecks(json: unknown): Issue[] {
           ]
         : [],
     ),
-    ...panels.flatMap((panel, index) =>
+    ...panels.flatMap(({ panel }, index) =>
       LISTS.flatMap(([list, items, key]) =>
-        twice(panel[list]).map(({ index: at, first, name }) => ({
+        twice(namesIn(panel, list, key)).map(({ index: at, first, name }) => ({
           path: ["panels", index, list, at, key],
           message: `two ${items} are named "${name}" (the other is ${list}[${first}]); each needs a name of its own`,
         })),
@@ -155,21 +151,19 @@ export function crossChecks(json: unknown): Issue[] {
         ),
       ),
     ),
-    ...twice(read.project.drawings.map(({ number }) => number)).map(({ index, first, name }) => ({
+    ...twice(read.drawings).map(({ index, first, name }) => ({
       path: ["project", "drawings", index, "number"],
       message: `two drawings are numbered "${name}" (the other is drawings[${first}]); list each once, with its latest approved revision`,
     })),
-    ...twice(read.leaveOut.map(({ kind }) => kind)).map(({ index, first, name }) => ({
+    ...twice(read.leaveOut).map(({ index, first, name }) => ({
       path: ["leaveOut", index, "kind"],
       message: `"${name}" is left out twice (the other is leaveOut[${first}]); give one reason`,
     })),
     ...furtherIssues(read),
-    ...twice(read.inspectionPoints.map(({ activity }) => activity)).map(
-      ({ index, first, name }) => ({
-        path: ["inspectionPoints", index, "activity"],
-        message: `two inspection points are named "${name}" (the other is inspectionPoints[${first}]); each needs a name of its own`,
-      }),
-    ),
+    ...twice(read.inspectionPoints).map(({ index, first, name }) => ({
+      path: ["inspectionPoints", index, "activity"],
+      message: `two inspection points are named "${name}" (the other is inspectionPoints[${first}]); each needs a name of its own`,
+    })),
     ...twice(read.checkItems.map(({ kind, item }) => (item ? `${kind}: ${item}` : ""))).map(
       ({ index, first, name }) => ({
         path: ["checkItems", index, "item"],
@@ -183,14 +177,14 @@ export function crossChecks(json: unknown): Issue[] {
 function furtherIssues({
   furtherRecords,
   leaveOut,
-}: Pick<z.output<typeof loose>, "furtherRecords" | "leaveOut">): Issue[] {
-  const left = new Set(leaveOut.map(({ kind }) => bare(kind)));
+}: Pick<ReturnType<typeof loosely>, "furtherRecords" | "leaveOut">): Issue[] {
+  const left = new Set(leaveOut.map(bare));
   return [
-    ...twice(furtherRecords.map(({ kind }) => kind)).map(({ index, first, name }) => ({
+    ...twice(furtherRecords).map(({ index, first, name }) => ({
       path: ["furtherRecords", index, "kind"],
       message: `"${name}" is asked for twice (the other is furtherRecords[${first}]); once is enough`,
     })),
-    ...furtherRecords.flatMap(({ kind }, index) =>
+    ...furtherRecords.flatMap((kind, index) =>
       bare(kind) && left.has(bare(kind))
         ? [
             {

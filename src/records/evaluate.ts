@@ -7,10 +7,11 @@ const NONE: ReadonlyMap<string, number> = new Map();
 
 /**
  * Computes every limit, computed and result column of a table from its keys and entries, column by
- * column, so that a column may look at the whole of those before it. The rows given stay as they are.
+ * column, so that a column may look at the whole of those before it. The rows given stay as they are; a
+ * row of which all is as it was given is the very same one.
  */
 export function evaluate(kind: RecordKind, rows: readonly Row[], lineup: Lineup): Row[] {
-  const computed: Record<string, CellValue>[] = rows.map((row) => ({ ...row }));
+  const computed = [...rows];
   for (const { id, value } of kind.columns) if (!value) shareCells(rows, computed, id);
   for (const { id, own, value, survey } of kind.columns) {
     if (!value) continue;
@@ -19,10 +20,23 @@ export function evaluate(kind: RecordKind, rows: readonly Row[], lineup: Lineup)
       computed,
       (row) => own?.(row, lineup)?.value ?? value(row, lineup, whole),
     );
-    computed.forEach((row, at) => {
-      row[id] = cells[at] ?? null;
-    });
+    setCells(computed, rows, id, cells);
     keepCells(computed, id, cells);
   }
   return computed;
+}
+
+/** Puts the cells of a column into rows, of which those that are still given are copied before they change. */
+function setCells(
+  computed: Row[],
+  given: readonly Row[],
+  id: string,
+  cells: readonly CellValue[],
+): void {
+  for (let at = 0; at < cells.length; at++) {
+    const [row = {}, cell = null] = [computed[at], cells[at]];
+    if (row[id] === cell) continue;
+    if (row === given[at]) computed[at] = { ...row, [id]: cell };
+    else (row as Record<string, CellValue>)[id] = cell;
+  }
 }

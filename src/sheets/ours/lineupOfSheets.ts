@@ -3,7 +3,7 @@ import { type Lineup, lineupSchema } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { readRanges } from "../../quantities/measuringRange";
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
-import { readLineup } from "../../records/readLineup";
+import { checkLineup } from "../../records/readLineup";
 import { asRecordTable } from "../recordTable";
 import { type Snapshot, tablesOf } from "../snapshot";
 import { COVER_COLUMNS, COVER_ITEMS, COVER_TABLE } from "./coverSheet";
@@ -77,13 +77,16 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
       ranges: isBlank(row.ranges) ? null : readRanges(String(row.ranges)),
     }),
   );
-  const read = readLineup(JSON.stringify(json));
+  const read = checkLineup(written(json));
   if (read.ok) return read.value;
   writeNames(json);
   leaveUnread(json.instruments);
-  const again = readLineup(JSON.stringify(json));
+  const again = checkLineup(written(json));
   return again.ok ? again.value : undefined;
 }
+
+/** As a file of a lineup would have it: what is undefined is not there. */
+const written = (json: unknown): unknown => JSON.parse(JSON.stringify(json));
 
 /**
  * An instrument's row may lack what nobody had to fill in, or say "n/a" there: what cannot be read of it
