@@ -26,6 +26,12 @@ export function amongRows(
   return inRowOrder(found);
 }
 
+/** The columns of which a cell came to something else than is stored. */
+export const cameOtherwise = (
+  { rows, judged }: Pick<JudgedTable, "rows" | "judged">,
+  columns: readonly Column[],
+): readonly Column[] => columns.filter(({ id }) => cellsOf(rows, id) !== cellsOf(judged, id));
+
 /** The rows that came to one of some verdicts. */
 export const amongVerdicts = (
   { judged }: Pick<JudgedTable, "judged">,

@@ -51,8 +51,13 @@ export const stepAt = (value: number, grain: Grain): number => {
 export const inGrain = (value: number, grain: Grain): number => {
   const step = stepAt(value, grain);
   if (step > Math.abs(value) / FINE) return value;
-  return Number((Math.round(value / step) * step).toPrecision(12));
+  const steps = Math.round(value / step);
+  // A whole number over a power of ten rounds once and right; its text is asked where that is not exact.
+  if (Math.abs(steps) > MOST_STEPS) return Number((steps * step).toPrecision(12));
+  return step < 1 ? steps / Math.round(1 / step) : steps * Math.round(step);
 };
+
+const MOST_STEPS = 1e11;
 
 /** What is counted of the readings of one block or of several: pairs of readings, by how near they lie. */
 export interface Tally {

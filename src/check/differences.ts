@@ -1,6 +1,6 @@
 import { memoizeFor } from "../quantities/memoizeFor";
 import type { CellValue, Column, Row } from "../records/kind";
-import { amongRows } from "./amongRows";
+import { amongRows, cameOtherwise, inRowOrder } from "./amongRows";
 import { isStored, type JudgedTable, overColumns, type RowRule } from "./context";
 import { isErrorValue } from "./errorValue";
 import type { Finding } from "./finding";
@@ -38,13 +38,21 @@ export function amongDifferences(
   table: JudgedTable,
   isAsked: (column: Column) => boolean,
 ): readonly number[] {
-  const planned = plannedIn(table);
-  return amongRows(
+  const asked = askedOf(table, isAsked);
+  const computed = cameOtherwise(
     table,
-    askedOf(table, isAsked),
-    (stored, judged, row, { id, value }) =>
-      !isSameResult(stored, value ? judged : planned[row]?.[id]),
+    asked.filter(({ value }) => value),
   );
+  const given = asked.filter(({ value }) => !value);
+  const planned = given.length > 0 ? plannedIn(table) : [];
+  return inRowOrder([
+    ...amongRows(table, computed, (stored, judged) => !isSameResult(stored, judged)),
+    ...amongRows(
+      table,
+      given,
+      (stored, _judged, row, { id }) => !isSameResult(stored, planned[row]?.[id]),
+    ),
+  ]);
 }
 
 const askedOf = ({ kind, at }: JudgedTable, isAsked: (column: Column) => boolean) =>

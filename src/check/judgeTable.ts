@@ -1,9 +1,11 @@
 import { bare, type Lineup } from "../lineup/lineup";
 import { memoizeFor } from "../quantities/memoizeFor";
+import { cellsOf } from "../records/cellsOf";
 import { LINEUP } from "../records/columns/common";
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
 import { rowsOf } from "../records/rowsOf";
+import { formulaRuns } from "../sheets/formulaRuns";
 import type { RecordTable } from "../sheets/recordTable";
 import type { TableSnapshot } from "../sheets/snapshot";
 import type { JudgedTable } from "./context";
@@ -16,24 +18,30 @@ export type Edit = "nothing" | "everything" | ReadonlySet<number>;
 function isCalculated({ table, at, rows }: RecordTable): boolean {
   const column = at.get("result");
   if (column === undefined) return true;
-  let hasFormula = false;
-  for (const [index, row] of rows.entries()) {
-    if (table.formula(index, column) === undefined) continue;
-    if (!isBlank(row.result)) return true;
-    hasFormula = true;
-  }
-  return !hasFormula;
+  const runs = formulaRuns(table, column).filter(({ formula }) => formula !== undefined);
+  const results = cellsOf(rows, "result");
+  return (
+    runs.length === 0 ||
+    runs.some(({ from, to }) => results.slice(from, to).some((result) => !isBlank(result)))
+  );
 }
 
 /** Computes every row of a table again. */
 export function judgeTable(table: RecordTable, lineup: Lineup): JudgedTable {
   const ids = keyIds(table.kind);
-  const given = new Map(rowsOf(table.kind, lineup).map((row) => [rowKey(row, ids), row]));
+  const needed = rowsOf(table.kind, lineup);
+  const names = needed.map((row) => rowKey(row, ids));
+  const given = new Map(needed.map((row, at) => [names[at] ?? "", row]));
   const aside = asideOf(table, given, lineup);
   return {
     ...table,
     judged: evaluate(table.kind, table.rows, lineup),
-    keys: table.rows.map((row) => rowKey(row, ids)),
+    keys: table.rows.map((row, at) => {
+      // As a rule rows stand as they were built.
+      const built = needed[at];
+      const isSame = built && ids.every((id) => row[id] === built[id]);
+      return (isSame && names[at]) || rowKey(row, ids);
+    }),
     given,
     aside,
     open: openIn({ ...table, aside }),

@@ -1,6 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import { answersFor } from "./answersFor";
-import { keepCells, shareCells } from "./cellsOf";
+import { cellsOf, keepCells, shareCells } from "./cellsOf";
 import type { CellValue, RecordKind, Row } from "./kind";
 
 const NONE: ReadonlyMap<string, number> = new Map();
@@ -20,23 +20,28 @@ export function evaluate(kind: RecordKind, rows: readonly Row[], lineup: Lineup)
       computed,
       (row) => own?.(row, lineup)?.value ?? value(row, lineup, whole),
     );
-    setCells(computed, rows, id, cells);
-    keepCells(computed, id, cells);
+    keepCells(computed, id, setCells(computed, rows, id, cells));
   }
   return computed;
 }
 
-/** Puts the cells of a column into rows, of which those that are still given are copied before they change. */
+/**
+ * Puts the cells of a column into rows, of which those that are still given are copied before they change.
+ * Gives the cells: those of the rows that were given, where they are the same.
+ */
 function setCells(
   computed: Row[],
   given: readonly Row[],
   id: string,
   cells: readonly CellValue[],
-): void {
+): readonly CellValue[] {
+  let isSame = true;
   for (let at = 0; at < cells.length; at++) {
     const [row = {}, cell = null] = [computed[at], cells[at]];
     if (row[id] === cell) continue;
+    isSame = false;
     if (row === given[at]) computed[at] = { ...row, [id]: cell };
     else (row as Record<string, CellValue>)[id] = cell;
   }
+  return isSame ? cellsOf(given, id) : cells;
 }

@@ -87,6 +87,8 @@ export interface SheetCells {
   }[];
   /** The note on a cell, where the way in reads them. */
   readonly note?: (row: number, column: number) => string | undefined;
+  /** The rows in which a note is written, where that is known. */
+  readonly notedRows?: ReadonlySet<number>;
 }
 
 export interface SheetSnapshot {

@@ -26,7 +26,10 @@ export function sheetSnapshot(sheet: StoredSheet): SheetSnapshot {
       ? { unseen: (row: number, column: number) => unseen.get(`${row},${column}`) }
       : {}),
     ...(notes.size > 0
-      ? { note: (row: number, column: number) => notes.get(`${row},${column}`) }
+      ? {
+          note: (row: number, column: number) => notes.get(`${row},${column}`),
+          notedRows: new Set(Array.from(notes.keys(), (place) => Number.parseInt(place, 10))),
+        }
       : {}),
   };
   return {

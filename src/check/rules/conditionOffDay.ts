@@ -1,7 +1,9 @@
 import type { Unit } from "../../quantities/units";
+import { rowsAlike } from "../../records/cellsOf";
 import type { Row } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { dewLimit } from "../../standards/practice";
+import { inRowOrder } from "../amongRows";
 import { conditionsOf, departures, isFar, isHeated } from "../conditions";
 import {
   type Context,
@@ -14,6 +16,8 @@ import {
 } from "../context";
 import type { Finding } from "../finding";
 import { hangingOn } from "./verdictByCondition";
+
+type Says = Context["text"]["rules"]["condition-off-day"];
 
 /** Rows from which on a day is held against its others. */
 const FEW = 5;
@@ -63,7 +67,8 @@ const isWet = ({ dewMargin }: Row) => typeof dewMargin === "number" && dewMargin
 function odd(table: JudgedTable, { text }: Context, told: ReadonlySet<number>): Finding[] {
   const says = text.rules["condition-off-day"];
   const columns = conditionsOf(table);
-  return table.rows.flatMap((stored, row): Finding[] => {
+  return amongOdd(table, says).flatMap((row): Finding[] => {
+    const stored = table.rows[row] ?? {};
     if (table.aside.has(row) || told.has(row) || isWet(table.judged[row] ?? {})) return [];
     const air = exactly(stored.temperature, "°C");
     return columns.flatMap(({ id, unit, header }): Finding[] => {
@@ -83,13 +88,27 @@ function odd(table: JudgedTable, { text }: Context, told: ReadonlySet<number>): 
   });
 }
 
+/** The rows that may hold such a condition, were nothing warmed. */
+const amongOdd = (table: JudgedTable, says: Says): readonly number[] =>
+  inRowOrder(
+    conditionsOf(table).flatMap(({ id, unit }) =>
+      rowsAlike(table.rows, [id, "temperature"], (row) => {
+        const value = exactly(row[id], unit);
+        const air = exactly(row.temperature, "°C");
+        return (
+          value !== undefined && whyOdd(id, unit, value, { air, heated: false }, says) !== undefined
+        );
+      }),
+    ),
+  );
+
 /** Why a condition is not met on site; undefined where it is. */
 const whyOdd = (
   id: string,
   unit: Unit,
   value: number,
   { air, heated }: { readonly air: number | undefined; readonly heated: boolean },
-  says: Context["text"]["rules"]["condition-off-day"],
+  says: Says,
 ): string | undefined => {
   if (unit === "%")
     return value > HUMIDITY.most || value < HUMIDITY.least ? says.humidity : undefined;

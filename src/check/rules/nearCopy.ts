@@ -26,25 +26,26 @@ export const nearCopy: Rule = {
     const reckoning = reckoningOf(table);
     const told = new Set<number>();
     const marks = marksBy(reckoning);
-    return [panelsIn(table), partsOf(table), rowsOf(table)].flatMap((rows) =>
-      nearIn(rows, reckoning, marks, told).map(({ first, then, like, expected }): Finding => {
-        const count = then.rows.length;
-        const at = then.rows.findIndex((_row, index) => !isLike(first, then, index, reckoning));
-        const column = columns[then.columns[at] ?? 0]?.id ?? "";
-        return {
-          rule: "near-copy",
-          weight: "query",
-          ...where(table, then.rows[at] ?? 0, column),
-          message: text.rules["near-copy"].message(
-            rowName(table, then.rows[0] ?? 0),
-            like,
-            count,
-            rowName(table, first.rows[0] ?? 0),
-            seldom(expected),
-          ),
-          found: like,
-        };
-      }),
+    return [panelsIn(table), partsOf(table), columns.length < LEAST ? [] : rowsOf(table)].flatMap(
+      (rows) =>
+        nearIn(rows, reckoning, marks, told).map(({ first, then, like, expected }): Finding => {
+          const count = then.rows.length;
+          const at = then.rows.findIndex((_row, index) => !isLike(first, then, index, reckoning));
+          const column = columns[then.columns[at] ?? 0]?.id ?? "";
+          return {
+            rule: "near-copy",
+            weight: "query",
+            ...where(table, then.rows[at] ?? 0, column),
+            message: text.rules["near-copy"].message(
+              rowName(table, then.rows[0] ?? 0),
+              like,
+              count,
+              rowName(table, first.rows[0] ?? 0),
+              seldom(expected),
+            ),
+            found: like,
+          };
+        }),
     );
   },
 };
@@ -151,12 +152,20 @@ function marksBy({ cells }: Reckoning): (block: Block) => readonly number[] {
 /** A reading as a whole number of 32 bits above 0, as a rule another one for any other reading. */
 function hash(value: CellValue): number {
   let mark = 17;
-  for (const unit of String(value)) mark = Math.imul(mark, 1_000_003) ^ unit.charCodeAt(0);
+  if (typeof value === "number") {
+    DOUBLE[0] = value + 0;
+    for (const half of HALVES) mark = mixed(Math.imul(mark ^ half, 1_000_003));
+  } else for (const unit of String(value)) mark = Math.imul(mark, 1_000_003) ^ unit.charCodeAt(0);
   return mark >>> 0 || 1;
 }
 
+/** A number, and its 64 bits as two numbers. */
+const DOUBLE = new Float64Array(1);
+const HALVES = new Uint32Array(DOUBLE.buffer);
+
 /** Such a number at its place in a block: sums of so many, and the places that are left out, are exact. */
-const placed = (mark: number, at: number): number => {
-  const mixed = Math.imul(mark ^ Math.imul(at + 1, 0x9e3779b1), 0x85ebca6b);
-  return (mixed ^ (mixed >>> 15)) >>> 0;
-};
+const placed = (mark: number, at: number): number =>
+  mixed(Math.imul(mark ^ Math.imul(at + 1, 0x9e3779b1), 0x85ebca6b)) >>> 0;
+
+/** The upper bits of a product brought down among the lower ones. */
+const mixed = (product: number): number => product ^ (product >>> 15);

@@ -1,6 +1,7 @@
 import type { FindingsText } from "../../messages/messages";
 import type { Column } from "../../records/kind";
 import { formulaIn, tableReference } from "../../sheets/formula";
+import { formulaRuns, rowsFrom } from "../../sheets/formulaRuns";
 import type { TableSnapshot } from "../../sheets/snapshot";
 import { type Context, type JudgedTable, type Rule, rowName, shown, where } from "../context";
 import type { Finding } from "../finding";
@@ -42,18 +43,20 @@ function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column)
   const oursIn = formulaIn(column, ref, lineup);
   const read = reader(table.table);
   const groups = new Map<string, Own[]>();
-  let formulas = 0;
-  for (let row = 0; row < table.rows.length; row++) {
-    const formula = table.table.formula(row, at);
-    if (formula === undefined || table.aside.has(row)) continue;
-    formulas += 1;
-    if (formula === ours) continue;
-    if (oursIn(table.judged[row] ?? {}) === undefined) continue;
+  const look = (formula: string, row: number) => {
+    if (oursIn(table.judged[row] ?? {}) === undefined) return;
     const [own, mine] = [read(formula, row), read(ours, row)];
-    if (own.text === mine.text) continue;
+    if (own.text === mine.text) return;
     const group = groups.get(own.text) ?? [];
     group.push({ row, own, ours: mine, formula });
     groups.set(own.text, group);
+  };
+  let formulas = 0;
+  for (const { formula, from, to } of formulaRuns(table.table, at)) {
+    if (formula === undefined) continue;
+    const rows = rowsFrom(from, to).filter((row) => !table.aside.has(row));
+    formulas += rows.length;
+    if (formula !== ours) for (const row of rows) look(formula, row);
   }
   return [...groups.values()].flatMap((group) => ofGroup(table, column, group, formulas, text));
 }

@@ -1,4 +1,5 @@
-import { amongRows } from "../amongRows";
+import { rowsByFormula } from "../../sheets/formulaRuns";
+import { inRowOrder } from "../amongRows";
 import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { canonical } from "../formulas/canonical";
 
@@ -7,11 +8,10 @@ export const readingFormula: Rule = {
   id: "reading-formula",
   reads: "row",
   among: (table) =>
-    amongRows(
-      table,
-      readingsIn(table),
-      (_stored, _judged, row, { id }) =>
-        table.table.formula(row, table.at.get(id) ?? 0) !== undefined,
+    inRowOrder(
+      readingsIn(table).flatMap(({ id }) =>
+        rowsByFormula(table.table, table.at.get(id) ?? 0, true),
+      ),
     ),
   rows: (table, { text }) => {
     const readings = readingsIn(table);

@@ -18,6 +18,7 @@ export const remarkContradicts: Rule = {
   reads: "table",
   find: (table, context) => {
     const remarks = remarksOf(table, context);
+    if (!remarks) return [];
     const says = context.text.rules["remark-contradicts"];
     return overRows(table, (row, _stored, judged): Finding | undefined => {
       if (!passesBut(table, judged, context)) return undefined;
@@ -53,14 +54,18 @@ const passesBut = ({ kind }: JudgedTable, judged: Row, { lineup }: Context): boo
 
 const NO_SURVEY: ReadonlyMap<string, number> = new Map();
 
-/** Gives the texts beside a row: remarks, columns that people added, notes and comments on its cells. */
-function remarksOf(table: JudgedTable, { snapshot }: Context): (row: number) => Remark[] {
+/** Gives the texts beside a row: columns that people added, notes and comments on its cells; undefined where a sheet has none. */
+function remarksOf(
+  table: JudgedTable,
+  { snapshot }: Context,
+): ((row: number) => Remark[]) | undefined {
   const { kind, table: sheet } = table;
   const known = new Set(
     kind.columns.filter(({ id }) => id !== "remarks").map(({ header }) => header),
   );
   const free = sheet.headers.flatMap((header, at) => (known.has(header) ? [] : [{ header, at }]));
   const cells = snapshot.sheets.find(({ name }) => name === sheet.sheet)?.cells;
+  if (free.length === 0 && !cells?.note) return undefined;
   return (row) => [
     ...free.flatMap(({ header, at }): Remark[] => {
       const text = sheet.cell(row, at);
@@ -70,12 +75,13 @@ function remarksOf(table: JudgedTable, { snapshot }: Context): (row: number) => 
         : a1(sheet.top + 1 + row, sheet.left + at);
       return [{ address, column: header, text }];
     }),
-    ...notesOf(table, row, cells?.note),
+    ...notesOf(table, row, cells),
   ];
 }
 
-function notesOf({ table }: JudgedTable, row: number, note: SheetCells["note"]): Remark[] {
-  if (!note) return [];
+function notesOf({ table }: JudgedTable, row: number, cells: SheetCells | undefined): Remark[] {
+  const { note, notedRows } = cells ?? {};
+  if (!note || (notedRows && !table.ownLayout && !notedRows.has(table.top + 1 + row))) return [];
   return table.headers.flatMap((column, at): Remark[] => {
     const place = table.ownLayout
       ? table.ownLayout.place(row, at)

@@ -1,6 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
 import { type CellValue, isBlank } from "../../records/kind";
-import { amongRows } from "../amongRows";
+import { amongRows, cameOtherwise } from "../amongRows";
 import {
   isStored,
   type JudgedTable,
@@ -18,7 +18,11 @@ export const resultDisagrees: Rule = {
   id: "result-disagrees",
   reads: "row",
   among: (table) =>
-    amongRows(table, computedIn(table), (stored, judged) => !isSameResult(stored, judged)),
+    amongRows(
+      table,
+      cameOtherwise(table, computedIn(table)),
+      (stored, judged) => !isSameResult(stored, judged),
+    ),
   rows: (table, { text }) => {
     const computed = computedIn(table);
     return (row, stored, judged) =>

@@ -47,15 +47,15 @@ export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
   const columns = measured(table);
   const { of, names } = groupsIn(table);
   const grains = columns.map((column) => grainOf(numbersIn(table, column)));
-  const chances = columns.map((column, at) =>
-    chancesIn(table, of, names.length, column, grains[at]),
-  );
   const cells = columns.map(({ id }, at) => {
     const grain = grains[at];
     return cellsOf(table.rows, id).map((cell) =>
       typeof cell === "number" && grain ? inGrain(cell, grain) : cell,
     );
   });
+  const chances = columns.map((column, at) =>
+    chancesIn(cells[at] ?? [], of, names.length, column, grains[at]),
+  );
   return {
     table,
     columns,
@@ -179,17 +179,18 @@ const numberOf = (cell: CellValue | undefined, { unit }: Column): number | undef
 
 /** For the rows of each group how likely two of their readings in a column are the same by chance. */
 function chancesIn(
-  { rows }: JudgedTable,
+  cells: readonly CellValue[],
   of: Int32Array,
   count: number,
   column: Column,
   grain: Grain = { decimals: 0, digits: 1 },
 ): readonly number[] {
   const values = Array.from({ length: count }, (): number[] => []);
-  const cells = cellsOf(rows, column.id);
   for (let row = 0; row < cells.length; row++) {
-    const value = numberOf(cells[row], column);
-    if (value !== undefined) values[of[row] ?? 0]?.push(inGrain(value, grain));
+    const cell = cells[row];
+    const value = numberOf(cell, column);
+    if (value !== undefined)
+      values[of[row] ?? 0]?.push(typeof cell === "number" ? value : inGrain(value, grain));
   }
   return values.map((some) => chanceIn(tallyOf(some, grain)));
 }

@@ -1,5 +1,7 @@
+import { cellsOf } from "../../records/cellsOf";
 import { isBlank } from "../../records/kind";
-import { amongRows } from "../amongRows";
+import { rowsByFormula } from "../../sheets/formulaRuns";
+import { inRowOrder } from "../amongRows";
 import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { isSameResult } from "../isSameResult";
 
@@ -8,13 +10,13 @@ export const typedOver: Rule = {
   id: "typed-over",
   reads: "row",
   among: (table) =>
-    amongRows(
-      table,
-      computedIn(table),
-      (stored, judged, row, { id }) =>
-        stored !== null &&
-        table.table.formula(row, table.at.get(id) ?? 0) === undefined &&
-        isSameResult(stored, judged),
+    inRowOrder(
+      computedIn(table).flatMap(({ id }) => {
+        const [stored, judged] = [cellsOf(table.rows, id), cellsOf(table.judged, id)];
+        return rowsByFormula(table.table, table.at.get(id) ?? 0, false).filter(
+          (row) => !isBlank(stored[row]) && isSameResult(stored[row], judged[row]),
+        );
+      }),
     ),
   rows: (table, { text }) => {
     const computed = computedIn(table);
