@@ -76,7 +76,7 @@ export const ctProtective = {
     document: "IEC 61869-2",
     edition: "2012",
     place: "classes PX, PXR, TPX, TPY, TPZ",
-    certainty: "memory",
+    certainty: "signed",
     note: "0.25 % of PX quoted by two articles",
   },
   of: "class",

@@ -64,7 +64,6 @@ const enough: readonly Comparison[] = [
 const columns: readonly Column[] = [
   { id: "object", header: "Panel", role: "key", width: 13 },
   { id: "part", header: "Control circuit", role: "key", width: 20 },
-  { id: "ratedkV", header: "Rated kV", role: "given", width: 6, unit: "kV" },
   answered("continuity", "Continuity", [OK, NOT_OK], {
     help: "Each conductor from terminal to terminal, first of all, with everything isolated.",
   }),
@@ -154,7 +153,6 @@ export const controlWiring: RecordKind<"control"> = {
         (part): Row => ({
           object: panel.designation,
           part,
-          ratedkV: lineup.ratings.voltagekV,
         }),
       ),
     ),

@@ -86,14 +86,14 @@ const isByVoltage = ({ method }: Row) =>
   String(method ?? "").toLowerCase() === VOLTAGE.toLowerCase();
 
 /** Percent of rated current that the class is looked up at: near rated current and up to the rating factor, rated. */
-const lookedUpAt = ({ percent, ratingFactor }: Row): number => {
-  const at = typeof percent === "number" ? percent : 0;
+const lookedUpAt = ({ percent: at, ratingFactor }: Row): number | null => {
+  if (typeof at !== "number") return null;
   const most = typeof ratingFactor === "number" ? ratingFactor * 100 : 0;
   return Math.abs(at - 100) <= nearRated.value || (at > 100 && at <= most) ? 100 : at;
 };
 const lookedUpBy = (ref: Reference): string => {
-  const at = `N(${ref("percent")})`;
-  return `IF(OR(ABS(${at}-100)<=${nearRated.value},AND(${at}>100,${at}<=N(${ref("ratingFactor")})*100)),100,${at})`;
+  const at = ref("percent");
+  return `IF(NOT(ISNUMBER(${at})),"",IF(OR(ABS(${at}-100)<=${nearRated.value},AND(${at}>100,${at}<=N(${ref("ratingFactor")})*100)),100,${at}))`;
 };
 
 const figureOf = (row: Row, percent: number, quantity: CtQuantity): CellValue =>
