@@ -241,7 +241,7 @@ const columns: readonly Column[] = [
     own: ownError,
     help: "Between allowed and this the reading proves nothing of the class.",
     formula: (ref) => {
-      const wrong = `IFERROR(${gear("CTLIMIT", ref("accuracy"), ref("lookedUp"), '"wrong"')},${grossRatio.value})`;
+      const wrong = `IFERROR(${gear("CTLIMIT", ref("accuracy"), `N(${ref("lookedUp")})`, '"wrong"')},${grossRatio.value})`;
       return `IF(OR(${ref("method")}="${VOLTAGE}",N(${ref("error")})>0),IFERROR(${gear("CTLIMIT", ref("accuracy"), 100, '"turns"')},${wrong}),${wrong})`;
     },
     value: (row) => {
