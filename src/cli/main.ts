@@ -2,6 +2,7 @@ import { Command, CommanderError } from "commander";
 import { commandLineFor } from "../messages/commandLine";
 import { checkCommand } from "./commands/check";
 import { demoCommand } from "./commands/demo";
+import { examplesCommand } from "./commands/examples";
 import { handoverCommand } from "./commands/handover";
 import { intakeCommand } from "./commands/intake";
 import { lineupCommand } from "./commands/lineup";
@@ -27,6 +28,7 @@ export async function main(argv: readonly string[]): Promise<number> {
       code = found;
     }),
     repairCommand(text),
+    examplesCommand(text),
     handoverCommand(text),
     verifyCommand(text, (found) => {
       code = found;

@@ -8,10 +8,15 @@ export const selectedCell = (
     const range = context.workbook.getSelectedRange().getCell(0, 0).untrack();
     range.load("address");
     await context.sync();
-    const at = range.address.lastIndexOf("!");
-    const sheet = range.address.slice(0, at).replace(/^'(.*)'$/, "$1");
-    return { sheet: sheet.replaceAll("''", "'"), address: range.address.slice(at + 1) };
+    return placeIn(range.address);
   });
+
+/** The sheet and the cells of an address as Excel gives it: `'Bus A'!B2:B4`. */
+export function placeIn(whole: string): { readonly sheet: string; readonly address: string } {
+  const at = whole.lastIndexOf("!");
+  const sheet = whole.slice(0, at).replace(/^'(.*)'$/, "$1");
+  return { sheet: sheet.replaceAll("''", "'"), address: whole.slice(at + 1) };
+}
 
 /** Selects a cell and brings its sheet to the front: one round trip. */
 export const goTo = (

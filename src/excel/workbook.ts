@@ -6,6 +6,7 @@ export { applyFills, type FillOptions } from "./fillCells";
 export { goTo, selectedCell } from "./goToCell";
 export { readExcel } from "./readSheets";
 export { rereadRows } from "./rereadRows";
+export { insertFormula, selectedCells } from "./selectedCells";
 export { type Built, buildOnto, undoBuild } from "./undoBuild";
 export { listen, type Touched } from "./watchEdits";
 export { clearMarks, type Marked, markFindings } from "./writeMarks";

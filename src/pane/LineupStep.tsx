@@ -12,6 +12,7 @@ import type { Surveyed } from "./survey/surveyed";
 
 const SurveyStep = lazy(() => import("./survey/SurveyStep"));
 const Editor = lazy(() => import("./lineup/Editor"));
+const FunctionsStep = lazy(() => import("./functions/FunctionsStep"));
 const State = lazy(() => import("./State"));
 
 /** Describes and builds the lineup; once that is done, shows how it stands. */
@@ -26,6 +27,8 @@ export function LineupStep({
   const [draft, setDraft] = useState<Lineup | "new">();
   /** The workbook in layouts of its own that is being checked as it stands. */
   const [surveyed, setSurveyed] = useState<Surveyed>();
+  /** Whether the worksheet functions are looked at. */
+  const [functions, setFunctions] = useState(false);
   /** What the last build came to. */
   const [result, setResult] = useState<BuildResult>();
   const lineup = book?.report?.context.lineup ?? book?.snapshot.lineup;
@@ -55,19 +58,14 @@ export function LineupStep({
     setResult(built);
   };
   if (draft !== undefined) return <Editor {...shared} lineup={draft} done={done} />;
+  if (functions) return <FunctionsStep {...shared} done={() => setFunctions(false)} />;
   if (surveyed && !lineup)
     return <SurveyStep {...shared} surveyed={surveyed} done={() => setSurveyed(undefined)} />;
   if (!book) return <Typography>{work.busy ? messages.working : messages.notRead}</Typography>;
   return (
     <Stack spacing={2}>
       {result && <BuildTold {...shared} result={result} close={() => setResult(undefined)} />}
-      {book.report ? (
-        <State report={book.report} toRows={toRows} />
-      ) : (
-        <Typography>
-          {lineup ? messages.check.cannot(book.uncheckable ?? "") : text.none}
-        </Typography>
-      )}
+      <Standing book={book} toRows={toRows} hasLineup={lineup !== undefined} />
       <Stack spacing={1}>
         <Button
           variant={book.report ? "outlined" : "contained"}
@@ -91,6 +89,9 @@ export function LineupStep({
             {messages.asItStands.open}
           </Button>
         )}
+        <Button variant="outlined" onClick={() => startTransition(() => setFunctions(true))}>
+          {messages.functions.open}
+        </Button>
         <Button
           variant="text"
           disabled={work.busy}
@@ -101,4 +102,19 @@ export function LineupStep({
       </Stack>
     </Stack>
   );
+}
+
+/** How the workbook stands, or why it cannot be said. */
+function Standing({
+  book,
+  toRows,
+  hasLineup,
+}: {
+  book: NonNullable<StepProps["book"]>;
+  toRows: (choice: RowChoice) => void;
+  hasLineup: boolean;
+}): ReactElement {
+  const { check, lineup } = useText();
+  if (book.report) return <State report={book.report} toRows={toRows} />;
+  return <Typography>{hasLineup ? check.cannot(book.uncheckable ?? "") : lineup.none}</Typography>;
 }

@@ -1,6 +1,7 @@
 import type { Finding } from "../check/finding";
 import type { BookFile } from "../excel/bookFile";
 import type { ReadSheets } from "../excel/readSheets";
+import type { SelectedCells } from "../excel/selectedCells";
 import type { Built } from "../excel/undoBuild";
 import type { Filled } from "../intake/place/filled";
 import type { PlacedCell } from "../intake/place/placement";
@@ -53,6 +54,10 @@ export interface WorkbookHost {
   /** The workbook as a file, as it stands now. */
   file(): Promise<BookFile>;
   goTo(sheet: string, address: string): Promise<void>;
+  /** The cells that are selected, with what they hold. */
+  selectedCells(): Promise<SelectedCells>;
+  /** Writes a formula into the selected cell, where that is empty. */
+  insert(formula: string): Promise<{ readonly sheet: string; readonly address: string }>;
   /** The first of the cells that are selected. */
   selected(): Promise<{ readonly sheet: string; readonly address: string }>;
 }

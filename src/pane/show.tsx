@@ -64,6 +64,14 @@ const excel: WorkbookHost = {
     const { selectedCell } = await import("../excel/goToCell");
     return Excel.run(selectedCell);
   },
+  selectedCells: async () => {
+    const { selectedCells } = await import("../excel/selectedCells");
+    return Excel.run(selectedCells);
+  },
+  insert: async (formula) => {
+    const { insertFormula } = await import("../excel/selectedCells");
+    return Excel.run((context) => insertFormula(context, formula));
+  },
   file: async () => {
     const { bookFile } = await import("../excel/bookFile");
     return bookFile(Office.context.document);

@@ -6,6 +6,7 @@ import { messagesFor } from "../../src/messages/messages";
 import { callFormula } from "../tools/reference/callFormula";
 import { criteriaTables } from "../tools/reference/criteriaTables";
 import { type Declaration, declarations } from "../tools/reference/declarations";
+import { guideText } from "../tools/reference/guideText";
 import { referenceText } from "../tools/reference/referenceText";
 import { faultsOf, rulesText } from "../tools/reference/rulesText";
 
@@ -49,6 +50,7 @@ describe("worked examples of the worksheet functions", () => {
 describe("the reference page", () => {
   it("is what the generator writes", async () => {
     expect(readFileSync("src/functions/REFERENCE.md", "utf8")).toBe(await referenceText());
+    expect(readFileSync("src/functions/guide.json", "utf8")).toBe(await guideText());
   });
 
   it("names a document, a place and a certainty for every table, and has no empty table", async () => {

@@ -29,4 +29,6 @@ export const standInHost = (host: StandInHost, most?: number): PaneHost => ({
   file: unused,
   goTo: unused,
   selected: unused,
+  selectedCells: unused,
+  insert: unused,
 });

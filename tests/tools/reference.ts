@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { checkJsonSchema } from "../../src/cli/checkSchema";
 import { recordsJsonSchema } from "../../src/cli/recordsSchema";
 import { lineupJsonSchema, SCHEMA_FILE } from "../../src/lineup/lineupSchema";
+import { guideText } from "./reference/guideText";
 import { referenceText } from "./reference/referenceText";
 import { faultsOf, rulesText } from "./reference/rulesText";
 import { SAMPLE_FOLDER, sampleBooks } from "./sampleBooks";
@@ -15,6 +16,7 @@ const RULES = "src/check/REFERENCE.md";
 const before = existsSync(RULES) ? readFileSync(RULES, "utf8") : "";
 const files: readonly (readonly [string, string | Uint8Array])[] = [
   [FUNCTIONS, await referenceText()],
+  ["src/functions/guide.json", await guideText()],
   [RULES, rulesText(faultsOf(before))],
   ["src/cli/check.schema.json", checkJsonSchema()],
   [`${SAMPLE_FOLDER}/${SCHEMA_FILE}`, lineupJsonSchema()],

@@ -59,6 +59,7 @@ export const commandLine = {
     map: "guess how a workbook in its own layout is read as records; writes a map file",
     check: "recompute every record and list the findings; never writes to the workbook",
     handover: "make the folder that is handed over: report, frozen workbook, punch list, data",
+    examples: "write a workbook with every worksheet function live: arguments, result and source",
     verify: "compare a folder that was handed over with its manifest; name what was changed",
   },
   options: {
@@ -76,6 +77,7 @@ export const commandLine = {
     paper: "size of the report's pages, where not that of the lineup's practice",
     demoOut: "folder for the workbook and the page",
     bookOut: "the workbook to write",
+    examplesInto: "a workbook to put the sheet into; a new one where none is given",
     mapOut: "the map file to write",
     lineupOut: "the lineup file to write",
     table: "delimited text file with the panels as a table, in place of being asked for them",

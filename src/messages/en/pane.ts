@@ -185,6 +185,39 @@ export const pane = {
     number: (unit: string) => `a number in ${unit}`,
   },
 
+  functions: {
+    open: "Worksheet functions",
+    heading: "Worksheet functions",
+    about:
+      "Choose a function, give its arguments as values or cells, see what it gives and where its figures come from, and insert it into the selected cell.",
+    choose: "Function",
+    gives: (what: string) => `Gives: ${what}`,
+    optional: (name: string) => `${name} (may be left out)`,
+    leftOut: "Left out",
+    word: (word: string, meaning: string) => `${word}: ${meaning}`,
+    point: (name: string) => `Take the selected cells for ${name}`,
+    result: "Result",
+    source: "Source",
+    more: (results: number) =>
+      `and ${count(results, { one: "more result", other: "more results" })}, in the cells beside or below`,
+    insert: "Insert into the selected cell",
+    inserted: (sheet: string, address: string) => `Inserted into ${sheet}!${address}.`,
+    missing: (names: readonly string[]) => `Still to give: ${names.join(", ")}.`,
+    example: (formula: string) => `Such as ${formula}`,
+    useExample: "Fill in this example",
+    examples: "Put all examples on a sheet",
+    onSheet: (sheet: string, examples: number) =>
+      `The sheet ${sheet} has ${count(examples, { one: "example", other: "examples" })}, each live: change an argument, and the result follows.`,
+    close: "Back to the lineup",
+    sheet: {
+      title: "Worksheet functions: live examples",
+      purpose:
+        "Each function with its examples. The arguments stand in cells of their own: change one, and the result follows. The sheet can be deleted, and is made anew when it is asked for again.",
+      caution:
+        "A figure that is looked up comes from the source named beside it, with how certain it is. The maker's and the project's documents come first.",
+    },
+  },
+
   asItStands: {
     open: "Check this workbook",
     heading: "This workbook as it stands",
@@ -415,6 +448,14 @@ export const pane = {
     show: "Show as a picture",
     hide: "Hide the picture",
     across: (kind: string) => `${kind}, across the lineup`,
+    joins: " to ",
+    rising: "Rising voltage",
+    falling: "Falling voltage",
+    toRow: "Choose a point to see its row.",
+    copy: "Copy the picture",
+    save: "Save the picture",
+    copied: "The picture is copied.",
+    cannotCopy: "The pane cannot put pictures on the clipboard here. Save the picture instead.",
   },
 
   check: {

@@ -9,14 +9,28 @@ import { functions } from "../../../src/functions/catalogue";
  * @example callFormula('=GEAR.IRCORRECT(1200, 35, "oil")') // 3360
  */
 export function callFormula(formula: string): unknown {
+  const { called, given } = callIn(formula);
+  const outcome: unknown = called(...(given.map(argument) as never[]));
+  return Array.isArray(outcome) ? outcome.flat()[0] : outcome;
+}
+
+/** The arguments of such a call as they are written: a value, or the rows of an array. */
+export const callArguments = (formula: string): readonly (Written | readonly Written[][])[] =>
+  callIn(formula).given.map((node) => {
+    const cells = argument(node) as Written[][];
+    return node?.type === "ArrayExpression" ? cells : (cells[0]?.[0] ?? null);
+  });
+
+type Written = string | number | boolean | null;
+
+function callIn(formula: string) {
   const node = parse(tokenize(formula)) as AstExpression;
   const name =
     node.type === "CallExpression" && "name" in node.callee ? String(node.callee.name) : "";
   const called = functions[name.replace(/^GEAR\./, "")];
   if (node.type !== "CallExpression" || !called)
     throw new Error(`${formula} calls no function here`);
-  const outcome: unknown = called(...(node.arguments.map(argument) as never[]));
-  return Array.isArray(outcome) ? outcome.flat()[0] : outcome;
+  return { called, given: node.arguments };
 }
 
 const argument = (node: AstExpression | null): unknown[][] =>

@@ -1,0 +1,56 @@
+import { BookError } from "../sheets/bookError";
+import { inWords } from "./errorWords";
+import { placeIn } from "./goToCell";
+
+/** Cells of a sheet, with what they hold. */
+export interface SelectedCells {
+  readonly sheet: string;
+  readonly address: string;
+  readonly values: readonly (readonly unknown[])[];
+}
+
+/** At most so many cells are taken for one argument. */
+const MOST = 1000;
+
+/**
+ * The cells that are selected, with what they hold: two round trips.
+ *
+ * @throws {BookError} where more than a thousand are
+ */
+export const selectedCells = (context: Excel.RequestContext): Promise<SelectedCells> =>
+  inWords("Reading the selected cells", async () => {
+    const range = context.workbook.getSelectedRange();
+    range.load("address,rowCount,columnCount");
+    await context.sync();
+    const cells = range.rowCount * range.columnCount;
+    if (cells > MOST)
+      throw new BookError(
+        `${cells} cells are selected; select at most ${MOST} for one argument. Nothing was changed.`,
+      );
+    range.load("values");
+    await context.sync();
+    return { ...placeIn(range.address), values: range.values };
+  });
+
+/**
+ * Writes a formula into the first of the selected cells, where that is empty: two round trips.
+ *
+ * @throws {BookError} where it is not: nothing is changed then
+ */
+export const insertFormula = (
+  context: Excel.RequestContext,
+  formula: string,
+): Promise<Pick<SelectedCells, "sheet" | "address">> =>
+  inWords("Inserting the function", async () => {
+    const cell = context.workbook.getSelectedRange().getCell(0, 0);
+    cell.load("address,formulas");
+    await context.sync();
+    const place = placeIn(cell.address);
+    if (cell.formulas[0]?.[0] !== "")
+      throw new BookError(
+        `${place.sheet}!${place.address} is not empty. Select an empty cell, or clear it first; nothing was changed.`,
+      );
+    cell.formulas = [[formula]];
+    await context.sync();
+    return place;
+  });
