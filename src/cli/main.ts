@@ -12,9 +12,11 @@ import { complain } from "./commands/options";
 import { repairCommand } from "./commands/repair";
 import { verifyCommand } from "./commands/verify";
 import { usageError } from "./files";
+import { outliveReaders } from "./outliveReaders";
 
 /** Runs the command line; gives the exit code: 0 done, 1 findings of weight `stop`, 2 could not be done. */
 export async function main(argv: readonly string[]): Promise<number> {
+  outliveReaders();
   const text = commandLineFor("en");
   let code = 0;
   const program = new Command("gearproof").description(text.about);

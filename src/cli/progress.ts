@@ -14,6 +14,8 @@ export function progress(total: number): Progress {
       format: "{bar} {value}/{total} {what}",
       clearOnComplete: true,
       stream: process.stderr,
+      // A terminal is as it was where the command is cut short.
+      linewrap: true,
       barsize: 20,
     },
     Presets.shades_classic,

@@ -1,4 +1,5 @@
 import { existsSync, realpathSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
 import { UsageError } from "./files";
 
 /**
@@ -19,6 +20,14 @@ export function refuseOverwriting(
     if (read.has(realpathSync(file))) throw new UsageError(({ files }) => files.isRead(file));
     if (!overwrite) throw new UsageError(({ files }) => files.exists(file));
   }
-  const twice = outputs.find((file, at) => outputs.indexOf(file) !== at);
+  const places = outputs.map(placeOf);
+  const twice = outputs.find((_file, at) => places.indexOf(places[at] ?? "") !== at);
   if (twice !== undefined) throw new UsageError(({ files }) => files.twice(twice));
 }
+
+/** Where a file is or will be, however its name is spelled and through whatever links. */
+const placeOf = (file: string): string => {
+  if (existsSync(file)) return realpathSync(file);
+  const folder = dirname(resolve(file));
+  return join(existsSync(folder) ? realpathSync(folder) : folder, basename(file));
+};

@@ -1,4 +1,4 @@
-import { mkdtempSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
@@ -9,6 +9,9 @@ const at = (name: string) => join(folder, name);
 writeFileSync(at("book.xlsx"), "read");
 writeFileSync(at("page.html"), "there");
 symlinkSync(at("book.xlsx"), at("link.xlsx"));
+symlinkSync(at("page.html"), at("page-link.html"));
+symlinkSync(folder, at("linked"));
+mkdirSync(at("in"));
 
 test.each<[string, string[], string[], boolean, string | undefined]>([
   ["new files", ["a.html", "b.xlsx"], ["book.xlsx"], false, undefined],
@@ -18,6 +21,9 @@ test.each<[string, string[], string[], boolean, string | undefined]>([
   ["what is read, asked for", ["book.xlsx"], ["book.xlsx"], true, "is read by this command"],
   ["what is read, by another name", ["link.xlsx"], ["book.xlsx"], true, "is read by this command"],
   ["one file twice", ["a.html", "a.html"], [], true, "a.html: would be written twice"],
+  ["one file, spelled twice", ["a.html", "in/../a.html"], [], true, "would be written twice"],
+  ["one file, by a linked folder", ["a.html", "linked/a.html"], [], true, "would be written twice"],
+  ["one file, by a link", ["page.html", "page-link.html"], [], true, "would be written twice"],
 ])("%s", (_what, outputs, inputs, overwrite, refused) => {
   const run = () => refuseOverwriting(outputs.map(at), inputs.map(at), overwrite);
   if (refused === undefined) expect(run).not.toThrow();
