@@ -5,12 +5,19 @@ import { type Unit, unitSize } from "../quantities/units";
 /** A quantity that a sort of instrument measures or applies; the powers of ten of the units that it is read in. */
 interface Measures {
   readonly quantity: string;
+  /** The only wave that it gives or takes; without it, any. */
+  readonly wave?: Wave;
   readonly leastExponent?: number;
   readonly mostExponent?: number;
 }
 
 const q = (...quantities: readonly string[]): Measures[] =>
   quantities.map((quantity) => ({ quantity }));
+/** The wave of a voltage or current, as far as it matters to what an instrument gives. */
+export type Wave = "AC" | "DC";
+
+/** What an insulation tester puts on: direct voltage, at any level. */
+const DIRECT_VOLTS: Measures = { quantity: "voltage", wave: "DC" };
 const HIGH_OHMS: Measures = { quantity: "resistance", leastExponent: 3 };
 const COIL_VOLTS: Measures = { quantity: "voltage", mostExponent: 0 };
 const LOW_OHMS: Measures = { quantity: "resistance", mostExponent: 0 };
@@ -22,15 +29,15 @@ const LOW_OHMS: Measures = { quantity: "resistance", mostExponent: 0 };
 const SORTS: readonly (readonly [words: RegExp, measures: readonly Measures[]])[] = [
   [
     /insulation|isolation|isolement|aislami|isolamento|meg.?ohm|عزل/,
-    [HIGH_OHMS, ...q("voltage", "current", "time")],
+    [HIGH_OHMS, DIRECT_VOLTS, ...q("current", "time")],
   ],
   [
     /(?:micro|mikro|milli|µ|μ|low.?resistance|niederohm).{0,12}ohm|contact resistance|ميكرو/,
-    [LOW_OHMS, ...q("current", "voltage")],
+    [LOW_OHMS, COIL_VOLTS, ...q("current")],
   ],
   [
     /continuity|earth bond|durchgang|schutzleiter|continuit|continuidad|continuidade/,
-    [LOW_OHMS, ...q("current", "voltage")],
+    [LOW_OHMS, COIL_VOLTS, ...q("current")],
   ],
   [/torque|drehmoment|dynamom|couple|torquimet|torqu[ií]metro|عزم/, q("torque")],
   [/thermo|temperatur|termom/, q("temperature", "share")],
@@ -81,11 +88,12 @@ export function scopeOf(description: string): Scope | undefined {
     return reach;
   };
   return {
-    measures: (unit) => {
+    measures: (unit, wave) => {
       const { quantity, exponent } = unitSize(unit);
       return sorts.some(
         (one) =>
           one.quantity === quantity &&
+          (wave === undefined || one.wave === undefined || one.wave === wave) &&
           exponent >= (one.leastExponent ?? -99) &&
           exponent <= (one.mostExponent ?? 99),
       );
@@ -101,8 +109,8 @@ export function scopeOf(description: string): Scope | undefined {
 }
 
 export interface Scope {
-  /** Whether readings in this unit are of a sort that it takes or applies. */
-  readonly measures: (unit: Unit) => boolean;
+  /** Whether readings in this unit, and of this wave where it is known, are of a sort that it takes or applies. */
+  readonly measures: (unit: Unit, wave?: Wave) => boolean;
   /** Whether its description says how far it reaches in the quantity of a unit. */
   readonly isLimited: (unit: Unit) => boolean;
   /** What its description says that it reaches, where a value lies beyond; undefined where it does not. */

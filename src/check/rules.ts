@@ -8,6 +8,7 @@ import { beforePredecessor } from "./rules/beforePredecessor";
 import { changedSinceIntake } from "./rules/changedSinceIntake";
 import { conditionOffDay } from "./rules/conditionOffDay";
 import { dateSwapped } from "./rules/dateSwapped";
+import { dayOverfull } from "./rules/dayOverfull";
 import { dewPoint } from "./rules/dewPoint";
 import { digitPattern } from "./rules/digitPattern";
 import { duplicatedRow } from "./rules/duplicatedRow";
@@ -47,9 +48,11 @@ import { ownFormula } from "./rules/ownFormula";
 import { permitLacking } from "./rules/permitLacking";
 import { punchOpen } from "./rules/punchOpen";
 import { readingFormula } from "./rules/readingFormula";
+import { recordsContradict } from "./rules/recordsContradict";
 import { registerOdd } from "./rules/registerOdd";
 import { remarkContradicts } from "./rules/remarkContradicts";
 import { repairIncomplete } from "./rules/repairIncomplete";
+import { repeatUnexplained } from "./rules/repeatUnexplained";
 import { resultDisagrees } from "./rules/resultDisagrees";
 import { samePhases } from "./rules/samePhases";
 import { sameRun } from "./rules/sameRun";
@@ -70,6 +73,7 @@ import { verdictByCondition } from "./rules/verdictByCondition";
 import { voidAfterRepair } from "./rules/voidAfterRepair";
 import { withoutError } from "./rules/withoutError";
 import { withstandBeforeInsulation } from "./rules/withstandBeforeInsulation";
+import { withstandOnFailed } from "./rules/withstandOnFailed";
 
 /** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
 export const RULES: readonly Rule[] = [
@@ -77,11 +81,13 @@ export const RULES: readonly Rule[] = [
   holdNotReleased,
   permitLacking,
   withstandBeforeInsulation,
+  withstandOnFailed,
   voidAfterRepair,
   dewPoint,
   indexBelowOne,
   remarkContradicts,
   changedSinceIntake,
+  repeatUnexplained,
   resultDisagrees,
   limitDiffers,
   statedDiffers,
@@ -117,7 +123,9 @@ export const RULES: readonly Rule[] = [
   outOfOrder,
   inspectionOff,
   twoPlaces,
+  dayOverfull,
   operationsUncounted,
+  recordsContradict,
   fallenAfter,
   standsOut,
   offGroup,

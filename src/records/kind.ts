@@ -219,6 +219,28 @@ export interface VoidBy {
   readonly asks?: true;
 }
 
+/** How a row contradicts one of another kind that is of the same thing. */
+export interface Contradiction {
+  /** Id of the column of the row that is told of. */
+  readonly column: string;
+  /** What it comes to: a part that resists more than its whole, a burden that is not its loop's, another setting than was tested, another reading of one test. */
+  readonly why: "whole" | "burden" | "setting" | "reading";
+  readonly found: string;
+  /** What the other row has. */
+  readonly other: string;
+}
+
+/** Rows of another kind that are of the same thing as rows of this one, and cannot say anything at all beside them. */
+export interface Against {
+  /** Id of the other kind. */
+  readonly kind: string;
+  /** What a row of this kind is of, and one of the other; undefined of one that is compared with none. */
+  readonly own: (row: Row) => string | undefined;
+  readonly other: (row: Row) => string | undefined;
+  /** How the two contradict each other; undefined where they do not. */
+  readonly contradiction: (row: Row, other: Row, lineup: Lineup) => Contradiction | undefined;
+}
+
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
 export interface RecordKind<Id extends string = string> {
   readonly id: Id;
@@ -254,6 +276,10 @@ export interface RecordKind<Id extends string = string> {
   readonly after?: readonly Before[];
   /** Repairs after which its tests have to be made again. */
   readonly voidBy?: Readonly<Partial<Record<Work, VoidBy>>>;
+  /** So many minutes at least that a row takes its tester and instrument, by what it records; 0 where it does not tell. */
+  readonly minutes?: (row: Row) => number;
+  /** What its rows are held against on other sheets. */
+  readonly against?: readonly Against[];
   /** A curve that a row holds, for kinds whose rows are measured curves. */
   readonly curve?: {
     /** Points: along, a number or the id of its column; upward, the id of its column. */

@@ -485,11 +485,12 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       next,
       ({ accepts }) => accepts?.type === "list" && accepts.exempt !== undefined,
     );
-    return at?.column.accepts?.type === "list"
-      ? edit(book, at, at.column.accepts.exempt ?? "", ["exempt-unexplained"], {
-          headers: ["Remarks"],
-        })
-      : undefined;
+    if (at?.column.accepts?.type !== "list") return undefined;
+    const { exempt = "", always } = at.column.accepts;
+    // What always applies cannot be set aside by a word, with a reason or without.
+    return always !== undefined && !isBlank(at.stored[always])
+      ? edit(book, at, exempt, ["inconclusive"])
+      : edit(book, at, exempt, ["exempt-unexplained"], { headers: ["Remarks"] });
   },
   "a bound that proves nothing": (book, next) => {
     for (let attempt = 0; attempt < 20; attempt++) {

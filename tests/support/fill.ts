@@ -146,7 +146,7 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     ...curveThrough(between(next, 125, 150)),
     ...trail(DAY - 8),
   }),
-  GearIndexCurve: (_row, next) => {
+  GearIndexCurve: ({ object }, next) => {
     const whole = between(next, 1500, 3000);
     const min1 = shown(whole, 0);
     // Each point has a scatter of its own.
@@ -159,7 +159,8 @@ export const SOUND: Readonly<Record<string, Filler>> = {
       min5: shown(min1 * (1.5 + 0.2 * own(12)), 0),
       min10: shown(min1 * between(next, 1.8, 2.4), 0),
       temperature: 20,
-      ...trail(DAY),
+      // Before the gear was dried: the insulation of the days after is that of dry gear. A curve takes most of an hour.
+      ...trail(DAY - 1 - (Number(String(object).replace(/\D/g, "")) % 4)),
     };
   },
   GearVoltageTransformers: (row, next) => ({

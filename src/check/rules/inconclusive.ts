@@ -83,9 +83,11 @@ const unansweredIn = (table: JudgedTable, text: Text): ((judged: Row) => string[
         (word) =>
           isAsked(word, judged) && !word.wrong(judged[word.id]) && !word.answered(judged[word.id]),
       )
-      .map(({ header, computed }) =>
-        computed ? text.notWorkedOut(header) : text.notAnswered(header),
-      );
+      .map(({ id, header, computed, exempt }) => {
+        if (computed) return text.notWorkedOut(header);
+        const isExempting = exempt?.toLowerCase() === String(judged[id] ?? "").toLowerCase();
+        return isExempting && exempt ? text.always(header, exempt) : text.notAnswered(header);
+      });
 };
 
 /** Limits that are all left open, so that nothing is left to judge by. */

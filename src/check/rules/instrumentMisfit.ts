@@ -1,3 +1,4 @@
+import type { Lineup } from "../../lineup/lineup";
 import type { Unit } from "../../quantities/units";
 import { alikeIn, cellsOf, forAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
@@ -23,7 +24,7 @@ import {
   where,
 } from "../context";
 import type { Finding } from "../finding";
-import { type Scope, scopeOf } from "../instrumentScope";
+import { type Scope, scopeOf, type Wave } from "../instrumentScope";
 import { oncePerEntry } from "../oncePerEntry";
 
 type Measured = Column & { readonly unit: Unit };
@@ -83,7 +84,10 @@ function amongMisfits(
     return (
       (isAccurate && listed.some(({ accuracyPercent = 0 }) => accuracyPercent > 0)) ||
       (all.length > 0 &&
-        columns.some(({ need, unit }) => need === "reading" && takersOf(all, unit).length === 0))
+        columns.some(
+          ({ need, unit, wave }) =>
+            need === "reading" && takersOf(all, unit, mayAlternate(wave)).length === 0,
+        ))
     );
   });
   const takers = new Map(
@@ -111,8 +115,21 @@ function amongMisfits(
 }
 
 /** The instruments that take or apply a unit, or may. */
-const takersOf = (instruments: readonly Known[], unit: Unit): Known[] =>
-  instruments.filter(({ scope }) => !scope || scope.measures(unit));
+const takersOf = (instruments: readonly Known[], unit: Unit, wave?: Wave): Known[] =>
+  instruments.filter(({ scope }) => !scope || scope.measures(unit, wave));
+
+/** The wave of a voltage by which the fewest instruments would do. */
+const mayAlternate = (wave: Column["wave"]): Wave | undefined =>
+  wave === undefined || wave === "DC" ? undefined : "AC";
+
+/** The wave of what was put on in a row; undefined where the row does not tell. */
+function waveOf({ wave }: Column, row: Row, lineup: Lineup): Wave | undefined {
+  const told = wave === "of the lineup" ? lineup.withstand.wave : wave;
+  const one = told === "any" ? String(row.wave ?? "").toUpperCase() : told;
+  // Very low frequency comes from no insulation tester either.
+  if (one === "AC" || one === "VLF") return "AC";
+  return one === "DC" ? one : undefined;
+}
 
 /** An error in per cent that is to lie within a limit. */
 const isError = ({ unit, sense }: Comparison): boolean => unit === "%" && sense === "within";
@@ -133,7 +150,7 @@ const knownOf = (instruments: Context["instruments"]) => {
 /** The readings of a row, none of which any of its instruments takes. */
 function wrongSort(
   table: JudgedTable,
-  { text }: Context,
+  { lineup, text }: Context,
   row: number,
   stored: Row,
   columns: readonly Measured[],
@@ -142,8 +159,15 @@ function wrongSort(
   const read = columns.filter(({ id, need }) => need === "reading" && !isBlank(stored[id]));
   const [first] = read;
   if (!first || instruments.length === 0 || instruments.some(({ scope }) => !scope)) return [];
-  const fits = read.some(({ unit }) => instruments.some(({ scope }) => scope?.measures(unit)));
-  if (fits) return [];
+  const isTaken = (column: Measured) => {
+    const wave = waveOf(column, stored, lineup);
+    return instruments.some(({ scope }) => scope?.measures(column.unit, wave));
+  };
+  // One instrument of a set is often named for all of it, but no other puts a high voltage on.
+  const odd = read.some(isTaken)
+    ? read.find((column) => column.unit === "kV" && column.wave && !isTaken(column))
+    : first;
+  if (!odd) return [];
   return [
     {
       rule: "instrument-misfit",
@@ -152,7 +176,7 @@ function wrongSort(
       message: text.rules["instrument-misfit"].sort(
         rowName(table, row),
         instruments.map(({ id, kind }) => `${id}, ${kind}`),
-        headerOf(table, first.id),
+        headerOf(table, odd.id),
       ),
       found: String(stored.instrument),
     },

@@ -13,9 +13,8 @@ import {
 } from "../context";
 import type { Finding } from "../finding";
 import { panelsOf } from "../panelsOf";
+import { personOf } from "../personOf";
 
-/** A crew is at several places at once. */
-const CREW = /crew|team|gang|shift|kolonne|equipe|cuadrilla|brigada|فريق/i;
 /** At one minute in more places than this, the time is that of an export and not of a test. */
 const MANY = 2;
 const MINUTES = 24 * 60;
@@ -84,10 +83,10 @@ function testsByMinute({ tables, lineup }: Context): ReadonlyMap<string, readonl
 }
 
 /** The instruments of a row, and who tested where that is one person. */
-const testersOf = ({ by, instrument }: Row): string[] => {
-  const person = String(by ?? "").trim();
-  return [...namedInstruments(instrument), ...(person === "" || CREW.test(person) ? [] : [person])];
-};
+function testersOf(row: Row): string[] {
+  const person = personOf(row);
+  return [...namedInstruments(row.instrument), ...(person === undefined ? [] : [person])];
+}
 
 /** Tests of which no two share a panel, the first of each place. */
 function placesApart(tests: readonly Test[]): Test[] {

@@ -1,4 +1,5 @@
 import { countIn } from "../plurals";
+import { between } from "./rules/between";
 import { entries } from "./rules/entries";
 import { evidence } from "./rules/evidence";
 import { likeness } from "./rules/likeness";
@@ -20,6 +21,7 @@ export const findings = {
     ...rows,
     ...entries,
     ...likeness,
+    ...between,
     ...evidence,
     ...project,
     ...repairs,

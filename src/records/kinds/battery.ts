@@ -125,6 +125,7 @@ export const battery: RecordKind<"battery"> = {
       ),
     ),
   voidBy: voidBy(["DC supply"]),
+  minutes: ({ hours }) => (typeof hours === "number" ? 60 * hours : 0),
   accepted,
   enough,
 };

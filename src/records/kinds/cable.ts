@@ -29,12 +29,14 @@ import { appliedColumn, currentColumn, discharge } from "../columns/withstandCol
 import {
   type Column,
   type Comparison,
+  isBlank,
   NOT_APPLICABLE,
   type RecordKind,
   type Reference,
   type Row,
 } from "../kind";
 import { leastOf, ownOf, sourceOf, sources } from "../limits";
+import { chargedMinutes } from "../minutes";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -321,6 +323,9 @@ const columns: readonly Column[] = [
   ...trail(),
 ];
 
+/** A test of a core by a source on site takes no longer, min: common practice, no source. */
+const LONGEST_HELD = 120;
+
 /** Cables of each circuit after laying, before they are connected. */
 export const cable: RecordKind<"cable"> = {
   id: "cable",
@@ -353,6 +358,10 @@ export const cable: RecordKind<"cable"> = {
       ),
     ),
   voidBy: voidBy(["Cable"]),
+  // A day's soak at the system's voltage keeps nobody, and its phases are held together.
+  minutes: ({ minutes, insulationRead }) =>
+    (typeof minutes === "number" && minutes <= LONGEST_HELD ? minutes : 0) +
+    (isBlank(insulationRead) ? 0 : chargedMinutes(1)),
   accepted,
   enough,
   plot: { value: "insulation", limit: "minimum", unit: "MΩ", log: true },

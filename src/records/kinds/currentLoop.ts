@@ -3,9 +3,11 @@ import { panelOf } from "../../lineup/panelOf";
 import { answered, closing, trail } from "../columns/common";
 import { measured } from "../columns/measuredColumns";
 import { plateColumn, plateSource } from "../columns/transformerColumns";
-import type { Column, Comparison, RecordKind, Row } from "../kind";
+import { figure } from "../figure";
+import type { Column, Comparison, Contradiction, RecordKind, Row } from "../kind";
 import { sources } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
+import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 import { burdenOf, type Core, phasesOf } from "./currentTransformer";
@@ -67,6 +69,25 @@ const columns: readonly Column[] = [
   ...trail(),
 ];
 
+const circuitOf = ({ object, part, phase }: Row): string => `${object}\u0000${part}\u0000${phase}`;
+
+/** A burden is no less than what its loop's resistance takes, two instruments' errors aside; with coils of old relays it is a few times as much. Common practice, no source. */
+const [BURDEN_LEAST, BURDEN_MOST] = [0.8, 5];
+
+/** The burden that was measured at the transformer, against the resistance of the loop that makes it. */
+function burdenOffLoop({ loopVA }: Row, { burden }: Row): Contradiction | undefined {
+  const measuredVA = exactly(burden, "VA");
+  if (typeof loopVA !== "number" || measuredVA === undefined || measuredVA === 0) return undefined;
+  return measuredVA < BURDEN_LEAST * loopVA || measuredVA > BURDEN_MOST * loopVA
+    ? {
+        column: "loopVA",
+        why: "burden",
+        found: `${figure(loopVA)} VA`,
+        other: `${figure(measuredVA)} VA`,
+      }
+    : undefined;
+}
+
 /** Secondary circuits of current transformers as they are left. */
 export const currentLoop: RecordKind<"currentLoop"> = {
   id: "currentLoop",
@@ -98,6 +119,14 @@ export const currentLoop: RecordKind<"currentLoop"> = {
       ),
     ),
   after: [{ kind: "currentTransformer" }],
+  against: [
+    {
+      kind: "currentTransformer",
+      own: circuitOf,
+      other: circuitOf,
+      contradiction: burdenOffLoop,
+    },
+  ],
   voidBy: voidBy(["Current transformer"], ["Wiring"]),
   accepted,
   enough: [],

@@ -11,16 +11,21 @@ import {
   testVoltageColumns,
 } from "../columns/insulationColumns";
 import { ratio } from "../columns/insulationRatio";
+import { figure } from "../figure";
 import {
   type CellValue,
   type Column,
   type Comparison,
+  type Contradiction,
+  isBlank,
   NOT_APPLICABLE,
   type RecordKind,
   type Row,
 } from "../kind";
 import { leastOf, ownOf, sourceOf, sources } from "../limits";
+import { chargedMinutes } from "../minutes";
 import { onPaper, workedOut } from "../onPaper";
+import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -132,6 +137,40 @@ const columns: readonly Column[] = [
   ...trail(),
 ];
 
+const connectionOf = ({ object, part, combination }: Row): string =>
+  `${object}\u0000${part}\u0000${combination}`;
+
+/** Two readings of one connection on one day lie no further apart, humidity and leads included: common practice, no source. */
+const APART = 10;
+
+/** What one minute gave here and in the record of insulation, on one day. */
+function otherReading(row: Row, other: Row): Contradiction | undefined {
+  const [here, there] = [exactly(row.min1, "MΩ"), exactly(other.reading, "MΩ")];
+  if (here === undefined || there === undefined || !(here > 0) || !(there > 0)) return undefined;
+  const day = ({ date }: Row) => (typeof date === "number" ? Math.floor(date) : undefined);
+  if (day(row) === undefined || day(row) !== day(other)) return undefined;
+  return Math.max(here / there, there / here) > APART
+    ? {
+        column: "min1",
+        why: "reading",
+        found: `${figure(here)} MΩ`,
+        other: `${figure(there)} MΩ`,
+      }
+    : undefined;
+}
+
+/** The curve of a row, by the seconds after which each point is read. */
+const POINTS: readonly (readonly [seconds: number, id: string])[] = [
+  [15, "s15"],
+  [30, "s30"],
+  [45, "s45"],
+  [60, "min1"],
+  [120, "min2"],
+  [180, "min3"],
+  [300, "min5"],
+  [600, "min10"],
+];
+
 /** Insulation resistance over ten minutes, where the project sets a least index or ratio. */
 export const indexCurve: RecordKind<"indexCurve"> = {
   id: "indexCurve",
@@ -149,16 +188,7 @@ export const indexCurve: RecordKind<"indexCurve"> = {
     "Disconnect or short what the test would damage. Local code and licensed practice come first.",
   ],
   curve: {
-    points: [
-      [15, "s15"],
-      [30, "s30"],
-      [45, "s45"],
-      [60, "min1"],
-      [120, "min2"],
-      [180, "min3"],
-      [300, "min5"],
-      [600, "min10"],
-    ],
+    points: POINTS,
     along: "Time, s",
     upward: "Insulation resistance, MΩ",
     unit: "MΩ",
@@ -181,7 +211,17 @@ export const indexCurve: RecordKind<"indexCurve"> = {
       ),
     ];
   },
+  against: [
+    {
+      kind: "insulation",
+      own: connectionOf,
+      other: (row) => (row.stage === "before" ? connectionOf(row) : undefined),
+      contradiction: otherReading,
+    },
+  ],
   voidBy: voidBy(["Main insulation"]),
+  minutes: (row) =>
+    chargedMinutes(Math.max(0, ...POINTS.map(([s, id]) => (isBlank(row[id]) ? 0 : s))) / 60),
   accepted,
   enough,
 };

@@ -18,6 +18,7 @@ import { ratio, ratioWorking } from "../columns/insulationRatio";
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { leastOf, limitOf, ownOf, sourceOf, sources } from "../limits";
+import { chargedMinutes } from "../minutes";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly, quantity } from "../quantity";
 import { SECTION, voidBy } from "../repairs";
@@ -307,5 +308,6 @@ export const insulation: RecordKind<"insulation"> = {
   },
   accepted,
   enough,
+  minutes: ({ reading }) => (isBlank(reading) ? 0 : chargedMinutes(1)),
   plot: { value: "corrected", limit: "minimum", unit: "MΩ", log: true },
 };

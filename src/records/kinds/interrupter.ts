@@ -12,6 +12,7 @@ import {
 import { figure } from "../figure";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { ownOf, plateOr, sourceOf, sources, TO_TYPE } from "../limits";
+import { secondsHeld } from "../minutes";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
@@ -163,6 +164,7 @@ export const interrupter: RecordKind<"interrupter"> = {
         : [],
     ),
   voidBy: voidBy(["Breaker pole"]),
+  minutes: ({ duration }) => secondsHeld(duration),
   accepted,
   enough,
   plot: { value: "applied", limit: "required", unit: "kV", log: false },

@@ -19,7 +19,8 @@ import {
   withinMaximum,
 } from "../columns/microOhmColumns";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
-import type { Column, Comparison, RecordKind, Row } from "../kind";
+import { figure } from "../figure";
+import type { Column, Comparison, Contradiction, RecordKind, Row } from "../kind";
 import { asFraction, mostOf, ownOf, sourceOf, sources, stricterOf } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -121,11 +122,37 @@ export const mainCircuit: RecordKind<"mainCircuit"> = {
         : []),
     ]),
   after: [{ kind: "contact" }],
+  against: [
+    {
+      kind: "contact",
+      own: (row) => (isMain(row) ? poleOf(row) : undefined),
+      other: (row) => (String(row.part).startsWith("Joint") ? undefined : poleOf(row)),
+      contradiction: partAboveWhole,
+    },
+  ],
   voidBy: voidBy(["Bus joint", "Circuit joint", "Breaker pole"]),
   accepted,
   enough,
   plot: { value: "corrected", limit: "maximum", unit: "µΩ", log: false },
 };
+
+const poleOf = ({ object, pole }: Row): string => `${object}\u0000${pole}`;
+
+/** Two instruments and two temperatures may account for so much: common practice, no source. */
+const WHOLE_LEAST = 0.9;
+
+/** The pole of a breaker lies in the main circuit, and cannot resist more than the whole of it. */
+function partAboveWhole(whole: Row, pole: Row): Contradiction | undefined {
+  const [most, least] = [whole.corrected, pole.corrected];
+  return typeof most === "number" && typeof least === "number" && most < WHOLE_LEAST * least
+    ? {
+        column: "corrected",
+        why: "whole",
+        found: `${figure(most)} µΩ`,
+        other: `${figure(least)} µΩ`,
+      }
+    : undefined;
+}
 
 const poles = (object: string, part: string): Row[] =>
   PHASES.map((pole) => ({ object, part, pole }));

@@ -1,7 +1,18 @@
+import type { Lineup } from "../../lineup/lineup";
+import { panelOf } from "../../lineup/panelOf";
+import { convert } from "../../quantities/convert";
 import { readUnit } from "../../quantities/readUnit";
 import { UNITS, type Unit } from "../../quantities/units";
 import { blank, closing, gear, signed } from "../columns/common";
-import { type CellValue, type Column, isBlank, type RecordKind, type Row } from "../kind";
+import { figure } from "../figure";
+import {
+  type CellValue,
+  type Column,
+  type Contradiction,
+  isBlank,
+  type RecordKind,
+  type Row,
+} from "../kind";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -93,6 +104,67 @@ const readIn = (unit: string | undefined): Unit => {
 
 const PLAIN_NUMBER = /^[+-]?\d+(\.\d+)?$/;
 
+/** What a parameter's name says that it sets, and what of the element: its pick-up, or its time. */
+const SETS: readonly (readonly [words: RegExp, tested: "pickup" | "setting"])[] = [
+  [
+    /\s*[-:,]?\s*\b(?:pick.?up|pu|threshold)(?: (?:set|setting|value|current|voltage))?$/i,
+    "pickup",
+  ],
+  [/\s*[-:,]?\s*\b(?:time )?(?:multiplier|tms|tds|dial|delay)(?: setting)?$/i, "setting"],
+];
+
+const setBy = (parameter: CellValue | undefined) => {
+  const name = String(parameter ?? "").trim();
+  const found = SETS.find(([words]) => words.test(name));
+  return found && { element: name.replace(found[0], ""), tested: found[1] };
+};
+
+/** The element of a relay that a parameter belongs to, as protection records name it; undefined where its name does not say. */
+function elementOf({ object, part, parameter }: Row): string | undefined {
+  const set = setBy(parameter);
+  return set?.element ? nameOf(object, `${part} ${set.element}`) : undefined;
+}
+
+const nameOf = (object: CellValue | undefined, element: string): string =>
+  `${object}\u0000${element.toLowerCase().replace(/\s+/g, " ")}`;
+
+/** Part of a setting by which it is another: relays keep theirs in fine steps (common practice, no source). */
+const STEP = 0.005;
+
+/** A relay left at another setting than its element was tested at: the test shows nothing of what is left. */
+function notAsTested(row: Row, tested: Row, lineup: Lineup): Contradiction | undefined {
+  const set = setBy(row.parameter);
+  const isOfIt = set?.tested === "pickup" ? isBlank(tested.multiple) : !isBlank(tested.multiple);
+  if (!set || !isOfIt || isBlank(tested.reading)) return undefined;
+  const [unit, inUnit] = [row.unit as Unit, set.tested === "pickup" ? tested.pickupUnit : "s"];
+  const left = exactly(row.asLeft, unit);
+  const at = tested[set.tested];
+  if (left === undefined || !isNumber(at)) return undefined;
+  const value = unit === PURE ? left : valueIn(left, unit, inUnit);
+  const within = Math.max(STEP, isNumber(row.tolerance) ? row.tolerance / 100 : 0) * Math.abs(at);
+  if (value === undefined || Math.abs(value - at) <= within + SAME_PART) return undefined;
+  if (isPrimary(value / at, String(row.object), lineup, within / Math.abs(at))) return undefined;
+  const said = (number: number) =>
+    [figure(number), set.tested === "pickup" ? inUnit : ""].join(" ").trim();
+  return { column: "asLeft", why: "setting", found: said(value), other: said(at) };
+}
+
+function valueIn(value: number, unit: Unit, other: CellValue | undefined): number | undefined {
+  const to = readUnit(String(other ?? ""));
+  const found = to.ok ? convert(value, unit, to.value) : to;
+  return found.ok ? found.value : undefined;
+}
+
+/** A setting in primary values is the tested one times the ratio of a transformer of its panel. */
+function isPrimary(times: number, panel: string, lineup: Lineup, within: number): boolean {
+  const { currentTransformers = [], voltageTransformers = [] } = panelOf(lineup, panel) ?? {};
+  const ratios = [
+    ...currentTransformers.map(({ primaryA, secondaryA }) => primaryA / secondaryA),
+    ...voltageTransformers.map(({ primaryV, secondaryV }) => primaryV / secondaryV),
+  ];
+  return ratios.some((ratio) => Math.abs(times / ratio - 1) <= within + SAME_PART);
+}
+
 /** Settings of relays as left against the order. */
 export const settings: RecordKind<"settings"> = {
   id: "settings",
@@ -123,6 +195,17 @@ export const settings: RecordKind<"settings"> = {
         }),
       ),
     ),
+  against: [
+    {
+      kind: "protection",
+      own: elementOf,
+      other: ({ object, part, slope, resetLeast, resetMost }) =>
+        isNumber(slope) || !isBlank(resetLeast) || !isBlank(resetMost)
+          ? undefined
+          : nameOf(object, String(part)),
+      contradiction: notAsTested,
+    },
+  ],
   voidBy: voidBy(["Relay or settings"]),
   accepted: [],
   enough: [],

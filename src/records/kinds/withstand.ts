@@ -35,6 +35,7 @@ import {
   type Row,
 } from "../kind";
 import { leastOf, limitOf, ownOf, sourceOf, sources } from "../limits";
+import { secondsHeld } from "../minutes";
 import { exactly } from "../quantity";
 import { SECTION, voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -379,6 +380,7 @@ export const withstand: RecordKind<"withstand"> = {
     ]),
     "Bus joint": SECTION,
   },
+  minutes: ({ duration }) => secondsHeld(duration),
   accepted,
   enough,
   plot: { value: "applied", limit: "required", unit: "kV", log: false },

@@ -49,6 +49,16 @@ finds("instrument-misfit", [
     book,
   },
   {
+    name: "an insulation tester named for a withstand test by alternating voltage",
+    spoil: (one) => one.set("GearWithstand", 1, "Instrument", "IR-5"),
+    table: "GearWithstand",
+    row: 1,
+    header: "Instrument",
+    weight: "query",
+    says: /"Applied kV" cannot have been taken with .*IR-5/,
+    book,
+  },
+  {
     name: "a tester of 1 kV at 5 kV",
     spoil: (one) => one.set(INSULATION, 4, "Instrument", "IR-1"),
     table: INSULATION,

@@ -23,7 +23,7 @@ const INSTRUMENTS: Readonly<Record<string, string>> = {
   GearCircuit: "DLRO-1",
   GearInsulation: "MEG-1",
   GearWithstand: "HIPOT-1",
-  GearControl: "MEG-1",
+  GearControl: "MEG-1; HIPOT-1",
   GearMechanism: "BA-1",
   GearTiming: "BA-1",
   GearMotion: "BA-1",
