@@ -104,29 +104,35 @@ const readIn = (unit: string | undefined): Unit => {
 
 const PLAIN_NUMBER = /^[+-]?\d+(\.\d+)?$/;
 
-/** What a parameter's name says that it sets, and what of the element: its pick-up, or its time. */
-const SETS: readonly (readonly [words: RegExp, tested: "pickup" | "setting"])[] = [
-  [
-    /\s*[-:,]?\s*\b(?:pick.?up|pu|threshold)(?: (?:set|setting|value|current|voltage))?$/i,
-    "pickup",
-  ],
-  [/\s*[-:,]?\s*\b(?:time )?(?:multiplier|tms|tds|dial|delay)(?: setting)?$/i, "setting"],
-];
+/** What the last word of a parameter's name says that it sets of its element: its pick-up, or its time. */
+const SETS: ReadonlyMap<string, "pickup" | "setting"> = new Map([
+  ...["pickup", "pick-up", "pu", "threshold"].map((word) => [word, "pickup"] as const),
+  ...["multiplier", "tms", "tds", "dial", "delay"].map((word) => [word, "setting"] as const),
+]);
+/** Words after or before it that add nothing. */
+const IDLE: ReadonlySet<string> = new Set(["set", "setting", "value", "current", "voltage"]);
+const BETWEEN: ReadonlySet<string> = new Set(["time", "-", ":", ","]);
 
-const setBy = (parameter: CellValue | undefined) => {
-  const name = String(parameter ?? "").trim();
-  const found = SETS.find(([words]) => words.test(name));
-  return found && { element: name.replace(found[0], ""), tested: found[1] };
-};
+function setBy(parameter: CellValue | undefined) {
+  const words = String(parameter ?? "")
+    .toLowerCase()
+    .replace("pick up", "pick-up")
+    .split(" ");
+  while (IDLE.has(words.at(-1) ?? "")) words.pop();
+  const tested = SETS.get(words.pop() ?? "");
+  while (BETWEEN.has(words.at(-1) ?? "")) words.pop();
+  const element = words.join(" ").trim();
+  return tested && element !== "" ? { element, tested } : undefined;
+}
 
 /** The element of a relay that a parameter belongs to, as protection records name it; undefined where its name does not say. */
 function elementOf({ object, part, parameter }: Row): string | undefined {
   const set = setBy(parameter);
-  return set?.element ? nameOf(object, `${part} ${set.element}`) : undefined;
+  return set && nameOf(object, `${part} ${set.element}`);
 }
 
 const nameOf = (object: CellValue | undefined, element: string): string =>
-  `${object}\u0000${element.toLowerCase().replace(/\s+/g, " ")}`;
+  `${object}\u0000${element.toLowerCase()}`;
 
 /** Part of a setting by which it is another: relays keep theirs in fine steps (common practice, no source). */
 const STEP = 0.005;
