@@ -7,6 +7,7 @@ import { meaning } from "../rows/meaning";
 import type { RecordRows } from "../rows/recordRows";
 import type { ExportTable } from "../table/exportTable";
 import { columnFor } from "../words/columnFor";
+import { type PressureMark, pressureMark } from "../words/pressureMark";
 import { cellValue } from "./cellValue";
 import { inRowUnit } from "./inRowUnit";
 import { byColumn, onlyOne, readCell } from "./readCell";
@@ -90,13 +91,36 @@ const takenReader = (table: ExportTable, options: ArrivalOptions) => {
     part.read = read(column, [part]);
     return part.read;
   };
-  return ({ column, from }: Taken, parts: readonly ParsedField[], row: RowOf) =>
-    from.length === 1 && column.unitIn === undefined
+  return ({ column, from }: Taken, parts: readonly ParsedField[], row: RowOf) => {
+    const other = column.unit === "MPa" ? otherPressure(from, parts, row) : undefined;
+    if (other !== undefined) return refuse("wrong", other);
+    return from.length === 1 && column.unitIn === undefined
       ? readOnce(column, parts[from[0] as number] as ParsedField)
       : read(
           inRowUnit(column, row.table.rows[row.row] ?? {}),
           from.map((part) => parts[part] as ParsedField),
         );
+  };
+};
+
+/** Why a gas pressure is not taken: it stands above the air where the plate's is absolute, or the other way round. */
+const otherPressure = (
+  from: readonly number[],
+  parts: readonly ParsedField[],
+  { table, row }: RowOf,
+): string | undefined => {
+  const plate: PressureMark =
+    String(table.rows[row]?.reference ?? "").toLowerCase() === "absolute" ? "absolute" : "gauge";
+  const marked = from
+    .map((part) => parts[part] as ParsedField)
+    .find(
+      ({ title, text }) =>
+        [plate, undefined].indexOf(pressureMark(text) ?? pressureMark(title)) < 0,
+    );
+  return (
+    marked &&
+    `${quoted(marked.text)} under ${quoted(marked.title)} is ${plate === "gauge" ? "an absolute" : "a gauge"} pressure; the plate of this compartment gives ${plate} pressures. Convert it with the air pressure of the day, and enter it by hand.`
+  );
 };
 
 /** A row of a record table. */

@@ -24,7 +24,7 @@ export const doubled = (columns: readonly ExportColumn[]): string | undefined =>
   const how =
     name === later.title
       ? ""
-      : `; the second is called ${quoted(name)}, such as "${name}=left out"`;
+      : `; the second is called ${quoted(name)}, such as ${quoted(`${name}=left out`, 60)}`;
   return `the columns ${quoted(earlier.title)} and ${quoted(later.title)} both read as ${fieldName(earlier.field)}; say by a mapping which of them it is${how}.`;
 };
 

@@ -72,20 +72,23 @@ const withUnit = (text: string, unit: string): string => {
   return comment === undefined ? `${number} ${unit}` : `${number} ${unit} (${comment})`;
 };
 
-/** Quantities of the record columns that a title may name. */
-const BY_COLUMN: ReadonlyMap<string, UnitSize["quantity"]> = new Map(
-  KINDS.flatMap(({ columns }) =>
-    columns.flatMap(({ id, role, unit }): [string, UnitSize["quantity"]][] =>
-      role === "entry" && unit ? [[id, unitSize(unit).quantity]] : [],
-    ),
-  ),
-);
+/** Quantities of the record columns that a title may name; a name of several kinds may have several. */
+const BY_COLUMN: ReadonlyMap<string, ReadonlySet<UnitSize["quantity"]>> = (() => {
+  const found = new Map<string, Set<UnitSize["quantity"]>>();
+  for (const { id, role, unit } of KINDS.flatMap(({ columns }) => columns))
+    if (role === "entry" && unit)
+      found.set(id, (found.get(id) ?? new Set()).add(unitSize(unit).quantity));
+  return found;
+})();
 
 /** None for what may be of several, such as a reading. */
-const quantityOf = (field: string): UnitSize["quantity"] | undefined =>
-  isAny(field) ? undefined : (FIELDS[field]?.quantity ?? BY_COLUMN.get(field));
+const quantityOf = (field: string): UnitSize["quantity"] | undefined => {
+  const [only, ...others] = BY_COLUMN.get(field) ?? [];
+  if (isAny(field)) return undefined;
+  return FIELDS[field]?.quantity ?? (others.length === 0 ? only : undefined);
+};
 
 const isAny = (field: string) => field === "reading" || isStated(field);
 
 const isMeasured = ({ field = "" }: ExportColumn): boolean =>
-  isAny(field) || quantityOf(field) !== undefined;
+  isAny(field) || FIELDS[field]?.quantity !== undefined || BY_COLUMN.has(field);

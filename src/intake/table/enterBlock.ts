@@ -15,6 +15,7 @@ import { understand } from "../understand/understand";
 import { lostInTitle } from "../words/lostUnit";
 import { plainWords } from "../words/plainWords";
 import { isOpen } from "../words/sensedWords";
+import { sensesOf } from "../words/senses";
 import { titleKey, titleKeys } from "../words/titleKeys";
 import type { ExportColumn } from "../words/titles";
 import { asAnswered, type Evidence } from "./evidence";
@@ -139,7 +140,11 @@ const understoodBlock = (
   // What the user has said of titles, and units that have lost a sign, are told by the titles alone.
   const isTold = given.size > 0 || head.texts.flat().some((text) => lostInTitle(text));
   if ("why" in understood) return isTold ? undefined : openBlock(found, understood.why);
-  const columns = shape === "long" ? withoutPhases(understood.columns) : understood.columns;
+  const below = namesBelow(
+    understood.columns,
+    sample.map((cells, line) => ({ line, cells })),
+  );
+  const columns = shape === "long" ? withoutPhases(below) : below;
   const unpivoted = unpivot(columns, blanks);
   const isWide = unpivoted.columns !== columns;
   return {
@@ -152,7 +157,12 @@ const understoodBlock = (
       kind: understood.kind.id,
       facts: understood.facts,
       about: partsSpoken(
-        [...headings, name.replace(/[_.]/g, " "), ...columns.flatMap(partTitle)].join(" ; "),
+        [
+          ...headings,
+          ...testsSaid(facts),
+          name.replace(/[_.]/g, " "),
+          ...columns.flatMap(partTitle),
+        ].join(" ; "),
       ),
     },
     block: { ...found, head: { ...head, columns } },
@@ -163,13 +173,26 @@ const understoodBlock = (
   };
 };
 
+/** How the test of a block is called on its lines, or over them. */
+const testsSaid = (facts: Block["facts"]): readonly string[] =>
+  facts.flatMap(({ key, value }) => (sensesOf(key).senses.has("test") ? value : []));
+
 /** What the workbook tells of one record kind alone, where one is said. */
 const ofKind = (knows: Knowledge, id: string | undefined): Knowledge =>
   id === undefined ? knows : { ...knows, kinds: knows.kinds.filter(({ kind }) => kind.id === id) };
 
-/** The title of parts, or of what nothing is read from, says which sort is meant: "Breaker" over "52", "Breaker serial". */
+/** The title of parts, or of what nothing is read from, says which sort is meant: "Breaker" over "52", "Breaker serial"; that of panels where it is "Breaker" alone. */
 const partTitle = ({ field, title }: ExportColumn) =>
-  field === "part" || field === undefined ? title : [];
+  field === "part" || field === undefined || (field === "object" && isOfBreakers(title))
+    ? title
+    : [];
+
+const isOfBreakers = (title: string): boolean => {
+  const { senses } = sensesOf(title);
+  return (
+    senses.has("breaker") && [...senses].every((sense) => sense === "breaker" || sense === "number")
+  );
+};
 
 /** A block of which nothing is taken until somebody says what it is. */
 const openBlock = (found: Block, open: string): EnteredBlock => {

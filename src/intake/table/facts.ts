@@ -7,7 +7,7 @@ import { anyWord } from "../words/phrases";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
 import { sensesOf } from "../words/senses";
-import { factsInCells, isFactLine } from "./factsIn";
+import { factsInCells, isFactLine, type KeyAndValue } from "./factsIn";
 import type { Head, LayoutOptions } from "./head";
 
 /** A fact above a table: `Temperature,21.4 °C`, `# Stage: before`, or a remark. */
@@ -57,7 +57,10 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
   if (isFactLine([text, ...rest])) return found.map(([key, value]) => ({ line, key, value }));
   const [only, ...others] = found;
   if (only && others.length > 0 && text.includes(":"))
-    return found.map(([key, value]) => ({ line, key, value }));
+    return [
+      ...found.map(([key, value]) => ({ line, key, value })),
+      ...bare(rest, found).map((key) => ({ line, key, value: "" })),
+    ];
   // A key and its value in one cell, others in the next: "Cubicle M1", "Tested by D. Pell".
   if (only && rest.length > 0 && text.startsWith(only[0]) && text.endsWith(only[1]))
     return [
@@ -72,6 +75,10 @@ export const factOf = ({ line, cells }: TextRow): Fact[] => {
       : { line, key: text, value: "" },
   ];
 };
+
+/** Cells beside facts that are of none: an instrument's name alone. */
+const bare = (cells: readonly string[], facts: readonly KeyAndValue[]): readonly string[] =>
+  cells.filter((cell) => !facts.some((fact) => fact.some((part) => cell.includes(part))));
 
 const withoutColon = (text: string) => text.replace(/\s*:$/, "");
 

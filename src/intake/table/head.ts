@@ -1,7 +1,7 @@
 import type { TextRow } from "../text/delimited";
 import { countFilled, isNumberish } from "../text/textCells";
 import { plainWords } from "../words/plainWords";
-import { namesPosition } from "../words/readPosition";
+import { isOneOf, namesPosition, schemeAmong } from "../words/readPosition";
 import { readStage } from "../words/readStage";
 import { readTitle } from "../words/readTitle";
 import { timesAcross } from "../words/timesAcross";
@@ -87,8 +87,15 @@ const titleLinesAt = (
 };
 
 /** Whether a line names one panel or section, as readings do; titles name none, or several across. */
-const namesOne = (cells: readonly string[], objectOf: LayoutOptions["objectOf"]): boolean =>
-  objectOf !== undefined && new Set(cells.flatMap((cell) => objectOf(cell) ?? [])).size === 1;
+const namesOne = (cells: readonly string[], objectOf: LayoutOptions["objectOf"]): boolean => {
+  if (objectOf === undefined) return false;
+  // Beside the other two letters of its scheme, B is a phase and no section.
+  const phases = schemeAmong(cells.map((cell) => cell.toUpperCase())) ?? "";
+  const named = cells.flatMap((cell) =>
+    isOneOf(phases, cell.toUpperCase()) ? [] : (objectOf(cell) ?? []),
+  );
+  return new Set(named).size === 1;
+};
 
 /** A text alone in the first column stands over the whole table, and groups no columns of it. */
 const isHeading = ({ cells }: TextRow): boolean => cells[0] !== "" && countFilled(cells) === 1;
@@ -120,8 +127,25 @@ const headOf = (
       fields.size +
       (says.size > 1 ? says.size : 0) +
       objectsAcross(columns, lines, options) +
+      groupedAcross(columns, lines) +
       timesAcross(lines.at(-1)?.cells ?? []).size,
   };
+};
+
+/** Three phases under two groups. */
+const LEAST_GROUPED = 6;
+
+/**
+ * How many phases are told apart by the line that groups them alone, as those of closing and opening are:
+ * each comes again among the titles, under another group.
+ */
+const groupedAcross = (columns: readonly ExportColumn[], lines: readonly TextRow[]): number => {
+  const last = lines.at(-1)?.cells ?? [];
+  const isAgain = ({ index }: ExportColumn) =>
+    last.some((title, at) => at !== index && title !== "" && title === last[index]);
+  const again = columns.filter((column) => column.says && isAgain(column));
+  const isApart = new Set(again.map(({ title }) => title)).size === again.length;
+  return isApart && again.length >= LEAST_GROUPED ? again.length : 0;
 };
 
 /** How many panels or sections lie across as titles; one alone may be anything. */

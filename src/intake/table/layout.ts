@@ -26,6 +26,7 @@ import {
   mayBeTitles,
 } from "./head";
 import { summaryReader } from "./summaries";
+import { blockOfTest, type TestsBeside, testsBeside } from "./testsBeside";
 
 /** A line that is no reading, and what it was taken for. */
 export interface Skipped {
@@ -56,6 +57,8 @@ interface Reading {
   readonly isNarrow: boolean;
   readonly summaryIn: ReturnType<typeof summaryReader>;
   block: Block;
+  /** Where each line names its own test: the column, and the blocks of the tests so far. */
+  tests?: TestsBeside;
   /** Lines that may be notes, facts or headings, until the line that follows tells. */
   pending: TextRow[];
   /** Whether a blank line stands above. */
@@ -98,10 +101,9 @@ export function* layout(
     plain: new Map(),
   };
   for (let title = 0; title < head.lines + (head.units ? 1 : 0); title++) all.next();
-  reading.block = { ...reading.block, sample: sampleOf(all, options) };
-  yield { block: reading.block };
+  yield entered(reading, { ...reading.block, sample: sampleOf(all, options) });
   for (let row = all.next(); row; row = all.next()) {
-    const text = tellingText(row, reading.block.head);
+    const text = tellingText(row, reading);
     const like =
       reading.pending.length > 0 || text === undefined ? undefined : reading.plain.get(text);
     if (like !== undefined) {
@@ -184,7 +186,18 @@ const partsAt = (
   if (summary) return [...notes, skippedAt(row.line, `${summary} of readings, none itself`)];
   if (text !== undefined && filled > 2 && plain.size < MAX_PLAIN && !mayBeTitles(cells))
     plain.set(text, row.line);
-  return [...notes, { row: wholeRow(row) }];
+  const whole = wholeRow(row);
+  return [...notes, ...testAt(reading, whole), { row: whole }];
+};
+
+/** The block of the test that a line names, where it is another than the line before named. */
+const testAt = (reading: Reading, row: TextRow): readonly LayoutPart[] => {
+  const { tests, all, options, block } = reading;
+  if (tests === undefined) return [];
+  const known = blockOfTest(tests, row, () => sampleOf(all, options));
+  if (known === block) return [];
+  reading.block = known;
+  return [{ block: known }];
 };
 
 /** The titles that a line is: those of another block, or the same again. */
@@ -243,6 +256,7 @@ const notesAbove = (reading: Reading): readonly LayoutPart[] => {
 const entered = (reading: Reading, block: Block): LayoutPart => {
   reading.block = block;
   reading.plain.clear();
+  reading.tests = testsBeside(block);
   return { block };
 };
 
@@ -253,8 +267,9 @@ const noted = ({ line, cells }: TextRow): LayoutPart => ({
 });
 
 /** A line's text without its time of day, and without the running number that it begins with, which says nothing. */
-const tellingText = (row: TextRow, { columns }: Head): string | undefined => {
-  const { text } = row;
+const tellingText = (row: TextRow, { block, tests }: Reading): string | undefined => {
+  const { columns } = block.head;
+  const text = tests ? undefined : row.text;
   if (text === undefined) return undefined;
   const time = columns.find(({ field }) => field === "time");
   const [from, to] = (time && row.span?.(time.index)) ?? [0, 0];

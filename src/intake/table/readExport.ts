@@ -3,6 +3,7 @@ import { type Result, refuse } from "../../quantities/result";
 import type { TextRow } from "../text/delimited";
 import { formRows } from "../text/formRows";
 import { latinDigits } from "../text/latinDigits";
+import { partedCells } from "../text/partedCells";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";
 import { findDelimiter, partedBy, take } from "./findDelimiter";
@@ -14,16 +15,18 @@ import { readRows } from "./readRows";
  * and units, whether phases lie across, the decimal mark and the order of day and month, and the lines
  * that are no readings.
  *
- * @param written delimited text: comma, semicolon, tab or vertical bar
+ * @param content delimited text: comma, semicolon, tab or vertical bar
  * @returns `wrong` for what is no text, has no table, or a table without a recognisable column
  * @example readExport("Panel;Pole;R (µΩ)\n=H01;L1;31,5", { name: "crm.csv" }) // delimiter ";", decimal comma, three columns
  */
-export const readExport = (written: string, options: ExportOptions): Result<ExportTable> => {
-  const text = latinDigits(written);
+export const readExport = (content: string, options: ExportOptions): Result<ExportTable> => {
+  const text = latinDigits(content);
   const unreadable = unreadableAt(text);
   if (unreadable) return refuse("wrong", `${quoted(options.name, 80)} ${unreadable}`);
   const delimiter = findDelimiter(text, options, layoutOptions(options));
-  const rows = () => partedBy(text, delimiter.value);
+  const written = () => partedBy(text, delimiter.value);
+  const parted = partedCells(take(written(), LOOK_ROWS));
+  const rows = parted ? () => parted(written()) : written;
   const form = isForm(rows, options) ? formRows([...rows()]) : undefined;
   return form ? readRows(() => form, delimiter, options) : readRows(rows, delimiter, options);
 };

@@ -13,6 +13,7 @@ import { blockReader, type EnteredBlock, wholeLine } from "./enterBlock";
 import type { Evidence } from "./evidence";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { EachRow, ExportBlock, ExportTable } from "./exportTable";
+import type { Block } from "./facts";
 import { take } from "./findDelimiter";
 import { firstHead, type Head, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./head";
 import { type Inspection, inspected } from "./inspection";
@@ -94,25 +95,61 @@ const gather = (
     skipped: [],
     skippedCount: 0,
   };
-  const { blocks, lines, index } = gathered;
-  let rowsOf: RowsOfLine = () => [];
+  const current: Current = { table: -1, isBySelf: false, rowsOf: () => [] };
+  const known = new Map<Block, number>();
   for (const part of parts)
-    if (part.row) {
-      const table = blocks.length - 1;
-      lines[table] = (lines[table] ?? 0) + 1;
-      index.add(part.row.line, table, part.like);
-      // What is said again word for word tells nothing new.
-      if (part.like === undefined) noteAll(watch, rowsOf(part.row));
-    } else if (part.block) {
-      const entered = enter(part.block);
-      if (entered.refused !== undefined) return refuse("wrong", entered.refused);
-      blocks.push(entered);
-      lines.push(0);
-      rowsOf = rowsOfLine(entered);
-      watch.enter(entered.block.facts, entered.exported.columns, entered.exported.facts);
+    if (part.row) gatherRow(gathered, current, part.row, part.like);
+    else if (part.block) {
+      const at = known.get(part.block) ?? gathered.blocks.length;
+      const refused = known.has(part.block) ? undefined : addBlock(gathered, enter(part.block));
+      if (refused !== undefined) return refuse("wrong", refused);
+      known.set(part.block, at);
+      goOnWith(current, at, gathered.blocks[at] as EnteredBlock);
     } else skip(gathered, part.skipped);
   return answer(gathered);
 };
+
+/** The block that lines are of, and how they are read. */
+interface Current {
+  table: number;
+  isBySelf: boolean;
+  rowsOf: RowsOfLine;
+}
+
+const goOnWith = (current: Current, table: number, block: EnteredBlock): void => {
+  current.table = table;
+  current.isBySelf = isBySelf(block);
+  current.rowsOf = rowsOfLine(block);
+};
+
+/** Adds a block, or says why it cannot be read. */
+const addBlock = (
+  { blocks, lines, watch }: GatheredFile,
+  entered: EnteredBlock,
+): string | undefined => {
+  if (entered.refused !== undefined) return entered.refused;
+  blocks.push(entered);
+  lines.push(0);
+  watch.enter(entered.block.facts, entered.exported.columns, entered.exported.facts);
+  return undefined;
+};
+
+const gatherRow = (
+  { lines, index, watch }: GatheredFile,
+  { table, isBySelf, rowsOf }: Current,
+  row: TextRow,
+  same: number | undefined,
+): void => {
+  const like = isBySelf ? same : undefined;
+  lines[table] = (lines[table] ?? 0) + 1;
+  index.add(row.line, table, like);
+  // What is said again word for word tells nothing new.
+  if (like === undefined) noteAll(watch, rowsOf(row));
+};
+
+/** Whether each line of a block tells by itself what it is of; not so where the lines above it tell it as well. */
+const isBySelf = ({ columns }: EnteredBlock): boolean =>
+  columns.every(({ below, from }) => !below && (!from || "part" in from || "beside" in from));
 
 const noteAll = (watch: WritingWatch, rows: Iterable<ExportRow>): void => {
   for (const row of rows) watch.note(row);

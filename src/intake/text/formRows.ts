@@ -1,4 +1,5 @@
 import { areLabelled, factsInCells, isFactLine } from "../table/factsIn";
+import { type Sense, sensesOf } from "../words/senses";
 import type { TextRow } from "./delimited";
 import { countFilled } from "./textCells";
 
@@ -12,7 +13,8 @@ const LEAST_LABELS = 4;
  * @returns undefined where most lines are something else
  * @example formRows([{ line: 1, cells: ["Panel : H01"] }, …]) // titles "Panel", …; a line "H01", …
  */
-export const formRows = (rows: readonly TextRow[]): TextRow[] | undefined => {
+export const formRows = (all: readonly TextRow[]): TextRow[] | undefined => {
+  const rows = all.map(withoutLeaders).map(withName);
   const filled = rows.filter(({ cells }) => countFilled(cells) > 0 && !isRule(cells));
   const isLabelled = ({ cells }: TextRow) =>
     isFactLine(cells) || areLabelled(cells) || /[:=]/.test(cells.join(""));
@@ -44,6 +46,42 @@ export const formRows = (rows: readonly TextRow[]): TextRow[] | undefined => {
     })),
   ];
 };
+
+/** Dots that lead the eye from a label to its value: `Closing coil, lowest ..... 78 V`. */
+const LEADERS = /^(.{2,60}?)\s*(?:\.{3,}|…+|_{3,}|(?:\s\.){3,})\s*:?\s*(\S.*)$/u;
+
+/** A row with a colon for the dots between its label and its value, as its line says them. */
+const withoutLeaders = (row: TextRow): TextRow => {
+  const text = (row.text ?? row.cells.join(" ")).trim();
+  const [, label, value] = text.length > LONGEST_LINE ? [] : (LEADERS.exec(text) ?? []);
+  if (label === undefined || value === undefined) return row;
+  const whole = `${label.trim()}: ${value}`;
+  return { line: row.line, cells: [whole], text: whole };
+};
+const LONGEST_LINE = 200;
+
+const LONGEST_NAME = 60;
+
+/** What a form is of, on a line of its own: `Panel H01 / Q0`, `52-F1`. */
+const NAMED = /^(\p{L}+\.?)\s+(\S*\d\S*(?:\s*[/,–-]?\s*\S{1,14}){0,2})$/u;
+const NAME = /^[+=]?\p{L}{0,4}[-+]?\d{0,3}[-/]?\p{L}{0,3}\d{1,4}\p{L}?$/u;
+
+/** A row that names a panel or what stands in it, as a label with its value. */
+const withName = (row: TextRow): TextRow => {
+  const said = (row.text ?? row.cells.join(" ")).trim();
+  if (said.length > LONGEST_NAME || said.includes(":")) return row;
+  const text = said.replace(/^[-=*#\s]+|[-=*#,;\s]+$/g, "");
+  const [, sort = "", name] = NAMED.exec(text) ?? [];
+  const isNamed = name !== undefined && isPlaceWord(sort);
+  const whole = isNamed ? `${sort}: ${name}` : NAME.test(text) ? `Designation: ${text}` : undefined;
+  return whole === undefined ? row : { line: row.line, cells: [whole], text: whole };
+};
+
+const isPlaceWord = (word: string): boolean => {
+  const { senses } = sensesOf(word);
+  return PLACES.some((sense) => senses.has(sense));
+};
+const PLACES: readonly Sense[] = ["panel", "section", "breaker", "cable", "circuit", "place"];
 
 /** A line that only parts: `-----`, `[Record 2]`. */
 const isRule = (cells: readonly string[]): boolean =>

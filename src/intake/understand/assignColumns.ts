@@ -251,8 +251,12 @@ export const partsAcross = (
   const found = columns.flatMap(({ index, title, cells }): [number, string][] => {
     const { text } = title;
     if (text === "" || hasOperations(kind) || title.unknown > 1 || cells.numeric < 0.5) return [];
-    const parts = new Set(placesNamed(places, text).map(({ part }) => part));
-    return parts.size === 1 ? [[index, [...parts][0] ?? ""]] : [];
+    const named = placesNamed(places, text);
+    const parts = new Set(named.map(({ part }) => part));
+    if (parts.size === 1) return [[index, [...parts][0] ?? ""]];
+    // One in each panel, called after it: "CB frame".
+    const objects = new Set(named.map(({ object }) => object));
+    return parts.size > 1 && objects.size === named.length ? [[index, text]] : [];
   });
   return new Set(found.map(([, part]) => part)).size > 1 ? new Map(found) : new Map();
 };

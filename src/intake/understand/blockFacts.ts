@@ -98,10 +98,10 @@ const fieldMeasured = (
   const title = titleSense(about, ALONE);
   if (title.unknown > 0) return undefined;
   const seen: SeenColumn = { index: -1, title, cells: columnTexts([text]), unit, told: unit };
-  if (title.senses.size === 0)
-    return unitSize(unit).quantity === "temperature"
-      ? conditions.find(({ id }) => id === "temperature")?.id
-      : undefined;
+  if (title.senses.size === 0) {
+    const id = aloneIn(unit, text);
+    return conditions.find((column) => column.id === id)?.id;
+  }
   const [best] = conditions
     .flatMap((column) => {
       const score = columnScore(seen, kind.id, column);
@@ -109,6 +109,15 @@ const fieldMeasured = (
     })
     .sort((one, other) => other.score - one.score);
   return best?.column.id;
+};
+
+/** Steps of insulation testers, in volts (common practice, no source). */
+const TEST_VOLTS: ReadonlySet<number> = new Set([250, 500, 1000, 2500, 5000, 10_000]);
+
+/** What a value alone is of: a temperature, or a step of an insulation tester in volts, as no system's voltage is told. */
+const aloneIn = (unit: Unit, text: string): string | undefined => {
+  if (unitSize(unit).quantity === "temperature") return "temperature";
+  return unit === "V" && TEST_VOLTS.has(Number.parseFloat(text)) ? "testVoltage" : undefined;
 };
 
 /** Who tested, in a sentence: `Tested 15-Jul-2026 by M. Oakes, set RT-7`. */
@@ -121,11 +130,8 @@ const BY = new RegExp(
   "u",
 );
 
-const factWritten = (
-  fact: Fact,
-  known: KnownKind,
-  { instruments }: Knowledge,
-): Written | undefined => {
+const factWritten = (fact: Fact, known: KnownKind, knows: Knowledge): Written | undefined => {
+  const { instruments } = knows;
   const { value } = fact;
   if (value === "") return undefined;
   if (instruments.has(value.trim().toLowerCase()))
@@ -135,7 +141,7 @@ const factWritten = (
   if (field !== undefined) return written(field, fact);
   const key = keyTold(value, seen);
   if (key !== undefined) return hasKey(known)[key] ? written(key, fact) : undefined;
-  return namingFact(fact, seen, known) ?? entryFact(fact, seen, known);
+  return namingFact(fact, seen, known) ?? entryFact(fact, seen, known, knows);
 };
 
 type ToldKey = "stage" | "operation" | "position";
@@ -201,7 +207,20 @@ const canBe = (value: string, { id, accepts }: Column): boolean =>
       ? false
       : accepts?.type !== "list" || listWord(value, accepts) !== undefined;
 
-const entryFact = (fact: Fact, seen: SeenColumn, known: KnownKind): Written | undefined => {
+/** What of a fact's value belongs in a column: the name without its word, the instrument without its serial number. */
+const ownValue = (value: string, column: string, instruments: Knowledge["instruments"]): string => {
+  if (column === "by") return withoutBy(value);
+  const listed = column === "instrument" ? textFacts(value, instruments.keys()).instruments : [];
+  const ids = new Set(listed.map((id) => instruments.get(id.toLowerCase()) ?? id));
+  return ids.size === 1 ? ([...ids][0] ?? value) : value;
+};
+
+const entryFact = (
+  fact: Fact,
+  seen: SeenColumn,
+  known: KnownKind,
+  { instruments }: Knowledge,
+): Written | undefined => {
   const [best] = entriesOf(known.kind)
     .filter((column) => canBe(fact.value, column))
     .flatMap((column) => {
@@ -209,7 +228,7 @@ const entryFact = (fact: Fact, seen: SeenColumn, known: KnownKind): Written | un
       return score !== undefined && score >= SURE ? [{ column, score }] : [];
     })
     .sort((one, other) => other.score - one.score);
-  const own = best?.column.id === "by" ? { ...fact, value: withoutBy(fact.value) } : fact;
+  const own = best ? { ...fact, value: ownValue(fact.value, best.column.id, instruments) } : fact;
   return best && written(best.column.id, own, seen.title.unit);
 };
 

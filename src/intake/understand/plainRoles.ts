@@ -1,9 +1,10 @@
 import { readUnit } from "../../quantities/readUnit";
 import type { Sense } from "../words/senses";
-import { areElapsed } from "../words/timesAcross";
+import { areElapsed, clockSeconds } from "../words/timesAcross";
 import type { SeenColumn } from "./columnScore";
 import { NEUTRAL, SAID_BY_FILE } from "./columnSenses";
 import type { Knowledge } from "./knowledge";
+import { isPerson } from "./textFacts";
 
 /** What a column is whatever the test: a field, or nothing that a workbook has a place for. */
 export interface Role {
@@ -33,6 +34,19 @@ const isInstrument = ({ cells: { texts } }: SeenColumn, { instruments }: Knowled
 const isUnits = ({ cells: { texts, numeric } }: SeenColumn): boolean =>
   texts.length > 0 && numeric === 0 && texts.every((text) => readUnit(text).ok);
 
+/** Names of people, under a title that says no more than that names stand there. */
+const isTester = ({ cells: { texts }, title: { senses, unknown } }: SeenColumn): boolean =>
+  texts.length > 0 &&
+  texts.every(isPerson) &&
+  unknown === 0 &&
+  [...senses].every((sense) => sense === "place" || sense === "by");
+
+/** Times of day; those of a test that go up from its start are none, whatever is worked out below them. */
+const isClock = ({ cells: { texts, times }, told }: SeenColumn): boolean =>
+  times > 0.7 &&
+  told === undefined &&
+  !areElapsed(texts.filter((text) => clockSeconds(text) !== undefined));
+
 const isOfTime = (sense: Sense) => sense === "time" || sense === "test";
 
 /** What a column is that every record has, or that none has; undefined where it depends on the test. */
@@ -42,8 +56,8 @@ export const plainRole = (seen: SeenColumn, knows: Knowledge): Role | undefined 
   if (isInstrument(seen, knows)) return { field: "instrument" };
   if (cells.dates > 0.7)
     return { field: senses.has("date") || [...senses].every(isOfTime) ? "date" : undefined };
-  if (cells.times > 0.7 && seen.told === undefined && !areElapsed(cells.texts))
-    return { field: "time" };
+  if (isClock(seen)) return { field: "time" };
+  if (isTester(seen)) return { field: "by" };
   if (isRunning(seen)) return { spare: "a running number" };
   if (isUnits(seen) && (senses.has("unit") || senses.size === 0)) return { field: "unit" };
   if (senses.has("unit") && cells.texts.length === 0) return { field: "unit" };

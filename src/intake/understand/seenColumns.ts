@@ -32,19 +32,26 @@ export const seenColumns = (
 ): SeenColumn[] => {
   const width = Math.max(...titles.map((line) => line.length), 0);
   const contexts = titles.map((line) => contextOf(line, objectOf));
-  const stack = titles.map((line, at) => (at < titles.length - 1 ? spread(line, width) : line));
+  const groups = titles.length - (isGrouping(titles.at(-1) ?? [], units) ? 0 : 1);
+  const stack = titles.map((line, at) => (at < groups ? spread(line, width) : line));
   const seen = Array.from({ length: width }, (_, index): SeenColumn => {
     const said = stack.map((line, at) =>
       titleSense(line[index] ?? "", contexts[at] as TitleContext),
     );
     const cells = columnTexts(rows.map((cells) => cells[index] ?? ""));
-    const title = withDischarge(stacked(said), cells.texts);
+    const title = withReading(withDischarge(stacked(said), cells.texts), cells);
     const told = title.unit ?? unitIn(units[index] ?? "");
     // Where the cells say otherwise, a letter of the title is no unit: "Main A" over milliseconds.
     const own = told && cells.unit && !isAlike(told, cells.unit) ? undefined : told;
     return { index, title, cells, unit: own ?? cells.unit, ...(own && { told: own }) };
   });
   return withUnitsBeside(seen);
+};
+
+/** Whether a line of titles groups the units below it: `R phase,,Y phase,` over `V,mA,V,mA`. */
+const isGrouping = (line: readonly string[], units: readonly string[]): boolean => {
+  const open = units.flatMap((unit, at) => (unit !== "" && !line[at] ? at : []));
+  return open.length > 0 && open.every((at) => at > 0);
 };
 
 const isAlike = (one: Unit, other: Unit): boolean =>
@@ -130,6 +137,17 @@ const withDischarge = (title: TitleSense, texts: readonly string[]): TitleSense 
         senses: new Set([...title.senses, "discharge"]),
         words: [...title.words, { text: "", senses: ["discharge"] }],
       }
+    : title;
+};
+
+/** A title that says no more than "result", over numbers, is that of the reading. */
+const withReading = (title: TitleSense, { numeric, texts }: SeenColumn["cells"]): TitleSense => {
+  const isResult =
+    title.senses.has("result") &&
+    title.unknown === 0 &&
+    [...title.senses].every((sense) => sense === "result" || sense === "test");
+  return isResult && texts.length > 0 && numeric >= 0.8
+    ? { ...title, senses: new Set(["reading"]), words: [{ text: "", senses: ["reading"] }] }
     : title;
 };
 

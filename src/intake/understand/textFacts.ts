@@ -51,6 +51,9 @@ const PEOPLE = new RegExp(
 );
 const MEASURES =
   /(?<![\p{L}\p{N}.,][-–−]?)([-−]?\d{1,3}(?: \d{3})+|[-−]?\d+(?:[.,]\d+)?)\s*(°\s?[CF]|%\s?[\p{L}.]{0,4}|[\p{L}µμΩΩ]{1,10})(?![\p{L}\p{N}])/gu;
+const PERSON = new RegExp(`^${PEOPLE.source}$`, "u");
+/** Whether a text is a name as those are written who sign a record: `M. Oakes`, `J. de la Cruz`. */
+export const isPerson = (text: string): boolean => text.length < 40 && PERSON.test(text.trim());
 const BY = new RegExp(`${wholeWord(({ by }) => by)}\\s*$`, "iu");
 /** What is read beside a test is read with another instrument than the test (roots that the languages share). */
 const BESIDE = /therm|hygro|barom|termo|higro|ترمومتر|حرارة|رطوبة/iu;

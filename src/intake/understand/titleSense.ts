@@ -3,7 +3,7 @@ import { type Unit, unitSize } from "../../quantities/units";
 import { objectKey } from "../rows/candidates";
 import { operationOf } from "../words/operationIn";
 import { wholeWord } from "../words/phrases";
-import { isOneOf, namesPosition } from "../words/readPosition";
+import { isColour, isOneOf, namesPosition } from "../words/readPosition";
 import { readStage, STAGE, WITHSTAND } from "../words/readStage";
 import { splitTitle } from "../words/readTitle";
 import { type Sense, type SensedWord, sensesOf } from "../words/senses";
@@ -97,7 +97,7 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
   const foreign = foreignIn(text);
   const ofU0 = multipleOfU0(foreign.rest);
   const found = measuresIn(ofU0.rest.replace(CLOCK, "(min)").replace(/\b(i?r)(?=\d)/gi, "$1 "));
-  const inBrackets = unitInBrackets(found.rest);
+  const inBrackets = unitInside(found.rest);
   const rest = inBrackets.rest.replace(/[\s,;:/@–-]+$/g, "").trim();
   const opened = context.hasClosing ? openedPole(rest, context) : undefined;
   if (opened) return { ...NOTHING, ...found.said, ...inBrackets.said, ...opened };
@@ -235,6 +235,18 @@ export const measuresIn = (text: string) => {
   return { rest, corrected, said: { stated, ...(seconds !== undefined && { seconds }) } };
 };
 
+/** The unit in a title's brackets, or at the end of one of the languages that it is written in. */
+const unitInside = (text: string): ReturnType<typeof unitInBrackets> => {
+  const found = unitInBrackets(text);
+  const parts = text.split(" / ");
+  if (found.said.unit !== undefined || parts.length !== 2) return found;
+  const [first = "", second = ""] = parts;
+  const { name, unit } = splitTitle(withoutWave(first.trim()));
+  return unit === undefined || name === ""
+    ? found
+    : { said: { unit }, rest: `${name} / ${second}` };
+};
+
 /** The unit in a title's brackets; what else stands in brackets are words like the others. */
 const unitInBrackets = (text: string): { said: { unit?: Unit }; rest: string } => {
   let unit: Unit | undefined;
@@ -248,7 +260,8 @@ const unitInBrackets = (text: string): { said: { unit?: Unit }; rest: string } =
 
 /** Whether a text alone is a phase, pole or combination, as those are written: in capitals, or with figures. */
 export const isPosition = (text: string): boolean =>
-  namesPosition(text) && (/\d/.test(text) || !/\p{Ll}/u.test(text) || text.length > 3);
+  namesPosition(text) &&
+  (/\d/.test(text) || !/\p{Ll}/u.test(text) || text.length > 3 || isColour(text));
 
 /** A phase at the beginning or the end of a title, and the rest of it. */
 const positionIn = (

@@ -23,6 +23,23 @@ const OPEN = new RegExp(
 );
 /** Two letters of phases that are short for something else: a circuit breaker, a busbar (practice). */
 const SHORT_WORDS = new RegExp(`^${anyWord(({ positions }) => positions.others)}$`, "i");
+/** The colours of the phases as words, each with the letter of its phase where phases go by colours. */
+const COLOURS = [..."RYB"].map(
+  (letter, phase) =>
+    [
+      letter,
+      new RegExp(
+        wholeWord(({ positions }) => positions.colours?.[phase]),
+        "giu",
+      ),
+    ] as const,
+);
+/** A text with the letters of phases in place of their colours: `Red - Yellow` is `R - Y`. */
+const withoutColours = (text: string): string =>
+  COLOURS.reduce((sofar, [letter, colour]) => sofar.replace(colour, letter), text);
+/** Whether a text is the colour of a phase. */
+export const isColour = (text: string): boolean => /^[RYB]$/.test(withoutColours(text.trim()));
+
 /** T and M for earth, as in other languages, where no scheme has them as a phase of it beside the other. */
 const TO_EARTH =
   /^\s*(L[123](?=\s*[-–/+ ]?\s*.$)|[123ABCYUVW](?=\s*[-–/]\s*.$))\s*[-–/+ ]?\s*[TM⏚]\s*$/;
@@ -123,7 +140,7 @@ interface Tokens {
 /** The earth and phase marks of a text in order; undefined where anything else stands in it. */
 const tokensOf = memoizeText((text): Tokens | undefined => {
   if (text.length > 40) return undefined;
-  const upper = text.normalize("NFKC").toUpperCase().replace(TO_EARTH, "$1-E");
+  const upper = withoutColours(text.normalize("NFKC")).toUpperCase().replace(TO_EARTH, "$1-E");
   const open = new RegExp(OPEN).test(upper);
   const rest = upper
     .replace(OPEN, " ")

@@ -1,3 +1,5 @@
+import { withoutPressureMark } from "./pressureMark";
+
 /** What stands after a unit of voltage or current and says its wave, in the languages of exports. */
 const WORDS: readonly (readonly [wave: "AC" | "DC", pattern: string])[] = [
   ["AC", "AC|CA|r\\.?m\\.?s\\.?|eff?\\.?|eficaz|efficaces?|effektiv"],
@@ -17,12 +19,12 @@ const READING = new RegExp(`^(.*\\d.*?)${FROM}(${ANY})$`, "iu");
 const LONGEST = 100;
 
 /**
- * A unit as it is written, without the wave after it.
+ * A unit as it is written, without the wave or what a pressure stands above after it.
  *
  * @example withoutWave("kV eff.") // "kV"
  */
 export const withoutWave = (text: string): string =>
-  text.length > LONGEST ? text : text.replace(AFTER, "");
+  text.length > LONGEST ? text : withoutPressureMark(text.replace(AFTER, ""));
 
 const BESIDE = new RegExp(
   `^(?:(?:${ANY})\\s+[kmµμu]?[VA]|.*(?<![\\p{L}\\p{N}])[kmµμu]?[VA][\\s,]+(?:${ANY}))$`,

@@ -74,6 +74,7 @@ export const de: Language = {
   positions: {
     earth: ["erde", "masse"],
     open: ["offen"],
+    colours: [["rot"], ["gelb"], ["blau"]],
     fillers: ["leiter", "pol", "phasen?", "gegen", "zu[mr]?", "und", "zwischen"],
   },
   parts: {
@@ -256,6 +257,9 @@ export const de: Language = {
     number: ["nr", "lfd nr", "lfd", "nummer", "pos", "zeile", "ifd nr", "laufende nummer"],
     retest: [
       "nachmessung",
+      "erneute messung",
+      "erneut gemessen",
+      "wiederholt",
       "wiederholung",
       "nachprüfung",
       "wiederholungsmessung",
@@ -265,6 +269,10 @@ export const de: Language = {
     time: ["uhrzeit", "zeit", "startzeit"],
     by: [
       "prüfte",
+      "prüfender",
+      "ausführender",
+      "unterschrift",
+      "kürzel",
       "gemessen durch",
       "ausgeführt von",
       "ausgeführt",

@@ -48,6 +48,7 @@ export const es: Language = {
   positions: {
     earth: ["tierra"],
     open: ["abierto"],
+    colours: [["roj[oa]"], ["amarill[oa]"], ["azul"]],
     // "L1 y L2": elsewhere Y is a phase.
     fillers: [
       "fases?",
@@ -222,12 +223,27 @@ export const es: Language = {
       "registro",
       "fila",
     ],
-    retest: ["repetición", "reensayo", "segunda medida", "repetido", "nueva medida", "remedición"],
+    retest: [
+      "repetida",
+      "medida de nuevo",
+      "remedida",
+      "repetición",
+      "reensayo",
+      "segunda medida",
+      "repetido",
+      "nueva medida",
+      "remedición",
+    ],
     date: ["fecha", "día", "fecha de ensayo", "fecha de prueba"],
     time: ["hora"],
     by: [
       "ensayó",
       "midió",
+      "ejecutor",
+      "ejecutó",
+      "probador",
+      "ensayador",
+      "firma",
       "realizó",
       "probó",
       "revisó",

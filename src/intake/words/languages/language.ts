@@ -245,6 +245,8 @@ export interface Language {
     readonly open: Phrases;
     /** Words beside the phases that say nothing more. */
     readonly fillers: Phrases;
+    /** The colours of the three phases, L1 first: red, yellow or white, blue (practice). */
+    readonly colours?: readonly [Phrases, Phrases, Phrases];
     /** Abbreviations that look like two phases and are none. */
     readonly others?: Phrases;
   };

@@ -47,6 +47,7 @@ export const pt: Language = {
   positions: {
     earth: ["terra", "massa"],
     open: ["aberto"],
+    colours: [["vermelh[oa]"], ["amarel[oa]"], ["azul"]],
     fillers: ["fases?", "polos?", "entre", "contra", "para", "à"],
   },
   parts: {
@@ -195,6 +196,9 @@ export const pt: Language = {
     ],
     retest: [
       "repetição",
+      "repetida",
+      "refeita",
+      "nova medida",
       "reteste",
       "segundo ensaio",
       "reensaio",
@@ -206,6 +210,11 @@ export const pt: Language = {
     time: ["hora"],
     by: [
       "executou",
+      "executor",
+      "executante",
+      "ensaiador",
+      "executado",
+      "visto",
       "ensaiou",
       "mediu",
       "realizou",
