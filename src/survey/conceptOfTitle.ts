@@ -1,5 +1,6 @@
 import { type Unit, unitSize } from "../quantities/units";
 import { WORDS } from "./conceptUnder";
+import { classOf } from "./kindOf";
 import { POINT_OF_CURVE, POINT_OF_TIME } from "./pointOfTime";
 import { operationIn } from "./stageIn";
 import { conceptOf } from "./words/sheetWords";
@@ -86,7 +87,10 @@ export const conceptOfTitle = (written: string, unit: Unit | undefined): Concept
   // The least voltage at which a breaker closes or opens is measured.
   if (concept === "minimum" && unit === "V" && operationIn([title]) !== undefined) return "reading";
   if (concept === undefined || unit === undefined) return concept;
-  if (WORDS.includes(concept)) return "reading";
+  const isWound = concept === "primary" || concept === "secondary";
+  // "Pri-Sec MΩ" is insulation.
+  if (WORDS.includes(concept) || (isWound && classOf(unit).endsWith("resistance")))
+    return "reading";
   const quantity = QUANTITY_OF[concept];
   if (quantity === undefined || unitSize(unit).quantity === quantity) return concept;
   return conceptOfUnit(unit) ?? "reading";

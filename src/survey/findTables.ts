@@ -102,6 +102,24 @@ const pointsAmong = (view: SheetView, { row, cells }: Segment): ReadonlySet<stri
     : new Set();
 };
 
+/** What a line at the foot of a table may name for each of its columns. */
+const NAMED_BELOW: readonly (Concept | undefined)[] = ["by", "tester", "instrument", "remarks"];
+
+/** Whether most cells say the same: a line of values, "passed, passed, passed". */
+const saySame = (cells: readonly Cell[]): boolean => {
+  const words = cells.filter((cell) => !isUnitAlone(cell)).map(({ text }) => text);
+  const most = Math.max(0, ...words.map((text) => words.filter((other) => other === text).length));
+  return words.length >= 3 && most >= words.length * 0.6;
+};
+
+/** The names of a series that most titles of a line are. */
+const namesAcross = (texts: readonly string[]): ReadonlySet<string> =>
+  areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
+
+/** Whether a line tells by whom or with what each column was measured: "Insulation tester | IT-4 | IT-4 | IT-2". */
+const isOfColumns = (texts: readonly string[]): boolean =>
+  NAMED_BELOW.includes(conceptOf(texts[0] ?? ""));
+
 /** Whether a stretch of a row can be the titles of a table. */
 const isHead = (view: SheetView, segment: Segment): boolean => {
   const { cells } = segment;
@@ -111,8 +129,8 @@ const isHead = (view: SheetView, segment: Segment): boolean => {
   const bare = texts.filter((text) => !/[[(]/.test(text));
   const points = pointsAmong(view, segment);
   const phases = new Set([...phasesAmong(texts), ...combinationsAmong(bare), ...points]);
-  const isName =
-    areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
+  const isName = namesAcross(texts);
+  if (isName.size > 0 && isOfColumns(texts)) return false;
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
   if (rest.some(isFigure)) return false;
   // "Limit 10 mΩ" beside "Test current 10 A" are facts over the titles.
@@ -120,10 +138,7 @@ const isHead = (view: SheetView, segment: Segment): boolean => {
   if (facts > 0 && facts >= cells.length - 1) return false;
   // "C-E, Pass" after a blank cell is the end of a line of values.
   if (rest.length > 0 && rest.every(isValue) && phases.size < 3) return false;
-  // A line that says the same in most of its cells is a line of values: "passed, passed, passed".
-  const words = rest.filter((cell) => !isUnitAlone(cell)).map(({ text }) => text);
-  const most = Math.max(0, ...words.map((text) => words.filter((other) => other === text).length));
-  if (words.length >= 3 && most >= words.length * 0.6) return false;
+  if (saySame(rest)) return false;
   const titles = rest.filter((cell) => isTitle(cell) || isUnitAlone(cell)).length;
   const answers = rest.filter(
     (cell) => isValue(cell) && !isTitle(cell) && !isUnitAlone(cell),
@@ -258,9 +273,18 @@ const withLineAbove = <H extends { top: number; head: number; left: number; righ
         view.shown(row, at + 1) === cell)
     );
   });
-  return above.length > 0 && groups.length === above.length && spans.length > 0
-    ? { ...head, top: row }
-    : head;
+  if (above.length === 0 || groups.length < above.length || spans.length === 0) return head;
+  // The line above may go on beyond the last line of titles, which has units for some columns only.
+  const whole = segmentsOf(view, row).find((segment) => overlaps(segment, head));
+  const isWhole = whole?.cells.every((cell) => !isValue(cell) && cell.text.length <= 40);
+  return whole && isWhole
+    ? {
+        ...head,
+        top: row,
+        left: Math.min(head.left, whole.left),
+        right: Math.max(head.right, whole.right),
+      }
+    : { ...head, top: row };
 };
 
 /** Whether a line is one of a form: several labels, each with a value or two. */
@@ -274,9 +298,6 @@ const isForm = (cells: readonly Cell[]): boolean => {
   ).length;
   return labels >= 2 && cells.length <= labels * 3;
 };
-
-/** What a line at the foot of a table may name for each of its columns. */
-const NAMED_BELOW: readonly (Concept | undefined)[] = ["by", "tester", "instrument", "remarks"];
 
 /** Whether a line names who did it, or with what, for each of the columns: "Operator | Aubry | Aubry". */
 const isNamesLine = (cells: readonly Cell[]): boolean =>

@@ -170,7 +170,8 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
     ...nameColumn(column, under(column.at), { phases, letters, anyLetters }, column === names),
     ...panels(column),
   }));
-  const named = withMeasuredTimes(withNumbered(withRemarks(plain, under)), under);
+  const whole = withUnits(withNumbered(withRemarks(plain, under)));
+  const named = withCalledFor(withMeasuredTimes(whole, under), under);
   // Where a column is titled as the result of readings, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
     concept === "result" && conceptOf(title) === "result";
@@ -196,6 +197,19 @@ const withRemarks = (columns: readonly SurveyColumn[], under: Under): readonly S
     last !== undefined && last.title === "" && columns.length > 2 && !under(last.at).some(isValue);
   return isRemark ? [...columns.slice(0, -1), { ...last, concept: "remarks" }] : columns;
 };
+
+/** A reading without a unit has that of the others of its group: "Alarm: set (bar) | came at". */
+const withUnits = (columns: readonly SurveyColumn[]): readonly SurveyColumn[] =>
+  columns.map((column) => {
+    const { concept, unit, group, numbers } = column;
+    if (concept !== "reading" || unit !== undefined || group === undefined || !numbers)
+      return column;
+    const units = new Set(
+      columns.flatMap((one) => (one.group === group && one.unit ? [one.unit] : [])),
+    );
+    const [only] = units;
+    return units.size === 1 && only ? { ...column, unit: only } : column;
+  });
 
 /** What is counted over columns of numbers: "Bolt 1", "Bolt 2", "Core 1". */
 const COUNTED: readonly (Concept | undefined)[] = ["part", "position", "test", "name"];
@@ -227,6 +241,33 @@ const withMeasuredTimes = (
           : column,
       )
     : columns;
+
+/** Of two columns of torques the first is what was called for, where it says the same again and again. */
+const withCalledFor = (columns: readonly SurveyColumn[], under: Under): readonly SurveyColumn[] => {
+  const torques = columns.filter(
+    ({ concept, unit, position, stage, computed }) =>
+      concept === "reading" &&
+      unit !== undefined &&
+      unitSize(unit).quantity === "torque" &&
+      position === undefined &&
+      stage === undefined &&
+      !computed,
+  );
+  const [first, second] = torques;
+  if (!first || !second || torques.length > 2) return columns;
+  const [called, applied] = [first, second].map(({ at }) => {
+    const texts = under(at).map(({ text }) => text);
+    return { lines: texts.length, several: new Set(texts).size };
+  });
+  const isCalled =
+    called !== undefined &&
+    applied !== undefined &&
+    called.several < applied.several &&
+    called.several <= called.lines / 2;
+  return isCalled
+    ? columns.map((column) => (column === first ? { ...column, concept: "required" } : column))
+    : columns;
+};
 
 /** Panels named over their columns, each over more than one: "+E1" over "U [V]" and "I [mA]". */
 const panelsAmong = (titled: readonly Titled[]): ((column: Titled) => { panel?: string }) => {

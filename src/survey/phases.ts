@@ -50,7 +50,8 @@ export const positionsAmong = (
   const written = [...new Set(texts)].filter(canBePlace).map(clean);
   // T is earth (terre, tierra) where the phases are lettered otherwise; N is it where no neutral is measured.
   const letters = written.join(" ").toUpperCase();
-  const hasT = /\b[RS]\b/.test(letters);
+  const isEarthT = written.some((text) => /^T ?[-/] ?T$/i.test(text));
+  const hasT = /\b[RS]\b/.test(letters) && !isEarthT;
   // White stands for yellow where the phases are red, white and blue.
   const hasW = /\bR\b/.test(letters) && /\bW\b/.test(letters) && /\bB\b/.test(letters);
   const earthed = (text: string) =>

@@ -36,8 +36,12 @@ const valueBeside = (view: SheetView, cell: Cell, concept: Concept): Cell | unde
     (COLON.test(cell.text) || (LIMITS.includes(concept) && next.number !== undefined));
   const below = view.at(cell.row + 1, cell.column);
   const isAbove = beside === undefined || conceptOf(beside.text) !== undefined;
-  if (isAbove && !isFar && ASKED.includes(concept) && below && conceptOf(below.text) === undefined)
-    return below;
+  // Below a label without a value beside it, what has a value of its own beside it is the next label.
+  const isLabel =
+    below !== undefined &&
+    (conceptOf(below.text) !== undefined ||
+      (beside === undefined && view.shown(cell.row + 1, cell.column + 1) !== undefined));
+  if (isAbove && !isFar && ASKED.includes(concept) && below && !isLabel) return below;
   const value = beside ?? (isFar ? next : undefined);
   return value && !COLON.test(value.text) && conceptOf(value.text) !== concept ? value : undefined;
 };

@@ -1,6 +1,7 @@
 import { beyondLimit } from "./rules/beyondLimit";
 import { calibration } from "./rules/calibration";
 import { classError } from "./rules/classError";
+import { conditions } from "./rules/conditions";
 import { correction } from "./rules/correction";
 import { dates } from "./rules/dates";
 import { drops } from "./rules/drops";
@@ -11,9 +12,12 @@ import { missingEntry } from "./rules/missingEntry";
 import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { namedLimits } from "./rules/namedLimits";
+import { names } from "./rules/names";
+import { oddVerdict } from "./rules/oddVerdict";
 import { otherLimit } from "./rules/otherLimit";
 import { quotients } from "./rules/quotients";
 import type { SurveyRule } from "./rules/rule";
+import { series } from "./rules/series";
 import { statedBound } from "./rules/statedBound";
 import { stress } from "./rules/stress";
 import { unitSlip } from "./rules/unitSlip";
@@ -28,9 +32,11 @@ export const SURVEY_RULES: readonly SurveyRule[] = [
   classError,
   missingReading,
   verdicts,
+  oddVerdict,
   stress,
   calibration,
   dates,
+  conditions,
   correction,
   workedOut,
   quotients,
@@ -38,7 +44,9 @@ export const SURVEY_RULES: readonly SurveyRule[] = [
   otherLimit,
   unitSlip,
   duplicates,
+  names,
   likeness,
+  series,
   drops,
   missingEntry,
   missingRow,

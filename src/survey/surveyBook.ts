@@ -177,7 +177,7 @@ const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefi
   return readTable({
     ...found,
     around: {
-      heading,
+      heading: words,
       facts: joinFacts(facts, joinFacts(factsOfLabels(near), general)),
       words: [...words.map(({ text }) => text), ...sheet.top.map(({ text }) => text), view.name],
       panel: panel ?? view.name,

@@ -85,6 +85,15 @@ export const survey = {
     `The error is ${error} %; class ${name} allows ±${most} % at the rated value (${document}): why?`,
   apart: (value: string, least: string, share: number) =>
     `${value} is ${share} % above the lowest of its kind here, ${least}: why?`,
+  offSeries: (value: string, middle: string) =>
+    `${value} lies off the others, which are close to ${middle}: are the digits right?`,
+  otherName: (name: string, other: string) =>
+    `"${name}" stands here, and "${other}" elsewhere: is the same panel meant?`,
+  oddTemperature: (value: string, middle: string) =>
+    `${value} is no temperature of this test; the middle of the table is ${middle}: are the digits or the unit right?`,
+  oddHumidity: (text: string) => `A humidity lies between 0 and 100 %; "${text}" does not.`,
+  oddResult: (text: string, usual: string, times: number) =>
+    `"${text}" says neither passed nor failed; ${count(times, { one: "line says", other: "lines say" })} "${usual}".`,
   notTogether: (apart: string, most: string) =>
     `The poles operate ${apart} apart; at most ${most} is usual.`,
   falls: (value: string, before: string) =>

@@ -17,13 +17,13 @@ const named = (
   );
 };
 
-const inBlocks = ({ survey, text }: SurveyContext): Finding[] =>
+const inBlocks = ({ survey, today, text }: SurveyContext): Finding[] =>
   survey.blocks.flatMap((block) => {
     const used = block.entries.flatMap((entry) => {
       const cell = entry.beside.instrument;
       const instrument = cell && entry.cell && named(survey.instruments, cell.text);
       const day = dayOfEntry(entry);
-      return cell && instrument && day !== undefined && day > instrument.due
+      return cell && instrument && day !== undefined && day > instrument.due && day <= today
         ? [{ entry, cell, instrument, day }]
         : [];
     });

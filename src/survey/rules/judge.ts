@@ -56,7 +56,8 @@ const judgedBy = ({ cell, unit, beside, kind }: Entry, limit: Limit): Judged | u
     return share && { cell: share, unit: "%" };
   }
   const { corrected } = beside;
-  if (corrected?.number !== undefined && fits(limit, corrected.unit ?? unit))
+  // Without its reading a corrected value is judged by nothing: the reading is told as missing.
+  if (cell && corrected?.number !== undefined && fits(limit, corrected.unit ?? unit))
     return { cell: corrected, unit: corrected.unit ?? unit };
   return cell && fits(limit, unit) ? { cell, unit } : undefined;
 };

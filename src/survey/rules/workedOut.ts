@@ -2,40 +2,60 @@ import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry, SurveyColumn } from "../block";
 import type { Cell } from "../cells";
+import { isSummary } from "../nameColumns";
+import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 
-/** A way to work out what a column states from the readings of a line. */
+/** A way to work out what a column states from several numbers. */
 interface Way {
   readonly name: string;
-  readonly of: (line: readonly Entry[]) => number | undefined;
+  readonly of: (numbers: readonly number[]) => number;
 }
 
-const numbers = (line: readonly Entry[]) => line.flatMap(({ cell }) => cell?.number ?? []);
-const mean = (values: readonly number[]) =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
-const several = (of: (values: readonly number[]) => number) => (line: readonly Entry[]) => {
-  const values = numbers(line);
-  return values.length < 2 ? undefined : of(values);
-};
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+const mean = (values: readonly number[]) => sum(values) / values.length;
+const highest = (values: readonly number[]) => Math.max(...values);
+const lowest = (values: readonly number[]) => Math.min(...values);
+
+const TOTALS: readonly Way[] = [
+  { name: "mean", of: mean },
+  { name: "sum", of: sum },
+  { name: "lowest", of: lowest },
+  { name: "highest", of: highest },
+];
 
 const SPREADS: readonly Way[] = [
   {
     name: "highest above lowest, in percent of the lowest",
-    of: several((all) => (Math.max(...all) / Math.min(...all) - 1) * 100),
+    of: (all) => (highest(all) / lowest(all) - 1) * 100,
   },
   {
     name: "highest less lowest, in percent of the mean",
-    of: several((all) => ((Math.max(...all) - Math.min(...all)) / mean(all)) * 100),
+    of: (all) => ((highest(all) - lowest(all)) / mean(all)) * 100,
   },
   {
     name: "highest less lowest, in percent of the highest",
-    of: several((all) => (1 - Math.min(...all) / Math.max(...all)) * 100),
+    of: (all) => (1 - lowest(all) / highest(all)) * 100,
   },
   {
     name: "furthest from the mean, in percent",
-    of: several((all) => Math.max(...all.map((one) => Math.abs(one / mean(all) - 1))) * 100),
+    of: (all) => highest(all.map((one) => Math.abs(one / mean(all) - 1))) * 100,
   },
-  { name: "highest less lowest", of: several((all) => Math.max(...all) - Math.min(...all)) },
+  { name: "highest less lowest", of: (all) => highest(all) - lowest(all) },
+  { name: "highest through lowest", of: (all) => highest(all) / lowest(all) },
+];
+
+const CHANGES: readonly Way[] = [
+  { name: "the last through the first", of: (all) => (all.at(-1) ?? 0) / (all[0] ?? 0) },
+  {
+    name: "the last through the first, in percent",
+    of: (all) => ((all.at(-1) ?? 0) / (all[0] ?? 0)) * 100,
+  },
+  {
+    name: "the last less the first, in percent of the first",
+    of: (all) => ((all.at(-1) ?? 0) / (all[0] ?? 0) - 1) * 100,
+  },
+  { name: "the last less the first", of: (all) => (all.at(-1) ?? 0) - (all[0] ?? 0) },
 ];
 
 const ratioOf = (cell: Cell | undefined): number | undefined => {
@@ -44,7 +64,13 @@ const ratioOf = (cell: Cell | undefined): number | undefined => {
   return high === undefined ? undefined : Number(high) / Number(low);
 };
 
-const ERRORS: readonly Way[] = [
+/** What a line comes to by one way; undefined where it lacks a number for it. */
+interface Sum {
+  readonly name: string;
+  readonly of: (line: readonly Entry[]) => number | undefined;
+}
+
+const ERRORS: readonly Sum[] = [
   {
     name: "reading against what is expected, in percent",
     of: ([entry]) => {
@@ -60,7 +86,7 @@ const ERRORS: readonly Way[] = [
     of: ([entry]) => {
       const ratio = ratioOf(entry?.beside.ratio);
       const primary = entry?.beside.primary?.number;
-      const secondary = entry?.cell?.number;
+      const secondary = entry?.beside.secondary?.number ?? entry?.cell?.number;
       return ratio === undefined || primary === undefined || secondary === undefined
         ? undefined
         : ((ratio * secondary - primary) / primary) * 100;
@@ -77,36 +103,100 @@ const isSame = (cell: Cell, value: number): boolean => {
   );
 };
 
-const inColumn = (
-  block: Block,
-  column: SurveyColumn,
-  ways: readonly Way[],
-  { text }: SurveyContext,
-): Finding[] => {
-  const lines = groupBy(
+/** Columns of numbers right before one, of one unit: what it may sum up. */
+const runBefore = (block: Block, { at }: SurveyColumn): readonly number[] => {
+  const run: SurveyColumn[] = [];
+  for (const column of block.columns.filter((one) => one.at < at).toReversed()) {
+    const isOf = column.numbers && (run.length === 0 || column.unit === run[0]?.unit);
+    if (!isOf) break;
+    run.unshift(column);
+  }
+  return run.map((column) => column.at);
+};
+
+/** Columns whose numbers another may be worked out from: the readings, those of one operation or group, and the columns before it. */
+const sourcesOf = (block: Block, column: SurveyColumn): readonly (readonly number[])[] => {
+  const read = [...new Set(block.entries.map((entry) => entry.column))].filter(
+    ({ stage, at }) =>
+      at !== column.at &&
+      (stage === undefined || column.stage === undefined || stage === column.stage),
+  );
+  const groups = [
+    read,
+    ...groupBy(read, ({ operation, stage }) => `${operation} ${stage}`),
+    ...groupBy(read, ({ group }) => String(group)),
+  ].map((group) => group.map(({ at }) => at));
+  const all = [...groups, runBefore(block, column)].filter(({ length }) => length >= 2);
+  return groupBy(all, (ats) => ats.join()).flatMap(([first]) => (first ? [first] : []));
+};
+
+const sumsOver = (block: Block, ways: readonly Way[], ats: readonly number[]): Sum[] =>
+  ways.map(({ name, of }) => ({
+    name,
+    of: ([entry]) => {
+      const numbers = ats.flatMap((at) => (entry && block.at(entry.line, at)?.number) ?? []);
+      return numbers.length < ats.length ? undefined : of(numbers);
+    },
+  }));
+
+interface Line {
+  readonly line: readonly Entry[];
+  readonly first: Entry;
+  readonly cell: Cell;
+}
+
+const linesWith = (block: Block, { at, stage }: SurveyColumn): Line[] =>
+  groupBy(
     block.entries.filter(
-      ({ column: own }) =>
-        own.stage === undefined || column.stage === undefined || own.stage === column.stage,
+      ({ column }) => column.stage === undefined || stage === undefined || column.stage === stage,
     ),
     ({ line }) => String(line),
   ).flatMap((line) => {
     const [first] = line;
-    const cell = first && block.at(first.line, column.at);
-    return first &&
-      cell?.number !== undefined &&
-      line.every((entry) => entry.cell?.number !== undefined)
-      ? [{ line, first, cell }]
-      : [];
+    const cell = first && block.at(first.line, at);
+    return first && cell?.number !== undefined ? [{ line, first, cell }] : [];
   });
-  if (lines.length < 4) return [];
-  const way = ways.find(
-    ({ of }) =>
-      lines.filter(({ line, cell }) => {
-        const value = of(line);
-        return value !== undefined && isSame(cell, value);
-      }).length >=
-      lines.length * 0.7,
-  );
+
+/** Lines from which on a way shows, and the share of them that has to follow it. */
+const [ENOUGH, SHARE] = [4, 0.65];
+
+/** The way that most lines follow. */
+const wayOf = (lines: readonly Line[], sums: readonly Sum[]): Sum | undefined => {
+  const counted = sums.map((one) => {
+    const values = lines.map(({ line, cell }) => ({ cell, value: one.of(line) }));
+    const worked = values.filter(({ value }) => value !== undefined);
+    const same = worked.filter(({ cell, value }) => value !== undefined && isSame(cell, value));
+    return { one, worked: worked.length, same: same.length };
+  });
+  const [best] = counted
+    .filter(({ worked, same }) => worked >= ENOUGH && same >= worked * SHARE)
+    .sort((one, other) => other.same - one.same);
+  return best?.one;
+};
+
+/** Columns that may be worked out from others of their line. */
+const WORKED: readonly (Concept | undefined)[] = ["spread", "error", "change", undefined];
+
+/** Whether numbers show how they come about: several of them, most with two figures. */
+const areTelling = (lines: readonly Line[]): boolean => {
+  const texts = lines.map(({ cell }) => cell.text);
+  const telling = texts.filter((text) => text.replace(/\D|^0[.,]?0*/g, "").length >= 2);
+  return new Set(texts).size >= 3 && telling.length >= texts.length * 0.6;
+};
+
+const sumsFor = (block: Block, column: SurveyColumn, lines: readonly Line[]): readonly Sum[] => {
+  const sources = sourcesOf(block, column);
+  const over = (ways: readonly Way[]) => sources.flatMap((ats) => sumsOver(block, ways, ats));
+  if (column.concept === "spread") return [...over(SPREADS), ...ERRORS];
+  if (column.concept === "error") return ERRORS;
+  if (column.concept === "change") return over(CHANGES);
+  return areTelling(lines) ? over([...TOTALS, ...SPREADS]) : [];
+};
+
+const inColumn = (block: Block, column: SurveyColumn, { text }: SurveyContext): Finding[] => {
+  const lines = linesWith(block, column);
+  if (lines.length < ENOUGH) return [];
+  const way = wayOf(lines, sumsFor(block, column, lines));
   return way === undefined
     ? []
     : lines.flatMap(({ line, first, cell }) => {
@@ -130,17 +220,56 @@ const inColumn = (
       });
 };
 
-/** A spread or an error that does not follow from the readings of its line as in the other lines. */
+/** Typed lines of sums under the lines of a table: where one way holds for most columns, the others follow it too. */
+const inSummaries = (block: Block, { text }: SurveyContext): Finding[] => {
+  const [first, last] = block.span;
+  const rows = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  let from = first;
+  return rows.flatMap((row): Finding[] => {
+    const cells = block.columns.flatMap(({ at }) => block.at(row, at) ?? []);
+    if (!isSummary(cells)) return [];
+    const lines = block.lines.filter((line) => line >= from && line < row);
+    from = row + 1;
+    const summed = block.columns.flatMap(({ at, title }) => {
+      const cell = block.at(row, at);
+      const numbers = lines.flatMap((line) => block.at(line, at)?.number ?? []);
+      return cell?.number !== undefined && cell.formula === undefined && numbers.length >= 2
+        ? [{ cell, title, numbers }]
+        : [];
+    });
+    const off = TOTALS.map((way) => ({
+      way,
+      wrong: summed.filter(({ cell, numbers }) => !isSame(cell, way.of(numbers))),
+    })).find(({ wrong }) => wrong.length > 0 && wrong.length < summed.length / 2);
+    return (off?.wrong ?? []).map(({ cell, title, numbers }) => {
+      const value = off?.way.of(numbers) ?? 0;
+      return findingAt(
+        "survey-worked-out",
+        "query",
+        block,
+        { kind: block.kinds[0] ?? "", panel: "", position: "" },
+        cell.address,
+        text.doesNotAddUp(title, written(cell.number ?? 0), written(value), off?.way.name ?? ""),
+        { found: cell.text, expected: written(value) },
+      );
+    });
+  });
+};
+
+/** A mean, a spread, an error or a sum that does not follow from the readings as in the other lines or columns. */
 export const workedOut: SurveyRule = {
   id: "survey-worked-out",
   find: (context) =>
-    context.survey.blocks.flatMap((block) =>
-      block.columns.flatMap((column) =>
-        column.concept === "spread"
-          ? inColumn(block, column, SPREADS, context)
-          : column.concept === "error"
-            ? inColumn(block, column, ERRORS, context)
-            : [],
-      ),
-    ),
+    context.survey.blocks.flatMap((block) => {
+      const read = new Set(block.entries.map(({ column }) => column.at));
+      return [
+        ...block.columns
+          .filter(
+            ({ at, concept, numbers }) =>
+              numbers && WORKED.includes(concept) && (!read.has(at) || concept !== undefined),
+          )
+          .flatMap((column) => inColumn(block, column, context)),
+        ...inSummaries(block, context),
+      ];
+    }),
 };

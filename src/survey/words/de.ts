@@ -35,10 +35,14 @@ export const de: SheetWords = {
     class: ["(?:genauigkeits)?klasse", "kl"],
     ratio: ["(?:.* )?(?:übersetzung|nennübersetzung|bemessungsübersetzung)(?: .*)?"],
     required: [
+      "(?:nenndruck|solldruck|fülldruck soll|(?:.* )?(?:verlangt|gefordert|vorgegeben)(?:es|er)?)(?: \\S+)?",
       "erwartet(?: .*)?",
       "(?:soll|sollwert|vorgabe|nennwert|solldrehmoment|sollmoment|sollzeit|vorgeschrieben|gefordert|erforderlich|nenn)(?: .*)?",
     ],
-    minimum: ["(?:.* )?(?:mindestwert|mindestens|minimum|min|mind|mindest.*|untergrenze)(?: .*)?"],
+    minimum: [
+      "(?:sperre|sperrdruck|blockierung)(?: (?!kam|ansprach|ausgelöst).*)?",
+      "(?:.* )?(?:mindestwert|mindestens|minimum|min|mind|mindest.*|untergrenze)(?: .*)?",
+    ],
     maximum: ["(?:.* )?(?:höchstwert|maximum|max|maximalwert|höchst.*|obergrenze)(?: .*)?"],
     limit: ["(?:.* )?(?:grenzwert|zulässig|grenze|zul|kriterium|toleranz)(?: .*)?"],
     voltage: [
@@ -47,7 +51,7 @@ export const de: SheetWords = {
       "(?:mess|prüf)bedingung(?:en)?",
     ],
     current: ["(?:.* )?(?:strom|prüfstrom|messstrom)(?: .*)?"],
-    date: ["(?:.* )?(?:datum|prüfdatum|tag)(?: .*)?", "(?:geprüft|gemessen) am"],
+    date: ["am", "(?:.* )?(?:datum|prüfdatum|tag)(?: .*)?", "(?:geprüft|gemessen) am"],
     time: ["uhrzeit", "zeit"],
     result: [
       "(?:.* )?(?:befund|ergebnis|bewertung|beurteilung|urteil|bestanden|prüfergebnis)(?: .*)?",
@@ -77,11 +81,13 @@ export const de: SheetWords = {
     ],
     test: ["(?:prüfung|prüfart|messung|art der prüfung)"],
     panel: [
+      "gasraum(?: .*)?",
       "(?:.* )?(?:schaltfeld|feld|zelle|schrank|abgang|anlage|leistungsschalter|schalter|feldbezeichnung|feld ?nr|betriebsmittelkennzeichen|bmk)(?: (?:nr|bezeichnung))?",
     ],
     name: ["(?:funktion|bezeichnung|benennung|verbraucher|abzweig)(?: .*)?"],
     index: ["(?:polarisationsindex|pi)(?: .*)?"],
     reading: [
+      "(?:kam|ansprach|angesprochen|ausgelöst)(?: (?:bei|um))?(?: .*)?",
       "(?:.* )?(?:messwert|istwert|widerstand|isolationswiderstand|übergangswiderstand|gemessen|wert|ist|istmoment|istzeit|anzeige|angezeigt|ermittelt|drehmoment|anzugsmoment|einschaltzeit|ausschaltzeit)(?: .*)?",
       "r ?iso(?: .*)?",
     ],

@@ -6,6 +6,7 @@ export const en: SheetWords = {
       "(?:.* )?corr(?:ected|d)?(?: .*)?",
       "(?:.* )?normali[sz]ed(?: .*)?",
       "(?:.* )?(?:r|ir|mω|gω|megohms?|gigohms?|mohms?|gohms?|meg|gig|resistance|value)(?: \\S+)?(?: at| to)? (?:20|40|25|60|68|104) ?(?:°c|°f|c|f|degc|deg c|deg f)(?: .*)?",
+      "(?:.* )?(?:kpa|mpa|bar|psi|pressure)(?: abs| rel| gauge| g)? (?:at|to) (?:20|68) ?(?:°c|°f|c|f|degc|deg c|deg f)",
       "r ?(?:20|40)(?: .*)?",
       "(?:(?:the )?same )?(?:at )?(?:20|40|68|104) ?(?:°c|°f|c|f|deg c|deg f)(?: .*)?",
     ],
@@ -86,10 +87,12 @@ export const en: SheetWords = {
     ratio: [
       "plate",
       "(?:ct |rated |nameplate |plate |tap )?ratio(?: (?:a|plate|nameplate|rated))?",
+      "tap (?:used|ratio|position|tested)",
       "tap",
     ],
     required: [
       "(?:required|reqd?|specified|spec|setting|call ?out|nominal|nom|target|should be|filling|fill|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
+      "(?:alarm|lock ?out|block(?:ing)?|close block|trip)(?: stage)? (?:set|setting)(?: .*)?",
       "(?:.* )?(?:torque )?(?:required|specified|spec|called(?: for)?|expected)(?: \\S+)?",
       "torque (?:set ?point|target|nominal|nom|to apply)(?: .*)?",
     ],

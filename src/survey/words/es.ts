@@ -4,7 +4,7 @@ export const es: SheetWords = {
   titles: {
     corrected: [".*corregid[oa].*", "(?:.* )?a 20 ?°?c(?: .*)?", ".*normalizad[oa].*"],
     change: [".*(?:después antes|antes después|variación|relación después).*"],
-    spread: [".*(?:desviación|diferencia|dispersión|desequilibrio|discrepancia|desv).*"],
+    spread: [".*(?:desviación|diferencia|dispersión|desequilibrio|discrepancia|desv|\\bdisc\\b).*"],
     error: [".*\\berror\\b.*"],
     due: [
       ".*(?:vence|vencimiento|válido hasta|vigente hasta|caduca|próxima calibración).*",
@@ -23,6 +23,7 @@ export const es: SheetWords = {
     class: ["clase(?: de precision)?", "cl"],
     ratio: ["(?:.* )?(?:relación(?: de transformación)?|rtc)(?: .*)?"],
     required: [
+      "(?:.* )?(?:pedid[oa]|solicitad[oa]|indicad[oa] por .*)(?: \\S+)?",
       "(?:requerid[oa]|especificad[oa]|esperad[oa]|exigid[oa]|prescrit[oa]|nominal|patrón|referencia|teóric[oa]|consigna|par (?:requerido|especificado|nominal|prescrito)|valor nominal)(?: .*)?",
     ],
     minimum: ["(?:.* )?(?:mínim[oa]|mín|min)(?: .*)?"],
@@ -56,6 +57,7 @@ export const es: SheetWords = {
     name: ["(?:función|servicio|descripción|nombre|alimentador|salida|denominación)(?: .*)?"],
     index: ["(?:índice de polarización|ip)(?: .*)?"],
     reading: [
+      "(?:actuó|operó|apareció) (?:a|en)(?: .*)?",
       "(?:.* )?(?:resistencia|lectura|valor|medido|medida|aislamiento|indicación|indicad[oa]|leíd[oa]|obtenid[oa]|registrad[oa]|par aplicado|par medido|par)(?: .*)?",
       "(?:tiempo de )?(?:cierre|apertura)(?: .*)?",
     ],

@@ -13,13 +13,14 @@ export const fr: SheetWords = {
     leakage: [".*(?:fuite|courant de fuite).*"],
     factor: ["(?:.* )?(?:facteur|coefficient|coef)(?: .*)?"],
     humidity: [".*humidité.*", "hr"],
-    air: ["(?:.* )?(?:ambiante?|air)(?: .*)?"],
+    air: ["ambiance(?: .*)?", "(?:.* )?(?:ambiante?|air)(?: .*)?"],
     temperature: ["(?:.* )?(?:température|temp)(?: .*)?"],
     primary: ["(?:.* )?primaire(?: .*)?"],
     secondary: ["(?:.* )?secondaire(?: .*)?", "[iu] ?sec(?: .*)?"],
     class: ["classe(?: de precision)?", "cl"],
     ratio: ["(?:.* )?(?:rapport(?: de transformation| assigné)?)(?: .*)?"],
     required: [
+      "(?:.* )?(?:demandée?|exigée?|de consigne)(?: \\S+)?",
       "(?:prescrit|spécifié|nominal|requise?|demandée?|attendue?|théorique|couple (?:prescrit|spécifié|nominal|requis|demandé)|consigne)(?: .*)?",
     ],
     minimum: ["(?:.* )?(?:minimum|mini|min|minimal|minimale)(?: .*)?"],
@@ -27,7 +28,7 @@ export const fr: SheetWords = {
     limit: ["(?:.* )?(?:limite|seuil|admissible|admis|critère|tolérance|exigée?)(?: .*)?"],
     voltage: ["(?:.* )?(?:tension)(?: .*)?"],
     current: ["(?:.* )?(?:courant|intensité)(?: .*)?"],
-    date: ["(?:.* )?(?:date|jour)(?: .*)?", "(?:mesuré|essayé) le"],
+    date: ["le", "(?:.* )?(?:date|jour)(?: .*)?", "(?:mesuré|essayé) le"],
     time: ["heure"],
     result: [
       "(?:.* )?(?:résultat|verdict|conclusion|avis|conforme|statut|conformité|décision|appréciation)(?: .*)?",
@@ -56,6 +57,7 @@ export const fr: SheetWords = {
     name: ["(?:fonction|désignation|départ|libellé|nom|affectation)(?: .*)?"],
     index: ["(?:indice de polarisation|ip)(?: .*)?"],
     reading: [
+      "(?:apparue?|déclenchée?|survenue?) à(?: .*)?",
       "(?:.* )?(?:résistance|mesurée?|valeur|relevée?|isolement|lecture|lue?|obtenue?|constatée?|couple|couple appliqué)(?: .*)?",
       "(?:temps de )?(?:fermeture|ouverture)(?: .*)?",
     ],

@@ -20,6 +20,7 @@ export const pt: SheetWords = {
     class: ["classe(?: de exatidao)?"],
     ratio: ["(?:.* )?(?:relação(?: de transformação)?)(?: .*)?"],
     required: [
+      "(?:.* )?(?:pedid[oa]|solicitad[oa]|exigid[oa])(?: \\S+)?",
       "(?:requerid[oa]|especificad[oa]|previst[oa]|esperad[oa]|exigid[oa]|nominal|padrão|referência|teóric[oa]|torque (?:requerido|especificado|nominal)|valor nominal)(?: .*)?",
     ],
     minimum: ["(?:.* )?(?:mínim[oa]|mín|min)(?: .*)?"],
@@ -54,6 +55,7 @@ export const pt: SheetWords = {
     name: ["(?:função|serviço|descrição|nome|alimentador|saída)(?: .*)?"],
     index: ["(?:índice de polarização|ip)(?: .*)?"],
     reading: [
+      "(?:atuou|operou|apareceu) (?:a|em)(?: .*)?",
       "(?:.* )?(?:resistência|leitura|valor|medido|medida|isolamento|isolação|indicação|indicad[oa]|lid[oa]|obtid[oa]|registad[oa]|torque|torque aplicado|binário aplicado)(?: .*)?",
       "(?:tempo de )?(?:fechamento|fecho|abertura)(?: .*)?",
     ],
