@@ -72,7 +72,7 @@ export interface Tally {
 /** Of the readings of one block, which alone are pairs. */
 export const tallyOf = (values: readonly number[], grain: Grain): Tally => {
   const sorted = inOrder(values);
-  const single = Float64Array.from(new Set(sorted));
+  const single = sorted.filter((value, at) => value !== sorted[at - 1]);
   return {
     readings: sorted.length,
     pairs: pairsOf(sorted.length),
@@ -122,7 +122,8 @@ function equalPairs(sorted: Float64Array): number {
 /** Pairs of different values that lie no more than a few steps apart. */
 function nearPairs(sorted: Float64Array, grain: Grain): number {
   let [near, from] = [0, 0];
-  for (const [at, value] of sorted.entries()) {
+  for (let at = 0; at < sorted.length; at++) {
+    const value = sorted[at] ?? 0;
     const reach = (NEAR + 0.5) * stepAt(value, grain);
     while (value - (sorted[from] ?? value) > reach) from++;
     near += at - from;
@@ -130,10 +131,17 @@ function nearPairs(sorted: Float64Array, grain: Grain): number {
   return near;
 }
 
-const quantile = (numbers: readonly number[]): number => {
-  const sorted = inOrder(numbers);
-  return sorted[Math.floor(MOST * (sorted.length - 1))] ?? 0;
-};
+/** The least whole number from 0 on that most of some do not exceed. */
+function quantile(numbers: readonly number[]): number {
+  const counts: number[] = [];
+  for (const number of numbers) counts[number] = (counts[number] ?? 0) + 1;
+  let above = Math.floor(MOST * (numbers.length - 1));
+  for (const [number, count = 0] of counts.entries()) {
+    if (above < count) return number;
+    above -= count;
+  }
+  return 0;
+}
 
 /** In so many tables chance makes one such likeness, of which it would make so many in this one. */
 export const seldom = (expected: number): string =>

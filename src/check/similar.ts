@@ -168,14 +168,16 @@ export function robust(numbers: readonly number[]): { centre: number; spread: nu
 
 /** Numbers from the least to the greatest, each as often as it is there. */
 export const inOrder = (numbers: Iterable<number>): Float64Array =>
-  Float64Array.from(numbers).sort();
+  (Array.isArray(numbers) ? new Float64Array(numbers) : Float64Array.from(numbers)).sort();
 
 /** Digits after the decimal point of a number as it is written. */
 export function decimals(value: number): number {
   const size = Math.abs(value);
   if (size >= 1e-6 && size < 1e9)
-    for (const [digits, power] of POWERS.entries())
+    for (let digits = 0; digits < POWERS.length; digits++) {
+      const power = POWERS[digits] ?? 1;
       if (Math.round(value * power) / power === value) return digits;
+    }
   const text = String(value);
   const point = text.indexOf(".");
   return point < 0 ? 0 : text.length - point - 1;

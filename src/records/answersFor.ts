@@ -1,6 +1,6 @@
 import { alikeIn, cellsOf } from "./cellsOf";
 import type { CellValue, Row } from "./kind";
-import { watch } from "./onceForAlike";
+import { watcher } from "./onceForAlike";
 
 /** Rows by which is seen what an answer reads, and whether a column holds ever other numbers. */
 const TRIED = 32;
@@ -27,25 +27,18 @@ function shared(
   rows: readonly Row[],
   answer: (row: Row) => CellValue,
 ): readonly CellValue[] | undefined {
-  const reads = new Set<string>();
-  let isWhole = false;
-  const watched = (row: number): CellValue => {
-    const seen = watch(rows[row] ?? {});
-    const found = answer(seen.row);
-    for (const id of seen.reads) reads.add(id);
-    isWhole ||= seen.asWhole();
-    return found;
-  };
+  const { over, reads, asWhole } = watcher();
+  const watched = (row: number): CellValue => answer(over(rows[row] ?? {}));
   triedOf(rows.length).forEach(watched);
   // A row that reads a cell that none before it did may part a group: then all is grouped anew.
   for (let known = -1; known !== reads.size; ) {
     known = reads.size;
     const ids = [...reads];
-    if (isWhole || ids.some((id) => isVaried(cellsOf(rows, id)))) return undefined;
+    if (asWhole() || ids.some((id) => isVaried(cellsOf(rows, id)))) return undefined;
     const { group, first } = alikeIn(rows, coarseFirst(rows, ids));
     if (first.length > VARIED * rows.length) return undefined;
     const answers = first.map(watched);
-    if (!isWhole && known === reads.size) return Array.from(group, (its) => answers[its] ?? null);
+    if (!asWhole() && known === reads.size) return Array.from(group, (its) => answers[its] ?? null);
   }
   return undefined;
 }

@@ -36,12 +36,15 @@ function setCells(
   cells: readonly CellValue[],
 ): readonly CellValue[] {
   let isSame = true;
+  const stored = cellsOf(given, id);
   for (let at = 0; at < cells.length; at++) {
     const [row = {}, cell = null] = [computed[at], cells[at]];
-    if (row[id] === cell) continue;
+    const isGiven = row === given[at];
+    // What is not there at all is blank from now on.
+    if ((isGiven ? stored[at] : row[id]) === cell && (cell !== null || id in row)) continue;
     isSame = false;
-    if (row === given[at]) computed[at] = { ...row, [id]: cell };
+    if (isGiven) computed[at] = { ...row, [id]: cell };
     else (row as Record<string, CellValue>)[id] = cell;
   }
-  return isSame ? cellsOf(given, id) : cells;
+  return isSame ? stored : cells;
 }

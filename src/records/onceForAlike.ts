@@ -28,37 +28,52 @@ export function onceForAlike<T>(answer: (row: Row) => T): (row: Row) => T {
     while (step?.reads !== undefined) step = step.by.get(row[step.reads]);
     if (step) return step.answer as T;
     worked += 1;
-    const watched = watch(row);
-    const found = answer(watched.row);
+    const watched = watcher();
+    const found = answer(watched.over(row));
     if (watched.asWhole() || (worked > TRIED && worked * 2 > asked)) isRemembered = false;
     first = isRemembered ? withAnswer(first, [...watched.reads], row, found) : undefined;
     return found;
   };
 }
 
-/** A row that notes the cells that are read of it. */
-export function watch(row: Row) {
+/** Looks over the shoulder of whoever reads a row. */
+export interface Watcher {
+  /** The row as it is handed to the reader, which is done with it before the next one is asked for. */
+  readonly over: (row: Row) => Row;
+  /** The cells that were read of the rows so far. */
+  readonly reads: ReadonlySet<string>;
+  /** Whether one of them was read as a whole. */
+  readonly asWhole: () => boolean;
+}
+
+export function watcher(): Watcher {
   const reads = new Set<string>();
   let isWhole = false;
-  const whole = () => {
-    isWhole = true;
-    return undefined;
-  };
-  const watched = new Proxy(row, {
-    get: (cells, id) => {
-      reads.add(String(id));
-      return cells[String(id)];
+  let row: Row = {};
+  const watched = new Proxy({} as Row, {
+    get: (_target, id) => {
+      reads.add(id as string);
+      return row[id as string];
     },
-    has: (cells, id) => {
-      whole();
-      return id in cells;
+    has: (_target, id) => {
+      isWhole = true;
+      return id in row;
     },
-    ownKeys: (cells) => {
-      whole();
-      return Reflect.ownKeys(cells);
+    ownKeys: () => {
+      isWhole = true;
+      return Reflect.ownKeys(row);
     },
+    getOwnPropertyDescriptor: (_target, id) =>
+      id in row ? { value: row[id as string], enumerable: true, configurable: true } : undefined,
   });
-  return { row: watched, reads, asWhole: () => isWhole };
+  return {
+    over: (next) => {
+      row = next;
+      return watched;
+    },
+    reads,
+    asWhole: () => isWhole,
+  };
 }
 
 /** The steps with one more way to an answer: through the cells that were read, in their order. */

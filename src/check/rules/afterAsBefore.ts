@@ -1,4 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
+import { alikeIn, cellsOf } from "../../records/cellsOf";
 import { keyIds } from "../../records/kind";
 import { chanceIn, seldom, type Tally, tallyOf, together } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
@@ -38,14 +39,16 @@ interface Pair {
 /** By the row of the reading after. */
 function pairsOf(table: JudgedTable, { columns, read }: Reckoning): ReadonlyMap<number, Pair[]> {
   const ids = keyIds(table.kind).filter((id) => id !== STAGE);
-  const placeOf = (row: number) => ids.map((id) => table.rows[row]?.[id]).join("\u0000");
-  const before = new Map<string, number>();
-  for (const [row, { stage }] of table.rows.entries())
-    if (stage === "before") before.set(placeOf(row), row);
+  const place = alikeIn(table.rows, ids).group;
+  const stages = cellsOf(table.rows, STAGE);
+  const before = new Map<number | undefined, number>();
+  stages.forEach((stage, row) => {
+    if (stage === "before") before.set(place[row], row);
+  });
   return new Map(
-    table.rows.flatMap(({ stage }, row) => {
-      const was = before.get(placeOf(row));
-      if (stage !== "after" || was === undefined || table.aside.has(row)) return [];
+    stages.flatMap((stage, row) => {
+      const was = stage === "after" ? before.get(place[row]) : undefined;
+      if (was === undefined || table.aside.has(row)) return [];
       const pairs = [...columns.keys()].flatMap((column): Pair[] => {
         const [one, other] = [read(was, column), read(row, column)];
         return typeof one === "number" && typeof other === "number"

@@ -1,4 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
+import { cellsOf } from "../../records/cellsOf";
 import type { Column } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { type JudgedTable, type Rule, where } from "../context";
@@ -27,19 +28,19 @@ function patternOf(
 ): Finding[] {
   if (column.accepts?.type !== "reading" || !column.unit) return [];
   const { unit } = column;
-  const values = table.rows.flatMap((row, at) => {
-    const value = table.aside.has(at) ? undefined : exactly(row[column.id], unit);
-    return value !== undefined && value > 0 ? [{ at, value }] : [];
-  });
-  const sorted = inOrder(values.map(({ value }) => value));
-  const places = values.reduce((most, { value }) => Math.max(most, decimals(value)), 0);
-  const long = values.filter(({ value }) => value >= 100 * 10 ** -places);
+  const read = cellsOf(table.rows, column.id).map((cell, at) =>
+    cell === null || table.aside.has(at) ? undefined : exactly(cell, unit),
+  );
+  const values = read.filter((value) => value !== undefined && value > 0) as number[];
+  const sorted = inOrder(values);
+  const places = values.reduce((most, value) => Math.max(most, decimals(value)), 0);
+  const long = values.filter((value) => value >= 100 * 10 ** -places);
   if (long.length < ENOUGH) return [];
   const quarter = (share: number) => sorted[Math.floor(share * (sorted.length - 1))] ?? 0;
   const step = 10 ** (Math.floor(Math.log10(quarter(0.5))) - 2);
   if ((quarter(0.75) - quarter(0.25)) / step < SPAN) return [];
   const counts = Array.from({ length: 10 }, () => 0);
-  for (const { value } of long) {
+  for (const value of long) {
     const digit = Number(value.toExponential(2)[3]);
     counts[digit] = (counts[digit] ?? 0) + 1;
   }
@@ -50,7 +51,7 @@ function patternOf(
     {
       rule: "digit-pattern",
       weight: "note",
-      ...where(table, long[0]?.at ?? 0, column.id),
+      ...where(table, Math.max(0, read.indexOf(long[0])), column.id),
       message: text.message(column.header, {
         readings: long.length,
         counts,

@@ -13,7 +13,8 @@ export const duplicatedRow: Rule = {
     const { furtherBy = [] } = table.kind;
     return table.keys.flatMap((key, row): Finding[] => {
       if (table.aside.has(row)) return [];
-      const name = [key, ...furtherBy.map((id) => table.rows[row]?.[id])].join("\u0000");
+      const further = furtherBy.map((id) => table.rows[row]?.[id]);
+      const name = further.length === 0 ? key : [key, ...further].join("\u0000");
       const earlier = seen.get(name);
       if (earlier === undefined) {
         seen.set(name, row);

@@ -3,7 +3,7 @@ import { isBlank } from "../../records/kind";
 import { seldom } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
-import { measured } from "../similar";
+import { inOrder, measured } from "../similar";
 import { blocksBy, partsOf, type Reckoning, reckoningOf, rowsOf, SELDOM } from "./sameRun";
 
 /** Readings below which a likeness tells nothing, and above which blocks are too long to be compared so. */
@@ -82,12 +82,15 @@ function nearIn(
   told: Set<number>,
 ): Near[] {
   const pairs = (blocks.length * (blocks.length - 1)) / 2;
+  const readings = blocks.flatMap((rows) => blockOf(rows, reckoning) ?? []);
+  const marks = readings.map(marksOf);
+  const shared = repeatedIn(marks.flat());
+  if (shared.size === 0) return [];
   const known = new Map<number, Block>();
-  return blocks.flatMap((rows): Near[] => {
-    const then = blockOf(rows, reckoning);
-    if (!then) return [];
+  return readings.flatMap((then, at): Near[] => {
     let first: Block | undefined;
-    for (const mark of marksOf(then)) {
+    for (const mark of marks[at] ?? []) {
+      if (!shared.has(mark)) continue;
       const before = known.get(mark);
       if (before === undefined) known.set(mark, then);
       else first ??= before;
@@ -99,6 +102,15 @@ function nearIn(
     for (const row of then.rows) told.add(row);
     return [near];
   });
+}
+
+/** The numbers that are there more than once. */
+function repeatedIn(numbers: readonly number[]): ReadonlySet<number> {
+  const sorted = inOrder(numbers);
+  const repeated = new Set<number>();
+  for (let at = 1; at < sorted.length; at++)
+    if (sorted[at] === sorted[at - 1]) repeated.add(sorted[at] ?? 0);
+  return repeated;
 }
 
 const isLike = (first: Block, then: Block, at: number, { cells }: Reckoning): boolean => {

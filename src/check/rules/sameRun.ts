@@ -169,8 +169,14 @@ export const blocksBy = (
   alikeRows(rows, ids, aside).filter((block) => block.length > 1);
 
 /** The numbers of a column, in its unit. */
-const numbersIn = ({ rows }: JudgedTable, column: Column): number[] =>
-  cellsOf(rows, column.id).flatMap((cell) => numberOf(cell, column) ?? []);
+function numbersIn({ rows }: JudgedTable, column: Column): number[] {
+  const numbers: number[] = [];
+  for (const cell of cellsOf(rows, column.id)) {
+    const value = cell === null ? undefined : numberOf(cell, column);
+    if (value !== undefined) numbers.push(value);
+  }
+  return numbers;
+}
 
 const numberOf = (cell: CellValue | undefined, { unit }: Column): number | undefined => {
   const value = unit ? exactly(cell, unit) : cell;
@@ -187,8 +193,8 @@ function chancesIn(
 ): readonly number[] {
   const values = Array.from({ length: count }, (): number[] => []);
   for (let row = 0; row < cells.length; row++) {
-    const cell = cells[row];
-    const value = numberOf(cell, column);
+    const cell = cells[row] ?? null;
+    const value = cell === null ? undefined : numberOf(cell, column);
     if (value !== undefined)
       values[of[row] ?? 0]?.push(typeof cell === "number" ? value : inGrain(value, grain));
   }

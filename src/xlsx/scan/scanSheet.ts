@@ -3,6 +3,7 @@ import { beyond, limitOf } from "../../sheets/limits";
 import type { Unseen } from "../../sheets/snapshot";
 import { unescapedCell } from "../xml/editText";
 import { type CellGrid, GridBuilder } from "./grid";
+import { NO_KIND, PlainCell, STR } from "./plainCell";
 import { readNumber } from "./readNumber";
 import { Repeats } from "./repeats";
 import type { SharedTexts } from "./sharedTexts";
@@ -102,6 +103,7 @@ class SheetScanner {
   private readonly codes: Uint32Array;
   private readonly repeatedTexts: Repeats;
   private readonly repeatedFormulas: Repeats;
+  private readonly plain: PlainCell;
   private readonly formulaTexts: (string | number)[] = [""];
   private readonly formulaNumbers = new Map<string | number, number>();
   private readonly shared = new Map<number, { formula: string; row: number; column: number }>();
@@ -131,6 +133,7 @@ class SheetScanner {
     this.codes = new Uint32Array(given.texts.count);
     this.repeatedTexts = new Repeats(bytes);
     this.repeatedFormulas = new Repeats(bytes);
+    this.plain = new PlainCell(bytes, this.repeatedFormulas);
   }
 
   scan(): ScannedSheet {
@@ -170,14 +173,47 @@ class SheetScanner {
     if (this.rowAttributes()) this.hiddenRows.push(this.row);
     this.column = -1;
     this.grid.row(this.row);
-    if (!tags.closed)
-      while (tags.nextChild()) {
-        if (tags.isNamed("c")) this.readCell();
-        else this.skipExtension("cells");
-      }
+    if (!tags.closed) this.readCells();
     this.rows.push(this.row);
     this.begins.push(begin);
     this.ends.push(tags.at);
+  }
+
+  private readCells(): void {
+    const { tags } = this;
+    for (;;) {
+      while (this.plain.read(tags.at) && this.takePlain());
+      if (!tags.nextChild()) return;
+      if (tags.isNamed("c")) this.readCell();
+      else this.skipExtension("cells");
+    }
+  }
+
+  /** Takes over a cell of the plain form; false where it is of a kind that the other way has to look at. */
+  private takePlain(): boolean {
+    const { plain } = this;
+    const kind =
+      plain.kind === NO_KIND ? KIND_NUMBER : plain.kind === STR ? KIND_TEXT : LETTERS[plain.kind];
+    if (kind === undefined) return false;
+    this.kind = kind;
+    this.column = plain.column;
+    this.style = plain.style;
+    this.hasValue = plain.hasValue;
+    this.valueFrom = plain.valueFrom;
+    this.valueTo = plain.valueTo;
+    this.formula = this.plainFormula();
+    this.tags.at = plain.end;
+    this.addCell();
+    return true;
+  }
+
+  private plainFormula(): number {
+    const { plain, repeatedFormulas: repeats } = this;
+    const { column, formulaFrom, formulaTo } = plain;
+    if (formulaFrom === formulaTo) return 0;
+    return plain.repeated
+      ? repeats.codeOf(column)
+      : repeats.code(column, formulaFrom, formulaTo, this.newFormula);
   }
 
   /** Takes the row's number; tells whether it is hidden. */
@@ -203,8 +239,12 @@ class SheetScanner {
       if (tags.letter === R) this.readColumn();
       else if (tags.letter === S) this.style = this.integer();
       else if (tags.letter === T) this.readKind();
-    if (this.column > LAST_COLUMN) throw tags.broken("has a column that no sheet has");
     if (!tags.closed) while (tags.nextChild()) this.readInCell();
+    this.addCell();
+  }
+
+  private addCell(): void {
+    if (this.column > LAST_COLUMN) throw this.tags.broken("has a column that no sheet has");
     if (this.grid.size > this.mostCells) throw beyond("cells");
     if (this.hasValue) {
       this.addValue();
