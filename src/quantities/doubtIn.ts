@@ -70,9 +70,15 @@ const isNegated = (text: string, at: number, word: string): boolean => {
   const before = clause.trim().split(" ").slice(-REACH).join(" ");
   const after = text.slice(at + word.length);
   return (
-    has(before) || (/^ ?[:=–-] ?/.test(after) && has(after.split(/[.;,]/)[0]?.slice(0, 12) ?? ""))
+    has(before) ||
+    NOT_SEEN.test(after) ||
+    (/^ ?[:=–-] ?/.test(after) && has(after.split(/[.;,]/)[0]?.slice(0, 12) ?? ""))
   );
 };
+
+/** Right after a word, these say that it was looked for and is not there: `corona not seen`. */
+const NOT_SEEN =
+  /^(?: (?:was|were|is|are|wurde|wurden|ist|a ete|fue|foi))? (?:not|nicht|pas|no|nao|non) (?:seen|observed|noted|heard|found|detected|visible|present|festgestellt|beobachtet|gehort|sichtbar|observe|constate|detecte|vist|visto|observad|detectad|notad)/;
 
 const has = (text: string): boolean => new RegExp(NEGATION).test(text);
 

@@ -34,6 +34,7 @@ import { protection } from "./kinds/protection";
 import { rotation } from "./kinds/rotation";
 import { settings } from "./kinds/settings";
 import { stability } from "./kinds/stability";
+import { thermography } from "./kinds/thermography";
 import { timing } from "./kinds/timing";
 import { torque } from "./kinds/torque";
 import { undervoltage } from "./kinds/undervoltage";
@@ -84,6 +85,7 @@ const INDEX = [
   rotation,
   energization,
   partialDischarge,
+  thermography,
 ] as const;
 
 /** Id of a record kind. */

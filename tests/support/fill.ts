@@ -273,6 +273,13 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     ...trail(DAY + 8),
   }),
   GearPartialDischarge: () => ({ background: 1, reading: 2, ...trail(DAY + 10) }),
+  GearThermography: ({ ratedA }) => ({
+    load: Number(ratedA) / 2,
+    hottest: 34,
+    similar: 33,
+    air: 27,
+    ...trail(DAY + 10),
+  }),
   GearEnergization: () => ({ state: "OK", ...signed(DAY + 9) }),
   GearMotion: ({ quantity }) => ({
     reading: quantity === "contact bounce" ? 1.2 : 1.1,
@@ -534,6 +541,7 @@ export const STRAYING = [
   "GearDissipation",
   "GearPartialDischarge",
   "GearEnergization",
+  "GearThermography",
 ];
 for (const table of STRAYING) Object.assign(WILD, { [table]: straying(table, [null, 0]) });
 

@@ -1,23 +1,40 @@
-import { closing, trail } from "../columns/common";
-import { givenLimit, named } from "../columns/measuredColumns";
-import type { Column, Comparison, RecordKind, Row } from "../kind";
-import { mostOf, sourceOf, sources } from "../limits";
+import { answered, blank, closing, trail } from "../columns/common";
+import { givenLimit, measured, named } from "../columns/measuredColumns";
+import { type Column, type Comparison, NOT_APPLICABLE, type RecordKind, type Row } from "../kind";
+import { leastOf, mostOf, sourceOf, sources } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
-/** Methods, the unit of each, and the project's own limit by name. */
+/** Methods of a survey, the unit of each, and the project's own limit by name. */
 const METHODS = [
   { method: "Transient earth voltage", unit: "dBmV", own: "transient earth voltage dB" },
   { method: "Ultrasound", unit: "dBµV", own: "ultrasound dBµV" },
 ] as const;
 
+/** A measurement of charge, made only where maker or project says what charge is allowed. */
+const CHARGE = "Charge (IEC 60270)";
+const SWITCHGEAR = "Switchgear";
+const isCharge = ({ method }: Row) => method === CHARGE;
+const isOfCable = (row: Row) => isCharge(row) && row.part !== SWITCHGEAR;
+const isOfGear = (row: Row) => isCharge(row) && row.part === SWITCHGEAR;
+
 const own = mostOf(
   ...METHODS.map((one) => ({ name: one.own, of: ({ method }: Row) => method === one.method })),
+  { name: "partial discharge pC", of: isOfGear },
+  { name: "cable partial discharge pC", of: isOfCable },
+);
+/** The voltage that a charge is allowed at: below it nothing is told. */
+const ownVoltage = leastOf(
+  { name: "partial discharge test kV", of: isOfGear },
+  { name: "cable partial discharge test kV", of: isOfCable },
 );
 
 const accepted: readonly Comparison[] = [{ value: "reading", limit: "most", sense: "most" }];
 /** Where the background alone lies above what is allowed, nothing is told of the panel. */
-const enough: readonly Comparison[] = [{ value: "background", limit: "most", sense: "most" }];
+const enough: readonly Comparison[] = [
+  { value: "background", limit: "backgroundMost", sense: "most" },
+  { value: "applied", limit: "appliedLeast", unit: "kV", sense: "least", excusable: true },
+];
 
 const level = (
   id: string,
@@ -30,7 +47,7 @@ const level = (
   role: "entry",
   width: 10,
   unitIn: "inUnit",
-  accepts: { type: "number", least: -40, most: 120 },
+  accepts: { type: "number", least: -40, most: 1_000_000 },
   need,
   help,
 });
@@ -43,7 +60,7 @@ const columns: readonly Column[] = [
     "background",
     "Background",
     "condition",
-    "On metal that is no part of the gear: a door, a ladder; with the same instrument.",
+    "Of a survey: on metal that is no part of the gear, a door, a ladder; of a charge: with the circuit calibrated and no voltage. With the same instrument.",
   ),
   level(
     "reading",
@@ -51,43 +68,73 @@ const columns: readonly Column[] = [
     "reading",
     "The highest at the panel; where it was found stands in the remarks.",
   ),
+  measured("applied", "Test kV", "kV", {
+    most: 200,
+    wave: "any",
+    need: "condition",
+    needed: isCharge,
+    unless: "appliedLeast",
+    help: "Of a measurement of charge: the voltage to earth at which this level was read.",
+  }),
+  givenLimit("appliedLeast", "Minimum test kV", "kV", ownVoltage, {
+    help: "The voltage to earth that the charge is allowed at: type the maker's. n/a of a survey.",
+    value: (row) => row.appliedLeast ?? (isCharge(row) ? null : NOT_APPLICABLE),
+  }),
+  { id: "asksPulse", header: "Calibration", role: "given", width: 9 },
+  answered("pulse", "Calibrated", ["Calibrated", "Not calibrated"], {
+    width: 13,
+    asked: "asksPulse",
+    needed: isCharge,
+    help: "A known charge put in at the object, with the circuit as it was used.",
+  }),
   givenLimit("most", "Project's maximum", undefined, own, {
     help: "Only where the project accepts by it: without it the survey informs.",
   }),
+  {
+    id: "backgroundMost",
+    header: "Maximum background",
+    role: "limit",
+    width: 10,
+    help: "Of a survey what the level may be; of a charge half of it (IEC 60270, from memory, in common use).",
+    formula: (ref) =>
+      `IF(ISNUMBER(${ref("most")}),IF(${blank(ref("asksPulse"))},${ref("most")},${ref("most")}/2),"")`,
+    value: (row) =>
+      typeof row.most === "number" ? (isCharge(row) ? row.most / 2 : row.most) : null,
+  },
   sources((row, lineup) => [
     ["level", sourceOf(own(row, lineup)) || "a survey informs: the project names no value"],
+    ...(isCharge(row)
+      ? [["test kV", sourceOf(ownVoltage(row, lineup)) || "none given"] as const]
+      : []),
   ]),
   ...trail(),
 ];
 
-/** Survey of partial discharge of switchgear under voltage. */
+/** Partial discharge: of switchgear under voltage by survey, of gear and cables by charge where a limit of it is given. */
 export const partialDischarge: RecordKind<"partialDischarge"> = {
   id: "partialDischarge",
-  title: "Partial discharge survey",
+  title: "Partial discharge",
   alsoCalled: ["partial discharges?", "pd survey", "tev"],
   step: "energization",
   onRequest: true,
   sheet: "Partial discharge",
   table: "GearPartialDischarge",
   purpose:
-    "Transient earth voltage and ultrasound at each panel under voltage, over the background. A survey informs and is compared with the next one; it accepts only where the project says by what. It is no measurement of charge as a test laboratory makes it (IEC 60270).",
+    "Transient earth voltage and ultrasound at each panel under voltage, over the background. A survey informs and is compared with the next one; it accepts only where the project says by what. Where maker or project allows a charge in pC, a measurement of it (IEC 60270) has rows of its own, for the gear and for each cable, with the voltage that it was made at.",
   cautions: [
+    "A measurement of charge is a high-voltage test: fenced, warned and watched at every end, by people licensed for it, and never above the maker's voltage. Discharge and earth before touching.",
     "The gear is alive: from outside closed and earthed enclosures only, under the site's permit system, by people licensed to be there.",
     "A high level may be a fault about to happen: go back, warn, and ask the one who is responsible before anybody goes near again.",
     "Do not open a cover to hear better. The maker's instruction, the local code and licensed practice come first.",
   ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
-    lineup.panels.flatMap(({ designation }) =>
-      METHODS.map(
-        ({ method, unit }): Row => ({
-          object: designation,
-          part: "Switchgear",
-          method,
-          inUnit: unit,
-        }),
-      ),
-    ),
+    lineup.panels.flatMap(({ designation: object, cables }): Row[] => [
+      ...METHODS.map(({ method, unit }) => ({ object, part: SWITCHGEAR, method, inUnit: unit })),
+      ...[SWITCHGEAR, ...cables.map(({ designation }) => designation)]
+        .map((part) => ({ object, part, method: CHARGE, inUnit: "pC", asksPulse: "asked" }))
+        .filter((row) => own(row, lineup) !== undefined),
+    ]),
   voidBy: voidBy(["Main insulation", "Cable"]),
   accepted,
   enough,

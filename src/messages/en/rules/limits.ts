@@ -67,7 +67,7 @@ export const limits = {
     tooSmall: (header: string, above: string) =>
       above === "0"
         ? `"${header}" is 0, which no sound object measures: not connected, or not read`
-        : `"${header}" is not above ${above}, and no sound object measures so little: not connected, or typed in another unit`,
+        : `"${header}" is not above ${above}, and no sound object measures so little: not connected, mixed up with another, or typed in another unit`,
     notAnswered: (header: string) => `"${header}" is not answered by a word of its list`,
     always: (header: string, word: string) =>
       `"${header}" is "${word}", and this applies to every such panel`,
