@@ -49,13 +49,13 @@ export const listWord = (text: string, list: List): string | undefined => {
   const parts = partsOf(list);
   const meant = answerOf(text) ?? dischargeIn(text, list);
   if (meant !== undefined) return MEANT[meant](parts);
-  const said = text.split(/[,;–]|\s-\s/).map((one) => one.trim());
+  const said = text.split(/[,;–/]|\s-\s/).map((one) => one.trim());
   return said.length === 1 || text.length > LONGEST ? undefined : alike(said, list);
 };
 
 const LONGEST = 80;
 
-/** What several answers in one text come to, where all come to the same: `held, no breakdown`. */
+/** What several answers in one text come to, where all come to the same: `held, no breakdown`, `Non / No`. */
 const alike = (said: readonly string[], list: List): string | undefined => {
   const found = new Set(said.map((one) => (one === "" ? undefined : listWord(one, list))));
   return found.size === 1 ? [...found][0] : undefined;

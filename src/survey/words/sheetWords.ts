@@ -83,12 +83,19 @@ const inBothScripts = (words: string): readonly string[] | undefined => {
   return halves.includes("") ? undefined : halves;
 };
 
-/** Whether a cell's text is one of the words, and nothing more; in two scripts, whether both halves are. */
+/** What a text says in each of two languages: "Non / No" says no twice; undefined where it is said once. */
+const inBothLanguages = (text: string): readonly string[] | undefined => {
+  const halves = text.split("/").map(plain);
+  return halves.length !== 2 || halves.includes("") ? undefined : halves;
+};
+
+/** Whether a cell's text is one of the words, and nothing more; in two scripts or languages, whether both halves are. */
 export const isWord = (text: string, form: keyof typeof FORMS): boolean => {
   const words = plain(text);
   return (
     FORMS[form].test(words) ||
-    (inBothScripts(words)?.every((half) => FORMS[form].test(half)) ?? false)
+    ((inBothScripts(words) ?? inBothLanguages(text))?.every((half) => FORMS[form].test(half)) ??
+      false)
   );
 };
 
