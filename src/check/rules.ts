@@ -5,6 +5,7 @@ import { afterAsBefore } from "./rules/afterAsBefore";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
 import { altitude } from "./rules/altitude";
 import { beforePredecessor } from "./rules/beforePredecessor";
+import { builtEarlier } from "./rules/builtEarlier";
 import { changedSinceIntake } from "./rules/changedSinceIntake";
 import { conditionOffDay } from "./rules/conditionOffDay";
 import { dateSwapped } from "./rules/dateSwapped";
@@ -93,6 +94,7 @@ export const RULES: readonly Rule[] = [
   statedDiffers,
   givenDiffers,
   sourcesDiffer,
+  builtEarlier,
   ownFormula,
   readingFormula,
   errorValue,

@@ -1,5 +1,5 @@
 import { HEADER_ROW } from "../look/tableLayout";
-import { memoryXml } from "../memory/memory";
+import { builtNow, memoryXml } from "../memory/memory";
 import { BookError } from "../sheets/bookError";
 import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
 import type { Plan } from "../sheets/plan";
@@ -159,8 +159,8 @@ function stepsOf(
     ...resultSteps(sheet, planned, rows),
   ]);
   const isChanged = change.some(({ writes }) => writes.length > 0);
-  const xml = memoryXml({ lineup: plan.lineup });
-  const known = snapshot.lineup && memoryXml({ lineup: snapshot.lineup }) === xml;
+  const xml = memoryXml(builtNow(plan.lineup));
+  const known = isRemembered(snapshot, xml);
   if (content.length + look.length === 0 && !isChanged && known && !ground.marker)
     return { first: [], last: [] };
 
@@ -183,6 +183,9 @@ function stepsOf(
   };
   return { first: laid.length > 0 ? [begin, ...content] : content, last: [...look, end] };
 }
+
+const isRemembered = ({ lineup, formulas }: Snapshot, xml: string): boolean =>
+  lineup !== undefined && memoryXml({ lineup, ...(formulas ? { formulas } : {}) }) === xml;
 
 const standsAsBuilt = ({ top, left, headers }: TableSnapshot, { columns }: PlannedSheet) =>
   top === HEADER_ROW && left === 0 && columns.every(({ header }, at) => header === headers[at]);

@@ -85,7 +85,7 @@ export const readExcel = (
         };
       }),
       ...(isManual ? { isManual } : {}),
-      lineup: firstOf(memories, readMemoryXml)?.lineup,
+      ...firstOf(memories, readMemoryXml),
       ...known,
     };
   });

@@ -87,7 +87,7 @@ function stepsBack(
   memory: Excel.CustomXmlPart | undefined,
 ): Step[] {
   const { worksheets, tables } = workbook;
-  const { lineup } = before;
+  const { lineup, formulas } = before;
   const step = (queue: () => void, bytes = OBJECT_BYTES): Step => ({ bytes, queue });
   return [
     ...(blank === undefined ? [] : [step(() => worksheets.add(blank))]),
@@ -97,7 +97,7 @@ function stepsBack(
       ...cellsBack(tables, change).map((queue) => step(queue, 2 * OBJECT_BYTES)),
     ]),
     step(() => {
-      if (lineup) memory?.setXml(memoryXml({ lineup }));
+      if (lineup) memory?.setXml(memoryXml({ lineup, ...(formulas ? { formulas } : {}) }));
       else memory?.delete();
     }),
   ];

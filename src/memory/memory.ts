@@ -4,6 +4,7 @@ import { synonymFile } from "../intake/words/synonyms";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../records/readLineup";
 import { BookError } from "../sheets/bookError";
+import { type BuiltFormulas, builtFormulas } from "../sheets/builtFormulas";
 import { exportMapping } from "../sheets/exportMapping";
 import { lastIntake } from "../sheets/lastIntake";
 import { layoutMap } from "../sheets/layoutMap";
@@ -18,18 +19,33 @@ export const NAMESPACE = "urn:gearproof:memory:1";
 /** What a workbook remembers for us, beyond its cells. */
 export interface Memory {
   readonly lineup: Lineup;
+  /** The formulas that its last build wrote. */
+  readonly formulas?: BuiltFormulas;
 }
 
+/** What a workbook remembers that is built for a lineup now. */
+export const builtNow = (lineup: Lineup): Memory => ({ lineup, formulas: builtFormulas(lineup) });
+
 /** The custom XML part that holds a memory. */
-export const memoryXml = ({ lineup }: Memory): string =>
-  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${NAMESPACE}">${escaped(JSON.stringify(lineup))}</gearproof>`;
+export const memoryXml = ({ lineup, formulas }: Memory): string =>
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<gearproof xmlns="${NAMESPACE}"${formulas ? ` formulas="${[...formulas].join(" ")}"` : ""}>${escaped(JSON.stringify(lineup))}</gearproof>`;
 
 /** The memory that a custom XML part holds; undefined where it is not ours or cannot be understood. */
 export function readMemoryXml(xml: string): Memory | undefined {
   if (!xml.includes(NAMESPACE)) return undefined;
   const json = contentIn(xml);
   const lineup = json === undefined ? undefined : readLineup(unescaped(json));
-  return lineup?.ok ? { lineup: lineup.value } : undefined;
+  if (!lineup?.ok) return undefined;
+  const formulas = formulasIn(xml);
+  return { lineup: lineup.value, ...(formulas ? { formulas } : {}) };
+}
+
+/** The marks of formulas in the start of our element. */
+function formulasIn(xml: string): BuiltFormulas | undefined {
+  const from = xml.indexOf("<gearproof ");
+  const start = xml.slice(from, xml.indexOf(">", from));
+  const [, marks] = start.match(/ formulas="([0-9a-z ]*)"/) ?? [];
+  return marks === undefined ? undefined : new Set(marks.split(" "));
 }
 
 /** Namespace of a second part of ours, for what is remembered of readings; a workbook may lack it. */

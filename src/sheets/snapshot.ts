@@ -1,5 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue } from "../records/kind";
+import type { BuiltFormulas } from "./builtFormulas";
 import type { Remembered } from "./remembered";
 
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
@@ -116,6 +117,8 @@ export interface Snapshot extends Partial<Remembered> {
   readonly sheets: readonly SheetSnapshot[];
   /** The lineup that the workbook was built for, where it was built by Gearproof. */
   readonly lineup?: Lineup;
+  /** The formulas that its last build wrote, where the workbook remembers them. */
+  readonly formulas?: BuiltFormulas;
   /** Whether the workbook is open in a spreadsheet that calculates only when it is told to. */
   readonly isManual?: boolean;
   /** Who saved it last, where the way in tells. */

@@ -1,4 +1,4 @@
-import { memoryXml } from "../memory/memory";
+import { builtNow, memoryXml } from "../memory/memory";
 import type { Plan } from "../sheets/plan";
 import { reconcile } from "../sheets/reconcile";
 import { addSheet, newBook, newId, putBox, type StandInBook } from "./book";
@@ -33,7 +33,7 @@ export function bookOfPlan(plan: Plan): StandInBook {
       properties: {},
     });
   }
-  book.parts.push({ id: newId(book), xml: memoryXml({ lineup: plan.lineup }) });
+  book.parts.push({ id: newId(book), xml: memoryXml(builtNow(plan.lineup)) });
   book.dirty = false;
   return book;
 }

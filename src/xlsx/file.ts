@@ -1,3 +1,4 @@
+import { builtNow } from "../memory/memory";
 import type { CellWrite } from "../sheets/cell";
 import { columnFormulas } from "../sheets/columnFormulas";
 import type { Plan } from "../sheets/plan";
@@ -40,7 +41,7 @@ export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Buil
     const instruments = instrumentSheetIn(done);
     for (const { planned, writes } of done.create)
       book.addSheet(draftSheet(planned, writes, formulas.get(planned.table), instruments));
-    remember(book.pack, book.bookPart, { memory: { lineup: plan.lineup } });
+    remember(book.pack, book.bookPart, { memory: builtNow(plan.lineup) });
     return { file: book.save(), done };
   });
 }

@@ -29,6 +29,7 @@ export const readBook = (file: Uint8Array, read: SheetsReader = readSheets): Pro
         return { ...sheetSnapshot(sheet), ...(areas ? { beside: areas } : {}) };
       }),
       lineup: memory?.lineup,
+      ...(memory?.formulas ? { formulas: memory.formulas } : {}),
       ...(saved ? { savedBy: saved } : {}),
       ...remembered,
     };

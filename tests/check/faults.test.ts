@@ -57,6 +57,7 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "day-overfull",
   "withstand-on-failed",
   "repeat-unexplained",
+  "built-earlier",
 ]);
 
 test("there is a family of faults for every rule", () => {

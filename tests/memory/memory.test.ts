@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import {
+  builtNow,
   memoryXml,
   readMemoryXml,
   readRememberedXml,
@@ -72,4 +73,13 @@ test("a part that is spoilt costs no other, and what is unknown is passed over",
   expect(
     readRememberedXml('<gearproof xmlns="urn:gearproof:remembered:1">deflate:@@</gearproof>'),
   ).toBe(undefined);
+});
+
+test("the formulas that a build wrote are remembered with its lineup, and a workbook that has none is read as before", () => {
+  const lineup = longLineup(2);
+  const { formulas } = builtNow(lineup);
+  expect(readMemoryXml(memoryXml({ lineup, formulas }))?.formulas).toEqual(formulas);
+  expect(formulas?.size).toBeGreaterThan(100);
+  expect(readMemoryXml(memoryXml({ lineup }))?.formulas).toBeUndefined();
+  expect(builtNow(longLineup(2, { basis: "IEC" })).formulas).not.toEqual(formulas);
 });

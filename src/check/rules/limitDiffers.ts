@@ -1,6 +1,7 @@
 import type { Column } from "../../records/kind";
 import { type Rule, rowName, said, shown, where } from "../context";
 import { amongDifferences, differences } from "../differences";
+import { earlierIn } from "../earlierBuild";
 
 const isLimit = ({ role }: Column) => role === "limit";
 
@@ -9,8 +10,10 @@ export const limitDiffers: Rule = {
   id: "limit-differs",
   reads: "row",
   among: (table) => amongDifferences(table, isLimit),
-  rows: (table, { text }) =>
-    differences(table, isLimit, (row, { id, header }, stored, wanted, judged) => ({
+  rows: (table, context) => {
+    const { text } = context;
+    const isEarlier = earlierIn(table, context);
+    const differ = differences(table, isLimit, (row, { id, header }, stored, wanted, judged) => ({
       rule: "limit-differs",
       weight: "stop",
       ...where(table, row, id),
@@ -23,5 +26,11 @@ export const limitDiffers: Rule = {
       found: said(stored),
       expected: said(wanted),
       source: String(judged.sources ?? ""),
-    })),
+    }));
+    const ids = new Map(table.kind.columns.map(({ id, header }) => [header, id]));
+    return (row, stored, judged) => {
+      const found = differ(row, stored, judged) ?? [];
+      return [found].flat().filter(({ column = "" }) => !isEarlier(row, ids.get(column) ?? ""));
+    };
+  },
 };

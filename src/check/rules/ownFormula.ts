@@ -4,6 +4,7 @@ import { formulaIn, tableReference } from "../../sheets/formula";
 import { formulaRuns, rowsFrom } from "../../sheets/formulaRuns";
 import type { TableSnapshot } from "../../sheets/snapshot";
 import { type Context, type JudgedTable, type Rule, rowName, shown, where } from "../context";
+import { earlierIn } from "../earlierBuild";
 import type { Finding } from "../finding";
 import { type Canonical, canonical } from "../formulas/canonical";
 import { additions, difference } from "../formulas/difference";
@@ -35,16 +36,18 @@ interface Own {
   readonly formula: string;
 }
 
-function ofColumn(table: JudgedTable, { lineup, text }: Context, column: Column): Finding[] {
+function ofColumn(table: JudgedTable, context: Context, column: Column): Finding[] {
+  const { lineup, text } = context;
   const at = table.at.get(column.id) ?? 0;
   const ref = tableReference(table.table.name, table.kind.columns);
   const ours = column.formula?.(ref, lineup);
   if (ours === undefined) return [];
   const oursIn = formulaIn(column, ref, lineup);
   const read = reader(table.table);
+  const isEarlier = earlierIn(table, context);
   const groups = new Map<string, Own[]>();
   const look = (formula: string, row: number) => {
-    if (oursIn(table.judged[row] ?? {}) === undefined) return;
+    if (oursIn(table.judged[row] ?? {}) === undefined || isEarlier(row, column.id)) return;
     const [own, mine] = [read(formula, row), read(ours, row)];
     if (own.text === mine.text) return;
     const group = groups.get(own.text) ?? [];

@@ -10,6 +10,7 @@ import {
   shown,
   where,
 } from "../context";
+import { earlierIn } from "../earlierBuild";
 import { isErrorValue } from "../errorValue";
 import { isSameResult } from "../isSameResult";
 
@@ -23,13 +24,16 @@ export const resultDisagrees: Rule = {
       cameOtherwise(table, computedIn(table)),
       (stored, judged) => !isSameResult(stored, judged),
     ),
-  rows: (table, { text }) => {
+  rows: (table, context) => {
+    const { text } = context;
     const computed = computedIn(table);
+    const isEarlier = earlierIn(table, context);
     return (row, stored, judged) =>
-      overColumns(computed, ({ id, header }) =>
+      overColumns(computed, ({ id, header, role }) =>
         isSameResult(stored[id], judged[id]) ||
         isErrorValue(stored[id]) ||
-        !isStored(table, row, id)
+        !isStored(table, row, id) ||
+        (role !== "result" && isEarlier(row, id))
           ? undefined
           : {
               rule: "result-disagrees",

@@ -195,4 +195,16 @@ export const stored = {
     message: (row: string, header: string) =>
       `${row}: "${header}" holds a typed value in place of its formula; it agrees today and will not follow a change.`,
   },
+  "built-earlier": {
+    title: "Built by an earlier version",
+    finds:
+      "formulas of limits and computed columns that a build wrote and would write otherwise now: one finding for the workbook, a query where cells hold other values than are computed now",
+    why: "Limits and computed values are those of the version, or of the lineup, that the workbook was built with; this check computes with those of now.",
+    satisfies:
+      "the workbook built again, which renews its formulas and leaves every reading as it is",
+    quiet:
+      "where a workbook does not remember its formulas, as of a build before they were remembered; results that differ, and formulas that somebody wrote himself, are told of by rules of their own",
+    message: (columns: readonly string[], all: number, apart: number) =>
+      `Built by an earlier version, or for the lineup as it was then: ${all === 1 ? "the formulas of 1 column have" : `the formulas of ${all} columns have`} changed since (${columns.join("; ")}${all > columns.length ? "; …" : ""})${apart > 0 ? `, and ${apart} of their cells hold${apart === 1 ? "s" : ""} another value than is computed now` : ""}. Build the workbook again to renew them; readings stay.`,
+  },
 } satisfies RuleTexts;
