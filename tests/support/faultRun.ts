@@ -102,6 +102,8 @@ export function faultRun(books: readonly FaultBook[], each: number, start = 1): 
 /** Rules that rightly speak on other rows than the one at fault, since what they look at hangs together. */
 const ECHOES: ReadonlySet<string> = new Set([
   "withstand-before-insulation",
+  "withstand-on-failed",
+  "records-contradict",
   "after-before-withstand",
   "before-predecessor",
   "fallen-after",
