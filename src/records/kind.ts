@@ -291,6 +291,16 @@ export interface RecordKind<Id extends string = string> {
     /** Id of a computed column that is a height on the curve, such as a knee. */
     readonly mark?: string;
   };
+  /** Readings of one row that are drawn side by side within their limits, such as the times of three poles. */
+  readonly parts?: {
+    /** What the picture of a row is called. */
+    readonly title: (row: Row) => string;
+    /** Ids of the readings, and of the limits that hold for each of them. */
+    readonly values: readonly string[];
+    readonly limits: readonly string[];
+    readonly upward: string;
+    readonly unit: Unit;
+  };
   /** Ids of the columns whose numbers are compared in plots, a reading and its limit; none where a picture says nothing. */
   readonly plot?: {
     readonly value: string;

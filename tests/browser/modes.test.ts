@@ -24,6 +24,9 @@ const step = (name: string) => async (page: Page) => {
   await page.getByRole("tabpanel", { name }).getByRole("heading").first().waitFor();
 };
 
+const press = (page: Page, name: string) =>
+  page.getByRole("button", { name, exact: true }).first().click();
+
 /** What is looked at, and how one comes to it from the one before. */
 const VIEWS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   lineup: step("Lineup"),
@@ -44,6 +47,16 @@ const VIEWS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await step("Lineup")(page);
     await page.getByRole("button", { name: "Change the lineup" }).click();
     await page.getByRole("button", { name: "=H02 · Feeder, north quay" }).click();
+  },
+  "panel-table": (page) => press(page, "Show as a table"),
+  sets: async (page) => {
+    await press(page, "Equipment of several panels");
+    await press(page, "New set");
+  },
+  functions: async (page) => {
+    await press(page, "Close without building");
+    await press(page, "Worksheet functions");
+    await press(page, "Fill in this example");
   },
 };
 
@@ -83,7 +96,7 @@ test.each<{ name: string; modes: readonly Mode[]; query: string }>([
     }
     await page.context().close();
   },
-  180_000,
+  300_000,
 );
 
 test("numbers are in the user's language", async () => {

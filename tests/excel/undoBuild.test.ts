@@ -75,3 +75,41 @@ describe("a build onto a workbook that has records", () => {
     await expect(undo(host, done)).rejects.toThrow(/"Insulation" is protected/);
   });
 });
+
+describe("a build that renames", () => {
+  test("is undone to the cell: the panel and its readings are called as before", async () => {
+    const lineup = longLineup(2);
+    const host = await builtExcel(planFor(lineup));
+    const [panel] = lineup.panels;
+    typeInto(host.book, "GearInsulation", 3, "R 1 min MΩ", 9000);
+    typeInto(
+      host.book,
+      "GearConcessions",
+      0,
+      "Row",
+      `${panel?.designation} · Panel · L1-E · before`,
+    );
+    await inExcel(host, readExcel);
+    const before = state(host.book);
+    const renamed = planFor({
+      ...lineup,
+      panels: lineup.panels.map((one, at) =>
+        at === 0 ? { ...one, knownAs: one.designation, designation: "=H91" } : one,
+      ),
+    });
+    const done = await inExcel(host, async (context) => {
+      const result = await buildOnto(context, renamed);
+      return { result, after: await readExcel(context) };
+    });
+    expect(done.result.done.change.some((change) => change.renamed > 0)).toBe(true);
+    expect(JSON.stringify(state(host.book))).toContain("=H91");
+    await undo(host, done);
+    expect(state(host.book).sheets.map(({ name, cells }) => [name, cells])).toEqual(
+      before.sheets.map(({ name, cells }) => [name, cells]),
+    );
+    expect(state(host.book).parts).toEqual(before.parts);
+    // Renamed again from there, the readings go along once more.
+    const again = await inExcel(host, (context) => applyPlan(context, renamed));
+    expect(again.change.some((change) => change.renamed > 0)).toBe(true);
+  });
+});

@@ -21,10 +21,13 @@ export function Evidence({
   table,
   row,
   lineup,
+  toRow,
 }: {
   table: JudgedTable;
   row: number;
   lineup: Lineup;
+  /** Shows another row of the table. */
+  toRow: (row: number) => void;
 }): ReactElement {
   const messages = useText();
   const text = messages.readings;
@@ -97,7 +100,7 @@ export function Evidence({
           {drawn && (
             <Suspense fallback={<Typography>{messages.working}</Typography>}>
               {pictures.map((picture) => (
-                <Picture key={picture.title} picture={picture} />
+                <Picture key={picture.title} picture={picture} toRow={toRow} />
               ))}
             </Suspense>
           )}

@@ -107,7 +107,7 @@ export function OneRow({
       >
         {text.goTo}
       </Button>
-      <Evidence table={table} row={row} lineup={lineup} />
+      <Evidence table={table} row={row} lineup={lineup} toRow={show} />
       <Intake {...shared} host={host} work={work} go={go} granted={grantedBy(table, row)} />
     </>
   );

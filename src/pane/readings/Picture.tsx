@@ -1,89 +1,92 @@
 import Box from "@mui/material/Box";
+import Button from "@mui/material/Button";
 import Typography from "@mui/material/Typography";
-import { LineChart, ScatterChart } from "echarts/charts";
-import { GridComponent, LegendComponent } from "echarts/components";
-import * as echarts from "echarts/core";
-import { SVGRenderer } from "echarts/renderers";
-import { type ReactElement, useEffect, useRef } from "react";
+import { type ReactElement, useEffect, useRef, useState } from "react";
+import { echarts, pictureLayout, pictureOption, pictureSvg } from "../../report/pictureOption";
 import type { Picture as Drawn } from "../../report/pictures";
-import { type Locale, useLocale } from "../locale";
-
-echarts.use([LineChart, ScatterChart, GridComponent, LegendComponent, SVGRenderer]);
-
-const HEIGHT = 260;
-const SYMBOLS = ["circle", "diamond", "triangle", "rect"];
+import { useText } from "../../report/text";
+import { useLocale } from "../locale";
+import { saveFile } from "../saveFile";
+import { copyPicture } from "./copyPicture";
 
 /** A picture of readings; its numbers stand in the evidence and the rows, for those who cannot see it. */
-export default function Picture({ picture }: { picture: Drawn }): ReactElement {
+export default function Picture({
+  picture,
+  toRow,
+}: {
+  picture: Drawn;
+  /** Shows a row of the table. */
+  toRow: (row: number) => void;
+}): ReactElement {
+  const text = useText().plot;
   const place = useRef<HTMLDivElement>(null);
-  const locale = useLocale();
+  const { number } = useLocale();
+  const [told, setTold] = useState<string>();
+  const show = useRef(toRow);
+  show.current = toRow;
   useEffect(() => {
-    if (!place.current) return;
-    const chart = echarts.init(place.current, null, { renderer: "svg", height: HEIGHT });
-    chart.setOption(optionOf(picture, locale, getComputedStyle(place.current).color || "#1b2a33"));
-    const watch = new ResizeObserver(() => chart.resize({ height: HEIGHT }));
-    watch.observe(place.current);
+    const element = place.current;
+    if (!element) return;
+    const ink = getComputedStyle(element).color || "#1b2a33";
+    const room = () => Math.max(1, element.parentElement?.clientWidth ?? 1);
+    const layout = () => pictureLayout(picture, { width: room(), ink, number });
+    const chart = echarts.init(element, null, { renderer: "svg", ...sizeOf(layout()) });
+    const draw = () => {
+      chart.resize(sizeOf(layout()));
+      chart.setOption(pictureOption(picture, { width: room(), ink, number }), true);
+    };
+    draw();
+    chart.on("click", ({ data }) => {
+      const { row } = (data ?? {}) as { row?: number };
+      if (row !== undefined) show.current(row);
+    });
+    const watch = new ResizeObserver(draw);
+    if (element.parentElement) watch.observe(element.parentElement);
     return () => {
       watch.disconnect();
       chart.dispose();
     };
-  }, [picture, locale]);
+  }, [picture, number]);
+  const copy = async () =>
+    setTold((await copyPicture(pictureSvg(picture, number))) ? text.copied : text.cannotCopy);
   return (
     <Box component="figure" sx={{ m: 0 }} dir="ltr">
       <Typography component="figcaption" variant="body2">
-        {picture.title}
+        <strong>{picture.title}</strong>
+        <br />
+        {picture.upward.header}
       </Typography>
-      <div
-        ref={place}
-        role="img"
-        aria-label={`${picture.title}: ${picture.upward.header}`}
-        style={{ width: "100%", height: HEIGHT }}
-      />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
+      <section aria-label={picture.title} tabIndex={0} style={{ overflowX: "auto" }}>
+        <div ref={place} role="img" aria-label={`${picture.title}: ${picture.upward.header}`} />
+      </section>
+      <Typography variant="body2" color="text.secondary">
+        {text.toRow}
+      </Typography>
+      <Box sx={{ display: "flex", flexWrap: "wrap", gap: 0.5 }}>
+        <Button size="small" onClick={copy}>
+          {text.copy}
+        </Button>
+        <Button
+          size="small"
+          onClick={() =>
+            saveFile(
+              `${picture.title.replace(/[^\p{L}\p{N}]+/gu, "-")}.svg`,
+              pictureSvg(picture, number),
+              "image/svg+xml",
+            )
+          }
+        >
+          {text.save}
+        </Button>
+      </Box>
+      {told && (
+        <Typography variant="body2" role="status">
+          {told}
+        </Typography>
+      )}
     </Box>
   );
 }
 
-function optionOf({ names, along, upward, series }: Drawn, { number }: Locale, ink: string) {
-  const grid = { lineStyle: { color: ink, opacity: 0.25 } };
-  const axis = {
-    axisLabel: { color: ink },
-    axisLine: { lineStyle: { color: ink } },
-    splitLine: grid,
-  };
-  return {
-    animation: false,
-    textStyle: { fontFamily: "Arial, Helvetica, sans-serif", color: ink },
-    legend: { top: 0, textStyle: { color: ink, fontSize: 12 }, type: "plain" },
-    grid: { left: 8, right: 12, top: 54, bottom: 8, containLabel: true },
-    xAxis: names
-      ? { ...axis, type: "category", data: [...names], splitLine: { show: false } }
-      : {
-          ...axis,
-          type: along?.log ? "log" : "value",
-          name: along?.header,
-          nameLocation: "middle",
-          nameGap: 24,
-          axisLabel: { color: ink, formatter: number },
-        },
-    yAxis: {
-      ...axis,
-      type: upward.log ? "log" : "value",
-      name: upward.header,
-      nameTextStyle: { align: "left", color: ink },
-      axisLabel: { color: ink, formatter: number },
-    },
-    series: series.map(({ name, line, points }, at) => ({
-      name,
-      type: line ? "line" : "scatter",
-      data: points.map((point) => [...point]),
-      symbol: line ? "none" : SYMBOLS[at % SYMBOLS.length],
-      symbolSize: 10,
-      color: ink,
-      itemStyle:
-        at % 2 === 1 && !line
-          ? { color: "transparent", borderColor: ink, borderWidth: 2 }
-          : { color: ink },
-      lineStyle: { color: ink, width: 2, type: names ? "dashed" : at === 0 ? "solid" : "dashed" },
-    })),
-  };
-}
+const sizeOf = ({ width, height }: { width: number; height: number }) => ({ width, height });

@@ -272,5 +272,12 @@ export const timing: RecordKind<"timing"> = {
   voidBy: voidBy(["Breaker mechanism", "Breaker pole"]),
   accepted,
   enough,
+  parts: {
+    title: ({ object, part }) => `${object} ${part}`,
+    values: POLES,
+    limits: ["least", "most"],
+    upward: "Operating time",
+    unit: "ms",
+  },
   plot: { value: "poleSpread", limit: "spreadMost", unit: "ms", log: false },
 };
