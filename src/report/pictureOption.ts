@@ -19,6 +19,9 @@ export interface PictureLook {
 const FONT = "Arial, Helvetica, sans-serif";
 const SYMBOLS = ["circle", "diamond", "triangle", "rect"];
 
+/** A limit in the legend, drawn as it is in the picture. */
+const DASHES = "path://M0 0h8v2h-8zM12 0h8v2h-8z";
+
 /** A letter and a line of the picture's text, px, with room to spare. */
 const [LETTER, LINE] = [7, 20];
 /** What stands beside the names, and before a name in the legend, px. */
@@ -30,11 +33,13 @@ const longest = (texts: readonly string[]) => Math.max(0, ...texts.map(({ length
 
 /** Where everything of a picture goes, so that no text of it is cut off. */
 export function pictureLayout({ names = [], series }: Picture, look: PictureLook) {
-  const isTurned = longest(names) * LETTER * names.length > look.width - BESIDE;
+  const isTurned = (longest(names) + 1) * LETTER * names.length > look.width - BESIDE;
   const width = isTurned ? Math.max(look.width, names.length * LINE + BESIDE) : look.width;
-  const legend = series.filter(({ shape }) => shape !== "joins").map(({ name }) => name);
+  const legend = series
+    .filter(({ shape }) => shape !== "joins")
+    .map(({ name, shape }) => (shape === "limit" ? { name, icon: DASHES } : { name }));
   const lines = legend.reduce(
-    ({ rows, used }, name) => {
+    ({ rows, used }, { name }) => {
       const wide = name.length * LETTER + MARK;
       return used + wide > look.width
         ? { rows: rows + 1, used: wide }

@@ -93,6 +93,14 @@ test("a panel is called otherwise in the pane: its readings go with it", async (
   const after = await names();
   expect(after).toEqual(before.map(([name, cells]) => [name === "=H02" ? "=H92" : name, cells]));
   expect(after).not.toEqual(before);
+  await page.getByRole("button", { name: "Undo the build" }).click();
+  await page.getByText(/^The build is undone/).waitFor({ timeout: 90_000 });
+  await idle(page);
+  expect(await names()).toEqual(before);
+  await page
+    .getByRole("button", { name: /^=H02 / })
+    .first()
+    .waitFor();
   await page.context().close();
 }, 240_000);
 

@@ -64,7 +64,7 @@ test("typed, pasted, equipped by type with one exception kept, as the single lin
   await make(
     "{panel}-W1",
     async () => {
-      await button("feeder (1)").click();
+      await button("feeder (1 of 2)").click();
       await button("main (1)").click();
       await button("motor feeder (1)").click();
     },

@@ -145,7 +145,8 @@ export const pane = {
       new: "New set",
       own: "{panel} in a name stands for the designation of the panel: {panel}-W1.",
       panels: "Panels that get it",
-      ofType: (type: string, panels: number) => `${type} (${panels})`,
+      ofType: (type: string, panels: number, all: number) =>
+        panels === all ? `${type} (${panels})` : `${type} (${panels} of ${all})`,
       has: "has this",
       hasOther: (names: string) => `has its own: ${names}`,
       hasNone: "has none",

@@ -25,7 +25,8 @@ export function PanelChoice({
   const text = useText().lineup;
   const typeOf = (at: number) => String(panels[at]?.type ?? "");
   const places = panels.map((_, at) => at);
-  const plain = (type: string) => places.filter((at) => typeOf(at) === type && !isOther(at));
+  const ofType = (type: string) => places.filter((at) => typeOf(at) === type);
+  const plain = (type: string) => ofType(type).filter((at) => !isOther(at));
   const change = (some: readonly number[], isIn: boolean) => {
     const others = [...chosen].filter((at) => !some.includes(at));
     choose(new Set(isIn ? [...others, ...some] : others));
@@ -45,7 +46,7 @@ export function PanelChoice({
               disabled={some.length === 0}
               onClick={() => change(some, !isIn)}
             >
-              {text.sets.ofType(type, some.length)}
+              {text.sets.ofType(type, some.length, ofType(type).length)}
             </Button>
           );
         })}

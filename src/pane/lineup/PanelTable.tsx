@@ -24,6 +24,15 @@ const COLUMNS = [
 ] as const;
 type Column = (typeof COLUMNS)[number];
 
+const WIDTH = COLUMNS.reduce((sum, { width }) => sum + width, 0);
+/** The designation stays in sight beside what is scrolled to. */
+const STAYS: CSSProperties = {
+  position: "sticky",
+  insetInlineStart: 0,
+  zIndex: 1,
+  background: "var(--paper)",
+};
+
 const CELL: CSSProperties = {
   width: "100%",
   minHeight: 36,
@@ -60,11 +69,18 @@ export function PanelTable({
   };
   return (
     <Box sx={{ overflowX: "auto" }} onPaste={pasted} onKeyDown={down}>
-      <table aria-label={text.table} style={{ borderCollapse: "collapse", tableLayout: "fixed" }}>
+      <table
+        aria-label={text.table}
+        style={{ borderCollapse: "collapse", tableLayout: "fixed", width: WIDTH }}
+      >
         <thead>
           <tr>
             {COLUMNS.map(({ column, width }) => (
-              <th key={column} scope="col" style={{ width, textAlign: "start" }}>
+              <th
+                key={column}
+                scope="col"
+                style={{ width, textAlign: "start", ...(column === "designation" ? STAYS : {}) }}
+              >
                 <Typography variant="body2" component="span">
                   {text.columnTitles[column]}
                 </Typography>
@@ -111,7 +127,10 @@ const Line = memo(function Line({ at, breaker }: { at: number; breaker: string }
     <>
       <tr>
         {COLUMNS.map((column) => (
-          <td key={column.path} style={{ padding: 1 }}>
+          <td
+            key={column.path}
+            style={{ padding: 1, ...(column.path === "designation" ? STAYS : {}) }}
+          >
             <Cell at={at} column={column} breaker={breaker} hasBreaker={hasBreaker} />
           </td>
         ))}
