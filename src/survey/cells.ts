@@ -108,8 +108,11 @@ const textCell = (
     : undefined;
   // A bare number of five digits is a number here, and a date only under a title that says so.
   if (day?.ok && !/^\d+([.,]\d+)?$/.test(text)) return { day: day.value };
-  return quantityIn(text, decimal) ?? {};
+  return quantityIn(text.replace(MEGS, "$1$2Ω"), decimal) ?? {};
 };
+
+/** A resistance with the letter of its prefix alone: "22.4 G", "640 M". */
+const MEGS = /^([<>]?\s?\d[\d.,]* ?)([GM])$/;
 
 type Stored = NonNullable<SheetSnapshot["cells"]>;
 

@@ -29,9 +29,16 @@ const EXTENT =
 /** The kind of a reading in a log of mixed tests, until its line tells it. */
 export const UNKNOWN = "";
 
-/** Whether a table has a test or a unit of its own in every line. */
-const isLog = (columns: readonly SurveyColumn[]): boolean =>
-  columns.some(({ concept }) => concept === "test" || concept === "unit");
+/** Whether a table has a test or a unit of its own in every line; "Measured: L1 to earth" names no test. */
+const isLog = ({ view, table, columns }: Draft): boolean =>
+  columns.some(
+    ({ concept, at }) =>
+      concept === "unit" ||
+      (concept === "test" &&
+        Array.from({ length: table.bottom - table.head }, (_, index) =>
+          view.at(table.head + 1 + index, at),
+        ).some((cell) => cell && kindsIn(cell.text).length > 0)),
+  );
 
 /** Quantities whose columns are readings, whatever they are called. */
 const MEASURED: readonly string[] = [
@@ -63,7 +70,7 @@ export function readingsOf(draft: Draft): Measure[] {
           .filter(({ at }) => at !== column.at)
           .map(({ title }) => title),
       }) ??
-      (isLog(columns) ? UNKNOWN : undefined);
+      (isLog(draft) ? UNKNOWN : undefined);
     if (kind === undefined) return [];
     return [{ column, kind: kind === "timing" && isOfRelays ? "protection" : kind }];
   };
@@ -189,7 +196,7 @@ function levelsOf(draft: Draft, found: readonly Measure[]): Measure[] {
     applied.length === 0 ||
     !isWithstand ||
     isExcitation(around) ||
-    (isLog(columns) && found.length > 0)
+    (isLog(draft) && found.length > 0)
   )
     return [];
   const kind = around.words.flatMap(kindsIn).find((one) => one === "cable");

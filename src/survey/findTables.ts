@@ -242,7 +242,11 @@ const headsOf = (view: SheetView): HeadArea[] => {
 /** Adds a line of titles to the heads: to the one right above it, or as one of its own. */
 const addHead = (heads: HeadArea[], view: SheetView, segment: Segment): void => {
   const { row, left, right } = segment;
-  const above = heads.findLast((head) => head.head === row - 1 && overlaps(head, segment));
+  // A stretch of the same line may have gone to that head before: "R, Y, B" under closing, and again under opening.
+  const above = heads.findLast(
+    (head) =>
+      (head.head === row - 1 || (head.head === row && head.top < row)) && overlaps(head, segment),
+  );
   if (saysAgain(view, segment, above ? row + 1 : row - 1)) return;
   if (above === undefined) {
     heads.push({ top: row, head: row, left, right });
@@ -422,5 +426,20 @@ export function findTables(view: SheetView, said: readonly Said[] = []): FoundTa
   return heads
     .map((head): FoundTable => ({ ...head, bottom: bottomOf(view, head, heads) }))
     .filter(({ head, bottom }) => bottom > head)
-    .map((table) => ({ ...table, left: leftOf(view, table), right: rightOf(view, table, heads) }));
+    .map((table) => ({ ...table, left: leftOf(view, table), right: rightOf(view, table, heads) }))
+    .filter(
+      (table, index, tables) =>
+        !tables.some((other, at) => at !== index && holds(other, table, at < index)),
+    );
 }
+
+/** Whether a table lies in another one whole; of two that are alike the first counts. */
+const holds = (outer: FoundTable, inner: FoundTable, isBefore: boolean): boolean => {
+  const isIn =
+    inner.top >= outer.top &&
+    inner.bottom <= outer.bottom &&
+    inner.left >= outer.left &&
+    inner.right <= outer.right;
+  const isLess = inner.right - inner.left < outer.right - outer.left || inner.top > outer.top;
+  return isIn && inner.top <= outer.head && (isLess || isBefore);
+};

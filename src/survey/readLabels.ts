@@ -33,7 +33,9 @@ const valueBeside = (view: SheetView, cell: Cell, concept: Concept): Cell | unde
   });
   const isFar =
     next !== undefined &&
-    (COLON.test(cell.text) || (LIMITS.includes(concept) && next.number !== undefined));
+    (COLON.test(cell.text) ||
+      (LIMITS.includes(concept) && next.number !== undefined) ||
+      (ASKED.includes(concept) && beside === undefined && conceptOf(next.text) === undefined));
   const below = view.at(cell.row + 1, cell.column);
   const isAbove = beside === undefined || conceptOf(beside.text) !== undefined;
   // Below a label without a value beside it, what has a value of its own beside it is the next label.

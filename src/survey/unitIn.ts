@@ -28,6 +28,9 @@ const read = (written: string): Unit | undefined => {
     .replace(/\bmm ?(?:\/|per|por|pro|par|je) ?m\b/giu, "mm")
     .replace(/\b(micro|milli|mega|giga) ohms?\b/giu, "$1ohm")
     .replace(/^\p{Lu}[.)] (?=\p{L})/u, "");
+  // "V prim", "A sec"
+  const leading = /^([AV]) (?:prim|sec)/iu.exec(text)?.[1]?.toUpperCase();
+  if (leading === "A" || leading === "V") return leading;
   // A letter alone is a phase as often as a unit.
   if (/^\p{L}$/u.test(text)) return undefined;
   const { name, unit } = splitTitle(text);

@@ -221,3 +221,21 @@ L3 | 33.9`,
     expect(blank("S. Vann")).toEqual([]);
   });
 });
+
+describe("readings that stand twice", () => {
+  const table = (names: readonly string[]) =>
+    `Panel | A | B | C
+${names.map((name, index) => `${name} | 35.${index + 1} | 36.${index + 4} | 34.${index + 2}`).join("\n")}`;
+  const title = "\n\n\nContact resistance, µΩ, ";
+
+  it("of the same panels, as a summary has them, are told of nobody", () => {
+    const names = ["W1", "W2", "W3", "W4"];
+    const sheet = `Contact resistance, µΩ, 100 A\n${table(names)}${title}summary\n${table(names)}`;
+    expect(told([drawSheet("Sheet", sheet)])).toEqual([]);
+  });
+
+  it("of other panels, line by line, are told once", () => {
+    const sheet = `Contact resistance, µΩ, 100 A\n${table(["W1", "W2", "W3", "W4"])}${title}100 A\n${table(["V1", "V2", "V3", "V4"])}`;
+    expect(told([drawSheet("Sheet", sheet)])).toEqual(["survey-copied A10"]);
+  });
+});

@@ -143,3 +143,20 @@ W2 | 7 | 7.4 | 7.3`,
     ]);
   });
 });
+
+describe("a table is read once", () => {
+  it("with phases below two of its titles and a blank between them", () => {
+    const { blocks } = surveyOf(
+      `
+Operating times at 110 V DC
+Panel | Close, ms ||| Max close ms | Open, ms ||| Max open ms
+| R | Y | B | | R | Y | B |
+P1 | 57.8 | 57.9 | 57.8 | 80 | 32 | 32.1 | 32.3 | 50
+P2 | 59.1 | 58.6 | 58.8 | 80 | 35.3 | 35 | 35.6 | 50
+P3 | 53.9 | 54 | 53.9 | 80 | 35.7 | 35.8 | 35.7 | 50`,
+      ["B2:D2", "F2:H2"],
+    );
+    expect(blocks.map(({ range, entries }) => `${range} ${entries.length}`)).toEqual(["A2:I6 18"]);
+    expect(blocks[0]?.entries[3]).toMatchObject({ operation: "opening", panel: "P1" });
+  });
+});

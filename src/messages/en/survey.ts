@@ -69,6 +69,8 @@ export const survey = {
   oneFactor: "the one factor of this table",
   duplicate: (other: string, panel: string) =>
     `The readings are the same, one by one, as those of ${panel} at ${other}: copied?`,
+  repeatedTable: (copies: number, all: number, other: string) =>
+    `${copies} of the ${all} sets of readings here are the same, one by one, as in the table at ${other}: is one a copy of the other?`,
   repeatedLine: (other: string) =>
     `The same panel and connection stand at ${other} too: which one counts?`,
   future: (day: string) => `${day} lies in the future.`,

@@ -10,6 +10,9 @@ const [COLDEST, WARMEST] = [-30, 60] as const;
 /** By how many kelvins one line may differ from the middle of its table (common practice, no source). */
 const FAR = 20;
 
+/** A dew point is no temperature of a room. */
+const DEW = /dew|taupunkt|ros[ée]e|roc[ií]o|orvalho|ندى/iu;
+
 const TEMPERATURES: readonly (Concept | undefined)[] = ["temperature", "air"];
 
 const celsius = (cell: Cell, { unit }: SurveyColumn): number | undefined =>
@@ -27,6 +30,8 @@ const temperatures = (block: Block, column: SurveyColumn, { text }: SurveyContex
     ({ value }) =>
       value < COLDEST || value > WARMEST || (cells.length >= 4 && Math.abs(value - middle) > FAR),
   );
+  // A table in another unit is warm in all its lines.
+  if (middle < COLDEST || middle > WARMEST) return [];
   // Where many lines are such, the column is no temperature, or the day was long.
   if (odd.length > Math.max(1, cells.length * 0.2)) return [];
   return odd.map(({ entry, cell, value }) =>
@@ -67,7 +72,7 @@ export const conditions: SurveyRule = {
   find: (context) =>
     context.survey.blocks.flatMap((block) =>
       block.columns.flatMap((column) =>
-        TEMPERATURES.includes(column.concept)
+        TEMPERATURES.includes(column.concept) && !DEW.test(column.title)
           ? temperatures(block, column, context)
           : column.concept === "humidity"
             ? humidities(block, column, context)

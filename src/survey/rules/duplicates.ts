@@ -2,7 +2,7 @@ import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
 import type { Concept } from "../words/words";
-import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
+import { findingAt, findingOn, type SurveyContext, type SurveyRule } from "./rule";
 
 interface Set_ {
   readonly block: Block;
@@ -31,28 +31,69 @@ const signature = ({ entries }: Set_): string | undefined => {
   return isRare && telling >= 2 ? `${entries[0]?.kind} ${texts.join(" ")}` : undefined;
 };
 
-const copies = ({ survey, text }: SurveyContext): Finding[] => {
+/** One set of readings that stands elsewhere too. */
+interface Copy {
+  readonly set: Set_;
+  readonly first: Entry;
+  readonly source: Entry;
+  readonly from: Block;
+}
+
+const copiesIn = (sets: readonly Set_[]): Copy[] => {
   const seen = new Map<string, Set_>();
-  return survey.blocks.flatMap(setsOf).flatMap((set) => {
+  return sets.flatMap((set): Copy[] => {
     const key = signature(set);
     const [first] = set.entries;
     if (key === undefined || !first) return [];
     const other = seen.get(key);
-    if (!other) {
+    const [source] = other?.entries ?? [];
+    if (!other || !source) {
       seen.set(key, set);
       return [];
     }
-    const source = other.entries[0];
-    return [
-      findingAt(
-        "survey-copied",
-        "query",
-        set.block,
-        first,
-        first.address,
-        text.duplicate(source?.address ?? "", source?.panel ?? ""),
-      ),
-    ];
+    // The same record in another table, such as a summary, is no copy.
+    const isSame =
+      other.block !== set.block && source.panel === first.panel && source.stage === first.stage;
+    return isSame ? [] : [{ set, first, source, from: other.block }];
+  });
+};
+
+/** Copies of one table in another, and their share of its sets, from which on it repeats the other as a whole. */
+const [REPEATED, SHARE] = [3, 0.5];
+
+const copies = ({ survey, text }: SurveyContext): Finding[] => {
+  const sets = survey.blocks.flatMap(setsOf);
+  const groups = groupBy(
+    copiesIn(sets),
+    ({ set: { block }, from }) => `${block.sheet}!${block.range} ${from.sheet}!${from.range}`,
+  );
+  return groups.flatMap((group) => {
+    const [one] = group;
+    const all = sets.filter(({ block }) => block === one?.set.block).length;
+    const isWhole =
+      one !== undefined &&
+      one.from !== one.set.block &&
+      group.length >= REPEATED &&
+      group.length >= all * SHARE;
+    return isWhole
+      ? [
+          findingOn(
+            "survey-copied",
+            "query",
+            one.set.block,
+            text.repeatedTable(group.length, all, `${one.from.sheet} ${one.from.range}`),
+          ),
+        ]
+      : group.map(({ set: { block }, first, source }) =>
+          findingAt(
+            "survey-copied",
+            "query",
+            block,
+            first,
+            first.address,
+            text.duplicate(source.address, source.panel),
+          ),
+        );
   });
 };
 

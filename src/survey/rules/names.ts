@@ -5,7 +5,7 @@ import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 
 /** Letters that are taken for digits, and what parts the words of a name. */
 const ALIKE: readonly (readonly [RegExp, string])[] = [
-  [/[\s._/–-]+/g, ""],
+  [/(?<!\d)[\s._/–-]|[\s._/–-](?!\d)/g, ""],
   [/O/g, "0"],
   [/[IL|]/g, "1"],
   [/S/g, "5"],
@@ -80,10 +80,31 @@ const mistaken = (named: Named, all: readonly Named[]): string | undefined => {
   )?.name;
 };
 
+/** A name in one line or two whose places are just those that another panel lacks: "P14" once, and P4 a line short. */
+const strayed = ({ block, name }: Named): string | undefined => {
+  const places = groupBy(
+    block.entries.filter(({ panel }) => panel !== ""),
+    ({ panel }) => panel,
+  ).map((group) => ({
+    name: group[0]?.panel ?? "",
+    places: new Set(group.map(({ kind, position }) => `${kind} ${position}`)),
+  }));
+  const own = places.find((one) => one.name === name);
+  const all = new Set(places.flatMap((one) => [...one.places]));
+  if (!own || places.length < SHARED || own.places.size > all.size / 3) return undefined;
+  return places.find(
+    (one) =>
+      one !== own &&
+      isOneOff(name, one.name) &&
+      one.places.size + own.places.size === all.size &&
+      [...own.places].every((place) => !one.places.has(place)),
+  )?.name;
+};
+
 const find = ({ survey, text }: SurveyContext): Finding[] => {
   const tables = survey.blocks.map(namesOf);
   return tables.flat().flatMap((named) => {
-    const other = mistaken(named, tables.flat()) ?? meant(named, tables);
+    const other = mistaken(named, tables.flat()) ?? strayed(named) ?? meant(named, tables);
     if (other === undefined) return [];
     const { block, first } = named;
     const address = first.beside.panel?.address ?? first.address;

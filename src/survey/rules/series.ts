@@ -3,6 +3,7 @@ import { groupBy } from "../../quantities/groupedBy";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Block, Entry, SurveyColumn } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
+import { positionsAmong } from "../phases";
 import type { Concept } from "../words/words";
 import { compare } from "./judge";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
@@ -52,7 +53,7 @@ const FREE: readonly (Concept | undefined)[] = [
 ];
 
 /** Readings from which on a series shows, and how close together the others have to lie: highest through lowest. */
-const [ENOUGH, TIGHT] = [6, 1.35];
+const [ENOUGH, TIGHT] = [6, 2];
 /** By how much of its own spread a series may be missed, and by how much at least; resistances of joints and contacts differ for many reasons (common practice, no source). */
 const [SPREADS, LEAST, OF_RESISTANCE] = [3, 1.15, 1.5];
 /** From here on it is a slip of the unit, which is told as such. */
@@ -82,23 +83,27 @@ const base = (cell: Cell, unit: Entry["unit"]): number | undefined => {
       : cell.number;
 };
 
-const readingsOf = ({ entries }: Block): Value[][] =>
-  groupBy(
-    entries.filter(
-      // What came back low after the withstand test is told for itself.
-      ({ stage, column: { concept } }) =>
-        stage !== "after" && (concept === "reading" || !FREE.includes(concept)),
-    ),
-    ({ kind, unit, operation, column, beside }) =>
-      [
-        kind,
-        unit && unitSize(unit).quantity,
-        operation,
-        column.position === undefined ? column.title : "",
-        beside.required?.text,
-        beside.part?.text,
-      ].join("|"),
-  ).map((group) =>
+/** Readings of one thing: of one place in all panels, and of all phases where the places are phases alone. */
+const readingsOf = ({ entries }: Block): Value[][] => {
+  const read = entries.filter(
+    // What came back low after the withstand test is told for itself.
+    ({ stage, column: { concept } }) =>
+      stage !== "after" && (concept === "reading" || !FREE.includes(concept)),
+  );
+  const sortOf = ({ kind, unit, operation, column, beside }: Entry) =>
+    [
+      kind,
+      unit && unitSize(unit).quantity,
+      operation,
+      column.position === undefined ? column.title : "",
+      beside.required?.text,
+      beside.part?.text,
+      beside.test?.text,
+    ].join("|");
+  const isPlace = positionsAmong(read.map(({ position }) => position));
+  const phases = read.filter(({ position }) => position === "" || isPlace(position) !== undefined);
+  const places = groupBy(read, (entry) => `${sortOf(entry)}|${entry.position}`);
+  return [...groupBy(phases, sortOf), ...places].map((group) =>
     group.flatMap((entry) => {
       const value = entry.cell && base(entry.cell, entry.unit);
       return entry.cell && value !== undefined
@@ -106,6 +111,7 @@ const readingsOf = ({ entries }: Block): Value[][] =>
         : [];
     }),
   );
+};
 
 /** Numbers beside the readings: a gap, a motor's time, a pressure at which an alarm came. */
 const besideOf = (block: Block, columns: readonly SurveyColumn[]): Value[][] => {
@@ -127,7 +133,7 @@ const inBlock = (block: Block, context: SurveyContext): Finding[] => {
     ({ at, concept, numbers, unit }) =>
       numbers && !read.has(at) && unit !== undefined && !FREE.includes(concept),
   );
-  return [...readingsOf(block), ...besideOf(block, others)].flatMap((series) => {
+  const found = [...readingsOf(block), ...besideOf(block, others)].flatMap((series) => {
     const odd = oddOf(series);
     if (!odd || compare(odd.entry, context).some(({ verdict }) => verdict === "Fail")) return [];
     const { entry, cell } = odd;
@@ -148,6 +154,7 @@ const inBlock = (block: Block, context: SurveyContext): Finding[] => {
       ),
     ];
   });
+  return groupBy(found, ({ address }) => address).flatMap(([first]) => first ?? []);
 };
 
 /** One number that lies off a series whose others lie close together. */

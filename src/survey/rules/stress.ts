@@ -64,10 +64,21 @@ const withstandOf = (block: Block, entry: Entry): Level | undefined => {
     : undefined;
 };
 
+/** Tests that are done at a level of their own each, or whose level is looked at by itself. */
+const APPLIED: readonly string[] = [
+  "withstand",
+  "metering",
+  "protection",
+  "currentTransformer",
+  "voltageTransformer",
+  "excitation",
+];
+
 /** The DC voltage of an insulation test. */
 const voltageOf = (block: Block, entry: Entry): Level | undefined => {
   const voltage = entry.beside.voltage ?? inTest(entry);
-  if (!voltage || entry.kind === "withstand" || quantityOf(voltage) === "current") return undefined;
+  if (!voltage || APPLIED.includes(entry.kind) || quantityOf(voltage) === "current")
+    return undefined;
   const value = base(voltage, voltage.unit);
   return value === undefined
     ? undefined

@@ -3,6 +3,7 @@ import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry, SurveyColumn } from "../block";
 import type { Cell } from "../cells";
 import { isSummary } from "../nameColumns";
+import { hasWord } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 
@@ -79,6 +80,17 @@ const ERRORS: readonly Sum[] = [
       return expected === undefined || reading === undefined
         ? undefined
         : (reading / expected - 1) * 100;
+    },
+  },
+  {
+    name: "reading against what was applied, in percent",
+    of: ([entry]) => {
+      const { voltage, current, primary } = entry?.beside ?? {};
+      const applied = (voltage ?? current ?? primary)?.number;
+      const reading = entry?.cell?.number;
+      return applied === undefined || reading === undefined
+        ? undefined
+        : (reading / applied - 1) * 100;
     },
   },
   {
@@ -160,8 +172,15 @@ const linesWith = (block: Block, { at, stage }: SurveyColumn): Line[] =>
 /** Lines from which on a way shows, and the share of them that has to follow it. */
 const [ENOUGH, SHARE] = [4, 0.65];
 
+/** Lines and their share where the title does not say that the column sums up others. */
+const [ENOUGH_UNSAID, SHARE_UNSAID] = [6, 0.8];
+
 /** The way that most lines follow. */
-const wayOf = (lines: readonly Line[], sums: readonly Sum[]): Sum | undefined => {
+const wayOf = (
+  lines: readonly Line[],
+  sums: readonly Sum[],
+  [enough, share]: readonly [number, number],
+): Sum | undefined => {
   const counted = sums.map((one) => {
     const values = lines.map(({ line, cell }) => ({ cell, value: one.of(line) }));
     const worked = values.filter(({ value }) => value !== undefined);
@@ -169,7 +188,7 @@ const wayOf = (lines: readonly Line[], sums: readonly Sum[]): Sum | undefined =>
     return { one, worked: worked.length, same: same.length };
   });
   const [best] = counted
-    .filter(({ worked, same }) => worked >= ENOUGH && same >= worked * SHARE)
+    .filter(({ worked, same }) => worked >= enough && same >= worked * share)
     .sort((one, other) => other.same - one.same);
   return best?.one;
 };
@@ -190,13 +209,32 @@ const sumsFor = (block: Block, column: SurveyColumn, lines: readonly Line[]): re
   if (column.concept === "spread") return [...over(SPREADS), ...ERRORS];
   if (column.concept === "error") return ERRORS;
   if (column.concept === "change") return over(CHANGES);
-  return areTelling(lines) ? over([...TOTALS, ...SPREADS]) : [];
+  if (!areTelling(lines)) return [];
+  const apart = isSaid(column) ? sources : sources.filter((ats) => !isLikeOne(block, lines, ats));
+  return apart.flatMap((ats) => sumsOver(block, [...TOTALS, ...SPREADS], ats));
 };
+
+/** Whether a column is like one of the others in many lines: then its numbers show no sum, such as the mean of three like coils. */
+const isLikeOne = (block: Block, lines: readonly Line[], ats: readonly number[]): boolean =>
+  ats.some((at) => {
+    const alike = lines.filter(({ cell, first }) => {
+      const other = block.at(first.line, at)?.number;
+      return other !== undefined && isSame(cell, other);
+    });
+    return alike.length > lines.length * 0.3;
+  });
+
+/** Whether a column is said to be worked out, by its title. */
+const isSaid = ({ concept, title }: SurveyColumn): boolean =>
+  concept !== undefined || hasWord(title, "summary");
 
 const inColumn = (block: Block, column: SurveyColumn, { text }: SurveyContext): Finding[] => {
   const lines = linesWith(block, column);
   if (lines.length < ENOUGH) return [];
-  const way = wayOf(lines, sumsFor(block, column, lines));
+  const shown = isSaid(column)
+    ? ([ENOUGH, SHARE] as const)
+    : ([ENOUGH_UNSAID, SHARE_UNSAID] as const);
+  const way = wayOf(lines, sumsFor(block, column, lines), shown);
   return way === undefined
     ? []
     : lines.flatMap(({ line, first, cell }) => {

@@ -71,6 +71,7 @@ const INSIDE = {
   atLeast: within(all(({ atLeast }) => atLeast)),
   atMost: within(all(({ atMost }) => atMost)),
   rated: within(all(({ rated }) => rated)),
+  summary: within(all(({ summaries }) => summaries)),
 } as const;
 
 const ARABIC = /[\p{Script=Arabic}\s]+/gu;
