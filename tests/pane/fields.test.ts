@@ -34,6 +34,21 @@ test("the form has every fact that a lineup can hold, each once", () => {
   expect(weightsOf(text).map(({ path }) => path)).toContain("ruleWeights.out-of-limits");
 });
 
+test("every hint stands at a field of the form, and says more than its label", () => {
+  const form = [
+    ...[...PROJECT, ...RATINGS, ...TESTS, ...PANEL, ...BREAKER, ...GAS],
+    ...ofLineup.flatMap((id) => listOf(id as FormList["id"]).fields),
+    ...PANEL_LISTS.flatMap(({ fields }) => fields),
+  ];
+  const shown = form.flatMap((field) => {
+    const hint = field.hint?.(text);
+    return hint === undefined ? [] : [{ hint, label: field.label(text) }];
+  });
+  expect(shown.map(({ hint }) => hint).sort()).toEqual(Object.values(text.hints).sort());
+  for (const { hint, label } of shown)
+    expect(hint.toLowerCase()).not.toContain(label.toLowerCase());
+});
+
 test("every list has its names, and an entry a field that it is known by", () => {
   expect([...LISTS].sort()).toEqual(Object.keys(listNames).sort());
   for (const { fields, name } of [

@@ -1,9 +1,10 @@
 import { fields, lists } from "./fields";
 import { findings } from "./findings";
 import { handover } from "./handover";
+import { hints } from "./hints";
 import { pane } from "./pane";
 import { report } from "./report";
 import { survey } from "./survey";
 
 /** English: every text that people read. */
-export const messages = { ...pane, fields, lists, findings, handover, report, survey };
+export const messages = { ...pane, fields, lists, findings, handover, hints, report, survey };

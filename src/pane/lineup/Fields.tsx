@@ -71,15 +71,17 @@ function Entry({ path, field }: { path: string; field: FormField }): ReactElemen
   );
 }
 
-/** A field under its label, with what is wrong with it. */
+/** A field under its label, with what helps to fill it in, or what is wrong with it. */
 function Labelled({
   id,
   label,
+  hint,
   wrong,
   children,
 }: {
   id: string;
   label: string;
+  hint: string | undefined;
   wrong: string | undefined;
   children: ReactNode;
 }): ReactElement {
@@ -94,17 +96,17 @@ function Labelled({
         {label}
       </InputLabel>
       {children}
-      {wrong !== undefined && (
-        <FormHelperText id={`${id}-wrong`} sx={{ mx: 0 }}>
-          {wrong}
+      {(wrong ?? hint) !== undefined && (
+        <FormHelperText id={`${id}-help`} sx={{ mx: 0 }}>
+          {wrong ?? hint}
         </FormHelperText>
       )}
     </FormControl>
   );
 }
 
-const describedBy = (id: string, wrong: string | undefined) =>
-  wrong === undefined ? {} : { "aria-describedby": `${id}-wrong` };
+const describedBy = (id: string, help: string | undefined) =>
+  help === undefined ? {} : { "aria-describedby": `${id}-help` };
 
 function WordEntry({
   path,
@@ -122,11 +124,12 @@ function WordEntry({
     fieldState,
   } = useController({ name: path });
   const wrong = messageOf(fieldState.error);
+  const hint = field.hint?.(messages);
   const shown = field.shown?.(messages) ?? {};
   return (
-    <Labelled id={id} label={field.label(messages)} wrong={wrong}>
+    <Labelled id={id} label={field.label(messages)} hint={hint} wrong={wrong}>
       <NativeSelect
-        inputProps={{ id, ...describedBy(id, wrong) }}
+        inputProps={{ id, ...describedBy(id, wrong ?? hint) }}
         inputRef={ref}
         value={String(value ?? "")}
         onBlur={onBlur}
@@ -161,15 +164,16 @@ function TextEntry({
     error: wrong,
     input: { ref, ...input },
   } = useFieldText(path, holds);
+  const hint = field.hint?.(messages);
   return (
-    <Labelled id={id} label={field.label(messages)} wrong={wrong}>
+    <Labelled id={id} label={field.label(messages)} hint={hint} wrong={wrong}>
       <InputBase
         id={id}
         inputRef={ref}
         type={holds === "day" ? "date" : "text"}
         inputProps={{
           ...(holds === "number" ? { inputMode: "decimal" } : {}),
-          ...describedBy(id, wrong),
+          ...describedBy(id, wrong ?? hint),
         }}
         {...input}
         sx={{

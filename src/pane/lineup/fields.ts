@@ -13,6 +13,8 @@ export interface FormField {
   readonly holds: Exclude<Field["holds"], "weights">;
   /** True for what few lineups give: it stands folded under the others. */
   readonly rare?: true;
+  /** What helps to fill it in, where its name does not say it. */
+  readonly hint?: (text: Messages) => string | undefined;
   /** What the words of a list are shown as, where that is not the words themselves. */
   readonly shown?: (text: Messages) => Readonly<Record<string, string>>;
 }
@@ -102,6 +104,7 @@ function fieldIn(prefix: string, { path, holds }: Field): FormField[] {
     {
       path: own,
       ...(isRare(prefix, own) ? { rare: true } : {}),
+      hint: ({ hints }) => (hints as Readonly<Partial<Record<string, string>>>)[name],
       label: ({ fields }) => (among ? `${fields[name]} (${among.join(", ")})` : fields[name]),
       holds,
       ...(Array.isArray(holds) && holds.includes(true) ? { shown: yesNo } : {}),
