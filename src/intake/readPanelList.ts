@@ -3,7 +3,7 @@ import { BREAKER_MEDIA, PANEL_TYPES } from "../lineup/equipment";
 import { bare } from "../lineup/lineup";
 import { quoted } from "../quantities/quoted";
 import { readReading } from "../quantities/readReading";
-import { LANGUAGES } from "./words/languages/languages";
+import { PANEL_LISTS } from "./words/languages/panelLists";
 
 type PanelType = (typeof PANEL_TYPES)[number];
 type Medium = (typeof BREAKER_MEDIA)[number];
@@ -56,7 +56,7 @@ interface Line {
   readonly cells: readonly string[];
 }
 
-const LISTS = LANGUAGES.flatMap(({ panelList }) => panelList ?? []);
+const LISTS = Object.values(PANEL_LISTS);
 
 /** A word without case, accents, spaces and punctuation. */
 const plain = (text: string) => bare(text.normalize("NFKD").replace(/\p{M}/gu, ""));

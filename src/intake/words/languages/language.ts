@@ -1,4 +1,3 @@
-import type { BREAKER_MEDIA, PANEL_TYPES } from "../../../lineup/equipment";
 import type { Unit } from "../../../quantities/units";
 import type { KindId } from "../../../records/kinds";
 
@@ -203,23 +202,6 @@ export const SENSES = [
 ] as const;
 export type Sense = (typeof SENSES)[number];
 
-/** What a pasted list of panels calls things. */
-export interface PanelListWords {
-  /** Titles of its columns, as plain words. */
-  readonly titles: Readonly<
-    Record<
-      "designation" | "name" | "type" | "section" | "breaker" | "medium" | "ratedA",
-      readonly string[]
-    >
-  >;
-  /** Words for a panel's type besides ours. */
-  readonly types: readonly (readonly [word: string, type: (typeof PANEL_TYPES)[number]])[];
-  /** Words for what a breaker breaks in, besides ours. */
-  readonly media: readonly (readonly [word: string, medium: (typeof BREAKER_MEDIA)[number]])[];
-  /** What stands for no breaker. */
-  readonly none: readonly string[];
-}
-
 /** All words of one language that exports and own layouts are read by. What a language leaves out, it has no words for. */
 export interface Language {
   /** Titles of columns as they are written, by field or by the id of a record column. */
@@ -282,7 +264,6 @@ export interface Language {
   readonly notes?: Phrases;
   /** What a heading between lines begins with that names the panel or section of those below. */
   readonly headings?: Phrases;
-  readonly panelList?: PanelListWords;
   /** Words and phrases as they are written, by what they speak of. */
   readonly senses?: Readonly<Partial<Record<Sense, readonly string[]>>>;
 }
