@@ -195,3 +195,90 @@ test("a column of units beside panels across is the unit of all of them", () => 
     "torque 52-F3 Main bus splice applied=70",
   ]);
 });
+
+test("a letter that is a unit is no phase beside titles that end with their phases", () => {
+  const found = placed("ct wide.csv", [
+    "CT tests, primary injection (made up)",
+    "Cubicle,CT,Primary A,Sec A-ph (A),Sec B-ph (A),Sec C-ph (A)",
+    "52-F1,CT-1,400.5,3.33,3.34,3.32",
+  ]);
+  expect(found).toContain("currentTransformer 52-F1 CT-1 B secondary=3.34");
+  expect(found).toContain("currentTransformer 52-F1 CT-1 C primary=400.5");
+});
+
+test("a label and its value in each cell of a line between tables is of the table below", () => {
+  const found = placed("timer.txt", [
+    "BREAKER TIME TEST REPORT (made up)",
+    "",
+    "Breaker: 52-F1      Coil voltage: 125 VDC",
+    "Pole      Close ms    Open ms",
+    "A         53.5        30.4",
+    "B         51.3        32.7",
+    "C         52.2        28.6",
+    "",
+    "Breaker: 52-F2      Coil voltage: 124 VDC",
+    "Pole      Close ms    Open ms",
+    "A         54.5        31.4",
+    "B         54.3        31.7",
+    "C         54.2        31.6",
+  ]);
+  expect(found).toContain("timing 52-F1 Breaker 52 opening l2=32.7");
+  expect(found).toContain("timing 52-F2 Breaker 52 closing l3=54.2");
+  expect(found).toContain("timing 52-F2 Breaker 52 opening controlV=124");
+  expect(found).toHaveLength(16);
+});
+
+test("quantities down and phases across", () => {
+  const found = placed("52-M1 CT-1.csv", [
+    "CT test 52-M1, CT-1 (made up)",
+    "",
+    "Quantity,A,B,C",
+    "Primary current (A),400.5,400.2,400.1",
+    "Secondary current (mA),1668.1,1667.4,1669.0",
+    "Polarity,OK,OK,OK",
+  ]);
+  expect(found).toContain("currentTransformer 52-M1 CT-1 B primary=400.2");
+  expect(found).toContain("currentTransformer 52-M1 CT-1 C secondary=1.669");
+  expect(found).toContain("currentTransformer 52-M1 CT-1 A polarity=As marked");
+});
+
+test("quantities down and breakers across", () => {
+  const found = placed("mechanism.csv", [
+    "Breaker mechanism checks (made up)",
+    "",
+    "Check,52-F1,52-F2,52-F3",
+    "Lowest closing voltage (V),88,86,87",
+    "Spring charging time (s),7.4,7.9,7.7",
+  ]);
+  expect(found.filter((line) => /52-F2 .*closingLow=86$/.test(line))).toHaveLength(1);
+  expect(found.filter((line) => /52-F3 .*charged=7.7$/.test(line))).toHaveLength(1);
+  expect(found).toHaveLength(6);
+});
+
+test("the tester's units in a column of their own, the minute of the reading in another", () => {
+  const found = placed("megger.csv", [
+    "Bus,Conn,Sequence,Reading,Units,kV,Min,Temp F",
+    "Bus 1,A-N,1 - pre hipot,47.9,Gohm,5,1,68",
+    "Bus 1,B-N,1 - pre hipot,45.1,Gohm,5,1,68",
+    "Bus 1,A-N,2 - post hipot,42.8,Gohm,5,1,68",
+    "Bus 1,B-N,2 - post hipot,61.0,Gohm,5,1,68",
+  ]);
+  expect(found).toContain("insulation Bus 1 Busbar B-E after reading=61000");
+  expect(found).toContain("insulation Bus 1 Busbar A-E before temperature=20");
+});
+
+test("a current in brackets behind the name of a test is the test's, that behind a busbar its rating", () => {
+  const table = ["Breaker,Pole,R (uOhm)", "52-F1,A,31.2", "52-F1,B,31.9"];
+  const stated = (heading: string) => placed("c.csv", [heading, ...table]).join("; ");
+  expect(stated("1. Contact resistance (200 A)")).toContain("testCurrent=200");
+  expect(stated("Breaker contacts and main bus (2000 A)")).not.toContain("testCurrent");
+});
+
+test("a meter beside its reference, in the meter's own unit", () => {
+  const found = placed("meters.csv", [
+    "Panel meter check (made up)",
+    "Panel,Meter,Point %,Injected (A),Meter reads (A)",
+    "52-M1,PM1,25,0.3,0.301",
+  ]);
+  expect(found.every((line) => line.startsWith("metering "))).toBe(true);
+});

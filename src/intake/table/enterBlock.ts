@@ -217,7 +217,8 @@ const openBlock = (found: Block, open: string): EnteredBlock => {
 /** Makes the reader of a table's lines with what stands above and beside for them: joined, held, units. */
 export const wholeLine = (columns: readonly ExportColumn[]): ((row: TextRow) => RowWithUnits) => {
   const own = columns.filter(({ from }) => from === undefined);
-  const [hold, beside, choose] = [namesHeld(own), unitsBeside(own), chosenCells(columns)];
+  const measured = own.map((column) => ({ ...column, field: fieldChosen(column, columns) }));
+  const [hold, beside, choose] = [namesHeld(own), unitsBeside(measured), chosenCells(columns)];
   return (row) => {
     const joined = wholeRow(row);
     const held = hold?.(joined) ?? joined;
@@ -225,6 +226,10 @@ export const wholeLine = (columns: readonly ExportColumn[]): ((row: TextRow) => 
     return choose?.(whole) ?? whole;
   };
 };
+
+/** What a column holds, or what is chosen from it by the line: its unit is that of either. */
+const fieldChosen = ({ index, field }: ExportColumn, columns: readonly ExportColumn[]) =>
+  field ?? columns.find(({ from }) => from && !("part" in from) && from.column === index)?.field;
 
 /** The lines of readings below each line of titles. */
 const rowsByHead = (parts: Iterable<LayoutPart>): ReadonlyMap<number, readonly TextRow[]> => {

@@ -117,6 +117,18 @@ export const isPlacing = (options: LayoutOptions) => (fact: Fact) =>
 const saysPlace = (text: string, { objectOf = () => undefined }: LayoutOptions): boolean =>
   isFactLine([text]) || namesPlace(text, objectOf);
 
+/** Whether each cell of a line is a label with its value: `Breaker: 52-M1`, `Coil voltage: 125 V DC`. */
+export const areMarked = (cells: readonly string[]): boolean => {
+  let filled = 0;
+  for (const cell of cells) {
+    if (cell === "") continue;
+    // Of readings, most cells hold no colon, and nothing more need be asked.
+    if (!cell.includes(": ") || !/^\p{L}[^:]{1,40}: \s*\S/u.test(cell)) return false;
+    filled += 1;
+  }
+  return filled > 0;
+};
+
 /** Whether a line is a fact, a heading or a note, and no reading. */
 export const looksLikeFact = (
   cells: readonly string[],
@@ -125,6 +137,7 @@ export const looksLikeFact = (
   apart: boolean,
   options: LayoutOptions,
 ): boolean => {
+  if (areMarked(cells)) return true;
   if (filled > 2) return cells[0]?.startsWith("#") ?? false;
   const [first = "", second] = filledOf(cells);
   if (first.startsWith("#") || CLOSING.test(first)) return true;

@@ -53,9 +53,13 @@ const keyed = (part: string): KeyAndValue[] => {
   const all = parts.every((one) => KEYED.test(one)) ? parts : [part];
   return all.flatMap((one): KeyAndValue[] => {
     const [, key = "", value = ""] = KEYED.exec(one) ?? [];
-    return key === "" ? [] : [[key.trim(), value.trim()]];
+    return key === "" ? [] : [[key.trim(), withoutMark(value.trim())]];
   });
 };
+
+/** A value without what parts it from the next fact: `M. Ibarra -`. */
+const withoutMark = (value: string): string =>
+  value.length < LONGEST_CELL ? value.replace(/\s[-–—/·,;]+$/u, "") : value;
 
 /** A gap before or after a colon parts nothing: `Site     : Salina`. */
 const joinedKeys = (parts: readonly string[]): string[] => {

@@ -180,11 +180,27 @@ export const mayBeTitles = (cells: readonly string[]): boolean => {
   );
 };
 
+/** Whether all numbers of a line are names of panels in rising order, as panels lie across that go by numbers. */
+const arePanels = (cells: readonly string[], objectOf: LayoutOptions["objectOf"]): boolean => {
+  const numbers = cells.filter((cell) => isNumberish(cell));
+  return (
+    objectOf !== undefined &&
+    numbers.length > 2 &&
+    !isNumberish(cells[0] ?? "") &&
+    numbers.every(
+      (cell, at) =>
+        /^\d+$/.test(cell) &&
+        objectOf(cell) !== undefined &&
+        (at === 0 || Number(cell) > Number(numbers[at - 1])),
+    )
+  );
+};
+
 /** The best titles among the first rows. */
 export const firstHead = (rows: readonly TextRow[], options: LayoutOptions): Head | undefined => {
   const heads = rows.flatMap((row, at) => {
-    if (options.titles === undefined ? !mayBeTitles(row.cells) : row.line !== options.titles)
-      return [];
+    const isTitles = mayBeTitles(row.cells) || arePanels(row.cells, options.objectOf);
+    if (options.titles === undefined ? !isTitles : row.line !== options.titles) return [];
     const head = headAt(
       rows.slice(at, at + HEAD_ROWS),
       options,

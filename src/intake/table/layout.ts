@@ -3,6 +3,7 @@ import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, wholeRow } from "../text/textCells";
 import { namesPlace } from "../understand/headedPlaces";
 import {
+  areMarked,
   type Block,
   bannerFacts,
   type Fact,
@@ -125,7 +126,7 @@ const sampleOf = (all: Reading["all"], options: LayoutOptions): readonly (readon
   for (let at = 0; at < SAMPLE; at++) {
     const row = all.peek(at);
     if (row === undefined) break;
-    const filled = countFilled(row.cells);
+    const filled = areMarked(row.cells) ? 0 : countFilled(row.cells);
     if (filled > 1) {
       if (isApart && titlesAhead(all, at, filled, options)) break;
       sample.push(row.cells);

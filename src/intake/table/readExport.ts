@@ -4,6 +4,7 @@ import type { TextRow } from "../text/delimited";
 import { formRows } from "../text/formRows";
 import { latinDigits } from "../text/latinDigits";
 import { partedCells } from "../text/partedCells";
+import { turnedRows } from "../text/turnedRows";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";
 import { findDelimiter, partedBy, take } from "./findDelimiter";
@@ -27,13 +28,22 @@ export const readExport = (content: string, options: ExportOptions): Result<Expo
   const written = () => partedBy(text, delimiter.value);
   const parted = partedCells(take(written(), LOOK_ROWS));
   const rows = parted ? () => parted(written()) : written;
-  const form = isForm(rows, options) ? formRows([...rows()]) : undefined;
+  const form = formOf(rows, options);
   return form ? readRows(() => form, delimiter, options) : readRows(rows, delimiter, options);
 };
 
 /** Forms are no longer than this; whatever is, is a table. */
 const LONGEST_FORM = 400;
 const WIDEST_FORM = 60;
+
+/** A short text whose labels stand before their values as a table: a form, or quantities down with phases or panels across. */
+const formOf = (rows: () => Iterable<TextRow>, options: ExportOptions): TextRow[] | undefined => {
+  if (isForm(rows, options)) return formRows([...rows()]);
+  const first = take(rows(), LONGEST_FORM + 1);
+  return options.titles !== undefined || first.length > LONGEST_FORM
+    ? undefined
+    : turnedRows(first, options.knows?.objectOf ?? (() => undefined));
+};
 
 /** Whether a short text has no table, so that it may be a form. */
 const isForm = (rows: () => Iterable<TextRow>, options: ExportOptions): boolean => {

@@ -274,12 +274,28 @@ export const heldFacts = (headings: readonly string[], { kind }: KnownKind): Wri
     : [];
 };
 
+/** A current alone in brackets after nothing but the name of a test: `Contact resistance (200 A)`. */
+const IN_BRACKETS =
+  /^([^()[\]]{3,80})[([]\s*(?:@\s*)?(\d+(?:[.,]\d+)?)\s*([\p{L}µμ]{1,3})\s*(?:DC|CC)?\s*[)\]]$/u;
+
+const currentOfTest = (heading: string): Stated[] => {
+  const [, before = "", number = "", written = ""] = IN_BRACKETS.exec(heading.trim()) ?? [];
+  const unit = readUnit(written);
+  if (!unit.ok || unitSize(unit.value).quantity !== "current") return [];
+  const { senses, words } = sensesOf(before);
+  const isOfTest = kindsNamed(before).size > 0 && !OF_GEAR.some((sense) => senses.has(sense));
+  const areKnown = words.every(({ senses: own, text }) => own.length > 0 || /^\p{N}/u.test(text));
+  return isOfTest && areKnown ? [{ text: `${number} ${unit.value}`, unit: unit.value }] : [];
+};
+/** What has a current by its rating. */
+const OF_GEAR = ["panel", "section", "breaker", "ct", "circuit", "place"] as const;
+
 /** What a heading says of the readings below: values with their units, the time they were read at, and their unit. */
 export const headingSays = (headings: readonly string[]) => {
   const found = headings.map((heading) => measuresIn(ofTheTest(heading.slice(0, 300))).said);
   const seconds = new Set(found.flatMap(({ seconds }) => seconds ?? []));
   return {
-    stated: found.flatMap(({ stated }) => stated),
+    stated: [...found.flatMap(({ stated }) => stated), ...headings.flatMap(currentOfTest)],
     seconds: seconds.size === 1 ? [...seconds][0] : undefined,
     units: headings.flatMap(unitsNamed),
   };
@@ -302,4 +318,4 @@ const VALUES =
   /(?<!\p{L})(?:values?|readings|results|figures|Werte|Messwerte|valeurs|mesures|valores|lecturas|leituras)\s*(?:are\s+)?(?:in\s+|en\s+|em\s+)?[:=]?\s*(?!in\b)([\p{L}µΩΩ°%·-]{1,14})(?=[\s,.;)\]]|$)/giu;
 /** Words that are a unit of resistance and nothing else, wherever they stand. */
 const OHMS =
-  /(?<!\p{L})((?:tera|giga?|mega?|kilo|milli|micro|[tgmkµ])[ -]?ohms?|[TGMkmµ][ΩΩ])(?!\p{L})/giu;
+  /(?<!\p{L})((?:tera|giga?|mega?|kilo|milli|micr|micro|mikr|mikro|[tgmkµ])[ -]?ohms?|[TGMkmµ][ΩΩ])(?!\p{L})/giu;

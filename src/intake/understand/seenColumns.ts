@@ -172,6 +172,10 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
     line.map((title) => withoutBrackets(title).split(" ").at(-1)?.toUpperCase() ?? ""),
   );
   const starts = schemeAmong(upper.map((title) => title.split(" ")[0] ?? ""));
+  const beforeUnits = schemeAmong(names.map((name) => name.split(" ").at(-1) ?? ""));
+  const stems = line.flatMap((title) => [
+    ...new Set([...stemsOf(withoutBrackets(title)), ...stemsOf(nameOf(title))]),
+  ]);
   const isLetter = (title: string, at: number) =>
     isOneOf(schemed, title.toUpperCase()) ||
     (digits && /^[123]$/.test(title)) ||
@@ -179,12 +183,22 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
   const objects = new Set(line.flatMap((title) => objectOf(title) ?? []));
   return {
     letters: new Set(line.flatMap((title, at) => (isLetter(title, at) ? nameOf(title) : []))),
-    ends: ends ?? starts ?? named,
+    ends: ends ?? starts ?? beforeUnits ?? named,
+    stems: new Set(stems.filter((stem, at) => stems.indexOf(stem) !== at)),
     hasClosing: line.some((title) => operationOf(sensesOf(title).senses) === "closing"),
     // One title that is a panel's name may be anything; several are panels across.
     objectOf: objects.size > 1 ? objectOf : () => undefined,
     times: new Map([...timesAcross(line)].map(([at, seconds]) => [line[at] ?? "", seconds])),
   };
+};
+
+/** What a title says besides a letter at its end or its beginning: of titles by phase it comes again. */
+const stemsOf = (title: string): string[] => {
+  const words = title.toUpperCase().split(" ");
+  return [
+    ...(words.at(-1)?.length === 1 ? [words.slice(0, -1).join(" ")] : []),
+    ...(words[0]?.length === 1 ? [words.slice(1).join(" ")] : []),
+  ];
 };
 
 /** A title, which nobody writes longer, without what stands in brackets at its end. */

@@ -47,6 +47,8 @@ export interface TitleContext {
   readonly letters: ReadonlySet<string>;
   /** The letters of the scheme that titles begin or end with: `ABC` of `Trip A`, `Trip B`, `Trip C`; else none. */
   readonly ends: string;
+  /** What stands beside such a letter in several titles, in capitals; in others a letter is no phase. */
+  readonly stems?: ReadonlySet<string>;
   readonly objectOf: (text: string) => string | undefined;
   /** Whether titles beside it speak of a closing, so that "open" is the other operation and no open pole. */
   readonly hasClosing?: boolean;
@@ -188,6 +190,8 @@ const multipleOfU0 = (text: string): { said: { ofU0?: number }; rest: string } =
   return { said: { ofU0: times }, rest: text.replace(U0, " ") };
 };
 
+/** A title that is the thing and no length. */
+const METER = /^met(?:er|re)s?$/i;
 const LEADING_WAVE = /^(?:AC|DC|CA|CC)\s+/i;
 
 /** The phase that a title begins or ends with, and what is left of it: its name, and its unit where it has one outside brackets. */
@@ -195,7 +199,8 @@ const placedIn = (rest: string, isOpen: boolean, context: TitleContext) => {
   const { position, rest: unplaced } = isWithWave(rest)
     ? { position: undefined, rest: rest.replace(LEADING_WAVE, "") }
     : positionIn(rest, context);
-  const own = isOpen ? splitTitle(withoutWave(unplaced)) : { name: unplaced };
+  const isName = METER.test(unplaced);
+  const own = isOpen && !isName ? splitTitle(withoutWave(unplaced)) : { name: unplaced };
   if (position !== undefined || own.unit === undefined) return { position, own };
   // A phase before the unit: "Leakage L1 / mA".
   const before = positionIn(own.name.replace(/[\s,;:/–-]+$/, ""), context);
@@ -266,7 +271,7 @@ export const isPosition = (text: string): boolean =>
 /** A phase at the beginning or the end of a title, and the rest of it. */
 const positionIn = (
   text: string,
-  { ends, letters }: TitleContext,
+  { ends, letters, stems }: TitleContext,
 ): { position?: string; rest: string } => {
   const words = text.split(" ");
   for (let count = Math.min(4, words.length - 1); count > 0; count--)
@@ -277,18 +282,25 @@ const positionIn = (
       const position = some.join(" ");
       const isLetter =
         /^[A-Z]$/i.test(position) &&
-        (isOneOf(ends, position.toUpperCase()) || letters.has(position));
+        ((isOneOf(ends, position.toUpperCase()) &&
+          (stems?.has(others.join(" ").toUpperCase()) ?? true)) ||
+          letters.has(position));
       if (isLetter || (isPosition(position) && isMarked(position)))
         return { position, rest: others.join(" ") };
     }
   return { rest: text };
 };
 
+/** A letter with the word for a phase written to it: `A-ph`, `ph. B`. */
+const LETTERED = /^(?:[A-Z][\s-]?(?:ph|phase|pole)\.?|(?:ph|phase|pole)\.?[\s-]?[A-Z])$/i;
+
 /** Within other words a phase must show: by a figure, or by capitals alone. */
 const isMarked = (text: string): boolean => {
   const bare = text.replace(/[^\p{L}\p{N}]/gu, "");
   return (
-    /l\d/i.test(bare) || (bare.length > 1 && bare === bare.toUpperCase() && !/^\d+$/.test(bare))
+    LETTERED.test(text) ||
+    /l\d/i.test(bare) ||
+    (bare.length > 1 && bare === bare.toUpperCase() && !/^\d+$/.test(bare))
   );
 };
 

@@ -120,9 +120,13 @@ const withParted = (
   };
 };
 
-/** Of how many fields columns are known to be. */
+/** Of how many fields columns are known to be, of several phases each. */
 const toldIn = (columns: readonly ExportColumn[]): number =>
-  new Set(columns.flatMap(({ field }) => field ?? [])).size;
+  new Set(
+    columns.flatMap(({ field, says }) =>
+      field === undefined ? [] : JSON.stringify([field, says]),
+    ),
+  ).size;
 
 /** Whether titles alone name something that records take. */
 const tellsByTitles = ({ columns }: OpenBlock, { kinds }: Knowledge): boolean =>

@@ -61,6 +61,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 10,
     accepts: { type: "number" },
+    unitIn: "inUnit",
     need: "reading",
     help: "What the reference instrument says is applied, in the meter's unit and on its side of the transformers.",
   },
@@ -70,6 +71,7 @@ const columns: readonly Column[] = [
     role: "entry",
     width: 10,
     accepts: { type: "number" },
+    unitIn: "inUnit",
     need: "reading",
   },
   {

@@ -359,7 +359,7 @@ export const es: Language = {
       "motor",
     ],
     counter: ["contador de maniobras", "contador", "contador inicial", "contador final"],
-    trip: ["disparo", "dispara", "disparo e indicación"],
+    trip: ["actuó", "actuación", "disparó", "operó", "disparo", "dispara", "disparo e indicación"],
     indication: ["indicación", "señalización", "bandera"],
     direction: ["dirección", "sentido"],
     setting: ["ajuste", "tiempo ajustado", "dial"],

@@ -301,7 +301,7 @@ export const fr: Language = {
       "compteur début",
       "compteur fin",
     ],
-    trip: ["déclenchement", "déclenche"],
+    trip: ["déclenché", "a déclenché", "déclenchement", "déclenche"],
     indication: ["signalisation", "indication", "voyant"],
     direction: ["direction", "sens"],
     setting: ["réglage", "temporisation"],

@@ -351,7 +351,7 @@ export const pt: Language = {
       "contador inicial",
       "contador final",
     ],
-    trip: ["disparo", "atuação", "trip", "trip e indicação"],
+    trip: ["atuou", "operou", "disparou", "disparo", "atuação", "trip", "trip e indicação"],
     indication: ["indicação", "sinalização", "bandeirola"],
     direction: ["direção", "sentido"],
     setting: ["ajuste", "dial"],
