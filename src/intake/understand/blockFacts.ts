@@ -279,7 +279,8 @@ const IN_BRACKETS =
   /^([^()[\]]{3,80})[([]\s*(?:@\s*)?(\d+(?:[.,]\d+)?)\s*([\p{L}µμ]{1,3})\s*(?:DC|CC)?\s*[)\]]$/u;
 
 const currentOfTest = (heading: string): Stated[] => {
-  const [, before = "", number = "", written = ""] = IN_BRACKETS.exec(heading.trim()) ?? [];
+  const [, before = "", number = "", written = ""] =
+    IN_BRACKETS.exec(heading.slice(0, 200).trim()) ?? [];
   const unit = readUnit(written);
   if (!unit.ok || unitSize(unit.value).quantity !== "current") return [];
   const { senses, words } = sensesOf(before);
