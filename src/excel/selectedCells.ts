@@ -32,25 +32,38 @@ export const selectedCells = (context: Excel.RequestContext): Promise<SelectedCe
     return { ...placeIn(range.address), values: range.values };
   });
 
+const notEmpty = ({ sheet, address }: Pick<SelectedCells, "sheet" | "address">) =>
+  new BookError(
+    `${sheet}!${address} is not empty. Select an empty cell, or clear it first; nothing was changed.`,
+  );
+
+const isEmpty = (range: Excel.Range) => range.formulas[0]?.[0] === "";
+
 /**
- * Writes a formula into the first of the selected cells, where that is empty: two round trips.
+ * Writes a formula into the first of the selected cells, where that is empty: two round trips, and one more
+ * where somebody typed there between them, which is put back.
  *
- * @throws {BookError} where it is not: nothing is changed then
+ * @throws {BookError} where it is not empty: nothing is changed then
  */
 export const insertFormula = (
   context: Excel.RequestContext,
   formula: string,
 ): Promise<Pick<SelectedCells, "sheet" | "address">> =>
   inWords("Inserting the function", async () => {
-    const cell = context.workbook.getSelectedRange().getCell(0, 0);
+    const { workbook } = context;
+    const cell = workbook.getSelectedRange().getCell(0, 0);
     cell.load("address,formulas");
     await context.sync();
     const place = placeIn(cell.address);
-    if (cell.formulas[0]?.[0] !== "")
-      throw new BookError(
-        `${place.sheet}!${place.address} is not empty. Select an empty cell, or clear it first; nothing was changed.`,
-      );
-    cell.formulas = [[formula]];
+    if (!isEmpty(cell)) throw notEmpty(place);
+    const there = () => workbook.worksheets.getItem(place.sheet).getRange(place.address);
+    // The batch that writes reads first what it writes over.
+    const before = there();
+    before.load("formulas");
+    there().formulas = [[formula]];
     await context.sync();
-    return place;
+    if (isEmpty(before)) return place;
+    there().formulas = before.formulas;
+    await context.sync();
+    throw notEmpty(place);
   });
