@@ -230,14 +230,11 @@ function writesOf(
     const at = position(column.id);
     return at < 0 ? [] : [{ id: column.id, at, formula: formulaIn(column, ref, plan.lineup) }];
   });
-  return rows.flatMap((row, index) =>
-    columns.map(({ id, at, formula }) => ({
-      row: index,
-      column: at,
-      value: row[id] ?? null,
-      formula: formula(row),
-    })),
-  );
+  const writes: CellWrite[] = [];
+  for (const [index, row] of rows.entries())
+    for (const { id, at, formula } of columns)
+      writes.push({ row: index, column: at, value: row[id] ?? null, formula: formula(row) });
+  return writes;
 }
 
 /** Whether a cell of ours holds something else than it should. Entries are never ours to write. */

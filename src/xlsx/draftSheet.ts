@@ -3,7 +3,6 @@ import { body, header, resultRules } from "../look/look";
 import { keysOf, pageOf, widthOf } from "../look/page";
 import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "../look/tableLayout";
 import { validationOf, validationTitle } from "../look/validation";
-import { groupedBy } from "../quantities/groupedBy";
 import { a1 } from "../sheets/address";
 import type { CellWrite } from "../sheets/cell";
 import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
@@ -86,11 +85,14 @@ function* rowsOf(
   ];
   const styles = columns.map(body);
   const blank = styles.map((style, at) => [at, { value: null, style }] as const);
-  const written = groupedBy(writes, ({ row }) => row);
+  const written = writes.toSorted((one, other) => one.row - other.row);
+  let next = 0;
   for (let row = 0; row < count; row++) {
     const cells = new Map<number, DraftCell>(blank);
-    for (const { column, value, formula } of written.get(row) ?? [])
+    for (let write = written[next]; write?.row === row; write = written[++next]) {
+      const { column, value, formula } = write;
       cells.set(column, { value, style: styles[column], formula });
+    }
     yield [HEADER_ROW + 1 + row, cells];
   }
 }

@@ -1,3 +1,4 @@
+import { memoizeFor } from "../../quantities/memoizeFor";
 import type { CellValue } from "../../records/kind";
 import { isBlank } from "../../records/kind";
 import { seldom } from "../chance";
@@ -51,7 +52,7 @@ export const nearCopy: Rule = {
 };
 
 /** All rows of each panel in a table, where the table has several of each. */
-export const panelsIn = (table: JudgedTable) => blocksBy(table, ["object"]);
+export const panelsIn = memoizeFor((table: JudgedTable) => blocksBy(table, ["object"]));
 
 /** The readings of rows; undefined where they are too few or too many to be compared. */
 function blockOf(rows: readonly number[], { cells }: Reckoning): Block | undefined {

@@ -153,13 +153,14 @@ export const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
   rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]]));
 
 /** The rows that belong together: all phases of a part. */
-export const partsOf = (table: JudgedTable): readonly (readonly number[])[] =>
+export const partsOf = memoizeFor((table: JudgedTable): readonly (readonly number[])[] =>
   blocksBy(
     table,
     table.kind.columns
       .filter(({ id, role }) => role === "key" && !PHASE_KEYS.has(id))
       .map(({ id }) => id),
-  );
+  ),
+);
 
 /** The rows that are alike in some columns, where there are several. */
 export const blocksBy = (

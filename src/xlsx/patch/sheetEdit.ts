@@ -5,6 +5,7 @@ import { BookError } from "../../sheets/bookError";
 import { bytesOf, textOf } from "../package/partText";
 import type { ReadSheet } from "../readSheet";
 import { type FormulaAt, filled, formulasOf } from "../scan/formulasOf";
+import { plainStyles } from "../scan/plainStyles";
 import { type Edit, edited, setAttribute } from "../xml/editText";
 import { childOf, childrenOf, readXml, type XmlElement } from "../xml/readXml";
 import type { TextNumber } from "./cellXml";
@@ -29,6 +30,7 @@ export class SheetEdit {
   private readonly rows = new Map<number, RowPatch>();
   private readonly edits: Edit[] = [];
   private readonly styles = new Map<number, ReadonlyMap<number, number>>();
+  private plain: ReturnType<typeof plainStyles> | undefined;
   private formulas: FormulaAt | undefined;
   private places: ReadonlyMap<number, number> | undefined;
   /** Whether a cell got or lost a formula. */
@@ -103,14 +105,23 @@ export class SheetEdit {
   stylesIn(row: number): ReadonlyMap<number, number> {
     const known = this.styles.get(row);
     if (known) return known;
-    const xml = this.rowText(row);
-    const cells = xml === undefined ? [] : childrenOf(readXml(xml), "c");
-    const columns = columnsOf(cells);
-    const found = new Map(
-      cells.map(({ attributes }, at) => [columns[at] ?? 0, Number(attributes.get("s") ?? 0)]),
-    );
+    const found = this.readStyles(row);
     this.styles.set(row, found);
     return found;
+  }
+
+  private readStyles(row: number): ReadonlyMap<number, number> {
+    const at = this.rowAt.get(row);
+    if (at === undefined) return new Map();
+    const { bytes, scanned } = this.read;
+    this.plain ??= plainStyles(bytes);
+    const plain = this.plain(scanned.places.begins[at] ?? 0, scanned.places.ends[at] ?? 0);
+    if (plain) return plain;
+    const cells = childrenOf(readXml(this.rowText(row) ?? ""), "c");
+    const columns = columnsOf(cells);
+    return new Map(
+      cells.map(({ attributes }, at) => [columns[at] ?? 0, Number(attributes.get("s") ?? 0)]),
+    );
   }
 
   /** @throws {BookError} for a cell within an array formula over several cells, of which none can be changed alone */
