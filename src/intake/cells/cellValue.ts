@@ -81,6 +81,8 @@ const clockMinutes = (text: string, unit: Unit | undefined): string | undefined 
   return seconds === undefined ? undefined : `${Number(minutes) * 60 + Number(seconds)} s`;
 };
 
+const HOURS = /^(?:h|hrs?|hours?|std|stunden?|heures?|horas?)\.?$/i;
+
 /** A number for a column that has no unit of its own: a count, or a value in the unit that its row names. */
 const unitless = (
   text: string,
@@ -88,7 +90,11 @@ const unitless = (
   unit: Unit | undefined,
   decimal: DecimalMark | undefined,
 ): Result<CellValue> => {
-  const written = splitReading(text)?.unit || unit;
+  const parts = splitReading(text);
+  const written = parts?.unit || unit;
+  // Hours are no unit that readings are converted in; "5 h" is a number of them.
+  if (parts && written === parts.unit && / h$/.test(header) && HOURS.test(parts.unit))
+    return unitless(parts.number, header, unit, decimal);
   if (written)
     return refuse(
       "wrong",

@@ -86,7 +86,7 @@ interface ListParts {
 
 const partsOf = ({ values, right, exempt }: List): ListParts => {
   const wrong = values.filter((value) => value !== right && value !== exempt);
-  const isWanted = /^(?:OK$|As |To )/.test(right ?? "");
+  const isWanted = /^(?:OK$|As |To |Seen )/.test(right ?? "");
   return {
     yes: values.find((value) => value === "Yes"),
     no: values.find((value) => value === "No"),

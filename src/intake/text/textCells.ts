@@ -41,6 +41,7 @@ export const isNumberish = (cell: string) => {
     !isNumbered(cell) &&
     /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) &&
     !/^\d+ ?(?:s|sec|min)\b/i.test(cell) &&
+    !/^\d(?:[.,]\d+)? ?[x×·]? ?U ?[0o₀]/i.test(cell) &&
     !isDesignation(cell)
   );
 };
