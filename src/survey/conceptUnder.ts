@@ -11,7 +11,10 @@ export const conceptByValues = (cells: readonly Cell[]): Concept | undefined => 
   if (cells.length < 2) return undefined;
   const share = (is: (cell: Cell) => boolean) => cells.filter(is).length / cells.length;
   if (share(({ day }) => day !== undefined) > 0.7) return "date";
-  if (share(isVerdict) > 0.7) return isOneNo(cells) ? undefined : "result";
+  // "ok, ok, n/a": what does not apply says nothing of the others.
+  const asked = cells.filter(({ text }) => !isWord(text, "notApplicable"));
+  const said = asked.filter(isVerdict).length;
+  if (said >= 2 && said > asked.length * 0.7) return isOneNo(cells) ? undefined : "result";
   // One letter again and again is a mark: "Y, Y, N, Y". Phases take turns.
   const [first] = cells;
   const isMark = first !== undefined && /^(?:\p{L}|nc|so)$/iu.test(first.text);
@@ -139,6 +142,12 @@ const TURNS: readonly {
   { told: ["time"], under: areTimes, is: "duration" },
   { told: ["panel"], under: areUnits, is: "unit" },
   { told: WORDS, under: areMeasured, is: "reading" },
+  // "+ to -: 240 MΩ"
+  {
+    told: ["position", "part"],
+    under: areMostly(({ unit, number }) => unit !== undefined && number !== undefined),
+    is: "reading",
+  },
   { told: BOUNDS, under: (cells) => areWords(cells) && areAnswers(cells), is: "result" },
   // "Result: 10,400 MΩ" is the reading.
   { told: ["result"], under: areMostly(({ unit }) => unit !== undefined), is: "reading" },

@@ -170,7 +170,7 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
     ...nameColumn(column, under(column.at), { phases, letters, anyLetters }, column === names),
     ...panels(column),
   }));
-  const whole = withUnits(withNumbered(withRemarks(plain, under)));
+  const whole = withUnits(withNumbered(withLeast(withRemarks(plain, under))));
   const named = withCalledFor(withMeasuredTimes(whole, under), under);
   // Where a column is titled as the result of readings, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
@@ -196,6 +196,20 @@ const withRemarks = (columns: readonly SurveyColumn[], under: Under): readonly S
   const isRemark =
     last !== undefined && last.title === "" && columns.length > 2 && !under(last.at).some(isValue);
   return isRemark ? [...columns.slice(0, -1), { ...last, concept: "remarks" }] : columns;
+};
+
+/** "Min" in a table that is tested with no voltage is the least value, and no time. */
+const withLeast = (columns: readonly SurveyColumn[]): readonly SurveyColumn[] => {
+  const isStress = columns.some(
+    ({ concept }) => concept === "voltage" || concept === "leakage" || concept === "discharge",
+  );
+  return isStress
+    ? columns
+    : columns.map((column) =>
+        column.concept === "duration" && /^min\.?$/iu.test(column.title)
+          ? { ...column, concept: "minimum", unit: undefined }
+          : column,
+      );
 };
 
 /** A reading without a unit has that of the others of its group: "Alarm: set (bar) | came at". */

@@ -53,7 +53,8 @@ const isAtEnd = (text: string, name: string): boolean => {
   const last = text.split(/[\s,/]+/).at(-1) ?? "";
   if (/[,;]\s*[AV]$/.test(text)) return name !== "";
   const isUnit = /^(?![ΩΩ])\p{L}$/u.test(last) ? isLettered(text) : !NO_UNITS.test(last);
-  return name !== "" && !/\d$/.test(name) && isUnit;
+  const isParted = /,\s?\S+$/.test(text);
+  return name !== "" && (isParted || !/\d$/.test(name)) && isUnit;
 };
 
 /** Whether a title, or one of its words, names what is written with a letter for its unit. */

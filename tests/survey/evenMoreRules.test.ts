@@ -97,6 +97,50 @@ W6 | 0.4 | 0.399 | OK`,
     right: "0.396",
   },
   {
+    name: "an index that is not its two readings, in a card of three lines",
+    sheet: (index) => `
+Polarization index, 5 kV DC
+Test | 1 min (GΩ) | 10 min (GΩ) | PI
+A-GND | 20 | 40.2 | 2.01
+B-GND | 22 | 41.8 | ${index}
+C-GND | 25 | 45 | 1.8`,
+    wrong: "3.31",
+    told: ["survey-quotient D4"],
+    right: "1.9",
+  },
+  {
+    name: "an error against what was applied",
+    sheet: (error) => `
+Panel meters, by secondary injection
+Panel | Meter | Applied | Reading | Error % | Allowed %
+P1 | Ammeter | 200 | 201 | 0.5 | 1.5
+P2 | Ammeter | 200 | 199.2 | -0.4 | 1.5
+P3 | Ammeter | 200 | 200.2 | ${error} | 1.5
+P4 | Ammeter | 200 | 201.6 | 0.8 | 1.5
+P5 | Ammeter | 11 | 11 | 0 | 1.5`,
+    wrong: "1.4",
+    told: ["survey-worked-out E5"],
+    right: "0.1",
+  },
+  {
+    name: "a panel called otherwise in the one line that another lacks",
+    sheet: (name) => `
+Contact resistance, µΩ
+Panel | Phase | Reading
+P1 | A | 35.1
+P1 | B | 36.2
+P1 | C | 34.3
+P2 | A | 36.1
+P2 | B | 37.3
+P2 | C | 35.2
+P3 | A | 33.1
+${name} | B | 36.1
+P3 | C | 34.9`,
+    wrong: "P13",
+    told: ["missing-row C9", "survey-name A10"],
+    right: "P3",
+  },
+  {
     name: "a panel that is called otherwise in one table",
     sheet: (name) => `
 Insulation, GΩ, 5 kV DC

@@ -160,3 +160,90 @@ P3 | 53.9 | 54 | 53.9 | 80 | 35.7 | 35.8 | 35.7 | 50`,
     expect(blocks[0]?.entries[3]).toMatchObject({ operation: "opening", panel: "P1" });
   });
 });
+
+describe("readings as they are written on site", () => {
+  it("gigs and megs by their letter", () => {
+    expect(
+      readingsOf(`
+Insulation resistance @ 5 kV DC
+Test | 1 min | 10 min
+A-GND | 22.4 G | 40.1 G
+B-GND | 640 M | 35 G`),
+    ).toEqual([
+      "insulation; Sheet; 1 min A-GND; 22.4 GΩ; B3",
+      "insulation; Sheet; 10 min A-GND; 40.1 GΩ; C3",
+      "insulation; Sheet; 1 min B-GND; 640 MΩ; B4",
+      "insulation; Sheet; 10 min B-GND; 35 GΩ; C4",
+    ]);
+  });
+  it("volts of a transformer by the letter before the winding", () => {
+    expect(
+      readingsOf(`
+Voltage transformers 11000/110 V
+VT of | Ph | V prim | V sec | IR P-E (MΩ)
+P1 | R | 1000 | 10.01 | 4444
+P1 | Y | 1000 | 10.02 | 5341
+P2 | R | 1000 | 9.99 | 5120`).filter((line) => line.endsWith("D3")),
+    ).toEqual(["voltageTransformer; P1; R V sec; 10.01 V; D3"]);
+  });
+  it("a withstand test between insulation before and after, its phases under a word for measured", () => {
+    const kinds = surveyOf(`
+Isolationsmessung 5 kV DC und Spannungsprüfung
+Feld | Messung | Riso vor [GΩ] | Prüfspannung [kV] | Dauer [s] | Überschlag | Riso nach [GΩ]
+J1 | L1 gegen Erde | 28 | 28 | 60 | nein | 29
+J1 | L2 gegen Erde | 27 | 28 | 60 | nein | 26
+J1 | L3 gegen Erde | 29 | 28 | 60 | nein | 28`).blocks[0]?.kinds;
+    expect(kinds).toEqual(["insulation", "withstand"]);
+  });
+});
+
+describe("words that mean one thing or another", () => {
+  it("Min over millimetres is a least value, and no time", () => {
+    const sheet = (gap: number) => [
+      drawSheet(
+        "Sheet",
+        `
+Truck engagement, mm
+Panel | Upper A | Upper B | Upper C | Min
+P1 | 22 | 21 | 22 | 20
+P2 | 21 | 22 | ${gap} | 20
+P3 | 22 | 22 | 21 | 20`,
+      ),
+    ];
+    expect(told(sheet(22))).toEqual([]);
+    expect(told(sheet(17))).toEqual(["survey-limit D4"]);
+  });
+  it("a column that is of another size throughout measures something else", () => {
+    const sheet = (first: number) => [
+      drawSheet(
+        "Sheet",
+        `
+Cable core and sheath
+Cable | Core | IR core MΩ | Sheath IR MΩ
+C1 | A | ${first} | 45
+C1 | B | 8700 | 44
+C2 | A | 9100 | 51
+C2 | B | 9050 | 48`,
+      ),
+    ];
+    expect(told(sheet(9000))).toEqual([]);
+  });
+  it("what does not apply says nothing of the other answers", () => {
+    const [block] = surveyOf(`
+Functional checks
+Cubicle | Local close | Remote close
+F1 | ok | ok
+F2 | ok | n/a
+F3 | ok | ok`).blocks;
+    expect(block?.columns[2]?.concept).toBe("result");
+  });
+  it("values with their unit under a title of places are readings", () => {
+    expect(
+      readingsOf(`
+Control wiring megger 1000 V
+Circuit | + to E | + to - | Least
+Close F1 | 210 M | 240 M | 2 M
+Trip F1 | 220 M | 260 M | 2 M`),
+    ).toHaveLength(4);
+  });
+});

@@ -464,7 +464,7 @@ W1 | B-E | 28 | Pass |`,
     sheet: (index) => `
 Polarization index
 Time | W1 | W2
-1 min (GΩ) | 14 | 16
+1 min (GΩ) | 14 | 18
 10 min (GΩ) | 24 | 27
 PI | 1.71 | ${index}
 PI 1.5 or more? | yes | yes`,
@@ -478,7 +478,7 @@ PI 1.5 or more? | yes | yes`,
 Polarization index
 Panel | 1 min (GΩ) | 10 min (GΩ) | PI | 1.5 or more?
 W1 | 14 | 24 | 1.71 | yes
-W2 | 16 | 27 | ${index} | yes`,
+W2 | 18 | 27 | ${index} | yes`,
     wrong: "1.49",
     told: ["stop survey-bound D4"],
     right: "1.5",

@@ -133,6 +133,42 @@ const onceEach = (relations: readonly Relation[], columns: readonly SurveyColumn
       [],
   );
 
+/** What an index is by its name: the later reading through the earlier one (IEEE Std 43: polarization index 10 min through 1 min; common practice for the absorption ratio, 60 s through 30 s). */
+const INDICES: readonly { readonly name: RegExp; readonly over: RegExp; readonly under: RegExp }[] =
+  [
+    {
+      name: /^(?:p\.?i\.?|ip|polari[sz]ation index|índice de polarización|polarisationsindex)$/iu,
+      over: /^(?:r ?)?10 ?(?:min|minutes?|')\.?$/iu,
+      under: /^(?:(?:r ?)?1 ?(?:min|minutes?|')|60 ?s(?:ec)?)\.?$/iu,
+    },
+    {
+      name: /^(?:d\.?a\.?r\.?|absorption ratio)$/iu,
+      over: /^(?:(?:r ?)?60 ?s(?:ec)?|1 ?min)\.?$/iu,
+      under: /^(?:r ?)?30 ?s(?:ec)?\.?$/iu,
+    },
+  ];
+
+const lastLine = ({ lines }: SurveyColumn) =>
+  (lines.at(-1) ?? "").slice(0, 60).replace(/ ?[([].*$/u, "");
+
+/** What the indices of a table are by their names, for tables too short to show it. */
+const byName = (columns: readonly SurveyColumn[]): Relation[] =>
+  columns.flatMap((column, target) => {
+    const index = INDICES.find(({ name }) => name.test(lastLine(column)));
+    if (!index || column.computed) return [];
+    const one = columns.findIndex((other) => index.over.test(lastLine(other)));
+    const other = columns.findIndex((from) => index.under.test(lastLine(from)));
+    return one < 0 || other < 0 ? [] : [{ target, one, other, scale: 1 }];
+  });
+
+/** By how much an index may differ from its two readings, for their own rounding. */
+const OFF = 0.03;
+
+const isOff = (relation: Relation, line: Line): boolean => {
+  const [number, value] = [numberAt(line, relation.target), resultOf(relation, line)];
+  return number !== undefined && value !== undefined && Math.abs(number / value - 1) > OFF;
+};
+
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] => {
   const columns = block.columns.filter(
     ({ numbers, concept }) => numbers && !["date", "result", "serial"].includes(concept ?? ""),
@@ -140,7 +176,17 @@ const inBlock = (block: Block, { text }: SurveyContext): Finding[] => {
   const lines = block.lines
     .map((row): Line => ({ row, cells: columns.map(({ at }) => block.at(row, at)) }))
     .filter(({ cells }) => cells.filter((cell) => cell?.number !== undefined).length >= 3);
-  if (lines.length < ENOUGH || columns.length < 3) return [];
+  if (columns.length < 3) return [];
+  if (lines.length < ENOUGH)
+    return byName(columns).flatMap((relation) =>
+      tell(
+        block,
+        columns,
+        lines.filter((line) => isOff(relation, line)),
+        relation,
+        text,
+      ),
+    );
   const found = columns.flatMap((column, target) =>
     column.computed || ASIDE.includes(column.concept)
       ? []

@@ -3,6 +3,7 @@ import { groupBy } from "../../quantities/groupedBy";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Block, Entry, SurveyColumn } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
+import { classOf } from "../kindOf";
 import { positionsAmong } from "../phases";
 import type { Concept } from "../words/words";
 import { compare } from "./judge";
@@ -52,8 +53,8 @@ const FREE: readonly (Concept | undefined)[] = [
   "result",
 ];
 
-/** Readings from which on a series shows, and how close together the others have to lie: highest through lowest. */
-const [ENOUGH, TIGHT] = [6, 2];
+/** Readings from which on a series shows, and how close together the others have to lie: highest through lowest; insulation is seldom alike at all. */
+const [ENOUGH, TIGHT, OF_INSULATION] = [6, 2, 1.35];
 /** By how much of its own spread a series may be missed, and by how much at least; resistances of joints and contacts differ for many reasons (common practice, no source). */
 const [SPREADS, LEAST, OF_RESISTANCE] = [3, 1.15, 1.5];
 /** From here on it is a slip of the unit, which is told as such. */
@@ -66,7 +67,9 @@ const oddOf = (values: readonly Value[]): Value | undefined => {
   return [sorted[0], sorted.at(-1)].find((odd) => {
     const others = sorted.filter((one) => one !== odd).map(({ value }) => value);
     const [low, high] = [others[0] ?? 0, others.at(-1) ?? 0];
-    if (!odd || low <= 0 || odd.value <= 0 || high === low || high / low > TIGHT) return false;
+    if (!odd || low <= 0 || odd.value <= 0 || high === low) return false;
+    const tight = odd.unit && classOf(odd.unit) === "high resistance" ? OF_INSULATION : TIGHT;
+    if (high / low > tight) return false;
     const off = Math.max(odd.value / high, low / odd.value);
     const isResistance = odd.unit !== undefined && unitSize(odd.unit).quantity === "resistance";
     const least = isResistance ? OF_RESISTANCE : LEAST;

@@ -31,10 +31,21 @@ const findIn = (block: Block, { text }: SurveyContext): Finding[] =>
     });
     if (read.length < 5) return [];
     const middle = middleOf(read.map(({ value }) => value));
-    return read.flatMap(({ entry, value }) => {
+    const slipOf = (value: number) => {
       const powers = Math.log10(value / middle);
-      const slip = SLIPS.find((power) => Math.abs(Math.abs(powers) - power) < 1.1);
-      if (Math.abs(powers) < OFF || slip === undefined) return [];
+      return Math.abs(powers) < OFF
+        ? undefined
+        : SLIPS.find((power) => Math.abs(Math.abs(powers) - power) < 1.1);
+    };
+    // A column that is off throughout measures something else: a sheath beside the cores.
+    const others = groupBy(read, ({ entry }) => String(entry.column.at)).flatMap((column) =>
+      column.length >= 3 && column.every(({ value }) => slipOf(value) !== undefined)
+        ? [column[0]?.entry.column.at]
+        : [],
+    );
+    return read.flatMap(({ entry, value }) => {
+      const slip = others.includes(entry.column.at) ? undefined : slipOf(value);
+      if (slip === undefined) return [];
       const { cell, unit, address, column } = entry;
       const middleEntry = read.find((one) => one.value === middle)?.entry;
       return [

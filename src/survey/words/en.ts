@@ -91,6 +91,8 @@ export const en: SheetWords = {
       "tap",
     ],
     required: [
+      "set (?:a|v|s|ms|hz|ma|kv|bar|kpa)",
+      "(?:torque )?(?:asked(?: for)?|requested|wanted)(?: .*)?",
       "(?:required|reqd?|specified|spec|setting|call ?out|nominal|nom|target|should be|filling|fill|set ?point|call(?:ed)?|expected|theoretical|theor|applied a|equiv(?:alent)?)(?: .*)?",
       "(?:alarm|lock ?out|block(?:ing)?|close block|trip)(?: stage)? (?:set|setting)(?: .*)?",
       "(?:.* )?(?:torque )?(?:required|specified|spec|called(?: for)?|expected)(?: \\S+)?",
