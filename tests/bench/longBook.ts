@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import type { Row } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
 import { writeBook } from "../../src/xlsx/file";
@@ -18,6 +19,10 @@ const rowsOfPanels = (panels: number) => {
   const lineup = longLineup(panels, CRITERIA);
   return KINDS.reduce((sum, kind) => sum + rowsOf(kind, lineup).length, 0);
 };
+
+/** Volts along an earth bar: the bars are compared with the lowest of them all, which is therefore the same in each part. */
+const earthBar = ({ object }: Row, next: () => number): number =>
+  object === "Section 1" ? 0.1 : Math.round(100 + 30 * next()) / 1000;
 
 /** Rows of a part: longer workbooks are joined of several. */
 const PART = 100_000;
@@ -44,6 +49,10 @@ export async function longBook(rows: number, seed = 1): Promise<string> {
     const plan = filledPlan(longLineup(panels, CRITERIA), seed + part, {
       ...SOUND,
       GearWithstand: (row, next) => ({ ...SOUND.GearWithstand?.(row, next), applied: 27 }),
+      GearEarthing: (row, next) => ({
+        ...SOUND.GearEarthing?.(row, next),
+        ...(row.part === "Earth bar" ? { reading: earthBar(row, next) } : {}),
+      }),
     });
     parts.push({
       file: (await writeBook(plan)).file,
