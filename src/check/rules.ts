@@ -3,10 +3,13 @@ import { CONCESSION_RULES } from "./concessions";
 import type { Rule } from "./context";
 import { afterAsBefore } from "./rules/afterAsBefore";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";
+import { againstSiblings } from "./rules/againstSiblings";
 import { altitude } from "./rules/altitude";
 import { beforePredecessor } from "./rules/beforePredecessor";
+import { belowBackground } from "./rules/belowBackground";
 import { builtEarlier } from "./rules/builtEarlier";
 import { changedSinceIntake } from "./rules/changedSinceIntake";
+import { checkedLate } from "./rules/checkedLate";
 import { conditionOffDay } from "./rules/conditionOffDay";
 import { dateSwapped } from "./rules/dateSwapped";
 import { dayOverfull } from "./rules/dayOverfull";
@@ -47,6 +50,7 @@ import { outsideRange } from "./rules/outsideRange";
 import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
 import { permitLacking } from "./rules/permitLacking";
+import { phasesApart } from "./rules/phasesApart";
 import { punchOpen } from "./rules/punchOpen";
 import { readingFormula } from "./rules/readingFormula";
 import { recordsContradict } from "./rules/recordsContradict";
@@ -55,6 +59,7 @@ import { remarkContradicts } from "./rules/remarkContradicts";
 import { repairIncomplete } from "./rules/repairIncomplete";
 import { repeatUnexplained } from "./rules/repeatUnexplained";
 import { resultDisagrees } from "./rules/resultDisagrees";
+import { sameFile } from "./rules/sameFile";
 import { samePhases } from "./rules/samePhases";
 import { sameRun } from "./rules/sameRun";
 import { setAside } from "./rules/setAside";
@@ -62,6 +67,7 @@ import { sheetsDiffer } from "./rules/sheetsDiffer";
 import { sourcesDiffer } from "./rules/sourcesDiffer";
 import { standsOut } from "./rules/standsOut";
 import { statedDiffers } from "./rules/statedDiffers";
+import { stepSkipped } from "./rules/stepSkipped";
 import { stillOpen } from "./rules/stillOpen";
 import { thousandFold } from "./rules/thousandFold";
 import { tooGood } from "./rules/tooGood";
@@ -124,6 +130,8 @@ export const RULES: readonly Rule[] = [
   beforePredecessor,
   outOfOrder,
   inspectionOff,
+  checkedLate,
+  stepSkipped,
   twoPlaces,
   dayOverfull,
   operationsUncounted,
@@ -131,12 +139,16 @@ export const RULES: readonly Rule[] = [
   fallenAfter,
   standsOut,
   offGroup,
+  phasesApart,
+  againstSiblings,
+  belowBackground,
   sameRun,
   nearCopy,
   samePhases,
   afterAsBefore,
   tooGood,
   withoutError,
+  sameFile,
   digitPattern,
   overVoltage,
   typedOver,

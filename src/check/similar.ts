@@ -131,7 +131,8 @@ function widthsOf(of: Int32Array, count: number, table: JudgedTable, column: Col
   );
 }
 
-const ratingsOf = (name: string) => name.slice(name.indexOf(RATINGS));
+/** The part of a group's name that tells its ratings. */
+export const ratingsOf = (name: string) => name.slice(name.indexOf(RATINGS));
 const centreOf = (group: readonly Read[]) => robust(group.map(({ log }) => log)).centre;
 
 /** Columns that hold what was measured, not how it was measured. */

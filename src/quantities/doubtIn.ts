@@ -49,9 +49,9 @@ export const doubtIn = (remark: string): Doubted | undefined => doubtsIn(remark)
 
 function doubtsIn(remark: string): Doubted[] {
   const text = plain(remark);
-  const isSettled = new RegExp(SETTLED).test(text);
+  const settled = new RegExp(SETTLED).test(text);
   return [...WORDS].flatMap(([doubt, words]) =>
-    isSettled && !LASTING.has(doubt)
+    settled && !LASTING.has(doubt)
       ? []
       : [...text.matchAll(words)].flatMap((match) =>
           doubt !== "not measured" && isNegated(text, match.index, match[0])
@@ -88,3 +88,6 @@ const has = (text: string): boolean => new RegExp(NEGATION).test(text);
  */
 export const takesBack = (remark: string): boolean =>
   doubtsIn(remark).some(({ doubt }) => doubt !== "borrowed");
+
+/** Whether a remark says that what it speaks of was seen to since. */
+export const isSettled = (remark: string): boolean => new RegExp(SETTLED).test(plain(remark));

@@ -120,6 +120,10 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
         "hissing",
         "(?:tripped|opened|operated|closed|picked up|started|showed|indicated)(?: [^ ]+){1,5} instead of",
         "wrong (?:breaker|relay|panel|phase|ratio|tap|lamp|indication)",
+        "(?:wrong|reversed|incorrect) (?:phase )?(?:rotation|sequence|order)",
+        "(?:rotation|phase sequence|phase order)(?: is| was| found| reads)* (?:wrong|reversed|incorrect|backwards?)",
+        "(?:phases?|cores?|leads?)(?: are| were| found)* (?:swapped|crossed|transposed|interchanged|reversed)",
+        "to be (?:swapped|exchanged|interchanged|transposed)",
         "defect-",
         "faulty",
         "broken(?! down)",
@@ -171,6 +175,8 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       "fitted (?:since|later on|the same day|after)",
       "re-?tested(?:,| and)? ?(?:ok|passed|good|sound)",
       "put right",
+      "swapped back",
+      "corrected and (?:re-?)?(?:tried|tested|checked|measured)-",
     ],
   },
   de: {
@@ -233,6 +239,9 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
         "nur (?:einmal|zweimal|\\d+ ?mal) von",
       ],
       defective: [
+        "(?:drehfeld|drehrichtung|phasenfolge)(?: ist| war)? (?:falsch|verkehrt|links|vertauscht)",
+        "falsche(?:s|r)? (?:drehfeld|drehrichtung|phasenfolge)",
+        "(?:phasen|adern|leiter)(?: sind| waren)? (?:vertauscht|zu tauschen|verwechselt)",
         "gewinde (?:ausgerissen|uberdreht|beschadigt|defekt)",
         "ausgerissen",
         "zisch-",
@@ -326,6 +335,8 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       ],
       attempts: ["(?:a la |apres la )?(?:deuxieme|troisieme|quatrieme|[234]e) tentative"],
       defective: [
+        "(?:rotation|ordre) des phases(?: est)? (?:inverse|incorrect|faux|fausse)-",
+        "phases?(?: sont)? (?:inversees?|croisees?|permutees?)",
         "filet(?:age)? (?:arrache|foire|abime)-",
         "sifflement-",
         "(?:declenche|ouvert|ferme) .{1,20} au lieu d-",
@@ -403,6 +414,8 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       ],
       attempts: ["(?:segundo|tercer|cuarto) intento", "(?:al|en el) (?:2|3|4)\\.?[oº]? intento"],
       defective: [
+        "(?:rotacion|secuencia)(?: de fases)?(?: es| esta)? (?:incorrecta|invertida|inversa)",
+        "fases? (?:invertidas?|cruzadas?|cambiadas?|permutadas?)",
         "rosca (?:danada|pasada|barrida|trasroscada)",
         "silbido-",
         "(?:disparo|abrio|cerro) [^ ]+ en (?:lugar|vez) de",
@@ -476,6 +489,8 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       ],
       attempts: ["(?:segunda|terceira|quarta|[234]a) tentativa"],
       defective: [
+        "(?:rotacao|sequencia)(?: de fases)?(?: esta)? (?:incorreta|invertida|errada)",
+        "fases? (?:invertidas?|cruzadas?|trocadas?)",
         "rosca (?:espanada|danificada)",
         "chiado",
         "(?:desligou|abriu|fechou|atuou) [^ ]+ em vez d-",

@@ -178,8 +178,9 @@ export const isNotApplicable = (cell: CellValue | undefined): boolean =>
  * - `withstand`: of the main circuit, `applied` against `required`, by `object` and `part`
  * - `inspection`: the points that other records wait for, by `object` and activity (`part`)
  * - `permit`: what the work was done under, by what it is for (`object`) and its sort (`part`), `from` and `to` a day
+ * - `document`: what the work is done from, each (`part`) in the revision `found` on site on a day
  */
-export type KindRole = "insulation" | "withstand" | "inspection" | "permit";
+export type KindRole = "insulation" | "withstand" | "inspection" | "permit" | "document";
 
 /** Steps of the work on site, in their order (common practice). Tests of single devices have no place among the others (`devices`), and those of cables only after their panel stands (`cables`). */
 export const STEPS = [
@@ -187,6 +188,7 @@ export const STEPS = [
   "installation",
   "joints",
   "earthing",
+  "wiring",
   "devices",
   "cables",
   "insulation",
@@ -274,6 +276,16 @@ export interface RecordKind<Id extends string = string> {
   readonly enough: readonly Comparison[];
   /** Kinds whose records of the same panel or section must have passed before these are made. */
   readonly after?: readonly Before[];
+  /**
+   * Where its rows follow one another: what each waits for, as a number from 0, none where it waits for
+   * nothing; rows of a greater number wait for those of a smaller one of their panel and of the lineup. Before
+   * rows of the last, records of the kinds `first` of the panel are there.
+   */
+  readonly stages?: {
+    readonly of: (row: Row) => number | undefined;
+    readonly last: number;
+    readonly first: readonly string[];
+  };
   /** Repairs after which its tests have to be made again. */
   readonly voidBy?: Readonly<Partial<Record<Work, VoidBy>>>;
   /** So many minutes at least that a row takes its tester and instrument, by what it records; 0 where it does not tell. */

@@ -6,8 +6,10 @@ import { HISTORY_COLUMNS, HISTORY_TABLE } from "../../sheets/ours/historySheet";
 import { placedOn } from "../../sheets/placedReadings";
 import { asRecordTable } from "../../sheets/recordTable";
 import { type Snapshot, tablesOf } from "../../sheets/snapshot";
+import { digits } from "../chance";
 import { headerOf, type JudgedTable, overRows, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
+import { decimals } from "../similar";
 
 /** A reading or condition that an export gave and that was changed by hand since, of which the history knows nothing. */
 export const changedSinceIntake: Rule = {
@@ -31,7 +33,7 @@ export const changedSinceIntake: Rule = {
         return [
           {
             rule: "changed-since-intake",
-            weight: "query",
+            weight: isRounded(now, value) ? "note" : "query",
             ...where(table, row, id),
             message: says.message(
               rowName(table, row),
@@ -50,12 +52,25 @@ export const changedSinceIntake: Rule = {
   },
 };
 
-const shown = ({ accepts }: Column, cell: CellValue): string =>
-  accepts?.type === "date" && typeof cell === "number" ? serialDay(cell) : said(cell);
+const isDay = ({ accepts }: Column, cell: CellValue): cell is number =>
+  accepts?.type === "date" && typeof cell === "number";
 
-/** The same cell, or the same quantity written otherwise. */
-const isSame = ({ unit }: Column, now: CellValue, value: CellValue): boolean => {
+const shown = (column: Column, cell: CellValue): string =>
+  isDay(column, cell) ? serialDay(cell) : said(cell);
+
+/** A reading written with fewer digits, at least two, and otherwise as it came. */
+const isRounded = (now: CellValue, value: CellValue): boolean =>
+  typeof now === "number" &&
+  typeof value === "number" &&
+  digits(now) >= 2 &&
+  digits(now) < digits(value) &&
+  Math.abs(now - value) <= 0.5 * 10 ** -decimals(now) * (1 + 1e-9);
+
+/** The same cell, the same day with or without its hour, or the same quantity written otherwise. */
+const isSame = (column: Column, now: CellValue, value: CellValue): boolean => {
+  const { unit } = column;
   if (isSameStored(now, value)) return true;
+  if (isDay(column, now) && isDay(column, value)) return Math.floor(now) === Math.floor(value);
   const [one, other] = unit ? [exactly(now, unit), exactly(value, unit)] : [];
   return one !== undefined && other !== undefined
     ? Math.abs(one - other) <= 1e-9 * Math.abs(other)

@@ -30,10 +30,16 @@ const STEP_WORDS: readonly (readonly [words: RegExp, step: Step])[] = [
 
 const isInspection = withRole("inspection");
 
-/** The records of a step, of the panels of an inspection point. */
+/** Steps that are tests: who witnesses one is there while it is made, and not when it is done. */
+const TESTS: ReadonlySet<Step> = new Set(["insulation", "withstand", "functions"]);
+
+/** The records that an inspection point looks at, of its panels. */
 interface Work {
+  /** Of the record that was made first. */
   readonly title: string;
   readonly first: number | undefined;
+  /** The days on which a test was made; none where looking at it later is as good. */
+  readonly days: ReadonlySet<number>;
   readonly by: readonly string[];
 }
 
@@ -70,48 +76,86 @@ function ofPoint(table: JudgedTable, row: number, stored: Row, context: Context)
       : [];
   const work = workOf(stored, context);
   if (!work) return late;
-  const { title, first, by } = work;
+  const { title, first, days, by } = work;
   const who = String(stored.by ?? "").trim();
   const isOwn = who !== "" && by.some((one) => sameName(one, who));
+  const isWitness = stored.point === "W" && held !== undefined && first !== undefined;
   const early =
-    stored.point === "W" && held !== undefined && first !== undefined && held < Math.floor(first)
+    isWitness && held < Math.floor(first)
       ? [at("date", says.early(name, serialDay(held), title, serialDay(first)))]
-      : late;
+      : isWitness && days.size > 0 && !days.has(Math.floor(held))
+        ? [at("date", says.elsewhen(name, serialDay(held), title, daysIn(days)))]
+        : late;
   return isOwn ? [...early, at("by", says.own(name, who, title))] : early;
 }
+
+/** Days that a finding names one by one. */
+const NAMED = 4;
+
+const daysIn = (days: ReadonlySet<number>): readonly string[] =>
+  [...days]
+    .sort((one, other) => one - other)
+    .slice(0, NAMED)
+    .map(serialDay);
 
 /** The work that a witness point looks at, or that a hold point lets go ahead. */
 function workOf(point: Row, context: Context): Work | undefined {
   const activity = String(point.part ?? "");
   const step = STEP_WORDS.find(([words]) => words.test(activity))?.[1];
   if (step === undefined || (point.point !== "W" && point.point !== "H")) return undefined;
-  const { title, panels } = workIn(context).get(step) ?? { title: step, panels: NO_WORK };
-  const done = panelsOf(context.lineup, String(point.object ?? LINEUP)).flatMap(
-    (panel) => panels.get(panel) ?? [],
+  const kinds = recordedBy(step, activity, context);
+  const done = panelsOf(context.lineup, String(point.object ?? LINEUP)).flatMap((panel) =>
+    kinds.flatMap(({ title, panels }) => {
+      const its = panels.get(panel);
+      return its ? [{ title, ...its }] : [];
+    }),
   );
+  const first = done.reduce<number | undefined>((one, work) => earlier(one, work.first), undefined);
+  const days = new Set(done.flatMap((work) => [...work.days]));
   return {
-    title,
-    first: done.reduce<number | undefined>((first, work) => earlier(first, work.first), undefined),
+    title: done.find((work) => work.first === first)?.title ?? kinds[0]?.title ?? step,
+    first,
+    days: TESTS.has(step) ? days : new Set(),
     by: [...new Set(done.flatMap(({ by }) => [...by]))],
   };
 }
 
-/** What was recorded of one step on one panel: the first day, and by whom. */
+/** The records of a step; where an activity has a word of the title of some, these alone. */
+function recordedBy(step: Step, activity: string, context: Context): readonly Recorded[] {
+  const all = workIn(context).get(step) ?? [];
+  const words = wordsOf(activity);
+  const named = all.filter(({ title }) => wordsOf(title).some((word) => words.includes(word)));
+  return named.length > 0 ? named : all;
+}
+
+/** The words of a title that say what it is of: none that every other title has. */
+const wordsOf = (title: string): string[] =>
+  title
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .filter((word) => word.length >= 5 && !/^(?:tests?|before|after|release|witness)$/.test(word));
+
+/** What was recorded of one kind, by panel. */
+interface Recorded {
+  readonly title: string;
+  readonly panels: Map<string, Done>;
+}
+
+/** What was recorded of one kind on one panel: the first day, all days, and by whom. */
 interface Done {
   first: number | undefined;
+  readonly days: Set<number>;
   readonly by: Set<string>;
 }
 
-const NO_WORK: ReadonlyMap<string, Done> = new Map();
-
-/** What was recorded of each step, by panel. */
+/** What was recorded of each step, kind by kind. */
 const workIn = memoizeFor(({ tables, lineup }: Context) => {
-  const steps = new Map<Step, { readonly title: string; readonly panels: Map<string, Done> }>();
+  const steps = new Map<Step, Recorded[]>();
   for (const table of tables) {
     const { step, title } = table.kind;
     if (step === undefined) continue;
-    const { panels } = steps.get(step) ?? { panels: new Map<string, Done>() };
-    if (!steps.has(step)) steps.set(step, { title, panels });
+    const panels = new Map<string, Done>();
+    steps.set(step, [...(steps.get(step) ?? []), { title, panels }]);
     for (const row of recordsOf(table))
       for (const panel of panelsOf(lineup, String(row.object ?? LINEUP))) note(panels, panel, row);
   }
@@ -119,9 +163,11 @@ const workIn = memoizeFor(({ tables, lineup }: Context) => {
 });
 
 function note(panels: Map<string, Done>, panel: string, { date, by }: Row): void {
-  const done = panels.get(panel) ?? { first: undefined, by: new Set<string>() };
+  const done = panels.get(panel) ?? { first: undefined, days: new Set(), by: new Set() };
   panels.set(panel, done);
-  done.first = earlier(done.first, dayOf(date));
+  const day = dayOf(date);
+  done.first = earlier(done.first, day);
+  if (day !== undefined) done.days.add(Math.floor(day));
   const who = String(by ?? "").trim();
   if (who !== "") done.by.add(who);
 }

@@ -54,6 +54,7 @@ export const instrumentMisfit: Rule = {
           if (listed.length === 0) return [];
           return [
             ...wrongSort(table, context, row, stored, columns, all),
+            ...wrongWave(table, context, row, stored, columns, all),
             ...beyondReach(table, context, row, stored, columns, all),
             ...tooCoarse(table, context, row, judged, listed),
           ].slice(0, 1);
@@ -105,8 +106,12 @@ function amongMisfits(
     const value = some.length > 0 ? exactly(cell, unit) : undefined;
     return value !== undefined && some.every(({ scope }) => scope?.beyond(value, unit));
   };
+  const namesWave = first.map((row) => listedIn(row).all.some(({ kind }) => namedWave(kind)));
+  const isHigh = columns.some(isHighVoltage);
   return inRowOrder([
-    ...[...table.rows.keys()].filter((row) => isOdd[group[row] ?? 0]),
+    ...[...table.rows.keys()].filter(
+      (row) => isOdd[group[row] ?? 0] || (isHigh && namesWave[group[row] ?? 0]),
+    ),
     ...needed.flatMap((column) => {
       const cells = cellsOf(table.rows, column.id);
       return [...cells.keys()].filter((row) => isFar(cells[row] ?? null, group[row] ?? 0, column));
@@ -181,6 +186,63 @@ function wrongSort(
       found: String(stored.instrument),
     },
   ];
+}
+
+/** What words of a description say of the voltage that a test set gives; common practice, no source. */
+const WAVES: readonly (readonly [words: RegExp, wave: TestWave])[] = [
+  [/very.?low.?frequency|\bvlf\b|0[.,]1 ?hz/i, "VLF"],
+  [/\bdc\b|direct.?voltage|gleichspannung|tension continue/i, "DC"],
+  [/\bac\b|power.?frequency|wechselspannung|tension alternative/i, "AC"],
+];
+type TestWave = Wave | "VLF";
+
+/** The one wave that a description names; undefined where it names none, or several. */
+const namedWave = (description: string): TestWave | undefined => {
+  const named = WAVES.filter(([words]) => words.test(description)).map(([, wave]) => wave);
+  return named.length === 1 ? named[0] : undefined;
+};
+
+const isHighVoltage = ({ unit, wave, need }: Measured): boolean =>
+  unit === "kV" && wave !== undefined && need !== undefined;
+
+/** What a row's high voltage is: as its column, its row or the lineup says. */
+const waveAsked = ({ wave }: Measured, row: Row, { lineup }: Context): string | undefined => {
+  if (wave === "of the lineup") return lineup.withstand?.wave;
+  return wave === "any" ? String(row.wave ?? "") : wave;
+};
+
+/** A high voltage of a wave that none of the row's test sets gives, by what each is called. */
+function wrongWave(
+  table: JudgedTable,
+  context: Context,
+  row: number,
+  stored: Row,
+  columns: readonly Measured[],
+  instruments: readonly Known[],
+): Finding[] {
+  return columns.filter(isHighVoltage).flatMap((column): Finding[] => {
+    const takers = takersOf(instruments, column.unit);
+    const asked = waveAsked(column, stored, context);
+    const given = takers.map(({ kind }) => namedWave(kind));
+    const isKnown = WAVES.some(([, wave]) => wave === asked);
+    if (!isKnown || isBlank(stored[column.id]) || takers.length === 0) return [];
+    if (given.some((wave) => wave === undefined || wave === asked)) return [];
+    return [
+      {
+        rule: "instrument-misfit",
+        weight: "query",
+        ...where(table, row, "instrument"),
+        message: context.text.rules["instrument-misfit"].wave(
+          rowName(table, row),
+          column.header,
+          String(asked),
+          takers.map(({ id, kind }) => `${id}, ${kind}`),
+        ),
+        found: String(stored.instrument),
+        expected: asked,
+      },
+    ];
+  });
 }
 
 /** Entries beyond what every instrument says that it reaches of their quantity. */

@@ -1,7 +1,11 @@
+import { sameName } from "../../lineup/lineup";
 import { lookAlikes } from "../../quantities/lookAlikes";
 import { rowsAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import type { Row } from "../../records/kind";
+import { a1 } from "../../sheets/address";
+import { INSTRUMENT_TABLE } from "../../sheets/ours/instrumentSheet";
+import type { Snapshot } from "../../sheets/snapshot";
 import { overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
@@ -10,7 +14,7 @@ import { oncePerEntry } from "../oncePerEntry";
 export const instrumentUnknown: Rule = {
   id: "instrument-unknown",
   reads: "table",
-  find: (table, { instruments, text }) => {
+  find: (table, { instruments, snapshot, text }) => {
     const isKnown = (id: string) => instruments?.has(id.toLowerCase()) ?? false;
     const likeAnother = (id: string) =>
       [...(instruments?.values() ?? [])].flatMap((one) => lookAlikes(id, one.id));
@@ -31,6 +35,7 @@ export const instrumentUnknown: Rule = {
               rowName(table, row),
               id,
               likeAnother(id),
+              belowList(snapshot, id),
             ),
             found: id,
           })),
@@ -40,3 +45,19 @@ export const instrumentUnknown: Rule = {
     );
   },
 };
+
+/** Rows below the table of instruments in which one may have been typed that the table did not take in. */
+const BELOW = 20;
+
+/** The cell below the table of instruments in which an instrument stands, where one was typed there. */
+function belowList({ sheets }: Snapshot, id: string): string | undefined {
+  for (const { tables, cells } of sheets) {
+    const list = tables.find(({ name }) => name === INSTRUMENT_TABLE);
+    if (!list || !cells) continue;
+    const column = list.left + Math.max(0, list.headers.indexOf("Id"));
+    const below = list.top + 1 + list.rowCount;
+    for (let row = below; row < Math.min(below + BELOW, cells.rowCount); row++)
+      if (sameName(String(cells.cell(row, column) ?? ""), id)) return a1(row, column);
+  }
+  return undefined;
+}

@@ -1,11 +1,10 @@
-import { memoizeFor } from "../../quantities/memoizeFor";
 import type { CellValue } from "../../records/kind";
 import { isBlank } from "../../records/kind";
 import { seldom } from "../chance";
-import { type JudgedTable, type Rule, rowName, where } from "../context";
+import { type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { inOrder, measured } from "../similar";
-import { blocksBy, partsOf, type Reckoning, reckoningOf, rowsOf, SELDOM } from "./sameRun";
+import { panelsIn, partsOf, type Reckoning, reckoningOf, rowsOf, SELDOM } from "./sameRun";
 
 /** Readings below which a likeness tells nothing, and above which blocks are too long to be compared so. */
 const LEAST = 4;
@@ -50,9 +49,6 @@ export const nearCopy: Rule = {
     );
   },
 };
-
-/** All rows of each panel in a table, where the table has several of each. */
-export const panelsIn = memoizeFor((table: JudgedTable) => blocksBy(table, ["object"]));
 
 /** The readings of rows; undefined where they are too few or too many to be compared. */
 function blockOf(rows: readonly number[], { cells }: Reckoning): Block | undefined {

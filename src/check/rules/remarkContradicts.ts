@@ -1,4 +1,4 @@
-import { doubtIn } from "../../quantities/doubtIn";
+import { doubtIn, isSettled } from "../../quantities/doubtIn";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { a1 } from "../../sheets/address";
 import type { SheetCells } from "../../sheets/snapshot";
@@ -23,7 +23,7 @@ export const remarkContradicts: Rule = {
     return overRows(table, (row, _stored, judged): Finding | undefined => {
       if (!passesBut(table, judged, context)) return undefined;
       for (const { address, column, text } of remarks(row)) {
-        const found = doubtIn(text);
+        const found = doubtIn(text) ?? otherOrder(table, row, text, context);
         if (found)
           return {
             rule: "remark-contradicts",
@@ -43,6 +43,29 @@ export const remarkContradicts: Rule = {
     }).map(({ finding }) => finding);
   },
 };
+
+/**
+ * An order of the phases that a remark gives last and that is not the lineup's, where orders are what is
+ * tried: whether a field turns rightly, the order tells from wherever it starts; a cable's ends, it does not.
+ */
+function otherOrder({ kind, rows }: JudgedTable, row: number, text: string, { lineup }: Context) {
+  if (kind.step !== "energization" || isSettled(text)) return undefined;
+  const asked = lineup.phases.map((phase) => phase.toLowerCase());
+  const words = text.toLowerCase().split(/[^\p{L}\p{N}]+/u);
+  const orders = words.flatMap((_word, at) => {
+    const some = words.slice(at, at + asked.length);
+    return asked.every((phase) => some.includes(phase)) ? [some.join("-")] : [];
+  });
+  const given = orders.at(-1);
+  const right = asked.join("-");
+  if (given === undefined || given === right) return undefined;
+  const isRotation = String(rows[row]?.part ?? "")
+    .toLowerCase()
+    .includes(right);
+  return isRotation && `${right}-${right}`.includes(given) ? undefined : OTHER_ORDER;
+}
+
+const OTHER_ORDER = { doubt: "other order" } as const;
 
 /** Whether a row passes, or would without its remark. */
 const passesBut = ({ kind }: JudgedTable, judged: Row, { lineup }: Context): boolean =>

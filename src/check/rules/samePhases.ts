@@ -3,8 +3,7 @@ import { chanceIn, seldom, tallyOf, together } from "../chance";
 import { type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
 import { measured } from "../similar";
-import { panelsIn } from "./nearCopy";
-import { partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRun";
+import { panelsIn, partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRun";
 
 /** Rows that are all alike are asked about from so many on, beside so many others that show how they differ. */
 const ROWS = 3;

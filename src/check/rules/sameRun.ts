@@ -6,7 +6,7 @@ import { exactly } from "../../records/quantity";
 import { chanceIn, type Grain, grainOf, inGrain, seldom, tallyOf } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
-import { groupsIn, measured } from "../similar";
+import { groupsIn, measured, ratingsOf } from "../similar";
 
 /** How seldom chance alone may make such a likeness in a table before it is worth a word. */
 export const SELDOM = 0.001;
@@ -22,7 +22,12 @@ export const sameRun: Rule = {
     const reckoning = reckoningOf(table);
     const told = new Set<number>();
     // One number alone tells no copy from chance.
-    return [partsOf(table), columns.length > 1 ? rowsOf(table) : []].flatMap((blocks) =>
+    return [
+      panelsIn(table),
+      devicesOf(table),
+      partsOf(table),
+      columns.length > 1 ? rowsOf(table) : [],
+    ].flatMap((blocks) =>
       copiesAmong(blocks, reckoning, told).map((copy) => finding(reckoning, copy, text)),
     );
   },
@@ -54,7 +59,7 @@ export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
     );
   });
   const chances = columns.map((column, at) =>
-    chancesIn(cells[at] ?? [], of, names.length, column, grains[at]),
+    chancesIn(cells[at] ?? [], of, names, column, grains[at]),
   );
   return {
     table,
@@ -135,7 +140,7 @@ function finding(
   const column = columns.find(({ id }) => !isBlank(table.rows[row]?.[id]))?.id ?? "";
   return {
     rule: "same-run",
-    weight: "note",
+    weight: "query",
     ...where(table, row, column),
     message: text.rules["same-run"].message(rowName(table, row), {
       further: rows.length - 1,
@@ -151,6 +156,12 @@ function finding(
 /** Each row by itself. */
 export const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
   rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]]));
+
+/** All rows of each panel in a table, where the table has several of each. */
+export const panelsIn = memoizeFor((table: JudgedTable) => blocksBy(table, ["object"]));
+
+/** All rows of each device, such as the points of a meter. */
+const devicesOf = (table: JudgedTable) => blocksBy(table, ["object", "part"]);
 
 /** The rows that belong together: all phases of a part. */
 export const partsOf = memoizeFor((table: JudgedTable): readonly (readonly number[])[] =>
@@ -188,16 +199,44 @@ const numberOf = (cell: CellValue | undefined, { unit }: Column): number | undef
 function chancesIn(
   cells: readonly CellValue[],
   of: Int32Array,
-  count: number,
+  names: readonly string[],
   column: Column,
   grain: Grain = { decimals: 0, digits: 1 },
 ): readonly number[] {
-  const values = Array.from({ length: count }, (): number[] => []);
+  const values = names.map((): number[] => []);
   for (let row = 0; row < cells.length; row++) {
     const cell = cells[row] ?? null;
     const value = cell === null ? undefined : numberOf(cell, column);
     if (value !== undefined)
       values[of[row] ?? 0]?.push(typeof cell === "number" ? value : inGrain(value, grain));
   }
-  return values.map((some) => chanceIn(tallyOf(some, grain)));
+  const tallies = values.map((some) => tallyOf(some, grain));
+  const ofLike = chanceOfLike(names, values, grain);
+  return tallies.map((tally, at) => {
+    const own = chanceIn(tally);
+    // A few readings, as those of two bus sections, tell little by themselves: their likes tell more.
+    if (tally.readings === 0 || tally.readings >= FEW_READINGS) return own;
+    return tally.near > 0 ? Math.max(own, ofLike(at)) : ofLike(at);
+  });
+}
+
+/** Readings of a group below which those of other groups of its ratings tell how such readings lie. */
+const FEW_READINGS = 12;
+
+/** Gives of a group how likely two readings are the same among all readings of its ratings. */
+function chanceOfLike(
+  names: readonly string[],
+  values: readonly (readonly number[])[],
+  grain: Grain,
+): (group: number) => number {
+  const known = new Map<string, number>();
+  return (group) => {
+    const ratings = ratingsOf(names[group] ?? "");
+    const before = known.get(ratings);
+    if (before !== undefined) return before;
+    const like = values.filter((_some, at) => ratingsOf(names[at] ?? "") === ratings);
+    const chance = chanceIn(tallyOf(like.flat(), grain));
+    known.set(ratings, chance);
+    return chance;
+  };
 }

@@ -16,6 +16,7 @@ const SAME_ROWS = 10;
 const SAME_COLUMNS = 3;
 const SAME_CURRENTS = 8;
 const NEARLY_ALL = 0.9;
+const AT_LIMIT = 3;
 /** Tools that show what they were set to. */
 const SETTING = /click|setting|preset|auslös|klick|déclench|disparo|estalo/i;
 
@@ -27,6 +28,7 @@ export const tooGood: Rule = {
     ...onTarget(table, context),
     ...sameDigits(table, context.text),
     ...chargingCurrents(table, context.text),
+    ...atLimit(table, context.text),
   ],
 };
 
@@ -103,6 +105,29 @@ function onTarget(table: JudgedTable, { instruments, text }: Context): Finding[]
         column.header,
         read.length,
         target.header,
+      );
+      return [finding(table, first.row, column.id, message, said(first.value))];
+    });
+}
+
+/** Lengths of three digits that all are exactly their limit, however few: a drawing's figures, not the site's. */
+function atLimit(table: JudgedTable, text: FindingsText): Finding[] {
+  const limits = table.kind.columns.filter(({ role, unit }) => role === "limit" && unit === "mm");
+  return measured(table)
+    .filter(({ unit }) => unit === "mm")
+    .flatMap((column): Finding[] => {
+      const against = readingsIn(table, column).flatMap(({ row, value }) => {
+        const own = limits.flatMap(({ id }) => exactly(table.judged[row]?.[id], "mm") ?? []);
+        return digits(value) >= 3 && own.length > 0
+          ? [{ row, value, isAt: own.includes(value) }]
+          : [];
+      });
+      const [first] = against;
+      if (!first || against.length < AT_LIMIT || !against.every(({ isAt }) => isAt)) return [];
+      const message = text.rules["too-good"].atLimit(
+        rowName(table, first.row),
+        column.header,
+        against.length,
       );
       return [finding(table, first.row, column.id, message, said(first.value))];
     });

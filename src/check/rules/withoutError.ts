@@ -51,15 +51,26 @@ function ofError(table: JudgedTable, error: Column, context: Context): Finding[]
     const own = rows.flatMap((row) => points.get(row) ?? []);
     return own.length >= POINTS ? [own] : [];
   });
-  const exact = blocks.filter((own) => own.every(isNil));
-  const others = blocks.filter((own) => !exact.includes(own)).flat();
-  if (exact.length === 0 || others.length < OTHERS) return [];
-  const expected = exact.reduce(
-    (product, own, at) => (product * chanceOf(own, others) * (blocks.length - at)) / (at + 1),
-    1,
-  );
-  return expected < UNLIKELY ? [finding(table, reading, exact, expected, context.text)] : [];
+  for (const steps of WITHIN) {
+    const exact = blocks.filter((own) => own.every((point) => isWithin(point, steps)));
+    const others = blocks.filter((own) => !exact.includes(own)).flat();
+    if (exact.length === 0 || others.length < OTHERS) continue;
+    const expected = exact.reduce(
+      (product, own, at) =>
+        (product * chanceOf(own, others, steps) * (blocks.length - at)) / (at + 1),
+      1,
+    );
+    if (expected < (steps > 1 ? SELDOM : UNLIKELY))
+      return [finding(table, reading, exact, expected, steps, context.text)];
+  }
+  return [];
 }
+
+/**
+ * Last digits within which a reading has no error: half a digit where it was written down as it was worked
+ * out, and a few where it was worked out by somebody else's rounded constants.
+ */
+const WITHIN = [0.5, 3.5] as const;
 
 /** Whether a device is there that hardly shows an error: without one nothing more is worked out. */
 function hasNone(
@@ -79,14 +90,14 @@ function hasNone(
   );
 }
 
-const isNil = ({ error, step }: Point) => Math.abs(error) <= step / 2 + 1e-9;
+const isWithin = ({ error, step }: Point, steps: number) => Math.abs(error) <= step * steps + 1e-9;
 
 /** How likely a device is without any error by chance, by how far the others are off. */
-function chanceOf(own: readonly Point[], others: readonly Point[]): number {
-  const share = others.filter(isNil).length / others.length;
+function chanceOf(own: readonly Point[], others: readonly Point[], steps: number): number {
+  const share = others.filter((point) => isWithin(point, steps)).length / others.length;
   const { spread } = robust(others.map(({ error }) => error));
   return own.reduce(
-    (product, { step }) => product * Math.min(1, Math.max(share, step / spread)),
+    (product, { step }) => product * Math.min(1, Math.max(share, (2 * steps * step) / spread)),
     1,
   );
 }
@@ -147,6 +158,7 @@ function finding(
   { id, header }: Column,
   exact: readonly (readonly Point[])[],
   expected: number,
+  steps: number,
   text: FindingsText,
 ): Finding {
   const [row = 0, ...further] = exact.flatMap(([first]) => (first ? [first.row] : []));
@@ -161,6 +173,7 @@ function finding(
       points,
       further.slice(0, NAMED).map((one) => rowName(table, one)),
       seldom(expected),
+      steps > 1,
     ),
     found: points,
   };

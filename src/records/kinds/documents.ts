@@ -88,6 +88,7 @@ type Project = Parameters<RecordKind["rows"]>[0]["project"];
 export const documents: RecordKind<"documents"> = {
   id: "documents",
   title: "Drawings and specification",
+  role: "document",
   sheet: "Documents",
   table: "GearDocuments",
   purpose:

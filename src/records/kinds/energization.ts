@@ -3,6 +3,9 @@ import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/chec
 import { LINEUP } from "../columns/common";
 import type { RecordKind, Row } from "../kind";
 
+/** What an item begins with, by which it waits for those before it. */
+const STAGES = ["Before: ", "Under voltage: ", "After: "] as const;
+
 const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
 const hasCurrent = ({ currentTransformers }: Panel) => currentTransformers.length > 0;
 const hasVoltage = ({ voltageTransformers }: Panel) => voltageTransformers.length > 0;
@@ -78,6 +81,15 @@ export const energization: RecordKind<"energization"> = {
       ),
       ...lineup.panels.flatMap((panel) => itemRows(panel, USUAL, own)),
     ];
+  },
+  stages: {
+    of: ({ object, part }) => {
+      if (object === LINEUP) return 0;
+      const at = STAGES.findIndex((words) => String(part ?? "").startsWith(words));
+      return at < 0 ? undefined : at;
+    },
+    last: STAGES.length - 1,
+    first: ["rotation", "phasing"],
   },
   accepted: [],
   enough: [],

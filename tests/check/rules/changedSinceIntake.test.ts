@@ -74,3 +74,19 @@ test("a change that the reading history has is explained", () => {
   one.book.set(CONTACT, 0, "R µΩ", 38);
   expect(told({ ...one, remembered: again.before.remembered })).toEqual([]);
 });
+
+test("an hour beside the same day is no change, another day is", () => {
+  const one = brought();
+  one.book.set(CONTACT, 0, "Date", daySerial("2026-11-20") + 0.4);
+  expect(told(one)).toEqual([]);
+  one.book.set(CONTACT, 0, "Date", daySerial("2026-11-21"));
+  expect(told(one)).toMatchObject([{ column: "Date", weight: "query" }]);
+});
+
+test("a reading rounded to the digits that it is written with is a note; rounded away, a query", () => {
+  const one = brought();
+  one.book.set(CONTACT, 0, "R µΩ", 42);
+  expect(told(one)).toMatchObject([{ weight: "note", found: "42" }]);
+  one.book.set(CONTACT, 0, "R µΩ", 40);
+  expect(told(one)).toMatchObject([{ weight: "query", found: "40" }]);
+});

@@ -14,6 +14,15 @@ finds("inspection-off", [
     says: /held on 2026-11-12, before the first record of "Withstand/,
   },
   {
+    name: "a witness point held on a day without the test",
+    spoil: (book) => book.set(INSPECTION, 3, "Held on", 46_345),
+    table: INSPECTION,
+    row: 3,
+    header: "Held on",
+    weight: "query",
+    says: /held on 2026-11-19, on which no record of "Withstand voltage, main circuit" was made \(2026/,
+  },
+  {
     name: "a point released by who made the test",
     spoil: (book) => book.set(INSPECTION, 1, "Released by", "A. N. Other"),
     table: INSPECTION,
@@ -46,6 +55,10 @@ keepsQuiet("inspection-off", [
     },
   ],
   ["a witness test among several days", (book) => book.set(WITHSTAND, 0, "Date", 46_341)],
+  [
+    "joints witnessed later, before they are covered",
+    (book) => book.set(INSPECTION, 1, "Held on", 46_335),
+  ],
   [
     "a hold point held before what it lets go ahead",
     (book) => book.set(INSPECTION, 2, "Held on", 46_339),

@@ -9,6 +9,7 @@ import {
   soundlyEquipped,
   soundOf,
   TORQUE,
+  WITHSTAND,
 } from "../support";
 
 const instruments = [
@@ -20,6 +21,9 @@ const instruments = [
     ["TW-1", "Drehmomentschlüssel 20 bis 50 N·m"],
     ["AX-1", "Set 7"],
     ["TH-1", "Thermo-hygrometer"],
+    ["VL-1", "Very-low-frequency test set 60 kV"],
+    ["AC-1", "AC withstand test set 50 kV"],
+    ["AD-1", "AC/DC test set 50 kV"],
   ].map(([id = "", kind = ""]) => ({
     ...{ id, kind, serial: `${id}-S` },
     ...{ calibrated: "2026-01-01", due: "2027-01-01" },
@@ -78,9 +82,22 @@ finds("instrument-misfit", [
     says: /60 N·m, beyond/,
     book,
   },
+  {
+    name: "a power-frequency withstand test with a very-low-frequency set",
+    spoil: (one) => one.set(WITHSTAND, 2, "Instrument", "VL-1; TH-1"),
+    table: WITHSTAND,
+    row: 2,
+    header: "Instrument",
+    weight: "query",
+    says: /a test with AC, and the test set named gives another voltage \(VL-1/,
+    book,
+  },
 ]);
 
 keepsQuiet("instrument-misfit", [
+  ["a set of the test's voltage", (one) => one.set(WITHSTAND, 2, "Instrument", "AC-1"), book],
+  ["a set of several voltages", (one) => one.set(WITHSTAND, 2, "Instrument", "AD-1"), book],
+  ["one of two sets that fits", (one) => one.set(WITHSTAND, 2, "Instrument", "VL-1; AC-1"), book],
   ["the instruments that fit", (one) => one.set(INSULATION, 4, "Instrument", "IR-5; TH-1"), book],
   ["a description that says nothing", (one) => one.set(INSULATION, 4, "Instrument", "AX-1"), book],
   ["one of two that fits", (one) => one.set(INSULATION, 4, "Instrument", "MO-1; IR-5"), book],

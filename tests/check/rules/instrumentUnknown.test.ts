@@ -1,4 +1,5 @@
-import { CONTACT, finds, keepsQuiet } from "../support";
+import { expect, test } from "vitest";
+import { CONTACT, finds, keepsQuiet, ofRule, sound } from "../support";
 
 finds("instrument-unknown", [
   {
@@ -36,3 +37,23 @@ keepsQuiet("instrument-unknown", [
   ["capital and small letters", (book) => book.set(CONTACT, 1, "Instrument", " x-1 ")],
   ["no instrument: said by another rule", (book) => book.set(CONTACT, 1, "Instrument", null)],
 ]);
+
+test("one that was typed below the table, which did not take it in, is told with its cell", () => {
+  const book = sound();
+  book.set(CONTACT, 1, "Instrument", "X-9");
+  const { snapshot } = book;
+  const sheets = snapshot.sheets.map((sheet) => {
+    const list = sheet.tables.find(({ name }) => name === "GearInstruments");
+    if (!list) return sheet;
+    const below = list.top + 1 + list.rowCount;
+    const cell = (row: number, column: number) =>
+      row === below && column === list.left ? "x-9" : null;
+    return {
+      ...sheet,
+      cells: { rowCount: below + 1, columnCount: 9, cell, formula: () => undefined },
+    };
+  });
+  const [found] = ofRule({ ...snapshot, sheets }, "instrument-unknown");
+  expect(found?.message).toMatch(/it stands just below it, in A\d+: drag/);
+  expect(ofRule(snapshot, "instrument-unknown")[0]?.message).toMatch(/list it with its serial/);
+});

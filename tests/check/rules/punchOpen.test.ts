@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { CellValue } from "../../../src/records/kind";
 import { reportOf } from "../../support/checkBook";
-import { sound, TODAY } from "../support";
+import { CONTACT, ofRule, rowOf, sound, TODAY } from "../support";
 
 const ITEM = { What: "Door scratched", Panel: "=K0002", Severity: "stop", State: "Open" };
 const told = (change: Readonly<Record<string, CellValue>>, isFinal = true) => {
@@ -40,4 +40,34 @@ test("punch-open keeps quiet: before hand-over, of findings, of what is closed w
   expect(told({ Rule: "out-of-limits" })).toEqual([]);
   expect(told({ State: "Closed", "Closing note": "Painted over, 28 November" })).toEqual([]);
   expect(told({ What: null })).toEqual([]);
+});
+
+const CLOSED = {
+  What: "Breaker Q0 L2: 88 µΩ, maker's limit 50",
+  Panel: "=K0002",
+  State: "Closed",
+  "Closing note": "cleaned",
+};
+/** What is said in a check before hand-over, where the pole reads so much. */
+const toldOf = (reading: number, change: Readonly<Record<string, CellValue>> = {}) => {
+  const book = sound();
+  book.set(CONTACT, rowOf(book, CONTACT, "=K0002", "L2"), "R µΩ", reading);
+  book.addRow("GearPunchList", { ...ITEM, ...CLOSED, ...change });
+  return ofRule(book.snapshot, "punch-open").map(({ column, message }) => [column, message]);
+};
+
+test("punch-open finds an item that was closed while its record still fails, in every check", () => {
+  expect(toldOf(88)).toEqual([
+    [
+      "State",
+      expect.stringMatching(/closed, and =K0002 · Breaker Q0 · L2 still fails \(Contacts, /),
+    ],
+  ]);
+});
+
+test("punch-open keeps quiet of a closed item whose record passes, or that names another, or is open", () => {
+  expect(toldOf(41)).toEqual([]);
+  expect(toldOf(88, { Panel: "=K0001" })).toEqual([]);
+  expect(toldOf(88, { What: "Door scratched" })).toEqual([]);
+  expect(toldOf(88, { State: "Open" })).toEqual([]);
 });

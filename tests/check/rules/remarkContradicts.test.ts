@@ -8,7 +8,9 @@ import {
   INSULATION,
   keepsQuiet,
   ofRule,
+  rowOf,
   sound,
+  soundOf,
   WITHSTAND,
 } from "../support";
 
@@ -187,4 +189,26 @@ test("a note on a cell of a row is read as its remarks are", () => {
     { sheet: "Contacts", address: at, column: "R µΩ" },
   ]);
   expect(findingsOf(noted)).toHaveLength(1);
+});
+
+/** What is said of an item of the rotation record that is OK, with a remark. */
+const rotation = (part: string, remark: string) => {
+  const book = soundOf(2, { basis: "IEC", furtherRecords: [{ kind: "energization" }] });
+  const row = rowOf(book, "GearEnergization", "=K0001", part);
+  book.set("GearEnergization", row, "Remarks", remark);
+  return ofRule(book.snapshot, "remark-contradicts").map(({ message }) => message);
+};
+const ITEM = "Before: covers, barriers and doors closed and locked";
+
+test("an order of the phases that is not the lineup's, or a rotation that is wrong", () => {
+  for (const remark of ["found L2-L1-L3", "far end L1/L3/L2", "rotation wrong", "to be swapped"])
+    expect(rotation(ITEM, remark)).toHaveLength(1);
+  expect(rotation(ITEM, "found L2-L1-L3")[0]).toMatch(/another order of the phases/);
+  for (const remark of [
+    "L1-L2-L3",
+    "found L2-L1-L3, swapped back, now L1-L2-L3",
+    "L2-L1-L3 corrected and tried again",
+    "L1 and L3 read 63 V",
+  ])
+    expect(rotation(ITEM, remark)).toEqual([]);
 });

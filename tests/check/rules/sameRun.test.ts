@@ -21,12 +21,12 @@ function copy(book: MemoryBook, from: string, to: string, digits?: number) {
   return second;
 }
 
-test("a panel's readings copied to another are a note, with how seldom chance makes them", () => {
+test("a panel's readings copied to another are asked about, with how seldom chance makes them", () => {
   const book = sound();
   const second = copy(book, "=K0001", "=K0003");
   const found = ofRule(book.snapshot, "same-run");
   expect(found.map(({ address, weight }) => [address, weight])).toEqual([
-    [book.at(INSULATION, second, R), "note"],
+    [book.at(INSULATION, second, R), "query"],
   ]);
   expect(found[0]?.message).toMatch(/digit for digit those of =K0001 .*once in .*Were they copied/);
 });
@@ -62,4 +62,48 @@ test("nothing is said of meters at one point of their scale, which can show litt
   expect(ofRule(book.snapshot, "same-run").filter(({ record }) => record === "metering")).toEqual(
     [],
   );
+});
+
+const TIMING = "GearTiming";
+
+/** Copies the times of closing and opening of one breaker to another. */
+const copyTimes = (book: MemoryBook, headers: readonly string[]) => {
+  const [first, second] = ["=K0001", "=K0003"].map((panel) => rowOf(book, TIMING, panel));
+  for (const row of [0, 1])
+    for (const header of headers)
+      book.set(
+        TIMING,
+        (second ?? 0) + row,
+        header,
+        cellOf(book, TIMING, (first ?? 0) + row, header).value,
+      );
+  return second ?? 0;
+};
+
+test("closing and opening of a breaker are one run of six, of which three alike are nothing", () => {
+  const book = soundOf(6);
+  const row = copyTimes(book, ["L1 ms", "L2 ms", "L3 ms"]);
+  const found = ofRule(book.snapshot, "same-run");
+  expect(found.map(({ address }) => address)).toEqual([book.at(TIMING, row, "L1 ms")]);
+  expect(found[0]?.message).toMatch(/and the 1 after it: 6 readings are digit for digit/);
+  const few = soundOf(6);
+  copyTimes(few, ["L1 ms"]);
+  expect(ofRule(few.snapshot, "same-run")).toEqual([]);
+});
+
+test("the readings of one bus section at another", () => {
+  const book = soundOf(12);
+  const [first, second] = ["Section 1", "Section 2"].map((section) =>
+    rowOf(book, INSULATION, section, "before"),
+  );
+  for (let row = 0; row < 6; row++)
+    book.set(
+      INSULATION,
+      (second ?? 0) + row,
+      R,
+      cellOf(book, INSULATION, (first ?? 0) + row, R).value,
+    );
+  expect(ofRule(book.snapshot, "same-run").map(({ address }) => address)).toEqual([
+    book.at(INSULATION, second ?? 0, R),
+  ]);
 });

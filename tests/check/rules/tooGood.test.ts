@@ -79,3 +79,25 @@ keepsQuiet("too-good", [
     twelve,
   ],
 ]);
+
+/** The clearances of the sound workbook, at so many millimetres, the last of them at another. */
+const clear = (last: number, others = 1829) => {
+  const book = soundOf(3);
+  const rows = [...Array(rowsOf(book, "GearDimensions")).keys()].filter((row) =>
+    String(cellOf(book, "GearDimensions", row, "Dimension").value).startsWith("Clearance"),
+  );
+  for (const row of rows) {
+    book.set("GearDimensions", row, "Minimum mm", 1829);
+    book.set("GearDimensions", row, "Measured mm", row === rows.at(-1) ? last : others);
+  }
+  return book;
+};
+
+test("clearances that are all their limit to the millimetre, and none where one is not", () => {
+  const book = clear(1829);
+  const [first, ...more] = ofRule(book.snapshot, "too-good");
+  expect(more).toEqual([]);
+  expect(first?.sheet).toBe("Dimensions");
+  expect(first?.message).toMatch(/is exactly the limit in all of \d rows with one/);
+  expect(ofRule(clear(1834).snapshot, "too-good")).toEqual([]);
+});

@@ -53,3 +53,21 @@ test("nothing is said of a meter with one point off, nor of meters that are all 
   exact(coarse, ...Array.from({ length: rowCount }, (_, row) => row));
   expect(found(coarse)).toEqual([]);
 });
+
+test("points within three last digits of what was worked out, as somebody else's constants round it", () => {
+  const book = read();
+  const { rowCount } = cellOf(book, METERS, 0, SHOWN);
+  for (let row = 0; row < rowCount; row++) {
+    const { value } = cellOf(book, METERS, row, SHOWN);
+    book.set(METERS, row, SHOWN, Number((Number(value) + 0.0001 * ((row % 7) + 1)).toFixed(4)));
+  }
+  for (const row of [0, 1, 2])
+    book.set(
+      METERS,
+      row,
+      SHOWN,
+      Number((Number(cellOf(book, METERS, row, "Reference").value) + 0.0002).toFixed(4)),
+    );
+  expect(found(book)).toMatchObject([{ weight: "query", address: book.at(METERS, 0, SHOWN) }]);
+  expect(found(book)[0]?.message).toMatch(/is within three last digits of what it should be/);
+});

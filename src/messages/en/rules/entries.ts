@@ -60,8 +60,12 @@ export const entries = {
     why: "A reading is worth what its instrument is worth; of this one nothing is known.",
     satisfies: "the instrument listed with its serial number and calibration, or its Id corrected",
     quiet: "where the record names no instrument: another rule reports that",
-    message: (row: string, id: string, alike: readonly string[]) =>
-      `${row}: instrument "${id}" is not in the table of instruments; list it with its serial number and calibration.${lookAlike(alike)}`,
+    message: (row: string, id: string, alike: readonly string[], below: string | undefined) =>
+      `${row}: instrument "${id}" is not in the table of instruments; ${
+        below === undefined
+          ? "list it with its serial number and calibration."
+          : `it stands just below it, in ${below}: drag the table's lower right corner down over it.`
+      }${lookAlike(alike)}`,
   },
   "instrument-lapsed": {
     title: "An instrument out of calibration",

@@ -20,7 +20,7 @@ export const evidence = {
   "remark-contradicts": {
     title: "A remark against the result",
     finds:
-      "a remark, note or comment beside a row that passes which speaks of a flashover or breakdown, a test to be repeated, a value that was estimated or not measured, something defective, or a borrowed instrument",
+      "a remark, note or comment beside a row that passes which speaks of a flashover or breakdown, a test to be repeated, a value that was estimated or not measured, something defective, phases in another order than the lineup's, or a borrowed instrument",
     why: "Whoever wrote it saw what the numbers do not show; a reader of the dossier finds it.",
     satisfies: "the test repeated or the result put right; or the remark saying how it was settled",
     quiet:
@@ -34,6 +34,7 @@ export const evidence = {
       attempts: "a result that others came before",
       defective: "something defective",
       borrowed: "an instrument of unknown calibration",
+      "other order": "another order of the phases than the lineup's",
     },
     message: (row: string, remark: string, says: string) =>
       `${row}: passes, and beside it stands "${remark}" (${says}). Repeat the test, put the result right, or say how it was settled.`,
@@ -46,7 +47,7 @@ export const evidence = {
     satisfies:
       "the export's value put back; or the change in the sheet Reading history, with where the new value comes from",
     quiet:
-      "for what was typed, for the same quantity written otherwise, for changes that the reading history has, and after the intake was taken back",
+      "for what was typed, for the same quantity written otherwise, for an hour beside the same day, for changes that the reading history has, and after the intake was taken back; a reading rounded to the digits that it is written with is a note",
     message: (
       row: string,
       header: string,
@@ -115,7 +116,7 @@ export const evidence = {
   "instrument-misfit": {
     title: "An instrument that cannot have taken the reading",
     finds:
-      "a reading whose instrument is, by its description, of another sort, does not reach the test voltage, current or value, or is less accurate than the error that it is to prove",
+      "a reading whose instrument is, by its description, of another sort, gives another sort of voltage (AC, DC or very low frequency), does not reach the test voltage, current or value, or is less accurate than the error that it is to prove",
     why: "Either another instrument was used, whose calibration nobody has seen, or the reading was not taken.",
     satisfies: "the instrument that was used, or the test made again with one that fits",
     quiet:
@@ -124,6 +125,8 @@ export const evidence = {
       `${row}: "${header}" cannot have been taken with the instrument named (${instruments.join("; ")}); name the one that was used.`,
     beyond: (row: string, header: string, reading: string, instruments: readonly string[]) =>
       `${row}: "${header}" is ${reading}, beyond what the instrument named reaches by its description (${instruments.join("; ")}); name the one that was used, or put the entry right.`,
+    wave: (row: string, header: string, asked: string, instruments: readonly string[]) =>
+      `${row}: "${header}" is a test with ${asked}, and the test set named gives another voltage (${instruments.join("; ")}); name the one that was used.`,
     coarse: (
       row: string,
       instruments: readonly string[],

@@ -69,7 +69,7 @@ export const likeness = {
   "same-run": {
     title: "The same readings twice",
     finds:
-      "a row, or all phases of one part, whose measured numbers are digit for digit those of another, where chance would make that less than once in a thousand such tables",
+      "a row, or all phases of one part, points of one device or rows of one panel or section, whose measured numbers are digit for digit those of another, where chance would make that less than once in a thousand such tables",
     why: "Two instruments' worth of digits do not repeat. A block was copied to be typed over and was not, or readings went to two panels.",
     satisfies: "the readings of this panel; nothing, where they were measured so",
     quiet:
@@ -136,7 +136,7 @@ export const likeness = {
   "without-error": {
     title: "No error at any point",
     finds:
-      "a meter, relay or transformer of at least three points without any error, to the last digit that such readings have: a query where chance would make that less than once in a thousand such tables, by how far the others are off; a note up to once in fifty",
+      "a meter, relay or transformer of at least three points without any error, to the last digit that such readings have or within three of it: a query where chance would make that less than once in a thousand such tables, by how far the others are off; a note up to once in fifty",
     why: "Every device is off by something. Readings without error are what was applied or calculated, written down again.",
     satisfies: "the instrument's own record of the readings; nothing, where they were read so",
     quiet:
@@ -147,19 +147,65 @@ export const likeness = {
       points: number,
       further: readonly string[],
       seldom: string,
+      /** True where they are within a few last digits of it. */
+      nearly: boolean,
     ) =>
-      `${row}: "${header}" is exactly what it should be at all of ${points} points, from here on${further.map((one) => ` and from ${one} on`).join("")}. By how far such readings are off elsewhere chance would make that about once in ${seldom} such tables. Were they read?`,
+      `${row}: "${header}" is ${nearly ? "within three last digits of" : "exactly"} what it should be at all of ${points} points, from here on${further.map((one) => ` and from ${one} on`).join("")}. By how far such readings are off elsewhere chance would make that about once in ${seldom} such tables. Were they read?`,
+  },
+  "phases-apart": {
+    title: "One phase far from the others",
+    finds:
+      "the burden of one phase more than five times above or below that of the other phases of its winding or core; a charging or leakage current of one phase above four times, or below a fifteenth of, the middle of its other phases and of like circuits",
+    why: "A lead was off, a fuse out or a phase open: the test of that phase proves little.",
+    satisfies: "the phase measured again; nothing, where it is so",
+    quiet:
+      "half as far again without at least five like rows, for rows that fail, where the middle is within twenty last digits of nothing, with fewer than three phases, and where more than one stands apart",
+    message: (row: string, header: string, value: string, middle: string) =>
+      `${row}: "${header}" is ${value}, and the middle of the other phases is ${middle}. Was the lead on, and the whole phase in?`,
+    expected: (middle: string) => `about ${middle}`,
+  },
+  "against-siblings": {
+    title: "The other way round than its siblings",
+    finds:
+      "two quantities of one device, such as its speeds of closing and opening, of which the greater is the lesser in all others of its make",
+    why: "Two readings were exchanged as they were written down, and both may still lie within their limits.",
+    satisfies: "the readings put right; nothing, where it is so",
+    quiet:
+      "with fewer than five devices of the same limits, and where the others have no clear order",
+    message: (row: string, one: string, other: string, address: string, others: number) =>
+      `${row}: ${one} and ${other} (${address}) stand the other way round than in all of ${others} others of the same limits. Were they exchanged?`,
+  },
+  "below-background": {
+    title: "A level below its background",
+    finds: "a level under voltage that is more than 2 dB below the background before it",
+    why: "What is there without voltage is there with it: one of the two was read elsewhere, otherwise, or written in the wrong cell.",
+    satisfies: "background and level read again, with the same sensor at the same place",
+    quiet: "within 2 dB, and without both",
+    message: (row: string, level: string, background: string) =>
+      `${row}: level ${level}, below the background of ${background}. Were the two exchanged?`,
+    expected: (background: string) => `at least ${background}`,
+  },
+  "same-file": {
+    title: "One settings file at two relays",
+    finds: "the same hash of a settings file beside two relays",
+    why: "Every relay has settings of its own, at least its name: a file that is the same was not read out of both.",
+    satisfies: "the hash of each relay's own file",
+    quiet: "within one relay",
+    message: (row: string, hash: string, other: string, address: string) =>
+      `${row}: the file's hash ${hash} is that of ${other} (${address}). Was the file read out of this relay?`,
   },
   "too-good": {
     title: "Better than readings are",
     finds:
-      "at least twenty readings of three digits that all are exactly their limit, calculation or reference; at least ten rows that share three and more columns digit for digit; no charging current, or the same one in eight rows and more, on withstand tests that pass",
+      "at least twenty readings of three digits that all are exactly their limit, calculation or reference; at least three clearances or lengths of three digits that all are exactly their limit; at least ten rows that share three and more columns digit for digit; no charging current, or the same one in eight rows and more, on withstand tests that pass",
     why: "What is measured scatters. One chance in ten for the last digit of each makes twenty on target once in a hundred million million million.",
     satisfies: "the instrument's own record of its readings, or how they came about",
     quiet:
       "for tools that show what they were set to, such as click wrenches, for what is set and not read, for fewer digits and few rows",
     onTarget: (row: string, header: string, count: number, target: string) =>
       `${row}: "${header}" is exactly "${target}" here and in nearly all of ${count} readings. Were they read?`,
+    atLimit: (row: string, header: string, count: number) =>
+      `${row}: "${header}" is exactly the limit in all of ${count} rows with one, to the millimetre. Were they measured?`,
     sameDigits: (row: string, rows: number, headers: readonly string[]) =>
       `${row}: ${rows} rows share ${headers
         .map((header) => `"${header}"`)

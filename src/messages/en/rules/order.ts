@@ -56,7 +56,7 @@ export const order = {
   "out-of-order": {
     title: "Out of the order of the work",
     finds:
-      "records dated on the wrong side of another step on the same panel: work before its receipt; cables tested before their panel was installed; installation or joints after the insulation or withstand test; earthing after the withstand test; anything after energization",
+      "records dated on the wrong side of another step on the same panel: work before its receipt; cables tested before their panel was installed; installation or joints after the insulation or withstand test; earthing after the withstand test; control wiring after the functions; anything after energization",
     why: "A joint made, or a part fitted, after the test was never tested.",
     satisfies: "the day put right, or the test repeated after the later work",
     quiet:
@@ -97,7 +97,7 @@ export const order = {
   "inspection-off": {
     title: "An inspection that cannot have looked on",
     finds:
-      "a witness point held before the work that it witnesses, a point asked for after it was held, a witness or hold point released by who made the records",
+      "a witness point held before the work that it witnesses, or on a day on which the test was not made; a point asked for after it was held, a witness or hold point released by who made the records",
     why: "Who was not there has witnessed nothing, and nobody releases his own work.",
     satisfies: "the day and name of the inspection as it was, or the inspection held again",
     quiet:
@@ -106,8 +106,32 @@ export const order = {
       `${row}: asked for on ${requested}, after it was held on ${held}. Put the days right.`,
     early: (row: string, held: string, record: string, first: string) =>
       `${row}: held on ${held}, before the first record of "${record}" on ${first}, so that nothing was witnessed. Put the day right, or have it witnessed.`,
+    elsewhen: (row: string, held: string, record: string, days: readonly string[]) =>
+      `${row}: held on ${held}, on which no record of "${record}" was made (${days.join(", ")}). Put the day right, or have it witnessed.`,
     own: (row: string, by: string, record: string) =>
       `${row}: released by ${by}, who also made records of "${record}". Somebody else has to release it.`,
+  },
+  "checked-late": {
+    title: "Looked at only after the tests",
+    finds:
+      "a review of drawings, procedures or calibration, or a document's revision, that is dated after the first test of its panels",
+    why: "What was tested from the wrong drawing or with a lapsed instrument is tested again; the look comes first.",
+    satisfies: "the day put right; a remark that says what was looked at before, and when",
+    quiet:
+      "for reviews of other things, such as test reports, for documents whose remarks say something, and where the same revision was looked at before",
+    message: (row: string, day: string, record: string, first: string) =>
+      `${row}: looked at on ${day}, after the first "${record}" of ${first}, which relies on it. Put the day right, or say what was looked at before.`,
+  },
+  "step-skipped": {
+    title: "Done before what it waits for",
+    finds:
+      "an item of the first energization that is answered while earlier ones of its panel or of the lineup are blank; readings under load while the panel's rotation and phasing are blank",
+    why: "What is put back, released and tried before voltage is worth nothing afterwards.",
+    satisfies: "the earlier items answered as they were, or not applicable with a remark",
+    quiet:
+      "where nothing later is answered, and for items of the project's own without a place in the order",
+    message: (row: string, blank: readonly string[], all: number) =>
+      `${row}: answered, while what comes before it is blank: ${blank.join("; ")}${all > blank.length ? ` and ${all - blank.length} more` : ""}. Answer these, or put the item back.`,
   },
   "two-places": {
     title: "At two places at one minute",

@@ -39,12 +39,15 @@ export const repairs = {
   "punch-open": {
     title: "Open on the punch list",
     finds:
-      "in the check for hand-over, an item that was put onto the punch list by hand and is not closed, or is closed without a note; it weighs what its severity says",
+      "in the check for hand-over, an item that was put onto the punch list by hand and is not closed, or is closed without a note; in every check, one that is closed though the record that it names still fails; it weighs what its severity says",
     why: "What somebody saw on site and wrote down is as open as what the check found.",
     satisfies: "the item seen to, and closed with a note that says how",
-    quiet: "outside the check for hand-over, and for items that came of a finding",
+    quiet:
+      "for items that came of a finding, for open ones outside the check for hand-over, and for closed ones whose words do not name a record's every key",
     open: (what: string) => `On the punch list, and open: ${what}`,
     noNote: (what: string, state: string) =>
       `On the punch list, ${state.toLowerCase()} without a note that says how: ${what}`,
+    stillFails: (what: string, row: string, place: string) =>
+      `On the punch list, closed, and ${row} still fails (${place}): ${what} Open it again, or enter what the record holds since.`,
   },
 } satisfies RuleTexts;

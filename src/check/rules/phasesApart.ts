@@ -1,0 +1,115 @@
+import { alikeRows, cellsOf } from "../../records/cellsOf";
+import { type Column, keyIds, verdictOf } from "../../records/kind";
+import { exactly } from "../../records/quantity";
+import { type JudgedTable, type Rule, rowName, said, where } from "../context";
+import type { Finding } from "../finding";
+import { decimals, groupsIn, inOrder, median } from "../similar";
+
+/**
+ * How far one phase may lie from the middle of its others before it is asked about (common practice, no
+ * source): what three phases of one part feed or draw is nearly alike, and a current that leaks may be far
+ * less where a phase is shorter.
+ */
+const BURDEN = { above: 5, below: 5 } as const;
+const CURRENT = { above: 4, below: 15 } as const;
+/** Last digits of which the middle must have so many that a factor says something. */
+const STEPS = 20;
+/** Rows of like parts from which on a reading must stand out among them as well; with fewer, it must lie further out. */
+const LIKE = 5;
+const ALONE = 1.5;
+/** Other phases beside it. */
+const OTHERS = 2;
+
+/** One phase whose burden or charging current lies far from that of the other phases of its part. */
+export const phasesApart: Rule = {
+  id: "phases-apart",
+  reads: "table",
+  find: (table, { text }) => {
+    const keys = keyIds(table.kind);
+    const phase = keys.find((id) => id === "phase" || id === "pole");
+    if (!phase) return [];
+    const blocks = alikeRows(
+      table.rows,
+      keys.filter((id) => id !== phase),
+      table.aside,
+    ).filter(({ length }) => length > OTHERS);
+    const says = text.rules["phases-apart"];
+    return table.kind.columns.flatMap((column) => {
+      const apart = apartIn(column);
+      return apart === undefined
+        ? []
+        : blocks.flatMap((rows) =>
+            strayIn(table, column, rows, apart).map(
+              ({ row, value, middle }): Finding => ({
+                rule: "phases-apart",
+                weight: "query",
+                ...where(table, row, column.id),
+                message: says.message(
+                  rowName(table, row),
+                  column.header,
+                  `${said(value)} ${column.unit}`,
+                  `${said(Number(middle.toPrecision(3)))} ${column.unit}`,
+                ),
+                found: value,
+                expected: says.expected(said(Number(middle.toPrecision(3)))),
+              }),
+            ),
+          );
+    });
+  },
+};
+
+interface Apart {
+  readonly above: number;
+  readonly below: number;
+}
+
+/** How far the phases of a column may lie apart; undefined of what says nothing by that. */
+const apartIn = ({ role, unit }: Column): Apart | undefined => {
+  if (role !== "entry") return undefined;
+  if (unit === "VA") return BURDEN;
+  return unit === "mA" || unit === "µA" ? CURRENT : undefined;
+};
+
+/** The phase of a part that lies apart from its others, and from like parts. */
+function strayIn(table: JudgedTable, column: Column, rows: readonly number[], apart: Apart) {
+  const cells = cellsOf(table.rows, column.id);
+  const valueAt = (row: number): number | undefined =>
+    column.unit ? exactly(cells[row] ?? null, column.unit) : undefined;
+  const read = rows.flatMap((row) => {
+    const value = valueAt(row);
+    return value !== undefined && value > 0 ? [{ row, value }] : [];
+  });
+  if (read.length <= OTHERS) return [];
+  const strays = read.flatMap(({ row, value }) => {
+    const others = read.filter((one) => one.row !== row).map((one) => one.value);
+    const middle = median(inOrder(others));
+    const isFine = middle >= STEPS * 10 ** -Math.max(...others.map(decimals));
+    const like = middleOfLike(table, row, valueAt);
+    const isStray =
+      isFine &&
+      isApart(value, middle, apart) &&
+      (like === undefined
+        ? isApart(value, middle, { above: apart.above * ALONE, below: apart.below * ALONE })
+        : isApart(value, like, apart)) &&
+      verdictOf(table.judged[row] ?? {}) !== "Fail";
+    return isStray ? [{ row, value, middle }] : [];
+  });
+  return strays.length === 1 ? strays : [];
+}
+
+const isApart = (value: number, middle: number, { above, below }: Apart): boolean =>
+  value > above * middle || value < middle / below;
+
+/** The middle of the other rows of the same ratings; undefined where they are too few. */
+function middleOfLike(
+  table: JudgedTable,
+  row: number,
+  valueAt: (row: number) => number | undefined,
+): number | undefined {
+  const { of } = groupsIn(table);
+  const like = [...table.rows.keys()].flatMap((other) =>
+    other !== row && of[other] === of[row] && !table.aside.has(other) ? (valueAt(other) ?? []) : [],
+  );
+  return like.length < LIKE ? undefined : median(inOrder(like));
+}

@@ -1,0 +1,83 @@
+import { LINEUP } from "../../records/columns/common";
+import { type RecordKind, verdictOf } from "../../records/kind";
+import { KINDS } from "../../records/kinds";
+import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
+import type { Finding } from "../finding";
+
+/** A later item of a panel that is done while earlier ones, which it waits for, are blank: one finding a panel. */
+export const stepSkipped: Rule = {
+  id: "step-skipped",
+  reads: "book",
+  of: ({ id, stages }) =>
+    stages !== undefined || KINDS.some((kind) => kind.stages?.first.includes(id)),
+  find: (context) =>
+    context.tables.flatMap((table) => {
+      const { stages } = table.kind;
+      return stages ? skippedIn(table, stages, context) : [];
+    }),
+};
+
+/** A row, and what it waits for. */
+interface Staged {
+  readonly row: number;
+  readonly stage: number;
+  readonly isBlank: boolean;
+}
+
+function skippedIn(
+  table: JudgedTable,
+  { of, last, first }: NonNullable<RecordKind["stages"]>,
+  context: Context,
+): Finding[] {
+  const says = context.text.rules["step-skipped"];
+  const panels = new Map<string, Staged[]>();
+  for (const [row, judged] of table.judged.entries()) {
+    const stage = of(judged);
+    if (stage === undefined || table.aside.has(row)) continue;
+    const object = String(judged.object ?? "");
+    const staged = panels.get(object) ?? [];
+    panels.set(object, staged);
+    staged.push({ row, stage, isBlank: verdictOf(judged) === "Missing" });
+  }
+  const ofAll = panels.get(LINEUP) ?? [];
+  return [...panels].flatMap(([object, staged]): Finding[] => {
+    if (object === LINEUP) return [];
+    const done = staged.filter(({ row, isBlank }) => !isBlank && isDone(table, row));
+    const stage = Math.max(0, ...done.map((one) => one.stage));
+    const at = done.find((one) => one.stage === stage);
+    if (!at || stage === 0) return [];
+    const blank = [...ofAll, ...staged].filter((one) => one.isBlank && one.stage < stage);
+    const names = [
+      ...blank.map(({ row }) => rowName(table, row)),
+      ...(stage === last ? first.flatMap((kind) => openOf(context, kind, object)) : []),
+    ];
+    if (names.length === 0) return [];
+    return [
+      {
+        rule: "step-skipped",
+        weight: "query",
+        ...where(table, at.row, "state"),
+        message: says.message(rowName(table, at.row), names.slice(0, NAMED), names.length),
+        found: String(table.rows[at.row]?.state ?? ""),
+      },
+    ];
+  });
+}
+
+/** Blank items that a finding names one by one. */
+const NAMED = 3;
+
+/** Whether a row was seen to, and is not merely set aside as not applicable. */
+const isDone = ({ judged }: JudgedTable, row: number): boolean =>
+  verdictOf(judged[row] ?? {}) !== "Not required";
+
+/** The title of a kind of which a panel has rows and none is filled. */
+function openOf({ tables }: Context, kind: string, object: string): string[] {
+  return tables
+    .filter((table) => table.kind.id === kind)
+    .flatMap(({ judged, aside, kind: { title } }) => {
+      const own = judged.filter((row, at) => row.object === object && !aside.has(at));
+      const isOpen = own.length > 0 && own.every((row) => verdictOf(row) === "Missing");
+      return isOpen ? [title] : [];
+    });
+}

@@ -1,0 +1,62 @@
+import { cellOf, finds, keepsQuiet, rowOf, soundlyEquipped } from "../support";
+
+const CABLES = "GearCable";
+const VTS = "GearVoltageTransformers";
+const CURRENT = "Current mA";
+const BURDEN = "Burden VA";
+
+/** Three phases at so much. */
+const phases = (
+  book: ReturnType<typeof soundlyEquipped>,
+  table: string,
+  header: string,
+  ...values: readonly number[]
+) => {
+  const row = rowOf(book, table, "=K0002");
+  for (const [at, value] of values.entries()) book.set(table, row + at, header, value);
+};
+const rowAt = (table: string, at: number) => rowOf(soundlyEquipped(), table, "=K0002") + at;
+/** A charging current as the cables of the sound workbook draw it. */
+const usual = Number(cellOf(soundlyEquipped(), CABLES, 0, CURRENT).value);
+
+finds("phases-apart", [
+  {
+    name: "a cable's phase that draws ten times what its others draw",
+    spoil: (book) => phases(book, CABLES, CURRENT, usual, 10 * usual, usual),
+    table: CABLES,
+    row: rowAt(CABLES, 1),
+    header: CURRENT,
+    weight: "query",
+    says: /and the middle of the other phases is .* mA/,
+    book: soundlyEquipped,
+  },
+  {
+    name: "a burden of a tenth",
+    spoil: (book) => phases(book, VTS, BURDEN, 25.1, 23.9, 2.4),
+    table: VTS,
+    row: rowAt(VTS, 2),
+    header: BURDEN,
+    weight: "query",
+    says: /"Burden VA" is 2.4 VA, and the middle of the other phases is 24.5 VA/,
+    book: soundlyEquipped,
+  },
+]);
+
+keepsQuiet("phases-apart", [
+  ["burdens of 45, 78 and 60 VA", (book) => phases(book, VTS, BURDEN, 45, 78, 60), soundlyEquipped],
+  [
+    "currents of 0.56, 1.16 and 1.36 mA",
+    (book) => phases(book, CABLES, CURRENT, 0.56, 1.16, 1.36),
+    soundlyEquipped,
+  ],
+  [
+    "currents near the last digit",
+    (book) => phases(book, CABLES, CURRENT, 0.1, 0.9, 0.1),
+    soundlyEquipped,
+  ],
+  [
+    "all phases of a longer cable",
+    (book) => phases(book, CABLES, CURRENT, 8 * usual, 9 * usual, 8.5 * usual),
+    soundlyEquipped,
+  ],
+]);
