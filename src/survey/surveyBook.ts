@@ -1,4 +1,4 @@
-import { parseA1Range } from "@borgar/fx";
+import { parseA1Range } from "@borgar/fx/xlsx";
 import { dateOrder } from "../intake/words/readDate";
 import type { DateOrder } from "../quantities/dates";
 import { type Unit, unitSize } from "../quantities/units";

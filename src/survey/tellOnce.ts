@@ -1,4 +1,4 @@
-import { parseA1Range } from "@borgar/fx";
+import { parseA1Range } from "@borgar/fx/xlsx";
 import type { Finding } from "../check/finding";
 import type { Messages } from "../messages/messages";
 import { groupBy } from "../quantities/groupedBy";

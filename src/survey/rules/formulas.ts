@@ -1,4 +1,4 @@
-import { translateFormulaToR1C1 } from "@borgar/fx";
+import { translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import type { Finding } from "../../check/finding";
 import type { Block, SurveyColumn } from "../block";
 import type { Cell } from "../cells";
