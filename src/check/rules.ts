@@ -11,6 +11,7 @@ import { builtEarlier } from "./rules/builtEarlier";
 import { changedSinceIntake } from "./rules/changedSinceIntake";
 import { checkedLate } from "./rules/checkedLate";
 import { conditionOffDay } from "./rules/conditionOffDay";
+import { curveTurns } from "./rules/curveTurns";
 import { dateSwapped } from "./rules/dateSwapped";
 import { dayOverfull } from "./rules/dayOverfull";
 import { dewPoint } from "./rules/dewPoint";
@@ -114,6 +115,7 @@ export const RULES: readonly Rule[] = [
   numberAsText,
   unknownWord,
   implausible,
+  curveTurns,
   thousandFold,
   missingCondition,
   verdictByCondition,

@@ -26,8 +26,15 @@ const LEAST = 3;
 /** Where in a group's name the ratings begin. */
 const RATINGS = "\u0001";
 
-/** A name without its numbers, so that `Breaker Q0`, `L1-E` and `L2-E` say what sort of thing they name. */
-const sort = (cell: Row[string] | undefined) => String(cell ?? "").replace(/[\d=]+/g, "");
+/** Phases by letters, as lineups call them: A, B, C; R, S, T; U, V, W; R, Y, B. */
+const LETTER = /\b[ABCRSTUVWY]\b/g;
+const OF_PHASES: ReadonlySet<string> = new Set(["combination", "phase", "pole"]);
+
+/** A name without its numbers and phases, so that `Breaker Q0`, `L1-E` and `B-E` say what sort of thing they name. */
+function sort(cell: Row[string] | undefined, id: string): string {
+  const name = String(cell ?? "").replace(/[\d=]+/g, "");
+  return OF_PHASES.has(id) ? name.replace(LETTER, "L") : name;
+}
 
 /**
  * Readings of a column by what may be compared: rows whose ratings agree and whose names differ in
@@ -64,7 +71,7 @@ export const groupsIn = memoizeFor(({ kind, rows }: JudgedTable): Groups => {
   const group = alike.first.map((at) => {
     const row = rows[at] ?? {};
     const name = [
-      ...keys.map((id) => (PLACES.has(id) ? sort(row[id]) : row[id])),
+      ...keys.map((id) => (PLACES.has(id) ? sort(row[id], id) : row[id])),
       RATINGS,
       ...givens.map(({ id }) => row[id]),
     ].join("\u0000");

@@ -1,10 +1,35 @@
 import { NOT_FOUND } from "../support/audit/notFound";
+import { SECOND_NOT_FOUND } from "../support/audit/secondNotFound";
 import { type AuditResult, auditRun, isToldAt } from "../support/auditRun";
+import { secondRun } from "../support/secondAudit";
 import { tableText } from "./tableText";
 
 /** An auditor's own faults and harmless differences, asked for and put into words. */
-export async function auditorsFamily(): Promise<{ text: string; missed: string[] }> {
-  const { faults, harmless } = await auditRun();
+export const auditorsFamily = async (): Promise<Family> =>
+  familyOf(
+    await auditRun(),
+    NOT_FOUND,
+    "put by hand into a filled workbook of an invented lineup by an auditor who had not seen the rules",
+  );
+
+/** The same of a second auditor, in the sample of metal-clad gear. */
+export const secondFamily = async (): Promise<Family> =>
+  familyOf(
+    await secondRun(),
+    SECOND_NOT_FOUND,
+    "put by hand into the filled sample of metal-clad gear, of other sorts, after which what was missed was mended",
+  );
+
+interface Family {
+  readonly text: string;
+  readonly missed: string[];
+}
+
+function familyOf(
+  { faults, harmless }: Awaited<ReturnType<typeof auditRun>>,
+  notFound: ReadonlyMap<string, string>,
+  how: string,
+): Family {
   const sorts = new Map<string, AuditResult[]>();
   for (const result of faults)
     sorts.set(result.fault.sort, [...(sorts.get(result.fault.sort) ?? []), result]);
@@ -12,7 +37,7 @@ export async function auditorsFamily(): Promise<{ text: string; missed: string[]
   const found = count(faults, "found");
   const missed = faults.filter(({ told }) => told !== "found");
   const text = [
-    `${faults.length} single faults of ${sorts.size} sorts, put by hand into a filled workbook of an invented lineup by an auditor who had not seen the rules: ${((100 * found) / faults.length).toFixed(1)} % found at a place where he looks for them. Of ${harmless.length} harmless differences ${alarms.length} raise an alarm.`,
+    `${faults.length} single faults of ${sorts.size} sorts, ${how}: ${((100 * found) / faults.length).toFixed(1)} % found at a place where he looks for them. Of ${harmless.length} harmless differences ${alarms.length} raise an alarm.`,
     "",
     tableText([
       ["an auditor's fault", "put in", "found", "told elsewhere", "missed", "found by"],
@@ -22,7 +47,7 @@ export async function auditorsFamily(): Promise<{ text: string; missed: string[]
     "",
     "Not found:",
     "",
-    ...missed.map(({ fault: { id, sort } }) => `- ${sort}: ${NOT_FOUND.get(id) ?? id}`),
+    ...missed.map(({ fault: { id, sort } }) => `- ${sort}: ${notFound.get(id) ?? id}`),
   ].join("\n");
   return {
     text,

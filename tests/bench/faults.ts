@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { rulesText } from "../tools/reference/rulesText";
-import { auditorsFamily } from "./auditorsFamily";
+import { auditorsFamily, secondFamily } from "./auditorsFamily";
 import { generatedFamilies } from "./generatedFamilies";
 
 /**
@@ -10,7 +10,11 @@ import { generatedFamilies } from "./generatedFamilies";
  * reference of the rules.
  */
 async function main(): Promise<void> {
-  const families = [generatedFamilies(Number(process.argv[2] ?? 100)), await auditorsFamily()];
+  const families = [
+    generatedFamilies(Number(process.argv[2] ?? 100)),
+    await auditorsFamily(),
+    await secondFamily(),
+  ];
   const text = families.map((family) => family.text).join("\n\n");
   process.stdout.write(`${text}\n`);
   for (const one of families.flatMap(({ missed }) => missed))

@@ -58,6 +58,7 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "withstand-on-failed",
   "repeat-unexplained",
   "built-earlier",
+  "curve-turns",
 ]);
 
 test("there is a family of faults for every rule", () => {

@@ -145,8 +145,11 @@ export interface AuditResult {
 }
 
 /** Each fault by itself: found at the right place, told elsewhere, or missed; and what is said of each harmless difference. */
-export async function auditRun(cases: ReturnType<typeof auditCases> = auditCases()) {
-  const book = await auditBook();
+export async function auditRun(
+  cases: ReturnType<typeof auditCases> = auditCases(),
+  given?: Snapshot,
+) {
+  const book = given ?? (await auditBook());
   const known = new Set(findingsOf(book).map(nameOf));
   const faults = cases.faults.map((fault): AuditResult => {
     const findings = newFindings(book, fault, known);

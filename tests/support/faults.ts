@@ -243,6 +243,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     return {
       findings,
       rules: ["mixed-units", "out-of-limits"],
+      also: ["inconclusive"],
       sheet: at.table.sheet,
       addresses: [reading.header, "R corrected MΩ", "R at 20 °C µΩ"].flatMap((header) =>
         at.table.headers.includes(header) ? [addressOf(at.table, at.row, header)] : [],

@@ -89,6 +89,7 @@ export const functionTest: RecordKind<"function"> = {
       ...between(lineup),
     ];
   },
+  after: [{ kind: "control" }],
   voidBy: voidBy(["Breaker mechanism"], ["Wiring", "Relay or settings"]),
   accepted: [],
   enough: [],

@@ -55,4 +55,16 @@ export const between = {
     message: (row: string, header: string, was: string, now: string) =>
       `${row}: "${header}" was ${was}, which fails, before it was ${now}, and nothing says why it was measured again. Give the cause in the remarks, or the repair.`,
   },
+  "curve-turns": {
+    title: "A curve that turns back",
+    finds:
+      "a measured curve of which a point rises along and falls upward against the one before it, or the other way: an exciting current that falls while the voltage rises",
+    why: "A winding takes more current at more voltage; a point off its curve was misread or mistyped, and the knee is worked out from it.",
+    satisfies: "the point as the instrument showed it, or the curve taken again",
+    quiet:
+      "for points that are blank, for curves over time, which may rise and fall, and where the row is inconclusive, as another rule tells",
+    message: (row: string, header: string, is: string, before: string, was: string) =>
+      `${row}: "${header}" is ${is}, and "${before}" before it ${was}: the curve turns back. Put the point right, or take the curve again.`,
+    expected: (was: string) => `above ${was}`,
+  },
 } satisfies RuleTexts;
