@@ -282,3 +282,14 @@ test("a meter beside its reference, in the meter's own unit", () => {
   ]);
   expect(found.every((line) => line.startsWith("metering "))).toBe(true);
 });
+
+test("the first line of a list of checks is no second line of titles", () => {
+  const found = placed("checks.csv", [
+    "Installation checks (made up)",
+    "Check,52-M1,52-F1,52-F2",
+    "Anchored to the foundation,OK,OK,OK",
+    "Pressure relief path free,OK,OK,OK",
+  ]);
+  expect(found).toContain("installation 52-F1 Anchored to the foundation state=OK");
+  expect(found).toHaveLength(6);
+});

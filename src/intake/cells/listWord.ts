@@ -35,6 +35,10 @@ const answerOf = (text: string): Answer | undefined => {
   return found?.[0];
 };
 
+/** Whether a text is an answer and nothing else: `OK`, `n/a`, `✓`. */
+export const isAnswer = (text: string): boolean =>
+  text.length < LONGEST && answerOf(text) !== undefined;
+
 /**
  * The word of a list that an answer in the trade's usual words, in any of the languages, comes to: a tick
  * or "OK" is the right one, "n/a" that by which a row does not apply. Undefined where it is none of them:

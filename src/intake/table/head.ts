@@ -1,3 +1,4 @@
+import { isAnswer } from "../cells/listWord";
 import type { TextRow } from "../text/delimited";
 import { countFilled, isNumberish } from "../text/textCells";
 import { plainWords } from "../words/plainWords";
@@ -80,10 +81,16 @@ const titleLinesAt = (
   let lines = 1;
   for (const row of rows.slice(1, MAX_LINES)) {
     if (countFilled(row.cells) < 2 || !mayBeTitles(row.cells) || isFactLine(row.cells)) break;
-    if (namesOne(row.cells, objectOf) || isUnitRow(row.cells)) break;
+    if (namesOne(row.cells, objectOf) || isUnitRow(row.cells) || areAnswers(row.cells)) break;
     lines += 1;
   }
   return lines;
+};
+
+/** Whether a line answers behind its first cell, as those of a list of checks do: `Clean and dry,OK,OK,OK`. */
+const areAnswers = ([first = "", ...others]: readonly string[]): boolean => {
+  const filled = others.filter((cell) => cell !== "" && cell !== "-");
+  return first !== "" && filled.length > 1 && filled.every(isAnswer);
 };
 
 /** Whether a line names one panel or section, as readings do; titles name none, or several across. */

@@ -206,8 +206,14 @@ export const de: Language = {
       "messstrecke",
     ],
     stage: ["zeitpunkt", "prüfstufe", "stufe", "vor nach", "wann"],
-    before: ["vor", "zählerstand anfang", "zählerstand beginn"],
-    after: ["nach", "zählerstand ende"],
+    before: [
+      "zähler anfang",
+      "zählerstand anfang",
+      "vor",
+      "zählerstand anfang",
+      "zählerstand beginn",
+    ],
+    after: ["zähler ende", "zählerstand ende", "nach", "zählerstand ende"],
     test: ["prüf", "prüfung", "prüfart", "messart", "art der prüfung", "versuch", "prüfschritt"],
     operation: [
       "schalthandlung",
@@ -443,6 +449,9 @@ export const de: Language = {
       "motoraufzug",
     ],
     counter: [
+      "zähler anfang",
+      "zähler ende",
+      "zählerstand ende",
       "zählwerk",
       "schaltspielzähler",
       "zähler",

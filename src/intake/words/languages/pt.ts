@@ -150,8 +150,8 @@ export const pt: Language = {
       "ligação medida",
     ],
     stage: ["etapa", "momento", "antes depois"],
-    before: ["antes", "pré", "contador inicial"],
-    after: ["depois", "após", "pós", "contador final"],
+    before: ["contador início", "início", "antes", "pré", "contador inicial"],
+    after: ["contador fim", "depois", "após", "pós", "contador final"],
     test: ["ensaio", "teste", "tipo de ensaio", "tipo de teste", "ensaios", "testes"],
     operation: ["manobra", "operação"],
     number: [
@@ -345,6 +345,8 @@ export const pt: Language = {
       "motor",
     ],
     counter: [
+      "contador início",
+      "contador fim",
       "contador de operações",
       "contador",
       "contador de manobras",
