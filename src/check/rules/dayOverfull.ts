@@ -1,5 +1,6 @@
 import { serialDay } from "../../quantities/dates";
 import { memoizeFor } from "../../quantities/memoizeFor";
+import { forAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import type { RecordKind } from "../../records/kind";
 import { type Context, dayOf, type JudgedTable, type Rule, rowName, where } from "../context";
@@ -63,6 +64,8 @@ function daysOf({ tables }: Context): ReadonlyMap<string, Day> {
 
 const daysIn = memoizeFor((table: JudgedTable): ReadonlyMap<string, Day> => {
   const days = new Map<string, Day>();
+  const namesIn = forAlike(table.rows, ["instrument"], (row) => namedInstruments(row.instrument));
+  const personIn = forAlike(table.rows, ["by"], personOf);
   for (const [row, stored] of table.rows.entries()) {
     const date = table.aside.has(row) ? undefined : dayOf(stored.date);
     const minutes = date === undefined ? 0 : (table.kind.minutes?.(stored) ?? 0);
@@ -76,9 +79,9 @@ const daysIn = memoizeFor((table: JudgedTable): ReadonlyMap<string, Day> => {
         day.records += 1;
       } else days.set(key, { table, row, who, name, date: Math.floor(date), minutes, records: 1 });
     };
-    const person = personOf(stored);
+    const person = personIn(row);
     if (person !== undefined && minutes <= LONGEST_ATTENDED) add("person", person);
-    for (const name of namedInstruments(stored.instrument)) add("instrument", name);
+    for (const name of namesIn(row)) add("instrument", name);
   }
   return days;
 });
