@@ -188,7 +188,6 @@ export const STEPS = [
   "installation",
   "joints",
   "earthing",
-  "wiring",
   "devices",
   "cables",
   "insulation",

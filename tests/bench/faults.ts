@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { rulesText } from "../tools/reference/rulesText";
-import { auditorsFamily, secondFamily } from "./auditorsFamily";
+import { auditorsFamily, secondFamily, thirdFamily } from "./auditorsFamily";
 import { generatedFamilies } from "./generatedFamilies";
 
 /**
@@ -14,6 +14,7 @@ async function main(): Promise<void> {
     generatedFamilies(Number(process.argv[2] ?? 100)),
     await auditorsFamily(),
     await secondFamily(),
+    await thirdFamily(),
   ];
   const text = families.map((family) => family.text).join("\n\n");
   process.stdout.write(`${text}\n`);

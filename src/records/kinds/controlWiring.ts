@@ -135,7 +135,7 @@ export const controlWiring: RecordKind<"control"> = {
   id: "control",
   title: "Insulation and withstand, control wiring",
   alsoCalled: ["(?:auxiliary|secondary) (?:wiring|circuits?)"],
-  step: "wiring",
+  step: "devices",
   sheet: "Control wiring",
   table: "GearControl",
   purpose:

@@ -22,15 +22,6 @@ finds("out-of-order", [
     says: /after "Withstand/,
   },
   {
-    name: "a control circuit tested after the functions of its panel",
-    spoil: (book) => book.set("GearControl", 1, "Date", 46_346),
-    table: "GearControl",
-    row: 1,
-    header: "Date",
-    weight: "query",
-    says: /after "Function tests" of .* on the same panel/,
-  },
-  {
     name: "a panel received after it was put up",
     spoil: (book) => book.set("GearHandling", 1, "Date", 46_329),
     table: "GearHandling",

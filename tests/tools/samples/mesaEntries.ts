@@ -324,9 +324,16 @@ const keysOf = (table: string, row: Row) =>
     .filter((key) => key !== undefined && key !== null)
     .join(" ");
 
-/** Who, when and with what, as far as the record asks. */
-const trail = (table: string, row: Row): Row => ({
-  date: DAY + (row.stage === "after" ? 3 : (WHEN[table] ?? 0)),
+/** Cable tests of half an hour a phase: three cables a day, with what is set up and discharged between. */
+const CABLE_TABLES: ReadonlySet<string> = new Set(["GearCable", "GearDissipation"]);
+const CABLES_A_DAY = 3;
+
+/** Who, when and with what, as far as the record asks; the panels in their order. */
+const trail = (table: string, row: Row, panels: readonly string[]): Row => ({
+  date:
+    DAY +
+    (row.stage === "after" ? 3 : (WHEN[table] ?? 0)) +
+    (CABLE_TABLES.has(table) ? Math.floor(panels.indexOf(String(row.object)) / CABLES_A_DAY) : 0),
   by: CREW,
   ...(INSTRUMENTS[table] ? { instrument: INSTRUMENTS[table] } : {}),
 });
@@ -345,6 +352,7 @@ const inspected = ({ part }: Row): Row => {
 export function mesaPlan(lineup: Lineup): Plan {
   const next = random(1515);
   const plan = planFor(lineup);
+  const panels = lineup.panels.map(({ designation }) => designation);
   const entered = (table: string, row: Row): Row => {
     if (LATER.has(table)) return {};
     if (table === "GearInspection") return inspected(row);
@@ -352,7 +360,7 @@ export function mesaPlan(lineup: Lineup): Plan {
     if (!sound) return {};
     const keys = keysOf(table, row);
     const odd = MESA_FAULTS[keys] ?? MESA_ECHOES[keys];
-    return { ...sound(row, next), ...trail(table, row), ...odd };
+    return { ...sound(row, next), ...trail(table, row, panels), ...odd };
   };
   return {
     ...plan,

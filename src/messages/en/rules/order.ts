@@ -56,7 +56,7 @@ export const order = {
   "out-of-order": {
     title: "Out of the order of the work",
     finds:
-      "records dated on the wrong side of another step on the same panel: work before its receipt; cables tested before their panel was installed; installation or joints after the insulation or withstand test; earthing after the withstand test; control wiring after the functions; anything after energization",
+      "records dated on the wrong side of another step on the same panel: work before its receipt; cables tested before their panel was installed; installation or joints after the insulation or withstand test; earthing after the withstand test; anything after energization",
     why: "A joint made, or a part fitted, after the test was never tested.",
     satisfies: "the day put right, or the test repeated after the later work",
     quiet:
