@@ -13,7 +13,7 @@ const texts = { count: 3, text: shared, plain: shared };
 const written = fc.record({
   style: fc.option(fc.integer({ min: 0, max: 900 }), { nil: undefined }),
   formula: fc.constantFrom("", "<f>A1&amp;B1</f>", "<f>SUM(A1:A9)</f>", "<f></f>", "<f/>"),
-  content: fc.constantFrom(
+  content: fc.constantFrom<readonly [kind: string, inside: string][]>(
     ["", ""],
     ["", "<v>21.6</v>"],
     ["", "<v>-3e-7</v>"],
