@@ -59,6 +59,12 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "repeat-unexplained",
   "built-earlier",
   "curve-turns",
+  "checked-late",
+  "step-skipped",
+  "phases-apart",
+  "against-siblings",
+  "below-background",
+  "same-file",
 ]);
 
 test("there is a family of faults for every rule", () => {

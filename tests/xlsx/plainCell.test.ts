@@ -10,25 +10,27 @@ const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const shared = (index: number) => ["one", "two", "three"][index] ?? "";
 const texts = { count: 3, text: shared, plain: shared };
 
+const CONTENTS: readonly (readonly [kind: string, inside: string])[] = [
+  ["", ""],
+  ["", "<v>21.6</v>"],
+  ["", "<v>-3e-7</v>"],
+  ["", "<v> 7 </v>"],
+  ["", "<v></v>"],
+  ["", "<v/>"],
+  ["n", "<v>12</v>"],
+  ["s", "<v>2</v>"],
+  ["b", "<v>1</v>"],
+  ["e", "<v>#N/A</v>"],
+  ["str", "<v>a &lt; b</v>"],
+  ["str", "<v></v>"],
+  ["d", "<v>2026-03-01</v>"],
+  ["inlineStr", "<is><t>beside</t></is>"],
+];
+
 const written = fc.record({
   style: fc.option(fc.integer({ min: 0, max: 900 }), { nil: undefined }),
   formula: fc.constantFrom("", "<f>A1&amp;B1</f>", "<f>SUM(A1:A9)</f>", "<f></f>", "<f/>"),
-  content: fc.constantFrom<readonly [kind: string, inside: string][]>(
-    ["", ""],
-    ["", "<v>21.6</v>"],
-    ["", "<v>-3e-7</v>"],
-    ["", "<v> 7 </v>"],
-    ["", "<v></v>"],
-    ["", "<v/>"],
-    ["n", "<v>12</v>"],
-    ["s", "<v>2</v>"],
-    ["b", "<v>1</v>"],
-    ["e", "<v>#N/A</v>"],
-    ["str", "<v>a &lt; b</v>"],
-    ["str", "<v></v>"],
-    ["d", "<v>2026-03-01</v>"],
-    ["inlineStr", "<is><t>beside</t></is>"],
-  ),
+  content: fc.constantFrom(...CONTENTS),
 });
 
 type Written = typeof written extends fc.Arbitrary<infer T> ? T : never;

@@ -100,14 +100,15 @@ const firstTests = memoizeFor(({ tables, lineup }: Context): ReadonlyMap<string,
   return first;
 });
 
-/** The dated tests of a table, once for each object and day. */
+/** The dated tests of a table, once for each object and day on which it has several. */
 const testsIn = ({ kind, at, judged, aside }: JudgedTable): (Test & { object: string })[] =>
   kind.step === undefined || !at.has("instrument")
     ? []
-    : alikeRows(judged, ["result", "date", "object"], aside).flatMap(([row = -1]) => {
+    : alikeRows(judged, ["result", "date", "object"], aside).flatMap(([row = -1, next]) => {
         const test = judged[row] ?? {};
         const day = dayOf(test.date);
-        return day === undefined || verdictOf(test) === "Missing"
+        // A day that stands once may be a slip, of which others tell.
+        return next === undefined || day === undefined || verdictOf(test) === "Missing"
           ? []
           : [{ title: kind.title, day: Math.floor(day), object: String(test.object ?? LINEUP) }];
       });

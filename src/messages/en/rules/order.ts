@@ -118,7 +118,7 @@ export const order = {
     why: "What was tested from the wrong drawing or with a lapsed instrument is tested again; the look comes first.",
     satisfies: "the day put right; a remark that says what was looked at before, and when",
     quiet:
-      "for reviews of other things, such as test reports, for documents whose remarks say something, and where the same revision was looked at before",
+      "for reviews of other things, such as test reports, for documents whose remarks say something, where the same revision was looked at before, and for a test whose day stands but once for its panel",
     message: (row: string, day: string, record: string, first: string) =>
       `${row}: looked at on ${day}, after the first "${record}" of ${first}, which relies on it. Put the day right, or say what was looked at before.`,
   },
