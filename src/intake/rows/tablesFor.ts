@@ -4,13 +4,17 @@ import { type Answer, answer, type Result, refuse } from "../../quantities/resul
 import { splitReading } from "../../quantities/splitReading";
 import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
+import { KINDS } from "../../records/kinds";
 import type { ExportBlock } from "../table/exportTable";
 import type { Written } from "../table/written";
+import { kindNamed } from "../understand/kindWords";
 import { columnFor } from "../words/columnFor";
 import { kindOfTest } from "../words/kindOfTest";
 import { type Lost, lost } from "./lost";
 import type { RecordRows } from "./recordRows";
 import { tellsOutcome } from "./tellsOutcome";
+
+const IDS: ReadonlySet<string> = new Set(KINDS.map(({ id }) => id));
 
 /** The record tables that a line can belong to, by the test it names and by what it has read. */
 export const tablesFor = <T extends RecordRows>(
@@ -22,7 +26,8 @@ export const tablesFor = <T extends RecordRows>(
   const kinds = tables.map(({ kind }) => kind);
   const sheets = tables.filter(({ rows }) => rows.length > 0).map(({ kind }) => kind.sheet);
   const understood = kinds.find(({ id }) => id === exported.kind);
-  const named = test === "" ? understood : (kindOfTest(test, kinds) ?? understood);
+  const isSpoken = understood !== undefined && kindNamed(test, IDS) === understood.id;
+  const named = test === "" || isSpoken ? understood : (kindOfTest(test, kinds) ?? understood);
   if (test !== "" && named === undefined)
     return lost(
       "test",

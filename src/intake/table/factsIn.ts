@@ -14,7 +14,8 @@ export type KeyAndValue = readonly [key: string, value: string];
 
 /** Where the next of several facts in one cell may begin: after a wide gap, a bar or a semicolon. */
 const APART = /\s{2,}|\s*[|;]\s*|\t/;
-const KEYED = /^([^:=]{1,40}?)\s*[:=]\s*(.*)$/;
+/** A key before a colon or an equals sign; one that begins a designation, as in `=H03`, parts nothing. */
+const KEYED = /^((?:[^:=]|=(?=\p{Lu}{1,3}\d)){1,40}?)\s*(?::|=(?!\p{Lu}{1,3}\d))\s*(.*)$/u;
 /** Where a fact begins within others: a word or two before a colon. */
 const WITHIN = /[,\s]+(?=\p{Lu}[\p{L}\p{N}/.° ]{0,24}:\s)/u;
 

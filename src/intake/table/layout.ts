@@ -118,20 +118,29 @@ export function* layout(
 
 /** So many lines show what a table's columns hold. */
 const SAMPLE = 40;
+/** No line of facts has more cells. */
+const WIDEST_FACTS = 8;
 
 /** The next lines, up to where the titles of another table begin. */
 const sampleOf = (all: Reading["all"], options: LayoutOptions): readonly (readonly string[])[] => {
   const sample: (readonly string[])[] = [];
   let isApart = false;
+  // Lines that may be facts of the next table, such as `Panel:,J02`, are so where titles follow.
+  let facts = 0;
   for (let at = 0; at < SAMPLE; at++) {
     const row = all.peek(at);
     if (row === undefined) break;
     const filled = areMarked(row.cells) ? 0 : countFilled(row.cells);
-    if (filled > 1) {
-      if (isApart && titlesAhead(all, at, filled, options)) break;
-      sample.push(row.cells);
+    if (filled < 2) {
+      isApart = true;
+      continue;
     }
-    isApart = filled < 2;
+    const isFact = filled <= WIDEST_FACTS && isFactLine(row.cells);
+    if (isApart && !isFact && titlesAhead(all, at, filled, options))
+      return sample.slice(0, sample.length - facts);
+    sample.push(row.cells);
+    facts = isFact ? facts + 1 : 0;
+    isApart = isFact;
   }
   return sample;
 };

@@ -46,6 +46,7 @@ export const blockOfTest = (
   const block: Block = {
     ...table,
     facts: [...table.facts, { line, key: "Test", value: name }],
+    headings: [...table.headings, name],
     sample: [cells, ...ahead().filter(isSame)],
   };
   blocks.set(name, block);

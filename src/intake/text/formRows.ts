@@ -49,11 +49,15 @@ export const formRows = (all: readonly TextRow[]): TextRow[] | undefined => {
 
 /** Dots that lead the eye from a label to its value: `Closing coil, lowest ..... 78 V`. */
 const LEADERS = /^(.{2,60}?)\s*(?:\.{3,}|…+|_{3,}|(?:\s\.){3,})\s*:?\s*(\S.*)$/u;
+/** Fewer of them, before a colon: `Gas temperature . : 21 °C`, `Air pressure .. : 1009 hPa`. */
+const SHORT_LEADERS =
+  /^(.{2,60}?)(?:\s+\.{1,2}|(?<!\p{L})\s*\.{1,2}\s+\.{1,2}|\.\.)\s*:\s*(\S.*)$/u;
 
 /** A row with a colon for the dots between its label and its value, as its line says them. */
 const withoutLeaders = (row: TextRow): TextRow => {
   const text = (row.text ?? row.cells.join(" ")).trim();
-  const [, label, value] = text.length > LONGEST_LINE ? [] : (LEADERS.exec(text) ?? []);
+  const [, label, value] =
+    text.length > LONGEST_LINE ? [] : (LEADERS.exec(text) ?? SHORT_LEADERS.exec(text) ?? []);
   if (label === undefined || value === undefined) return row;
   const whole = `${label.trim()}: ${value}`;
   return { line: row.line, cells: [whole], text: whole };

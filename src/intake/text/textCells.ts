@@ -32,6 +32,10 @@ const isNumbered = (text: string): boolean => {
   return word !== "" && !/\d{4}/.test(text) && !readUnit(word).ok;
 };
 
+/** A multiple of a pick-up with words after it: `2x PU s`, `5 × I> (s)`. */
+const isMultiple = (text: string): boolean =>
+  /^\d{1,2}(?:[.,]\d{1,2})?\s?[x×]\s?\p{L}{1,9}/u.test(text);
+
 /** A number or the beginning of one, no time such as the 60 s of a title, and no designation. */
 export const isNumberish = (cell: string) => {
   const sign = cell.charCodeAt(0);
@@ -41,6 +45,7 @@ export const isNumberish = (cell: string) => {
     !isNumbered(cell) &&
     /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) &&
     !/^\d+ ?(?:s|sec|min)\b/i.test(cell) &&
+    !isMultiple(cell) &&
     !/^\d(?:[.,]\d+)? ?[x×·]? ?U ?[0o₀]/i.test(cell) &&
     !isDesignation(cell)
   );

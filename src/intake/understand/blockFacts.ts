@@ -16,13 +16,29 @@ import type { Knowledge, KnownKind } from "./knowledge";
 import { placesNamed } from "./places";
 import { isBesideTest, type TextMeasure, textFacts } from "./textFacts";
 import { columnTexts } from "./textsOf";
-import { isPosition, measuresIn, ofTheTest, type Stated, titleSense } from "./titleSense";
+import {
+  isPosition,
+  measuresIn,
+  ofTheTest,
+  type Stated,
+  type TitleSense,
+  titleSense,
+} from "./titleSense";
 
 const ALONE = { letters: new Set<string>(), ends: "", objectOf: () => undefined };
 
+/** What the key of a fact says; of one that is no more than a unit in words, what that is of: `Amps DC`. */
+const keySense = (key: string): TitleSense => {
+  const title = titleSense(key, ALONE);
+  if (title.senses.size > 0 || title.unit === undefined || key.length < LEAST_WORD) return title;
+  const { senses, words, unknown } = sensesOf(key);
+  return unknown === 0 ? { ...title, senses, words } : title;
+};
+const LEAST_WORD = 4;
+
 /** A fact as a column of one cell. */
 const seenFact = ({ key, value }: Fact): SeenColumn => {
-  const title = titleSense(key, ALONE);
+  const title = keySense(key);
   const cells = columnTexts([value]);
   return { index: -1, title, cells, unit: title.unit ?? cells.unit };
 };
@@ -247,6 +263,34 @@ export const statedFacts = (
     const [text] = texts;
     return texts.size === 1 && text !== undefined ? [{ field: column.id, title, text }] : [];
   });
+
+/** What parts the name of a test from what it was made with. */
+const WITH = /[,;()]|\s[–—-]\s|\s@\s?/;
+/** Contact resistances are measured with no more (practice); a larger current is a rating. */
+const MOST_AMPERES = 600;
+
+/** What the name of a test says that it was made with: `IR before HV, 5 kV 1 min`, `Contact resistance, 100 A`. */
+export const testSays = (name: string): Stated[] => {
+  const [test = "", ...parts] = name.slice(0, 200).split(WITH);
+  if (kindsNamed(test).size === 0) return [];
+  return parts.flatMap((part) => {
+    const { rest, said } = measuresIn(part);
+    const isAlone = sensesOf(rest.replace(DIRECT, " ")).words.length === 0;
+    return isAlone ? said.stated.filter(isOfTest) : [];
+  });
+};
+const DIRECT = new RegExp(
+  anyWord(({ direct }) => direct),
+  "gi",
+);
+
+/** A step of an insulation tester, or a current of a tester of contacts; others may be ratings. */
+const isOfTest = ({ text, unit }: Stated): boolean => {
+  const value = Number.parseFloat(text.replace(",", ".")) * 10 ** unitSize(unit).exponent;
+  return unitSize(unit).quantity === "voltage"
+    ? TEST_VOLTS.has(Math.round(value))
+    : value <= MOST_AMPERES;
+};
 
 /** A voltage and right after it how long: `50 kV / 1 min`, `42 kV AC for 60 s`. */
 const HELD =

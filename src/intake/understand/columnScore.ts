@@ -32,6 +32,7 @@ export const SURE = 1.5;
 export const columnScore = (seen: SeenColumn, kind: string, column: Column): number | undefined => {
   const sense = senseOf(kind, column.id);
   if (sense === undefined || !isOfQuantity(seen, column)) return undefined;
+  if (isElse(seen, column, sense)) return undefined;
   const byCells = cellScore(seen, column, sense);
   const byTime = timeScore(seen.title, sense, column);
   if (byCells === undefined || byTime === undefined) return undefined;
@@ -99,6 +100,26 @@ const sizeScore = (
   if (values.length === 0 || share((value) => value >= least && value <= most) >= 0.5) return 0.25;
   const isFar = (value: number) => value !== 0 && (value < least / FAR || value > most * FAR);
   return share(isFar) >= 0.5 ? undefined : -1;
+};
+
+/** Whether all values are of what a column never holds unless its title says so: the air's pressure, of a gas pressure. */
+const isElse = (
+  { title, cells, unit }: SeenColumn,
+  column: Column,
+  { unlessSaid }: ColumnSense,
+): boolean => {
+  if (unlessSaid === undefined || title.senses.has(unlessSaid.sense)) return false;
+  const [least, most] = unlessSaid.between;
+  const target = column.unit;
+  return (
+    unit !== undefined &&
+    target !== undefined &&
+    cells.values.length > 0 &&
+    cells.values.every((value) => {
+      const read = convert(value, unit, target);
+      return read.ok && read.value >= least && read.value <= most;
+    })
+  );
 };
 
 /** Beyond the usual by so many times, a number is of something else. */

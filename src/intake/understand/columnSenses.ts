@@ -286,6 +286,8 @@ export const COLUMN_SENSES: ColumnSenses = {
         "pressure reading",
       ),
       usual: [0.01, 2],
+      // The pressure of the air, from a high site to a fine day at the sea.
+      unlessSaid: { sense: "gas", between: [0.07, 0.108] },
     },
     temperature: {
       any: s("temperature", "gas temperature", "air temperature", "air"),

@@ -5,8 +5,9 @@ import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { positionReader, readPositions } from "../words/readPosition";
 import { readStage } from "../words/readStage";
+import { sensesOf } from "../words/senses";
 import { type Assignment, assignColumns, partsAcross, type Said } from "./assignColumns";
-import { blockFacts, headingSays, heldFacts, statedFacts } from "./blockFacts";
+import { blockFacts, headingSays, heldFacts, statedFacts, testSays } from "./blockFacts";
 import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
 import { SAID_BY_FILE } from "./columnSenses";
@@ -17,6 +18,7 @@ import type { Knowledge, KnownKind } from "./knowledge";
 import { type Naming, namingRoles } from "./namingRoles";
 import { placesNamed } from "./places";
 import type { Role } from "./plainRoles";
+import type { Stated } from "./titleSense";
 
 /** A block of an export, as it is looked at for each record kind. */
 export interface SeenBlock {
@@ -113,13 +115,19 @@ export const interpret = (
     score:
       scoreOf([...assigned, ...contested], placed, unused.length, named) +
       NAMED * naming.filter((one) => one.known > 0).length +
-      (known.byStage && isStaged(block) ? STAGED : 0) -
+      (known.byStage && isStaged(block) ? STAGED : 0) +
+      timedBy(elapsed?.seen) -
       (position ? strangeness(columns[position.index]?.cells.texts ?? [], known) : 0),
   };
 };
 
 /** For each column whose names the records of the kind know. */
 const NAMED = 0.5;
+
+/** What a column of times speaks for a kind where it goes through several of a test, which only a curve does. */
+const timedBy = (seen: SeenColumn | undefined): number =>
+  new Set(seen?.cells.texts).size > 2 ? TIMED : 0;
+const TIMED = 2;
 
 /** Whether a heading tells a stage, which only some kinds know. */
 const isStaged = ({ headings }: SeenBlock): boolean =>
@@ -218,6 +226,10 @@ const poleReader = (columns: readonly SeenColumn[]) => {
   };
 };
 
+/** What the name of the test of the lines says that it was made with. */
+const ofTest = ({ key, value }: Fact): Stated[] =>
+  sensesOf(key).senses.has("test") ? testSays(value) : [];
+
 const factsFor = (
   block: SeenBlock,
   known: KnownKind,
@@ -228,6 +240,7 @@ const factsFor = (
   const inTitles = assigned.flatMap(({ seen }) => seen.title.stated);
   const found = [
     ...statedFacts(headed, known, block.headings.at(-1) ?? ""),
+    ...statedFacts(block.facts.flatMap(ofTest), known, "test"),
     ...statedFacts(inTitles, known, "title"),
     ...heldFacts(block.headings, known).filter(
       ({ field }) => !assigned.some(({ column }) => column.id === field),

@@ -42,14 +42,14 @@ const FEW = 0.6;
 export const namingRoles = (
   columns: readonly SeenColumn[],
   known: KnownKind,
-  { kinds }: Knowledge,
+  { kinds, objectOf }: Knowledge,
 ): Naming[] => {
   const ids = new Set(kinds.map(({ kind }) => kind.id));
   const naming = columns.flatMap((seen) => {
     const role = roleOf(seen, known, ids);
     return role ? [role] : [];
   });
-  return withTitled(oneEach(naming), columns);
+  return withTitled(underPanels(oneEach(naming), columns, objectOf), columns);
 };
 
 const share = (texts: readonly string[], is: (text: string) => boolean): number =>
@@ -195,6 +195,38 @@ const oneEach = (naming: readonly Naming[]): Naming[] => {
     ...rest,
   ];
 };
+
+/**
+ * A name that is one panel's only because no other has such a part says nothing beside the name of a panel
+ * that the records do not know: `Q0` of a panel of another lineup.
+ */
+const underPanels = (
+  naming: readonly Naming[],
+  columns: readonly SeenColumn[],
+  objectOf: Knowledge["objectOf"],
+): readonly Naming[] => {
+  const object = naming.find(({ field }) => field === "object");
+  const own = columns.find(({ index }) => index === object?.index);
+  if (own === undefined || isOfPanels(own) || own.cells.texts.every(objectOf)) return naming;
+  const titled = columns.find(
+    (one) => isOfPanels(one) && !naming.some(({ index }) => index === one.index),
+  );
+  if (titled === undefined) return naming;
+  const field = naming.some((one) => one.field === "part")
+    ? ("subpart" as const)
+    : ("part" as const);
+  return [
+    { index: titled.index, field: "object", known: 0 },
+    ...naming.map((one) => (one === object ? { ...one, field } : one)),
+  ];
+};
+
+/** Whether a column is of panels by its title, and holds names. */
+const isOfPanels = ({ title: { senses }, cells }: SeenColumn): boolean =>
+  (senses.has("panel") || senses.has("section")) &&
+  !senses.has("serial") &&
+  cells.texts.length > 0 &&
+  cells.numeric < 0.5;
 
 /** Adds the columns that by their titles name panels or parts, though the records know none of the names. */
 const withTitled = (naming: readonly Naming[], columns: readonly SeenColumn[]): Naming[] => {

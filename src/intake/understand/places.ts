@@ -8,6 +8,8 @@ export interface NamedPlace {
   readonly object: string;
   readonly part: string;
   readonly tokens: readonly NameToken[];
+  /** What is given of it that a name may say beside its words: the size of its bolts. */
+  readonly given: readonly NameToken[];
   /** Comparable forms of what stands in the panel under a designation that no other panel has. */
   readonly devices: readonly string[];
 }
@@ -34,6 +36,7 @@ export const placesOf = (
           object,
           part,
           tokens: [...nameTokens(object), ...nameTokens(part)],
+          given: nameTokens(String(row.bolt ?? "")),
           devices: devicesIn.get(object) ?? [],
         });
     }
@@ -67,7 +70,10 @@ export const placesNamed = (places: readonly NamedPlace[], text: string): readon
   const tokens = nameTokens(text);
   if (tokens.length === 0) return [];
   const all = (has: typeof hasWord) =>
-    places.filter((place) => tokens.every((token) => has(place.tokens, token)));
+    places.filter((place) => {
+      const own = tokens.filter((token) => !hasWord(place.given, token));
+      return own.length > 0 && own.every((token) => has(place.tokens, token));
+    });
   const written = all(hasWord);
   if (written.length > 0) return written;
   const ofDevice = places.filter(({ devices }) => devices.includes(key));

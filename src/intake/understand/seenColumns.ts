@@ -128,10 +128,16 @@ const MEASURED: ReadonlySet<Sense> = new Set<Sense>([
   "torque",
 ]);
 
+/** Whether an answer speaks of a discharge, or of having been withstood. */
+const tellsOfDischarge = (text: string): boolean => {
+  const { senses } = sensesOf(text);
+  return senses.has("discharge") || senses.has("withstand");
+};
+
 /** A title that says no more than "result", over cells that all speak of a discharge, speaks of it too. */
 const withDischarge = (title: TitleSense, texts: readonly string[]): TitleSense => {
   const isOpen = [...title.senses].every((sense) => sense === "result" || sense === "state");
-  return isOpen && texts.length > 0 && texts.every((text) => sensesOf(text).senses.has("discharge"))
+  return isOpen && texts.length > 0 && texts.every(tellsOfDischarge)
     ? {
         ...title,
         senses: new Set([...title.senses, "discharge"]),

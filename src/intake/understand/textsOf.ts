@@ -34,7 +34,8 @@ export const columnTexts = (all: readonly string[]): ColumnTexts => {
     return isNumber ? [parts] : [];
   });
   const measured = readings.filter(
-    ({ unit }) => unit === "" || unit.startsWith("(") || unit.length < 12,
+    ({ unit }) =>
+      unit === "" || unit.startsWith("(") || withoutWave(unit.replace(BRACKETS, "")).length < 12,
   );
   const units = measured.flatMap(({ unit }) => {
     const written = withoutWave(unit);
@@ -55,6 +56,9 @@ export const columnTexts = (all: readonly string[]): ColumnTexts => {
     }),
   };
 };
+
+/** What stands in brackets after a unit: a remark, or what a pressure is above. */
+const BRACKETS = /(?<!\s)\s?\([^()]{0,60}\)$/;
 
 /** What is written where there is nothing to write. */
 const isDash = (text: string) => /^[-–—.]+$/.test(text);

@@ -9,6 +9,11 @@ export interface ColumnSense {
   readonly ofU0?: number;
   /** Between what its values usually lie, in its own unit (practice). */
   readonly usual?: readonly [least: number, most: number];
+  /** Where its values are those of something else unless the title speaks of this, in its own unit (practice). */
+  readonly unlessSaid?: {
+    readonly sense: Sense;
+    readonly between: readonly [least: number, most: number];
+  };
 }
 
 /** By record kind and id of column. */

@@ -4,7 +4,7 @@ export type PressureMark = "gauge" | "absolute";
 /** No unit with its mark is longer. */
 const LONGEST = 100;
 const MARKED =
-  /(?<=(?<!\p{L})(?:m?bar|[kMh]?Pa|psi))[\s,]{0,2}[([]?(g|gauge|man\.?|rel\.?|ü|a|abs\.?|absolute?)[)\]]?$/iu;
+  /(?<=(?<!\p{L})(?:m?bar|[kMh]?Pa|psi))[\s,]{0,2}[([]?(g|gauge|man(?:\.|om\p{L}{0,9})?|(?:über|relativ)druck|absolutdruck|rel(?:\.|ati[vf]\p{L}{0,2})?|ü|a|abs(?:\.|olut?\p{L}{0,2})?)[)\]]?$/iu;
 
 /** A unit of pressure without the mark after it: `bar g`, `barg` and `bar (abs)` are bar. */
 export const withoutPressureMark = (text: string): string =>

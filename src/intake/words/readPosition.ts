@@ -87,7 +87,7 @@ export const namesPosition = (text: string): boolean => {
     SCHEMES.some((scheme) => letters.every((letter) => scheme.includes(letter))) &&
     !/[()[\]]/.test(text) &&
     // "U/V" is a voltage in volts, "L1/L2" two phases.
-    (!text.includes("/") || /L\d/i.test(text)) &&
+    (!text.includes("/") || /L\d/i.test(text) || /\s\/\s\p{L}{3}/u.test(text)) &&
     !/^[\d\s.,-]+$/.test(text) &&
     !/^\p{L}$/u.test(text)
   );

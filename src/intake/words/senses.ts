@@ -69,8 +69,22 @@ const linked = (head: string): readonly Sense[] | undefined =>
 /** The article of Arabic, and what is written to it. */
 const ARTICLE = /^(?:[وبفك]?ال|لل|و(?=\p{L}{3}))/u;
 
+/** A word of some length without the ending of its plural or case: `Anzugsmomente`, `lecturas`. */
+const singular = (word: string): readonly Sense[] | undefined => {
+  if (word.length < LEAST_INFLECTED) return undefined;
+  const [ending] = /(?:es|en|e|s|n)$/.exec(word) ?? [];
+  return ending === undefined
+    ? undefined
+    : (PHRASES.get(word.slice(0, -1)) ?? PHRASES.get(word.slice(0, -ending.length)));
+};
+const LEAST_INFLECTED = 8;
+
 const wordSenses = (word: string): readonly Sense[] =>
-  PHRASES.get(word) ?? PHRASES.get(word.replace(ARTICLE, "")) ?? compound(word) ?? [];
+  PHRASES.get(word) ??
+  PHRASES.get(word.replace(ARTICLE, "")) ??
+  singular(word) ??
+  compound(word) ??
+  [];
 
 /**
  * What the words of a text speak of, phrases of several words before single ones.

@@ -102,6 +102,8 @@ export const de: Language = {
     "keine leckage",
   ],
   pass: [
+    "gehalten",
+    "standgehalten",
     "i ?o",
     "in ordnung",
     "bestanden",
@@ -126,6 +128,8 @@ export const de: Language = {
   footers: ["seite \\d"],
   headings: ["feld"],
   senses: {
+    operatingtime: ["einschaltzeit", "ausschaltzeit", "einzeit", "auszeit"],
+    curve: ["kurve", "verlauf"],
     panel: [
       "feld",
       "zelle",
@@ -237,6 +241,8 @@ export const de: Language = {
     date: ["datum", "prüfdatum", "tag", "am", "geprüft am", "messdatum"],
     time: ["uhrzeit", "zeit", "startzeit"],
     by: [
+      "trupp",
+      "monteur",
       "prüfte",
       "prüfender",
       "ausführender",
@@ -313,12 +319,19 @@ export const de: Language = {
     temperature: ["temperatur", "temp"],
     air: ["umgebung", "umgebungs", "luft", "raum", "außen"],
     conductor: ["leitertemperatur", "objekt"],
-    gas: ["gas", "sf6"],
+    gas: ["gasraum", "gasräume", "gasdruck", "gas", "sf6"],
     winding: ["wicklung", "wicklungs", "wicklungswiderstand"],
     surface: ["oberfläche", "oberflächen"],
     humidity: ["feuchte", "luftfeuchte", "luftfeuchtigkeit", "feuchtigkeit", "rel feuchte", "rf"],
     pressure: ["druck", "gasdruck", "fülldruck"],
-    barometer: ["luftdruck", "barometer", "barometerstand"],
+    barometer: [
+      "umgebungsdruck",
+      "atmosphärendruck",
+      "atmosphärischer druck",
+      "luftdruck",
+      "barometer",
+      "barometerstand",
+    ],
     held: [
       "dauer",
       "prüfdauer",
@@ -491,6 +504,8 @@ export const de: Language = {
       "kontrollpunkt",
     ],
     withstand: [
+      "gehalten",
+      "standgehalten",
       "spannungsprüfung",
       "stehspannung",
       "hochspannungsprüfung",

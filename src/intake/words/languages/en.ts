@@ -243,6 +243,7 @@ export const en: Language = {
   notes: ["notes?", "remarks?"],
   headings: ["panel", "cubicle", "section", "bus section"],
   senses: {
+    operatingtime: ["closing time", "opening time", "close time", "open time"],
     panel: [
       "panel",
       "panels",
@@ -302,6 +303,9 @@ export const en: Language = {
     ],
     part: ["part", "device", "component", "portion", "piece"],
     breaker: [
+      "brkr",
+      "brk",
+      "brkrs",
       "breaker",
       "breakers",
       "cb",
@@ -437,6 +441,8 @@ export const en: Language = {
     date: ["date", "dated", "day", "test date", "date of test", "tested on", "date tested", "on"],
     time: ["time", "clock", "timestamp", "hour", "start", "started"],
     by: [
+      "crew",
+      "crew lead",
       "tech",
       "techs",
       "who",
@@ -598,6 +604,9 @@ export const en: Language = {
     ],
     drop: ["drop", "voltage drop", "millivolt drop", "volt drop", "mv drop"],
     current: [
+      "amps dc",
+      "amperes dc",
+      "dc amps",
       "current circuits",
       "current",
       "amps",
@@ -638,6 +647,10 @@ export const en: Language = {
     humidity: ["humidity", "rh", "r h", "relative humidity", "rel humidity", "hum"],
     pressure: ["pressure", "press", "p", "filling pressure", "density", "gas pressure"],
     barometer: [
+      "atmosph",
+      "atmos",
+      "atm pres",
+      "station pressure",
       "barometer",
       "atm",
       "atm press",
@@ -1067,6 +1080,8 @@ export const en: Language = {
       "panel meter",
     ],
     state: [
+      "what happened",
+      "happened",
       "state",
       "condition",
       "checked",
@@ -1094,6 +1109,7 @@ export const en: Language = {
       "inspection",
     ],
     withstand: [
+      "withstood",
       "withstand",
       "hipot",
       "hi pot",

@@ -74,6 +74,8 @@ export const es: Language = {
   yes: ["sí", "si"],
   no: ["no", "ninguno", "ninguna", "nada", "sin fugas", "sin fuga", "sin descarga"],
   pass: [
+    "soporto",
+    "aguanto",
     "conforme",
     "correct[ao]",
     "apto",
@@ -99,6 +101,7 @@ export const es: Language = {
   summariesOf: ["suma", "promedio"],
   headings: ["celda"],
   senses: {
+    curve: ["curva"],
     panel: ["celda", "cabina", "tablero", "armario", "celdas", "cubículo", "gabinete"],
     section: [
       "barra",
@@ -203,6 +206,9 @@ export const es: Language = {
     date: ["fecha", "día", "fecha de ensayo", "fecha de prueba"],
     time: ["hora"],
     by: [
+      "montador",
+      "montadora",
+      "cuadrilla",
       "ensayó",
       "midió",
       "ejecutor",
@@ -269,7 +275,15 @@ export const es: Language = {
     surface: ["superficie"],
     humidity: ["humedad", "hr", "humedad relativa"],
     pressure: ["presión", "presión de gas", "presión del gas", "llenado"],
-    barometer: ["presión atmosférica", "barómetro", "barométrica", "atmosférica", "presión atm"],
+    barometer: [
+      "presión atm",
+      "atmosf",
+      "presión ambiente",
+      "presión atmosférica",
+      "barómetro",
+      "barométrica",
+      "atmosférica",
+    ],
     held: [
       "duración",
       "tiempo",
@@ -401,6 +415,8 @@ export const es: Language = {
       "descripción",
     ],
     withstand: [
+      "soportó",
+      "aguantó",
       "dieléctrico",
       "rigidez",
       "ensayo dieléctrico",

@@ -141,6 +141,7 @@ export const SENSES = [
   "circuits",
   "wiring",
   "timing",
+  "operatingtime",
   "mechanism",
   "installation",
   "function",

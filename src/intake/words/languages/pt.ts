@@ -65,6 +65,8 @@ export const pt: Language = {
   yes: ["sim", "s"],
   no: ["não", "nenhum", "nenhuma", "nada", "sem", "sem vazamento", "sem vazamentos", "sem fuga"],
   pass: [
+    "suportou",
+    "aguentou",
     "conforme",
     "corret[ao]",
     "aprovado",
@@ -89,6 +91,7 @@ export const pt: Language = {
   summariesOf: ["soma", "média"],
   headings: ["painel", "cubículo"],
   senses: {
+    curve: ["curva"],
     panel: ["painel", "cubículo", "cela", "quadro", "armário", "coluna", "painéis", "cubiculo"],
     section: ["barramento", "barra", "barras", "seção", "secção", "seção de barra", "barramentos"],
     circuit: ["saída", "circuito", "alimentador", "ramal", "lado cabo"],
@@ -183,6 +186,9 @@ export const pt: Language = {
     date: ["data", "dia", "data do ensaio"],
     time: ["hora"],
     by: [
+      "montador",
+      "equipa",
+      "equipe",
       "executou",
       "executor",
       "executante",
@@ -256,7 +262,15 @@ export const pt: Language = {
     surface: ["superfície"],
     humidity: ["umidade", "humidade", "ur", "umidade relativa", "humidade relativa"],
     pressure: ["pressão", "pressão do gás", "pressão de gás", "enchimento"],
-    barometer: ["pressão atmosférica", "barômetro", "barómetro", "barométrica", "atmosférica"],
+    barometer: [
+      "pressão atm",
+      "pressão ambiente",
+      "pressão atmosférica",
+      "barômetro",
+      "barómetro",
+      "barométrica",
+      "atmosférica",
+    ],
     held: [
       "duração",
       "tempo",
@@ -377,6 +391,8 @@ export const pt: Language = {
       "descrição",
     ],
     withstand: [
+      "suportou",
+      "aguentou",
       "dielétrico",
       "rigidez",
       "ensaio dielétrico",
