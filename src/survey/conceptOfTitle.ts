@@ -3,7 +3,7 @@ import { WORDS } from "./conceptUnder";
 import { classOf } from "./kindOf";
 import { POINT_OF_CURVE, POINT_OF_TIME } from "./pointOfTime";
 import { operationIn } from "./stageIn";
-import { conceptOf } from "./words/sheetWords";
+import { conceptOf, kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** The quantity that a column of a concept has. */
@@ -51,22 +51,25 @@ export const boundInTitle = (title: string): string | undefined =>
     (found) => found !== undefined,
   );
 
+const isInTime = (unit: Unit | undefined): boolean =>
+  unit !== undefined && unitSize(unit).quantity === "time";
+
 /** Whether a title tells how long something takes: "Calc. time (s)" by its unit alone. */
-const isDuration = (
-  concept: Concept | undefined,
-  unit: Unit | undefined,
-  title: string,
-): boolean => {
-  const isInTime = unit !== undefined && unitSize(unit).quantity === "time";
-  return (
-    concept === "duration" ||
-    (isInTime && (concept === "time" || (concept === undefined && EXPECTED.test(title))))
-  );
-};
+const isDuration = (concept: Concept | undefined, unit: Unit | undefined, title: string): boolean =>
+  concept === "duration" ||
+  (isInTime(unit) &&
+    (concept === "time" || isOfDrive(title) || (concept === undefined && EXPECTED.test(title))));
+
+/** What a drive takes to charge its spring is measured. */
+const isOfDrive = (title: string): boolean => kindsIn(title).includes("mechanism");
 
 /** What times say by their words: "Temps attendu s" beside "Temps mesuré s" are no durations of a test. */
 const timeConcept = (title: string): Concept =>
-  EXPECTED.test(title) ? "required" : MEASURED.test(title) ? "reading" : "duration";
+  EXPECTED.test(title)
+    ? "required"
+    : MEASURED.test(title) || isOfDrive(title)
+      ? "reading"
+      : "duration";
 
 /** Words of what a relay or a breaker should do. */
 const EXPECTED = /expected|\bcalc|theor|erwartet|soll|attendu|théor|esperad|teóric|previst|متوقع/iu;

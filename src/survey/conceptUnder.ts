@@ -3,6 +3,7 @@ import type { Unit } from "../quantities/units";
 import type { Cell } from "./cells";
 import { dayOf } from "./dayOf";
 import { positionsAmong } from "./phases";
+import { operationIn } from "./stageIn";
 import { isWord, verdictIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
@@ -95,6 +96,12 @@ export const arePlaces = (cells: readonly Cell[]) => {
   return texts.filter((text) => read(text) !== undefined).length > cells.length * 0.7;
 };
 
+/** Whether cells say closing and opening, and nothing else: "close, open, close, open". */
+export const areOperations = (cells: readonly Cell[]): boolean => {
+  const said = cells.map(({ text }) => (text.length <= 24 ? operationIn([text]) : undefined));
+  return said.includes("closing") && said.includes("opening") && !said.includes(undefined);
+};
+
 export const areUnits = (cells: readonly Cell[]) =>
   cells.length > 1 &&
   // "Bar" with a capital is the earth bar.
@@ -114,6 +121,14 @@ const BOUNDS: readonly Concept[] = ["limit", "minimum", "maximum", "required"];
 type Under = (cells: readonly Cell[]) => boolean;
 
 const areAnswers: Under = (cells) => conceptByValues(cells) === "result";
+/** Words for closing and opening one after the other, as of a duty cycle: "CO", "O-0.3s-CO". */
+const DUTY = /^[COs\d.,\s–-]+$/iu;
+
+const areInitials: Under = (cells) =>
+  areWords(cells) &&
+  cells.every(
+    ({ text }) => text.length > 1 && !DUTY.test(text) && operationIn([text]) === undefined,
+  );
 const areMostly =
   (is: (cell: Cell) => boolean): Under =>
   (cells) =>
@@ -131,7 +146,9 @@ const TURNS: readonly {
   // A tester is a person or an instrument: instruments have numbers.
   { told: ["tester"], under: areMostly(({ text }) => /\d/.test(text)), is: "instrument" },
   { told: ["tester"], under: () => true, is: "by" },
-  { told: NAMING, under: areAnswers },
+  // "Op." over initials is the operator.
+  { told: ["operation"], under: areInitials, is: "by" },
+  { told: NAMING, under: areAnswers, is: "result" },
   { told: ["by"], under: areNumbers, is: "required" },
   // "Insulation, 5 kV DC | Measured" has its connections under the first title.
   { told: ["reading"], under: (cells) => areTalk(cells) && arePlaces(cells), is: "position" },

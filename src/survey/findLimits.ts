@@ -70,6 +70,41 @@ export const limitsBeside = (beside: Beside, unit: Unit | undefined, kind: strin
 /** Whether a cell is worked out as the highest or lowest of others: it sums up readings, and bounds none. */
 const isExtreme = ({ formula }: Cell): boolean => formula !== undefined && isAggregate(formula);
 
+/** Kinds whose readings shall come to a value, from either side: what is required of them bounds none by itself. */
+const AIMED: readonly string[] = [
+  "torque",
+  "currentTransformer",
+  "voltageTransformer",
+  "metering",
+  "protection",
+];
+
+/** Whether a cell states the value that a reading shall come to, and no bound. */
+const isAim = (concept: Concept, kind: string, { text }: Cell): boolean =>
+  concept === "required" &&
+  AIMED.includes(kind) &&
+  !/^\s*[<>≤≥]/.test(text) &&
+  !BOTH.test(text) &&
+  !BAND.test(text.slice(0, 300));
+
+/** The value that the readings of a column shall come to, in a line of its own: "Required | 70 | 40". */
+export const aimAside = (
+  view: SheetView,
+  aside: readonly Line[],
+  { at }: SurveyColumn,
+  kind: string,
+): Cell | undefined => {
+  const aims = aside.flatMap(({ row, cells: [named] }) => {
+    const shown = view.shown(row, at);
+    const isRequired =
+      named !== undefined && shown !== named && conceptOf(named.text) === "required";
+    return isRequired && shown && isAim("required", kind, shown)
+      ? [withNumber(shown, "required", unitIn(named.text))]
+      : [];
+  });
+  return aims.length === 1 ? aims[0] : undefined;
+};
+
 /** Limits in lines of their own, for the readings of their columns. */
 export const limitsAside = (
   view: SheetView,
@@ -88,7 +123,8 @@ export const limitsAside = (
       !LIMIT_LINES.includes(concept) ||
       !shown ||
       shown === named ||
-      isExtreme(shown)
+      isExtreme(shown) ||
+      isAim(concept, kind, shown)
     )
       return [];
     const cell = withNumber(shown, concept, unitIn(named.text));

@@ -7,6 +7,7 @@ import { conceptOfTitle, conceptOfUnit, MEASURED } from "./conceptOfTitle";
 import {
   areBounds,
   areMeasured,
+  areOperations,
   arePlaces,
   areUnits,
   areWords,
@@ -87,6 +88,7 @@ const conceptOfUntitled = (
   unit: Unit | undefined,
   cells: readonly Cell[],
 ): Concept | undefined => {
+  if (told === undefined && areOperations(cells)) return "operation";
   if (told === undefined && arePlaces(cells)) return "position";
   return areWords(cells) ? undefined : conceptOfUnit(unit ?? unitOfCells(cells));
 };
@@ -150,7 +152,8 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
     ({ at, lines }) =>
       ["panel", "due"].includes(conceptOf(phaseLine(lines, anyLetters)) ?? "") &&
       !areUnits(under(at)) &&
-      !areMeasured(under(at)),
+      !areMeasured(under(at)) &&
+      conceptByValues(under(at)) !== "result",
   );
   const names = hasPanel
     ? undefined
@@ -383,8 +386,26 @@ const phasesOf = (
     const unit = unitOfTitle(lines, letters);
     byUnit.set(unit, [...(byUnit.get(unit) ?? []), bareTitle(phaseLine(lines, anyLetters))]);
   }
-  const readers = new Map([...byUnit].map(([unit, titles]) => [unit, positionsIn(titles)]));
-  return (unit, text) => readers.get(unit)?.(text);
+  const all = [...byUnit.values()].flat();
+  const readers = new Map(
+    [...byUnit].map(([unit, titles]) => [
+      unit,
+      positionsIn(titles.filter((title) => !isOverUnit(title, all))),
+    ]),
+  );
+  return (unit, text) => (isOverUnit(text, all) ? undefined : readers.get(unit)?.(text));
+};
+
+/** Two letters parted by a stroke: two phases, or a quantity over its unit. */
+const STROKE = /^(\p{L}) ?\/ ?(\p{L})$/u;
+
+/** Whether a title is a quantity over its unit, "t / s" or "U / V": no other title has its letters for phases. */
+const isOverUnit = (title: string, titles: readonly string[]): boolean => {
+  const [, quantity = "", unit = ""] = STROKE.exec(title) ?? [];
+  if (unit === "" || !readUnit(unit).ok) return false;
+  const others = titles.flatMap((other) => (other === title ? [] : [STROKE.exec(other) ?? []]));
+  const letters = others.flatMap(([, one = "", other = ""]) => [one, other]);
+  return !letters.includes(quantity) && !letters.includes(unit);
 };
 
 /** A time as a title, "1 min", is no phase. */

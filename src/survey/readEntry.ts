@@ -5,7 +5,7 @@ import type { Cell } from "./cells";
 import type { Around, Beside, CellOf, Draft, Line, Measure } from "./draft";
 import { besideOf } from "./findBeside";
 import { joinFacts } from "./findFacts";
-import { limitsAside, limitsBeside, limitsInTitle } from "./findLimits";
+import { aimAside, limitsAside, limitsBeside, limitsInTitle } from "./findLimits";
 import { labelOf } from "./findLines";
 import { UNKNOWN } from "./findReadings";
 import { kindOf } from "./kindOf";
@@ -66,6 +66,10 @@ interface Reading {
   readonly cellOf: CellOf;
 }
 
+/** What stands beside a reading, with what a line of the table requires where its own does not. */
+const withAim = (beside: Beside, aim: Cell | undefined): Beside =>
+  aim && !beside.required ? { ...beside, required: aim } : beside;
+
 /** One reading with what stands beside it; undefined where its cell is joined to another. */
 export function entryOf(
   draft: Draft,
@@ -84,7 +88,8 @@ export function entryOf(
   const kind = kindHere(measure, unit, all, labelled, around);
   const isLevel = column.concept === "voltage";
   const isMixed = !isLevel && measures.some((one) => one.column.concept === "voltage");
-  const beside = isMixed ? without(all, OF_WITHSTAND) : all;
+  const own = isMixed ? without(all, OF_WITHSTAND) : all;
+  const beside = withAim(own, aimAside(view, aside, column, kind));
   const alike = measures.filter(
     (one) =>
       one.kind === measure.kind &&

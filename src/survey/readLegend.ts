@@ -7,6 +7,23 @@ export type Legend = ReadonlyMap<string, "Pass" | "Fail" | "NotApplicable">;
 const MEANING =
   /(?<![\p{L}\p{N}])([\p{Lu}✓✗√×x][\p{L}./]{0,3})\s*[=:]\s*([\p{L}][\p{L} '’]{1,40}?)(?=\s*(?:[,;.)/|]|$))/gu;
 
+/** "S satisfactory, X to be put right": a letter or a mark, and right after it what it means. */
+const UNSIGNED = /^([\p{Lu}✓✗√×x]{1,2})\s+(?:[-–]\s+)?(\p{L}[\p{L} '’]{2,40})$/u;
+
+interface Meant {
+  readonly code: string;
+  readonly words: string;
+}
+
+/** Letters with their meaning and no sign between them, one after the other; one of them has to be a verdict. */
+const unsignedIn = (text: string): Meant[] => {
+  const found = text.split(/[,;:/|()]|\s[-–]\s/).flatMap((part): Meant[] => {
+    const [, code, words] = UNSIGNED.exec(part.trim()) ?? [];
+    return code && words ? [{ code, words }] : [];
+  });
+  return found.some(({ words }) => verdictIn(words) !== undefined) ? found : [];
+};
+
 /** Words that turn what follows into its opposite. */
 const DENIED = /^(?:ne|non|not|no|nicht|não|nao|in|un)\s+|^n\S* (?=.* (?:pas|not)\b)/u;
 
@@ -36,8 +53,12 @@ const meaningOf = (
 export function readLegend(texts: readonly string[]): Legend {
   const legend = new Map<string, "Pass" | "Fail" | "NotApplicable">();
   for (const text of texts) {
-    if (text.length > 200 || !/[=:]/.test(text)) continue;
-    const found = [...text.matchAll(MEANING)].map(([, code = "", words = ""]) => ({ code, words }));
+    if (text.length > 200) continue;
+    const signed = /[=:]/.test(text) ? [...text.matchAll(MEANING)] : [];
+    const found =
+      signed.length >= 2
+        ? signed.map(([, code = "", words = ""]): Meant => ({ code, words }))
+        : unsignedIn(text);
     if (found.length < 2) continue;
     for (const { code, words } of found) {
       const others = found.flatMap((other) => (other.code === code ? [] : [other.words]));

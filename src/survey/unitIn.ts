@@ -31,8 +31,11 @@ const read = (written: string): Unit | undefined => {
   // "V prim", "A sec"
   const leading = /^([AV]) (?:prim|sec)/iu.exec(text)?.[1]?.toUpperCase();
   if (leading === "A" || leading === "V") return leading;
-  // A letter alone is a phase as often as a unit.
-  if (/^\p{L}$/u.test(text)) return undefined;
+  // "t/s" is a time in seconds.
+  const timed = /^[tT] ?\/ ?(s|ms|min)$/u.exec(text)?.[1];
+  if (timed === "s" || timed === "ms" || timed === "min") return timed;
+  // A letter alone is a phase as often as a unit; "S / T" are two of them, and no tonnes.
+  if (/^(?:\p{L}|[RSTUVWABC] ?\/ ?[RST])$/u.test(text)) return undefined;
   const { name, unit } = splitTitle(text);
   return (
     inBrackets(text) ??

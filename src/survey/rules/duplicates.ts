@@ -1,7 +1,9 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
+import type { Cell } from "../cells";
 import type { Concept } from "../words/words";
+import { resultOf } from "./judge";
 import { findingAt, findingOn, type SurveyContext, type SurveyRule } from "./rule";
 
 interface Set_ {
@@ -97,8 +99,23 @@ const copies = ({ survey, text }: SurveyContext): Finding[] => {
   });
 };
 
-/** Words of a line that make it a repeat on purpose. */
-const RETEST = /re-?test|repeat|wiederhol|repet|répét|again/iu;
+/** Words of a line, or over it, that make it a repeat on purpose. */
+const RETEST =
+  /re-?test|repeat|\bagain\b|\bsecond (?:test|try)|after (?:repair|service|servicing|cleaning|drying|adjust|rework)|wiederhol|nachpr[üu]f|nachmess|nach (?:der )?(?:reparatur|instandsetzung|reinigung|trocknung|wartung|nacharbeit)|repet|répét|repite|repit|contre-?essai|nouvel essai|reprise|apr[eè]s (?:la )?(?:r[eé]paration|remise|entretien|nettoyage|s[eé]chage)|re-?ensa[yi]o|nuevo ensayo|novo ensaio|despu[eé]s de(?: la)? (?:repara|limpi|mantenim|ajust|secad)|ap[oó]s (?:o |a )?(?:repar|limpeza|manuten|ajust|secagem)|إعادة/iu;
+
+const isRetestIn = (cell: Cell | undefined): boolean =>
+  typeof cell?.value === "string" && RETEST.test(cell.text.slice(0, 200));
+
+/** Whether a line says that it is a repeat, or the last words between the lines above it do. */
+const isRetest = (block: Block, line: number): boolean => {
+  const cells = (row: number) => block.columns.map(({ at }) => block.at(row, at));
+  const lines = new Set(block.lines);
+  if (cells(line).some(isRetestIn)) return true;
+  for (let row = line - 1; row >= block.span[0]; row--)
+    if (!lines.has(row) && cells(row).some((cell) => cell !== undefined))
+      return cells(row).some(isRetestIn);
+  return false;
+};
 
 /** Columns that say how a test went, and not of what it was. */
 const OF_THE_TEST: readonly Concept[] = [
@@ -131,6 +148,9 @@ const wordIn = (block: Block, at: number): ((line: number) => string) => {
   };
 };
 
+const hasFailed = (entry: Entry | undefined): boolean =>
+  entry !== undefined && resultOf(entry) === "Fail";
+
 /** The same panel and connection twice in one table. */
 const repeats = (block: Block, { text }: SurveyContext): Finding[] => {
   const named = block.entries.filter(
@@ -147,8 +167,10 @@ const repeats = (block: Block, { text }: SurveyContext): Finding[] => {
   if (twice.length === 0 || twice.length > groups.length * 0.2) return [];
   return twice.flatMap(([first, ...others]) =>
     others
+      // What was tested again after it had failed is a repeat that needs no word.
       .filter(
-        ({ beside }) => !RETEST.test(`${beside.remarks?.text ?? ""} ${beside.test?.text ?? ""}`),
+        ({ line }, index) =>
+          !isRetest(block, line) && !hasFailed(index === 0 ? first : others[index - 1]),
       )
       .map((entry) =>
         findingAt(

@@ -1,5 +1,6 @@
 import { translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import type { Finding } from "../../check/finding";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Block, SurveyColumn } from "../block";
 import type { Cell } from "../cells";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";
@@ -19,14 +20,56 @@ const relative = ({ formula = "", address }: Cell): string => {
 /** Numbers that a formula has of its own, outside of references: "F6*600" has 600. */
 const CONSTANT = /(?<![\w.[\]])\d+(?:\.\d+)?(?![\w.[\]])/g;
 
-/** A formula as it reads from its own cell, with a number that stands in its line as well told as such. */
-const ofLine = (block: Block, line: number, cell: Cell): string => {
-  const beside = block.columns
-    .filter(({ computed }) => !computed)
-    .flatMap(({ at }) => block.at(line, at)?.number ?? []);
-  return relative(cell).replace(CONSTANT, (number) =>
-    beside.includes(Number(number)) ? "own" : number,
+/** Two numbers of one cell, such as a ratio: "1200/5". */
+const PAIR = /^\D{0,8}(\d+(?:[.,]\d+)?)\s*[/:]\s*(\d+(?:[.,]\d+)?)/u;
+
+/** The numbers that a cell holds: its own, and of a ratio both and what they come to. */
+const numbersIn = ({ number, text }: Cell): number[] => {
+  const [, high, low] = PAIR.exec(text.slice(0, 40)) ?? [];
+  if (high === undefined || low === undefined) return number === undefined ? [] : [number];
+  const pair = [high, low].map((digits) => Number(digits.replace(",", ".")));
+  return [...pair, (pair[0] ?? 0) / (pair[1] ?? 1)];
+};
+
+/** The numbers that stand in a line, and in the columns that are written once for several lines the last above it. */
+const numbersOf = (block: Block, line: number): ReadonlySet<number> =>
+  new Set(
+    block.columns
+      .filter(({ computed }) => !computed)
+      .flatMap(({ at, concept }) => {
+        const above =
+          concept === "ratio"
+            ? block.lines.findLast((other) => other <= line && block.at(other, at) !== undefined)
+            : line;
+        const cell = above === undefined ? undefined : block.at(above, at);
+        return cell ? numbersIn(cell) : [];
+      }),
   );
+
+/** A formula as it reads from its own cell, with a number that stands in its line as well told as such. */
+const ofLine = (block: Block, line: number, form: string, isShared: IsShared): string => {
+  const own = numbersOf(block, line);
+  let place = -1;
+  return form.replace(CONSTANT, (number) => {
+    place += 1;
+    return own.has(Number(number)) && !isShared(form, place) ? "own" : number;
+  });
+};
+
+/** Whether all formulas of one shape have the same number at a place: a constant of all of them. */
+type IsShared = (form: string, place: number) => boolean;
+
+const bareForm = (form: string) => form.replace(CONSTANT, "#");
+
+const sharedAmong = (forms: readonly string[]): IsShared => {
+  const shapes = new Map(
+    groupBy(forms, bareForm).map((alike) => [
+      bareForm(alike[0] ?? ""),
+      alike.map((form) => form.match(CONSTANT) ?? []),
+    ]),
+  );
+  return (form, place) =>
+    new Set(shapes.get(bareForm(form))?.map((numbers) => numbers[place])).size < 2;
 };
 
 /** The way that the lines of a column compute: as they are, or with what belongs to their line left open. */
@@ -36,12 +79,13 @@ const formsOf = (
 ): string[] => {
   const plain = cells.map(({ cell }) => relative(cell));
   if (new Set(plain).size === 1) return plain;
-  const open = cells.map(({ line, cell }) => ofLine(block, line, cell));
+  const isShared = sharedAmong(plain);
+  const open = cells.map(({ line }, index) => ofLine(block, line, plain[index] ?? "", isShared));
   // What is the same number in every line is a constant of all, even where one line happens to have it too.
   const forms = new Set(open).size < new Set(plain).size ? open : plain;
   if (mostOf(forms, 0.6)) return forms;
   // A factor that goes by what the line is about, such as a ratio, is left out.
-  const bare = plain.map((form) => form.replace(CONSTANT, "#"));
+  const bare = plain.map(bareForm);
   return mostOf(bare, 0.8) ? bare : forms;
 };
 

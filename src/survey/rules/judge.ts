@@ -96,7 +96,11 @@ const TORQUE_BAND: readonly { readonly side: Limit["side"]; readonly share: numb
 
 /** Whether a bound is for how far the poles are apart: "simultaneity at most 2 ms". */
 export const isOfSpread = ({ about }: Limit): boolean =>
-  about !== undefined && conceptOf(about) === "spread";
+  about !== undefined && (conceptOf(about) === "spread" || BETWEEN_POLES.test(plain(about)));
+
+/** Several poles together, for which a bound is how far they are apart: "poles within 3 ms". */
+const BETWEEN_POLES =
+  /^(?:max \p{L}* ?)?(?:poles|phases|contacts|polen?|phasen|kontakte|polos|fases|contactos|contatos)(?: (?:within|together|inside|apart|innerhalb|en|dentro|entre|max\p{L}*|a|au|hochstens)(?!\p{L}).*)?$|(?:between|among|across|zwischen|entre) (?:\p{L}{2,3} )?(?:poles|phases|contacts|polen|phasen|polos|fases|contactos|contatos)(?!\p{L})|(?<!\p{L})(?:untereinander|zueinander)(?!\p{L})/u;
 
 /** The limits that headings and notes tell for a reading of this kind. */
 const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): readonly Limit[] => {

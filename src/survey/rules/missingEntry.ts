@@ -1,6 +1,6 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, SurveyColumn } from "../block";
+import type { Block, Label, SurveyColumn } from "../block";
 import type { Cell } from "../cells";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
@@ -85,6 +85,17 @@ const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
       );
     });
 
+/** Whether labels are one each of two forms of one layout, with the value of one of them. */
+const areTwins = (labels: readonly Label[]): boolean => {
+  const [one, other] = labels;
+  return (
+    labels.length === 2 &&
+    one?.address === other?.address &&
+    one?.sheet !== other?.sheet &&
+    labels.some(({ value }) => value !== undefined)
+  );
+};
+
 /** Labels that forms of one kind all have, and one of them blank. */
 const inForms = ({ survey, text }: SurveyContext): Finding[] =>
   groupBy(
@@ -97,8 +108,8 @@ const inForms = ({ survey, text }: SurveyContext): Finding[] =>
     const isTold = labels.some(({ text: label }) => /[:：]$/.test(label));
     const alone = labels.length === 1 && isTold;
     const filled = labels.length - blank.length;
-    if (blank.length === 0 || (!alone && (filled < 2 || blank.length > labels.length * 0.4)))
-      return [];
+    const isUsual = filled >= 2 && blank.length <= labels.length * 0.4;
+    if (blank.length === 0 || (!alone && !isUsual && !areTwins(labels))) return [];
     return blank.map(
       ({ sheet, valueAddress, text: label }): Finding => ({
         rule: "survey-blank-label",

@@ -94,7 +94,16 @@ export const de: SheetWords = {
     unit: ["einheit"],
   },
   kinds: {
-    mechanism: ["spulen?", "auslöser", "federspeicher", "antrieb"],
+    mechanism: [
+      "spulen?",
+      "auslöser",
+      "federspeicher(?:antrieb)?",
+      "antriebe?",
+      "mechanik",
+      "(?:feder)?(?:aufzugs?|spann)(?:zeit|motor)?",
+      "aufzugsmotor",
+      "schaltspielzähler",
+    ],
     indexCurve: ["polarisationsindex", "pi"],
     installation: ["aufstellung", "montage", "errichtung"],
     insulation: [

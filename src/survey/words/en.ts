@@ -218,7 +218,7 @@ export const en: SheetWords = {
     unit: ["units?", "uom"],
   },
   kinds: {
-    mechanism: ["coils?", "springs?", "pick ?up voltage", "charging", "counter", "mechanism"],
+    mechanism: ["coils?", "springs?", "pick ?up voltage", "charging", "counter", "mechanisms?"],
     installation: [
       "installation",
       "erection",
@@ -348,6 +348,8 @@ export const en: SheetWords = {
     "bad",
     "reject(?:ed)?",
     "rej",
+    "to be (?:put right|corrected|repaired|redone|fixed)",
+    "(?:needs|requires) (?:attention|correction|repair|work)",
     "not acceptable",
     "not accepted",
     "out of (?:limits?|tolerance|spec)",

@@ -64,7 +64,7 @@ export const es: SheetWords = {
     unit: ["unidad(?:es)?"],
   },
   kinds: {
-    mechanism: ["bobinas?", "resorte", "mecanismo"],
+    mechanism: ["bobinas?", "resortes?", "muelles?", "mecanismos?"],
     indexCurve: ["índice de polarización", "ip"],
     installation: ["montaje", "instalación"],
     insulation: ["aislamiento", "aislación", "resistencia de aislamiento", "megado"],

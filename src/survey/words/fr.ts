@@ -64,7 +64,14 @@ export const fr: SheetWords = {
     unit: ["unités?"],
   },
   kinds: {
-    mechanism: ["bobines?", "ressort", "commande mécanique"],
+    mechanism: [
+      "bobines?",
+      "ressorts?",
+      "commande mécanique",
+      "mécanismes?",
+      "armement",
+      "compteur (?:de manœuvres|de manoeuvres|avant|après)",
+    ],
     indexCurve: ["indice de polarisation", "ip"],
     installation: ["montage", "installation"],
     insulation: ["isolement", "résistance d isolement"],

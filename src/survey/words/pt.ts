@@ -62,7 +62,7 @@ export const pt: SheetWords = {
     unit: ["un", "unidades?"],
   },
   kinds: {
-    mechanism: ["bobinas?", "mola", "mecanismo"],
+    mechanism: ["bobinas?", "molas?", "mecanismos?", "carregamento da mola"],
     indexCurve: ["índice de polarização", "ip"],
     installation: ["montagem", "instalação"],
     insulation: ["isolamento", "isolação", "resistência de isolamento"],
