@@ -181,6 +181,27 @@ test("an element a line, the points of its curve across", () => {
   expect(found).toContain("protection 52-F1 11-F1 50P 1.2 × pick-up reading=0.108");
 });
 
+test("a core whose name begins as a number does is named by a fact, a unit stands before the words of its title", () => {
+  const cores = placed("fiche TC.txt", [
+    "RAPPORT TC (inventé)",
+    "",
+    "Cellule ........... : =H01",
+    "TC ................ : 1S1-1S2",
+    "",
+    "Phase;Courant primaire (A);Courant secondaire (A)",
+    "L1;400,2;0,2500",
+    "L2;400,1;0,2499",
+  ]);
+  expect(cores).toContain("currentTransformer =H01 1S1-1S2 L1 primary=400.2");
+  const cables = placed("VLF.csv", [
+    "Essai VLF des câbles (inventé)",
+    "Câble;Phase;kV VLF;Durée min;mA fuite",
+    "=H02 W1;L1;36;60;1,1",
+    "=H02 W1;L2;36;60;1,2",
+  ]);
+  expect(cables).toContain("cable =H02 W1 L1 applied=36");
+});
+
 test("what happened tells of a discharge, and a unit in words of a current", () => {
   const held = placedInMesa("bench.csv", [
     "Dielectric test at bench (made up)",

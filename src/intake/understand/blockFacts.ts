@@ -6,6 +6,7 @@ import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { operationIn } from "../words/operationIn";
 import { anyWord } from "../words/phrases";
+import { plainWords } from "../words/plainWords";
 import { readStage } from "../words/readStage";
 import { type Sense, sensesOf } from "../words/senses";
 import { entriesOf } from "./assignColumns";
@@ -200,7 +201,9 @@ const namingFact = (
 ): Written | undefined => {
   const isNaming = NAMING.some((sense) => senses.has(sense));
   const isPanel = senses.size > 0 && [...senses].every((sense) => PANEL.has(sense));
-  if (!isNaming || (cells.numeric === 1 && !isPanel)) return undefined;
+  // A name may begin as a number does: the core 1S1-1S2.
+  const isPart = known.places.some(({ part }) => plainWords(part) === plainWords(fact.value));
+  if (!isNaming || (cells.numeric === 1 && !isPanel && !isPart)) return undefined;
   if (senses.has("instrument") || senses.has("serial")) return undefined;
   const places = placesNamed(known.places, fact.value);
   if (places.length === 0) return isPanel ? written("object", fact) : undefined;

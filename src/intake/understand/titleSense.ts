@@ -116,7 +116,7 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
     };
   const { position, own } = placedIn(rest, inBrackets.said.unit === undefined, context);
   const { stage, rest: named } = stageIn(own.name, text);
-  const unit = inBrackets.said.unit ?? own.unit;
+  const unit = inBrackets.said.unit ?? own.unit ?? unitBefore(rest);
   const { senses, words, unknown } = sensesOf(isTimeSign(named, unit) ? "time" : named);
   const telling = [
     ...words.filter((word) => word.senses.length > 0),
@@ -238,6 +238,14 @@ export const measuresIn = (text: string) => {
     return " ";
   });
   return { rest, corrected, said: { stated, ...(seconds !== undefined && { seconds }) } };
+};
+
+/** A unit that can be nothing else, before the words of a title: `kV VLF`, `mA leakage`, `°C ambient`. */
+const BEFORE = /^(kV|mV|mA|µA|[TGMkmµ]Ω|°[CF]|[kMh]Pa|N·?m)\s(?=\p{L}{2})/u;
+
+const unitBefore = (title: string): Unit | undefined => {
+  const read = readUnit(BEFORE.exec(title)?.[1] ?? "");
+  return read.ok ? read.value : undefined;
 };
 
 /** The unit in a title's brackets, or at the end of one of the languages that it is written in. */

@@ -193,7 +193,7 @@ export const de: Language = {
     vt: ["spannungswandler"],
     relay: ["relais", "schutz", "schutzrelais", "schutzgerät", "schutzprüfung"],
     meter: ["messgerät anzeige", "zähler", "anzeigegerät", "messumformer", "messwertumformer"],
-    element: ["funktion", "stufe schutz", "schutzfunktion", "stufenelement"],
+    element: ["stufe", "funktion", "stufe schutz", "schutzfunktion", "stufenelement"],
     phase: [
       "phase",
       "pol",
@@ -494,7 +494,7 @@ export const de: Language = {
     ],
     reference: ["referenz", "normal", "vergleichsgerät"],
     shown: ["angezeigt", "anzeige"],
-    state: ["zustand", "erledigt", "geprüft", "in ordnung", "ja nein"],
+    state: ["was geschah", "verhalten", "zustand", "erledigt", "geprüft", "in ordnung", "ja nein"],
     item: [
       "prüfpunkt",
       "prüfpunkte",

@@ -402,7 +402,7 @@ export const es: Language = {
     ],
     reference: ["referencia", "patrón"],
     shown: ["indicado", "mostrado", "lectura del medidor", "indica"],
-    state: ["estado", "hecho", "cumple", "sí no", "conformidad"],
+    state: ["qué pasó", "qué ocurrió", "estado", "hecho", "cumple", "sí no", "conformidad"],
     item: [
       "punto",
       "puntos",

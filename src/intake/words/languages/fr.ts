@@ -348,7 +348,7 @@ export const fr: Language = {
     ],
     reference: ["référence", "étalon"],
     shown: ["affiché", "indiqué", "affichage"],
-    state: ["état", "fait", "conformité", "oui non"],
+    state: ["ce qui s est passé", "observé", "état", "fait", "conformité", "oui non"],
     item: [
       "point",
       "point de contrôle",

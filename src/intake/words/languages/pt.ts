@@ -380,7 +380,16 @@ export const pt: Language = {
     nameplate: ["placa", "nominais", "placa de identificação", "tipo", "modelo"],
     reference: ["referência", "padrão"],
     shown: ["indicado", "mostrado", "indica", "exibido"],
-    state: ["estado", "feito", "conformidade", "sim não", "situação", "cumprido"],
+    state: [
+      "o que aconteceu",
+      "ocorrência",
+      "estado",
+      "feito",
+      "conformidade",
+      "sim não",
+      "situação",
+      "cumprido",
+    ],
     item: [
       "item",
       "itens",
