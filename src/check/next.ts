@@ -70,7 +70,7 @@ export const firstSteps = (steps: readonly NextStep[]): NextStep[] =>
 /** The kinds that come before a group's and have rows that have not passed. */
 const blocking = ({ kind, object, stage }: Group, open: ReadonlyMap<string, number>) =>
   (kind.after ?? [])
-    .filter((before) => before.stage === undefined || before.stage === stage)
+    .filter(({ stage: its, own }) => own === undefined && (its === undefined || its === stage))
     .flatMap((before) => {
       const earlier = KINDS.find(({ id }) => id === before.kind);
       const count = open.get(keyOf(before.kind, object, before.of)) ?? 0;

@@ -155,6 +155,9 @@ export interface Before {
   readonly kind: string;
   readonly of?: string;
   readonly stage?: string;
+  /** What a row is of, and one of the kind before, where that is not its panel or section; undefined of one that is compared with none. */
+  readonly own?: (row: Row) => string | undefined;
+  readonly other?: (row: Row) => string | undefined;
 }
 
 /** What a limit says that its row has no need of. */

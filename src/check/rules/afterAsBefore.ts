@@ -4,10 +4,13 @@ import { keyIds } from "../../records/kind";
 import { chanceIn, seldom, type Tally, tallyOf, together } from "../chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
+import { UNLIKELY } from "./samePhases";
 import { partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRun";
 
-/** So many readings after that are those before. */
-const LEAST = 3;
+/** So many readings after that are those before are told. */
+const LEAST = 2;
+/** Two may be so by accident, however seldom that is: they are a note. */
+const MANY = 3;
 const STAGE = "stage";
 
 /** Readings after the withstand test that are digit for digit those before it. */
@@ -82,11 +85,11 @@ function ofPart(
   if (!first || !tally || same.length < LEAST) return [];
   const chance = chanceIn(together([tally], [tallyIn(own, first.column, reckoning)]));
   const expected = (all / own.length) * choose(own.length, same.length) * chance ** same.length;
-  if (expected >= SELDOM) return [];
+  if (expected >= UNLIKELY) return [];
   return [
     {
       rule: "after-as-before",
-      weight: "query",
+      weight: expected < SELDOM && same.length >= MANY ? "query" : "note",
       ...where(table, first.row, columns[first.column]?.id ?? ""),
       message: text.rules["after-as-before"].message(
         rowName(table, first.row),

@@ -12,6 +12,8 @@ import { decimals, groupsIn, inOrder, median } from "../similar";
  */
 const BURDEN = { above: 5, below: 5 } as const;
 const CURRENT = { above: 4, below: 15 } as const;
+const WINDING = { above: 1.4, below: 1.4 } as const;
+const INSULATION = { above: 25, below: 8 } as const;
 /** Last digits of which the middle must have so many that a factor says something. */
 const STEPS = 20;
 /** Rows of like parts from which on a reading must stand out among them as well; with fewer, it must lie further out. */
@@ -20,7 +22,7 @@ const ALONE = 1.5;
 /** Other phases beside it. */
 const OTHERS = 2;
 
-/** One phase whose burden or charging current lies far from that of the other phases of its part. */
+/** One phase whose burden, winding, insulation or charging current lies far from that of the other phases of its part. */
 export const phasesApart: Rule = {
   id: "phases-apart",
   reads: "table",
@@ -64,11 +66,18 @@ interface Apart {
   readonly below: number;
 }
 
+const APART: ReadonlyMap<string, Apart> = new Map<string, Apart>([
+  ["VA", BURDEN],
+  ["mA", CURRENT],
+  ["µA", CURRENT],
+  ["Ω", WINDING],
+  ["MΩ", INSULATION],
+]);
+
 /** How far the phases of a column may lie apart; undefined of what says nothing by that. */
 const apartIn = ({ role, unit }: Column): Apart | undefined => {
   if (role !== "entry") return undefined;
-  if (unit === "VA") return BURDEN;
-  return unit === "mA" || unit === "µA" ? CURRENT : undefined;
+  return APART.get(unit ?? "");
 };
 
 /** The phase of a part that lies apart from its others, and from like parts. */

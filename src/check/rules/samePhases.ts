@@ -9,7 +9,7 @@ import { panelsIn, partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRu
 const ROWS = 3;
 const OTHERS = 3;
 /** Above `SELDOM` and up to here it is worth a note, and no more. */
-const UNLIKELY = 0.02;
+export const UNLIKELY = 0.02;
 /** A column in which phases are alike more often than this tells nothing. */
 const TELLING = 0.1;
 

@@ -52,7 +52,13 @@ function inTable(table: JudgedTable, repairs: readonly Reaching[], context: Cont
     return one ? [one] : [];
   });
   // What a repair asks of the rows of a table is one question, and what it makes void one thing to do.
-  return [...groupedBy(found, ({ weight }) => weight).values()].flatMap((some) =>
+  const own = new Set(
+    repairs.filter(({ sheet }) => sheet === table.table.sheet).map(({ row }) => row),
+  );
+  // It is told at the repaired record itself, where that is among them.
+  const isOwn = ({ row }: Finding) => row !== undefined && own.has(row);
+  const ordered = [...found.filter(isOwn), ...found.filter((one) => !isOwn(one))];
+  return [...groupedBy(ordered, ({ weight }) => weight).values()].flatMap((some) =>
     oncePerEntry(some, context.text),
   );
 }

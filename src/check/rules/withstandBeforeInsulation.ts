@@ -82,14 +82,21 @@ function tooEarly(
 ): string | undefined {
   const text = rules["withstand-before-insulation"];
   if (rows.length === 0) return text.noRow(name);
-  const open = rows.filter((row) => verdictOf(row) !== "Pass");
-  if (open.length > 0)
+  const isOpen = (row: Row) => verdictOf(row) !== "Pass";
+  const isLate = ({ date }: Row) => Number(dayOf(date)) > Number(day);
+  if (rows.some(isOpen))
     return text.notPassed(
       name,
-      open.map((row) => `${row.combination}: ${verdictOf(row)}`),
+      rows.flatMap((row) =>
+        isOpen(row)
+          ? [`${row.combination}: ${verdictOf(row)}`]
+          : isLate(row)
+            ? [`${row.combination}: ${serialDay(Number(dayOf(row.date)))}`]
+            : [],
+      ),
     );
-  const late = rows.map(({ date }) => dayOf(date)).find((one) => Number(one) > Number(day));
-  return late !== undefined && day !== undefined
-    ? text.measuredLater(name, serialDay(day), serialDay(late))
+  const late = rows.find(isLate);
+  return late && day !== undefined
+    ? text.measuredLater(name, serialDay(day), serialDay(Number(dayOf(late.date))))
     : undefined;
 }

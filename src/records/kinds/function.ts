@@ -2,7 +2,7 @@ import { isCoupler, isIncomer } from "../../lineup/busbar";
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
 import { LINEUP } from "../columns/common";
-import type { RecordKind, Row } from "../kind";
+import type { CellValue, RecordKind, Row } from "../kind";
 import { voidBy } from "../repairs";
 
 const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
@@ -51,6 +51,11 @@ const relays = ({ protection }: Panel): UsualItem[] =>
     item: `Relay ${relay} trips its breaker and is shown`,
   }));
 
+/** The item of a relay that trips, by the relay's name; one of several words is known by none. */
+const TRIPS = /^Relay (\S+) trips /;
+const relayName = (object: CellValue | undefined, relay: string | undefined) =>
+  relay === undefined ? undefined : `${object}\u0000${relay}`;
+
 /** What holds between panels: incomers that may not feed side by side, with the couplers between them. */
 const between = ({ panels }: Lineup): Row[] => {
   const named = (is: (panel: Panel) => boolean) =>
@@ -89,7 +94,14 @@ export const functionTest: RecordKind<"function"> = {
       ...between(lineup),
     ];
   },
-  after: [{ kind: "control" }],
+  after: [
+    { kind: "control" },
+    {
+      kind: "protection",
+      own: ({ object, part }) => relayName(object, TRIPS.exec(String(part))?.[1]),
+      other: ({ object, part }) => relayName(object, String(part).split(" ")[0]),
+    },
+  ],
   voidBy: voidBy(["Breaker mechanism"], ["Wiring", "Relay or settings"]),
   accepted: [],
   enough: [],

@@ -17,6 +17,7 @@ import { onPaper, workedOut } from "../onPaper";
 import { exactlyIn } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
+import { changedElement, testedElement } from "./settings";
 
 const NOT_COMPUTED = "not computed";
 const DEFINITE = "definite";
@@ -419,6 +420,7 @@ export const protection: RecordKind<"protection"> = {
     lineup.panels.flatMap(({ designation, protection }) =>
       protection.flatMap((element) => rowsFor(designation, element)),
     ),
+  after: [{ kind: "settings", own: testedElement, other: changedElement }],
   voidBy: voidBy(["Relay or settings"]),
   accepted,
   enough: [],

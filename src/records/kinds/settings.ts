@@ -125,6 +125,17 @@ function setBy(parameter: CellValue | undefined) {
   return tested && element !== "" ? { element, tested } : undefined;
 }
 
+/** The element of a relay of which a parameter was changed when it was read back; undefined where it was not. */
+export const changedElement = (row: Row): string | undefined =>
+  isBlank(row.asFound) ||
+  isBlank(row.asLeft) ||
+  agreement({ ...row, ordered: row.asFound ?? null }) !== OTHER
+    ? undefined
+    : elementOf(row);
+
+/** The element of a relay that a protection record is of, by its panel and name. */
+export const testedElement = ({ object, part }: Row): string => nameOf(object, String(part));
+
 /** The element of a relay that a parameter belongs to, as protection records name it; undefined where its name does not say. */
 function elementOf({ object, part, parameter }: Row): string | undefined {
   const set = setBy(parameter);
@@ -208,7 +219,7 @@ export const settings: RecordKind<"settings"> = {
       other: ({ object, part, slope, resetLeast, resetMost }) =>
         isNumber(slope) || !isBlank(resetLeast) || !isBlank(resetMost)
           ? undefined
-          : nameOf(object, String(part)),
+          : testedElement({ object: object ?? null, part: part ?? null }),
       contradiction: notAsTested,
     },
   ],

@@ -41,10 +41,20 @@ finds("after-as-before", [
     says: /5 of 6 readings/,
     book: six,
   },
+  {
+    name: "two of six, which is worth a note",
+    spoil: copied(2),
+    table: INSULATION,
+    row: first(six(), "after"),
+    header: R,
+    weight: "note",
+    says: /2 of 6 readings/,
+    book: six,
+  },
 ]);
 
 keepsQuiet("after-as-before", [
-  ["two readings alike", copied(2), six],
+  ["one reading alike", copied(1), six],
   [
     "bounds, which are alike by nature",
     (book) => {

@@ -3,6 +3,9 @@ import { cellOf, finds, keepsQuiet, rowOf, soundlyEquipped } from "../support";
 const CABLES = "GearCable";
 const VTS = "GearVoltageTransformers";
 const CURRENT = "Current mA";
+const INSULATION = "Insulation MΩ";
+const CTS = "GearCurrentTransformers";
+const WINDING = "Rct Ω";
 const BURDEN = "Burden VA";
 
 /** Three phases at so much. */
@@ -31,6 +34,26 @@ finds("phases-apart", [
     book: soundlyEquipped,
   },
   {
+    name: "a cable's phase whose insulation is a tenth of its others'",
+    spoil: (book) => phases(book, CABLES, INSULATION, 2300, 30_000, 31_000),
+    table: CABLES,
+    row: rowAt(CABLES, 0),
+    header: INSULATION,
+    weight: "query",
+    says: /and the middle of the other phases is .* MΩ/,
+    book: soundlyEquipped,
+  },
+  {
+    name: "a transformer's winding that resists half as much again",
+    spoil: (book) => phases(book, CTS, WINDING, 4.6, 2.8, 2.9),
+    table: CTS,
+    row: rowAt(CTS, 0),
+    header: WINDING,
+    weight: "query",
+    says: /"Rct Ω" is 4.6 Ω, and the middle of the other phases is 2.85 Ω/,
+    book: () => soundlyEquipped(6),
+  },
+  {
     name: "a burden of a tenth",
     spoil: (book) => phases(book, VTS, BURDEN, 25.1, 23.9, 2.4),
     table: VTS,
@@ -43,6 +66,16 @@ finds("phases-apart", [
 ]);
 
 keepsQuiet("phases-apart", [
+  [
+    "insulation within a decade",
+    (book) => phases(book, CABLES, INSULATION, 4000, 28_000, 24_000),
+    soundlyEquipped,
+  ],
+  [
+    "windings of 2.4, 2.6 and 2.9 Ω",
+    (book) => phases(book, CTS, WINDING, 2.4, 2.6, 2.9),
+    soundlyEquipped,
+  ],
   ["burdens of 45, 78 and 60 VA", (book) => phases(book, VTS, BURDEN, 45, 78, 60), soundlyEquipped],
   [
     "currents of 0.56, 1.16 and 1.36 mA",

@@ -28,3 +28,11 @@ test("so is one that was made before the insulation was measured", () => {
   expect(found.map(({ address }) => address)).toEqual([book.at(WITHSTAND, 1, "Applied kV")]);
   expect(found[0]?.message).toMatch(/tested on 2026-11-04, before its insulation "before" was/);
 });
+
+test("where one row is open, another that was measured too late is named beside it", () => {
+  const book = sound();
+  book.set(INSULATION, 0, "R 1 min MΩ", null);
+  book.set(INSULATION, 1, "Date", 46_349);
+  const [found] = ofRule(book.snapshot, "withstand-before-insulation");
+  expect(found?.message).toContain("L1-E: Missing, L2-E: 2026-11-23");
+});

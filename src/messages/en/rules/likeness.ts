@@ -125,11 +125,11 @@ export const likeness = {
   "after-as-before": {
     title: "After the test as before it",
     finds:
-      "at least three readings of a part after the withstand test that are digit for digit those before it, where chance would make that less than once in a thousand such tables",
+      "at least two readings of a part after the withstand test that are digit for digit those before it: a query of three or more where chance would make that less than once in a thousand such tables; else a note, up to once in fifty",
     why: "Insulation does not read the same twice. What was to be measured after the test was copied from before it.",
     satisfies: "the readings after the test; nothing, where they were measured so",
     quiet:
-      "for fewer readings, for bounds such as > 10 TΩ, and for readings of too few digits to tell a copy from chance",
+      "for a single reading, for bounds such as > 10 TΩ, and for readings of too few digits to tell a copy from chance",
     message: (row: string, same: number, all: number, seldom: string) =>
       `${row}: ${same} of ${all} readings after the withstand test are digit for digit those before it. By how such readings differ elsewhere chance would make that about once in ${seldom} such tables. Were they copied?`,
   },
@@ -155,7 +155,7 @@ export const likeness = {
   "phases-apart": {
     title: "One phase far from the others",
     finds:
-      "the burden of one phase more than five times above or below that of the other phases of its winding or core; a charging or leakage current of one phase above four times, or below a fifteenth of, the middle of its other phases and of like circuits",
+      "the burden of one phase more than five times above or below that of the other phases of its winding or core; a charging or leakage current of one phase above four times, or below a fifteenth of, the middle of its other phases and of like circuits; a winding's resistance more than 1.4 times apart from both; an insulation resistance below an eighth of both, or above 25 times",
     why: "A lead was off, a fuse out or a phase open: the test of that phase proves little.",
     satisfies: "the phase measured again; nothing, where it is so",
     quiet:
