@@ -50,6 +50,21 @@ describe("a form with leaders", () => {
   });
 });
 
+test("a form has a wide gap before its readings, without a mark", () => {
+  const found = placed("karte.txt", [
+    "Prüfkarte Leistungsschalter (erfunden)",
+    "Feld ................ =H03",
+    "Schalter ............ Q0",
+    "Prüfer .............. K. Lindner",
+    "Prüfstrom ........... 100 A",
+    "Übergangswiderstand L1  34,2 µΩ",
+    "Übergangswiderstand L2  34,8 µΩ",
+    "Übergangswiderstand L3  35,1 µΩ",
+  ]);
+  expect(found).toContain("contact =H03 Breaker Q0 L2 reading=34.8");
+  expect(found).toContain("contact =H03 Breaker Q0 L3 testCurrent=100");
+});
+
 test("a panel that the records do not know is none of theirs, though they have one such part alone", () => {
   const lines = ["Panel,Breaker,Pressure (bar),Gas temperature (°C)", "X99,Q0,5.1,20"];
   expect(placed("gas.csv", lines)).toEqual([]);
