@@ -243,6 +243,12 @@ const bandOf = (text: string, { number, unit, at, end }: Quantity, address: stri
   ];
 };
 
+/** Words behind a bound by which it is one of several poles together: "max 2 ms between poles". */
+const ofPoles = (after: string): string | undefined =>
+  /^\s*(?:between|among|across|zwischen|entre|untereinander|zueinander)(?!\p{L})[^;,.()]{0,24}/iu.exec(
+    after,
+  )?.[0];
+
 /**
  * Facts that one line of words tells.
  *
@@ -263,10 +269,8 @@ export const factsIn = (cell: Cell, values?: Unit): Facts => {
     const band = bandOf(text, quantity, address);
     if (band.length > 0) return band;
     const side = sideOf(text, quantity);
-    const about = text
-      .slice(Math.max(0, quantity.at - NEAR), quantity.at)
-      .split(/[;,.()]/)
-      .at(-1);
+    const before = text.slice(Math.max(0, quantity.at - NEAR), quantity.at);
+    const about = ofPoles(text.slice(quantity.end)) ?? before.split(/[;,.()]/).at(-1);
     return side ? [{ side, number: quantity.number, unit: quantity.unit, address, about }] : [];
   });
   const date = cell.day ?? dayIn(text, cell.order);

@@ -408,8 +408,12 @@ const isOverUnit = (title: string, titles: readonly string[]): boolean => {
   return !letters.includes(quantity) && !letters.includes(unit);
 };
 
-/** A time as a title, "1 min", is no phase. */
-const isTime = (text: string) => /^\d+(?:[.,]\d+)? ?(?:s|sec|min)\b/i.test(text);
+/** A quantity in its unit: "t in s". */
+const IN_UNIT = /^\p{L} (?:in|en|em) \S{1,4}$/u;
+
+/** A time as a title, "1 min" or "t in s", is no phase. */
+const isTime = (text: string) =>
+  IN_UNIT.test(text) || /^\d+(?:[.,]\d+)? ?(?:s|sec|min)\b/i.test(text);
 
 /** A title as its phase, first or last, and what it has in common with others: "Contact B", "R phase close". */
 const partsOf = (text: string): readonly (readonly [phase: string, rest: string])[] => {

@@ -9,6 +9,7 @@ import { type Cell, isValue, type SheetView, turn, viewSheet } from "./cells";
 import { correctedColumns, correctionsOn, pointedCells } from "./corrections";
 import { dayOf } from "./dayOf";
 import { factsIn, factsOfLabels, joinFacts, NO_FACTS } from "./findFacts";
+import { LIMIT_LINES } from "./findLines";
 import { type FoundTable, findTables } from "./findTables";
 import { classOf } from "./kindOf";
 import { lineTables } from "./lineTables";
@@ -90,6 +91,8 @@ const panelOfLabels = (labels: readonly Label[]): string | undefined =>
 interface Found {
   /** Titles that count for the whole table. */
   readonly above?: readonly Cell[];
+  /** The columns as they stand on the sheet, of a table that was turned. */
+  readonly upright?: readonly SurveyColumn[];
   readonly view: SheetView;
   readonly table: FoundTable;
   readonly columns: readonly SurveyColumn[];
@@ -158,6 +161,13 @@ interface Sheet {
 const unitOfColumns = (columns: readonly SurveyColumn[]) =>
   columns.find(({ unit }) => unit !== undefined && classOf(unit).endsWith(" resistance"))?.unit;
 
+/** The unit of what is called for beside panels that stand across: "Required N·m". */
+const unitCalledFor = (columns: readonly SurveyColumn[] = []) =>
+  columns.find(
+    ({ concept, unit }) =>
+      unit !== undefined && unit !== "%" && concept !== undefined && LIMIT_LINES.includes(concept),
+  )?.unit;
+
 /** The unit of the one quantity that headings bound: "limit 10 mΩ" over values without a unit. */
 const unitOfLimits = ({ limits }: Facts): Unit | undefined => {
   const units = new Set(limits.flatMap(({ unit }) => (unit && unit !== "%" ? [unit] : [])));
@@ -170,7 +180,11 @@ const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefi
   const { above = [] } = found;
   const words = [...above, ...wordsOver(view, over, tables)];
   const heading = [...above, ...headingOf(view, over, tables)];
-  const told = unitOver(words) ?? unitOfColumns(found.columns) ?? unitOver(sheet.top);
+  const told =
+    unitOver(words) ??
+    unitOfColumns(found.columns) ??
+    unitCalledFor(found.upright) ??
+    unitOver(sheet.top);
   const facts = heading.map((cell) => factsIn(cell, told)).reduce(joinFacts, NO_FACTS);
   const near = labels.filter(({ address }) => isOver(address, over, tables));
   const panel = panelOver(words) ?? panelOfLabels(near) ?? panelOfLabels(labels);
@@ -242,6 +256,7 @@ function surveySheet(
     const parts = lines?.map(
       ({ panelAt, ...one }): Found => ({
         ...one,
+        upright: columns,
         columns: nameColumns(one.view, one.table).map((column) =>
           column.at === panelAt ? { ...column, concept: "panel" as const } : column,
         ),

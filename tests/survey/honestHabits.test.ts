@@ -82,6 +82,23 @@ Result | | ok | ok | ok | ok`;
     expect(tellsOf(across(70))).toEqual([]);
     expect(tellsOf(across(76))).toEqual([]);
   });
+  it("tells the unit of what stands beside it", () => {
+    const sheet = (torque: number) => `
+Anzugsmomente, Toleranz ± 10 %
+Verbindung | Feld 1 | Feld 2 | Feld 3 | Feld 4 | Soll Nm
+Sammelschiene M12 | 71 | 70 | 72 | ${torque} | 70
+Erdung M10 | 40 | 41 | 39 | 40 | 40
+Kabel M16 | 121 | 118 | 120 | 119 | 120`;
+    expect(readingsOf(sheet(71))[0]).toBe("torque; Feld 1; Sammelschiene M12; 71 N·m; B3");
+    expect(tellsOf(sheet(71))).toEqual([]);
+    expect(tellsOf(sheet(52))).toContain("survey-limit E3");
+  });
+  it("may be missed by what the heading allows", () => {
+    const sheet = (share: number, torque: number) =>
+      across(torque).replace("± 10 %", `± ${share} %`);
+    expect(tellsOf(sheet(5, 65))).toContain("survey-limit F3");
+    expect(tellsOf(sheet(15, 61))).not.toContain("survey-limit F3");
+  });
   it("is missed from below and from above", () => {
     expect(tellsOf(across(48))).toContain("survey-limit F3");
     expect(tellsOf(across(80))).toContain("survey-limit F3");
@@ -96,7 +113,7 @@ Z1 | L1 | 28 | 60 | 1.7 | OK
 Z1 | L2 | 28 | 60 | 2.1 | OK
 Z1 | L3 | 28 | ${seconds} | 2.3 | OK
 Z2 | L1 | 28 | 60 | 1.9 | OK`;
-  it.each(["t / s", "t/s", "t (s)"])("%s is a time, and no two phases", (title) => {
+  it.each(["t / s", "t/s", "t (s)", "t in s"])("%s is a time, and no two phases", (title) => {
     expect(tellsOf(withstand(title, 20))).toEqual(["survey-duration D5"]);
     expect(tellsOf(withstand(title, 60))).toEqual([]);
   });
@@ -153,6 +170,18 @@ Labels | S | S | S | ${mark}`;
       expect(tellsOf(sheet("S", legend))).toEqual([]);
     }
   });
+  it("a stroke is no gap where the sheet explains it", () => {
+    const german = (mark: string) => `
+Montagekontrolle: i = in Ordnung, m = Mangel, – entfällt
+Prüfpunkt | Feld 1 | Feld 2 | Feld 3 | Feld 4
+Befestigung am Rahmen | i | i | i | i
+Türen und Schlösser | i | i | i | i
+Druckentlastung frei | i | i | – | i
+Beschriftung | i | i | i | ${mark}`;
+    expect(tellsOf(german("i"))).toEqual([]);
+    expect(tellsOf(german("m"))).toEqual(["survey-word E6"]);
+    expect(tellsOf(german(""))).toContain("survey-missing E6");
+  });
   it("a check without an answer is told", () => {
     expect(tellsOf(sheet("", LEGEND))).toContain("survey-missing E6");
   });
@@ -164,6 +193,7 @@ describe("bounds of several poles together", () => {
     "max between poles 3 ms",
     "Pole untereinander max 3 ms",
     "écart 3 ms max",
+    "max 3 ms between poles",
   ])("%s bounds no time", (bound) => {
     const sheet = `
 Breaker times at 110 V DC; close 45 to 75 ms, open 25 to 45 ms, ${bound}

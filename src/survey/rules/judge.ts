@@ -138,6 +138,15 @@ const sharesWord = (about: string | undefined, title: string): boolean => {
   );
 };
 
+/** How far a torque may be off, as a share, where heading or notes say one: "tolerance ± 5 %". */
+const toleranceTold = ({ facts }: Entry): number | undefined => {
+  const told = facts.limits.filter(({ unit, side }) => unit === "%" && side === "most");
+  const [first] = told;
+  return first && told.every(({ number }) => number === first.number)
+    ? first.number / 100
+    : undefined;
+};
+
 /** The limits that count for an entry: those of its line, else those of heading and notes, each side once. */
 const limitsOf = (entry: Entry): readonly Limit[] => {
   const { limits, unit, kind, beside, column } = entry;
@@ -147,9 +156,10 @@ const limitsOf = (entry: Entry): readonly Limit[] => {
   const { required } = beside;
   if (kind !== "torque" || required?.number === undefined) return limitsTold(entry);
   const called = required.number;
+  const stated = toleranceTold(entry);
   return TORQUE_BAND.map(({ side, share }) => ({
     side,
-    number: called * share,
+    number: called * (stated === undefined ? share : side === "least" ? 1 - stated : 1 + stated),
     unit: required.unit ?? unit,
     address: required.address,
   }));

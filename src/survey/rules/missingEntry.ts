@@ -47,7 +47,7 @@ const isAsked = (block: Block, column: SurveyColumn): boolean => {
 };
 
 const isBlank = (cell: Cell | undefined): boolean =>
-  cell === undefined || /^[-–—?.…]+$/.test(cell.text);
+  cell === undefined || (cell.says === undefined && /^[-–—?.…]+$/.test(cell.text));
 
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>
   block.columns

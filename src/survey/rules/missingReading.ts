@@ -43,6 +43,7 @@ const findIn = (block: Block, { text }: SurveyContext): Finding[] => {
     }
     return asked.flatMap((entry): Finding[] => {
       const { cell, address, column, beside } = entry;
+      if (cell?.says === "NotApplicable") return [];
       if (cell === undefined || isOpen(cell.text)) {
         const message = text.missingReading(beside.result?.text);
         return [

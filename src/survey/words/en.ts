@@ -218,7 +218,15 @@ export const en: SheetWords = {
     unit: ["units?", "uom"],
   },
   kinds: {
-    mechanism: ["coils?", "springs?", "pick ?up voltage", "charging", "counter", "mechanisms?"],
+    mechanism: [
+      "coils?",
+      "springs?",
+      "pick ?up voltage",
+      "charging",
+      "charge time",
+      "counter",
+      "mechanisms?",
+    ],
     installation: [
       "installation",
       "erection",
