@@ -50,6 +50,7 @@ import { outOfOrder } from "./rules/outOfOrder";
 import { outsideRange } from "./rules/outsideRange";
 import { overVoltage } from "./rules/overVoltage";
 import { ownFormula } from "./rules/ownFormula";
+import { permitHolder } from "./rules/permitHolder";
 import { permitLacking } from "./rules/permitLacking";
 import { phasesApart } from "./rules/phasesApart";
 import { punchOpen } from "./rules/punchOpen";
@@ -78,22 +79,26 @@ import { unknownRuleWeight } from "./rules/unknownRuleWeight";
 import { unknownWord } from "./rules/unknownWord";
 import { unreadable } from "./rules/unreadable";
 import { verdictByCondition } from "./rules/verdictByCondition";
+import { versionsDiffer } from "./rules/versionsDiffer";
 import { voidAfterRepair } from "./rules/voidAfterRepair";
 import { withoutError } from "./rules/withoutError";
 import { withstandBeforeInsulation } from "./rules/withstandBeforeInsulation";
 import { withstandOnFailed } from "./rules/withstandOnFailed";
+import { workUntold } from "./rules/workUntold";
 
 /** Every check rule, in the order in which an auditor reads: out, missing, does not add up, out of order. */
 export const RULES: readonly Rule[] = [
   outOfLimits,
   holdNotReleased,
   permitLacking,
+  permitHolder,
   withstandBeforeInsulation,
   withstandOnFailed,
   voidAfterRepair,
   dewPoint,
   indexBelowOne,
   remarkContradicts,
+  workUntold,
   changedSinceIntake,
   repeatUnexplained,
   resultDisagrees,
@@ -143,6 +148,7 @@ export const RULES: readonly Rule[] = [
   offGroup,
   phasesApart,
   againstSiblings,
+  versionsDiffer,
   belowBackground,
   sameRun,
   nearCopy,

@@ -227,8 +227,8 @@ export interface VoidBy {
 export interface Contradiction {
   /** Id of the column of the row that is told of. */
   readonly column: string;
-  /** What it comes to: a part that resists more than its whole, a burden that is not its loop's, another setting than was tested, another reading of one test. */
-  readonly why: "whole" | "burden" | "setting" | "reading";
+  /** What it comes to: a part that resists more than its whole, a burden that is not its loop's, another setting than was tested, another reading of one test, settings confirmed that are not the order's. */
+  readonly why: "whole" | "burden" | "setting" | "reading" | "confirmed";
   readonly found: string;
   /** What the other row has. */
   readonly other: string;

@@ -8,6 +8,8 @@ const HELD_AGAINST: ReadonlySet<string> = new Set(
 );
 const isCompared = ({ id, against }: RecordKind) => against !== undefined || HELD_AGAINST.has(id);
 
+const STOPS: ReadonlySet<string> = new Set(["setting", "confirmed"]);
+
 /** Two records of one thing, each good by itself, that cannot both be right. */
 export const recordsContradict: Rule = {
   id: "records-contradict",
@@ -31,7 +33,7 @@ function found(table: JudgedTable, against: Against, context: Context): Finding[
       if (told && !(told.why === "setting" && verdictOf(judged) === "Fail"))
         return {
           rule: "records-contradict",
-          weight: told.why === "setting" ? "stop" : "query",
+          weight: STOPS.has(told.why) ? "stop" : "query",
           ...where(table, row, told.column),
           message: says[told.why](rowName(table, row), told.found, other.name, told.other),
           found: told.found,

@@ -2,6 +2,7 @@ import type { Panel } from "../../lineup/lineup";
 import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
 import { LINEUP } from "../columns/common";
 import type { RecordKind, Row } from "../kind";
+import { OTHER } from "./settings";
 
 /** What an item begins with, by which it waits for those before it. */
 const STAGES = ["Before: ", "Under voltage: ", "After: "] as const;
@@ -10,6 +11,8 @@ const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
 const hasCurrent = ({ currentTransformers }: Panel) => currentTransformers.length > 0;
 const hasVoltage = ({ voltageTransformers }: Panel) => voltageTransformers.length > 0;
 const hasProtection = ({ protection, schemes }: Panel) => protection.length + schemes.length > 0;
+
+const AS_ORDERED = "Before: settings as left are the order's";
 
 /** Common practice, no source: what is put back before, and what is read after. */
 const USUAL: readonly UsualItem[] = [
@@ -23,7 +26,7 @@ const USUAL: readonly UsualItem[] = [
   { item: "Before: fuses of voltage transformers in", of: hasVoltage, always: true },
   { item: "Before: arresters and cables connected that were taken off for tests" },
   { item: "Before: trips that were blocked are enabled again", of: hasProtection, always: true },
-  { item: "Before: settings as left are the order's", of: hasProtection, always: true },
+  { item: AS_ORDERED, of: hasProtection, always: true },
   {
     item: "Before: interlock keys in their places, none forced or bypassed",
     of: hasBreaker,
@@ -91,6 +94,17 @@ export const energization: RecordKind<"energization"> = {
     last: STAGES.length - 1,
     first: ["rotation", "phasing"],
   },
+  against: [
+    {
+      kind: "settings",
+      own: ({ object, part }) => (part === AS_ORDERED ? String(object) : undefined),
+      other: ({ object }) => String(object),
+      contradiction: ({ state }, { agrees }) =>
+        String(state).toLowerCase() === "ok" && agrees === OTHER
+          ? { column: "state", why: "confirmed", found: String(state), other: OTHER }
+          : undefined,
+    },
+  ],
   accepted: [],
   enough: [],
 };

@@ -18,7 +18,8 @@ import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const SAME = "As ordered";
-const OTHER = "Not as ordered";
+/** What it says of a parameter that is not left as the order has it. */
+export const OTHER = "Not as ordered";
 const BY_HAND = "compare by hand";
 
 /** A number without a unit of its own is read as a pure one. */

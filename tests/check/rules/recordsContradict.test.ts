@@ -4,7 +4,7 @@ import { equippedInFull, longLineup } from "../../support/lineups";
 import { memoryBook } from "../../support/memoryBook";
 import { finds, keepsQuiet, rowOf } from "../support";
 
-const FURTHER = ["mainCircuit", "currentLoop"].map((kind) => ({ kind }));
+const FURTHER = ["mainCircuit", "currentLoop", "energization"].map((kind) => ({ kind }));
 
 /** Two panels with relays, transformers and main circuits, soundly tested; settings of the relay as they are tested. */
 const book = (changes: Partial<Lineup["panels"][number]> = {}) => {
@@ -24,6 +24,8 @@ const book = (changes: Partial<Lineup["panels"][number]> = {}) => {
   };
   return memoryBook(filledPlan(lineup, 11, SOUND));
 };
+const ENERGIZATION = "GearEnergization";
+const AS_ORDERED = "Before: settings as left are the order's";
 const SETTINGS = "GearSettingsHeld";
 const row = (table: string, ...words: string[]) => rowOf(book(), table, "=K0001", ...words);
 /** The order was revised after the test, and the relay set by it. */
@@ -66,6 +68,19 @@ finds("records-contradict", [
     book,
   },
   {
+    name: "settings confirmed of which one is not the order's",
+    spoil: (one) => {
+      one.set(SETTINGS, row(SETTINGS, "51 curve"), "As left", "IEC inverse");
+      one.set(ENERGIZATION, row(ENERGIZATION, AS_ORDERED), "State", "OK");
+    },
+    table: ENERGIZATION,
+    row: row(ENERGIZATION, AS_ORDERED),
+    header: "State",
+    weight: "stop",
+    says: /seen to as OK, and "Relay settings, =K0001 · F1 · 51 curve" is not as ordered/,
+    book,
+  },
+  {
     name: "a burden below what its loop takes",
     spoil: (one) => one.set("GearCurrentLoop", row("GearCurrentLoop", "L1"), "Loop Ω", 7.5),
     table: "GearCurrentLoop",
@@ -80,7 +95,10 @@ finds("records-contradict", [
 keepsQuiet("records-contradict", [
   [
     "a relay that is not left as ordered, which its own result tells",
-    (one) => one.set(SETTINGS, row(SETTINGS, "51 pick-up"), "As left", "1.4 A"),
+    (one) => {
+      one.set(ENERGIZATION, row(ENERGIZATION, AS_ORDERED), "State", null);
+      one.set(SETTINGS, row(SETTINGS, "51 pick-up"), "As left", "1.4 A");
+    },
     book,
   ],
   ["the same in another unit", (one) => one.set(SETTINGS, 0, "As left", "1200 mA"), book],

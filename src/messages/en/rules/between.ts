@@ -5,19 +5,33 @@ export const between = {
   "records-contradict": {
     title: "Two records that contradict each other",
     finds:
-      "a relay left at another setting than its element was tested at (stop); a main circuit that resists less than the breaker pole in it; a current transformer's burden below what its loop's resistance takes, or more than five times that; readings of one connection more than ten times apart on one day in insulation and insulation over time",
+      "a relay left at another setting than its element was tested at (stop); settings confirmed for energization that another sheet shows to be other than ordered (stop); a main circuit that resists less than the breaker pole in it; a current transformer's burden below what its loop's resistance takes, or more than five times that; readings of one connection more than ten times apart on one day in insulation and insulation over time",
     why: "Each passes by itself, and both cannot be right: one of them was taken elsewhere, or is not what is left.",
     satisfies: "the record that is wrong put right, or the test made again as the device is left",
     quiet:
       "where one of the two has no reading; within what two instruments may differ by; for a setting in primary values of the panel's transformers, or in a unit that cannot be compared; for parameters whose names do not say what they set",
     setting: (row: string, left: string, test: string, tested: string) =>
       `${row}: left at ${left}, and tested at ${tested} ("${test}"). Test it as it is left, or set it as it was tested, by the approved order.`,
+    confirmed: (row: string, state: string, parameter: string, agrees: string) =>
+      `${row}: seen to as ${state}, and "${parameter}" is ${agrees.toLowerCase()}. Set the relay by its approved order, or withdraw what was confirmed.`,
     whole: (row: string, whole: string, pole: string, part: string) =>
       `${row}: ${whole}, less than the ${part} of the breaker pole in it ("${pole}"). A part cannot resist more than the whole: measure both again.`,
     burden: (row: string, loop: string, core: string, burden: string) =>
       `${row}: the loop takes ${loop}, and the burden was measured as ${burden} ("${core}"). Look for what was connected to one and not to the other, and measure again.`,
     reading: (row: string, here: string, record: string, there: string) =>
       `${row}: ${here} after one minute, and ${there} on the same day in "${record}". Say which of the two it is, or measure again.`,
+  },
+  "permit-holder": {
+    title: "A permit held by somebody who did none of the work",
+    finds:
+      "a permit whose holder is named by no record as who made it, while other permits are held by those who did the work",
+    why: "The holder keeps the isolation and sees to the crew's safety. Who looks on, or works elsewhere, cannot do that.",
+    satisfies:
+      "the holder put right; nothing, where the holder led the crew without signing records",
+    quiet:
+      "where no permit is held by anybody who made records, and where one name is a part of the other",
+    message: (row: string, holder: string) =>
+      `${row}: held by ${holder}, whom no record names as who made it. Was the permit held by those who did the work?`,
   },
   "day-overfull": {
     title: "More testing than a day holds",

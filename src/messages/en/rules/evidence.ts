@@ -39,6 +39,17 @@ export const evidence = {
     message: (row: string, remark: string, says: string) =>
       `${row}: passes, and beside it stands "${remark}" (${says}). Repeat the test, put the result right, or say how it was settled.`,
   },
+  "work-untold": {
+    title: "Work told in a remark alone",
+    finds:
+      "a remark that tells of work on the gear, such as a joint remade or a part replaced, on a panel that was tested on an earlier day and of which the sheet Repairs has nothing",
+    why: "What was opened after its test was not tested as it is left; only the sheet Repairs tells which tests have to be made again.",
+    satisfies: "the work in the sheet Repairs, with its day and what was worked on",
+    quiet:
+      "where Repairs names the panel or its section, before the first test, for what was not done or is still to be done, and for instruments, leads, batteries, lamps and labels; words are known in English, German, French, Spanish and Portuguese",
+    message: (row: string, remark: string, record: string, day: string) =>
+      `${row}: the remark tells of work ("${remark}"), after "${record}" of ${day}. Enter it in the sheet Repairs, and test again what it makes void.`,
+  },
   "changed-since-intake": {
     title: "A reading changed since it was brought in",
     finds:

@@ -164,6 +164,19 @@ export const likeness = {
       `${row}: "${header}" is ${value}, and the middle of the other phases is ${middle}. Was the lead on, and the whole phase in?`,
     expected: (middle: string) => `about ${middle}`,
   },
+  "versions-differ": {
+    title: "Another firmware than its like",
+    finds:
+      "one relay that shows another firmware than at least two others with settings of the same names, which all show one; a relay with two versions in its own rows",
+    why: "A relay of another firmware may act otherwise with the same settings, and was then not tested as the others were.",
+    satisfies:
+      "the version put right, or the maker's word that the versions are alike in what is used",
+    quiet: "with fewer than three such relays, and where more than one differs",
+    message: (row: string, version: string, usual: string, others: number) =>
+      `${row}: firmware ${version}, and ${others} others with the same settings show ${usual}. Read it again, or ask the maker what differs.`,
+    own: (row: string, version: string, other: string) =>
+      `${row}: firmware ${version}, and another row of the same relay shows ${other}. Was it changed after that?`,
+  },
   "against-siblings": {
     title: "The other way round than its siblings",
     finds:
