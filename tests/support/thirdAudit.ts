@@ -14,8 +14,9 @@ const fileOf = (name: string) =>
 const TOLD: ReadonlySet<string> = new Set(["HN05", "HN09", "HN10", "HN11", "HN12", "HN13"]);
 
 /**
- * Each fault of a third auditor's by itself, and each of his harmless differences: half of those that he put
- * by hand into the filled samples as they were then, the other half being kept from whoever writes rules.
+ * Each fault of a third auditor's by itself, and each of his harmless differences, put by hand into the
+ * filled samples as they were then. The second half of each list was kept from whoever wrote rules until
+ * the first was found.
  */
 export async function thirdRun(
   part: (all: readonly AuditCase[]) => readonly AuditCase[] = (all) => all,
