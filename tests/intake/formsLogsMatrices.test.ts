@@ -237,3 +237,36 @@ test("what happened tells of a discharge, and a unit in words of a current", () 
   ]);
   expect(contact.filter((line) => line.endsWith("testCurrent=100"))).toHaveLength(2);
 });
+
+test("a printout's names stand before its first title, in a column without one", () => {
+  const found = placedInMesa("printout.txt", [
+    "BREAKER TIMING              (invented data)",
+    "Tested 03/25/2026 by D. Pell",
+    "",
+    "Breaker: 52-F1      Control volts: 123",
+    "            A (ms)   B (ms)   C (ms)   Spread",
+    "  Close       56.6     56.2     57.3      1.1",
+    "  Trip        33.0     32.6     33.8      1.2",
+  ]);
+  expect(found.filter((line) => /^timing .*(?:56\.6|33\.8)$/.test(line))).toHaveLength(2);
+});
+
+test("a unit stands among the words of a title", () => {
+  const found = placedInMesa("coils.csv", [
+    "BREAKER MECHANISM CHECKS (invented)",
+    "Breaker,Lowest V closing coil worked,Lowest V trip coil worked,Spring charge time (s)",
+    "52-F1,78,60,7.8",
+    "52-F2,84,56,7.5",
+  ]);
+  expect(found.filter((line) => /=(?:78|60|7\.8|84|56|7\.5)$/.test(line))).toHaveLength(6);
+});
+
+test("multiples of a pick-up have their time's unit right behind", () => {
+  const found = placedInMesa("relay.csv", [
+    "SECONDARY INJECTION (invented)",
+    "Cubicle,Element,Pickup (A),2x (s),5x (s),10x (s)",
+    "52-F1,51,3.98,19.179,2.592,0.82",
+    "52-F2,51,4.026,19.01,2.594,0.809",
+  ]);
+  expect(found.filter((line) => /=(?:19\.179|2\.592|19\.01|2\.594)$/.test(line))).toHaveLength(4);
+});

@@ -44,7 +44,8 @@ export function* fixedWidth(text: string): Generator<TextRow> {
     const own = pieces[at] ?? [];
     if (at > titlesUntil && mayBeTitles(own)) {
       titlesUntil = endOfTitles(pieces, at);
-      columns = widest(pieces.slice(at, titlesUntil + 1));
+      const titles = widest(pieces.slice(at, titlesUntil + 1));
+      columns = [...untitled(titles, pieces[titlesUntil + 1] ?? []), ...titles];
     }
     if (RULE.test(lines[at] ?? "") && own.length === 0 && (lines[at] ?? "").trim() !== "") continue;
     yield { line: at + 1, cells: cellsIn(own, columns) };
@@ -56,6 +57,19 @@ const endOfTitles = (pieces: readonly (readonly Piece[])[], from: number): numbe
   let end = from;
   while (pieces[end + 1] !== undefined && mayBeTitles(pieces[end + 1] ?? [])) end += 1;
   return end - from > 2 ? from : end;
+};
+
+/** The names that stand before the first title, in a column without one of its own. */
+const untitled = (titles: readonly Piece[], below: readonly Piece[]): readonly Piece[] => {
+  const [first] = titles;
+  const [name] = below;
+  const isBefore =
+    first !== undefined &&
+    name !== undefined &&
+    below.length === titles.length + 1 &&
+    name.to < first.from &&
+    !isNumberish(name.text);
+  return isBefore ? [{ ...name, text: "" }] : [];
 };
 
 const widest = (lines: readonly (readonly Piece[])[]): readonly Piece[] =>

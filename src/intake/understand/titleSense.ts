@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit, unitCalled } from "../../quantities/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { objectKey } from "../rows/candidates";
 import { operationOf } from "../words/operationIn";
@@ -116,7 +116,7 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
     };
   const { position, own } = placedIn(rest, inBrackets.said.unit === undefined, context);
   const { stage, rest: named } = stageIn(own.name, text);
-  const unit = inBrackets.said.unit ?? own.unit ?? unitBefore(rest);
+  const unit = inBrackets.said.unit ?? own.unit ?? unitAmong(rest);
   const { senses, words, unknown } = sensesOf(isTimeSign(named, unit) ? "time" : named);
   const telling = [
     ...words.filter((word) => word.senses.length > 0),
@@ -241,12 +241,17 @@ export const measuresIn = (text: string) => {
 };
 
 /** A unit that can be nothing else, before the words of a title: `kV VLF`, `mA leakage`, `°C ambient`. */
-const BEFORE = /^(kV|mV|mA|µA|[TGMkmµ]Ω|°[CF]|[kMh]Pa|N·?m)\s(?=\p{L}{2})/u;
+const UNMISTAKABLE = "kV|mV|mA|µA|[TGMkmµ]Ω|°[CF]|[kMh]Pa|N·?m";
+const BEFORE = new RegExp(`^(${UNMISTAKABLE})\\s(?=\\p{L}{2})`, "u");
 
-const unitBefore = (title: string): Unit | undefined => {
-  const read = readUnit(BEFORE.exec(title)?.[1] ?? "");
-  return read.ok ? read.value : undefined;
-};
+/** The same, or volts, between two words that are no phase's: `Lowest V trip coil worked`. */
+const BETWEEN = new RegExp(
+  `(?<=\\p{Ll}{3}\\s)(?<!\\b(?:phases?|poles?|fases?|polos?|p[ôo]les?|leiter)\\s)(V|${UNMISTAKABLE})\\s(?=\\p{L}{3})`,
+  "u",
+);
+
+const unitAmong = (title: string): Unit | undefined =>
+  unitCalled(BEFORE.exec(title)?.[1] ?? BETWEEN.exec(title)?.[1] ?? "");
 
 /** The unit in a title's brackets, or at the end of one of the languages that it is written in. */
 const unitInside = (text: string): ReturnType<typeof unitInBrackets> => {
