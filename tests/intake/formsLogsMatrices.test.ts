@@ -270,3 +270,20 @@ test("multiples of a pick-up have their time's unit right behind", () => {
   ]);
   expect(found.filter((line) => /=(?:19\.179|2\.592|19\.01|2\.594)$/.test(line))).toHaveLength(4);
 });
+
+test("quantities down may each be of a pole, with the panels across", () => {
+  const found = placed("Schaltzeiten.csv", [
+    "Schaltzeiten im Prüffeld (erfundene Werte);;",
+    "Messung;=H01;=H02",
+    "Steuerspannung [V];110;109",
+    "EIN L1 [ms];59,2;56,1",
+    "EIN L2 [ms];59,5;56,4",
+    "EIN L3 [ms];59,5;56,6",
+    "AUS L1 [ms];35,5;33,2",
+    "AUS L2 [ms];35,5;33,9",
+    "AUS L3 [ms];35,8;33,7",
+  ]);
+  expect(found.filter((line) => /^timing .*=(?:59\.2|56\.1|35\.8|33\.7)$/.test(line))).toHaveLength(
+    4,
+  );
+});

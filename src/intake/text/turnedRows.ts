@@ -86,10 +86,13 @@ const namesAcross = (
     : undefined;
 };
 
+/** The phase or pole that a quantity is of: `EIN L1`, `Close A`. */
+const PHASE = /\s+(?:L[123]|[RYSTABCUVW])$/;
+
 /** Whether a line begins with a quantity of known words, and has something beside it. */
 const isQuantity = (cells: readonly string[]): boolean => {
   const [label = ""] = cells;
-  const { senses, unknown } = sensesOf(splitTitle(label).name);
+  const { senses, unknown } = sensesOf(splitTitle(label).name.replace(PHASE, ""));
   return countFilled(cells) > 1 && senses.size > 0 && unknown === 0 && !namesPosition(label);
 };
 
