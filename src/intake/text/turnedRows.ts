@@ -87,7 +87,7 @@ const namesAcross = (
 };
 
 /** The phase or pole that a quantity is of: `EIN L1`, `Close A`. */
-const PHASE = /\s+(?:L[123]|[RYSTABCUVW])$/;
+const PHASE = /\s(?:L[123]|[RYSTABCUVW])$/;
 
 /** Whether a line begins with a quantity of known words, and has something beside it. */
 const isQuantity = (cells: readonly string[]): boolean => {
