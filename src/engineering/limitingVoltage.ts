@@ -15,7 +15,7 @@ import { notPositive } from "./notPositive";
  * @param winding secondary winding resistance R_ct at 75 °C, Ω, 0 or more
  * @param burden rated burden, VA, above 0
  * @returns V; `range` outside
- * @example limitingVoltage(20, 1, 3, 10) // 20 |3 + 8 + 6i| = 250.6 V
+ * @example limitingVoltage(20, 1, 3, 10) // 250.599
  */
 export const limitingVoltage = (
   factor: number,
