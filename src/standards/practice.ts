@@ -57,6 +57,12 @@ export const leastContact: Criterion = {
   source: practice("poles have tens of microohms, joints some; a figure in milliohms lies below"),
 };
 
+/** A spot may read so much colder than what it is compared with, K: more, and the two were mixed up. */
+export const coldest: Criterion = {
+  value: -2,
+  source: practice("how closely two spots are read by a camera"),
+};
+
 /** The drop in a current transformer's secondary winding at 20 times rated current, where its resistance is not known, as a fraction of the class voltage. */
 export const unknownDrop: Criterion = {
   value: 0.2,

@@ -1,3 +1,4 @@
+import { backgroundShare } from "../../standards/iec60270.2000";
 import { answered, blank, closing, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
 import { type Column, type Comparison, NOT_APPLICABLE, type RecordKind, type Row } from "../kind";
@@ -95,16 +96,23 @@ const columns: readonly Column[] = [
     header: "Maximum background",
     role: "limit",
     width: 10,
-    help: "Of a survey what the level may be; of a charge half of it (IEC 60270, from memory, in common use).",
+    help: "Of a survey what the level may be; of a charge half of it.",
     formula: (ref) =>
-      `IF(ISNUMBER(${ref("most")}),IF(${blank(ref("asksPulse"))},${ref("most")},${ref("most")}/2),"")`,
+      `IF(ISNUMBER(${ref("most")}),IF(${blank(ref("asksPulse"))},${ref("most")},${ref("most")}*${backgroundShare.value}),"")`,
     value: (row) =>
-      typeof row.most === "number" ? (isCharge(row) ? row.most / 2 : row.most) : null,
+      typeof row.most === "number"
+        ? isCharge(row)
+          ? row.most * backgroundShare.value
+          : row.most
+        : null,
   },
   sources((row, lineup) => [
     ["level", sourceOf(own(row, lineup)) || "a survey informs: the project names no value"],
     ...(isCharge(row)
-      ? [["test kV", sourceOf(ownVoltage(row, lineup)) || "none given"] as const]
+      ? ([
+          ["test kV", sourceOf(ownVoltage(row, lineup)) || "none given"],
+          ["background", sourceOf(backgroundShare)],
+        ] as const)
       : []),
   ]),
   ...trail(),

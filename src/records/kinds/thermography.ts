@@ -1,5 +1,7 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
-import { coldest, leastLoad, rises } from "../../standards/thermography";
+import { leastLoad } from "../../standards/nfpa70b.1998";
+import { coldest } from "../../standards/practice";
+import { rises } from "../../standards/thermography";
 import { blank, closing, gear, quoted, trail } from "../columns/common";
 import { measured, named } from "../columns/measuredColumns";
 import {
