@@ -34,48 +34,68 @@ type Facts = Readonly<Record<string, unknown>>;
 const isObject = (value: unknown): value is Facts => typeof value === "object" && value !== null;
 const said = (value: unknown): string => (value === undefined ? "" : JSON.stringify(value));
 
+/** Cells of records that hold something else; a record is known by its names, wherever it stands now. */
 function changedCells({ rows }: Content, { tables }: Context): Changed[] {
-  const handed = new Map<string, CellNow>(
-    rows.flatMap(({ sheet, row, cells }) =>
-      cells.map((cell) => {
-        const place = `${sheet}!${cell.address}`;
-        return [place, { place, what: `${row}, "${cell.column}"`, value: cell.value }] as const;
-      }),
-    ),
-  );
-  const now = new Map(tables.flatMap(cellsNow).map((cell) => [cell.place, cell]));
-  return [...new Set([...now.keys(), ...handed.keys()])].flatMap((place) => {
-    const [was, is] = [handed.get(place), now.get(place)];
+  const handed = byKey(rows);
+  const now = byKey(tables.flatMap(rowsNow));
+  return [...new Set([...now.keys(), ...handed.keys()])].flatMap((key) => {
+    const [was, is] = [handed.get(key), now.get(key)];
     const [before, after] = [was?.value ?? null, is?.value ?? null];
-    return isSameStored(before, after)
+    const found = is ?? was;
+    return isSameStored(before, after) || !found
       ? []
-      : [{ place, what: (is ?? was)?.what ?? "", was: plain(before), is: plain(after) }];
+      : [{ place: found.place, what: found.what, was: plain(before), is: plain(after) }];
   });
 }
 
-interface CellNow {
-  readonly place: string;
-  readonly what: string;
-  readonly value: CellValue;
+/** A record with the cells that it has. */
+interface RowCells {
+  readonly sheet: string;
+  readonly row: string;
+  readonly cells: readonly {
+    readonly column: string;
+    readonly address: string;
+    readonly value: CellValue;
+  }[];
 }
 
-/** The cells of a table's records as they stand in the workbook. */
-const cellsNow = ({ kind, table, at, rows, keys, aside }: JudgedTable): CellNow[] =>
+/** Cells by what they are of; of records with the same names, each by which of them it is. */
+function byKey(rows: readonly RowCells[]) {
+  const seen = new Map<string, number>();
+  return new Map(
+    rows.flatMap(({ sheet, row, cells }) => {
+      const name = JSON.stringify([sheet, row]);
+      const times = seen.get(name) ?? 0;
+      seen.set(name, times + 1);
+      return cells.map(({ column, address, value }) => {
+        const what = `${row}, "${column}"`;
+        return [
+          `${name} ${times} ${column}`,
+          { place: `${sheet}!${address}`, what, value },
+        ] as const;
+      });
+    }),
+  );
+}
+
+/** A table's records as they stand in the workbook. */
+const rowsNow = ({ kind, table, at, rows, keys, aside }: JudgedTable): RowCells[] =>
   rows.flatMap((row, index) =>
     aside.has(index)
       ? []
-      : kind.columns.flatMap(({ id, header }): CellNow[] => {
-          const column = at.get(id);
-          return column === undefined
-            ? []
-            : [
-                {
-                  place: `${table.sheet}!${cellAddress(table, index, column)}`,
-                  what: `${keys[index] ?? ""}, "${header}"`,
-                  value: row[id] ?? null,
-                },
-              ];
-        }),
+      : [
+          {
+            sheet: table.sheet,
+            row: keys[index] ?? "",
+            cells: kind.columns.flatMap(({ id, header }) => {
+              const column = at.get(id);
+              const address = column === undefined ? "" : cellAddress(table, index, column);
+              return column === undefined
+                ? []
+                : [{ column: header, address, value: row[id] ?? null }];
+            }),
+          },
+        ],
   );
 
 const plain = (value: CellValue): string => (isBlank(value) ? "" : String(value));

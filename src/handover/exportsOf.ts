@@ -1,20 +1,26 @@
 import { historyOf } from "../sheets/ours/historySheet";
 import type { RecordBook } from "../sheets/recordBook";
 
-/** Where a reading comes from, as intake writes it: the export's name, a line, and the time that it has. */
-const ORIGIN = /^(.+) line (\d+)(?: at (\d{1,2}:\d{2}(?::\d{2})?))?$/;
+/** One export in a text of the origin column: its name, its lines, and the time that the last of them has. */
+const ORIGIN = /^(.+) line (\d+(?:, \d+)*)(?: …)?(?: at (\d{1,2}:\d{2}(?::\d{2})?))?$/;
 
-/** Where in an export a reading was brought in from; the time is blank where the export has none. */
-export interface ExportLine {
+/** Between two exports that both gave readings of a record. */
+const BETWEEN = /(?<=[\d…]); /;
+
+/** Lines of an export that a record was brought in from; the time is blank where the export has none. */
+export interface ExportLines {
   readonly name: string;
-  readonly line: number;
+  readonly lines: readonly number[];
   readonly time: string;
 }
 
-/** The export and the line of it that an origin names; undefined for any other text. */
-export function exportLine(origin: string): ExportLine | undefined {
-  const [, name, line, time = ""] = ORIGIN.exec(origin) ?? [];
-  return name === undefined ? undefined : { name, line: Number(line), time };
+/** The exports that an origin names, with their lines; undefined where any of its text says something else. */
+export function exportLines(origin: string): readonly ExportLines[] | undefined {
+  const found = origin.split(BETWEEN).map((one) => {
+    const [, name, lines = "", time = ""] = ORIGIN.exec(one) ?? [];
+    return name === undefined ? undefined : { name, lines: lines.split(", ").map(Number), time };
+  });
+  return found.every((one) => one !== undefined) ? found : undefined;
 }
 
 /** Plain file names alone: nothing that leads out of the workbook's folder, and nothing that a file system refuses. */
@@ -31,7 +37,7 @@ export const exportsOf = ({
     ...tables.flatMap(({ rows }) => rows.map(({ origin }) => origin)),
     // The reading that failed came out of an export as well as its retest.
     ...historyOf(snapshot).map(({ source }) => source),
-  ].flatMap((origin) => exportLine(String(origin ?? ""))?.name ?? []);
+  ].flatMap((origin) => (exportLines(String(origin ?? "")) ?? []).map(({ name }) => name));
   const brought = [remembered.last, remembered.before].flatMap((intake) => intake?.files ?? []);
   const names = [...origins, ...brought].map((name) => name.replace(/^.*[/\\]/, ""));
   return [...new Set(names)].filter(isPlain).sort();

@@ -17,6 +17,7 @@ import { filesNamed } from "./filesNamed";
 import { fingerprintOf, sha256 } from "./fingerprint";
 import { frozenWrites } from "./frozenWrites";
 import {
+  EXPORTS,
   MANIFEST,
   type Manifest,
   PUNCH_LIST,
@@ -53,7 +54,6 @@ export interface HandedOver {
   readonly files: ReadonlyMap<string, Uint8Array>;
 }
 
-const EXPORTS = "exports";
 const ATTACHED = "attachments";
 
 /**

@@ -7,6 +7,8 @@ export const TABLE = "records.csv";
 export const REPORT = "report.pdf";
 export const WORKBOOK = "records.xlsx";
 export const PUNCH_LIST = "punch-list.xlsx";
+/** Folder of the exports that were brought in. */
+export const EXPORTS = "exports";
 /** An Ed25519 signature (RFC 8032) of the manifest's bytes, by the firm's own key. */
 export const SIGNATURE = "manifest.sig";
 

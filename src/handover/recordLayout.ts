@@ -2,7 +2,7 @@ import type { Column } from "../records/kind";
 import { KINDS } from "../records/kinds";
 import { SOURCES } from "../records/limits";
 import type { HandedRow } from "./content";
-import { type ExportLine, exportLine } from "./exportsOf";
+import { type ExportLines, exportLines } from "./exportsOf";
 import { shown, sourcesIn } from "./words";
 
 /** How the records of one kind and panel stand on paper: each value once. */
@@ -54,10 +54,10 @@ export function recordLayout(rows: readonly HandedRow[], time: string): RecordLa
   const printed = rows.map(
     ({ cells }): Values => new Map(cells.map((cell) => [cell.column, shown(record, cell)])),
   );
-  const lines = printed.map((row) => exportLine(row.get(origin) ?? ""));
+  const lines = printed.map((row) => exportLines(row.get(origin) ?? ""));
   const areLines = printed.every((row, at) => lines[at] || !row.has(origin));
   const values = areLines
-    ? printed.map((row, at): Values => new Map([...row, [time, lines[at]?.time ?? ""]]))
+    ? printed.map((row, at): Values => new Map([...row, [time, timesIn(lines[at])]]))
     : printed;
   const told = all.filter(
     ({ header }) => !(areLines && header === origin) && values.some((row) => row.has(header)),
@@ -66,7 +66,7 @@ export function recordLayout(rows: readonly HandedRow[], time: string): RecordLa
   const isCommon = (column: Column) =>
     rows.length > 1 ? isSame(column.header) : isBackground(column);
   const titles = told.filter((column) => !isCommon(column)).map(({ header }) => header);
-  if (areLines && lines.some((line) => line?.time)) titles.push(time);
+  if (areLines && lines.some((some) => timesIn(some) !== "")) titles.push(time);
   return {
     common: told
       .filter(isCommon)
@@ -78,7 +78,7 @@ export function recordLayout(rows: readonly HandedRow[], time: string): RecordLa
       result,
     })),
     sources: [...new Set(rows.flatMap(({ sources }) => sourcesIn(sources)))],
-    exports: areLines ? gathered(lines) : [],
+    exports: areLines ? gathered(lines.flatMap((some) => some ?? [])) : [],
   };
 }
 
@@ -86,10 +86,14 @@ export function recordLayout(rows: readonly HandedRow[], time: string): RecordLa
 const isBackground = ({ role, need }: Column): boolean =>
   role === "given" || need === "condition" || need === "trail";
 
-function gathered(lines: readonly (ExportLine | undefined)[]): RecordLayout["exports"] {
+/** When the exports say that a record was read, each time once. */
+const timesIn = (found: readonly ExportLines[] | undefined): string =>
+  [...new Set((found ?? []).map(({ time }) => time).filter(Boolean))].join(", ");
+
+function gathered(found: readonly ExportLines[]): RecordLayout["exports"] {
   const files = new Map<string, Set<number>>();
-  for (const found of lines)
-    if (found) files.set(found.name, (files.get(found.name) ?? new Set()).add(found.line));
+  for (const { name, lines } of found)
+    files.set(name, new Set([...(files.get(name) ?? []), ...lines]));
   return [...files].map(([name, found]) => ({
     name,
     lines: [...found].sort((a, b) => a - b),

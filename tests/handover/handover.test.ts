@@ -351,9 +351,45 @@ describe("verify", () => {
       { table: table.table, writes: [{ row, column, value: other }] },
     ]);
     const changes = await afterChange("records.xlsx", () => written);
-    expect(changes).toHaveLength(2);
+    expect(changes).toHaveLength(3);
     expect(changes[1]).toContain(`!${found.address} (`);
     expect(changes[1]).toContain(`handed over ${found.value}, now ${other}`);
+    // The export that it was brought in from says so as well, with its line.
+    expect(changes[2]).toMatch(new RegExp(`^exports/${EXPORT}: line \\d+ says ${found.value}, `));
+    expect(changes[2]).toContain(`has ${other} in `);
+  });
+
+  test("compares readings again with the exports: the one that stands, and the one that a retest replaced", async () => {
+    const line = (text: string, name: string) =>
+      afterChange(`exports/${name}`, (bytes) => bytes.toString("utf8").replace(/;91,4;/, text));
+    expect(await line(";19,4;", "first.txt")).toEqual([
+      "exports/first.txt: was changed since it was handed over",
+      expect.stringMatching(
+        /^exports\/first\.txt: line 4 says 19\.4, the reading history of records\.xlsx has 91\.4 for Contacts!/,
+      ),
+    ]);
+    const changes = await afterChange(`exports/${EXPORT}`, (bytes) =>
+      bytes.toString("utf8").replace(/^(H01;Breaker Q0;1;200;)[\d,]+/m, "$199,9"),
+    );
+    expect(changes[1]).toMatch(/line 4 says 99\.9, records\.xlsx has [\d.]+ in Contacts!G5 /);
+    expect(changes).toHaveLength(2);
+  });
+
+  test("says of how many rows an export does not say again what it said", async () => {
+    const name = `exports/${EXPORT}`;
+    const before = readFileSync(join(folder, name));
+    writeFileSync(join(folder, name), "# Nothing that can be read\n");
+    try {
+      const { notes } = await verify(folder);
+      expect(notes).toEqual([
+        expect.stringMatching(
+          /^exports\/.*: \d+ rows brought in from it could not be compared again/,
+        ),
+      ]);
+    } finally {
+      writeFileSync(join(folder, name), before);
+    }
+    expect((await verify(folder)).notes).toEqual([]);
   });
 
   test("names a criterion that was changed in the records", async () => {

@@ -76,6 +76,24 @@ describe("records on paper", () => {
     expect(layout.exports).toEqual([]);
   });
 
+  test("know every export of a row that several filled, and all its lines", () => {
+    const layout = recordLayout(
+      [
+        ...rows.slice(0, 1),
+        row("Q0 L2", [
+          cell("R µΩ", 22),
+          cell("Origin", "meter.csv line 5, 7 at 08:16; set; 2.csv line 3"),
+        ]),
+      ],
+      "Time",
+    );
+    expect(layout.exports).toEqual([
+      { name: "meter.csv", lines: [4, 5, 7] },
+      { name: "set; 2.csv", lines: [3] },
+    ]);
+    expect(layout.lines.map(({ values }) => values.at(-1))).toEqual(["08:15", "08:16"]);
+  });
+
   test("draw lines that follow each other together", () => {
     expect(inRuns([3, 5, 6, 7, 9, 10], "to")).toBe("3, 5 to 7, 9 to 10");
     expect(inRuns([], "to")).toBe("");

@@ -294,6 +294,20 @@ export const commandLine = {
     unreadable: (file: string, why: string) => `${file}: cannot be compared (${why})`,
     changed: (file: string, place: string, what: string, was: string, is: string) =>
       `${file}: ${place} (${what}): handed over ${was || "blank"}, now ${is || "blank"}`,
+    unlike: (file: string, line: number, said: string, book: string, cell: string, held: string) =>
+      `${file}: line ${line} says ${said || "nothing"}, ${book} has ${held || "nothing"} in ${cell}`,
+    unlikeEarlier: (
+      file: string,
+      line: number,
+      said: string,
+      book: string,
+      cell: string,
+      held: string,
+    ) =>
+      `${file}: line ${line} says ${said || "nothing"}, the reading history of ${book} has ${held || "nothing"} for ${cell}`,
+    known: "the hand-over says so itself (changed-since-intake)",
+    notCompared: (file: string, rows: number) =>
+      `${file}: ${count(rows, ROWS)} brought in from it could not be compared again; it was read with answers that the workbook does not keep, or its lines say the same of several records`,
   },
 
   survey: {
