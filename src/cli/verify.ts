@@ -3,7 +3,7 @@ import { join, relative } from "node:path";
 import type { Report } from "../check/check";
 import { changedSince } from "../handover/compareContent";
 import { compareExport, isKnown } from "../handover/compareExports";
-import { type Content, RECORDS_FORMAT } from "../handover/content";
+import { type Content, contentIn, RECORDS_FORMAT } from "../handover/content";
 import { fingerprintOf, sha256 } from "../handover/fingerprint";
 import {
   EXPORTS,
@@ -181,10 +181,7 @@ const jsonOf = (text: string): unknown => {
 function readContent(folder: string): Content | string {
   const file = join(folder, RECORDS);
   if (!existsSync(file)) return "missing";
-  const read = jsonOf(readText(file)) as Content | undefined;
-  return read?.format === RECORDS_FORMAT && Array.isArray(read.rows) && read.lineup
-    ? read
-    : `not of the form ${RECORDS_FORMAT}`;
+  return contentIn(readText(file)) ?? `not of the form ${RECORDS_FORMAT}`;
 }
 
 /** Names of all files in a folder and the folders in it. */

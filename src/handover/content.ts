@@ -117,6 +117,18 @@ export interface Content {
   readonly findings: readonly Finding[];
 }
 
+/** The content that a text of `records.json` holds; undefined where it is none of this form. */
+export function contentIn(json: string): Content | undefined {
+  try {
+    const read = JSON.parse(json) as Partial<Content> | null;
+    const isContent =
+      read?.format === RECORDS_FORMAT && Array.isArray(read.rows) && Array.isArray(read.findings);
+    return isContent && read.lineup ? (read as Content) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
 /** What the check for hand-over of a workbook comes to, as plain data. */
 export const contentOf = (report: Report): Content => {
   const { context, counts, findings } = report;

@@ -17,3 +17,7 @@ export const fingerprintOf = (content: unknown): Promise<string> =>
 /** A fingerprint in groups of eight, to be compared by eye. */
 export const inGroups = (fingerprint: string): string =>
   (fingerprint.match(/.{1,8}/g) ?? []).join(" ");
+
+/** Whether what somebody copied from a page is this fingerprint: spaces and capitals do not matter, nor words before it. */
+export const isFingerprint = (copied: string, fingerprint: string): boolean =>
+  copied.replace(/\s+/g, "").toLowerCase().endsWith(fingerprint);

@@ -4,7 +4,7 @@ import { dirname, join } from "node:path";
 import { unzipSync } from "fflate";
 import { expect, test } from "vitest";
 import { verify } from "../../src/cli/verify";
-import { inBrowser } from "./bench";
+import { inBrowser, shot, type } from "./bench";
 
 /** The hand-over made in the pane, with an export that goes with it. */
 const { open } = inBrowser();
@@ -32,6 +32,28 @@ test("the pane saves a hand-over that verifies; the punch list is brought up to 
       mkdirSync(dirname(join(room, name)), { recursive: true });
       writeFileSync(join(room, name), bytes);
     }
+    // The open workbook against what was handed over: nothing is other, until a reading is changed.
+    const { fingerprint } = JSON.parse(
+      readFileSync(
+        join(room, saved.suggestedFilename().replace(/\.zip$/, ""), "manifest.json"),
+        "utf8",
+      ),
+    );
+    await page.locator("#handed-before").setInputFiles(zip);
+    await page.getByText("This workbook is as it was handed over.").waitFor({ timeout: 60_000 });
+    const printed = page.getByLabel("Fingerprint printed on the report");
+    await printed.fill(`Fingerprint ${fingerprint.match(/.{8}/g)?.join(" ")}`);
+    await page.getByText("It is the fingerprint of that report.").waitFor();
+    await printed.fill(fingerprint.replace(/^./, "z"));
+    await page.getByText(/^It is not the fingerprint of that report/).waitFor();
+    await type(page, "Contacts", "G6", 31.5);
+    const told = page.getByRole("button", { name: /^Contacts!G6 \(.*now 31\.5$/ });
+    await told.waitFor({ timeout: 60_000 });
+    await told.click();
+    await expect.poll(() => page.evaluate(() => window.bench.grid.active())).toBe("Contacts!G6");
+    await shot(page, "compared-with-hand-over");
+    await page.locator("#handed-before").setInputFiles(`sample-workbooks/${EXPORT}`);
+    await page.getByText(/holds no records of a hand-over/).waitFor();
     const { changes, manifest } = await verify(
       join(room, saved.suggestedFilename().replace(/\.zip$/, "")),
     );

@@ -554,6 +554,28 @@ export const pane = {
       notFound: (names: readonly string[]) =>
         `Named in the workbook and not among the files chosen: ${names.join(", ")}.`,
     },
+    compare: {
+      heading: "Compare with a hand-over",
+      about:
+        "What this workbook holds otherwise than it was handed over, to the cell. Choose the archive of the hand-over, or records.json out of it.",
+      printed: "Fingerprint printed on the report",
+      printedHelp:
+        "Copied from the foot of any page. With it, the records that are chosen are known to be those of that report.",
+      choose: "Choose the hand-over",
+      none: (file: string) =>
+        `${file} holds no records of a hand-over. Choose its archive, or the file records.json out of its folder.`,
+      fingerprint: (day: string, fingerprint: string) =>
+        `Handed over on ${day}. Fingerprint of the records: ${fingerprint}`,
+      isPrinted: "It is the fingerprint of that report.",
+      notPrinted:
+        "It is not the fingerprint of that report: the records were changed since, or are of another hand-over.",
+      same: "This workbook is as it was handed over.",
+      changed: (changes: number) =>
+        `Otherwise than handed over: ${count(changes, { one: "place", other: "places" })}`,
+      change: (place: string, what: string, was: string, is: string) =>
+        `${place} (${what}): handed over ${was || "blank"}, now ${is || "blank"}`,
+      more: (left: number) => `and ${left} more`,
+    },
     heading: "Summary",
     byRecord: "By record",
     record: "Record",

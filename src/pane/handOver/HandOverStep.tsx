@@ -11,10 +11,11 @@ import { useText } from "../../report/text";
 import { CountChips } from "../CountChips";
 import { useLocale } from "../locale";
 import type { StepProps } from "../shared";
+import { Compare } from "./Compare";
 import { MakeFolder } from "./MakeFolder";
 
 /** What the records come to: counts by record, what is open, which instruments were used. */
-export default function HandOverStep({ host, book, work, read }: StepProps): ReactElement {
+export default function HandOverStep({ host, book, work, read, go }: StepProps): ReactElement {
   const messages = useText();
   const text = messages.handOver;
   const locale = useLocale();
@@ -99,6 +100,7 @@ export default function HandOverStep({ host, book, work, read }: StepProps): Rea
         {text.updatePunch}
       </Button>
       <MakeFolder host={host} work={work} />
+      <Compare report={report} work={work} go={go} />
       <Box component="section" aria-labelledby="by-record">
         <Typography id="by-record" variant="h3">
           {text.byRecord}
