@@ -20,8 +20,8 @@ export default defineConfig({
     maxWorkers: "100%",
     projects: [
       project("unit", ["tests/**/*.test.{ts,tsx}"], { exclude: files(OTHER), isolate: false }),
-      project("host", files(HOST)),
-      project("cli", files(["cli"])),
+      project("host", files(HOST), { isolate: false }),
+      project("cli", files(["cli"]), { isolate: false }),
       project("browser", files(["browser"]), {
         globalSetup: "tests/browser/serveBench.ts",
         hookTimeout: 400_000,

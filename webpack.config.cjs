@@ -3,6 +3,7 @@ const { resolve } = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
+const MinimizerPlugin = require("minimizer-webpack-plugin");
 
 const functionsFolder = resolve(__dirname, "src/functions");
 /** Every worksheet function: a file that declares one says so in its docstring. */
@@ -44,6 +45,8 @@ module.exports = async (env, { mode = "production" }) => ({
       },
     ],
   },
+  // A fifth of the time that the minifier takes which webpack comes with, to the same size.
+  optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify })] },
   performance: { hints: false },
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
