@@ -4,7 +4,11 @@ import { fileURLToPath } from "node:url";
 import { MANIFEST } from "../handover/manifest";
 import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
+import { daySerial, serialDay } from "../quantities/dates";
+import { today } from "../quantities/today";
+import { keyIds, rowKey } from "../records/kind";
 import { reportHtml } from "../report/html";
+import { cellAddress } from "../sheets/address";
 import { buildBook, buildWords } from "./buildBook";
 import { checkFile } from "./checkFile";
 import { ruleTitle } from "./checkJob";
@@ -14,11 +18,22 @@ import { handOver, handoverWords } from "./handover";
 import { intakeBook, takenWords } from "./intakeBook";
 import { matrixTable } from "./matrixTable";
 import { progress } from "./progress";
+import { repairBook } from "./repairBook";
 import { screenOf, wrap } from "./screen";
 import { summaryLines } from "./terminal";
 
 const SAMPLES = `${relative(".", fileURLToPath(new URL("../../sample-workbooks", import.meta.url)))}/`;
 const NAME = "harbour-substation";
+/** The export of a retest, and the repair before it: of the door that fails the earth continuity test. */
+const RETEST = "retest/harbour-24-earthing-retest.csv";
+const FAILED = { kind: "earthing", row: "=H07 · Door", column: "reading" };
+const REPAIR = {
+  cause: "Paint under the washers of the door's earth strap (invented)",
+  work: "Earth connection",
+  done: "Strap taken off, both faces cleaned and greased, bolts tightened (invented)",
+  by: "Crew 2 (invented)",
+} as const;
+const REPAIRED_ON = "2026-11-10";
 
 type Taken = Awaited<ReturnType<typeof intakeBook>>;
 
@@ -32,13 +47,15 @@ export async function demo(folder: string): Promise<string> {
   const page = `${folder}/${NAME}.html`;
   const handover = `${folder}/handover`;
   const screen = screenOf();
-  const bar = progress(5);
+  const bar = progress(6);
   bar.step(text.building);
   rmSync(built, { force: true });
   clearHandover(handover);
   const made = await buildBook(`${SAMPLES}${NAME}.lineup.json`, built);
   bar.step(text.placing);
   const taken = await intakeBook(built, exportsIn(folder), book, { replace: false });
+  bar.step(text.repairing);
+  const repaired = await repairAndRetest(taken, book, folder);
   bar.step(text.checking);
   const report = await checkFile(book);
   bar.step(text.writing);
@@ -56,6 +73,7 @@ export async function demo(folder: string): Promise<string> {
     commandLineFor("en").wrote(built),
     "",
     ...takenInShort(taken, screen.width),
+    ...repaired.map((line) => wrap(line, screen.width)),
     "",
     matrixTable(report, results, screen),
     "",
@@ -72,6 +90,28 @@ export async function demo(folder: string): Promise<string> {
     text.page(page),
     text.report(`${handover}/report.pdf`),
   ].join("\n");
+}
+
+/** Reopens the record that failed after its repair, and takes the retest in. */
+async function repairAndRetest(taken: Taken, book: string, folder: string): Promise<string[]> {
+  const placed = taken.flatMap(({ placement }) => placement.placed);
+  const failed = placed.find(
+    ({ table: { kind, rows }, row, column }) =>
+      kind.id === FAILED.kind &&
+      column === FAILED.column &&
+      rowKey(rows[row] ?? {}, keyIds(kind)) === FAILED.row,
+  );
+  if (!failed) return [];
+  const { table, row } = failed;
+  const cell = `${table.table.sheet}!${cellAddress(table.table, row, table.at.get(FAILED.column) ?? 0)}`;
+  // Nobody has repaired anything on a day that has not come.
+  const date = serialDay(Math.min(daySerial(REPAIRED_ON), today()));
+  const words = await repairBook(book, cell, book, { ...REPAIR, date });
+  const name = RETEST.replace(/^.*\//, "");
+  copyFileSync(`${SAMPLES}${RETEST}`, `${folder}/${name}`);
+  const retest = await intakeBook(book, [`${folder}/${name}`], book, { replace: false });
+  const { intake } = commandLineFor("en");
+  return [words, ...retest.flatMap((one) => takenWords(one, intake).split("\n").slice(0, 1))];
 }
 
 /** The exports, copied beside the workbook that they go into, as a job has them. */

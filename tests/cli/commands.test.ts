@@ -248,6 +248,25 @@ test("the demo prints the matrix and the findings and names what it wrote", asyn
   expect(out).toMatch(/^Contacts .*1F/m);
   expect(out).toMatch(/^Findings: \d+ stop, \d+ query/m);
   expect(out.split("\n").filter((line) => line.length > 80 && !line.includes(at("")))).toEqual([]);
+  // One record failed, was repaired and tested again, and the hand-over tells all three.
+  const { repairs, history } = JSON.parse(
+    readFileSync(at(join("demo", "handover", "records.json")), "utf8"),
+  );
+  expect(repairs).toMatchObject([
+    {
+      panel: "=H07",
+      found: "Drop V 14.2; Fail",
+      work: "Earth connection",
+      left: "Drop V 0.236; Pass",
+    },
+  ]);
+  expect(history).toContainEqual(
+    expect.objectContaining({
+      row: "=H07 · Door",
+      value: 14.2,
+      source: "harbour-4-earthing.csv line 25",
+    }),
+  );
   for (const name of [
     "harbour-substation.xlsx",
     "harbour-substation.html",

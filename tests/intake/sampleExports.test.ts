@@ -1,12 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { placeReadings } from "../../src/intake/place/placeReadings";
 import { readExport } from "../../src/intake/table/readExport";
+import { takeIn } from "../../src/intake/takeIn";
 import { evaluate } from "../../src/records/evaluate";
 import { keyIds, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
 import { sampleLineup } from "../support/lineups";
-import { sampleExports, sampleFile } from "../tools/sampleExports";
+import { sampleBook, TODAY } from "../support/sampleIntake";
+import { RETEST, retestExport, sampleExports, sampleFile } from "../tools/sampleExports";
 
 const lineup = sampleLineup();
 const texts = sampleExports(lineup);
@@ -38,6 +40,24 @@ describe.each(names)("%s", (name) => {
     expect(sampleFile(name)).toBe(texts[name]);
     expect(texts[name]).toMatch(/^# Invented data: no such site/);
   });
+});
+
+test("the retest of the demo is the file that is committed", () => {
+  expect(sampleFile(RETEST)).toBe(retestExport());
+});
+
+test("in the workbook that knows its lineup all of a sheet's lines are placed, with the whole name of its crew", () => {
+  const book = sampleBook("harbour-substation");
+  const take = (name: string) =>
+    takeIn(book, [{ name, content: texts[name] ?? "" }], { replace: false }, TODAY);
+  for (const name of ["harbour-4-earthing.csv", "harbour-22-mechanisms.csv"]) {
+    const intake = take(name);
+    if (!intake.ok) throw new Error(intake.reason);
+    expect(intake.taken[0]?.placement.unplaced).toEqual([]);
+    const people = intake.cells.filter(({ column }) => column === "by").map(({ value }) => value);
+    expect(people.length).toBeGreaterThan(5);
+    expect(new Set(people)).toEqual(new Set(["Crew 2 (invented)"]));
+  }
 });
 
 test("three shapes are recognised", () => {

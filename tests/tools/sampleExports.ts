@@ -728,6 +728,23 @@ export const sampleExports = (lineup: Lineup): Readonly<Record<string, string>> 
   ),
 });
 
+/** The retest of the door of =H07 after its repair, which the demo takes in after the others. */
+export const RETEST = "retest/harbour-24-earthing-retest.csv";
+export const retestExport = (): string =>
+  `${[
+    `# ${INVENTED}`,
+    "Test,Earth continuity",
+    "Date,2026-11-10",
+    "Tested by,Crew 2 (invented)",
+    "Instrument,EB-1",
+    "",
+    "Panel or section,Earthed part,Test current (A),Drop (mV)",
+    "=H07,Door,100,236",
+  ].join("\r\n")}\r\n`;
+
 if (process.argv[1] === fileURLToPath(import.meta.url))
-  for (const [name, text] of Object.entries(sampleExports(sampleLineup())))
+  for (const [name, text] of Object.entries({
+    ...sampleExports(sampleLineup()),
+    [RETEST]: retestExport(),
+  }))
     writeFileSync(new URL(name, folder), text);

@@ -215,13 +215,17 @@ const namingFact = (
 const withoutBy = (name: string): string => {
   const words = name.split(" ");
   const from = words.findIndex((word) => !sensesOf(word).senses.has("by"));
-  return from > 0 ? words.slice(from).join(" ") : name;
+  // A crew goes by its number alone nowhere.
+  return from > 0 && !/^\d/.test(words[from] ?? "") ? words.slice(from).join(" ") : name;
 };
 
-/** Whether a value can be what a column takes: a name has no figures, and an answer is a word of its list. */
+/** A crew by its number: `Crew 2 (night shift)`. */
+const CREW = /^\p{L}{3,} \d{1,2}(?: \([^()\d]*\))?$/u;
+
+/** Whether a value can be what a column takes: a name has no figures but a crew's number, and an answer is a word of its list. */
 const canBe = (value: string, { id, accepts }: Column): boolean =>
   id === "by"
-    ? !/\d/.test(value)
+    ? !/\d/.test(value) || CREW.test(value.trim())
     : id === "instrument" && /[;|]/.test(value)
       ? false
       : accepts?.type !== "list" || listWord(value, accepts) !== undefined;

@@ -32,7 +32,9 @@ export const splitTitle = memoizeText((title): { readonly name: string; readonly
     if (unit !== undefined) return { name, unit };
   }
   const alone = unitCalled(text.replace(/^[([]|[)\]]$/g, ""));
-  return alone !== undefined && !/^[a-z]$/i.test(text) ? { name: "", unit: alone } : { name: text };
+  if (alone !== undefined && !/^[a-z]$/i.test(text)) return { name: "", unit: alone };
+  // A header of ours may have its unit within: "Closing coil worked at V, low".
+  return { name: text, unit: OWN_HEADERS.get(text)?.unit };
 });
 
 const tidy = (title: string) => title.slice(0, 200).trim().replace(/\s+/g, " ");

@@ -140,6 +140,7 @@ export const commandLine = {
     caution: "Gearproof evaluates records; it never says that equipment is safe to energize.",
     building: "building the record workbook",
     placing: "placing the readings of the exports",
+    repairing: "reopening a record that was repaired, and placing its retest",
     checking: "checking",
     writing: "writing the page",
     handingOver: "making the hand-over",
