@@ -57,6 +57,7 @@ export const headAt = (
   const [first] = rows;
   // A remark such as "# Made up for a trial" is no title, whatever words stand in it.
   if (!first || /^#\s*\S/.test(first.cells[0] ?? "") || isFactLine(first.cells)) return undefined;
+  if (areAnswers(first.cells)) return undefined;
   const most = titleLinesAt(rows, options);
   const of = (from: number, to: number) => headOf(rows.slice(from, to), rows[to], options);
   let best: Head | undefined =

@@ -1,3 +1,4 @@
+import { isAnswer } from "../cells/listWord";
 import { ahead } from "../text/ahead";
 import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, wholeRow } from "../text/textCells";
@@ -217,7 +218,7 @@ const titlesAt = (
   filled: number,
 ): readonly LayoutPart[] | undefined => {
   const { all, options, block, pending, shared } = reading;
-  if (filled <= 1 || !mayBeTitles(row.cells) || isUnder(block.head, row.cells)) return undefined;
+  if (filled <= 1 || !mayBeTitles(row.cells) || isLineOf(block, row.cells)) return undefined;
   const lines = [row, ...Array.from({ length: HEAD_ROWS - 1 }, (_, at) => all.peek(at))].filter(
     (line) => line !== undefined,
   );
@@ -235,8 +236,10 @@ const titlesAt = (
   // Under the same titles the day, the tester and the instrument go on.
   const isShared = ({ line }: Fact) => shared.some((fact) => fact.line === line);
   const own = block.facts.filter((fact) => !places(fact) && !isShared(fact));
-  const above = isSame ? [...shared, ...own] : shared;
-  const goesOn = isSame && pending.every((line) => isKnownFact(line, names));
+  // Nor is anything new said where one table follows the other without a word between.
+  const isBare = pending.length === 0;
+  const above = isSame || isBare ? [...shared, ...own] : shared;
+  const goesOn = isBare || (isSame && pending.every((line) => isKnownFact(line, names)));
   return [
     entered(reading, {
       facts: [...above, ...facts],
@@ -248,6 +251,16 @@ const titlesAt = (
     }),
   ];
 };
+
+/** Whether a line without a number is one of its table: without its reading yet, or an answer where most lines have one, as in a checklist: `Clean and dry,OK,`. */
+const isLineOf = ({ head, sample }: Block, cells: readonly string[]): boolean =>
+  isUnder(head, cells) ||
+  cells.some((cell, at) => {
+    if (!isAnswer(cell)) return false;
+    const own = sample.flatMap((line) => line[at] || []);
+    return own.length > 1 && own.filter(isAnswer).length >= MOST_ANSWERS * own.length;
+  });
+const MOST_ANSWERS = 0.7;
 
 /** Whether a line says nothing but facts, or a place: under it what stood higher goes on. */
 const isKnownFact = ({ cells }: TextRow, names: (text: string) => boolean): boolean =>

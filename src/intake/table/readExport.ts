@@ -9,6 +9,7 @@ import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";
 import { findDelimiter, partedBy, take } from "./findDelimiter";
 import { firstHead, LOOK_ROWS } from "./head";
+import { heldInLog } from "./heldInLog";
 import { readRows } from "./readRows";
 
 /**
@@ -27,9 +28,18 @@ export const readExport = (content: string, options: ExportOptions): Result<Expo
   const delimiter = findDelimiter(text, options, layoutOptions(options));
   const written = () => partedBy(text, delimiter.value);
   const parted = partedCells(take(written(), LOOK_ROWS));
-  const rows = parted ? () => parted(written()) : written;
-  const form = formOf(rows, options);
+  const apart = parted ? () => parted(written()) : written;
+  const form = formOf(apart, options);
+  const rows = form ? apart : withHeld(apart, options);
   return form ? readRows(() => form, delimiter, options) : readRows(rows, delimiter, options);
+};
+
+/** Rows of a log with the names that are written once above several tests. */
+const withHeld = (rows: () => Iterable<TextRow>, options: ExportOptions) => {
+  const first = take(rows(), LOOK_ROWS);
+  const how = layoutOptions(options);
+  const hold = options.knows && heldInLog(first, firstHead(first, how), how);
+  return hold ? () => hold(rows()) : rows;
 };
 
 /** Forms are no longer than this; whatever is, is a table. */

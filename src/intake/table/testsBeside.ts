@@ -19,17 +19,25 @@ const MOST = 0.7;
 const MOST_TESTS = 40;
 
 /** The column that names the test of each line, where a table's first lines are of several. */
-export const testsBeside = (table: Block): TestsBeside | undefined => {
-  const titles = table.head.texts.at(-1) ?? [];
+export const testColumn = (
+  titles: readonly string[],
+  sample: Block["sample"],
+): number | undefined => {
   const index = titles.findIndex((title, at) => {
     const { senses } = sensesOf(title);
     if (!senses.has("test") || senses.has("item")) return false;
-    const names = new Set(table.sample.flatMap((cells) => cells[at]?.trim() || []));
+    const names = new Set(sample.flatMap((cells) => cells[at]?.trim() || []));
     const kinds = [...names].map((name) => [...kindsNamed(name).keys()].join());
     const known = kinds.filter((kind) => kind !== "");
     return new Set(known).size > 1 && known.length >= MOST * names.size;
   });
-  return index < 0 ? undefined : { index, table, blocks: new Map() };
+  return index < 0 ? undefined : index;
+};
+
+/** A table whose lines are of several tests, to be read by these. */
+export const testsBeside = (table: Block): TestsBeside | undefined => {
+  const index = testColumn(table.head.texts.at(-1) ?? [], table.sample);
+  return index === undefined ? undefined : { index, table, blocks: new Map() };
 };
 
 /** The block of the test that a line names, made where it is met first. */

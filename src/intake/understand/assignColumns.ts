@@ -1,7 +1,7 @@
 import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
 import { tellsOutcome } from "../rows/tellsOutcome";
-import type { Sense } from "../words/senses";
+import { type Sense, sensesOf } from "../words/senses";
 import type { Says } from "../words/titles";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
 import { hasOperations } from "./kindShape";
@@ -250,16 +250,44 @@ export const partsAcross = (
 ): Across["parts"] => {
   const found = columns.flatMap(({ index, title, cells }): [number, string][] => {
     const { text } = title;
-    if (text === "" || hasOperations(kind) || title.unknown > 1 || cells.numeric < 0.5) return [];
+    if (text === "" || hasOperations(kind) || cells.numeric < 0.5) return [];
+    const said = title.unknown > 1 ? undefined : partNamed(places, text);
+    const part = said ?? partBeside(places, text);
+    if (part !== undefined) return [[index, part]];
+    if (title.unknown > 1) return [];
     const named = placesNamed(places, text);
     const parts = new Set(named.map(({ part }) => part));
-    if (parts.size === 1) return [[index, [...parts][0] ?? ""]];
     // One in each panel, called after it: "CB frame".
     const objects = new Set(named.map(({ object }) => object));
     return parts.size > 1 && objects.size === named.length ? [[index, text]] : [];
   });
   return new Set(found.map(([, part]) => part)).size > 1 ? new Map(found) : new Map();
 };
+
+/** The one part that a text names, in whichever panels. */
+const partNamed = (places: KnownKind["places"], text: string): string | undefined => {
+  const parts = new Set(placesNamed(places, text).map(({ part }) => part));
+  return parts.size === 1 ? [...parts][0] : undefined;
+};
+
+/** The same beside words that say what was read of it, in one language or two: `Drop door / Caída puerta`. */
+const partBeside = (places: KnownKind["places"], title: string): string | undefined => {
+  const found = title.split(" / ").flatMap((text) => {
+    const words = text.split(" ");
+    const others = words.filter(
+      (word) => ![...sensesOf(word).senses].some((sense) => READ.has(sense)),
+    );
+    const isBeside = others.length > 0 && others.length < words.length;
+    return isBeside ? (partNamed(places, others.join(" ")) ?? []) : [];
+  });
+  return new Set(found).size === 1 ? found[0] : undefined;
+};
+
+/** What is read of a part. */
+const READ: ReadonlySet<Sense> = new Set<Sense>([
+  ...(["resistance", "insulation", "drop", "voltage", "reading", "measured"] as const),
+  ...(["torque", "applied"] as const),
+]);
 
 /** A column whose title says no more than where something was read has the reading of its kind. */
 const acrossScore = (

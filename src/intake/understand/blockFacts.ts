@@ -9,6 +9,7 @@ import { anyWord } from "../words/phrases";
 import { plainWords } from "../words/plainWords";
 import { readStage } from "../words/readStage";
 import { type Sense, sensesOf } from "../words/senses";
+import { withoutWave } from "../words/wave";
 import { entriesOf } from "./assignColumns";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
 import { hasOperations } from "./kindShape";
@@ -32,7 +33,7 @@ const ALONE = { letters: new Set<string>(), ends: "", objectOf: () => undefined 
 const keySense = (key: string): TitleSense => {
   const title = titleSense(key, ALONE);
   if (title.senses.size > 0 || title.unit === undefined || key.length < LEAST_WORD) return title;
-  const { senses, words, unknown } = sensesOf(key);
+  const { senses, words, unknown } = sensesOf(withoutWave(key));
   return unknown === 0 ? { ...title, senses, words } : title;
 };
 const LEAST_WORD = 4;

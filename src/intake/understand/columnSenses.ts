@@ -222,6 +222,8 @@ export const COLUMN_SENSES: ColumnSenses = {
         "closing low voltage",
         "closing minimum voltage",
         "control closing low voltage",
+        "control closing pickup voltage",
+        "control closing pickup minimum voltage",
       ),
     },
     closingHigh: {
@@ -245,6 +247,8 @@ export const COLUMN_SENSES: ColumnSenses = {
         "control opening low voltage",
         "opening tripping trip low",
         "control low",
+        "control opening pickup voltage",
+        "control opening pickup minimum voltage",
       ),
     },
     openingHigh: {
@@ -450,6 +454,7 @@ export const COLUMN_SENSES: ColumnSenses = {
     },
     sheathApplied: {
       any: s(
+        "sheath",
         "sheath voltage",
         "sheath applied",
         "sheath voltage applied",
@@ -457,7 +462,7 @@ export const COLUMN_SENSES: ColumnSenses = {
         "sheath withstand",
       ),
     },
-    sheathHeld: { any: s("sheath held", "sheath time") },
+    sheathHeld: { any: s("sheath", "sheath held", "sheath time") },
     applied: {
       any: s(
         "voltage",

@@ -104,7 +104,7 @@ export const interpret = (
       said.some(({ field }) => outcomes.has(field)));
   if (!isTold) return undefined;
   const facts = [...said, ...placesOver(block, known, knows, { naming, facts: said, assigned })];
-  const placed = placedShare(block, known, naming, facts, assigned);
+  const placed = placedShare(block, known, { naming, facts, assigned }, knows.objectOf);
   const unused = measured.filter(
     (seen) => !taken.has(seen.index) && seen !== elapsed?.seen && isMeasured(seen),
   );
@@ -276,9 +276,8 @@ const placesOver = (
 const placedShare = (
   { rows }: SeenBlock,
   { places, direct }: KnownKind,
-  naming: readonly Naming[],
-  facts: readonly Written[],
-  assigned: Assignment["assigned"],
+  { naming, facts, assigned }: Pick<Interpretation, "naming" | "facts" | "assigned">,
+  objectOf: Knowledge["objectOf"],
 ): number | undefined => {
   const across = [...new Set(assigned.flatMap(({ says }) => says.object ?? says.part ?? []))];
   const indices = naming.flatMap(({ field, index }) => (PLACES.has(field) ? index : []));
@@ -289,13 +288,19 @@ const placedShare = (
   const lines = rows.map((cells) => [...fixed, ...indices.flatMap((index) => cells[index] || [])]);
   const named = lines.filter((names) => names.length > 0);
   if (named.length === 0 && across.length === 0) return undefined;
-  const isAmong = (all: KnownKind["places"], names: readonly string[]) => {
+  const isAmong = (all: KnownKind["places"], names: readonly string[], find = placesNamed) => {
     let left = all;
-    for (const name of names) left = placesNamed(left, name);
+    for (const name of names) left = find(left, name);
     return left.length > 0;
   };
+  // A panel may be called by its name, and not by its designation.
+  const called = (all: KnownKind["places"], name: string) => {
+    const named = placesNamed(all, name);
+    const own = named.length === 0 ? objectOf(name) : undefined;
+    return own === undefined ? named : all.filter(({ object }) => object === own);
+  };
   const known = (names: readonly string[]) =>
-    isAmong(direct, names) ? 1 : isAmong(places, names) ? BESIDE : 0;
+    isAmong(direct, names) ? 1 : isAmong(places, names, called) ? BESIDE : 0;
   const all =
     across.length === 0
       ? named

@@ -8,6 +8,10 @@ export interface NameToken {
 
 const WITH_FIGURE = /[\p{L}\p{N}]*\p{N}[\p{L}\p{N}]*/gu;
 
+/** The circuits of current transformers, as a test of their loops has them in its name, are such a part too. */
+const asCircuits = (token: NameToken): NameToken =>
+  token.senses.includes("loopcheck") ? { ...token, senses: [...token.senses, "ct"] } : token;
+
 /**
  * The words of a name, those with figures whole: `Q0 of J03` has `q0` and `j03`.
  *
@@ -19,7 +23,7 @@ export const nameTokens = (text: string): NameToken[] => {
   const words = sensesOf(plain.replace(WITH_FIGURE, " ")).words.filter(
     ({ text: word, senses }) => senses.length > 0 || !isFiller(word),
   );
-  return [...words, ...figures];
+  return [...words.map(asCircuits), ...figures];
 };
 
 /** Whether a word is written so in a name, and whether one there speaks of the same. */

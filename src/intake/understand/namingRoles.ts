@@ -46,7 +46,7 @@ export const namingRoles = (
 ): Naming[] => {
   const ids = new Set(kinds.map(({ kind }) => kind.id));
   const naming = columns.flatMap((seen) => {
-    const role = roleOf(seen, known, ids);
+    const role = roleOf(seen, known, ids, objectOf);
     return role ? [role] : [];
   });
   return withTitled(underPanels(oneEach(naming), columns, objectOf), columns);
@@ -59,6 +59,7 @@ const roleOf = (
   seen: SeenColumn,
   known: KnownKind,
   ids: ReadonlySet<string>,
+  objectOf: Knowledge["objectOf"],
 ): Naming | undefined => {
   const texts = [...new Set(seen.cells.texts)];
   if (texts.length === 0) return undefined;
@@ -69,7 +70,9 @@ const roleOf = (
     isNumbers: texts.every((text) => /^[-+<>]?[\d.,\s]+$/.test(text)),
   };
   const found =
-    pointIn(about) ?? phaseIn(about) ?? (isUnnamed(about) ? undefined : nameIn(about, ids));
+    pointIn(about) ??
+    phaseIn(about) ??
+    (isUnnamed(about) ? undefined : nameIn(about, ids, objectOf));
   return found && { index: seen.index, ...found };
 };
 
@@ -127,6 +130,7 @@ const isUnnamed = ({ seen: { title }, isNumbers }: About): boolean =>
 const nameIn = (
   { seen: { title }, known, texts }: About,
   ids: ReadonlySet<string>,
+  objectOf: Knowledge["objectOf"],
 ): Found | undefined => {
   const stages = known.byStage ? share(texts, (text) => readStage(text) !== undefined) : 0;
   const operations = hasOperations(known.kind) ? share(texts, isOperation) : 0;
@@ -138,8 +142,22 @@ const nameIn = (
     foundAs("stage", stages, 0.8) ??
     foundAs("operation", operations, 0.8) ??
     foundAs(isObjects(texts, known) ? "object" : "part", places) ??
+    foundAs(
+      "object",
+      share(texts, (text) => isCalled(text, known, objectOf)),
+    ) ??
     foundAs("test", tests, 0.8)
   );
+};
+
+/** Whether a text is what the lineup calls a panel that the records are of: `Feeder pumps` for +J03. */
+const isCalled = (
+  text: string,
+  { places }: KnownKind,
+  objectOf: Knowledge["objectOf"],
+): boolean => {
+  const own = objectOf(text);
+  return own !== undefined && places.some(({ object }) => object === own);
 };
 
 /** Texts that are all parts or panels of the records are no phases, though they may look like some. */

@@ -43,9 +43,9 @@ export const placesOf = (
   return [...places.values()];
 };
 
-/** A word that says no more than that a circuit is meant, as in "close circuit". */
+/** A word that says no more than that a circuit is meant, as in "close circuit", "CT leads". */
 const isCircuit = ({ senses }: NameToken): boolean =>
-  senses.length > 0 && senses.every((sense) => sense === "circuits" || sense === "circuit");
+  senses.some((sense) => sense === "circuits" || sense === "circuit" || sense === "wiring");
 
 /** No name of a panel and its part is longer. */
 const LONGEST_NAME = 100;

@@ -244,9 +244,9 @@ export const measuresIn = (text: string) => {
 const UNMISTAKABLE = "kV|mV|mA|µA|[TGMkmµ]Ω|°[CF]|[kMh]Pa|N·?m";
 const BEFORE = new RegExp(`^(${UNMISTAKABLE})\\s(?=\\p{L}{2})`, "u");
 
-/** The same, or volts, between two words that are no phase's: `Lowest V trip coil worked`. */
+/** The same, or volts, between two words that are no phase's: `Lowest V trip coil worked`, `Coil worked at V low`. */
 const BETWEEN = new RegExp(
-  `(?<=\\p{Ll}{3}\\s)(?<!\\b(?:phases?|poles?|fases?|polos?|p[ôo]les?|leiter)\\s)(V|${UNMISTAKABLE})\\s(?=\\p{L}{3})`,
+  `(?<=\\p{Ll}{2}\\s)(?<!\\b(?:[Pp]hases?|[Pp]oles?|[Ff]ases?|[Pp]olos?|[Pp][ôo]les?|[Pp]ol|[Ll]eiter)\\s)(V|${UNMISTAKABLE})\\s(?=\\p{L}{3})`,
   "u",
 );
 

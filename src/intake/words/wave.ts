@@ -2,8 +2,8 @@ import { withoutPressureMark } from "./pressureMark";
 
 /** What stands after a unit of voltage or current and says its wave, in the languages of exports. */
 const WORDS: readonly (readonly [wave: "AC" | "DC", pattern: string])[] = [
-  ["AC", "AC|a\\.c\\.?|CA|r\\.?m\\.?s\\.?|eff?\\.?|eficaz|efficaces?|effektiv"],
-  ["DC", "DC|CC|d\\.c\\.?"],
+  ["AC", "AC|a\\.c\\.?|CA|c\\. ?a\\.?|r\\.?m\\.?s\\.?|eff?\\.?|eficaz|efficaces?|effektiv"],
+  ["DC", "DC|CC|d\\.c\\.?|c\\. ?c\\.?"],
 ];
 const ANY = WORDS.map(([, pattern]) => pattern).join("|");
 

@@ -128,6 +128,7 @@ export const de: Language = {
   footers: ["seite \\d"],
   headings: ["feld"],
   senses: {
+    low: ["niedrig", "unten"],
     operatingtime: ["einschaltzeit", "ausschaltzeit", "einzeit", "auszeit"],
     curve: ["kurve", "verlauf"],
     panel: [
@@ -174,7 +175,7 @@ export const de: Language = {
       "einbauort",
     ],
     part: ["teil", "bauteil", "komponente"],
-    breaker: ["leistungsschalter", "schalter", "ls", "vakuumschalter"],
+    breaker: ["hauptkontakte", "leistungsschalter", "schalter", "ls", "vakuumschalter"],
     cable: ["kabel", "kabelanlage"],
     lug: ["kabelschuh", "kabelschuhe", "endverschluss", "endverschlüsse"],
     joint: [
@@ -292,6 +293,12 @@ export const de: Language = {
     unit: ["einheit", "einheiten", "maßeinheit"],
     resistance: ["widerstand", "wid", "riso", "r iso", "rso"],
     insulation: [
+      "leiter gegen schirm",
+      "ader gegen schirm",
+      "leiter schirm",
+      "ader schirm",
+      "leiter gegen erde",
+      "ader gegen erde",
       "isolation",
       "iso",
       "riso",
@@ -301,6 +308,7 @@ export const de: Language = {
       "isolationswiderstand",
     ],
     contact: [
+      "hauptkontakte",
       "kontakt",
       "übergang",
       "durchgang",
@@ -346,7 +354,14 @@ export const de: Language = {
     applied: ["aufgebracht", "eingestellt", "angelegt", "ist", "eingespeist", "angezogen mit"],
     measured: ["mess", "gemessen", "messwert", "ist", "istwert"],
     reading: ["wert", "messwert", "ablesung", "anzeige"],
-    marked: ["markiert", "gekennzeichnet", "markierung"],
+    marked: [
+      "farbmarkierung",
+      "lackmarkierung",
+      "farbstrich",
+      "markiert",
+      "gekennzeichnet",
+      "markierung",
+    ],
     again: ["nachgeprüft", "nachkontrolle", "kontrolle", "nachgezogen", "kontrolliert"],
     control: [
       "steuer",

@@ -303,6 +303,8 @@ export const en: Language = {
     ],
     part: ["part", "device", "component", "portion", "piece"],
     breaker: [
+      "main contacts",
+      "resistance of main contacts",
       "brkr",
       "brk",
       "brkrs",
@@ -557,6 +559,16 @@ export const en: Language = {
       "rx",
     ],
     insulation: [
+      "core to screen",
+      "core screen",
+      "conductor to screen",
+      "conductor screen",
+      "core to sheath",
+      "phase to screen",
+      "core to earth",
+      "core to ground",
+      "conductor to earth",
+      "conductor to ground",
       "insulation",
       "ir",
       "megger",
@@ -565,6 +577,8 @@ export const en: Language = {
       "dielectric resistance",
     ],
     contact: [
+      "main contacts",
+      "resistance of main contacts",
       "contact",
       "contacts",
       "contact resistance",
@@ -1166,6 +1180,7 @@ export const en: Language = {
     lighting: ["lighting", "light", "lamp", "illumination", "lights", "lamps", "lts"],
     circuits: [
       "circuits",
+      "leads",
       "current circuits",
       "voltage circuits",
       "circuit wiring",

@@ -1,0 +1,179 @@
+import { expect, test } from "vitest";
+import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
+import { book, placed, TODAY } from "../support/mesaIntake";
+
+/**
+ * Ways to lay exports out that came up later, each in two hands, for the sample lineup by American practice
+ * (all invented). What belongs where follows from the text itself.
+ */
+
+test.each([
+  ["Panel;Cable;Phase", "Conductor-screen 5 kV;Screen (MΩ);Screen kV DC;Screen min"],
+  ["Feld;Kabel;Leiter", "Ader gegen Schirm bei 5 kV;Mantel (MΩ);Mantel kV DC;Mantel min"],
+])("a cable's core to its screen, and the screen by units alone: %s", (names, readings) => {
+  const found = placed("cable.csv", [
+    `${names};${readings}`,
+    "52-F1;C1;L1;410 GΩ;220;5;1",
+    "52-F1;C1;L2;395 GΩ;240;5;1",
+    "52-F1;C1;L3;402 GΩ;235;5;1",
+  ]);
+  expect(found).toContain("cable 52-F1 C1 B insulationRead=395000");
+  expect(found).toContain("cable 52-F1 C1 C sheathRead=235");
+  expect(found).toContain("cable 52-F1 C1 A sheathApplied=5");
+  expect(found).toContain("cable 52-F1 C1 A sheathHeld=1");
+  expect(found).toContain("cable 52-F1 C1 A testVoltage=5000");
+});
+
+test.each([
+  "Breaker;Close coil min V works;Trip coil operates at V lowest;Spring charge (s)",
+  "Schalter;Einschaltspule arbeitet ab V niedrig;Auslösespule arbeitet ab V niedrig;Federaufzug (s)",
+])("volts among the words of a title: %s", (titles) => {
+  const found = placed("mechanism.csv", [titles, "52-F1;88;61;7.4", "52-F2;86;60;7.6"]);
+  expect(found).toEqual([
+    "mechanism 52-F1 Breaker 52 charged=7.4",
+    "mechanism 52-F1 Breaker 52 closingLow=88",
+    "mechanism 52-F1 Breaker 52 openingLow=61",
+    "mechanism 52-F2 Breaker 52 charged=7.6",
+    "mechanism 52-F2 Breaker 52 closingLow=86",
+    "mechanism 52-F2 Breaker 52 openingLow=60",
+  ]);
+});
+
+test("lines of answers in a matrix of checks are no titles, blank cells and n/a among them", () => {
+  const found = placed("functions.csv", [
+    "Function tests (made up)",
+    "Item,52-F1,52-F2,52-F3",
+    "Closes and opens locally,OK,OK,OK",
+    "Closes and opens remotely,OK,,n/a",
+    "Mechanical trip opens,OK,Not OK,OK",
+    "Heating and lighting work,,OK,OK",
+  ]);
+  expect(found).toHaveLength(10);
+  expect(found).toContain("function 52-F3 Closes and opens remotely state=Not applicable");
+  expect(found).toContain("function 52-F2 Mechanical trip opens state=Not OK");
+  expect(found).toContain("function 52-F2 Heating and lighting work state=OK");
+});
+
+test("lines of answers of a list of checks are no titles", () => {
+  const found = placed("checks.csv", [
+    "Funktionsprüfung (erfunden)",
+    "Feld;Prüfpunkt;Ergebnis;Bemerkung",
+    "52-F1;Closes and opens locally;i.O.;",
+    "52-F1;Closes and opens remotely;n.i.O.;Ader vertauscht",
+    "52-F1;Heating and lighting work;;",
+    "52-F2;Closes and opens locally;i.O.;",
+    "52-F2;Heating and lighting work;i.O.;",
+  ]);
+  expect(found).toContain("function 52-F1 Closes and opens remotely state=Not OK");
+  expect(found).toContain("function 52-F2 Heating and lighting work state=OK");
+  expect(found).toHaveLength(5);
+});
+
+test.each([["CT leads"], ["CT wiring"], ["Circuitos de TC"], ["Current circuits"]])(
+  "the circuits of current transformers by another name: %s",
+  (circuit) => {
+    const found = placed("control.csv", [
+      "Control wiring insulation, 500 V DC (made up)",
+      "Cubicle,Circuit,MΩ",
+      "52-F1,Closing,520",
+      `52-F1,${circuit},830`,
+    ]);
+    expect(found).toContain("control 52-F1 Current circuits reading=830");
+  },
+);
+
+test("panels by the names that the lineup has for them, parts across in two languages", () => {
+  const found = placed("drops.csv", [
+    "Continuité de terre / Earth continuity (made up)",
+    "Courant d'essai : 100 A c.c.",
+    "Circuit / Circuito;Chute enveloppe / Drop enclosure (mV);Chute porte / Drop door (mV)",
+    "Feeder 1;31;210",
+    "Feeder 2;33;195",
+  ]);
+  expect(found).toContain("earthing 52-F1 Enclosure reading=0.031");
+  expect(found).toContain("earthing 52-F2 Door reading=0.195");
+  expect(found).toContain("earthing 52-F2 Door testCurrent=100");
+  expect(found).toHaveLength(8);
+});
+
+test("titles in two languages that name different parts name none", () => {
+  const found = placed("drops.csv", [
+    "Earth continuity (made up)",
+    "Panel;Drop door / Chute enveloppe (mV);Drop enclosure / Chute porte (mV)",
+    "52-F1;31;210",
+  ]);
+  expect(found).toEqual([]);
+});
+
+test.each([["Volts DC"], ["Test volts"], ["Volts d.c."]])("a label of volts: %s", (label) => {
+  const found = placed("ir.csv", [
+    "Insulation before hipot (made up)",
+    `Set:,MEG-1,${label}:,5000`,
+    "",
+    "Bus,A-G (GΩ),B-G (GΩ),C-G (GΩ)",
+    "Bus 1,448,344,563",
+  ]);
+  expect(found).toContain("insulation Bus 1 Busbar A-E before testVoltage=5000");
+});
+
+const TITLES = "Date,Where,Test,Phase,Reading,Unit,By";
+const LOG = [
+  "2026-05-11,Bus 1,Insulation before hipot 5 kV 1 min,A-G,42.8,GΩ,B. Oland",
+  ",,Insulation before hipot 5 kV 1 min,B-G,40.1,GΩ,B. Oland",
+  ",,AC hipot 36 kV 60 s,A-G,2.1,mA,B. Oland",
+  ",,AC hipot 36 kV 60 s,B-G,2.2,mA,B. Oland",
+  "2026-05-12,Bus 2,Insulation before hipot 5 kV 1 min,A-G,37.2,GΩ,B. Oland",
+  ",,AC hipot 36 kV 60 s,A-G,2.3,mA,B. Oland",
+];
+
+test("a panel that is written once above several tests holds for all of them", () => {
+  const found = placed("log.csv", [TITLES, ...LOG]);
+  expect(found).toContain("insulation Bus 1 Busbar B-E before reading=40100");
+  expect(found).toContain("withstand Bus 1 Busbar B current=2.2");
+  expect(found).toContain("withstand Bus 2 Busbar A current=2.3");
+  expect(found).toContain("withstand Bus 2 Busbar A applied=36");
+});
+
+test("the same in Spanish, the day and the panel beside each other", () => {
+  const found = placed("bitácora.csv", [
+    "Fecha;Celda;Ensayo;Fase;Lectura;Unidad",
+    "11/05/2026;52-F1;Resistencia de contactos 100 A;R;42,8;µΩ",
+    ";;Resistencia de contactos 100 A;S;40,1;µΩ",
+    ";;Aislamiento del cableado 500 V;;820;MΩ",
+    "12/05/2026;52-F2;Resistencia de contactos 100 A;R;37,2;µΩ",
+  ]);
+  expect(found).toContain("contact 52-F1 Breaker 52 B reading=40.1");
+  expect(found).toContain("contact 52-F2 Breaker 52 A reading=37.2");
+});
+
+test("a panel that is written once goes no further than the lines that follow it", () => {
+  const found = placed("log.csv", [TITLES, ...LOG.slice(0, 3), "", ...LOG.slice(3)]);
+  expect(found.filter((line) => line.endsWith("current=2.2"))).toEqual([]);
+  expect(found).toContain("withstand Bus 1 Busbar A current=2.1");
+  expect(found).toContain("withstand Bus 2 Busbar A current=2.3");
+});
+
+test("what stands over the first table goes on over a second right below it", () => {
+  const intake = takeIn(
+    book,
+    [
+      {
+        name: "relays.csv",
+        content: [
+          "Secondary injection (made up)",
+          "Date: 2026-03-26,,Tester: D. Pell,,Set: RTS-1",
+          "Cubicle,Relay,Element,Pickup (A),2x (s),5x (s)",
+          "52-M1,11-M1,51P,3.972,18.807,2.567",
+          "",
+          "Cubicle,Relay,Element,Pickup (A),10x (s)",
+          "52-M1,11-M1,51G,0.502,0.818",
+        ].join("\n"),
+      },
+    ],
+    NO_ANSWERS,
+    TODAY,
+  );
+  if (!intake.ok) throw new Error(intake.reason);
+  const by = intake.cells.filter(({ column, value }) => column === "by" && value === "D. Pell");
+  expect(by.map(({ source }) => source.line)).toEqual(expect.arrayContaining([4, 7]));
+});
