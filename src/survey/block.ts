@@ -27,6 +27,8 @@ export interface SurveyColumn {
   readonly computed: boolean;
   /** Whether most of its cells are numbers. */
   readonly numbers: boolean;
+  /** The columns that a bound is for, where it is not for all of them. */
+  readonly bounds?: readonly number[];
 }
 
 /** A bound that the workbook itself states, in its unit. */

@@ -24,6 +24,14 @@ const RATIO_OF_TIMES =
 const RANGE_FROM = /^(?:from|von|de|du|desde)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
 const RANGE_TO = /^(?:to|bis|à|au|hasta|até)(?![\p{L}\p{N}])(?:[\s([].*)?$/iu;
 
+/** What is read, as it is at the base temperature: "B @ 20 °C". */
+const AT_BASE = /^(\S.*?) ?(?:@|(?<= )(?:at|to|bei|à)) ?(?:20|40|60|68|104) ?°\s?[CF]?$/iu;
+
+const isAtBase = (title: string): boolean => {
+  const read = AT_BASE.exec(title)?.[1];
+  return read !== undefined && conceptOf(read) === undefined;
+};
+
 /** Titles that are known by their form. */
 const FORMS: readonly {
   readonly form: RegExp;
@@ -77,20 +85,31 @@ const EXPECTED = /expected|\bcalc|theor|erwartet|soll|attendu|théor|esperad|te�
 /** Words of what was measured, or is worked out of it. */
 export const MEASURED = /measured|medid[oa]|gemessen|mesuré|found|of the|worst|encontrad|المقاس/iu;
 
+/** What stands under a title that names the test alone, by its unit: what it is done at, or what is read. */
+const conceptOfTest = (unit: Unit): Concept => {
+  const { quantity } = unitSize(unit);
+  return quantity === "voltage" ? "voltage" : quantity === "time" ? "duration" : "reading";
+};
+
+/** What a title tells by its form alone. */
+const conceptOfForm = (title: string, unit: Unit | undefined): Concept | undefined =>
+  FORMS.find(({ form, needsUnit }) => form.test(title) && (unit !== undefined || !needsUnit))
+    ?.concept ?? (isAtBase(title) ? "corrected" : undefined);
+
 /** What a title says, where its unit does not contradict it. */
 export const conceptOfTitle = (written: string, unit: Unit | undefined): Concept | undefined => {
   const bound = boundInTitle(written);
   const title = (bound === undefined ? written : written.replace(bound, "")).slice(0, 300);
-  const formed = FORMS.find(
-    ({ form, needsUnit }) => form.test(title) && (unit !== undefined || !needsUnit),
-  );
-  if (formed) return formed.concept;
+  const formed = conceptOfForm(title, unit);
+  if (formed) return formed;
   const concept = conceptOf(title);
   if (isDuration(concept, unit, title)) return timeConcept(title);
   // The least voltage at which a breaker closes or opens is measured.
   if (concept === "minimum" && unit === "V" && operationIn([title]) !== undefined) return "reading";
   if (concept === undefined || unit === undefined) return concept;
   const isWound = concept === "primary" || concept === "secondary";
+  // "Ensayo (V)" and "Test kV" tell at what the test is done, and no reading.
+  if (concept === "test") return conceptOfTest(unit);
   // "Pri-Sec MΩ" is insulation.
   if (WORDS.includes(concept) || (isWound && classOf(unit).endsWith("resistance")))
     return "reading";

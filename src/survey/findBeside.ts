@@ -24,18 +24,26 @@ const CARRIED: readonly Concept[] = [
   "ratio",
 ];
 
+/** What tells columns apart; "A" beside "A-Gnd" is the same place. */
+const keyOf = (
+  column: SurveyColumn,
+  key: "panel" | "stage" | "position" | "operation",
+): string | undefined => (key === "position" ? column.position?.replace(/-E$/, "") : column[key]);
+
 /** How well a column beside a reading fits it: its own stage, phase and operation count, then nearness. */
 const fitOf = (column: SurveyColumn, reading: SurveyColumn): number | undefined => {
   const keys = ["panel", "stage", "position", "operation"] as const;
   if (
     keys.some(
       (key) =>
-        column[key] !== undefined && reading[key] !== undefined && column[key] !== reading[key],
+        column[key] !== undefined &&
+        reading[key] !== undefined &&
+        keyOf(column, key) !== keyOf(reading, key),
     )
   )
     return undefined;
   const same = keys.filter(
-    (key) => column[key] !== undefined && column[key] === reading[key],
+    (key) => column[key] !== undefined && keyOf(column, key) === keyOf(reading, key),
   ).length;
   const group = column.group !== undefined && column.group === reading.group ? 100 : 0;
   // The result of the line goes before an answer that stands nearer.
@@ -49,22 +57,23 @@ const fitOf = (column: SurveyColumn, reading: SurveyColumn): number | undefined 
   );
 };
 
-/** Whether a limit is that of another column by its name: "PI least" beside "PI". */
+/** Whether a limit is that of another column by its name, "PI least" beside "PI", or by where it stands. */
 const isOfAnother = (
   columns: readonly SurveyColumn[],
   limit: SurveyColumn,
   reading: SurveyColumn,
 ): boolean =>
-  limit.concept !== undefined &&
-  LIMIT_LINES.includes(limit.concept) &&
-  !sharesName(limit.title, reading.title) &&
-  columns.some(
-    ({ at, title, numbers, concept }) =>
-      numbers &&
-      at !== limit.at &&
-      (concept === undefined || concept === "index") &&
-      sharesName(limit.title, title),
-  );
+  (limit.bounds !== undefined && !limit.bounds.includes(reading.at)) ||
+  (limit.concept !== undefined &&
+    LIMIT_LINES.includes(limit.concept) &&
+    !sharesName(limit.title, reading.title) &&
+    columns.some(
+      ({ at, title, numbers, concept }) =>
+        numbers &&
+        at !== limit.at &&
+        (concept === undefined || concept === "index") &&
+        sharesName(limit.title, title),
+    ));
 
 /** Whether corrected values are those of another reading: of the one before them, where there is one before and one after the withstand test. */
 const isCorrectedOfAnother = (

@@ -23,6 +23,7 @@ const WAVES = /^(k?v)(?:dc|ac|cc|ca)$/i;
 const WORDS: readonly (readonly [RegExp, string])[] = [
   [WAVES, "$1"],
   [/^gigs?$/i, "GΩ"],
+  [/^G$/, "GΩ"],
   [/^megs?$/i, "MΩ"],
   [/^minut\p{L}*$/iu, "min"],
   [/^(?:segundos?|sekunden?|secondes?|sek|seg)$/i, "s"],
@@ -167,7 +168,8 @@ const secondsIn = (text: string): number | undefined => {
   return time && inBaseUnit(time.number, time.unit);
 };
 
-const DATES = /\b(\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|\d{1,2}\.? \p{L}{3,9}\.? \d{4})\b/u;
+const DATES =
+  /\b(\d{4}-\d\d-\d\d|\d{1,2}[./]\d{1,2}[./]\d{2,4}|\d{1,2}\.?[ -](?:de )?\p{L}{3,10}\.?[ -](?:del? )?(?:\d{4}|\d\d(?=$|[\s,;)]))|\p{L}{3,10}\.? \d{1,2}(?:st|nd|rd|th)?,? \d{4})\b/u;
 
 /** A number without a unit. */
 const BARE =

@@ -1,5 +1,6 @@
 import type { Facts, SurveyColumn } from "./block";
 import { type Cell, isValue } from "./cells";
+import { dayOf } from "./dayOf";
 import type { Draft, Line, Measure } from "./draft";
 import { factsIn, NO_FACTS } from "./findFacts";
 import { isSummary } from "./nameColumns";
@@ -68,23 +69,42 @@ const namedLines = (draft: Draft): ReadonlySet<number> => {
   return new Set(named.length <= rows.length * 0.4 ? named : []);
 };
 
+/** What a line with one cell tells of those below it. */
+interface Banner {
+  readonly text: string | undefined;
+  readonly facts: Facts;
+}
+
+/** What the only cell of a line tells of those below it: words, or a day, under which the words before it still count. */
+const bannerOf = (cell: Cell, before: Banner | undefined): Banner | undefined => {
+  const day = dayOf(cell);
+  if (day !== undefined)
+    return {
+      text: before?.text,
+      facts: { ...(before?.facts ?? NO_FACTS), day, dayAddress: cell.address },
+    };
+  return !isValue(cell) && typeof cell.value === "string"
+    ? { text: cell.text, facts: factsIn(cell) }
+    : undefined;
+};
+
 /** The lines of a table that hold records, with what banners between them say. */
 export function linesOf(draft: Draft): { lines: Line[]; aside: Line[] } {
   const { view, table } = draft;
   const lines: Line[] = [];
   const aside: Line[] = [];
-  let banner: { text: string; facts: Facts } | undefined;
+  let banner: Banner | undefined;
   const label = labelOf(draft);
   const named = namedLines(draft);
   for (let row = table.head + 1; row <= table.bottom; row++) {
     const cells = cellsOf(draft, row);
     const [first] = cells;
     if (!first) continue;
-    const isBanner = cells.length === 1 && !isValue(first) && typeof first.value === "string";
-    if (isBanner) banner = { text: first.text, facts: factsIn(first) };
+    const told = cells.length === 1 ? bannerOf(first, banner) : undefined;
+    banner = told ?? banner;
     const line = { row, cells, facts: banner?.facts ?? NO_FACTS, banner: banner?.text };
     if (isAsideLine(cells, label && view.at(row, label.at)) || named.has(row)) aside.push(line);
-    else if (!isBanner && !isSummary(cells)) lines.push(line);
+    else if (told === undefined && !isSummary(cells)) lines.push(line);
   }
   // A line with a fraction of the cells of the others is a note or a count at the foot of the table.
   const filled = lines.map(({ cells }) => cells.length).sort((one, other) => one - other);

@@ -179,6 +179,17 @@ const isHigh = ({ view, table }: Draft, { at, unit, operation }: SurveyColumn): 
   return volts.some((number) => number >= 1000);
 };
 
+/** The phases for which a line tells one level and how long each was held; a level of one phase or of all is one test. */
+const heldBy = (
+  columns: readonly SurveyColumn[],
+  { position }: SurveyColumn,
+): readonly (string | undefined)[] => {
+  const held = columns.flatMap((one) =>
+    one.concept === "duration" && one.position !== undefined ? [one.position] : [],
+  );
+  return position === undefined && held.length > 1 ? held : [position];
+};
+
 /** The column of test levels, where the table is one of withstand tests. */
 function levelsOf(draft: Draft, found: readonly Measure[]): Measure[] {
   const { columns, around } = draft;
@@ -199,8 +210,13 @@ function levelsOf(draft: Draft, found: readonly Measure[]): Measure[] {
     (isLog(draft) && found.length > 0)
   )
     return [];
-  const kind = around.words.flatMap(kindsIn).find((one) => one === "cable");
-  return applied.map((column) => ({ column, kind: kind ?? "withstand" }));
+  const kind = around.words.flatMap(kindsIn).find((one) => one === "cable") ?? "withstand";
+  return applied.flatMap((column) =>
+    heldBy(columns, column).map((position) => ({
+      column: position === undefined ? column : { ...column, position },
+      kind,
+    })),
+  );
 }
 
 /** The secondary currents or voltages of instrument transformers. */

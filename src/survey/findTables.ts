@@ -236,7 +236,23 @@ const headsOf = (view: SheetView): HeadArea[] => {
     for (const segment of segmentsOf(view, row))
       if ((isHead(view, segment) && hasBody(view, segment)) || hasBodyOfColumns(view, segment))
         addHead(heads, view, segment);
-  return heads.map((head) => withLineAbove(view, head));
+  return united(heads).map((head) => withLineAbove(view, head));
+};
+
+/** Heads of several lines that touch are one: a group's title that is not joined over its columns leaves blank cells in their first line. */
+const united = (heads: readonly HeadArea[]): readonly HeadArea[] => {
+  const whole: HeadArea[] = [];
+  for (const head of heads) {
+    const beside = whole.find(
+      (one) => one.right === head.left - 1 && one.top === head.top && head.head > head.top,
+    );
+    if (beside === undefined) whole.push({ ...head });
+    else {
+      beside.right = head.right;
+      beside.head = Math.max(beside.head, head.head);
+    }
+  }
+  return whole;
 };
 
 /** Adds a line of titles to the heads: to the one right above it, or as one of its own. */

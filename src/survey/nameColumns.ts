@@ -2,6 +2,7 @@ import { groupBy } from "../quantities/groupedBy";
 import { readUnit } from "../quantities/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 import type { SurveyColumn } from "./block";
+import { withBounded } from "./boundedColumns";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { conceptOfTitle, conceptOfUnit, MEASURED } from "./conceptOfTitle";
 import {
@@ -16,6 +17,8 @@ import {
   unitOfCells,
 } from "./conceptUnder";
 import type { FoundTable } from "./findTables";
+import { withErrorsOf } from "./formulaColumns";
+import { classOf } from "./kindOf";
 import { withoutWave } from "./localWords";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
 import { operationIn, stageIn } from "./stageIn";
@@ -107,7 +110,16 @@ const conceptOfColumn = (
   if (told === undefined || (NUMBERS.includes(told) && areWords(cells)))
     return conceptByValues(cells) ?? conceptOfUntitled(told, unit, cells);
   const isLimit = told === "minimum" || told === "maximum" || told === "limit";
-  return isLimit && sumsUp(own, cells) ? undefined : byCells(told, cells);
+  if (isLimit && sumsUp(own, cells)) return undefined;
+  return told === "corrected" && areExtremes(cells) ? undefined : byCells(told, cells);
+};
+
+/** An extreme or a mean of other cells and nothing else: "Lowest @ 20 °C". */
+const EXTREME = /^=?\(?(?:ROUND\(\s*)?(?:MIN|MAX|AVERAGE|MEDIAN)\([^()]*\)(?:,\s*\d\))?\)?$/i;
+
+const areExtremes = (cells: readonly Cell[]): boolean => {
+  const formulas = cells.flatMap(({ formula }) => formula ?? []);
+  return formulas.length > 0 && formulas.every((formula) => EXTREME.test(formula));
 };
 
 /** Whether a formula sums up other cells. */
@@ -174,7 +186,9 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
     ...panels(column),
   }));
   const whole = withUnits(withNumbered(withLeast(withRemarks(plain, under))));
-  const named = withCalledFor(withMeasuredTimes(whole, under), under);
+  const measured = withStages(withHeldTimes(withMeasuredTimes(whole, under)));
+  const called = withErrorsOf(view, withCalledFor(measured, under), under);
+  const named = withBounded(called, under);
   // Where a column is titled as the result of readings, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
     concept === "result" && conceptOf(title) === "result";
@@ -258,6 +272,50 @@ const withMeasuredTimes = (
           : column,
       )
     : columns;
+
+/** Whether a column tells at how many kilovolts a line was tested. */
+const isLevel = ({ concept, unit }: SurveyColumn) => concept === "voltage" && unit === "kV";
+
+/** Seconds and minutes of each phase beside a level are how long it was held: "kV | Red, s | Yellow, s". */
+const withHeldTimes = (columns: readonly SurveyColumn[]): readonly SurveyColumn[] =>
+  columns.some(isLevel)
+    ? columns.map((column) =>
+        column.concept === "reading" &&
+        column.position !== undefined &&
+        column.operation === undefined &&
+        (column.unit === "s" || column.unit === "min")
+          ? { ...column, concept: "duration" as const }
+          : column,
+      )
+    : columns;
+
+/** Insulation at both sides of a level was measured before and after it: "IR in | kV | s | IR out". */
+const withStages = (columns: readonly SurveyColumn[]): readonly SurveyColumn[] => {
+  const isInsulation = ({ concept, unit, computed, numbers }: SurveyColumn) =>
+    numbers &&
+    !computed &&
+    (concept === "reading" || concept === undefined) &&
+    unit !== undefined &&
+    classOf(unit) === "high resistance";
+  const found = columns.filter(isInsulation);
+  const level = columns.find(isLevel);
+  if (!level || found.some(({ stage }) => stage !== undefined)) return columns;
+  const places = (is: (column: SurveyColumn) => boolean) =>
+    found
+      .filter(is)
+      .map(({ position }) => position ?? "")
+      .join("|");
+  const before = places(({ at }) => at < level.at);
+  const isBoth =
+    found.length % 2 === 0 && found.length > 0 && before === places(({ at }) => at > level.at);
+  return isBoth
+    ? columns.map((column) =>
+        found.includes(column)
+          ? { ...column, stage: column.at < level.at ? ("before" as const) : ("after" as const) }
+          : column,
+      )
+    : columns;
+};
 
 /** Of two columns of torques the first is what was called for, where it says the same again and again. */
 const withCalledFor = (columns: readonly SurveyColumn[], under: Under): readonly SurveyColumn[] => {
@@ -426,7 +484,7 @@ const partsOf = (text: string): readonly (readonly [phase: string, rest: string]
       ];
 };
 
-/** Titles with a word in common, each with its phase; none where one of the words is no phase. */
+/** Titles with a word in common, each with its phase; none where one of the words is no phase, and none that sums them up. */
 const phasesOfGroup = (
   group: readonly { readonly title: string; readonly phase: string }[],
 ): readonly (readonly [title: string, position: string])[] => {
@@ -435,8 +493,10 @@ const phasesOfGroup = (
     const position = isPlainNumber(phase) ? undefined : read(phase);
     return position === undefined ? [] : [[title, position] as const];
   });
-  const isEach = new Set(named.map(([, position]) => position)).size === group.length;
-  return group.length > 1 && isEach ? named : [];
+  const others = group.length - named.length;
+  const sums = group.filter(({ phase }) => isWord(phase, "summary")).length;
+  const isEach = new Set(named.map(([, position]) => position)).size === named.length;
+  return named.length > 1 && isEach && others <= (named.length > 2 ? sums : 0) ? named : [];
 };
 
 /** Phases that titles are, or that they have beside words that several of them share. */

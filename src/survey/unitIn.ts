@@ -22,12 +22,18 @@ export const isUnitText = remembered(
   (text): boolean => isUnit(text) || text.split(/\s?[/:]\s?/).every(isUnit),
 );
 
+/** The letter of a prefix in brackets behind the words for an insulation resistance: "IR in (G)". */
+const OF_MEGS =
+  /(?<=(?<!\p{L})(?:IR|[Ii]nsulation|[Mm]egger|R ?[Ii]so|R)(?: [^()[\]]{0,12})? ?[([])([GM])(?=[)\]]$)/u;
+
 const read = (written: string): Unit | undefined => {
   // "mm/m" is how far something is out of level over a metre; "A." and "C)" number the tables of a sheet.
   const text = withoutWave(latin(written))
     .replace(/\bmm ?(?:\/|per|por|pro|par|je) ?m\b/giu, "mm")
     .replace(/\b(micro|milli|mega|giga) ohms?\b/giu, "$1ohm")
-    .replace(/^\p{Lu}[.)] (?=\p{L})/u, "");
+    .replace(/^\p{Lu}[.)] (?=\p{L})/u, "")
+    .replace(/±\s?(?=%)/gu, "")
+    .replace(OF_MEGS, "$1Ω");
   // "V prim", "A sec"
   const leading = /^([AV]) (?:prim|sec)/iu.exec(text)?.[1]?.toUpperCase();
   if (leading === "A" || leading === "V") return leading;

@@ -61,6 +61,20 @@ const HERTZ = { NETA: 60, IEC: 50 } as const;
 /** By how much a difference may miss its bound through binary arithmetic alone: 65 ms less 60 ms is 5 ms. */
 const ROUNDING = 1e-9;
 
+/** How far the poles of a line may be apart by its own cell, right behind their spread. */
+const allowedApart = ({ columns, at }: Block, group: readonly Entry[]): number | undefined => {
+  const [first] = group;
+  const last = Math.max(...group.map(({ column }) => column.at));
+  const bound = columns.find(({ bounds = [], at: place }) => {
+    const spread = columns.find((one) => one.concept === "spread" && bounds.includes(one.at));
+    return spread !== undefined && place > last;
+  });
+  const cell = first && bound ? at(first.line, bound.at) : undefined;
+  return cell?.number === undefined
+    ? undefined
+    : inBaseUnit(cell.number, cell.unit ?? bound?.unit ?? first?.unit ?? "ms") * 1000;
+};
+
 /** Poles of one breaker that do not operate together. */
 const times = (block: Block, { text, basis = "IEC" }: SurveyContext): Finding[] =>
   groupBy(
@@ -77,7 +91,8 @@ const times = (block: Block, { text, basis = "IEC" }: SurveyContext): Finding[] 
     const apart = (Math.max(...values) - Math.min(...values)) * 1000;
     const usual = poleSpread(first.operation, HERTZ[basis]);
     const stated = first.facts.limits.find((limit) => limit.unit === "ms" && isOfSpread(limit));
-    const most = stated?.number ?? (usual.ok ? usual.value.value : undefined);
+    const most =
+      allowedApart(block, group) ?? stated?.number ?? (usual.ok ? usual.value.value : undefined);
     if (most === undefined || apart <= most * (1 + ROUNDING)) return [];
     const odd = group.reduce(
       (far, entry) =>

@@ -54,11 +54,19 @@ const FREE: readonly (Concept | undefined)[] = [
 ];
 
 /** Readings from which on a series shows, and how close together the others have to lie: highest through lowest; insulation is seldom alike at all. */
-const [ENOUGH, TIGHT, OF_INSULATION] = [6, 2, 1.35];
-/** By how much of its own spread a series may be missed, and by how much at least; resistances of joints and contacts differ for many reasons (common practice, no source). */
-const [SPREADS, LEAST, OF_RESISTANCE] = [3, 1.15, 1.5];
+const [ENOUGH, TIGHT, TIGHT_INSULATION] = [6, 2, 1.35];
+/** By how much of its own spread a series may be missed, and by how much at least; resistances of joints and contacts differ for many reasons, and sound insulation does by a few times (common practice, no source). */
+const [SPREADS, LEAST, OF_RESISTANCE, OF_INSULATION] = [3, 1.15, 1.5, 4];
 /** From here on it is a slip of the unit, which is told as such. */
 const SLIP = 79;
+
+/** How close the others of a series have to lie, and by how much one has to lie off them. */
+const boundsOf = (unit: Unit | undefined): { readonly tight: number; readonly least: number } => {
+  if (unit !== undefined && classOf(unit) === "high resistance")
+    return { tight: TIGHT_INSULATION, least: OF_INSULATION };
+  const isResistance = unit !== undefined && unitSize(unit).quantity === "resistance";
+  return { tight: TIGHT, least: isResistance ? OF_RESISTANCE : LEAST };
+};
 
 /** The one number that lies off all others, which lie close together; two of a kind are no slip. */
 const oddOf = (values: readonly Value[]): Value | undefined => {
@@ -68,11 +76,9 @@ const oddOf = (values: readonly Value[]): Value | undefined => {
     const others = sorted.filter((one) => one !== odd).map(({ value }) => value);
     const [low, high] = [others[0] ?? 0, others.at(-1) ?? 0];
     if (!odd || low <= 0 || odd.value <= 0 || high === low) return false;
-    const tight = odd.unit && classOf(odd.unit) === "high resistance" ? OF_INSULATION : TIGHT;
+    const { tight, least } = boundsOf(odd.unit);
     if (high / low > tight) return false;
     const off = Math.max(odd.value / high, low / odd.value);
-    const isResistance = odd.unit !== undefined && unitSize(odd.unit).quantity === "resistance";
-    const least = isResistance ? OF_RESISTANCE : LEAST;
     return off > Math.max(least, (high / low) ** SPREADS) && off < SLIP;
   });
 };

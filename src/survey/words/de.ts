@@ -9,7 +9,9 @@ export const de: SheetWords = {
       "r ?20(?: .*)?",
     ],
     change: [".*(?:nachher vorher|vorher nachher|nach vor|änderung|verhältnis).*"],
-    spread: [".*(?:abweichung|streuung|differenz|unterschied|gleichlauf|ungleichheit|abw).*"],
+    spread: [
+      ".*(?:abweichung|streuung|differenz|unterschied|gleichlauf|ungleichheit|abw|\\bdiff\\b).*",
+    ],
     error: [".*(?:fehler|messabweichung|übersetzungsfehler).*"],
     due: [
       "(?:gültig|kalibriert) bis.*",
@@ -40,10 +42,15 @@ export const de: SheetWords = {
       "(?:soll|sollwert|vorgabe|nennwert|solldrehmoment|sollmoment|sollzeit|vorgeschrieben|gefordert|erforderlich|nenn)(?: .*)?",
     ],
     minimum: [
+      "nicht (?:unter|kleiner)(?: .*)?",
+      "wenigstens(?: .*)?",
       "(?:sperre|sperrdruck|blockierung)(?: (?!kam|ansprach|ausgelöst).*)?",
       "(?:.* )?(?:mindestwert|mindestens|minimum|min|mind|mindest.*|untergrenze)(?: .*)?",
     ],
-    maximum: ["(?:.* )?(?:höchstwert|maximum|max|maximalwert|höchst.*|obergrenze)(?: .*)?"],
+    maximum: [
+      "nicht (?:über|größer|mehr als)(?: .*)?",
+      "(?:.* )?(?:höchstwert|maximum|max|maximalwert|höchst.*|obergrenze)(?: .*)?",
+    ],
     limit: ["(?:.* )?(?:grenzwert|zulässig|grenze|zul|kriterium|toleranz)(?: .*)?"],
     voltage: [
       "(?:.* )?(?:spannung|prüfspannung|messspannung)(?: .*)?",

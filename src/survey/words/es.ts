@@ -4,7 +4,9 @@ export const es: SheetWords = {
   titles: {
     corrected: [".*corregid[oa].*", "(?:.* )?a 20 ?°?c(?: .*)?", ".*normalizad[oa].*"],
     change: [".*(?:después antes|antes después|variación|relación después).*"],
-    spread: [".*(?:desviación|diferencia|dispersión|desequilibrio|discrepancia|desv|\\bdisc\\b).*"],
+    spread: [
+      ".*(?:desviación|diferencia|dispersión|desequilibrio|discrepancia|desv|\\bdisc\\b|\\bdif\\b).*",
+    ],
     error: [".*\\berror\\b.*"],
     due: [
       ".*(?:vence|vencimiento|válido hasta|vigente hasta|caduca|próxima calibración).*",
@@ -18,16 +20,16 @@ export const es: SheetWords = {
     humidity: [".*(?:humedad).*", "hr"],
     air: ["(?:.* )?(?:ambiente|aire)(?: .*)?"],
     temperature: ["(?:.* )?(?:temperatura|temp)(?: .*)?"],
-    primary: ["(?:.* )?primari[oa](?: .*)?"],
-    secondary: ["(?:.* )?secundari[oa](?: .*)?"],
+    primary: ["iny(?:ectad[oa])?(?: .*)?", "prim(?: .*)?", "(?:.* )?primari[oa](?: .*)?"],
+    secondary: ["sec [av]", "sec medid[oa](?: .*)?", "(?:.* )?secundari[oa](?: .*)?"],
     class: ["clase(?: de precision)?", "cl"],
     ratio: ["(?:.* )?(?:relación(?: de transformación)?|rtc)(?: .*)?"],
     required: [
       "(?:.* )?(?:pedid[oa]|solicitad[oa]|indicad[oa] por .*)(?: \\S+)?",
       "(?:requerid[oa]|especificad[oa]|esperad[oa]|exigid[oa]|prescrit[oa]|nominal|patrón|referencia|teóric[oa]|consigna|par (?:requerido|especificado|nominal|prescrito)|valor nominal)(?: .*)?",
     ],
-    minimum: ["(?:.* )?(?:mínim[oa]|mín|min)(?: .*)?"],
-    maximum: ["(?:.* )?(?:máxim[oa]|máx|max)(?: .*)?"],
+    minimum: ["no (?:menos|menor|inferior)(?: .*)?", "(?:.* )?(?:mínim[oa]|mín|min)(?: .*)?"],
+    maximum: ["no (?:más|mayor|superior)(?: .*)?", "(?:.* )?(?:máxim[oa]|máx|max)(?: .*)?"],
     limit: ["(?:.* )?(?:límite|admisible|permitido|criterio|aceptación|tolerancia)(?: .*)?"],
     voltage: ["(?:.* )?(?:tensión|voltaje)(?: .*)?"],
     current: ["(?:.* )?(?:corriente|intensidad)(?: .*)?"],
@@ -37,6 +39,7 @@ export const es: SheetWords = {
       "(?:.* )?(?:dictamen|resultado|veredicto|evaluación|estado|conforme|cumple|calificación|aceptado|aprobado)(?: .*)?",
     ],
     by: [
+      "firma(?: .*)?",
       "(?:realizó|ensayó|probó|ejecutó|responsable|técnico|operador|realizado por|ensayado por|elaboró|iniciales|inspector|fiscal|supervisó|revisó|verificó|probado por)(?: .*)?",
     ],
     instrument: [
@@ -49,7 +52,12 @@ export const es: SheetWords = {
     position: [
       "(?:.* )?(?:fase|fases|medición|polo|conexión|puntos?|entre|bornes|medido entre)(?: .*)?",
     ],
-    part: ["(?:parte|elemento|componente|perno|tornillo|unión|núcleo|circuito|punto)(?: .*)?"],
+    part: [
+      "devanado(?: .*)?",
+      "arrollamiento(?: .*)?",
+      "bobinado(?: .*)?",
+      "(?:parte|elemento|componente|perno|tornillo|unión|núcleo|circuito|punto)(?: .*)?",
+    ],
     test: ["(?:ensayo|prueba|tipo de (?:ensayo|prueba))(?: .*)?"],
     panel: [
       "(?:.* )?(?:celda|cabina|gabinete|cubierta|panel|tablero|cubículo|interruptor|equipo bajo prueba|n de celda)(?: (?:n|nº|no))?",
@@ -84,10 +92,10 @@ export const es: SheetWords = {
       "alta tensión",
       "hipot",
     ],
-    earthing: ["tierras?", "puesta a tierra", "continuidad"],
+    earthing: ["(?<!a |y |contra |fase )tierras?", "puesta a tierra", "continuidad"],
     control: [
       "(?:cableado|circuitos?|conductores|cables) (?:de )?(?:control|mando|secundarios?|auxiliar(?:es)?|protección)",
-      "control",
+      "(?<!\\d ?v |\\d ?v dc |vdc |vac |volts? |de )control(?! (?:voltage|supply|power|volts))",
     ],
     currentTransformer: ["transformadores de (?:corriente|intensidad)", "tcs?", "tis?"],
     voltageTransformer: ["transformadores de (?:tensión|potencial)", "tts?", "tps?"],
@@ -160,16 +168,16 @@ export const es: SheetWords = {
     "mínim[oa]",
     "mín",
     "al menos",
-    "mayor (?:que|de|a)",
-    "no menor (?:que|de|a)",
+    "(?<!no |nao )(?:mayor (?:que|de|a)|superior a)",
+    "no (?:menor (?:que|de|a)|inferior a|menos (?:que|de))",
     "o más",
   ],
   atMost: [
     "máxim[oa]",
     "máx",
     "como máximo",
-    "menor (?:que|de|a)",
-    "no mayor (?:que|de|a)",
+    "(?<!no |nao )(?:menor (?:que|de|a)|inferior a)",
+    "no (?:mayor (?:que|de|a)|superior a|más (?:que|de)|debe superar)",
     "o menos",
   ],
   limit: ["límite", "admisible", "permitido"],
