@@ -14,7 +14,7 @@ export enum ContactcorrectMetal {
 /**
  * Resistance of a contact, joint or winding at the base temperature, µΩ; a number keeps its own unit, so that the Ω of a winding stay Ω. A bound stays one: "< 0.1 mΩ" gives text such as "< 96.2193".
  * @customfunction CONTACTCORRECT
- * @param microhm Measured resistance: a number in µΩ, or text as written, such as "0.045 mΩ"
+ * @param microhm Measured resistance, µΩ: a number, or text as written, such as "0.045 mΩ"
  * @param temperature Temperature of the metal, °C
  * @param [metal] copper or aluminium; copper if left out
  * @param [base] Temperature to correct to, °C; 20 if left out

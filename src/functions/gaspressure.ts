@@ -13,7 +13,7 @@ export enum GaspressureReference {
 /**
  * SF6 pressure brought to another temperature at constant density, MPa. The answer to a gauge reading is above the standard atmosphere of 101.3 kPa.
  * @customfunction GASPRESSURE
- * @param pressure Pressure reading: a number in MPa, or text such as "6.5 bar"
+ * @param pressure Pressure reading, MPa: a number, or text such as "6.5 bar"
  * @param temperature Gas temperature, °C
  * @param [to] Temperature to bring it to, °C; 20 if left out
  * @param [reference] gauge or absolute; gauge if left out

@@ -8,6 +8,9 @@ export interface FunctionGuide {
   readonly gives: string;
   readonly parameters: readonly {
     readonly name: string;
+    /** What it is, with its unit: `Resistance after 30 s, MΩ`. */
+    readonly label: string;
+    /** What helps to fill it in; blank where nothing more is to be said. */
     readonly text: string;
     readonly optional: boolean;
     /** The words that it takes, each with what it means; none where it takes others. */

@@ -19,7 +19,7 @@ export enum IrcorrectMethod {
 /**
  * Insulation resistance at the base temperature, MΩ. An over-range reading gives text such as "> 3160000", never a number.
  * @customfunction IRCORRECT
- * @param reading Insulation resistance: a number in MΩ, or text as written, such as "5.2 GΩ" or "> 2 TΩ"
+ * @param reading Insulation resistance, MΩ: a number, or text as written, such as "5.2 GΩ" or "> 2 TΩ"
  * @param temperature Temperature of the insulation, °C, -10 to 105
  * @param [method] solid, oil, halving or none; solid if left out
  * @param [base] Temperature to correct to, °C; 20 if left out

@@ -5,8 +5,8 @@ import { spill } from "./spill";
 /**
  * Polarization index, R(10 min) / R(1 min), or text saying why it is not meaningful. It informs; it does not accept switchgear.
  * @customfunction POLARIZATION
- * @param r1min Resistance after 1 min, MΩ or as written
- * @param r10min Resistance after 10 min, MΩ or as written
+ * @param r1min Resistance after 1 min, MΩ, or as written
+ * @param r10min Resistance after 10 min, MΩ, or as written
  * @returns Index, a pure number, or text
  * @example =GEAR.POLARIZATION(1000, 2400) // 2.4
  * @example =GEAR.POLARIZATION(20000, 150000) // "The index is not meaningful: 20000 MΩ after 1 min is above 5000 MΩ (IEEE 43-2013)."

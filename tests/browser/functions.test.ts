@@ -19,11 +19,15 @@ test("a function is filled with cells, seen with its source, and inserted where 
   };
   await button("Worksheet functions").click();
   await page.getByLabel("Function", { exact: true }).selectOption("IRCORRECT");
-  await page.getByText("Still to give: reading, temperature.").waitFor();
+  await page
+    .getByText(
+      "Still to give: Insulation resistance, MΩ; Temperature of the insulation, °C, -10 to 105.",
+    )
+    .waitFor();
   await select(2);
-  await button("Take the selected cells for reading").click();
+  await button("Take the selected cells for: Insulation resistance, MΩ").click();
   await select(3);
-  await button("Take the selected cells for temperature").click();
+  await button(/^Take the selected cells for: Temperature of the insulation/).click();
   const outcome = page.getByRole("region", { name: "Result" });
   await outcome.getByText("=GEAR.IRCORRECT('Sheet1'!B2, 'Sheet1'!B3)").waitFor();
   await outcome.getByText(/Source: .*ANSI\/NETA ATS-2025, table 100\.14/).waitFor();

@@ -34,9 +34,30 @@ test("numbers are read in the user's language, and written with the point that f
   });
 });
 
+test("each argument is asked for in words, no two of a function alike, a quantity with its unit", () => {
+  for (const { name, parameters } of guide) {
+    const labels = parameters.map(({ label }) => label);
+    expect(new Set(labels).size, name).toBe(labels.length);
+    for (const label of labels) expect(label, name).toMatch(/^\p{Lu}[^:;]{2,60}$/u);
+  }
+  const labelsOf = (name: string) => of(name).parameters.map(({ label }) => label);
+  expect(labelsOf("ABSORPTION")).toEqual([
+    "Resistance after 30 s, MΩ",
+    "Resistance after 60 s, MΩ",
+  ]);
+  expect(labelsOf("BOLTTORQUE")[1]).toBe("Property class 4.6 to 12.9");
+  expect(labelsOf("WITHSTAND")).toEqual([
+    "Rated voltage of the switchgear, kV",
+    "Basis",
+    "Place",
+    "Wave",
+    "Part",
+  ]);
+});
+
 test("what is still missing is named, and nothing computed; a refusal comes with its sentence", () => {
   expect(callOf(of("IRCORRECT"), [{ typed: "1200" }], en)).toMatchObject({
-    missing: ["temperature"],
+    missing: ["Temperature of the insulation, °C, -10 to 105"],
     result: undefined,
   });
   expect(callOf(of("WITHSTAND"), [{ typed: "13.8" }], en).result?.flat()[0]).toMatchObject({

@@ -9,7 +9,7 @@ import type { Given } from "./call";
 
 /** One argument: a word out of a few, or typed, or taken from the cells that are selected. */
 export function Argument({
-  parameter: { name, text: about, optional, words },
+  parameter: { label: what, text: about, optional, words },
   given,
   busy,
   put,
@@ -22,7 +22,7 @@ export function Argument({
   point: () => void;
 }): ReactElement {
   const text = useText().functions;
-  const label = optional ? text.optional(name) : name;
+  const label = optional ? text.optional(what) : what;
   const typed = given === undefined ? "" : "cells" in given ? given.cells : given.typed;
   const enter = (next: string) => put(next === "" ? undefined : { typed: next });
   if (words.length > 0)
@@ -39,9 +39,15 @@ export function Argument({
     );
   return (
     <Stack spacing={0.5}>
-      <Entry label={label} value={typed} hint={about} onEnter={enter} />
-      <Button size="small" variant="outlined" disabled={busy} onClick={point}>
-        {text.point(name)}
+      <Entry label={label} value={typed} hint={about || undefined} onEnter={enter} />
+      <Button
+        size="small"
+        variant="outlined"
+        disabled={busy}
+        onClick={point}
+        aria-label={text.pointFor(what)}
+      >
+        {text.point}
       </Button>
     </Stack>
   );

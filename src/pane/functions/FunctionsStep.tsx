@@ -34,7 +34,10 @@ export default function FunctionsStep({
       <Choice
         label={text.choose}
         value={chosen.name}
-        choices={guide.map(({ name }) => ({ value: name, label: name }))}
+        choices={guide.map(({ name, text: about }) => ({
+          value: name,
+          label: text.named(name, firstOf(about)),
+        }))}
         onChoose={(name) => setChosen(guide.find((one) => one.name === name) ?? chosen)}
       />
       <OneFunction key={chosen.name} chosen={chosen} {...shared} />
@@ -111,6 +114,9 @@ function OneFunction({ chosen, host, work }: StepProps & { chosen: FunctionGuide
     </>
   );
 }
+
+/** What a function is for, as short as a list has room: the first words of its description. */
+const firstOf = (about: string): string => (/^[^.,;:(]+/.exec(about)?.[0] ?? about).trim();
 
 /** An argument of an example as it is given: typed, or an array as the formula writes it. */
 const givenOf = (

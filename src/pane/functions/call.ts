@@ -14,7 +14,7 @@ export interface Call {
   readonly formula: string;
   /** What it comes to; undefined where something is still missing. */
   readonly result: readonly (readonly unknown[])[] | undefined;
-  /** Parameters that have to be given and are not. */
+  /** Labels of the parameters that have to be given and are not. */
   readonly missing: readonly string[];
 }
 
@@ -52,7 +52,7 @@ export function callOf(
   });
   const missing = parameters
     .filter(({ optional }, at) => !optional && !isGiven(given[at]))
-    .map((parameter) => parameter.name);
+    .map(({ label }) => label);
   const formula = `=GEAR.${name}(${some.map(({ written }) => written).join(", ")})`;
   if (missing.length > 0) return { formula, result: undefined, missing };
   const outcome: unknown = functions[name]?.(...(some.map(({ values }) => values) as never[]));

@@ -18,7 +18,7 @@ const guideOf = ({
   gives: returns,
   parameters: parameters.map(({ name, description, optional, words }) => ({
     name,
-    text: description,
+    ...parted(name, description, words.length > 0),
     optional,
     words: words.map(({ word, meaning }) => [word, meaning] as const),
   })),
@@ -28,3 +28,15 @@ const guideOf = ({
     result: callFormula(formula) as string | number,
   })),
 });
+
+/** Where what a parameter is, with its unit, ends in its description, and what helps to fill it in begins. */
+const END =
+  /[:;]|\.(?=\s)|, (?=such as|or |by |one |for )| (?=as the plate|as written)|, (?=in (?:English|the))/;
+
+/** A parameter's label, in words and with its unit; one that takes words goes by its own. */
+const parted = (name: string, description: string, hasWords: boolean) => {
+  if (hasWords) return { label: name.charAt(0).toUpperCase() + name.slice(1), text: description };
+  const [label = ""] = description.split(END);
+  const rest = description.slice(label.length).replace(/^[\s,:;.]+/, "");
+  return { label, text: rest.charAt(0).toUpperCase() + rest.slice(1) };
+};
