@@ -118,6 +118,42 @@ test("a row's evidence is worked out line by line, and follows the selection in 
   await shot(page, "3-evidence");
 }, 60_000);
 
+test("a picture is saved with its title, copied as an image, and a point of it leads to its row", async () => {
+  const figure = page.locator("figure").first();
+  const evidenceOfBefore = page.getByRole("region", { name: "Bus A · Busbar · L1-E · before" });
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    figure.getByRole("button", { name: "Save the picture" }).click(),
+  ]);
+  const title = (await figure.locator("figcaption strong").textContent()) ?? "";
+  expect(download.suggestedFilename()).toBe(`${title.replace(/[^\p{L}\p{N}]+/gu, "-")}.svg`);
+  const file = join(mkdtempSync(join(tmpdir(), "gearproof-bench-")), "picture.svg");
+  await download.saveAs(file);
+  expect(readFileSync(file, "utf8")).toContain(`>${title}<`);
+
+  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await figure.getByRole("button", { name: "Copy the picture" }).click();
+  await figure.getByText("The picture is copied.").waitFor();
+  const copied = await page.evaluate(async () => {
+    const [item] = await navigator.clipboard.read();
+    const image = await item?.getType("image/png");
+    return image && (await createImageBitmap(image)).width;
+  });
+  // Two points of the copy to each pixel of a drawing of 720.
+  expect(copied).toBeGreaterThanOrEqual(1440);
+
+  // The reading of the next row stands in the same picture once it is typed, and leads there.
+  const next = async (header: string) => (await cellsUnder("Insulation"))(header).replace("5", "6");
+  await type(page, "Insulation", await next("Temperature °C"), 20);
+  await type(page, "Insulation", await next("R 1 min MΩ"), 7000);
+  const points = figure.locator('svg path[transform^="matrix("]');
+  await expect.poll(() => points.count()).toBe(2);
+  await points.last().click();
+  await evidenceOfBefore.waitFor({ state: "hidden" });
+  await page.getByRole("region", { name: /^Bus A · Busbar · / }).waitFor();
+  await shot(page, "3-pointed-at");
+}, 60_000);
+
 test("the check finds it, a finding leads to its cell", async () => {
   // One phase makes the test begun, and so asks for the others.
   await type(page, "Withstand", (await cellsUnder("Withstand"))("Applied kV"), 22.4);

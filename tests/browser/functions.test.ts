@@ -16,6 +16,7 @@ test("a function is filled with cells, seen with its source, and inserted where 
   const select = async (row: number) => {
     await page.evaluate((row) => window.bench.grid.select("Sheet1", row - 1, 1), row);
     await page.evaluate(() => window.bench.settled());
+    await expect.poll(() => page.evaluate(() => window.bench.grid.active())).toBe(`Sheet1!B${row}`);
   };
   await button("Worksheet functions").click();
   await page.getByLabel("Function", { exact: true }).selectOption("IRCORRECT");

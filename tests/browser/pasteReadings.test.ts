@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { inBrowser } from "./bench";
+import { batchCount, batchesFrom, inBrowser } from "./bench";
 
 /** Readings brought into a workbook by paste. */
 const { open } = inBrowser();
@@ -27,8 +27,12 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
   await page.getByLabel(/^What it took/).selectOption("reading");
   await page.getByText(/=H99/).first().waitFor();
   await page.getByText("=H03 · Earth bar, Applied N·m: – → 38").waitFor({ state: "attached" });
+  const from = await batchCount(page);
   await page.getByRole("button", { name: /^Write \d+ cells in 1 row$/ }).click();
   await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
+  // What is remembered and the cells: one round trip each to look and one to write; the client's release; the
+  // workbook read again in three.
+  expect((await batchesFrom(page, from)).length).toBeLessThanOrEqual(8);
   expect(await applied()).toBe(38);
   const takeBack = page.getByRole("button", { name: /^Undo the readings from Pasted block/ });
   await takeBack.click();

@@ -71,6 +71,17 @@ test("an edit of one cell costs one batch where it was just read, else one to lo
   expect([looked.cost.batches, looked.value.written.length]).toEqual([2 + RELEASE, 1]);
 });
 
+test("writing 14 cells takes one round trip where they were just read, and less than half a second of the processor", async () => {
+  const host = repeatedRows(2_000);
+  const snapshot = await inExcel(host, (context) => readExcel(context));
+  const before = process.cpuUsage();
+  const { cost, value } = await fillJob(host, snapshot, 14, { fresh: true });
+  const { user, system } = process.cpuUsage(before);
+  expect([cost.batches, value.written.length]).toEqual([1 + RELEASE, 14]);
+  expect(cost.up).toBeLessThan(30_000);
+  expect((user + system) / 1e6).toBeLessThan(0.5);
+});
+
 test("placing 5,000 readings takes one batch to look and one to write", async () => {
   const host = repeatedRows(12_000);
   const snapshot = await inExcel(host, (context) => readExcel(context));
