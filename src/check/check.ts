@@ -8,7 +8,7 @@ import { applyConcessions } from "./applyConcessions";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./finding";
 import { type Edit, judgeTable, rejudge } from "./judgeTable";
-import { openRowsOf } from "./openRows";
+import { isYetToCome, openRowsOf } from "./openRows";
 import { RULES } from "./rules";
 import { type Found, findingsOf, rerunRule, runRule } from "./runRules";
 import { tidyNames } from "./tidyNames";
@@ -128,13 +128,9 @@ function countsOf(context: Context): Counts {
 }
 
 /** What a row is counted as: its verdict, or as open where its test was not begun. */
-export const countedAs = (
-  { judged, open }: JudgedTable,
-  row: number,
-  { openRows }: Context,
-): keyof Counts => {
-  const counted = COUNT_OF[verdictOf(judged[row] ?? {})];
-  return counted === "missing" && open.has(row) && openRows !== "missing" ? "open" : counted;
+export const countedAs = (table: JudgedTable, row: number, { openRows }: Context): keyof Counts => {
+  const counted = COUNT_OF[verdictOf(table.judged[row] ?? {})];
+  return counted === "missing" && isYetToCome(table, row, openRows) ? "open" : counted;
 };
 
 const reportOf = (context: Context, found: readonly Found[]): Report => ({

@@ -1,6 +1,7 @@
 import type { FindingsText, RuleId } from "../messages/messages";
 import { serialDay } from "../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../records/kind";
+import { exactly } from "../records/quantity";
 import { cellAddress } from "../sheets/address";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../sheets/ours/concessionSheet";
 import { asRecordTable } from "../sheets/recordTable";
@@ -33,7 +34,8 @@ export function withConcessions(findings: readonly Finding[], context: Context):
       CONCESSION_COLUMNS.some(({ id }) => !isBlank(row[id])) ? [{ index, row }] : [],
   );
   const byName = new Map<string, Given>();
-  for (const one of given) if (!lacking(one.row, context)) byName.set(nameOf(one.row), one);
+  for (const one of given)
+    if (!lacking(one.row, context)) byName.set(nameOf(withoutUnit(one.row, context)), one);
   const used = new Set<Given>();
   const unsound = new Map<Given, ReturnType<typeof unsoundConcession>>();
   const conceded = findings.map((finding): Finding => {
@@ -61,7 +63,7 @@ export function withConcessions(findings: readonly Finding[], context: Context):
       if (lacks) return [incomplete(table, one, lacks, context.text)];
       const wrong = unsound.get(one);
       if (wrong) return [unsoundAt(table, one, wrong, context.text)];
-      return used.has(one) ? [] : [stale(table, one, context.text)];
+      return used.has(one) ? [] : [stale(table, one, presentAt(one, findings), context.text)];
     }),
   ];
 }
@@ -88,6 +90,24 @@ const plain = (cell: CellValue | undefined): string => {
   const text = String(cell ?? "").trim();
   return text !== "" && Number.isFinite(Number(text)) ? String(Number(text)) : text;
 };
+
+/** The values that findings now have at the place that a concession names. */
+const presentAt = ({ row }: Given, findings: readonly Finding[]): readonly string[] => {
+  const place = nameOf({ ...row, found: null });
+  return findings
+    .filter((finding) => nameOf({ ...finding, found: undefined }) === place)
+    .flatMap(({ found }) => plain(found) || []);
+};
+
+/** A concession whose value stands with the unit of its column, as messages say it: the same value. */
+function withoutUnit(row: Row, { tables }: Context): Row {
+  const { sheet, column, found } = row;
+  const unit = tables
+    .filter(({ table }) => table.sheet === sheet)
+    .flatMap(({ kind }) => kind.columns.find(({ header }) => header === column)?.unit ?? [])[0];
+  const value = unit && typeof found === "string" ? exactly(found, unit) : undefined;
+  return value === undefined ? row : { ...row, found: value };
+}
 
 /** The first column that a concession lacks. */
 const lacking = (row: Row, { today }: Context): Column | undefined =>
@@ -142,7 +162,12 @@ const unsoundAt = (
   };
 };
 
-const stale = (table: TableSnapshot, given: Given, { rules }: FindingsText): Finding => {
+const stale = (
+  table: TableSnapshot,
+  given: Given,
+  present: readonly string[],
+  { rules }: FindingsText,
+): Finding => {
   const { rule, row, sheet, found } = given.row;
   return {
     rule: "concession-stale",
@@ -152,6 +177,7 @@ const stale = (table: TableSnapshot, given: Given, { rules }: FindingsText): Fin
       String(rule ?? ""),
       String(row || sheet || ""),
       plain(found),
+      present,
     ),
     found: plain(found),
   };

@@ -1,3 +1,4 @@
+import { memoizeFor } from "../quantities/memoizeFor";
 import { isBlank, keyIds, type RecordKind, type Row } from "../records/kind";
 
 /**
@@ -10,7 +11,8 @@ export type RowState = "open" | "begun" | "judged";
  * What the check makes of open rows:
  * - `progress`: work that was not to have been done yet, and no finding
  * - `gathered`: at hand-over, a finding for each panel and record
- * - `missing`: of a workbook that is all but done, each a reading that is lacking
+ * - `missing`: of a workbook that is all but done, each a reading that is lacking, save for those of panels
+ *   whose turn at energization has not come
  */
 export type OpenRows = "progress" | "gathered" | "missing";
 
@@ -52,3 +54,25 @@ export const openRowsOf = (
   const open = sum((table) => table.open.size);
   return all > 0 && all - open >= DONE * all ? "missing" : "progress";
 };
+
+type WithOpen = Rows & { readonly open: ReadonlySet<number> };
+
+/**
+ * Open rows of the energization whose turn has not come: those of a panel of which their table holds nothing
+ * yet, and readings under load, which come when there is load.
+ */
+const waitingIn = memoizeFor(({ kind, rows, open }: WithOpen): ReadonlySet<number> => {
+  if (kind.step !== "energization" || open.size === 0) return new Set();
+  const begun = new Set(rows.flatMap(({ object }, at) => (open.has(at) ? [] : [object])));
+  const { stages } = kind;
+  return new Set(
+    [...open].filter((at) => {
+      const row = rows[at] ?? {};
+      return !begun.has(row.object ?? null) || (stages && stages.of(row) === stages.last);
+    }),
+  );
+});
+
+/** Whether a row is one of a test that was not begun and need not have been. */
+export const isYetToCome = (table: WithOpen, row: number, openRows: OpenRows): boolean =>
+  table.open.has(row) && (openRows !== "missing" || waitingIn(table).has(row));

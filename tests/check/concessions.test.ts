@@ -88,6 +88,24 @@ test("of a value that changed since, the concession is asked about and the findi
   expect(report.findings.every(isOpen)).toBe(true);
 });
 
+test("of a concession without its value it is said that the value is blank, and what it is", () => {
+  const finding = findingOf(20);
+  const report = reportOf(20, [{ ...concede(finding, GRANTED), found: null }]);
+  const [, stale] = report.findings;
+  expect(stale?.rule).toBe("concession-stale");
+  expect(stale?.message).toContain(
+    `says nothing under "Found", and the finding there has ${finding.found}`,
+  );
+});
+
+test("a value with the unit of its column, as the message says it, is the same value", () => {
+  const finding = findingOf(20);
+  const row = { ...concede(finding, GRANTED), found: `${finding.found} %` };
+  expect(reportOf(20, [row]).findings).toEqual([{ ...finding, concession: GRANTED }]);
+  const other = { ...row, found: `${finding.found} N·m` };
+  expect(reportOf(20, [other]).findings.map(({ rule }) => rule)).toContain("concession-stale");
+});
+
 test.each([
   ["reason", "F5"],
   ["name", "G5"],

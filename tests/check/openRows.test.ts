@@ -2,10 +2,11 @@ import { describe, expect, test } from "vitest";
 import type { Report } from "../../src/check/check";
 import { insulation } from "../../src/records/kinds/insulation";
 import { planFor } from "../../src/sheets/plan";
+import { recordTables } from "../../src/sheets/recordTable";
 import { recheck, reportOf } from "../support/checkBook";
 import { longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
-import { CONTACT, INSULATION, rowOf, sound, TODAY } from "./support";
+import { CONTACT, INSULATION, rowOf, sound, soundOf, TODAY } from "./support";
 
 const checked = (book: MemoryBook, isFinal = false): Report =>
   reportOf(book.snapshot, TODAY, isFinal);
@@ -62,6 +63,33 @@ describe("a job at hours of its life", () => {
     expect(open.some(({ message }) => /nothing recorded \(\d+ rows?\)\.$/.test(message))).toBe(
       true,
     );
+  });
+
+  test("a lineup is energized panel by panel: the steps of those not reached yet, and readings under load, are open", () => {
+    const FURTHER = ["energization", "rotation", "partialDischarge"] as const;
+    const book = soundOf(3, { furtherRecords: FURTHER.map((kind) => ({ kind })) });
+    const clear = (table: string, of: (object: string, part: string) => boolean) => {
+      const at = recordTables(book.snapshot).find((one) => one.table.name === table);
+      for (const [row, { object, part }] of at?.rows.entries() ?? [])
+        if (of(String(object), String(part)))
+          for (const { header, role } of at?.kind.columns ?? [])
+            if (role === "entry" || role === "note") book.set(table, row, header, null);
+    };
+    clear("GearPartialDischarge", () => true);
+    clear("GearRotation", (object) => object !== "=K0001");
+    clear("GearEnergization", (object, part) => /^=K000[23]$/.test(object) || /^After/.test(part));
+    const { counts } = checked(book);
+    const lackingNow = () =>
+      checked(book).findings.filter(({ rule }) => rule === "missing-reading");
+    expect(lackingNow()).toEqual([]);
+    expect(counts.missing).toBe(0);
+    expect(counts.open).toBeGreaterThan(20);
+    const covers = "Before: covers, barriers and doors closed and locked";
+    clear("GearEnergization", (object, part) => object === "=K0001" && part === covers);
+    expect(lackingNow().map(({ row }) => row)).toEqual([`=K0001 · ${covers}`]);
+    const atHandOver = checked(book, true).findings.filter(({ rule }) => rule === "still-open");
+    const energization = atHandOver.filter(({ record }) => record === "energization");
+    expect(energization.map(({ panel }) => panel)).toEqual(["=K0001", "=K0002", "=K0003"]);
   });
 
   test("a sound workbook is sound at hand-over too", () => {

@@ -1,4 +1,5 @@
 import { serialDay } from "../../quantities/dates";
+import { groupedBy } from "../../quantities/groupedBy";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { isSameStored } from "../../sheets/cell";
@@ -9,6 +10,7 @@ import { type Snapshot, tablesOf } from "../../sheets/snapshot";
 import { digits } from "../chance";
 import { headerOf, type JudgedTable, overRows, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../finding";
+import { oncePerEntry } from "../oncePerEntry";
 import { decimals } from "../similar";
 
 /** A reading or condition that an export gave and that was changed by hand since, of which the history knows nothing. */
@@ -21,15 +23,14 @@ export const changedSinceIntake: Rule = {
     if (!placed || table.table.ownLayout) return [];
     const isLogged = loggedIn(snapshot, table);
     const entries = new Map(table.kind.columns.map((column) => [column.id, column]));
-    return overRows(table, (row, stored): Finding[] => {
+    const changes = overRows(table, (row, stored): Finding[] => {
       const given = placedOn(placed, table, stored);
       if (!given) return [];
       return Object.entries(given).flatMap(([id, value]): Finding[] => {
         const column = entries.get(id);
         const now = stored[id] ?? null;
-        // A reading that is gone is missing, as another rule says.
-        if (!column || isBlank(value) || (isBlank(now) && column.need)) return [];
-        if (isSame(column, now, value) || isLogged(row, id, value)) return [];
+        if (!column || isLogged(row, id, value) || isExplained(table, column, now, value))
+          return [];
         return [
           {
             rule: "changed-since-intake",
@@ -49,7 +50,24 @@ export const changedSinceIntake: Rule = {
         ];
       });
     }).map(({ finding }) => finding);
+    // One change made to several rows is one question.
+    return [
+      ...groupedBy(changes, ({ column, expected }) => `${column}\u0000${expected}`).values(),
+    ].flatMap((some) => oncePerEntry(some, text));
   },
+};
+
+/** What is no question of this rule: a reading that is gone, which is missing; the same otherwise written; a permit's renewal. */
+const isExplained = ({ kind }: JudgedTable, column: Column, now: CellValue, was: CellValue) =>
+  isBlank(was) ||
+  (isBlank(now) && column.need !== undefined) ||
+  isSame(column, now, was) ||
+  (kind.role === "permit" && isRenewed(column.id, now, was));
+
+/** A permit is renewed or handed on as a matter of course; one that holds for fewer days than it did is a question. */
+const isRenewed = (id: string, now: CellValue, was: CellValue): boolean => {
+  if (typeof now !== "number" || typeof was !== "number") return id === "by";
+  return id === "date" || (id === "to" && now > was) || (id === "from" && now < was);
 };
 
 const isDay = ({ accepts }: Column, cell: CellValue): cell is number =>

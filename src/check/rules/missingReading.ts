@@ -11,6 +11,7 @@ import {
   rowName,
   where,
 } from "../context";
+import { isYetToCome } from "../openRows";
 
 /** A row of a test that was begun, or of a workbook that is all but done, without its reading. */
 export const missingReading: Rule = {
@@ -41,7 +42,7 @@ const lacking = (table: JudgedTable, context: Context): RowRule => {
     : -1;
   return (row, stored, judged) => {
     if (verdictOf(judged) !== "Missing") return undefined;
-    if (context.openRows !== "missing" && table.open.has(row)) return undefined;
+    if (isYetToCome(table, row, context.openRows)) return undefined;
     const blank = blankIn(stored);
     const isAbsent = absent(stored) && blank.length > 0;
     if (isAbsent && row !== first) return undefined;

@@ -12,13 +12,16 @@ const EXPORT = {
   name: "crm.csv",
   content: "Panel,Part,Pole,R (µΩ),Date\n=K0001,Breaker Q0,L1,41.5,2026-11-20\n",
 };
+const SECOND = "=K0001,Breaker Q0,L2,41.7,2026-11-20\n";
 
 /** A sound workbook that an export was brought into, as its memory is read back from the file. */
-const brought = (): { book: MemoryBook; remembered: Remembered } => {
+const brought = (withSecond = false): { book: MemoryBook; remembered: Remembered } => {
   const book = sound();
-  const intake = takeIn(openBook(book.snapshot), [EXPORT], { ...NO_ANSWERS, replace: true }, TODAY);
+  const file = { ...EXPORT, content: EXPORT.content + (withSecond ? SECOND : "") };
+  const intake = takeIn(openBook(book.snapshot), [file], { ...NO_ANSWERS, replace: true }, TODAY);
   if (!intake.ok) throw new Error(intake.reason);
   book.set(CONTACT, 0, "R µΩ", 41.5);
+  if (withSecond) book.set(CONTACT, 1, "R µΩ", 41.7);
   book.set(CONTACT, 0, "Date", daySerial("2026-11-20"));
   const remembered = readRememberedXml(rememberedXml(intake.before.remembered));
   if (!remembered) throw new Error("nothing is remembered");
@@ -89,4 +92,38 @@ test("a reading rounded to the digits that it is written with is a note; rounded
   expect(told(one)).toMatchObject([{ weight: "note", found: "42" }]);
   one.book.set(CONTACT, 0, "R µΩ", 40);
   expect(told(one)).toMatchObject([{ weight: "query", found: "40" }]);
+});
+
+test("one change made to several rows is told once, with their cells", () => {
+  const one = brought(true);
+  for (const row of [0, 1]) one.book.set(CONTACT, row, "Date", daySerial("2026-11-21"));
+  expect(told(one)).toMatchObject([{ column: "Date", found: `${daySerial("2026-11-21")} × 2` }]);
+});
+
+test("a permit that was renewed or handed on is no changed reading; one that holds for fewer days is", () => {
+  const permits = "GearPermits";
+  const book = sound();
+  const content =
+    "For,Permit,Permit number,Valid from,Valid to,Holder,Day of the work\n" +
+    "Lineup,Permit to work,PTW-7,2026-11-02,2026-11-13,A. Crew,2026-11-10\n";
+  const file = { name: "permits.csv", content };
+  const intake = takeIn(openBook(book.snapshot), [file], { ...NO_ANSWERS, replace: true }, TODAY);
+  if (!intake.ok) throw new Error(intake.reason);
+  const { remembered } = intake.before;
+  const days = {
+    "Valid from": "2026-11-02",
+    "Valid to": "2026-11-13",
+    "Day of the work": "2026-11-10",
+  };
+  book.set(permits, 0, "Permit number", "PTW-7");
+  book.set(permits, 0, "Holder", "A. Crew");
+  for (const [header, day] of Object.entries(days)) book.set(permits, 0, header, daySerial(day));
+  const found = () => told({ book, remembered }).map(({ column, found }) => [column, found]);
+  expect(found()).toEqual([]);
+  book.set(permits, 0, "Valid to", daySerial("2026-11-20"));
+  book.set(permits, 0, "Day of the work", daySerial("2026-11-17"));
+  book.set(permits, 0, "Holder", "B. Crew");
+  expect(found()).toEqual([]);
+  book.set(permits, 0, "Valid to", daySerial("2026-11-12"));
+  expect(found()).toEqual([["Valid to", String(daySerial("2026-11-12"))]]);
 });

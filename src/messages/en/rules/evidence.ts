@@ -58,7 +58,7 @@ export const evidence = {
     satisfies:
       "the export's value put back; or the change in the sheet Reading history, with where the new value comes from",
     quiet:
-      "for what was typed, for the same quantity written otherwise, for an hour beside the same day, for changes that the reading history has, and after the intake was taken back; a reading rounded to the digits that it is written with is a note",
+      "for what was typed, for the same quantity written otherwise, for an hour beside the same day, for changes that the reading history has, for a permit that was renewed or handed on, and after the intake was taken back; one change made to several rows is told once; a reading rounded to the digits that it is written with is a note",
     message: (
       row: string,
       header: string,

@@ -75,8 +75,13 @@ export const project = {
       "a complete concession that matches no finding any more: the finding is gone, or the value is another than the one accepted",
     why: "What was accepted is not what is there now.",
     satisfies: "the concession removed, or granted again for what is there now",
-    quiet: "for concessions that lack something: another rule reports that",
-    message: (rule: string, place: string, found: string) =>
-      `The concession of "${rule}" for ${place}${found === "" ? "" : `, found ${found},`} matches no finding any more: the finding is gone, or its value has changed. Remove the concession, or grant it again for the present value.`,
+    quiet:
+      "for concessions that lack something: another rule reports that; for a value that stands with the unit of its column",
+    message: (rule: string, place: string, found: string, present: readonly string[]) => {
+      const what = `The concession of "${rule}" for ${place}`;
+      if (present.length > 0)
+        return `${what} ${found === "" ? 'says nothing under "Found"' : `accepts ${found}`}, and the finding there has ${present.join(" or ")}. Grant it for that value, or remove it.`;
+      return `${what}${found === "" ? "" : `, found ${found},`} matches no finding any more: the finding is gone, or its value has changed. Remove the concession, or grant it again for the present value.`;
+    },
   },
 } satisfies RuleTexts;
