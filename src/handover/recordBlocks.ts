@@ -13,6 +13,8 @@ const COLUMNS_WIDE = 8;
 /** Rows side by side where their columns stand below each other. */
 const ROWS_WIDE = 6;
 const SIZE = 7;
+/** No line over the title, which the columns that it stands over would draw each for itself. */
+const UNDER_TITLE = { ...LAYOUT, hLineWidth: (line: number) => (line === 0 ? 0 : 0.5) };
 
 /**
  * The records of one kind and panel: a table under its title, what holds for every row, and where limits
@@ -105,7 +107,7 @@ function recordTable(
     ...(common === "" ? [] : [across({ text: common })]),
   ];
   return {
-    layout: LAYOUT,
+    layout: UNDER_TITLE,
     fontSize: SIZE,
     margin: [0, 2, 0, 2],
     table: {

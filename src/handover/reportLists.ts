@@ -7,7 +7,7 @@ import { KINDS } from "../records/kinds";
 import { inWords } from "../sheets/ours/equipmentWords";
 import { factsOf } from "../sheets/ours/facts";
 import type { Content } from "./content";
-import { tableOf } from "./tableOf";
+import { LAYOUT, tableOf } from "./tableOf";
 import { sourcesIn } from "./words";
 
 type Text = Messages["handover"];
@@ -94,13 +94,24 @@ export function nameplateOf(
   );
   return [
     smaller(text.nameplate),
-    ...[...lines].map(([list, some]): Block => {
-      const words = some.map(({ path, value }) => [...inWords(path).split(" · "), String(value)]);
-      const [entry = ""] = words[0] ?? [];
-      const told = words.map((parts) => parts.slice(list === "" ? 0 : 1).join(": "));
-      return { text: `${list === "" ? "" : `${entry} – `}${told.join(" · ")}`, fontSize: 7 };
-    }),
-    { text: "", margin: [0, 0, 0, 4] },
+    {
+      layout: LAYOUT,
+      fontSize: 7,
+      margin: [0, 0, 0, 6],
+      table: {
+        dontBreakRows: true,
+        widths: [110, "*"],
+        body: [...lines].map(([list, some]) => {
+          const words = some.map(({ path, value }) => [
+            ...inWords(path).split(" · "),
+            String(value),
+          ]);
+          const [entry = ""] = words[0] ?? [];
+          const told = words.map((parts) => parts.slice(list === "" ? 0 : 1).join(": "));
+          return [{ text: list === "" ? panel : entry, bold: true }, told.join(" · ")];
+        }),
+      },
+    },
   ];
 }
 

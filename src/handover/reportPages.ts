@@ -62,6 +62,7 @@ export function reportPages(
   const text = messages.handover;
   const { project, basis } = content.lineup;
   const name = [project.name, project.number].filter(Boolean).join(", ");
+  const revision = project.revisions?.at(-1)?.revision;
   const usual = papersOf({ basis }) === "American" ? "letter" : "a4";
   return {
     pageSize: (paper ?? usual) === "letter" ? "LETTER" : "A4",
@@ -78,7 +79,7 @@ export function reportPages(
       margin: [36, 14, 36, 0],
       fontSize: 7,
       stack: [
-        text.footer(name, page, pages) + (isFinal(content) ? "" : ` · ${text.notFinal}`),
+        text.footer(name, revision, page, pages) + (isFinal(content) ? "" : ` · ${text.notFinal}`),
         text.fingerprintShort(inGroups(fingerprint)),
       ],
     }),
@@ -110,6 +111,7 @@ function cover(content: Content, fingerprint: string, text: Messages["handover"]
     [text.specification, specification.join(" ")],
     [text.drawings, drawings.join("; ")],
     [text.ratings, text.ratingsOf(voltagekV, frequencyHz, busbarA, basis)],
+    [text.revision, project.revisions?.at(-1)?.revision],
     [text.made, content.checked],
     [text.fingerprint, inGroups(fingerprint)],
   ];
@@ -131,6 +133,8 @@ function cover(content: Content, fingerprint: string, text: Messages["handover"]
     { text: stops > 0 ? text.stopsLeft(stops) : text.final, bold: true, margin: [0, 14, 0, 6] },
     { text: text.relatesOnly, margin: [0, 0, 0, 6] },
     noticeOf(text.caution),
+    smaller(text.revisions),
+    revisionsOf(content, text),
     smaller(text.signatures),
     tableOf(
       text.signatureColumns,
@@ -139,6 +143,19 @@ function cover(content: Content, fingerprint: string, text: Messages["handover"]
     ),
   ];
 }
+
+/** What each issue of the report changed. */
+const revisionsOf = (
+  { lineup: { project } }: Content,
+  { revisionColumns, revisionsNone }: Messages["handover"],
+): Block =>
+  project.revisions
+    ? tableOf(
+        revisionColumns,
+        project.revisions.map(({ revision, date, change }) => [revision, date ?? "", change]),
+        [60, 80, "*"],
+      )
+    : revisionsNone;
 
 const noticeOf = (text: string): Block => ({
   layout: "noBorders",
@@ -161,28 +178,35 @@ function summary(content: Content, report: Report, messages: Messages): Block[] 
         margin: [0, 0, 0, 6],
       }),
     ),
-    smaller(text.results),
-    ...evenParts(results.objects, OBJECTS_WIDE).map((objects) =>
-      tableOf(
-        [text.record, ...objects],
-        [
-          ...results.kinds.map(({ id, title }) => [
-            { text: title, bold: true },
-            ...objects.map((object) => {
-              const counts = results.cell(object, id);
-              return coloured(countWords(counts, findings), standing([counts]));
-            }),
-          ]),
+    // Where the drawing takes most of a page, the tables have one of their own.
+    {
+      stack: [smaller(text.results)],
+      ...(strips.length > 1 ? { pageBreak: "before" as const } : {}),
+    },
+    {
+      fontSize: 7,
+      stack: evenParts(results.objects, OBJECTS_WIDE).map((objects) =>
+        tableOf(
+          [text.record, ...objects],
           [
-            { text: words.page.standing, bold: true },
-            ...objects.map((object) =>
-              coloured(words.standing[standingOf(object)], standingOf(object)),
-            ),
+            ...results.kinds.map(({ id, title }) => [
+              { text: title, bold: true },
+              ...objects.map((object) => {
+                const counts = results.cell(object, id);
+                return coloured(countWords(counts, findings), standing([counts]));
+              }),
+            ]),
+            [
+              { text: words.page.standing, bold: true },
+              ...objects.map((object) =>
+                coloured(words.standing[standingOf(object)], standingOf(object)),
+              ),
+            ],
           ],
-        ],
-        [80, ...objects.map(() => "*")],
+          [80, ...objects.map(() => "*")],
+        ),
       ),
-    ),
+    },
   ];
 }
 

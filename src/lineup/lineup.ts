@@ -10,6 +10,7 @@ import {
   cable,
   circuit,
   currentCore,
+  day,
   earthingSwitch,
   heater,
   instrument,
@@ -105,6 +106,10 @@ export const lineupSchema = z.strictObject({
     drawings: z._default(
       z.array(z.strictObject({ number: name, revision: name, title: z.optional(name) })),
       [],
+    ),
+    /** Issues of the report so far, the present one last: what it is called, its day, and what it changes. */
+    revisions: z.optional(
+      z.array(z.strictObject({ revision: name, date: z.optional(day), change: longName })),
     ),
   }),
   basis: z.enum(BASES),

@@ -173,7 +173,12 @@ describe("a hand-over", () => {
       expect(bare(page)).toContain(made.manifest.fingerprint);
       expect(page).toContain("NOT FINAL");
       expect(page).toContain(`page ${at + 1} of ${pages.length}`);
+      expect(page).toContain("INV-2026-07 · revision B · ");
     }
+    const cover = bare(pages[0] ?? "");
+    for (const { revision, date, change } of made.content.lineup.project.revisions ?? [])
+      expect(cover).toContain(bare(`${revision}${date}${change}`));
+    expect(cover).toContain("Revisionhistory");
   });
 
   test("has a bookmark for each chapter and panel", async () => {

@@ -11,6 +11,9 @@ export const fields = {
   "project.drawings.number": "Number",
   "project.drawings.revision": "Revision",
   "project.drawings.title": "Title",
+  "project.revisions.revision": "Revision",
+  "project.revisions.date": "Date of issue",
+  "project.revisions.change": "What it changes",
   basis: "Basis",
   purpose: "Tests are for",
   "editions.IEC 62271-1": "Edition of IEC 62271-1",
@@ -212,6 +215,7 @@ export const fields = {
 export const lists = {
   panels: ["Panels", "panel"],
   "project.drawings": ["Drawings", "drawing"],
+  "project.revisions": ["Revisions of the report", "revision of the report"],
   confirmed: ["Criteria confirmed against the standard", "confirmed criterion"],
   criteria: ["Criteria", "criterion"],
   furtherRecords: ["Further records", "further record"],

@@ -16,6 +16,10 @@ export const handover = {
     `${kV} kV, ${hertz} Hz, busbar ${busbarA} A; criteria by ${basis} practice`,
   client: "Client",
   contractor: "Tested by (firm)",
+  revision: "Revision",
+  revisions: "Revision history",
+  revisionColumns: ["Revision", "Date of issue", "What it changes"],
+  revisionsNone: "First issue.",
   made: "Checked for hand-over and issued",
   relatesOnly:
     "The results hold for the equipment named in this report, in the state in which it was tested.",
@@ -35,7 +39,8 @@ export const handover = {
   final: "The check for hand-over found nothing that stops it.",
   stopsLeft: (stops: number) =>
     `Not final: the check for hand-over found ${count(stops, { one: "stop", other: "stops" })}. They are listed under Punch list.`,
-  footer: (project: string, page: number, pages: number) => `${project} · page ${page} of ${pages}`,
+  footer: (project: string, revision: string | undefined, page: number, pages: number) =>
+    `${project}${revision === undefined ? "" : ` · revision ${revision}`} · page ${page} of ${pages}`,
   fingerprintShort: (fingerprint: string) => `Fingerprint ${fingerprint}`,
   signatures: "Signatures",
   signature: ["Tested by", "Reviewed by", "Witnessed by", "Accepted for the client"],

@@ -76,7 +76,7 @@ export const pane = {
       settings: "Inspection points, check items, records left out",
       criteria: "Project and maker criteria",
       weights: "Weights of the check's rules",
-      drawings: "Drawings",
+      drawings: "Drawings, revisions of the report",
     },
     panelTitle: (designation: string, name: string) =>
       name ? `${designation} · ${name}` : designation,

@@ -51,6 +51,7 @@ function Weights(): ReactElement {
 }
 
 const SETTINGS = ["inspectionPoints", "checkItems", "furtherRecords", "leaveOut"] as const;
+const DOCUMENTS = ["project.drawings", "project.revisions"] as const;
 const CRITERIA = ["criteria", "confirmed"] as const;
 const paths = (fields: readonly FormField[]) => fields.map(({ path }) => path);
 
@@ -69,8 +70,8 @@ const PARTS: readonly {
   { id: "criteria", paths: CRITERIA, show: () => <Lists ids={CRITERIA} /> },
   {
     id: "drawings",
-    paths: ["project.drawings"],
-    show: () => <Lists ids={["project.drawings"]} />,
+    paths: DOCUMENTS,
+    show: () => <Lists ids={DOCUMENTS} />,
   },
   { id: "settings", paths: SETTINGS, show: () => <Lists ids={SETTINGS} /> },
   { id: "weights", paths: ["ruleWeights"], show: () => <Weights /> },

@@ -35,9 +35,9 @@ export function lineupOfSheets(snapshot: Snapshot): Lineup | undefined {
   const json: Record<string, unknown> = {};
   for (const [item, path] of COVER_ITEMS) put(json, path, cover.get(item) ?? null);
   if (json.phases !== undefined) json.phases = Object.values(json.phases as object).map(String);
-  const { drawings, ...settings } = settingsOf(rowsOf(SETTINGS_TABLE, SETTINGS_COLUMNS));
+  const { drawings, revisions, ...settings } = settingsOf(rowsOf(SETTINGS_TABLE, SETTINGS_COLUMNS));
   Object.assign(json, settings);
-  json.project = { ...(json.project as object | undefined), drawings };
+  json.project = { ...(json.project as object | undefined), drawings, revisions };
   json.panels = panels.map((row) => {
     const { breaker, ...others } = equipment.get(String(row.panel)) ?? {};
     return given({

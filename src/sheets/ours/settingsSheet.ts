@@ -18,6 +18,7 @@ export const SETTINGS_COLUMNS: readonly Column[] = [
 ];
 
 const DRAWING = "drawing";
+const REVISION = "report revision";
 const LEFT_OUT = "left out";
 const FURTHER = "further record";
 const POINT = "inspection point";
@@ -31,13 +32,13 @@ const joined = (names: readonly string[] | undefined) => names?.join(BETWEEN) ??
 const parted = (cell: Row[string] | undefined) =>
   isBlank(cell) ? undefined : String(cell).split(BETWEEN);
 
-/** What the project sets for its records: drawings, what is left out, criteria that somebody confirmed, inspection points, items of its own, weights of the check's rules. */
+/** What the project sets for its records: drawings, revisions of the report, what is left out, criteria that somebody confirmed, inspection points, items of its own, weights of the check's rules. */
 export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
   sheet: "Settings",
   table: SETTINGS_TABLE,
   title: "What the project sets for its records",
   purpose:
-    "Drawings, record kinds left out and asked for, inspection points, check items of the project's own and weights of the check's rules. Listed from the lineup's description; a change belongs there, then build again.",
+    "Drawings, revisions of the report, record kinds left out and asked for, inspection points, check items of the project's own and weights of the check's rules. Listed from the lineup's description; a change belongs there, then build again.",
   cautions: [],
   columns: SETTINGS_COLUMNS,
   rows: [
@@ -46,6 +47,12 @@ export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
       name: number,
       sort: revision,
       text: title ?? null,
+    })),
+    ...(lineup.project.revisions ?? []).map(({ revision, date, change }) => ({
+      setting: REVISION,
+      name: revision,
+      sort: date ?? null,
+      text: change,
     })),
     ...lineup.leaveOut.map(({ kind, reason, document }) => ({
       setting: LEFT_OUT,
@@ -93,11 +100,15 @@ export const settingsSheet = (lineup: Lineup): PlannedSheet => ({
 export const settingsOf = (rows: readonly Row[]) => {
   const of = (setting: string) => rows.filter((row) => row.setting === setting);
   const weights = of(WEIGHT);
+  const revisions = of(REVISION).map(({ name, sort, text }) =>
+    given({ revision: String(name), date: sort, change: text }),
+  );
   return {
     ...(weights.length > 0
       ? { ruleWeights: Object.fromEntries(weights.map(({ name, sort }) => [String(name), sort])) }
       : {}),
     confirmed: of(CONFIRMED).map(({ name, text }) => given({ criterion: name, by: text })),
+    ...(revisions.length > 0 ? { revisions } : {}),
     drawings: of(DRAWING).map(({ name, sort, text }) =>
       given({ number: String(name), revision: String(sort), title: text }),
     ),
