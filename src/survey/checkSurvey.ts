@@ -1,5 +1,6 @@
 import type { Finding } from "../check/finding";
 import type { Messages } from "../messages/messages";
+import { groupBy } from "../quantities/groupedBy";
 import type { Unit } from "../quantities/units";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Correction } from "../sheets/surveyAnswers";
@@ -139,9 +140,14 @@ export function surveyed(
     answers.corrections,
   );
   const context: SurveyContext = { survey, today, ...answers, text };
-  const findings = SURVEY_RULES.flatMap(({ find }) => find(context)).sort(
-    (one, other) => WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight),
-  );
+  const found = SURVEY_RULES.flatMap(({ find }) => find(context));
+  const findings = groupBy(
+    found,
+    ({ rule, sheet, address, message }) => `${rule} ${sheet}!${address} ${message}`,
+  )
+    // What is wrong with a cell that counts for several readings is told once.
+    .flatMap(([first]) => first ?? [])
+    .sort((one, other) => WEIGHTS.indexOf(one.weight) - WEIGHTS.indexOf(other.weight));
   return { context, findings };
 }
 

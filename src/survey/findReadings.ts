@@ -83,7 +83,7 @@ export function readingsOf(draft: Draft): Measure[] {
     ({ concept, computed, unit }) => computed && (concept === "reading" || isOfTest(concept, unit)),
   );
   const isTransformer = injectedOf(draft).length > 0;
-  const found = (typed.length > 0 ? typed : worked.flatMap(named)).map((measure) =>
+  const found = likeBefore(typed.length > 0 ? typed : worked.flatMap(named)).map((measure) =>
     isTransformer ? { ...measure, kind: injectedOf(draft)[0]?.kind ?? measure.kind } : measure,
   );
   const levels = levelsOf(draft, found);
@@ -115,6 +115,20 @@ export function readingsOf(draft: Draft): Measure[] {
     : found;
   return measured.length > 0 ? measured : checksOf(draft);
 }
+
+/** What was measured after a test is of the kind that the same was of before it. */
+const likeBefore = (measures: readonly Measure[]): Measure[] =>
+  measures.map((measure) => {
+    const { column } = measure;
+    const before = measures.find(
+      (one) =>
+        column.stage === "after" &&
+        one.column.stage === "before" &&
+        one.column.position === column.position &&
+        one.column.unit === column.unit,
+    );
+    return before ? { ...measure, kind: before.kind } : measure;
+  });
 
 /** Whether the lines of a table are minutes and seconds: one reading taken again and again. */
 export const isOverTime = (draft: Draft): boolean => {

@@ -1,6 +1,7 @@
 import { unitSize } from "../quantities/units";
 import { type Cell, isValue, type SheetView } from "./cells";
 import { quantitiesIn } from "./findFacts";
+import { withKeysAbove } from "./keysAbove";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "./phases";
 import { isPointOfTime, POINT_OF_CURVE } from "./pointOfTime";
 import { isUnitText, unitIn } from "./unitIn";
@@ -116,6 +117,15 @@ const saySame = (cells: readonly Cell[]): boolean => {
 const namesAcross = (texts: readonly string[]): ReadonlySet<string> =>
   areNames(texts.slice(1)) || areNames(texts) ? namesAmong(texts) : new Set<string>();
 
+/** Whether a line tells the unit of each column where the quantities do not: "Unit | A | s | s". */
+const isUnits = ([first, ...rest]: readonly Cell[]): boolean =>
+  first !== undefined && OF_UNITS.includes(conceptOf(first.text)) && rest.every(isUnitAlone);
+
+/** What "Unit" is about: a panel, or what it is over units. */
+const OF_UNITS: readonly (Concept | undefined)[] = ["unit", "panel"];
+
+const isKnown = (text: string): boolean => conceptOf(text) !== undefined;
+
 /** Whether a line tells by whom or with what each column was measured: "Insulation tester | IT-4 | IT-4 | IT-2". */
 const isOfColumns = (texts: readonly string[]): boolean =>
   NAMED_BELOW.includes(conceptOf(texts[0] ?? ""));
@@ -130,7 +140,7 @@ const isHead = (view: SheetView, segment: Segment): boolean => {
   const points = pointsAmong(view, segment);
   const phases = new Set([...phasesAmong(texts), ...combinationsAmong(bare), ...points]);
   const isName = namesAcross(texts);
-  if (isName.size > 0 && isOfColumns(texts)) return false;
+  if (isOfColumns(texts) && (isName.size > 0 || !texts.slice(1).some(isKnown))) return false;
   const rest = cells.filter(({ text }) => !phases.has(text) && !isName.has(text));
   if (rest.some(isFigure)) return false;
   // "Limit 10 mΩ" beside "Test current 10 A" are facts over the titles.
@@ -234,9 +244,12 @@ const headsOf = (view: SheetView): HeadArea[] => {
   const heads: HeadArea[] = [];
   for (let row = 0; row < view.rowCount; row++)
     for (const segment of segmentsOf(view, row))
-      if ((isHead(view, segment) && hasBody(view, segment)) || hasBodyOfColumns(view, segment))
+      if (
+        !isUnits(segment.cells) &&
+        ((isHead(view, segment) && hasBody(view, segment)) || hasBodyOfColumns(view, segment))
+      )
         addHead(heads, view, segment);
-  return united(heads).map((head) => withLineAbove(view, head));
+  return united(heads).map((head) => withKeysAbove(view, withLineAbove(view, head)));
 };
 
 /** Heads of several lines that touch are one: a group's title that is not joined over its columns leaves blank cells in their first line. */
@@ -265,6 +278,9 @@ const addHead = (heads: HeadArea[], view: SheetView, segment: Segment): void => 
   );
   if (saysAgain(view, segment, above ? row + 1 : row - 1)) return;
   if (above === undefined) {
+    // Initials such as "PA" again and again are no units of anything.
+    const [first, ...rest] = segment.cells;
+    if (first && isUnitAlone(first) && rest.every(({ text }) => text === first.text)) return;
     heads.push({ top: row, head: row, left, right });
     return;
   }

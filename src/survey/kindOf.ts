@@ -74,7 +74,9 @@ const votesOf = (
     const kinds = named.filter(
       (kind) =>
         (possible === undefined || possible.includes(kind)) &&
-        !(possible && kind === "currentTransformer" && named.includes("excitation")),
+        !(possible && kind === "currentTransformer" && named.includes("excitation")) &&
+        // "Relay timing" is about relays.
+        !(kind === "timing" && named.includes("protection")),
     );
     // "Insulation resistance of control wiring" is about control wiring, whatever the title says.
     const isSpecial =

@@ -30,8 +30,17 @@ const BESIDE: readonly (Concept | undefined)[] = [
 /** Whether a title counts the parts of one line: "Bolt 1", "Bolt 2". */
 const isCounted = (title: string): boolean => conceptOf(title) === "part";
 
+/** The names of a line over the titles that is labelled as that of the panels. */
+const toldNames = ([label, ...columns]: readonly SurveyColumn[]): ReadonlySet<string> => {
+  const depth = label?.lines.slice(0, -1).findIndex((line) => conceptOf(line) === "panel") ?? -1;
+  const names = depth < 0 ? [] : columns.flatMap(({ lines }) => lines[depth] ?? []);
+  return new Set(names.some((name) => conceptOf(name) !== undefined) ? [] : names);
+};
+
 /** The titles of a head line by line, that line first in which the columns are panels. */
 const namesOf = (columns: readonly SurveyColumn[]): ReadonlySet<string> => {
+  const told = toldNames(columns);
+  if (told.size >= 2) return told;
   const deepest = Math.max(...columns.map(({ lines }) => lines.length));
   const found = Array.from({ length: deepest }, (_, depth) =>
     namesAmong(
@@ -122,7 +131,7 @@ const partsOf = (
   if (
     values.length < 2 ||
     labels.length === 0 ||
-    areSeveral(columns) ||
+    (areSeveral(columns) && !areFields(view, table, labels)) ||
     labels.some((at) => isOfPanels(view, table, at)) ||
     !others.every(({ concept }) => BESIDE.includes(concept))
   )
@@ -130,6 +139,30 @@ const partsOf = (
   return names.size >= 2 || duties.size >= 2 || tellsQuantities(view, table, labels)
     ? { labels, values, others: others.map(({ at }) => at), isOfDuties: duties.size >= 2 }
     : undefined;
+};
+
+/** What lines tell of a record, and points of a curve do not. */
+const FIELDS: readonly (Concept | undefined)[] = [
+  "required",
+  "error",
+  "result",
+  "date",
+  "by",
+  "tester",
+  "instrument",
+  "remarks",
+];
+
+/** Whether the lines are what a record has, each a field: several of them name such. */
+const areFields = (
+  view: SheetView,
+  { head, bottom }: FoundTable,
+  labels: readonly number[],
+): boolean => {
+  const told = Array.from({ length: bottom - head }, (_, index) =>
+    labels.map((at) => view.at(head + 1 + index, at)),
+  ).flatMap((cells) => cells.flatMap((cell) => (cell ? conceptOf(cell.text) : undefined)));
+  return new Set(told.filter((concept) => FIELDS.includes(concept))).size >= 3;
 };
 
 /** Whether a column of labels names panels, by its title and its words: its lines are no quantities. */
@@ -245,16 +278,33 @@ const isStart = (view: SheetView, row: number, labels: readonly number[]): boole
   return below === undefined || view.shown(row + 1, first) === view.shown(row, first);
 };
 
+/** Labels of lines that tell the columns apart. */
+const NAMING: readonly (Concept | undefined)[] = [
+  "panel",
+  "name",
+  "part",
+  "position",
+  "test",
+  "stage",
+  "operation",
+];
+
 /** Lines of a head that tell the columns apart: the panels, and the phases of each. */
 const namingRows = (
   view: SheetView,
   heads: readonly number[],
-  values: readonly number[],
+  { labels, values }: Parts,
   names: ReadonlySet<string>,
 ): number[] =>
   heads.filter((row) => {
     const texts = values.flatMap((at) => view.shown(row, at)?.text ?? []);
-    return texts.some((text) => names.has(text)) || phasesAmong(texts).size >= 2;
+    const label = labels.map((at) => view.shown(row, at)).find((cell) => cell !== undefined);
+    const isNamed = label !== undefined && NAMING.includes(conceptOf(label.text));
+    return (
+      texts.some((text) => names.has(text)) ||
+      phasesAmong(texts).size >= 2 ||
+      (isNamed && heads.length > 1)
+    );
   });
 
 /** Tables whose lines are quantities, each group of lines a table with the quantities as titles. */
@@ -268,7 +318,7 @@ export function lineTables(
   const { labels, values, others, isOfDuties } = parts;
   const names = namesOf(columns);
   const heads = Array.from({ length: table.head - table.top + 1 }, (_, index) => table.top + index);
-  const naming = namingRows(view, heads, values, names);
+  const naming = namingRows(view, heads, parts, names);
   const nameRows = naming.length > 0 ? naming : [table.head];
   const above = heads.flatMap((row) =>
     nameRows.includes(row) ? [] : (view.shown(row, values[0] ?? 0) ?? []),

@@ -216,7 +216,7 @@ export const de: SheetWords = {
     "≤",
     "zulässig",
   ],
-  limit: ["grenzwert", "zulässig", "zul", "grenze"],
+  limit: ["grenzwert", "zulässig", "zul", "grenze", "toleranz"],
   rated: [
     "bemessungsspannung",
     "bemessungs",

@@ -449,7 +449,16 @@ export const en: SheetWords = {
     "not exceeding",
     "up to",
   ],
-  limit: ["limit", "allowed", "allowable", "criterion", "accept", "acceptance", "within"],
+  limit: [
+    "limit",
+    "allowed",
+    "allowable",
+    "criterion",
+    "accept",
+    "acceptance",
+    "within",
+    "tolerance",
+  ],
   rated: [
     "rated",
     "rating",

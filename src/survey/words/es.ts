@@ -180,7 +180,7 @@ export const es: SheetWords = {
     "no (?:mayor (?:que|de|a)|superior a|más (?:que|de)|debe superar)",
     "o menos",
   ],
-  limit: ["límite", "admisible", "permitido"],
+  limit: ["límite", "admisible", "permitido", "tolerancia"],
   rated: ["asignada", "nominal", "celdas?", "cabinas?", "clase", "tablero"],
   one: ["un", "uno"],
 };

@@ -150,7 +150,7 @@ export const pt: SheetWords = {
     "não (?:superior a|maior que|mais de)",
     "ou menos",
   ],
-  limit: ["limite", "admissível", "permitido"],
+  limit: ["limite", "admissível", "permitido", "tolerância"],
   rated: ["nominal", "cubículos?", "celas?", "painéis", "classe", "quadro"],
   one: ["um"],
 };
