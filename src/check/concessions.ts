@@ -6,7 +6,7 @@ import { cellAddress } from "../sheets/address";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../sheets/ours/concessionSheet";
 import { asRecordTable } from "../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
-import { type Context, dayOf } from "./context";
+import { type Context, dayOf, type JudgedTable, rowName, where } from "./context";
 import type { Finding } from "./finding";
 import { unsoundConcession } from "./unsoundConcession";
 
@@ -66,6 +66,22 @@ export function withConcessions(findings: readonly Finding[], context: Context):
       return used.has(one) ? [] : [stale(table, one, presentAt(one, findings), context.text)];
     }),
   ];
+}
+
+/** Whether what is wrong with a row was soundly accepted by somebody, whatever it is. */
+export function concededIn(context: Context): (table: JudgedTable, row: number) => boolean {
+  const table = concessionTable(context.snapshot);
+  const rows = table ? asRecordTable({ columns: CONCESSION_COLUMNS }, table).rows : [];
+  const given = rows.filter((row) => !lacking(row, context));
+  return (of, row) => {
+    const place = { sheet: of.table.sheet, row: rowName(of, row) };
+    return given.some((one) => {
+      if (one.sheet !== place.sheet || String(one.row).trim() !== place.row) return false;
+      const column = String(one.column);
+      const finding = { ...where(of, row, "result"), column, rule: String(one.rule), message: "" };
+      return unsoundConcession(one, { ...finding, weight: "stop" }, context) === undefined;
+    });
+  };
 }
 
 export const concessionTable = (snapshot: Snapshot): TableSnapshot | undefined =>

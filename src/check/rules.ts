@@ -17,6 +17,7 @@ import { dayOverfull } from "./rules/dayOverfull";
 import { dewPoint } from "./rules/dewPoint";
 import { digitPattern } from "./rules/digitPattern";
 import { duplicatedRow } from "./rules/duplicatedRow";
+import { energizedUnproven } from "./rules/energizedUnproven";
 import { errorValue } from "./rules/errorValue";
 import { exemptUnexplained } from "./rules/exemptUnexplained";
 import { fallenAfter } from "./rules/fallenAfter";
@@ -41,6 +42,7 @@ import { missingRow } from "./rules/missingRow";
 import { missingTrail } from "./rules/missingTrail";
 import { namesDiffer } from "./rules/namesDiffer";
 import { nearCopy } from "./rules/nearCopy";
+import { notAliveYet } from "./rules/notAliveYet";
 import { notCalculated } from "./rules/notCalculated";
 import { numberAsText } from "./rules/numberAsText";
 import { offGroup } from "./rules/offGroup";
@@ -57,6 +59,7 @@ import { punchOpen } from "./rules/punchOpen";
 import { readingFormula } from "./rules/readingFormula";
 import { recordsContradict } from "./rules/recordsContradict";
 import { registerOdd } from "./rules/registerOdd";
+import { remarkAsked } from "./rules/remarkAsked";
 import { remarkContradicts } from "./rules/remarkContradicts";
 import { repairIncomplete } from "./rules/repairIncomplete";
 import { repeatUnexplained } from "./rules/repeatUnexplained";
@@ -133,12 +136,15 @@ export const RULES: readonly Rule[] = [
   outsideRange,
   missingTrail,
   exemptUnexplained,
+  remarkAsked,
   afterBeforeWithstand,
   beforePredecessor,
   outOfOrder,
   inspectionOff,
   checkedLate,
   stepSkipped,
+  energizedUnproven,
+  notAliveYet,
   twoPlaces,
   dayOverfull,
   operationsUncounted,

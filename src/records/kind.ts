@@ -281,13 +281,19 @@ export interface RecordKind<Id extends string = string> {
   /**
    * Where its rows follow one another: what each waits for, as a number from 0, none where it waits for
    * nothing; rows of a greater number wait for those of a smaller one of their panel and of the lineup. Before
-   * rows of the last, records of the kinds `first` of the panel are there.
+   * rows of the last, records of the kinds `first` of the panel are there. By rows that are `alive` the panel,
+   * or the lineup, stood under voltage.
    */
   readonly stages?: {
     readonly of: (row: Row) => number | undefined;
+    readonly alive: (row: Row) => boolean;
     readonly last: number;
     readonly first: readonly string[];
   };
+  /** The rows whose readings are taken with the gear under voltage. */
+  readonly live?: (row: Row) => boolean;
+  /** The rows without which gear may stand under voltage, as its labels and heaters: asked for, and no stop. */
+  readonly minor?: (row: Row) => boolean;
   /** Repairs after which its tests have to be made again. */
   readonly voidBy?: Readonly<Partial<Record<Work, VoidBy>>>;
   /** So many minutes at least that a row takes its tester and instrument, by what it records; 0 where it does not tell. */

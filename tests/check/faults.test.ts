@@ -68,6 +68,9 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "permit-holder",
   "versions-differ",
   "work-untold",
+  "energized-unproven",
+  "not-alive-yet",
+  "remark-asked",
 ]);
 
 test("there is a family of faults for every rule", () => {

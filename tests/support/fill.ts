@@ -236,7 +236,7 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     ...trail(DAY - 3),
   }),
   GearPhasing: () => ({ sameV: 1.2, crossV: 110, ...trail(DAY + 9) }),
-  GearRotation: () => ({ state: "OK", ...signed(DAY + 9) }),
+  GearRotation: ({ part }) => ({ state: "OK", ...asked(part), ...signed(DAY + 9) }),
   GearStability: (row) => ({
     injected: 600,
     shown: 596,
@@ -280,12 +280,16 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     air: 27,
     ...trail(DAY + 10),
   }),
-  GearEnergization: () => ({ state: "OK", ...signed(DAY + 9) }),
+  GearEnergization: ({ part }) => ({ state: "OK", ...asked(part), ...signed(DAY + 9) }),
   GearMotion: ({ quantity }) => ({
     reading: quantity === "contact bounce" ? 1.2 : 1.1,
     ...trail(DAY - 4),
   }),
 };
+
+/** The remark that an item asks for. */
+const asked = (item: Row[string] | undefined): Record<string, string> =>
+  /in the remarks/.test(String(item)) ? { remarks: "T. Aylward (invented), order 7" } : {};
 
 /** What a relay in order would measure: its pick-up, its delay, or its curve's time by the published formula. */
 function measuredBy({ multiple, pickup, curve, setting }: Row): number {

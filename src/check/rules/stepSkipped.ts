@@ -4,7 +4,7 @@ import { KINDS } from "../../records/kinds";
 import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
-/** A later item of a panel that is done while earlier ones, which it waits for, are blank: one finding a panel. */
+/** A later item of a panel that is done while earlier ones, which it waits for, are blank or not OK: one finding a panel for each. */
 export const stepSkipped: Rule = {
   id: "step-skipped",
   reads: "book",
@@ -22,6 +22,7 @@ interface Staged {
   readonly row: number;
   readonly stage: number;
   readonly isBlank: boolean;
+  readonly isWrong: boolean;
 }
 
 function skippedIn(
@@ -37,7 +38,8 @@ function skippedIn(
     const object = String(judged.object ?? "");
     const staged = panels.get(object) ?? [];
     panels.set(object, staged);
-    staged.push({ row, stage, isBlank: verdictOf(judged) === "Missing" });
+    const verdict = verdictOf(judged);
+    staged.push({ row, stage, isBlank: verdict === "Missing", isWrong: verdict === "Fail" });
   }
   const ofAll = panels.get(LINEUP) ?? [];
   return [...panels].flatMap(([object, staged]): Finding[] => {
@@ -46,20 +48,42 @@ function skippedIn(
     const stage = Math.max(0, ...done.map((one) => one.stage));
     const at = done.find((one) => one.stage === stage);
     if (!at || stage === 0) return [];
-    const blank = [...ofAll, ...staged].filter((one) => one.isBlank && one.stage < stage);
-    const names = [
-      ...blank.map(({ row }) => rowName(table, row)),
-      ...(stage === last ? first.flatMap((kind) => openOf(context, kind, object)) : []),
+    const earlier = [...ofAll, ...staged].filter((one) => one.stage < stage);
+    const named = (some: readonly Staged[]) => some.map(({ row }) => rowName(table, row));
+    const further = stage === last ? first : [];
+    const blank = [
+      ...named(earlier.filter((one) => one.isBlank)),
+      ...further.flatMap((kind) => openOf(context, kind, object)),
     ];
-    if (names.length === 0) return [];
+    const wrong = [
+      ...named(earlier.filter((one) => one.isWrong)),
+      ...further.flatMap((kind) => failedOf(context, kind, object)),
+    ];
+    const of = rowName(table, at.row);
+    const finding = {
+      rule: "step-skipped",
+      ...where(table, at.row, "state"),
+      found: String(table.rows[at.row]?.state ?? ""),
+    };
     return [
-      {
-        rule: "step-skipped",
-        weight: "query",
-        ...where(table, at.row, "state"),
-        message: says.message(rowName(table, at.row), names.slice(0, NAMED), names.length),
-        found: String(table.rows[at.row]?.state ?? ""),
-      },
+      ...(wrong.length > 0
+        ? [
+            {
+              ...finding,
+              weight: "stop" as const,
+              message: says.wrong(of, wrong.slice(0, NAMED), wrong.length),
+            },
+          ]
+        : []),
+      ...(blank.length > 0
+        ? [
+            {
+              ...finding,
+              weight: "query" as const,
+              message: says.message(of, blank.slice(0, NAMED), blank.length),
+            },
+          ]
+        : []),
     ];
   });
 }
@@ -81,3 +105,15 @@ function openOf({ tables }: Context, kind: string, object: string): string[] {
       return isOpen ? [title] : [];
     });
 }
+
+/** The rows of a kind by which a panel failed. */
+const failedOf = ({ tables }: Context, kind: string, object: string): string[] =>
+  tables
+    .filter((table) => table.kind.id === kind)
+    .flatMap((table) =>
+      table.judged.flatMap((row, at) =>
+        row.object === object && verdictOf(row) === "Fail" && !table.aside.has(at)
+          ? `${table.kind.sheet}, ${rowName(table, at)}`
+          : [],
+      ),
+    );

@@ -45,11 +45,13 @@ const USUAL: readonly UsualItem[] = [
   },
 ];
 
+const STEP_BY_STEP = "Voltage given step by step: each section held and looked at before the next";
+
 /** Of the lineup as a whole. */
 const WHOLE = [
   "Release: by whom, on what permit or switching order, in the remarks",
   "People told and out, area barred, far ends manned",
-  "Voltage given step by step: each section held and looked at before the next",
+  STEP_BY_STEP,
 ];
 
 /** First energization: what was put back, who released it, and what was read. */
@@ -91,6 +93,8 @@ export const energization: RecordKind<"energization"> = {
       const at = STAGES.findIndex((words) => String(part ?? "").startsWith(words));
       return at < 0 ? undefined : at;
     },
+    alive: ({ object, part }) =>
+      object === LINEUP ? part === STEP_BY_STEP : /^(?:Under voltage|After): /.test(String(part)),
     last: STAGES.length - 1,
     first: ["rotation", "phasing"],
   },

@@ -102,6 +102,7 @@ export const functionTest: RecordKind<"function"> = {
       other: ({ object, part }) => relayName(object, String(part).split(" ")[0]),
     },
   ],
+  minor: ({ part }) => /^(?:Heating|Meters|Operation counter) /.test(String(part)),
   voidBy: voidBy(["Breaker mechanism"], ["Wiring", "Relay or settings"]),
   accepted: [],
   enough: [],

@@ -109,6 +109,7 @@ export const handling: RecordKind<"handling"> = {
   ],
   columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
   rows: ({ panels }) => panels.map(({ designation }): Row => ({ object: designation })),
+  minor: () => true,
   accepted,
   enough: [],
 };

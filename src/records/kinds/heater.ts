@@ -107,6 +107,7 @@ export const heater: RecordKind<"heater"> = {
         }),
       ),
     ),
+  minor: () => true,
   voidBy: voidBy([], ["Wiring"]),
   accepted,
   enough,

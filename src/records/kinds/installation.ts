@@ -52,6 +52,7 @@ export const installation: RecordKind<"installation"> = {
     const own = ownItems(lineup, "installation");
     return lineup.panels.flatMap((panel) => itemRows(panel, USUAL, own));
   },
+  minor: ({ part }) => /^(?:Labels|Heaters) /.test(String(part)),
   accepted: [],
   enough: [],
 };

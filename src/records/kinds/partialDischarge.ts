@@ -143,6 +143,7 @@ export const partialDischarge: RecordKind<"partialDischarge"> = {
         .map((part) => ({ object, part, method: CHARGE, inUnit: "pC", asksPulse: "asked" }))
         .filter((row) => own(row, lineup) !== undefined),
     ]),
+  live: (row) => !isCharge(row),
   voidBy: voidBy(["Main insulation", "Cable"]),
   accepted,
   enough,

@@ -127,6 +127,7 @@ export const phasing: RecordKind<"phasing"> = {
         : [];
     });
   },
+  live: () => true,
   voidBy: voidBy(["Cable", "Voltage transformer"]),
   accepted,
   enough: [live],

@@ -210,6 +210,7 @@ export const thermography: RecordKind<"thermography"> = {
   ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) => lineup.panels.flatMap((panel) => placesOf(panel, lineup)),
+  live: () => true,
   voidBy: voidBy(["Bus joint", "Breaker pole", "Cable"]),
   accepted,
   enough,

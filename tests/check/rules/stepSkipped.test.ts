@@ -20,6 +20,31 @@ finds("step-skipped", [
     says: /while what comes before it is blank: =K0001 · Before: covers/,
     book,
   },
+  {
+    name: "soaked with a step before found not OK",
+    spoil: (one) =>
+      one.set(ENERGIZATION, rowOf(one, ENERGIZATION, "=K0001", BEFORE), "State", "Not OK"),
+    table: ENERGIZATION,
+    row: load(book()),
+    header: "State",
+    weight: "stop",
+    says: /found not in order: =K0001 · Before: covers/,
+    book,
+  },
+  {
+    name: "readings under load on a rotation that failed",
+    spoil: (one) => one.set("GearRotation", 0, "State", "Not OK"),
+    table: ENERGIZATION,
+    row: load(book()),
+    header: "State",
+    weight: "stop",
+    says: /found not in order: Rotation, =K0001/,
+    book: () =>
+      soundOf(2, {
+        furtherRecords: [{ kind: "energization" }, { kind: "rotation" }],
+        checkItems: [{ kind: "rotation", item: "Rotation at the tie", document: "INV-7" }],
+      }),
+  },
 ]);
 
 keepsQuiet("step-skipped", [

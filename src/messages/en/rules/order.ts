@@ -125,13 +125,50 @@ export const order = {
   "step-skipped": {
     title: "Done before what it waits for",
     finds:
-      "an item of the first energization that is answered while earlier ones of its panel or of the lineup are blank; readings under load while the panel's rotation and phasing are blank",
+      "an item of the first energization that is answered while earlier ones of its panel or of the lineup are blank, or were found not OK, which is a stop; readings under load while the panel's rotation and phasing are blank or failed",
     why: "What is put back, released and tried before voltage is worth nothing afterwards.",
     satisfies: "the earlier items answered as they were, or not applicable with a remark",
     quiet:
       "where nothing later is answered, and for items of the project's own without a place in the order",
     message: (row: string, blank: readonly string[], all: number) =>
       `${row}: answered, while what comes before it is blank: ${blank.join("; ")}${all > blank.length ? ` and ${all - blank.length} more` : ""}. Answer these, or put the item back.`,
+    wrong: (row: string, failed: readonly string[], all: number) =>
+      `${row}: answered, while what comes before it was found not in order: ${failed.join("; ")}${all > failed.length ? ` and ${all - failed.length} more` : ""}. Tell the one who is responsible for the switching; put it in order and record that before going on.`,
+  },
+  "energized-unproven": {
+    title: "Under voltage without proof",
+    finds:
+      "a panel that stood under voltage by the energization's records, or by readings that are taken alive, while records of it or of its bus section fail, prove nothing or are missing; a query where only labels, heaters, meters or its receipt are not in order",
+    why: "Voltage on gear that failed, or that nobody tested, is how people are hurt and gear is lost.",
+    satisfies:
+      "the records as they were before voltage; or each of them soundly accepted, by name, in the sheet Concessions",
+    quiet:
+      "for panels of which no record tells of voltage, for records of the energization itself, papers and permits, and for kinds that the project leaves out",
+    message: (row: string, panel: string, unproven: readonly string[], all: number) =>
+      `${row}: ${panel} stood under voltage, and its records do not prove that it was fit for it: ${unproven.join("; ")}${all > unproven.length ? ` and ${all - unproven.length} more` : ""}. Tell the one who is responsible for the switching at once; put the records in order, or have each accepted by name.`,
+  },
+  "not-alive-yet": {
+    title: "Read alive before voltage",
+    finds:
+      "phasing, partial discharge or hot spots under voltage that are dated before the first record of voltage, or while no record tells of any; once for a day",
+    why: "Without voltage there was nothing to read; with voltage, somebody gave it before it was released.",
+    satisfies:
+      "the day put right, the steps of the energization answered, or a remark that says what fed it",
+    quiet:
+      "on the day of the first voltage, for readings with a remark, in maintenance, where the gear was alive before, and where the project keeps no record of the energization",
+    early: (row: string, day: string, first: string) =>
+      `${row}: read under voltage on ${day}, before the first record of voltage on ${first}. Put the day right, or say in the remarks what fed it.`,
+    never: (row: string, day: string) =>
+      `${row}: read under voltage on ${day}, and no record of the energization tells of voltage. Answer its steps as they were, or say in the remarks what fed it.`,
+  },
+  "remark-asked": {
+    title: "An answer without the remark that it asks for",
+    finds: "an item that says what is to stand in its remarks, answered OK without any",
+    why: "A release without the name of who released it, or a cable without its far end, is none.",
+    satisfies: "what the item asks for, in its remarks",
+    quiet: "for any remark, and for items that are not answered, not OK or not applicable",
+    message: (row: string) =>
+      `${row}: answered without a remark. Write in the remarks what the item asks for.`,
   },
   "two-places": {
     title: "At two places at one minute",
