@@ -1,7 +1,7 @@
 // The layers of src/, from the top. A folder imports from folders above it, never from those below.
 const layers = [
-  "quantities",
   "messages",
+  "quantities",
   "engineering",
   "standards",
   "lineup",

@@ -91,7 +91,7 @@ export function check(
     openRows: openRowsOf(judged, isFinal),
     instruments,
     today,
-    unmapped: unmappedIn(book),
+    unmapped: unmappedIn(book, text),
     text,
   };
   return {
@@ -104,7 +104,10 @@ export function check(
 }
 
 /** The lines of own layouts that could not be taken for a record, or not whole, in the order of the sheets. */
-const unmappedIn = ({ snapshot, problems }: RecordBook): readonly Finding[] => {
+const unmappedIn = (
+  { snapshot, problems }: RecordBook,
+  { told }: FindingsText,
+): readonly Finding[] => {
   const order = new Map(snapshot.sheets.map(({ name }, index) => [name, index]));
   const place = ({ sheet }: LayoutProblem) => order.get(sheet) ?? -1;
   return [...problems]
@@ -114,7 +117,7 @@ const unmappedIn = ({ snapshot, problems }: RecordBook): readonly Finding[] => {
       weight: "query",
       sheet,
       address: a1(row, column),
-      message,
+      message: message(told),
     }));
 };
 
@@ -171,7 +174,7 @@ export function recheck({ context, found }: Report, book: RecordBook): ReturnTyp
     book,
     snapshot: book.snapshot,
     tables: now,
-    unmapped: unmappedIn(book),
+    unmapped: unmappedIn(book, context.text),
   };
   const edits = rejudged.map(({ edit }) => edit);
   return {

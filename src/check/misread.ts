@@ -19,7 +19,7 @@ export const misread = (
   if (typeof cell !== "string" || isBlank(cell) || isErrorValue(cell)) return undefined;
   if (unit) {
     const read = readReading(cell, { unit });
-    return read.ok ? undefined : read.reason;
+    return read.ok ? undefined : read.say(text.told);
   }
   return dayOf(cell) === undefined ? text.rules.unreadable.noDate(cell.slice(0, 40)) : undefined;
 };

@@ -70,12 +70,12 @@ const QUESTIONS: readonly Question[] = [
  */
 export async function askLineup(
   asked: Asked,
-  text: NewText,
+  text: CommandLineText,
   listed?: readonly ListedPanel[],
 ): Promise<object> {
   const lineup: Record<string, unknown> = {};
   for (const question of QUESTIONS) {
-    const value = await ask(question, asked, text);
+    const value = await ask(question, asked, text.new);
     if (value !== undefined) put(lineup, question.at, value);
   }
   const panels = listed ?? (await askPanels(asked, text));
@@ -85,8 +85,8 @@ export async function askLineup(
   );
   const checked = checkLineup(lineup);
   if (!checked.ok)
-    throw new UsageError(() =>
-      checked.errors.map(({ path, message }) => `${path}: ${message}`).join("\n"),
+    throw new UsageError(({ told }) =>
+      checked.errors.map(({ path, message }) => `${path}: ${message(told)}`).join("\n"),
     );
   return lineup;
 }
@@ -109,7 +109,10 @@ async function ask(question: Question, asked: Asked, text: NewText): Promise<unk
 }
 
 /** Panels, a line each, until a blank one. */
-async function askPanels(asked: Asked, text: NewText): Promise<readonly ListedPanel[]> {
+async function askPanels(
+  asked: Asked,
+  { new: text, told }: CommandLineText,
+): Promise<readonly ListedPanel[]> {
   asked.say(text.panels);
   for (;;) {
     const lines: string[] = [];
@@ -121,7 +124,10 @@ async function askPanels(asked: Asked, text: NewText): Promise<readonly ListedPa
     if (lines.length === 0) throw new UsageError(() => text.noPanels);
     const { panels, problems } = readPanelList(lines.join("\n"));
     if (problems.length === 0) return panels;
-    refuse(problems.map(({ line, message }) => text.panelLine(line, message)).join("\n"), asked);
+    refuse(
+      problems.map(({ line, message }) => text.panelLine(line, message(told))).join("\n"),
+      asked,
+    );
   }
 }
 

@@ -15,8 +15,13 @@ import { saveBook } from "./saveBook";
 export function loadLineup(file: string): Lineup {
   const read = readLineup(readText(file));
   if (read.ok) return read.value;
-  const lines = read.errors.map(({ path, message }) => `  ${path}: ${message}`);
-  throw new UsageError(({ build }) => [build.errors(file, lines.length), ...lines].join("\n"));
+  const { errors } = read;
+  throw new UsageError(({ build, told }) =>
+    [
+      build.errors(file, errors.length),
+      ...errors.map(({ path, message }) => `  ${path}: ${message(told)}`),
+    ].join("\n"),
+  );
 }
 
 /** Builds the record workbook of a lineup, onto the one that is there already where there is one. */

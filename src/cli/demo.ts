@@ -110,8 +110,8 @@ async function repairAndRetest(taken: Taken, book: string, folder: string): Prom
   const name = RETEST.replace(/^.*\//, "");
   copyFileSync(`${SAMPLES}${RETEST}`, `${folder}/${name}`);
   const retest = await intakeBook(book, [`${folder}/${name}`], book, { replace: false });
-  const { intake } = commandLineFor("en");
-  return [words, ...retest.flatMap((one) => takenWords(one, intake).split("\n").slice(0, 1))];
+  const text = commandLineFor("en");
+  return [words, ...retest.flatMap((one) => takenWords(one, text).split("\n").slice(0, 1))];
 }
 
 /** The exports, copied beside the workbook that they go into, as a job has them. */
@@ -131,7 +131,8 @@ function clearHandover(folder: string): void {
 
 /** In full of which exports something was left over, and how many were placed whole. */
 function takenInShort(taken: Taken, width: number): string[] {
-  const { demo: text, intake } = commandLineFor("en");
+  const words = commandLineFor("en");
+  const { demo: text } = words;
   const isWhole = ({ placement: { conflicts, unplaced } }: Taken[number]) =>
     conflicts.length + unplaced.length === 0;
   const whole = taken.filter(isWhole);
@@ -140,7 +141,7 @@ function takenInShort(taken: Taken, width: number): string[] {
     text.placedWhole(whole.length, cells),
     ...taken
       .filter((one) => !isWhole(one))
-      .flatMap((one) => takenWords(one, intake).split("\n"))
+      .flatMap((one) => takenWords(one, words).split("\n"))
       .map((line) => wrap(line.trimStart(), width, indentOf(line))),
   ];
 }

@@ -117,7 +117,8 @@ export async function named<T>(file: string, run: () => Promise<T>): Promise<T> 
 export function usageError(error: unknown, file?: string): UsageError {
   if (error instanceof UsageError) return error;
   const before = file === undefined ? "" : `${file}: `;
-  if (error instanceof BookError) return new UsageError(() => `${before}${error.message}`);
+  if (error instanceof BookError)
+    return new UsageError(({ told }) => `${before}${error.say(told)}`);
   const why = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
   return new UsageError(({ files }) => `${before}${files.unforeseen(why)}`);
 }

@@ -3,6 +3,8 @@ import { guessMaps, titlesOn } from "../intake/ownLayout/guessMaps";
 import { mappable, mappedTo } from "../intake/words/mappedTo";
 import { titleKey, titleKeys } from "../intake/words/titleKeys";
 import type { CommandLineText } from "../messages/commandLine";
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 import { quoted } from "../quantities/quoted";
 import { writeMapFile } from "../sheets/layoutMap";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
@@ -13,7 +15,7 @@ import { openBookAs } from "./openBookAs";
 /** The maps, and for each block that is left out its first line and why. */
 interface Guessed {
   readonly guessed: readonly GuessedMap[];
-  readonly unread: readonly string[];
+  readonly unread: readonly Said<Told>[];
 }
 
 export interface MapOptions {
@@ -36,21 +38,23 @@ export async function guessBook(
   const means = said.means === undefined ? undefined : readMeans(said.means);
   const unknown = Object.values(columns).find((field) => mappedTo(field) === undefined);
   if (unknown !== undefined)
-    throw new UsageError(({ map }) => map.unknownField(quoted(unknown), mappable()));
+    throw new UsageError(({ map, told }) => map.unknownField(quoted(unknown), mappable(told)));
   const { snapshot } = await openBookAs(book, { lineup });
   const known = snapshot.lineup ?? lineupOfSheets(snapshot);
   if (!known) throw new UsageError(({ map }) => map.noLineup(book));
-  const unread: string[] = [];
+  const unread: Said<Told>[] = [];
   const worded = { ...snapshot, words: withWords(snapshot.words, said.synonyms) };
   if (said.columns !== undefined) refuseUnknown(book, columns, titlesOn(worded, columns));
   const guessed = guessMaps(
     worded,
     known,
-    (sheet, line, reason) => unread.push(`${sheet} row ${line}: ${reason}`),
+    (sheet, line, reason) => unread.push((told) => `${sheet} row ${line}: ${reason(told)}`),
     { columns, means },
   );
   if (guessed.length === 0)
-    throw new UsageError(({ map }) => [map.noBlock(book), ...unread].join("\n  "));
+    throw new UsageError(({ map, told }) =>
+      [map.noBlock(book), ...unread.map((one) => one(told))].join("\n  "),
+    );
   writeWhole(out, writeMapFile(guessed.map(({ map }) => map)));
   return { guessed, unread };
 }
@@ -80,16 +84,19 @@ const isTitle = (key: string, keys: ReadonlySet<string>): boolean =>
 export const guessedWords = (
   { guessed, unread }: Guessed,
   out: string,
-  text: CommandLineText["map"],
+  { map, told }: CommandLineText,
 ): string =>
   [
-    ...guessed.flatMap(({ map, confidence, evidence, block }) => [
-      text.block(map.sheet, map.titles, map.kind, confidence, evidence),
-      ...(map.unit === undefined ? [] : [text.unit(map.unit, quoted(block.title ?? ""))]),
+    ...guessed.flatMap(({ map: of, confidence, evidence, block }) => [
+      map.block(of.sheet, of.titles, of.kind, confidence, evidence(told)),
+      ...(of.unit === undefined ? [] : [map.unit(of.unit, quoted(block.title ?? ""))]),
       ...block.columns
         .filter(({ title }) => title !== "")
-        .map(({ name, field }) => `  "${name}": ${field.evidence} (${field.confidence})`),
+        .map(
+          ({ name, field }) =>
+            `  "${name}": ${told.intake.seen.howSure(field.evidence(told), field.confidence)}`,
+        ),
     ]),
-    ...unread.map(text.leftOut),
-    text.wrote(out),
+    ...unread.map((one) => map.leftOut(one(told))),
+    map.wrote(out),
   ].join("\n");

@@ -64,7 +64,7 @@ export async function handOver(
   if (key !== undefined) {
     const signature = await signatureOf(files.get(MANIFEST) ?? new Uint8Array(), key);
     if (!signature.ok)
-      throw new UsageError(({ handover }) => handover.noKey(sign ?? "", signature.reason));
+      throw new UsageError(({ handover, told }) => handover.noKey(sign ?? "", signature.say(told)));
     files.set(SIGNATURE, signature.value);
   }
   writeFolder(folder, files);

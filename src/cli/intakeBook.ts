@@ -13,6 +13,7 @@ import {
 } from "../intake/takeIn";
 import type { Encoding } from "../intake/text/decode";
 import type { CommandLineText } from "../messages/commandLine";
+import type { Told } from "../messages/told";
 import { type DateOrder, serialDay } from "../quantities/dates";
 import { today } from "../quantities/today";
 import type { CellValue } from "../records/kind";
@@ -74,7 +75,7 @@ export async function intakeBook(
   const { columns, means, synonyms, decimal, delimiter, remember, set = {}, ...answers } = options;
   const { bytes, records } = await openForIntake(book, options);
   const constants = readConstants(set, records);
-  if (!constants.ok) throw new UsageError(() => `--set ${constants.reason}`);
+  if (!constants.ok) throw new UsageError(({ told }) => `--set ${constants.say(told)}`);
   const answered = {
     ...answers,
     constants: constants.value,
@@ -89,11 +90,12 @@ export async function intakeBook(
     (file): ExportFile => ({ file, name: basename(file), content: readBytes(file) }),
   );
   const intake = takeIn(records, files, answered, today());
-  if (!intake.ok) throw new UsageError(() => `${intake.source.file}: ${intake.reason}`);
+  if (!intake.ok)
+    throw new UsageError(({ told }) => `${intake.source.file}: ${intake.reason(told)}`);
   const { taken, cells, before } = intake;
   if (taken.every(({ placement: { placed, same, kept } }) => [placed, same, kept].every(isEmpty)))
-    throw new UsageError(({ intake: text }) =>
-      [...taken.map((one) => takenWords(one, text)), text.nothingPlaced(out)].join("\n"),
+    throw new UsageError((text) =>
+      [...taken.map((one) => takenWords(one, text)), text.intake.nothingPlaced(out)].join("\n"),
     );
   const changes = [...withResults(records, cells), ...(before.change ?? [])];
   saveBook(out, await named(book, () => writeCells(bytes, changes, before)));
@@ -106,7 +108,7 @@ const isEmpty = (list: readonly unknown[]) => list.length === 0;
 export async function undoBook(
   book: string,
   out: string,
-  text: IntakeText,
+  { intake: text, told }: CommandLineText,
   said: BookOptions = {},
 ): Promise<string> {
   const { bytes, records } = await openForIntake(book, said);
@@ -118,7 +120,7 @@ export async function undoBook(
   return [
     text.undone(serialDay(last.on), last.files.join(", "), cells.length),
     ...(refused.length > 0 ? [text.changedSince] : []),
-    ...refused.map(({ reason }) => `    ${reason}`),
+    ...refused.map(({ reason }) => `    ${reason(told)}`),
   ].join("\n");
 }
 
@@ -133,7 +135,7 @@ const listed = (title: string, items: readonly string[]): string[] =>
 const MAX_SKIPPED = 20;
 
 /** What became of an export, in lines for people. */
-export function takenWords(taken: Taken, text: IntakeText): string {
+export function takenWords(taken: Taken, { intake: text, told }: CommandLineText): string {
   const { source, table, placement } = taken;
   const { placed, same, conflicts, unplaced, suggested, kept } = placement;
   const { blocks, skipped, skippedCount } = table.inspection;
@@ -149,8 +151,8 @@ export function takenWords(taken: Taken, text: IntakeText): string {
       conflicts.length,
       unplaced.length,
     ),
-    ...readingWords(taken, text),
-    ...listed(text.notReadings(skippedCount), byReason(skipped).slice(0, MAX_SKIPPED)),
+    ...readingWords(taken, text, told),
+    ...listed(text.notReadings(skippedCount), byReason(skipped, told).slice(0, MAX_SKIPPED)),
     ...listed(
       text.unknownColumns,
       table.columns
@@ -183,16 +185,21 @@ export function takenWords(taken: Taken, text: IntakeText): string {
     ...(kept.length > 0 ? [text.kept(kept.length)] : []),
     ...listed(
       text.notPlaced,
-      byReason(unplaced.map(({ source, reason }) => ({ line: source.line, reason }))),
+      byReason(
+        unplaced.map(({ source, reason }) => ({ line: source.line, reason })),
+        told,
+      ),
     ),
   ].join("\n");
 }
 
 /** How an export was read. */
-function readingWords({ table, mapping }: Taken, text: IntakeText): string[] {
+function readingWords({ table, mapping }: Taken, text: IntakeText, told: Told): string[] {
   const { encoding, delimiter, dateOrder, blocks } = table.inspection;
   const unsure = [encoding, delimiter, dateOrder].flatMap((found) =>
-    found && found.confidence !== "certain" ? [`${found.evidence} (${found.confidence})`] : [],
+    found && found.confidence !== "certain"
+      ? [told.intake.seen.howSure(found.evidence(told), found.confidence)]
+      : [],
   );
   const [only] = blocks;
   const isWide = blocks.length === 1 && only?.shape.value === "wide";
@@ -200,10 +207,10 @@ function readingWords({ table, mapping }: Taken, text: IntakeText): string[] {
     text.table(titles.value, title, lines, shape.value),
   );
   return [
-    text.decimal(table.decimal.evidence),
+    text.decimal(table.decimal.evidence(told)),
     ...(mapping === undefined ? [] : [text.mapping(mapping.name)]),
     ...(blocks.length > 1 ? listed(text.tables(blocks.length), tables) : []),
-    ...(isWide ? [text.shape(only.shape.evidence)] : []),
+    ...(isWide ? [text.shape(only.shape.evidence(told))] : []),
     ...listed(text.unsure, unsure),
   ];
 }

@@ -18,18 +18,13 @@ const meansSaid = z.record(
   z.record(z.string(), z.string()),
 );
 
-const COLUMNS_FORM =
-  'give a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"';
-const MEANS_FORM =
-  'give a JSON file with an object of field (object, part, position, stage, test, or a column with words to choose from, such as polarity) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0; polarity: good=As marked"';
-
 /** What columns mean: `Title=field, …` as it was typed, or the name of a JSON file that says so. */
 export const readColumns = (said: string): Readonly<Record<string, string>> =>
   valid(
     columnsSaid,
-    said.includes("=") ? pairs(said, "last") : readObject(said, COLUMNS_FORM),
+    said.includes("=") ? pairs(said, "last") : readObject(said, "columns"),
     said,
-    COLUMNS_FORM,
+    "columns",
   );
 
 /** What names mean: `field: text=name, …; field: …` as it was typed, or the name of a JSON file that says so. */
@@ -45,15 +40,15 @@ export const readMeans = (said: string): NonNullable<ArrivalOptions["means"]> =>
               : [[one.slice(0, Math.max(0, at)).trim(), pairs(one.slice(at + 1), "first")]];
           }),
         )
-      : readObject(said, MEANS_FORM),
+      : readObject(said, "means"),
     said,
-    MEANS_FORM,
+    "means",
   );
 
 /** The words for titles that a synonym file has. */
 export const readWords = (file: string): Synonyms => {
   const read = readSynonyms(readText(file));
-  if (!read.ok) throw new UsageError(() => `${file}: ${read.reason}`);
+  if (!read.ok) throw new UsageError(({ told }) => `${file}: ${read.say(told)}`);
   return read.value;
 };
 
@@ -74,17 +69,20 @@ const pairs = (said: string, sign: "first" | "last"): Record<string, string> | u
     : undefined;
 };
 
-const readObject = (file: string, right: string): unknown => {
+/** What an option holds, by which the texts say how it is written. */
+type Form = "columns" | "means";
+
+const readObject = (file: string, form: Form): unknown => {
   const text = readText(file);
   try {
     return JSON.parse(text);
   } catch {
-    throw new UsageError(() => `${file}: is not JSON; ${right}`);
+    throw new UsageError(({ forms }) => forms.noJson(file, forms[form]));
   }
 };
 
-const valid = <T>(shape: z.ZodType<T>, value: unknown, said: string, right: string): T => {
+const valid = <T>(shape: z.ZodType<T>, value: unknown, said: string, form: Form): T => {
   const read = shape.safeParse(value);
   if (read.success) return read.data;
-  throw new UsageError(() => `${said}: is not understood; ${right}`);
+  throw new UsageError(({ forms }) => forms.notUnderstood(said, forms[form]));
 };

@@ -17,7 +17,7 @@ export interface BookOptions {
 
 export function loadMaps(file: string): readonly LayoutMap[] {
   const read = readMapFile(readText(file));
-  if (!read.ok) throw new UsageError(() => `${file}: ${read.reason}`);
+  if (!read.ok) throw new UsageError(({ told }) => `${file}: ${read.say(told)}`);
   return read.value;
 }
 

@@ -38,10 +38,11 @@ export function readPanelFile(
   const left = unknown.map(({ title }) => title).filter((title) => !(title in meant.data));
   const asked = left.length > 0 ? [text.leftOut(left)] : [];
   if (problems.length > 0)
-    throw new UsageError(() =>
-      [...problems.map(({ line, message }) => text.tableLine(file, line, message)), ...asked].join(
-        "\n",
-      ),
+    throw new UsageError(({ told }) =>
+      [
+        ...problems.map(({ line, message }) => text.tableLine(file, line, message(told))),
+        ...asked,
+      ].join("\n"),
     );
   if (panels.length === 0) throw new UsageError(() => `${file}: ${text.noPanels}`);
   for (const words of asked) say(words);

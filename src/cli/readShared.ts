@@ -63,6 +63,4 @@ const readWith =
   };
 
 const tooLarge = (error: Error): Error =>
-  isOutOfRoom(error)
-    ? new BookError("needs more memory than this machine gives; read it on a larger machine")
-    : error;
+  isOutOfRoom(error) ? new BookError(({ book }) => book.noMemory) : error;

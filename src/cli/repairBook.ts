@@ -39,7 +39,8 @@ export async function repairBook(
   if (!place) throw new UsageError(({ repair }) => repair.noCell(cell));
   const { table, row } = place;
   const reopened = reopenRecord(records, table, row, { ...said, day }, now);
-  if (!reopened.ok) throw new UsageError(({ repair }) => repair.refused(cell, reopened.reason));
+  if (!reopened.ok)
+    throw new UsageError(({ repair, told }) => repair.refused(cell, reopened.say(told)));
   const { before, cells } = reopened.value;
   const changes = [...withResults(records, cells), ...(before.change ?? [])];
   saveBook(out, await named(book, () => writeCells(bytes, changes, before)));

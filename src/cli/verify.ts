@@ -106,7 +106,7 @@ async function signedIn(
   if (key === undefined) return isThere ? { signature: text.unchecked } : {};
   if (!isThere) return { wrong: text.notSigned(SIGNATURE) };
   const found = await isSignedBy(readBytes(join(folder, MANIFEST)), readBytes(file), readText(key));
-  if (!found.ok) throw new UsageError(({ verify }) => verify.noKey(key, found.reason));
+  if (!found.ok) throw new UsageError(({ verify, told }) => verify.noKey(key, found.say(told)));
   return found.value ? { signature: text.signed } : { wrong: text.badSignature(SIGNATURE) };
 }
 
@@ -179,9 +179,10 @@ const jsonOf = (text: string): unknown => {
 
 /** The records of a folder; else why they cannot be read. */
 function readContent(folder: string): Content | string {
+  const { missing, otherForm } = commandLineFor("en").verify;
   const file = join(folder, RECORDS);
-  if (!existsSync(file)) return "missing";
-  return contentIn(readText(file)) ?? `not of the form ${RECORDS_FORMAT}`;
+  if (!existsSync(file)) return missing;
+  return contentIn(readText(file)) ?? otherForm(RECORDS_FORMAT);
 }
 
 /** Names of all files in a folder and the folders in it. */

@@ -88,9 +88,12 @@ export const airFactor = (air: AirTest): Result<number> => {
 
 /** Why the air, voltage or path cannot be; undefined where they can. */
 const wrongAir = ({ temperature, pressure, humidity, testkV, gap, wave, rule = "g" }: AirTest) => {
-  if (!Object.hasOwn(HUMIDITY, wave)) return refuse("wrong", "Wave must be AC, DC or impulse.");
+  if (!Object.hasOwn(HUMIDITY, wave))
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Wave"), ["AC", "DC", "impulse"]),
+    );
   if (!AIR_RULES.includes(rule))
-    return refuse("wrong", `Rule must be one of ${AIR_RULES.join(", ")}.`);
+    return refuse("wrong", (text) => text.engineering.oneOf(text.name("Rule"), AIR_RULES));
   return (
     outside("Air temperature", temperature, -40, 60, "°C") ??
     outside("Air pressure", pressure, 50, 110, "kPa") ??

@@ -25,9 +25,13 @@ export const boltTorque = (
   utilization = 0.56,
 ): Result<number> => {
   if (!Object.hasOwn(bolts, size))
-    return refuse("wrong", `Bolt size must be one of ${Object.keys(bolts).join(", ")}.`);
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Bolt size"), Object.keys(bolts)),
+    );
   if (!Object.hasOwn(proofStress, grade))
-    return refuse("wrong", `Bolt grade must be one of ${Object.keys(proofStress).join(", ")}.`);
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Bolt grade"), Object.keys(proofStress)),
+    );
   const { diameter, area } = bolts[size];
   const { upTo, small, large } = proofStress[grade];
   const proofLoad = area * (diameter > upTo ? large : small);

@@ -9,4 +9,4 @@ import { answer, type Result, refuse } from "../quantities/result";
 export const computed = (value: number): Result<number> =>
   Number.isFinite(value)
     ? answer(value)
-    : refuse("range", "The result is beyond what can be kept as a number; check the inputs.");
+    : refuse("range", (text) => text.engineering.beyondNumbers);

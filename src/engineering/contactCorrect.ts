@@ -23,7 +23,9 @@ export const contactCorrect = (
   base = 20,
 ): Result<number> => {
   if (!Object.hasOwn(zeroResistance, metal))
-    return refuse("wrong", "Metal must be copper or aluminium.");
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Metal"), ["copper", "aluminium"]),
+    );
   const zero = zeroResistance[metal];
   return (
     notPositive("Resistance", microhm, "µΩ") ??

@@ -20,13 +20,15 @@ const MOST = 20;
  */
 export const curveTime = (curve: Curve, multiple: number, setting: number): Result<number> => {
   if (!Object.hasOwn(curves, curve))
-    return refuse("wrong", `Curve must be one of ${Object.keys(curves).join(", ")}.`);
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Curve"), Object.keys(curves)),
+    );
   const { a, b, p }: CurveConstants = curves[curve];
-  if (Number.isNaN(multiple)) return refuse("wrong", "Multiple of pick-up must be a number.");
+  if (Number.isNaN(multiple))
+    return refuse("wrong", (text) => text.engineering.notNumber(text.name("Multiple of pick-up")));
   if (!(multiple > 1 && multiple <= MOST))
-    return refuse(
-      "range",
-      `Multiple of pick-up must be above 1 and at most ${MOST}; ${multiple} is outside. An element does not operate at or below its pick-up.`,
+    return refuse("range", (text) =>
+      text.engineering.noMultiple(text.name("Multiple of pick-up"), MOST, multiple),
     );
   return (
     notPositive("Time setting", setting, "") ?? computed(setting * (a / (multiple ** p - 1) + b))

@@ -24,13 +24,14 @@ export const excitingCurrent = (
   const refusal = notPositive("Voltage", at, "V");
   if (refusal) return refusal;
   if (volts.length !== amps.length || volts.length < 2)
-    return refuse(
-      "wrong",
-      "An excitation curve needs two points or more, a current for each voltage.",
+    return refuse("wrong", ({ engineering }) =>
+      volts.length === amps.length
+        ? engineering.fewerPoints(2, volts.length)
+        : engineering.unpaired(volts.length, amps.length),
     );
   const isRising = volts.every((volt, i) => volt > (volts[i - 1] ?? 0));
   if (!isRising || !amps.every((ampere) => ampere > 0))
-    return refuse("range", "Voltages must rise from point to point, and currents must be above 0.");
+    return refuse("range", (text) => text.engineering.notRising);
   const last = volts.length - 1;
   const [firstV = 0, firstA = 0, lastV = 0, lastA = 0] = [
     volts[0],

@@ -47,7 +47,9 @@ export const gasPressure = ({
   const refusal =
     (GAS_REFERENCES.includes(reference)
       ? undefined
-      : refuse("wrong", "Reference must be gauge or absolute.")) ??
+      : refuse("wrong", (text) =>
+          text.engineering.oneOf(text.name("Reference"), ["gauge", "absolute"]),
+        )) ??
     outside("Barometer", barometer, 50, 110, "kPa") ??
     outside("Gas temperature", temperature, -50, 80, "°C") ??
     outside("Temperature to bring it to", to, -50, 80, "°C") ??
@@ -64,8 +66,7 @@ const liquid = (absolute: number, temperature: number) => {
   const most = saturationPressure(kelvin(temperature));
   return absolute < most
     ? undefined
-    : refuse(
-        "range",
-        `At ${temperature} °C SF6 liquefies at about ${most.toFixed(2)} MPa absolute, so that ${absolute.toFixed(3)} MPa there does not keep its density. Read it warmer.`,
+    : refuse("range", (text) =>
+        text.engineering.liquid(temperature, most.toFixed(2), absolute.toFixed(3)),
       );
 };

@@ -29,7 +29,9 @@ export const insulationFactor = (
 ): Result<number> => {
   if (method === "none") return answer(1);
   if (!INSULATION_METHODS.includes(method))
-    return refuse("wrong", `Method must be one of ${INSULATION_METHODS.join(", ")}.`);
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Method"), INSULATION_METHODS),
+    );
   return (
     outside("Insulation temperature", temperature, COLDEST, HOTTEST, "°C") ??
     outside("Base temperature", base, COLDEST, HOTTEST, "°C") ??

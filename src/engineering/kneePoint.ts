@@ -1,3 +1,4 @@
+import type { InputName } from "../messages/inputName";
 import { type Refusal, type Result, refuse } from "../quantities/result";
 import { computed } from "./computed";
 import type { Points } from "./interpolate";
@@ -48,17 +49,11 @@ export const kneePoint = (
   rule: KneeRule = "IEC 10/50",
 ): Result<number> => {
   if (!KNEE_RULES.includes(rule))
-    return refuse("wrong", `Rule must be one of ${KNEE_RULES.join(", ")}.`);
+    return refuse("wrong", (text) => text.engineering.oneOf(text.name("Rule"), KNEE_RULES));
   if (volts.length !== amps.length)
-    return refuse(
-      "wrong",
-      `An excitation curve needs a current for each voltage; there are ${volts.length} voltages and ${amps.length} currents.`,
-    );
+    return refuse("wrong", (text) => text.engineering.unpaired(volts.length, amps.length));
   if (volts.length < FEWEST)
-    return refuse(
-      "none",
-      `An excitation curve needs at least ${FEWEST} points; there are ${volts.length}.`,
-    );
+    return refuse("none", (text) => text.engineering.fewerPoints(FEWEST, volts.length));
   const refusal =
     notRising("Voltage", volts, "V", 0) ?? notRising("Exciting current", amps, "A", NOISE);
   if (refusal) return refusal;
@@ -71,15 +66,8 @@ export const kneePoint = (
   const places = Array.from({ length: GRID + 1 }, (_, i) => to + ((from - to) * i) / GRID);
   const under = to > from ? places.findIndex((at) => excess(at) > 0) : 0;
   if (under === 0)
-    return refuse(
-      "none",
-      `The curve ends at ${volts.at(-1)} V before its knee by ${rule}: go on to a higher voltage.`,
-    );
-  if (under < 0)
-    return refuse(
-      "none",
-      `The curve starts at ${volts[0]} V above its knee by ${rule}: begin at a lower voltage.`,
-    );
+    return refuse("none", (text) => text.engineering.endsBelowKnee(volts.at(-1), rule));
+  if (under < 0) return refuse("none", (text) => text.engineering.startsAboveKnee(volts[0], rule));
   const knee = crossing(excess, places[under] ?? from, places[under - 1] ?? to);
   return computed(Math.exp(curve(knee + place * CHORD)));
 };
@@ -115,7 +103,7 @@ const crossing = (f: (at: number) => number, low: number, high: number): number 
 };
 
 const notRising = (
-  what: string,
+  what: InputName,
   values: readonly number[],
   unit: string,
   noise: number,
@@ -125,14 +113,10 @@ const notRising = (
   );
   if (at < 0) return undefined;
   if (Number.isNaN(values[at]))
-    return refuse(
-      "wrong",
-      `${what} must be a number in ${unit} at every point; point ${at + 1} is none.`,
-    );
-  return refuse(
-    "range",
+    return refuse("wrong", (text) => text.engineering.noPoint(text.name(what), unit, at + 1));
+  return refuse("range", (text) =>
     at === 0
-      ? `${what} must be above 0 ${unit}; the first point has ${values[0]} ${unit}.`
-      : `${what} must rise from point to point; point ${at + 1} has ${values[at]} ${unit} after ${values[at - 1]} ${unit}. Sort the points by voltage and leave out those taken on the way down.`,
+      ? text.engineering.firstPoint(text.name(what), unit, values[0])
+      : text.engineering.fallingPoint(text.name(what), unit, at + 1, values[at], values[at - 1]),
   );
 };

@@ -1,16 +1,17 @@
+import type { InputName } from "../messages/inputName";
 import { type Refusal, refuse } from "../quantities/result";
 
 /**
  * Refuses a quantity that is no number, or not above zero.
  *
- * @param what the quantity's name as a sentence begins, such as "Test voltage"
+ * @param what the quantity, by its name in the messages
  * @returns nothing for a finite number above zero; else `wrong` for no number, `range` for the rest
  * @example notPositive("Test voltage", 28, "kV") // undefined
  */
-export const notPositive = (what: string, value: number, unit: string): Refusal | undefined => {
-  const wanted = `must be above 0${unit && ` ${unit}`}`;
-  if (Number.isNaN(value)) return refuse("wrong", `${what} must be a number and ${wanted}.`);
+export const notPositive = (what: InputName, value: number, unit: string): Refusal | undefined => {
+  if (Number.isNaN(value))
+    return refuse("wrong", (text) => text.engineering.notNumberAbove(text.name(what), unit));
   return value > 0 && value < Number.POSITIVE_INFINITY
     ? undefined
-    : refuse("range", `${what} ${wanted}; ${value} is not.`);
+    : refuse("range", (text) => text.engineering.notAbove(text.name(what), unit, value));
 };

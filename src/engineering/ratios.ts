@@ -1,3 +1,4 @@
+import type { Reasons } from "../messages/reasons";
 import type { Bounded } from "../quantities/bounded";
 import { answer, type Result, refuse } from "../quantities/result";
 import { computed } from "./computed";
@@ -38,10 +39,7 @@ export const polarizationIndex = (r1min: number, r10min: number): Result<number>
   notPositive("Resistance after 1 min", r1min, "MΩ") ??
   notPositive("Resistance after 10 min", r10min, "MΩ") ??
   (r1min > MEANINGFUL
-    ? refuse(
-        "none",
-        `The index is not meaningful: ${r1min} MΩ after 1 min is above ${MEANINGFUL} MΩ (IEEE 43-2013).`,
-      )
+    ? refuse("none", (text) => text.engineering.noIndex(r1min, MEANINGFUL))
     : computed(r10min / r1min));
 
 /**
@@ -49,15 +47,16 @@ export const polarizationIndex = (r1min: number, r10min: number): Result<number>
  * where the ratio itself is not meaningful, and where a resistance is only known to lie beyond a bound.
  *
  * @param ratio `absorptionRatio` or `polarizationIndex`
+ * @param words what the sentence is written in, as it stands in a cell
  * @returns a pure number or text; `range` for a resistance not above 0
- * @example ratioOrReason(polarizationIndex)({ value: 1000, bound: "exact" }, { value: 2400, bound: "exact" }) // 2.4
+ * @example ratioOrReason(polarizationIndex, {})({ value: 1000, bound: "exact" }, { value: 2400, bound: "exact" }) // 2.4
  */
 export const ratioOrReason =
-  (ratio: (first: number, last: number) => Result<number>) =>
+  (ratio: (first: number, last: number) => Result<number>, words: Reasons) =>
   (first: Bounded, last: Bounded): Result<number | string> => {
     const found = ratio(first.value, last.value);
-    if (!found.ok) return found.kind === "none" ? answer(found.reason) : found;
+    if (!found.ok) return found.kind === "none" ? answer(found.say(words)) : found;
     return first.bound === "exact" && last.bound === "exact"
       ? found
-      : answer("The ratio is not meaningful: a resistance is only known to lie beyond a bound.");
+      : answer(words.engineering.noRatio);
   };

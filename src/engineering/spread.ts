@@ -13,8 +13,7 @@ import { notPositive } from "./notPositive";
  * @example spread([50, 60, 76]) // 0.52
  */
 export const spread = (values: readonly number[]): Result<number> => {
-  if (values.length < 2)
-    return refuse("none", "A spread needs at least two values, such as those of two poles.");
+  if (values.length < 2) return refuse("none", (text) => text.engineering.fewValues);
   const lowest = values.reduce((a, b) => Math.min(a, b));
   const greatest = values.reduce((a, b) => Math.max(a, b));
   return (

@@ -10,8 +10,7 @@ import { notNegative } from "./notNegative";
  * @example timeSpread([45.2, 46.1, 45.6]) // 0.9
  */
 export const timeSpread = (times: readonly number[]): Result<number> => {
-  if (times.length < 2)
-    return refuse("none", "A spread needs at least two times, such as those of two poles.");
+  if (times.length < 2) return refuse("none", (text) => text.engineering.fewTimes);
   const fastest = times.reduce((a, b) => Math.min(a, b));
   const slowest = times.reduce((a, b) => Math.max(a, b));
   return (

@@ -40,38 +40,41 @@ export const addBeside = (
   tables: readonly BesideTable[],
   watched: Watched = {},
 ): Promise<void> =>
-  inWords("Adding the result columns", async () => {
-    const asked = askBeside(context);
-    const there = tables.map(({ sheet, area }) => {
-      const range = context.workbook.worksheets
-        .getItem(sheet)
-        .getRange(areaAddress(area))
-        .untrack();
-      range.load("formulas");
-      return range;
-    });
-    const shut = askProtected(context);
-    await context.sync();
-    const ours = asked.ours();
-    refuseProtected(shut(), [
-      ...tables.map(({ sheet }) => sheet),
-      ...ours.flatMap(({ place }) => place?.sheet ?? []),
-    ]);
-    for (const [at, table] of tables.entries())
-      refuseFilled(table, there[at]?.formulas ?? [], ours);
-    const names = freeBesideNames(
-      asked.all().filter((name) => !isBesideName(name)),
-      tables.length,
-    );
-    await inBatches(
-      context,
-      [
-        ...takingOff(context, ours),
-        ...tables.map((table, at) => putting(context, table, names[at] ?? "")),
-      ],
-      watched,
-    );
-  });
+  inWords(
+    (work) => work.addColumns,
+    async () => {
+      const asked = askBeside(context);
+      const there = tables.map(({ sheet, area }) => {
+        const range = context.workbook.worksheets
+          .getItem(sheet)
+          .getRange(areaAddress(area))
+          .untrack();
+        range.load("formulas");
+        return range;
+      });
+      const shut = askProtected(context);
+      await context.sync();
+      const ours = asked.ours();
+      refuseProtected(shut(), [
+        ...tables.map(({ sheet }) => sheet),
+        ...ours.flatMap(({ place }) => place?.sheet ?? []),
+      ]);
+      for (const [at, table] of tables.entries())
+        refuseFilled(table, there[at]?.formulas ?? [], ours);
+      const names = freeBesideNames(
+        asked.all().filter((name) => !isBesideName(name)),
+        tables.length,
+      );
+      await inBatches(
+        context,
+        [
+          ...takingOff(context, ours),
+          ...tables.map((table, at) => putting(context, table, names[at] ?? "")),
+        ],
+        watched,
+      );
+    },
+  );
 
 /**
  * Takes the result columns off again, wherever they have moved.
@@ -83,18 +86,21 @@ export const removeBeside = (
   context: Excel.RequestContext,
   watched: Watched = {},
 ): Promise<number> =>
-  inWords("Removing the result columns", async () => {
-    const asked = askBeside(context);
-    const shut = askProtected(context);
-    await context.sync();
-    const ours = asked.ours();
-    refuseProtected(
-      shut(),
-      ours.flatMap(({ place }) => place?.sheet ?? []),
-    );
-    await inBatches(context, takingOff(context, ours), watched);
-    return ours.length;
-  });
+  inWords(
+    (work) => work.removeColumns,
+    async () => {
+      const asked = askBeside(context);
+      const shut = askProtected(context);
+      await context.sync();
+      const ours = asked.ours();
+      refuseProtected(
+        shut(),
+        ours.flatMap(({ place }) => place?.sheet ?? []),
+      );
+      await inBatches(context, takingOff(context, ours), watched);
+      return ours.length;
+    },
+  );
 
 /** Asks which sheets are protected. */
 function askProtected({ workbook }: Excel.RequestContext): () => ReadonlySet<string> {
@@ -106,10 +112,7 @@ function askProtected({ workbook }: Excel.RequestContext): () => ReadonlySet<str
 
 function refuseProtected(shut: ReadonlySet<string>, sheets: readonly string[]): void {
   const found = sheets.find((sheet) => shut.has(sheet));
-  if (found !== undefined)
-    throw new BookError(
-      `The sheet "${found}" is protected, so that columns can neither be added nor removed; take the protection off (Review, Unprotect Sheet) and do this again. Nothing was changed.`,
-    );
+  if (found !== undefined) throw new BookError(({ excel }) => excel.columnsShut(found));
 }
 
 /** @throws {BookError} where something other than columns of ours stands in an area */
@@ -127,10 +130,7 @@ function refuseFilled(
   const isFilled = formulas.some((line, row) =>
     line.some((cell, column) => cell !== "" && !isOurs(area.top + row, area.left + column)),
   );
-  if (isFilled)
-    throw new BookError(
-      `Cells of ${areaAddress(area)} on the sheet "${sheet}" were filled since the check; check again and add the columns then. Nothing was changed.`,
-    );
+  if (isFilled) throw new BookError(({ excel }) => excel.columnsFilled(areaAddress(area), sheet));
 }
 
 const takingOff = ({ workbook }: Excel.RequestContext, ours: readonly Ours[]): Step[] =>

@@ -22,10 +22,7 @@ const UNSAVED = "workbook.xlsx";
  * @throws {BookError} where the host gives no file, or stops while it does
  */
 export async function bookFile(source: FileSource): Promise<BookFile> {
-  if (typeof source.getFileAsync !== "function")
-    throw new BookError(
-      "This Excel does not hand out the workbook as a file; save it, and make the hand-over from the command line.",
-    );
+  if (typeof source.getFileAsync !== "function") throw new BookError(({ excel }) => excel.noFile);
   const file = await asked<Office.File>((done) =>
     source.getFileAsync("compressed" as unknown as Office.FileType, { sliceSize: SLICE }, done),
   );
@@ -47,12 +44,7 @@ const asked = <T>(ask: (done: (result: Office.AsyncResult<T>) => void) => void):
   new Promise((resolve, reject) =>
     ask(({ status, value, error }) => {
       if (String(status) === "succeeded") resolve(value);
-      else
-        reject(
-          new BookError(
-            `Excel did not hand out the workbook as a file (${error?.message ?? "no reason given"}); save it and try again. Nothing was made.`,
-          ),
-        );
+      else reject(new BookError(({ excel }) => excel.fileRefused(error?.message)));
     }),
   );
 

@@ -43,24 +43,27 @@ export const buildPlan = (
   plan: Plan,
   watched: Watched = {},
 ): Promise<{ done: Reconciled; before: Snapshot }> =>
-  inWords("Building the records", async () => {
-    const ground = await groundOf(context, plan);
-    const { signal, most } = watched;
-    const before = await readExcel(context, { signal, most });
-    const done = withoutResults(reconcile(plan, before, ground.unfinished));
-    refuseWhatIsInTheWay(done, ground);
-    const { first, last } = stepsOf(context, plan, before, done, ground, most);
-    const runs = changeRuns(plan, done);
-    // Where nothing stands that is written over, all goes in one.
-    await inBatches(context, runs.length > 0 ? first : [...first, ...last], watched);
-    if (runs.length > 0) {
-      // Keys last: the other cells are found by those that stand there.
-      for (const some of [runs.filter(({ isKey }) => !isKey), runs.filter(({ isKey }) => isKey)])
-        refuseMoved(await writeAims(context, some, { signal, most }));
-      await inBatches(context, last, { signal, most });
-    }
-    return { done, before };
-  });
+  inWords(
+    (work) => work.build,
+    async () => {
+      const ground = await groundOf(context, plan);
+      const { signal, most } = watched;
+      const before = await readExcel(context, { signal, most });
+      const done = withoutResults(reconcile(plan, before, ground.unfinished));
+      refuseWhatIsInTheWay(done, ground);
+      const { first, last } = stepsOf(context, plan, before, done, ground, most);
+      const runs = changeRuns(plan, done);
+      // Where nothing stands that is written over, all goes in one.
+      await inBatches(context, runs.length > 0 ? first : [...first, ...last], watched);
+      if (runs.length > 0) {
+        // Keys last: the other cells are found by those that stand there.
+        for (const some of [runs.filter(({ isKey }) => !isKey), runs.filter(({ isKey }) => isKey)])
+          refuseMoved(await writeAims(context, some, { signal, most }));
+        await inBatches(context, last, { signal, most });
+      }
+      return { done, before };
+    },
+  );
 
 /** What is written over in tables that the workbook has already. */
 function changeRuns(
@@ -87,10 +90,7 @@ function changeRuns(
 /** @throws {BookError} where somebody worked on the tables while they were being built */
 function refuseMoved({ changed, moved }: Hits<TableAim>): void {
   const names = [...new Set([...changed, ...moved].map(({ table }) => table.sheet))];
-  if (names.length > 0)
-    throw new BookError(
-      `${names.map((name) => `"${name}"`).join(", ")} ${names.length === 1 ? "was" : "were"} changed while the records were being built: what was changed there stays. Build again to bring the rest up to date.`,
-    );
+  if (names.length > 0) throw new BookError(({ excel }) => excel.changedMeanwhile(names));
 }
 
 /** Excel works out its formulas itself: a cell that has the right one is not written for its value's sake. */

@@ -25,31 +25,34 @@ export const applyChanges = (
   { create = [], renew = [], change = [], remembered, lineup }: Changes,
   watched: Watched = {},
 ): Promise<void> =>
-  inWords("Writing into the workbook", async () => {
-    const made = [...create, ...renew];
-    const texts = memoryTexts(context, lineup, remembered);
-    if (made.length > 0) {
-      context.workbook.tables.load("items/name,items/worksheet/name");
-      context.workbook.worksheets.load("items/name");
-    }
-    if (texts.length + made.length > 0 || change.some(writesOver)) {
-      const asked = change.map((table) => ask(context, table));
-      await context.sync();
-      for (const answer of asked) refuseWhatChanged(answer);
-    }
-    for (const { planned } of create) refuseWhatIsThere(context, planned);
-    const begun = await begunSheets(context, made);
+  inWords(
+    (work) => work.change,
+    async () => {
+      const made = [...create, ...renew];
+      const texts = memoryTexts(context, lineup, remembered);
+      if (made.length > 0) {
+        context.workbook.tables.load("items/name,items/worksheet/name");
+        context.workbook.worksheets.load("items/name");
+      }
+      if (texts.length + made.length > 0 || change.some(writesOver)) {
+        const asked = change.map((table) => ask(context, table));
+        await context.sync();
+        for (const answer of asked) refuseWhatChanged(answer);
+      }
+      for (const { planned } of create) refuseWhatIsThere(context, planned);
+      const begun = await begunSheets(context, made);
 
-    const { tables } = context.workbook;
-    const steps = [
-      ...made.flatMap((sheet) => newSheetSteps(context, sheet, begun, watched.most)),
-      ...change.flatMap((entries) =>
-        entrySteps(() => tables.getItem(entries.table.name), entries, watched.most),
-      ),
-      ...texts.map((text) => memoryStep(context, text)),
-    ];
-    await inBatches(context, steps, watched);
-  });
+      const { tables } = context.workbook;
+      const steps = [
+        ...made.flatMap((sheet) => newSheetSteps(context, sheet, begun, watched.most)),
+        ...change.flatMap((entries) =>
+          entrySteps(() => tables.getItem(entries.table.name), entries, watched.most),
+        ),
+        ...texts.map((text) => memoryStep(context, text)),
+      ];
+      await inBatches(context, steps, watched);
+    },
+  );
 
 /** A custom XML part of ours that is to be written, with the parts that are there in its place. */
 interface MemoryText {
@@ -133,9 +136,7 @@ function refuseWhatChanged({ change, body, first, there }: ReturnType<typeof ask
       isSameStored(asCell(there.values[row - first]?.[column]), table.cell(row, column)),
   );
   if (body.rowCount !== table.rowCount || !isAsRead)
-    throw new BookError(
-      `The table ${table.name} was changed since it was read; read the workbook again and do this once more. Nothing was changed.`,
-    );
+    throw new BookError(({ excel }) => excel.tableChanged(table.name));
 }
 
 function refuseWhatIsThere(
@@ -143,9 +144,7 @@ function refuseWhatIsThere(
   { table, sheet }: PlannedSheet,
 ): void {
   if (workbook.tables.items.some(({ name }) => sameName(name, table)))
-    throw new BookError(
-      `The workbook has got the sheet "${sheet}" since it was read; read it again and do this once more. Nothing was changed.`,
-    );
+    throw new BookError(({ excel }) => excel.sheetAdded(sheet));
 }
 
 /** Takes a sheet of ours away, or one that was begun, before a new one of its name comes. */
@@ -159,12 +158,8 @@ function replaced(
     ({ name, worksheet }) => name === table && worksheet.name === there.name,
   );
   if (!isOurs && !begun.has(there.name))
-    throw new BookError(
-      `The workbook has a sheet "${there.name}" of its own, where the table ${table} should go; rename that sheet and try again. Nothing was changed.`,
-    );
+    throw new BookError(({ excel }) => excel.sheetTaken(there.name, table));
   if (workbook.worksheets.items.length === 1)
-    throw new BookError(
-      `"${there.name}" is the only sheet of the workbook, which Excel does not take away to make it anew; add another sheet and do this again. Nothing was changed.`,
-    );
+    throw new BookError(({ excel }) => excel.onlySheet(there.name));
   return [{ bytes: OBJECT_BYTES, queue: () => there.delete() }];
 }

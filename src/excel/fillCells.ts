@@ -47,23 +47,26 @@ export const applyFills = (
   cells: readonly Placed[],
   options: FillOptions = {},
 ): Promise<Filled> =>
-  inWords("Writing the readings", async () => {
-    const done = { written: [] as Placed[], same: [] as Placed[], heldBack: [] as Placed[] };
-    let pending = cells.map((cell): Pending => ({ cell, table: cell.table, row: cell.row }));
-    for (let round = 0; pending.length > 0 && round < ROUNDS; round++) {
-      const { there, lost } = round === 0 ? here(pending) : await foundAgain(context, pending);
-      done.heldBack.push(...lost);
-      const fresh = round === 0 && options.fresh === true;
-      const hits = await written(context, there, { ...options, fresh });
-      done.written.push(...cellsOf(hits.written));
-      // Of one that was looked for again, a batch that failed may have written it.
-      (round === 0 ? done.same : done.written).push(...cellsOf(hits.same));
-      done.heldBack.push(...cellsOf(hits.changed));
-      pending = hits.moved.map(({ pending }) => pending);
-    }
-    done.heldBack.push(...pending.map(({ cell }) => cell));
-    return done;
-  });
+  inWords(
+    (work) => work.fill,
+    async () => {
+      const done = { written: [] as Placed[], same: [] as Placed[], heldBack: [] as Placed[] };
+      let pending = cells.map((cell): Pending => ({ cell, table: cell.table, row: cell.row }));
+      for (let round = 0; pending.length > 0 && round < ROUNDS; round++) {
+        const { there, lost } = round === 0 ? here(pending) : await foundAgain(context, pending);
+        done.heldBack.push(...lost);
+        const fresh = round === 0 && options.fresh === true;
+        const hits = await written(context, there, { ...options, fresh });
+        done.written.push(...cellsOf(hits.written));
+        // Of one that was looked for again, a batch that failed may have written it.
+        (round === 0 ? done.same : done.written).push(...cellsOf(hits.same));
+        done.heldBack.push(...cellsOf(hits.changed));
+        pending = hits.moved.map(({ pending }) => pending);
+      }
+      done.heldBack.push(...pending.map(({ cell }) => cell));
+      return done;
+    },
+  );
 
 type Of = { readonly pending: Pending };
 const cellsOf = (aims: readonly Of[]): Placed[] => aims.map(({ pending: { cell } }) => cell);

@@ -4,12 +4,15 @@ import { inWords } from "./errorWords";
 export const selectedCell = (
   context: Excel.RequestContext,
 ): Promise<{ readonly sheet: string; readonly address: string }> =>
-  inWords("Asking which cell is selected", async () => {
-    const range = context.workbook.getSelectedRange().getCell(0, 0).untrack();
-    range.load("address");
-    await context.sync();
-    return placeIn(range.address);
-  });
+  inWords(
+    (work) => work.selected,
+    async () => {
+      const range = context.workbook.getSelectedRange().getCell(0, 0).untrack();
+      range.load("address");
+      await context.sync();
+      return placeIn(range.address);
+    },
+  );
 
 /** The sheet and the cells of an address as Excel gives it: `'Bus A'!B2:B4`. */
 export function placeIn(whole: string): { readonly sheet: string; readonly address: string } {
@@ -24,9 +27,12 @@ export const goTo = (
   sheet: string,
   address: string,
 ): Promise<void> =>
-  inWords(`Going to ${sheet}!${address}`, async () => {
-    const worksheet = context.workbook.worksheets.getItem(sheet);
-    worksheet.activate();
-    worksheet.getRange(address).untrack().select();
-    await context.sync();
-  });
+  inWords(
+    (work) => work.goTo(`${sheet}!${address}`),
+    async () => {
+      const worksheet = context.workbook.worksheets.getItem(sheet);
+      worksheet.activate();
+      worksheet.getRange(address).untrack().select();
+      await context.sync();
+    },
+  );

@@ -1,9 +1,11 @@
+import type { Told } from "../messages/told";
 import { sentBytes } from "./chunks";
 
 /** A block of cells while it is being read: a table's body, or a sheet as far as it is used. */
 export interface Block {
   /** As messages name it. */
-  readonly title: string;
+  /** What it is called in a message. */
+  readonly title: (words: Told["excel"]) => string;
   readonly range: () => Excel.Range;
   /** Sheet row and column of its first cell, from 0. */
   readonly first: number;
@@ -42,7 +44,7 @@ export async function outlineTables(
   await context.sync();
   const [hidden, columns] = await hiddenIn(context, asked);
   return asked.map(({ item, body, sample, columns: named }) => ({
-    title: `The table ${item.name}`,
+    title: ({ table }) => table(item.name),
     name: item.name,
     sheet: item.worksheet.name,
     headers: named.items.map(({ name }) => name),
@@ -128,7 +130,7 @@ export async function outlineSheets(
   await context.sync();
   return asked.map(({ sheet, range, body, sample }) => [
     sheet.name,
-    { title: `The sheet "${sheet.name}"`, range, ...blockOf(body, sample) },
+    { title: (words) => words.sheet(sheet.name), range, ...blockOf(body, sample) },
   ]);
 }
 

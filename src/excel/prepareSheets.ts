@@ -90,16 +90,12 @@ export const sameName = (one: string, other: string) => one.toLowerCase() === ot
 /** @throws {BookError} where a protection is in the way of what is to be done */
 export function refuseWhatIsInTheWay({ create, change }: Reconciled, ground: Ground): void {
   if (ground.structureProtected && create.length > 0)
-    throw new BookError(
-      "The workbook's structure is protected, so that no sheet can be added; take the protection off (Review, Protect Workbook) and build again. Nothing was changed.",
-    );
+    throw new BookError(({ excel }) => excel.structureShut);
   const touched = new Set([
     ...change.filter(({ writes }) => writes.length > 0).map(({ table }) => table.sheet),
     ...ground.unfinished,
   ]);
   const shut = ground.sheets.filter((sheet) => sheet.protected && touched.has(sheet.name));
   if (shut.length > 0)
-    throw new BookError(
-      `${shut.length === 1 ? "The sheet" : "The sheets"} ${shut.map(({ name }) => `"${name}"`).join(", ")} would be changed and ${shut.length === 1 ? "is" : "are"} protected; take the protection off (Review, Unprotect Sheet) and build again. Nothing was changed.`,
-    );
+    throw new BookError(({ excel }) => excel.buildShut(shut.map(({ name }) => name)));
 }

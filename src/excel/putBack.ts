@@ -34,12 +34,13 @@ export class NotPutBack extends BookError {
     readonly lost: readonly LostValue[],
     options?: ErrorOptions,
   ) {
-    const cells = lost.map(
-      ({ sheet, address, value }) =>
-        `"${sheet}" ${address} ${value === null ? "was blank" : `held ${JSON.stringify(value)}`}`,
-    );
     super(
-      `Cells were changed while they were being written, and what they held could not be put back: ${cells.join("; ")}. Make these cells hold that again.`,
+      ({ excel }) =>
+        excel.notPutBack(
+          lost.map(({ sheet, address, value }) =>
+            excel.held(sheet, address, value === null ? undefined : JSON.stringify(value)),
+          ),
+        ),
       options,
     );
   }

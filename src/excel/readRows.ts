@@ -53,9 +53,7 @@ export async function readRows(
 
 function take({ block, count }: Piece, body: Excel.Range, rows: Excel.Range) {
   if (body.rowIndex !== block.first || body.rowCount !== block.rowCount)
-    throw new BookError(
-      `${block.title} was changed while it was read; nothing is lost: read the workbook again.`,
-    );
+    throw new BookError(({ excel }) => excel.readChanged(block.title(excel)));
   const { values, formulas } = rows;
   const average = (1.1 * sentBytes([values, formulas])) / count;
   block.rowBytes = block.values.length === 0 ? average : Math.max(block.rowBytes, average);

@@ -21,8 +21,5 @@ export function refuseShut(asked: readonly Shut[]): void {
   const shut = asked.find(
     ({ target, protection }) => protection.protected && target.format.protection.locked !== false,
   );
-  if (shut)
-    throw new BookError(
-      `The sheet "${shut.sheet}" is protected and the cells to be filled are locked; take the protection off (Review, Unprotect Sheet) and place the readings again. Nothing was changed.`,
-    );
+  if (shut) throw new BookError(({ excel }) => excel.cellsShut(shut.sheet));
 }

@@ -14,57 +14,60 @@ export const rereadRows = (
   snapshot: Snapshot,
   changed: readonly (TableRows | SheetRows)[],
 ): Promise<Snapshot | undefined> =>
-  inWords("Reading what was edited", async () => {
-    const known = changed.map((one) => knownOf(snapshot, one));
-    if (!known.every((one) => one !== undefined)) return undefined;
-    if (snapshot.isManual) context.application.calculate("Recalculate");
-    const asked = known.map((one) => {
-      const { first, columnCount } = one.block;
-      const body = one.range(context).untrack();
-      body.load("rowIndex,columnIndex,rowCount,columnCount");
-      const pieces = runs(one.rows).map(({ from, count }) => {
-        const piece = body
-          .getCell(from - first, 0)
-          .untrack()
-          .getResizedRange(count - 1, columnCount - 1)
-          .untrack();
-        piece.load("values,formulas");
-        return { from: from - first, piece };
+  inWords(
+    (work) => work.reread,
+    async () => {
+      const known = changed.map((one) => knownOf(snapshot, one));
+      if (!known.every((one) => one !== undefined)) return undefined;
+      if (snapshot.isManual) context.application.calculate("Recalculate");
+      const asked = known.map((one) => {
+        const { first, columnCount } = one.block;
+        const body = one.range(context).untrack();
+        body.load("rowIndex,columnIndex,rowCount,columnCount");
+        const pieces = runs(one.rows).map(({ from, count }) => {
+          const piece = body
+            .getCell(from - first, 0)
+            .untrack()
+            .getResizedRange(count - 1, columnCount - 1)
+            .untrack();
+          piece.load("values,formulas");
+          return { from: from - first, piece };
+        });
+        return { ...one, body, pieces };
       });
-      return { ...one, body, pieces };
-    });
-    await context.sync();
-    const fresh = new Map<object, Block>();
-    for (const { of, block, body, pieces } of asked) {
-      if (
-        body.rowIndex !== block.first ||
-        body.columnIndex !== block.left ||
-        body.rowCount !== block.rowCount ||
-        body.columnCount !== block.columnCount
-      )
-        return undefined;
-      const [values, formulas] = [[...block.values], [...block.formulas]];
-      for (const { from, piece } of pieces) {
-        values.splice(from, piece.values.length, ...piece.values);
-        formulas.splice(from, piece.formulas.length, ...piece.formulas);
+      await context.sync();
+      const fresh = new Map<object, Block>();
+      for (const { of, block, body, pieces } of asked) {
+        if (
+          body.rowIndex !== block.first ||
+          body.columnIndex !== block.left ||
+          body.rowCount !== block.rowCount ||
+          body.columnCount !== block.columnCount
+        )
+          return undefined;
+        const [values, formulas] = [[...block.values], [...block.formulas]];
+        for (const { from, piece } of pieces) {
+          values.splice(from, piece.values.length, ...piece.values);
+          formulas.splice(from, piece.formulas.length, ...piece.formulas);
+        }
+        fresh.set(of, { ...block, values, formulas });
       }
-      fresh.set(of, { ...block, values, formulas });
-    }
-    return {
-      ...snapshot,
-      sheets: snapshot.sheets.map((sheet) => {
-        const used = sheet.cells && fresh.get(sheet.cells);
-        return {
-          ...sheet,
-          tables: sheet.tables.map((table) => {
-            const block = fresh.get(table);
-            return block ? tableSnapshot(block as TableBlock) : table;
-          }),
-          ...(used ? { cells: sheetCells(used, sheet.cells) } : {}),
-        };
-      }),
-    };
-  });
+      return {
+        ...snapshot,
+        sheets: snapshot.sheets.map((sheet) => {
+          const used = sheet.cells && fresh.get(sheet.cells);
+          return {
+            ...sheet,
+            tables: sheet.tables.map((table) => {
+              const block = fresh.get(table);
+              return block ? tableSnapshot(block as TableBlock) : table;
+            }),
+            ...(used ? { cells: sheetCells(used, sheet.cells) } : {}),
+          };
+        }),
+      };
+    },
+  );
 
 /** What is known of rows that are to be read again; undefined where they are not of this snapshot. */
 function knownOf(snapshot: Snapshot, one: TableRows | SheetRows) {

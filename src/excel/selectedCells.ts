@@ -18,24 +18,22 @@ const MOST = 1000;
  * @throws {BookError} where more than a thousand are
  */
 export const selectedCells = (context: Excel.RequestContext): Promise<SelectedCells> =>
-  inWords("Reading the selected cells", async () => {
-    const range = context.workbook.getSelectedRange();
-    range.load("address,rowCount,columnCount");
-    await context.sync();
-    const cells = range.rowCount * range.columnCount;
-    if (cells > MOST)
-      throw new BookError(
-        `${cells} cells are selected; select at most ${MOST} for one argument. Nothing was changed.`,
-      );
-    range.load("values");
-    await context.sync();
-    return { ...placeIn(range.address), values: range.values };
-  });
+  inWords(
+    (work) => work.selectedCells,
+    async () => {
+      const range = context.workbook.getSelectedRange();
+      range.load("address,rowCount,columnCount");
+      await context.sync();
+      const cells = range.rowCount * range.columnCount;
+      if (cells > MOST) throw new BookError(({ excel }) => excel.manySelected(cells, MOST));
+      range.load("values");
+      await context.sync();
+      return { ...placeIn(range.address), values: range.values };
+    },
+  );
 
 const notEmpty = ({ sheet, address }: Pick<SelectedCells, "sheet" | "address">) =>
-  new BookError(
-    `${sheet}!${address} is not empty. Select an empty cell, or clear it first; nothing was changed.`,
-  );
+  new BookError(({ excel }) => excel.notEmpty(`${sheet}!${address}`));
 
 const isEmpty = (range: Excel.Range) => range.formulas[0]?.[0] === "";
 
@@ -49,21 +47,24 @@ export const insertFormula = (
   context: Excel.RequestContext,
   formula: string,
 ): Promise<Pick<SelectedCells, "sheet" | "address">> =>
-  inWords("Inserting the function", async () => {
-    const { workbook } = context;
-    const cell = workbook.getSelectedRange().getCell(0, 0);
-    cell.load("address,formulas");
-    await context.sync();
-    const place = placeIn(cell.address);
-    if (!isEmpty(cell)) throw notEmpty(place);
-    const there = () => workbook.worksheets.getItem(place.sheet).getRange(place.address);
-    // The batch that writes reads first what it writes over.
-    const before = there();
-    before.load("formulas");
-    there().formulas = [[formula]];
-    await context.sync();
-    if (isEmpty(before)) return place;
-    there().formulas = before.formulas;
-    await context.sync();
-    throw notEmpty(place);
-  });
+  inWords(
+    (work) => work.insert,
+    async () => {
+      const { workbook } = context;
+      const cell = workbook.getSelectedRange().getCell(0, 0);
+      cell.load("address,formulas");
+      await context.sync();
+      const place = placeIn(cell.address);
+      if (!isEmpty(cell)) throw notEmpty(place);
+      const there = () => workbook.worksheets.getItem(place.sheet).getRange(place.address);
+      // The batch that writes reads first what it writes over.
+      const before = there();
+      before.load("formulas");
+      there().formulas = [[formula]];
+      await context.sync();
+      if (isEmpty(before)) return place;
+      there().formulas = before.formulas;
+      await context.sync();
+      throw notEmpty(place);
+    },
+  );

@@ -32,13 +32,16 @@ export async function buildOnto(
 ): Promise<Built> {
   const { done, before } = await buildPlan(context, plan, watched);
   if (done.create.length === 0) return { done, before };
-  return inWords("Taking the blank sheet away", async () => {
-    const blank = await blankSheet(context, before);
-    if (blank === undefined) return { done, before };
-    context.workbook.worksheets.getItem(blank).delete();
-    await context.sync();
-    return { done, before, blank };
-  });
+  return inWords(
+    (work) => work.blankSheet,
+    async () => {
+      const blank = await blankSheet(context, before);
+      if (blank === undefined) return { done, before };
+      context.workbook.worksheets.getItem(blank).delete();
+      await context.sync();
+      return { done, before, blank };
+    },
+  );
 }
 
 /**
@@ -53,14 +56,15 @@ export const undoBuild = (
   after: Snapshot,
   watched: Watched = {},
 ): Promise<void> =>
-  inWords("Undoing the build", async () => {
-    if (!isSameContent(after, await readExcel(context, watched)))
-      throw new BookError(
-        "The workbook was changed since it was built, so that undoing would lose something. Nothing was changed.",
-      );
-    const memory = await groundToUndo(context, built);
-    await inBatches(context, stepsBack(context, built, memory), watched);
-  });
+  inWords(
+    (work) => work.undo,
+    async () => {
+      if (!isSameContent(after, await readExcel(context, watched)))
+        throw new BookError(({ excel }) => excel.undoChanged);
+      const memory = await groundToUndo(context, built);
+      await inBatches(context, stepsBack(context, built, memory), watched);
+    },
+  );
 
 /** Asks what stands in the way, and where our memory is: one round trip. */
 async function groundToUndo({ workbook }: Excel.RequestContext, { done }: Built) {
@@ -74,10 +78,7 @@ async function groundToUndo({ workbook }: Excel.RequestContext, { done }: Built)
   const shut = worksheets.items.find(
     ({ name, protection }) => protection.protected && touched.has(name),
   );
-  if (protection.protected || shut)
-    throw new BookError(
-      `${shut ? `The sheet "${shut.name}"` : "The workbook's structure"} is protected; take the protection off and undo again. Nothing was changed.`,
-    );
+  if (protection.protected || shut) throw new BookError(({ excel }) => excel.undoShut(shut?.name));
   return memory.items[0];
 }
 

@@ -13,13 +13,16 @@ export const listen = (
   context: Excel.RequestContext,
   told: { readonly edited: (cells: Touched) => void; readonly selected: (cells: Touched) => void },
 ): Promise<void> =>
-  inWords("Following what is edited", async () => {
-    const { worksheets } = context.workbook;
-    worksheets.onChanged.add(async ({ worksheetId, address, changeType }) =>
-      told.edited({ sheetId: worksheetId, address, moved: changeType !== "RangeEdited" }),
-    );
-    worksheets.onSelectionChanged.add(async ({ worksheetId, address }) =>
-      told.selected({ sheetId: worksheetId, address, moved: false }),
-    );
-    await context.sync();
-  });
+  inWords(
+    (work) => work.listen,
+    async () => {
+      const { worksheets } = context.workbook;
+      worksheets.onChanged.add(async ({ worksheetId, address, changeType }) =>
+        told.edited({ sheetId: worksheetId, address, moved: changeType !== "RangeEdited" }),
+      );
+      worksheets.onSelectionChanged.add(async ({ worksheetId, address }) =>
+        told.selected({ sheetId: worksheetId, address, moved: false }),
+      );
+      await context.sync();
+    },
+  );

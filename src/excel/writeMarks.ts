@@ -32,30 +32,33 @@ export const markFindings = (
   findings: readonly Finding[],
   watched: Watched = {},
 ): Promise<Marked> =>
-  inWords("Marking the findings", async () => {
-    const ground = await standing(context, watched);
-    const sheets = ground.sheets.flatMap((sheet) => {
-      const here = findings.filter((finding) => finding.sheet === sheet.name);
-      return here.length > 0 ? [{ sheet, marks: marksOn(here, sheet.tables) }] : [];
-    });
-    refuseProtected([
-      ...sheets.map(({ sheet }) => sheet),
-      ...ground.sheets.filter(({ ours }) => ours.length > 0),
-    ]);
-    const added = sheets.flatMap(({ sheet, marks }) =>
-      marks.flatMap((mark) => markSteps(sheet.item, mark)),
-    );
-    await inBatches(context, [...clearing(ground), ...added], watched);
-    return {
-      cells: sheets.reduce(
-        (sum, { marks }) =>
-          sum + marks.reduce((cells, mark) => cells + (mark.whole ? 0 : mark.count), 0),
-        0,
-      ),
-      formats: added.length,
-      cleared: ground.sheets.reduce((sum, { ours }) => sum + ours.length, 0),
-    };
-  });
+  inWords(
+    (work) => work.mark,
+    async () => {
+      const ground = await standing(context, watched);
+      const sheets = ground.sheets.flatMap((sheet) => {
+        const here = findings.filter((finding) => finding.sheet === sheet.name);
+        return here.length > 0 ? [{ sheet, marks: marksOn(here, sheet.tables) }] : [];
+      });
+      refuseProtected([
+        ...sheets.map(({ sheet }) => sheet),
+        ...ground.sheets.filter(({ ours }) => ours.length > 0),
+      ]);
+      const added = sheets.flatMap(({ sheet, marks }) =>
+        marks.flatMap((mark) => markSteps(sheet.item, mark)),
+      );
+      await inBatches(context, [...clearing(ground), ...added], watched);
+      return {
+        cells: sheets.reduce(
+          (sum, { marks }) =>
+            sum + marks.reduce((cells, mark) => cells + (mark.whole ? 0 : mark.count), 0),
+          0,
+        ),
+        formats: added.length,
+        cleared: ground.sheets.reduce((sum, { ours }) => sum + ours.length, 0),
+      };
+    },
+  );
 
 /**
  * Takes every mark of ours off, also after rows were sorted, copied, inserted or deleted.
@@ -64,13 +67,16 @@ export const markFindings = (
  * @throws {BookError} where a marked sheet is protected: nothing is changed then
  */
 export const clearMarks = (context: Excel.RequestContext, watched: Watched = {}): Promise<number> =>
-  inWords("Clearing the marks", async () => {
-    const ground = await standing(context, watched);
-    const marked = ground.sheets.filter(({ ours }) => ours.length > 0);
-    refuseProtected(marked);
-    await inBatches(context, clearing(ground), watched);
-    return marked.reduce((sum, { ours }) => sum + ours.length, 0);
-  });
+  inWords(
+    (work) => work.unmark,
+    async () => {
+      const ground = await standing(context, watched);
+      const marked = ground.sheets.filter(({ ours }) => ours.length > 0);
+      refuseProtected(marked);
+      await inBatches(context, clearing(ground), watched);
+      return marked.reduce((sum, { ours }) => sum + ours.length, 0);
+    },
+  );
 
 interface MarkedSheet {
   readonly name: string;
@@ -162,10 +168,7 @@ async function ourFormats(
 
 function refuseProtected(sheets: readonly MarkedSheet[]): void {
   const names = [...new Set(sheets.filter((sheet) => sheet.protected).map(({ name }) => name))];
-  if (names.length > 0)
-    throw new BookError(
-      `${names.length === 1 ? "The sheet" : "The sheets"} ${names.map((name) => `"${name}"`).join(", ")} ${names.length === 1 ? "is" : "are"} protected, so that marks can neither be put on nor taken off; take the protection off (Review, Unprotect Sheet) and do this again. Nothing was changed.`,
-    );
+  if (names.length > 0) throw new BookError(({ excel }) => excel.marksShut(names));
 }
 
 const clearing = ({ sheets }: { sheets: readonly MarkedSheet[] }): Step[] =>

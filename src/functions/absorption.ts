@@ -1,4 +1,5 @@
 import { absorptionRatio, ratioOrReason } from "../engineering/ratios";
+import { storedReasons } from "../messages/reasons";
 import { reading } from "./inputs";
 import { spill } from "./spill";
 
@@ -15,6 +16,6 @@ import { spill } from "./spill";
 export function absorption(r30s: unknown[][], r60s: unknown[][]): unknown[][] {
   return spill(
     [reading("Resistance after 30 s", r30s, "MΩ"), reading("Resistance after 60 s", r60s, "MΩ")],
-    ratioOrReason(absorptionRatio),
+    ratioOrReason(absorptionRatio, storedReasons()),
   );
 }

@@ -1,3 +1,4 @@
+import { type Reasons, reasonsFor } from "../messages/reasons";
 import type { Refusal, Result } from "../quantities/result";
 
 /** What Excel hands over or takes back in one cell: a number, text, a boolean, nothing, or an error. */
@@ -20,7 +21,14 @@ const error = (code: string, message?: string): CellError => {
 };
 
 /** A refusal as a cell: `wrong` #VALUE!, `range` #NUM!, `none` #N/A, each with its sentence. */
-export const refused = ({ kind, reason }: Refusal): CellError => error(CODES[kind], reason);
+export const refused = ({ kind, say }: Refusal): CellError => error(CODES[kind], say(words()));
+
+/** The reasons in the language that the host shows. */
+const words = (): Reasons =>
+  reasonsFor(
+    (globalThis as { Office?: { context?: { displayLanguage?: string } } }).Office?.context
+      ?.displayLanguage ?? "en",
+  );
 
 /** A result as a cell. */
 export const toCell = (result: Result<unknown>): Cell =>

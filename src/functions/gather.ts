@@ -34,10 +34,14 @@ export const gather = (
     for (const [i, { name, read }] of inputs.entries()) {
       const cell = columns[i]?.[place];
       const found = isBlank(cell)
-        ? refuse("wrong", "nothing stands here; every point needs one.")
+        ? refuse("wrong", (text) => text.functions.blankPoint)
         : read(cell);
       if (!found.ok)
-        return refused(refuse(found.kind, `${name}, cell ${place + 1}: ${found.reason}`));
+        return refused(
+          refuse(found.kind, (text) =>
+            text.functions.ofCell(text.name(name), place + 1, found.say(text)),
+          ),
+        );
       lists[i]?.push(found.value);
     }
   return toCell(compute(...lists));

@@ -1,3 +1,5 @@
+import type { InputName } from "../messages/inputName";
+import type { Reasons } from "../messages/reasons";
 import type { Bounded } from "../quantities/bounded";
 import { readPlain } from "../quantities/readPlain";
 import { readReading } from "../quantities/readReading";
@@ -6,9 +8,9 @@ import type { Unit } from "../quantities/units";
 import { BASES, type Basis } from "../standards/criterion";
 import type { Cell } from "./excel";
 
-/** One argument of a worksheet function: its name as a sentence begins, its cells, how one is read. */
+/** One argument of a worksheet function: its name, by which the messages know it, its cells, how one is read. */
 export interface Input<T> {
-  readonly name: string;
+  readonly name: InputName;
   readonly cells: unknown;
   readonly read: (cell: Cell) => Result<T>;
   /** What a blank cell stands for; without it a blank argument gives a blank. */
@@ -24,7 +26,7 @@ export const optional = <T, const B>({ name, cells, read }: Input<T>, blank: B):
 });
 
 /** A quantity, exact or a bound: a number is in `unit`, text is read as written on site. */
-export const reading = (name: string, cells: unknown, unit: Unit): Input<Bounded> => ({
+export const reading = (name: InputName, cells: unknown, unit: Unit): Input<Bounded> => ({
   name,
   cells,
   read: (cell) => {
@@ -32,12 +34,12 @@ export const reading = (name: string, cells: unknown, unit: Unit): Input<Bounded
       return answer({ value: cell, bound: "exact" });
     return typeof cell === "string"
       ? readReading(cell, { unit })
-      : refuse("wrong", `${shown(cell)} is no quantity; a number in ${unit} belongs here.`);
+      : refuse("wrong", (text) => text.functions.noQuantity(shown(cell, text), unit));
   },
 });
 
 /** A quantity that must be known exactly. */
-export const quantity = (name: string, cells: unknown, unit: Unit): Input<number> => {
+export const quantity = (name: InputName, cells: unknown, unit: Unit): Input<number> => {
   const { read } = reading(name, cells, unit);
   return {
     name,
@@ -48,25 +50,23 @@ export const quantity = (name: string, cells: unknown, unit: Unit): Input<number
       if (!found.ok) return found;
       return found.value.bound === "exact"
         ? answer(found.value.value)
-        : refuse("wrong", `${shown(cell)} is only a bound; a number in ${unit} belongs here.`);
+        : refuse("wrong", (text) => text.functions.onlyBound(shown(cell, text), unit));
     },
   };
 };
 
 /** A number without a unit, or text that is one with a decimal point. */
-export const pure = (name: string, cells: unknown): Input<number> => ({
+export const pure = (name: InputName, cells: unknown): Input<number> => ({
   name,
   cells,
   read: (cell) => {
     const found = readPlain(cell);
-    return found.ok
-      ? found
-      : refuse("wrong", `${shown(cell)} is not a number; write one such as 1.5.`);
+    return found.ok ? found : refuse("wrong", (text) => text.functions.noNumber(shown(cell, text)));
   },
 });
 
 /** A rated ratio: a number, or two of them as on a plate, `400/5` or `11000:110`. */
-export const ratioOf = (name: string, cells: unknown): Input<number> => ({
+export const ratioOf = (name: InputName, cells: unknown): Input<number> => ({
   name,
   cells,
   read: (cell) => {
@@ -76,23 +76,23 @@ export const ratioOf = (name: string, cells: unknown): Input<number> => ({
     const value = Number(primary) / Number(secondary);
     return Number.isFinite(value)
       ? answer(value)
-      : refuse("wrong", `${shown(cell)} is not a ratio; write one such as "400/5" or 80.`);
+      : refuse("wrong", (text) => text.functions.noRatio(shown(cell, text)));
   },
 });
 
 /** A name as a plate or drawing writes it; what it names is looked up later. */
-export const named = (name: string, cells: unknown): Input<string> => ({
+export const named = (name: InputName, cells: unknown): Input<string> => ({
   name,
   cells,
   read: (cell) =>
     typeof cell === "string" || typeof cell === "number"
       ? answer(String(cell))
-      : refuse("wrong", `${shown(cell)} is no name; write it as the plate does.`),
+      : refuse("wrong", (text) => text.functions.noName(shown(cell, text))),
 });
 
 /** One of a few words; case and a degree sign make no difference. */
 export const word = <T extends string>(
-  name: string,
+  name: InputName,
   cells: unknown,
   words: readonly T[],
 ): Input<T> => ({
@@ -102,7 +102,7 @@ export const word = <T extends string>(
     const found =
       words.find((one) => one === cell) ?? words.find((one) => fold(one) === fold(cell));
     return found === undefined
-      ? refuse("wrong", `${shown(cell)} is not one of ${words.join(", ")}.`)
+      ? refuse("wrong", (text) => text.functions.noWord(shown(cell, text), words))
       : answer(found);
   },
 });
@@ -117,12 +117,7 @@ export const basisOf = (cells: unknown): Input<Basis> => {
     name,
     cells,
     read: (cell) =>
-      fold(cell) === "project"
-        ? refuse(
-            "none",
-            "the project's and the maker's own criteria stand on the sheet Criteria of the workbook; refer to the cell there, or write IEC or NETA.",
-          )
-        : read(cell),
+      fold(cell) === "project" ? refuse("none", (text) => text.functions.ownCriteria) : read(cell),
   };
 };
 
@@ -131,7 +126,7 @@ const fold = (cell: Cell): string => written(cell).trim().replace("°", "").toLo
 const written = (cell: Cell): string =>
   typeof cell === "string" || typeof cell === "number" ? String(cell) : "";
 
-const shown = (cell: Cell): string =>
+const shown = (cell: Cell, { functions }: Reasons): string =>
   typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean"
     ? `"${String(cell).slice(0, 40)}"`
-    : "What stands here";
+    : functions.whatStands;

@@ -63,7 +63,10 @@ export function judge(
     ],
     (cell, bar, way, grace, of) => {
       const against = limitIn(bar, way, of);
-      if (!against.ok) return refuse(against.kind, `Limit: ${against.reason}`);
+      if (!against.ok)
+        return refuse(against.kind, (text) =>
+          text.functions.of(text.name("Limit"), against.say(text)),
+        );
       const found = valueIn(cell, against.value.unit);
       if (!found.ok) return found;
       const { limit, sense, strict } = against.value;
@@ -103,5 +106,7 @@ const valueIn = (cell: unknown, unit: Unit | undefined): Result<Bounded | undefi
   const plain = readBounded(cell);
   const found =
     plain.ok || unit === undefined ? plain : reading("Value", cell, unit).read(cell as Cell);
-  return found.ok ? found : refuse(found.kind, `Value: ${found.reason}`);
+  return found.ok
+    ? found
+    : refuse(found.kind, (text) => text.functions.of(text.name("Value"), found.say(text)));
 };

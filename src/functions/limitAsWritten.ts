@@ -41,13 +41,13 @@ export function limitAsWritten(text: string, unit: Unit | undefined): Result<Wri
   const into = unit ?? own?.value;
   if (into === undefined) {
     const plain = readPlain(figure);
-    return plain.ok ? answer({ limit: plain.value, sense, strict }) : refuse("wrong", HELP);
+    return plain.ok
+      ? answer({ limit: plain.value, sense, strict })
+      : refuse("wrong", (text) => text.functions.noLimit);
   }
   const read = readReading(figure, { unit: into });
   if (!read.ok) return read;
   return read.value.bound === "exact"
     ? answer({ limit: read.value.value, sense, strict, unit: into })
-    : refuse("wrong", HELP);
+    : refuse("wrong", (text) => text.functions.noLimit);
 }
-
-const HELP = 'a limit belongs here: a number, or text such as "at least 5 GΩ" or "max 50 µΩ".';

@@ -1,4 +1,5 @@
 import { polarizationIndex, ratioOrReason } from "../engineering/ratios";
+import { storedReasons } from "../messages/reasons";
 import { reading } from "./inputs";
 import { spill } from "./spill";
 
@@ -18,6 +19,6 @@ export function polarization(r1min: unknown[][], r10min: unknown[][]): unknown[]
       reading("Resistance after 1 min", r1min, "MΩ"),
       reading("Resistance after 10 min", r10min, "MΩ"),
     ],
-    ratioOrReason(polarizationIndex),
+    ratioOrReason(polarizationIndex, storedReasons()),
   );
 }

@@ -31,11 +31,7 @@ export function source(name: unknown[][], basis?: SourceBasis): unknown[][] {
         .replace(/^GEAR\./, "")
         .replace(/\(.*$/, "");
       const known = Object.hasOwn(sources, key) ? sources[key] : undefined;
-      if (!known)
-        return refuse(
-          "none",
-          `No function of that name; there are ${Object.keys(sources).join(", ")}.`,
-        );
+      if (!known) return refuse("none", (text) => text.functions.noFunction(Object.keys(sources)));
       if (!("IEC" in known)) return answer(known.map(sourceText).join("; "));
       const bases = by ? [by] : BASES;
       return answer(

@@ -28,8 +28,8 @@ export const spill = <T extends readonly unknown[]>(
   const columns = greatest(ranges.map((range) => range.columns));
   const fits = (size: number, whole: number) => size === 1 || size === whole;
   if (ranges.some((range) => !fits(range.rows, rows) || !fits(range.columns, columns))) {
-    const shapes = ranges.map((range) => `${range.rows} by ${range.columns}`).join(", ");
-    return [[refused(refuse("wrong", `Ranges must be of one shape: ${shapes}.`))]];
+    const shapes = ranges.map((range) => [range.rows, range.columns] as const);
+    return [[refused(refuse("wrong", (text) => text.functions.shapes(shapes)))]];
   }
   const outcomes: Cell[][] = [];
   for (let row = 0; row < rows; row++) {
@@ -61,7 +61,10 @@ const inOneCell = (
       continue;
     }
     const found = read(cell);
-    if (!found.ok) return refused(refuse(found.kind, `${name}: ${found.reason}`));
+    if (!found.ok)
+      return refused(
+        refuse(found.kind, (text) => text.functions.of(text.name(name), found.say(text))),
+      );
     values.push(found.value);
   }
   return toCell(compute(...values));

@@ -6,6 +6,7 @@ import { type RowComparison, recordRows } from "../check/recordRows";
 import type { Lineup } from "../lineup/lineup";
 import { serialDay } from "../quantities/dates";
 import { type CellValue, isBlank, type Role, type Row, verdictOf } from "../records/kind";
+import { storedKindWords } from "../records/kindWords";
 import { readingWords } from "../records/readingWords";
 import { cellAddress } from "../sheets/address";
 import { historyOf } from "../sheets/ours/historySheet";
@@ -217,7 +218,7 @@ const rowsOf = (table: JudgedTable, context: Report["context"]): HandedRow[] => 
       return {
         sheet: table.table.sheet,
         record: kind.id,
-        title: kind.title,
+        title: storedKindWords(kind.id).title,
         panel: String(row.object ?? ""),
         row: keys[at] ?? "",
         state: result !== "Missing" ? "judged" : open.has(at) ? "open" : "begun",

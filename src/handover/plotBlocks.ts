@@ -2,6 +2,7 @@ import type { Content as Block } from "pdfmake/interfaces";
 import type { Context } from "../check/context";
 import type { Messages } from "../messages/messages";
 import { evenParts } from "../quantities/evenParts";
+import { kindWords } from "../records/kindWords";
 import { plotSvg } from "../report/plot";
 
 /** Panels side by side in one plot. */
@@ -12,11 +13,11 @@ const WIDTH = 520;
 export const plotBlocks = (
   { tables }: Pick<Context, "tables">,
   order: readonly string[],
-  { report }: Messages,
+  messages: Messages,
   smaller: (text: string) => Block,
 ): Block[] =>
   tables.flatMap((table) => {
-    const { plot, title } = table.kind;
+    const { plot, id } = table.kind;
     if (!plot) return [];
     return evenParts(order, PANELS_WIDE).flatMap((objects): Block[] => {
       const among = new Set(objects);
@@ -24,13 +25,13 @@ export const plotBlocks = (
         ...table,
         judged: table.judged.filter((row) => among.has(String(row.object))),
       };
-      const svg = plotSvg(some, objects, report);
+      const svg = plotSvg(some, objects, messages.report);
       return svg
         ? [
             {
               unbreakable: true,
               stack: [
-                smaller(title),
+                smaller(kindWords(messages, id).title),
                 { svg: svg.replaceAll(/Arial, ?Helvetica, ?sans-serif/g, "Roboto"), width: WIDTH },
               ],
             },

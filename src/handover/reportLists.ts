@@ -3,7 +3,7 @@ import type { Messages } from "../messages/messages";
 import { serialDay } from "../quantities/dates";
 import { groupedBy } from "../quantities/groupedBy";
 import { isBlank } from "../records/kind";
-import { KINDS } from "../records/kinds";
+import { storedKindWords } from "../records/kindWords";
 import { inWords } from "../sheets/ours/equipmentWords";
 import { factsOf } from "../sheets/ours/facts";
 import type { Content } from "./content";
@@ -72,11 +72,13 @@ const leftOutBlocks = ({ leaveOut }: Content["lineup"], text: Text, smaller: Hea
     ? text.leftOutNone
     : tableOf(
         text.leftOutColumns,
-        leaveOut.map(({ kind, reason, document }) => [titleOf(kind), reason, document ?? ""]),
+        leaveOut.map(({ kind, reason, document }) => [
+          storedKindWords(kind).title,
+          reason,
+          document ?? "",
+        ]),
       ),
 ];
-
-const titleOf = (kind: string): string => KINDS.find(({ id }) => id === kind)?.title ?? kind;
 
 /** What is known of a panel's gear: each fact of its description, those of a transformer or cable on a line of their own. */
 export function nameplateOf(

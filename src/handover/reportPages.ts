@@ -5,6 +5,7 @@ import type { Paper } from "../look/page";
 import type { Messages } from "../messages/messages";
 import { evenParts } from "../quantities/evenParts";
 import { groupedBy } from "../quantities/groupedBy";
+import { kindWords } from "../records/kindWords";
 import { drawingOf } from "../report/drawing";
 import { STANDING } from "../report/standing";
 import { PUNCH_CHECK, PUNCH_STATES } from "../sheets/ours/punchSheet";
@@ -91,7 +92,7 @@ export function reportPages(
       ...punch(content, text),
       ...instrumentBlocks(content, text, heading),
       ...sourceBlocks(content, text, heading, smaller),
-      ...cautions(report, text),
+      ...cautions(report, messages),
     ],
   };
 }
@@ -300,8 +301,9 @@ const openLine = (
   state === PUNCH_STATES.closed ? text.stillFound(state) : state,
 ];
 
-function cautions({ context }: Report, text: Messages["handover"]): Block[] {
-  const said = context.tables.flatMap(({ kind }) => kind.cautions);
+function cautions({ context }: Report, messages: Messages): Block[] {
+  const { handover: text } = messages;
+  const said = context.tables.flatMap(({ kind }) => kindWords(messages, kind.id).cautions);
   return [
     heading(text.cautions),
     noticeOf(text.caution),

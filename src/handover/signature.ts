@@ -1,3 +1,4 @@
+import type { Told } from "../messages/told";
 import { answer, type Result, refuse } from "../quantities/result";
 
 /** Ed25519 (RFC 8032), as Web Crypto names it. */
@@ -33,14 +34,14 @@ async function keyOf(pem: string, use: keyof typeof KEYS): Promise<CryptoKey | u
  * @param pem the private key: PKCS #8 in PEM, as `openssl genpkey -algorithm ed25519` writes it
  * @returns a refusal where the text holds no such key
  */
-export async function signatureOf(bytes: Uint8Array, pem: string): Promise<Result<Uint8Array>> {
+export async function signatureOf(
+  bytes: Uint8Array,
+  pem: string,
+): Promise<Result<Uint8Array, Told>> {
   const key = await keyOf(pem, "sign");
   return key
     ? answer(new Uint8Array(await crypto.subtle.sign(ALGORITHM, key, new Uint8Array(bytes))))
-    : refuse(
-        "wrong",
-        'holds no private Ed25519 key in PEM ("BEGIN PRIVATE KEY"); openssl genpkey -algorithm ed25519 makes one',
-      );
+    : refuse("wrong", ({ files }: Told) => files.noPrivateKey);
 }
 
 /**
@@ -53,7 +54,7 @@ export async function isSignedBy(
   bytes: Uint8Array,
   signature: Uint8Array,
   pem: string,
-): Promise<Result<boolean>> {
+): Promise<Result<boolean, Told>> {
   const key = await keyOf(pem, "verify");
   return key
     ? answer(
@@ -64,8 +65,5 @@ export async function isSignedBy(
           new Uint8Array(bytes),
         ),
       )
-    : refuse(
-        "wrong",
-        'holds no public Ed25519 key in PEM ("BEGIN PUBLIC KEY"); openssl pkey -pubout makes it of a private one',
-      );
+    : refuse("wrong", ({ files }: Told) => files.noPublicKey);
 }

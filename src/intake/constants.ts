@@ -1,8 +1,11 @@
+import type { Said } from "../messages/reasons";
+import { storedWords, type Told } from "../messages/told";
 import { serialDay } from "../quantities/dates";
 import { groupedBy } from "../quantities/groupedBy";
 import { quoted } from "../quantities/quoted";
 import { readReading } from "../quantities/readReading";
 import { answer, type Result, refuse } from "../quantities/result";
+import { storedKindWords } from "../records/kindWords";
 import type { RecordBook } from "../sheets/recordBook";
 import { someNames } from "./rows/lost";
 import type { Written } from "./table/written";
@@ -42,7 +45,7 @@ const SETTABLE = [
  * @returns `wrong` for a field that is not known or is a line's own, `none` for a name that the workbook
  *   does not have; the reason says which are right
  */
-export function readConstants(said: SaidConstants, book: RecordBook): Result<Constants> {
+export function readConstants(said: SaidConstants, book: RecordBook): Result<Constants, Told> {
   const { kinds } = knowledgeOf(book.tables, { panels: book.lineup?.panels });
   let found: Constants = NO_CONSTANTS;
   for (const [word, text] of Object.entries(said)) {
@@ -51,7 +54,8 @@ export function readConstants(said: SaidConstants, book: RecordBook): Result<Con
     if (field === undefined || OF_A_LINE.includes(field) || value === "")
       return refuse("wrong", whyNot(word, field, value));
     const read = constantOf(field, value, kinds);
-    if (!read.ok) return refuse(read.kind, `${word}: ${read.reason}`);
+    if (!read.ok)
+      return refuse(read.kind, (words) => words.intake.constants.of(word, read.say(words)));
     const { kind = found.kind, facts } = read.value;
     found = { ...(kind === undefined ? {} : { kind }), facts: [...found.facts, ...facts] };
   }
@@ -66,17 +70,22 @@ const oftenest = (names: readonly string[]): string => {
   );
 };
 
-const whyNot = (word: string, field: string | undefined, value: string): string =>
-  field === undefined
-    ? `${quoted(word)} is nothing that can hold for all lines; use ${SETTABLE.join(", ")}, or a condition of the test by the id of its column, such as testVoltage.`
-    : value === ""
-      ? `${word} is blank; say what holds for all lines, such as ${word}=before.`
-      : `${word} (${fieldName(field)}) is read line by line and cannot hold for all.`;
+const whyNot =
+  (word: string, field: string | undefined, value: string): Said<Told> =>
+  (told) => {
+    const { constants } = told.intake;
+    if (field === undefined) return constants.unknown(quoted(word), SETTABLE);
+    return value === "" ? constants.blank(word) : constants.ofALine(word, fieldName(field, told));
+  };
 
 /** What one field says. */
-function constantOf(field: string, text: string, kinds: readonly KnownKind[]): Result<Constants> {
-  const fact = (value = text): Result<Constants> =>
-    answer({ facts: [{ field, title: fieldName(field), text: value }] });
+function constantOf(
+  field: string,
+  text: string,
+  kinds: readonly KnownKind[],
+): Result<Constants, Told> {
+  const fact = (value = text): Result<Constants, Told> =>
+    answer({ facts: [{ field, title: fieldName(field, storedWords()), text: value }] });
   switch (field) {
     case "test":
       return kindSaid(text, kinds);
@@ -84,7 +93,7 @@ function constantOf(field: string, text: string, kinds: readonly KnownKind[]): R
       const stage = readStage(text);
       return stage
         ? fact(stage)
-        : refuse("wrong", `${quoted(text)} is no stage; say before or after.`);
+        : refuse("wrong", ({ intake }) => intake.constants.noStage(quoted(text)));
     }
     case "object":
     case "part": {
@@ -94,14 +103,18 @@ function constantOf(field: string, text: string, kinds: readonly KnownKind[]): R
       );
       return isKnown
         ? fact()
-        : refuse("none", `no record here is of ${quoted(text)}; there are ${oftenest(names)}.`);
+        : refuse("none", ({ intake }) =>
+            intake.constants.noRecordOf(quoted(text), oftenest(names)),
+          );
     }
     case "position": {
       const names = kinds.flatMap(({ positions, points }) => [...positions, ...points]);
       const [read = text] = readPositions([text]);
       return names.some((name) => plainWords(name) === plainWords(read) || name === read)
         ? fact()
-        : refuse("none", `no record here is of ${quoted(text)}; there are ${oftenest(names)}.`);
+        : refuse("none", ({ intake }) =>
+            intake.constants.noRecordOf(quoted(text), oftenest(names)),
+          );
     }
     case "date": {
       const day = readDate(text, undefined);
@@ -113,31 +126,33 @@ function constantOf(field: string, text: string, kinds: readonly KnownKind[]): R
 }
 
 /** The record kind that a name of a test means, by its id, its title or its sheet as well. */
-function kindSaid(text: string, known: readonly KnownKind[]): Result<Constants> {
+function kindSaid(text: string, known: readonly KnownKind[]): Result<Constants, Told> {
   const kinds = known.map(({ kind }) => kind);
   const words = plainWords(text);
   const kind =
-    kinds.find(({ id, title, sheet }) =>
-      [id, title, sheet].some((name) => plainWords(name) === words),
+    kinds.find(({ id, sheet }) =>
+      [id, storedKindWords(id).title, sheet].some((name) => plainWords(name) === words),
     ) ?? kindOfTest(text, kinds);
   return kind
     ? answer({ kind: kind.id, facts: [] })
-    : refuse(
-        "none",
-        `${quoted(text)} is no record of this workbook; there are ${kinds.map(({ sheet }) => sheet).join(", ")}.`,
+    : refuse("none", ({ intake }) =>
+        intake.constants.noKind(
+          quoted(text),
+          kinds.map(({ sheet }) => sheet),
+        ),
       );
 }
 
 const UNITS = { temperature: "°C", air: "°C", humidity: "%", pressure: "kPa" } as const;
 
 /** Why a quantity cannot be read; undefined where it can, or is none. */
-function measured(field: string, text: string): Result<Constants> | undefined {
+function measured(field: string, text: string): Result<Constants, Told> | undefined {
   const unit = Object.hasOwn(UNITS, field) ? UNITS[field as keyof typeof UNITS] : undefined;
   if (unit !== undefined) {
     const read = readReading(text, { unit });
     return read.ok ? undefined : read;
   }
   return isMeasured(field) && !/\d/.test(text)
-    ? refuse("wrong", `${quoted(text)} is no quantity; write a number with its unit.`)
+    ? refuse("wrong", ({ intake }) => intake.constants.noQuantity(quoted(text)))
     : undefined;
 }

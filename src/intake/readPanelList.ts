@@ -1,6 +1,8 @@
 import { parseCsv } from "hucre/csv";
 import { BREAKER_MEDIA, PANEL_TYPES } from "../lineup/equipment";
 import { bare } from "../lineup/lineup";
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 import { quoted } from "../quantities/quoted";
 import { readReading } from "../quantities/readReading";
 import { PANEL_LISTS } from "./words/languages/panelLists";
@@ -44,7 +46,7 @@ export interface ListAnswers {
 /** The panels of a list, for each line that is none why and what would be right, and what has to be asked. */
 export interface PanelList {
   readonly panels: readonly ListedPanel[];
-  readonly problems: readonly { readonly line: number; readonly message: string }[];
+  readonly problems: readonly { readonly line: number; readonly message: Said<Told> }[];
   /** Columns whose title tells nothing, each with its first content. */
   readonly unknown: readonly { readonly title: string; readonly sample: string }[];
   /** Whether a line has a breaker and does not say what it breaks in. */
@@ -127,8 +129,7 @@ export function readPanelList(text: string, answers: ListAnswers = {}): PanelLis
       : [{ title, sample }];
   });
   if (fields.includes("designation")) return panelsOf(below, fields, unknown, answers);
-  const message =
-    'no column is titled "Panel"; give the column of designations that title, or say which column it is';
+  const message: Said<Told> = ({ intake }) => intake.panels.noTitle;
   return { panels: [], problems: [{ line: first.line, message }], unknown, asksMedium: false };
 }
 
@@ -168,7 +169,7 @@ function panelsOf(
   { medium }: ListAnswers,
 ): PanelList {
   const panels: ListedPanel[] = [];
-  const problems: { line: number; message: string }[] = [];
+  const problems: { line: number; message: Said<Told> }[] = [];
   const lineOf = new Map<string, number>();
   let asksMedium = false;
   for (const { line, cells } of lines) {
@@ -176,11 +177,11 @@ function panelsOf(
     asksMedium ||= isBlank(cell("medium")) && hasBreaker(cell);
     const read = panelOf(cell, panels.at(-1)?.section ?? "Bus A", medium);
     const before = lineOf.get(bare(cell("designation")));
-    if (typeof read === "string") problems.push({ line, message: read });
+    if (typeof read === "function") problems.push({ line, message: read });
     else if (before !== undefined)
       problems.push({
         line,
-        message: `${quoted(read.designation)} stands on line ${before} as well; give each panel its own designation`,
+        message: ({ intake }) => intake.panels.twice(quoted(read.designation), before),
       });
     else {
       panels.push(read);
@@ -198,14 +199,14 @@ function panelOf(
   cell: (field: PanelColumn) => string,
   section: string,
   otherwise: Medium | undefined,
-): ListedPanel | string {
+): ListedPanel | Said<Told> {
   const designation = cell("designation");
-  if (designation === "") return "no designation; write one such as =H01";
+  if (designation === "") return ({ intake }) => intake.panels.noDesignation;
   const type = cell("type") === "" ? "feeder" : meaningOf(cell("type"), TYPES);
   if (type === undefined)
-    return `Unknown type of panel ${quoted(cell("type"))}; use one of ${PANEL_TYPES.join(", ")}`;
+    return ({ intake }) => intake.panels.unknownType(quoted(cell("type")), PANEL_TYPES);
   const breaker = breakerOf(cell, otherwise);
-  if (typeof breaker === "string") return breaker;
+  if (typeof breaker === "function") return breaker;
   return {
     designation,
     ...(cell("name") === "" ? {} : { name: cell("name") }),
@@ -218,16 +219,17 @@ function panelOf(
 function breakerOf(
   cell: (field: PanelColumn) => string,
   otherwise: Medium | undefined,
-): Pick<ListedPanel, "breaker"> | string {
+): Pick<ListedPanel, "breaker"> | Said<Told> {
   const written = cell("medium");
   if (isBlank(written) ? !hasBreaker(cell) : isNone(written)) return {};
   const medium = isBlank(written) ? otherwise : meaningOf(written, MEDIA);
   if (medium === undefined)
-    return isBlank(written)
-      ? `a breaker without its medium; write ${BREAKER_MEDIA.join(" or ")}, or leave its designation and current blank`
-      : `Unknown breaker medium ${quoted(written)}; use ${BREAKER_MEDIA.join(" or ")}, or leave it blank for a panel without a breaker`;
+    return ({ intake: { panels } }) =>
+      isBlank(written)
+        ? panels.noMedium(BREAKER_MEDIA)
+        : panels.unknownMedium(quoted(written), BREAKER_MEDIA);
   const current = readReading(cell("ratedA"), { unit: "A" });
-  if (!current.ok) return `rated current of the breaker: ${current.reason}`;
+  if (!current.ok) return (text) => text.intake.panels.current(current.say(text));
   const designation = isNone(cell("breaker")) ? {} : { designation: cell("breaker") };
   return { breaker: { ...designation, medium, ratedA: current.value.value } };
 }

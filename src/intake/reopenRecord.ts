@@ -1,3 +1,4 @@
+import type { Told } from "../messages/told";
 import { answer, type Result, refuse } from "../quantities/result";
 import { evaluate } from "../records/evaluate";
 import { isBlank, keyIds, rowKey } from "../records/kind";
@@ -54,20 +55,17 @@ export function reopenRecord(
   row: number,
   { cause, work, done, by, day, panel }: RepairSaid,
   today: number,
-): Result<Reopened> {
+): Result<Reopened, Told> {
   const stored = table.rows[row] ?? {};
   const key = rowKey(stored, keyIds(table.kind));
   if (table.table.ownLayout || !lineup)
-    return refuse(
-      "none",
-      `${key} stands in a layout of your own: write the repair onto the sheet Repairs by hand, and the retest where it belongs`,
-    );
+    return refuse("none", ({ intake }) => intake.reopen.ownLayout(key));
   const entries = table.kind.columns.filter(
     ({ id, role }) =>
       (role === "entry" || role === "note") && table.at.has(id) && !isBlank(stored[id]),
   );
   if (!entries.some(({ role }) => role === "entry"))
-    return refuse("none", `nothing is recorded for ${key}: there is no failed test to keep`);
+    return refuse("none", ({ intake }) => intake.reopen.nothing(key));
   const judged = evaluate(table.kind, table.rows, lineup)[row] ?? {};
   const kept = entries
     .filter(({ id }) => id !== "origin")

@@ -1,3 +1,5 @@
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 import type { Result } from "../quantities/result";
 import type { CellValue } from "../records/kind";
 import type { CellWrite } from "../sheets/cell";
@@ -87,7 +89,7 @@ export interface Intake<Source extends ExportSource = ExportSource> {
 export interface UnreadExport<Source extends ExportSource = ExportSource> {
   readonly ok: false;
   readonly source: Source;
-  readonly reason: string;
+  readonly reason: Said<Told>;
 }
 
 /**
@@ -115,7 +117,7 @@ export const takeIn = <Source extends ExportSource>(
     const last = taken.at(-1);
     if (last) tables = tables.map((table) => withPlaced(table, last.placement.placed));
     const read = readSource(source, answers, besides, knows);
-    if (!read.ok) return { ok: false, source, reason: read.reason };
+    if (!read.ok) return { ok: false, source, reason: read.say };
     const { table, mapping } = read.value;
     const means = { ...mapping?.means, ...answers.means };
     const placement = placeReadings(table, tables, { ...placingIn(book), replace, means });
@@ -225,7 +227,7 @@ const readSource = (
   { columns, decimal, dateOrder, delimiter, shape, titles, encoding, constants }: IntakeAnswers,
   { mappings, words }: Remembered,
   knows: Knowledge,
-): Result<ReadExport> => {
+): Result<ReadExport, Told> => {
   const options = {
     ...{ name, mapping: columns, decimal, dateOrder, delimiter, shape, titles, constants },
     ...{ synonyms: words, knows },

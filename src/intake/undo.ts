@@ -1,3 +1,5 @@
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 import { keyIds, rowKey } from "../records/kind";
 import { isSameStored } from "../sheets/cell";
 import type { LastIntake } from "../sheets/lastIntake";
@@ -20,7 +22,7 @@ export interface Undone<T extends NamedRows> {
   /** Cells that were changed since, whose record is gone, or whose table is; they stay as they are. */
   readonly refused: readonly {
     readonly cell: LastIntake["cells"][number];
-    readonly reason: string;
+    readonly reason: Said<Told>;
   }[];
   /** Entries of the history to take out with it; those of cells that stay remain. */
   readonly history: LastIntake["history"];
@@ -101,16 +103,17 @@ export const undoIntake = <T extends NamedRows>(
   const cells: PlacedCell<T>[] = [];
   const refused: Undone<T>["refused"][number][] = [];
   const stay: HistoryPlace[] = [];
-  const refuse = (cell: LastIntake["cells"][number], place: HistoryPlace, why: string) => {
+  const refuse = (cell: LastIntake["cells"][number], place: HistoryPlace, reason: Said<Told>) => {
     stay.push(place);
-    refused.push({ cell, reason: `${cell.key}${why}` });
+    refused.push({ cell, reason });
   };
   for (const cell of last.cells) {
     const { table, rows } = byName.get(cell.table) ?? {};
     const row = rowNow(cell, rows?.get(cell.key) ?? []);
     if (!table || row === undefined) {
-      const why = table ? "one row of its table" : "there";
-      refuse(cell, { row: cell.key }, `: the record is no longer ${why}`);
+      refuse(cell, { row: cell.key }, ({ intake }) =>
+        intake.undo.gone(cell.key, table !== undefined),
+      );
       continue;
     }
     const now = table.rows[row]?.[cell.column] ?? null;
@@ -119,8 +122,14 @@ export const undoIntake = <T extends NamedRows>(
       cells.push({ table, row, column: cell.column, old: now, value: cell.old, source });
     else if (!isSameStored(now, cell.old)) {
       const place = historyPlace(table, row, cell.column);
-      const why = `, "${place.column}": holds ${JSON.stringify(now)} now, the intake had written ${JSON.stringify(cell.value)}`;
-      refuse(cell, place, why);
+      refuse(cell, place, ({ intake }) =>
+        intake.undo.changed(
+          cell.key,
+          place.column ?? "",
+          JSON.stringify(now),
+          JSON.stringify(cell.value),
+        ),
+      );
     }
   }
   return { cells, refused, history: historyWithout(last.history, stay) };

@@ -1,3 +1,6 @@
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
+import type { OwnIssue } from "../quantities/plainIssue";
 import { bare } from "./lineup";
 
 /** A part of an object; of anything else, and of a part that is not there, undefined. */
@@ -14,21 +17,21 @@ const listOf = (list: unknown): readonly unknown[] => (Array.isArray(list) ? lis
 const textsOf = (list: unknown, key: string): string[] =>
   listOf(list).map((item) => textOf(partOf(item, key)));
 
-/** Lists of a panel whose items have names, what an item is called, and the key that names it. */
+/** Lists of a panel whose items have names, and the key that names one. */
 const LISTS = [
-  ["joints", "groups of joints", "name"],
-  ["currentTransformers", "cores", "name"],
-  ["voltageTransformers", "windings", "name"],
-  ["meters", "meters", "designation"],
-  ["protection", "elements", "element"],
-  ["cables", "cables", "designation"],
-  ["motion", "quantities of motion", "quantity"],
-  ["arresters", "arresters", "designation"],
-  ["schemes", "schemes", "designation"],
-  ["relaySettings", "settings", "parameter"],
-  ["arcSensors", "arc sensors", "designation"],
-  ["batteries", "batteries", "designation"],
-  ["heaters", "heaters", "designation"],
+  ["joints", "name"],
+  ["currentTransformers", "name"],
+  ["voltageTransformers", "name"],
+  ["meters", "designation"],
+  ["protection", "element"],
+  ["cables", "designation"],
+  ["motion", "quantity"],
+  ["arresters", "designation"],
+  ["schemes", "designation"],
+  ["relaySettings", "parameter"],
+  ["arcSensors", "designation"],
+  ["batteries", "designation"],
+  ["heaters", "designation"],
 ] as const;
 
 /** The keys that together name an item of such a list, where that is not the last of them alone. */
@@ -79,13 +82,8 @@ function namesIn(panel: unknown, list: string, key: string): string[] {
   );
 }
 
-interface Issue {
-  readonly path: PropertyKey[];
-  readonly message: string;
-}
-
 /** What is wrong between the parts of a lineup: names given twice, names that nothing has, dates in the wrong order. */
-export function crossChecks(json: unknown): Issue[] {
+export function crossChecks(json: unknown): OwnIssue[] {
   const read = loosely(json);
   const { panels, instruments, ratings } = read;
   const sections = new Set(panels.map(({ section }) => bare(section)));
@@ -97,42 +95,42 @@ export function crossChecks(json: unknown): Issue[] {
       ? [
           {
             path: ["ratings", "operatingkV"],
-            message: `${ratings.operatingkV} kV is above the rated voltage of ${ratings.voltagekV} kV; gear is operated at its rated voltage or below`,
+            message: aboveRated(ratings.operatingkV, ratings.voltagekV),
           },
         ]
       : []),
     ...twice(panels.map(({ designation }) => designation)).map(({ index, first, name }) => ({
       path: ["panels", index, "designation"],
-      message: `two panels are named "${name}" (the other is panels[${first}]); each needs a name of its own`,
+      message: sameName("panels", name, `panels[${first}]`),
     })),
     ...panels.flatMap(({ designation }, index) =>
       bare(designation) && sections.has(bare(designation))
         ? [
             {
               path: ["panels", index, "designation"],
-              message: `"${designation}" is also the name of a bus section; a panel and a section need names apart`,
+              message: ({ lineup }: Told) => lineup.sectionName(designation),
             },
           ]
         : [],
     ),
     ...panels.flatMap(({ panel }, index) =>
-      LISTS.flatMap(([list, items, key]) =>
+      LISTS.flatMap(([list, key]) =>
         twice(namesIn(panel, list, key)).map(({ index: at, first, name }) => ({
           path: ["panels", index, list, at, key],
-          message: `two ${items} are named "${name}" (the other is ${list}[${first}]); each needs a name of its own`,
+          message: sameName(list, name, `${list}[${first}]`),
         })),
       ),
     ),
     ...twice(instruments.map(({ id }) => id)).map(({ index, first, name }) => ({
       path: ["instruments", index, "id"],
-      message: `two instruments are named "${name}" (the other is instruments[${first}]); each needs a name of its own`,
+      message: sameName("instruments", name, `instruments[${first}]`),
     })),
     ...instruments.flatMap(({ calibrated, due }, index) =>
       calibrated && due && due < calibrated
         ? [
             {
               path: ["instruments", index, "due"],
-              message: `due on ${due}, before it was calibrated on ${calibrated}`,
+              message: ({ lineup }: Told) => lineup.dueBefore(due, calibrated),
             },
           ]
         : [],
@@ -145,7 +143,7 @@ export function crossChecks(json: unknown): Issue[] {
             : [
                 {
                   path: [part, index, "applies", at],
-                  message: `"${target}" is neither a panel nor a bus section of this lineup`,
+                  message: ({ lineup }: Told) => lineup.noTarget(target),
                 },
               ],
         ),
@@ -153,43 +151,54 @@ export function crossChecks(json: unknown): Issue[] {
     ),
     ...twice(read.drawings).map(({ index, first, name }) => ({
       path: ["project", "drawings", index, "number"],
-      message: `two drawings are numbered "${name}" (the other is drawings[${first}]); list each once, with its latest approved revision`,
+      message: ({ lineup }: Told) => lineup.sameDrawing(name, `drawings[${first}]`),
     })),
     ...twice(read.leaveOut).map(({ index, first, name }) => ({
       path: ["leaveOut", index, "kind"],
-      message: `"${name}" is left out twice (the other is leaveOut[${first}]); give one reason`,
+      message: ({ lineup }: Told) => lineup.leftOutTwice(name, `leaveOut[${first}]`),
     })),
     ...furtherIssues(read),
     ...twice(read.inspectionPoints).map(({ index, first, name }) => ({
       path: ["inspectionPoints", index, "activity"],
-      message: `two inspection points are named "${name}" (the other is inspectionPoints[${first}]); each needs a name of its own`,
+      message: sameName("inspectionPoints", name, `inspectionPoints[${first}]`),
     })),
     ...twice(read.checkItems.map(({ kind, item }) => (item ? `${kind}: ${item}` : ""))).map(
       ({ index, first, name }) => ({
         path: ["checkItems", index, "item"],
-        message: `two check items are named "${name}" (the other is checkItems[${first}]); each needs a name of its own`,
+        message: sameName("checkItems", name, `checkItems[${first}]`),
       }),
     ),
   ];
 }
 
+const aboveRated =
+  (operatingkV: number, ratedkV: number): Said<Told> =>
+  ({ lineup }) =>
+    lineup.aboveRated(operatingkV, ratedkV);
+
+/** Two items of a list have one name; the other stands at its place. */
+const sameName =
+  (items: keyof Told["lineup"]["items"], name: string, other: string): Said<Told> =>
+  ({ lineup }) =>
+    lineup.sameName(lineup.items[items], name, other);
+
 /** Further records that are asked for twice, or left out as well. */
 function furtherIssues({
   furtherRecords,
   leaveOut,
-}: Pick<ReturnType<typeof loosely>, "furtherRecords" | "leaveOut">): Issue[] {
+}: Pick<ReturnType<typeof loosely>, "furtherRecords" | "leaveOut">): OwnIssue[] {
   const left = new Set(leaveOut.map(bare));
   return [
     ...twice(furtherRecords).map(({ index, first, name }) => ({
       path: ["furtherRecords", index, "kind"],
-      message: `"${name}" is asked for twice (the other is furtherRecords[${first}]); once is enough`,
+      message: ({ lineup }: Told) => lineup.askedTwice(name, `furtherRecords[${first}]`),
     })),
     ...furtherRecords.flatMap((kind, index) =>
       bare(kind) && left.has(bare(kind))
         ? [
             {
               path: ["furtherRecords", index, "kind"],
-              message: `"${kind}" is left out as well; take it out of one of the two`,
+              message: ({ lineup }: Told) => lineup.leftOutToo(kind),
             },
           ]
         : [],

@@ -1,3 +1,4 @@
+import type { Told } from "../messages/told";
 import { type Result, refuse } from "../quantities/result";
 import { type Criterion, sourceName } from "../standards/criterion";
 import { bare, type Lineup } from "./lineup";
@@ -10,16 +11,13 @@ import { bare, type Lineup } from "./lineup";
  */
 export const decisive = <T>(
   { confirmed }: Pick<Lineup, "confirmed">,
-  found: Result<Criterion<T>>,
-): Result<Criterion<T>> => {
+  found: Result<Criterion<T>, Told>,
+): Result<Criterion<T>, Told> => {
   if (!found.ok || found.value.source.certainty !== "memory") return found;
   const { value, source } = found.value;
   const name = sourceName(source);
   const by = confirmed.find(({ criterion }) => bare(criterion) === bare(name))?.by;
   return by === undefined
-    ? refuse(
-        "none",
-        `confirm ${String(value)} against ${name}, which stands here from memory, in the lineup (confirmed), or give the project's own`,
-      )
+    ? refuse("none", ({ records }: Told) => records.unconfirmed(String(value), name))
     : { ok: true, value: { value, source: { ...source, certainty: "confirmed", by } } };
 };

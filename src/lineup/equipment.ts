@@ -4,30 +4,25 @@ import { type Curve, curves } from "../engineering/curves";
 import { hasUnseen, mixesScripts } from "../quantities/shown";
 import { CABLE_WAVES } from "../standards/cableTest";
 import { measuringRange } from "./measuringRange";
+import { must } from "./must";
 
 /** Name of a part, or any other one line of text that is not blank. */
 export const name = z.string().check(
   z.trim(),
-  z.minLength(1, "must not be blank"),
-  z.maxLength(80, "must be at most 80 characters"),
-  z.regex(/^[^\r\n\t]*$/, "must be one line"),
-  z.refine(
-    (text) => !hasUnseen(text),
-    "holds characters that are not seen (control characters, marks of direction, blanks of no width); type it anew",
-  ),
-  z.refine(
-    (text) => !mixesScripts(text),
-    "mixes letters that look alike of two alphabets, such as K and Cyrillic К; type it anew in one",
-  ),
+  z.minLength(1, must("notBlank")),
+  z.maxLength(80, must("short")),
+  z.regex(/^[^\r\n\t]*$/, must("oneLine")),
+  z.refine((text) => !hasUnseen(text), must("seenText")),
+  z.refine((text) => !mixesScripts(text), must("oneAlphabet")),
 );
 
 /** The name that an entry had first, where it is called otherwise now: its readings are known by it. */
 export const knownAs = z.optional(name);
 
-export const positive = z.number().check(z.positive("must be more than zero"));
+export const positive = z.number().check(z.positive(must("aboveZero")));
 
 /** A calendar day as ISO 8601 has it, e.g. 2026-11-25. */
-export const day = z.iso.date("must be a date as 2026-11-25");
+export const day = z.iso.date(must("day"));
 
 /** `main` and `tie` are what an incomer and a bus coupler are called in American practice. */
 export const PANEL_TYPES = [
@@ -47,7 +42,7 @@ export const BREAKER_MEDIA = ["vacuum", "SF6"] as const;
 /** The least and the most that the maker allows. */
 const window = z
   .strictObject({ least: positive, most: positive })
-  .check(z.refine(({ least, most }) => least < most, "least must be below most"));
+  .check(z.refine(({ least, most }) => least < most, must("leastBelowMost")));
 
 export const breaker = z.strictObject({
   designation: z._default(name, "Q0"),
@@ -117,20 +112,20 @@ export const breaker = z.strictObject({
         z.refine(
           ({ fillingMPa, alarmMPa = fillingMPa, lockoutMPa }) =>
             alarmMPa <= fillingMPa && (lockoutMPa ?? 0) < alarmMPa,
-          "lockout must lie below alarm, and alarm below filling",
+          must("gasOrder"),
         ),
       )
       .check(
         z.refine(
           ({ sealed, alarmMPa, lockoutMPa }) =>
             sealed || (alarmMPa !== undefined && lockoutMPa !== undefined),
-          "alarm and lockout are missing; only a sealed compartment does without them",
+          must("gasAlarms"),
         ),
       )
       .check(
         z.refine(
           ({ fillingMPa, maximumMPa }) => maximumMPa === undefined || fillingMPa <= maximumMPa,
-          "the maximum must not lie below filling",
+          must("gasMaximum"),
         ),
       ),
   ),
@@ -141,7 +136,7 @@ export const currentCore = z.strictObject({
   knownAs,
   name,
   primaryA: positive,
-  secondaryA: z.union([z.literal(1), z.literal(5)], "must be 1 or 5"),
+  secondaryA: z.union([z.literal(1), z.literal(5)], must("oneOrFive")),
   /** Accuracy class as on the plate: 0.5, 0.2S, 5P, 10P, PX … */
   accuracy: name,
   burdenVA: z.optional(positive),
@@ -186,7 +181,7 @@ export const meter = z.strictObject({
   accuracy: positive,
   accuracyOf: z.optional(z.enum(["full scale", "reading"])),
   points: z._default(
-    z.array(positive.check(z.maximum(120, "is a percentage of full scale"))).check(z.minLength(1)),
+    z.array(positive.check(z.maximum(120, must("percentage")))).check(z.minLength(1)),
     [25, 50, 100],
   ),
 });
@@ -204,7 +199,7 @@ export const protectionElement = z.strictObject({
   unit: name,
   curve: z.enum(CURVES),
   /** Time multiplier or dial; for a definite time, the delay in s. */
-  setting: z.number().check(z.nonnegative("must not be below zero")),
+  setting: z.number().check(z.nonnegative(must("notNegative"))),
   /** Ratio at which it resets, % of the pick-up: at least for what operates above its setting, at most for what operates below it. */
   resetPercent: z.optional(positive),
   /** Slope of a differential element, % of the restraining current. */
@@ -213,9 +208,7 @@ export const protectionElement = z.strictObject({
   document: z.optional(name),
   /** Multiples of pick-up that the operating time is tested at; below 1 for what operates below its setting. */
   multiples: z._default(
-    z.array(
-      z.number().check(z.positive("must be more than zero"), z.maximum(20, "must be at most 20")),
-    ),
+    z.array(z.number().check(z.positive(must("aboveZero")), z.maximum(20, must("atMost20")))),
     [2, 5, 10],
   ),
   /** Errors allowed: pick-up in %, time in % and in s, whichever is greater. */
@@ -267,7 +260,7 @@ export const motion = z
   .check(
     z.refine(
       ({ least, most }) => least === undefined || most === undefined || least < most,
-      "least must be below most",
+      must("leastBelowMost"),
     ),
   );
 

@@ -26,6 +26,7 @@ import {
   scheme,
   voltageWinding,
 } from "./equipment";
+import { must } from "./must";
 import {
   checkItem,
   furtherRecord,
@@ -65,10 +66,10 @@ const panel = z.strictObject({
 /** One line of text that may be longer than a name. */
 const longName = z.string().check(
   z.trim(),
-  z.minLength(1, "must not be blank"),
+  z.minLength(1, must("notBlank")),
   z.maxLength(240),
   z.regex(/^[^\r\n\t]*$/),
-  z.refine((text) => !hasUnseen(text), "holds characters that are not seen; type it anew"),
+  z.refine((text) => !hasUnseen(text), must("seen")),
 );
 
 /**
@@ -121,9 +122,9 @@ export const lineupSchema = z.strictObject({
   confirmed: z._default(z.array(z.strictObject({ criterion: longName, by: name })), []),
   ratings: z.strictObject({
     /** Rated voltage U_r (IEC) or rated maximum voltage (IEEE), kV. */
-    voltagekV: positive.check(z.maximum(72.5, "must be at most 72.5 kV: beyond medium voltage")),
+    voltagekV: positive.check(z.maximum(72.5, must("mediumVoltage"))),
     operatingkV: z.optional(positive),
-    frequencyHz: z.union([z.literal(50), z.literal(60)], "must be 50 or 60"),
+    frequencyHz: z.union([z.literal(50), z.literal(60)], must("frequency")),
     busbarA: positive,
     shortTimekA: z.optional(positive),
     shortTimeS: z.optional(positive),
@@ -167,7 +168,7 @@ export const lineupSchema = z.strictObject({
   decisionRule: z._default(z.enum(["simple", "guarded"]), "simple"),
   /** Weights that the project gives to rules of the check, by the rule's name. */
   ruleWeights: z.optional(z.record(name, z.enum(RULE_WEIGHTS))),
-  panels: z.array(panel).check(z.minLength(1, "must have at least one panel")),
+  panels: z.array(panel).check(z.minLength(1, must("panels"))),
   instruments: z._default(z.array(instrument), []),
 });
 

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { readUnit } from "../quantities/readUnit";
+import { must } from "./must";
 
 /** What an instrument measures within: from `least`, 0 where nothing is said, to `most`. */
 export const measuringRange = z
@@ -9,8 +10,8 @@ export const measuringRange = z
     /** A unit of what it measures: MΩ, kV, °C, kPa … */
     unit: z.string().check(
       z.refine((unit) => readUnit(unit).ok, {
-        error: "is no unit that is known here; take, for example, MΩ, µΩ, kV, V, A, °C or kPa",
+        error: must("unit"),
       }),
     ),
   })
-  .check(z.refine(({ least = 0, most }) => least < most, "least must be below most"));
+  .check(z.refine(({ least = 0, most }) => least < most, must("leastBelowMost")));

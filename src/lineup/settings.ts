@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { name, PANEL_TYPES, positive } from "./equipment";
+import { must } from "./must";
 
 /** Id of a record kind; records/ knows which there are. */
 const recordKind = name;
@@ -30,12 +31,7 @@ export const inspectionPoint = z
     each: z._default(z.enum(["lineup", "panel"]), "lineup"),
     document: z.optional(name),
   })
-  .check(
-    z.refine(
-      ({ type, guards }) => !guards || type === "hold",
-      "only a hold point guards what follows; make it a hold point or leave guards out",
-    ),
-  );
+  .check(z.refine(({ type, guards }) => !guards || type === "hold", must("holdPoint")));
 
 export type InspectionPoint = z.output<typeof inspectionPoint>;
 
@@ -73,7 +69,7 @@ export const checkItem = z
   .check(
     z.refine(
       ({ least, most }) => least === undefined || most === undefined || least < most,
-      "least must be below most",
+      must("leastBelowMost"),
     ),
   );
 

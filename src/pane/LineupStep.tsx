@@ -42,7 +42,7 @@ export function LineupStep({
         work.setTold(text.opened(file.name));
         return;
       }
-      const lines = read.errors.map(({ path, message }) => `${path}: ${message}`);
+      const lines = read.errors.map(({ path, message }) => `${path}: ${message(messages.told)}`);
       work.setProblem([text.fileErrors(file.name, lines.length), ...lines].join("\n"));
     });
 

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { useText } from "../report/text";
+import { BookError } from "../sheets/bookError";
 import type { Watch } from "./host";
 
 /** What came of a piece of work, where the person was when it began. */
@@ -51,7 +52,11 @@ export function useWork(place: string) {
           signal: stopper.current.signal,
         });
       } catch (error) {
-        setProblem(messages.failed((error as Error).message));
+        setProblem(
+          messages.failed(
+            error instanceof BookError ? error.say(messages.told) : (error as Error).message,
+          ),
+        );
       } finally {
         begun.current = undefined;
         setBusy(false);

@@ -55,6 +55,6 @@ export const readBounded = (cell: unknown): Result<Bounded> => {
   const [, sign, digits] = typeof cell === "string" ? (BOUND.exec(cell.trim()) ?? []) : [];
   const value = digits === undefined ? cell : Number(digits);
   if (typeof value !== "number" || !Number.isFinite(value))
-    return refuse("wrong", 'a number belongs here, or a bound such as "> 3160000".');
+    return refuse("wrong", ({ quantities }) => quantities.numberOrBound);
   return answer({ value, bound: sign === undefined ? "exact" : sign === ">" ? "above" : "below" });
 };

@@ -17,22 +17,26 @@ export const convert = (value: number, from: Unit, to: Unit): Result<number> =>
     ? answer(value)
     : Number.isFinite(value)
       ? convertText(String(value), from, to)
-      : refuse("wrong", `${value} is not a number that can be brought from ${from} to ${to}.`);
+      : refuse("wrong", ({ quantities }) => quantities.notFinite(value, from, to));
 
 /** The same for a number still in its text, such as "5.2" or "1.2e3", with a point as decimal mark. */
 export const convertText = (number: string, from: Unit, to: Unit): Result<number> => {
   const [source, target] = [unitSize(from), unitSize(to)];
   if (source.quantity !== target.quantity)
-    return refuse(
-      "wrong",
-      `${from} is a unit of ${source.quantity}; a ${target.quantity} in ${to} belongs here.`,
+    return refuse("wrong", ({ quantities }) =>
+      quantities.otherQuantity(
+        from,
+        quantities.of(source.quantity),
+        to,
+        quantities.of(target.quantity),
+      ),
     );
   const [digits = "", exponent = "0"] = number.split("e");
   const shifted = Number(`${digits}e${Number(exponent) + source.exponent - target.exponent}`);
   const value = (from === to ? shifted : scaled(shifted, source, target)) + 0;
   const lost = !Number.isFinite(value) || (shifted === 0 && /[1-9]/.test(digits));
   return lost
-    ? refuse("range", `${number} ${from} is beyond what can be kept as a number in ${to}.`)
+    ? refuse("range", ({ quantities }) => quantities.beyondNumbers(number, from, to))
     : answer(value);
 };
 

@@ -1,3 +1,5 @@
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 import { quoted } from "./quoted";
 import { type DecimalMark, readNumber } from "./readNumber";
 import { splitReading } from "./splitReading";
@@ -5,7 +7,9 @@ import { splitReading } from "./splitReading";
 /** Which decimal mark a column or an export uses, and in a sentence how that is known. */
 export interface DecimalEvidence {
   readonly mark: DecimalMark | undefined;
-  readonly evidence: string;
+  /** Whether the file leaves it open. */
+  readonly isOpen: boolean;
+  readonly evidence: Said<Told>;
 }
 
 const PLAIN_POINT = /^-?\d+\.(?:\d{1,2}|\d{4,})$/;
@@ -13,8 +17,8 @@ const PLAIN_COMMA = /^-?\d+,(?:\d{1,2}|\d{4,})$/;
 
 /** Takes the texts of a column or export one by one, and says which decimal mark they prove. */
 export interface DecimalWatch {
-  /** @param place where the text stands; asked only of a text that is told */
-  readonly note: (text: string, place: () => string) => void;
+  /** @param line where the text stands */
+  readonly note: (text: string, line: number) => void;
   readonly evidence: () => DecimalEvidence;
 }
 
@@ -22,61 +26,60 @@ export interface DecimalWatch {
  * Finds the decimal mark of a column or export from the texts that can be read one way only.
  *
  * @param texts the column's cells from the first line on; whatever is no number is passed over
- * @param place where the text at an index stands, for the sentence; "line 1" is the first
+ * @param first the line of the first, for the sentence
  * @returns the mark, or undefined where nothing settles it or two texts contradict each other
  * @example decimalMark(["1,250", "0,82"]) // { mark: ",", evidence: 'decimal comma, because "0,82" on line 2 can be read no other way' }
  */
-export const decimalMark = (
-  texts: Iterable<string>,
-  place: (index: number) => string = (index) => `line ${index + 1}`,
-): DecimalEvidence => {
+export const decimalMark = (texts: Iterable<string>, first = 1): DecimalEvidence => {
   const watch = decimalWatch();
-  let index = -1;
-  const here = () => place(index);
+  let line = first;
   for (const text of texts) {
-    index += 1;
-    watch.note(text, here);
+    watch.note(text, line);
+    line += 1;
   }
   return watch.evidence();
 };
 
 /** The same for texts that come one by one. */
 export const decimalWatch = (): DecimalWatch => {
-  const proofs: { [mark in DecimalMark]?: string } = {};
-  let open: string | undefined;
+  const proofs: Proofs = {};
+  let open: Proof | undefined;
   return {
-    note: (text, place) => {
+    note: (text, line) => {
       // What most instruments write proves its mark without a closer look.
       if (proofs["."] && PLAIN_POINT.test(text)) return;
       if (proofs[","] && PLAIN_COMMA.test(text)) return;
       if (!/[.,．，]/.test(text)) return;
       const parts = splitReading(text);
       const number = parts && readNumber(parts.number, parts.exponent !== "");
-      if (number?.mark) proofs[number.mark] ??= `${quoted(text)} on ${place()}`;
-      else if (number?.ambiguous) open ??= `${quoted(text)} on ${place()}`;
+      if (number?.mark) proofs[number.mark] ??= { text, line };
+      else if (number?.ambiguous) open ??= { text, line };
     },
     evidence: () => evidenceOf(proofs, open),
   };
 };
 
+/** A text that tells the decimal mark, and its line. */
+interface Proof {
+  readonly text: string;
+  readonly line: number;
+}
+type Proofs = { [mark in DecimalMark]?: Proof };
+
 const evidenceOf = (
-  proofs: { readonly [mark in DecimalMark]?: string },
-  open: string | undefined,
+  { ".": point, ",": comma }: Readonly<Proofs>,
+  open: Proof | undefined,
 ): DecimalEvidence => {
-  const { ".": point, ",": comma } = proofs;
-  if (point && comma)
-    return {
-      mark: undefined,
-      evidence: `no one decimal mark, because ${point} needs a decimal point and ${comma} a decimal comma`,
-    };
-  if (point)
-    return { mark: ".", evidence: `decimal point, because ${point} can be read no other way` };
-  if (comma)
-    return { mark: ",", evidence: `decimal comma, because ${comma} can be read no other way` };
+  const mark = point && comma ? undefined : point ? "." : comma ? "," : undefined;
   return {
-    mark: undefined,
-    evidence: open
-      ? `decimal mark unknown, because ${open} could be read either way and nothing else settles it`
-      : "no decimal mark in use: every number is whole",
+    mark,
+    isOpen: mark === undefined && (point ?? open) !== undefined,
+    evidence: ({ intake: { decimals }, quantities: { marks } }) => {
+      const on = ({ text, line }: Proof) => decimals.on(quoted(text), line);
+      if (point && comma) return decimals.both(on(point), on(comma));
+      const proof = point ?? comma;
+      if (mark && proof) return decimals.proved(marks[mark], on(proof));
+      return open ? decimals.open(on(open)) : decimals.whole;
+    },
   };
 };

@@ -1,18 +1,10 @@
 import * as z from "zod/mini";
 import en from "zod/v4/locales/en.js";
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 
 // The small edition of the library comes without words.
 z.config(en());
-
-const KINDS: Readonly<Record<string, string>> = {
-  object: "an object in braces",
-  record: "an object in braces",
-  array: "a list in brackets",
-  string: "text in quotation marks",
-  number: "a number",
-  int: "a whole number",
-  boolean: "true or false",
-};
 
 /**
  * Where in a JSON file something is wrong; blank for the whole of it.
@@ -30,25 +22,35 @@ export const pathText = (path: readonly PropertyKey[]): string =>
  *
  * @param file what sort of file it is: `lineup`, `map`
  */
-export function plainly(
-  issue: z.core.$ZodIssue | { readonly path: readonly PropertyKey[]; readonly message: string },
-  file: string,
-): string {
-  if (!("code" in issue)) return issue.message;
-  switch (issue.code) {
-    case "invalid_type": {
-      const wanted = KINDS[issue.expected] ?? issue.expected;
-      return issue.message.endsWith("received undefined")
-        ? `is missing; it is ${wanted}`
-        : issue.message.startsWith("Invalid input")
-          ? `must be ${wanted}`
-          : issue.message;
+export const plainly =
+  (issue: z.core.$ZodIssue | OwnIssue, file: string): Said<Told> =>
+  (told) => {
+    const { lineup } = told;
+    if (!("code" in issue)) return issue.message(told);
+    const own = mustOf(issue.message, lineup.must);
+    switch (issue.code) {
+      case "invalid_type": {
+        const wanted = mustOf(issue.expected, lineup.kinds) ?? issue.expected;
+        if (issue.message.endsWith("received undefined")) return lineup.missing(wanted);
+        return (
+          own ??
+          (issue.message.startsWith("Invalid input") ? lineup.wrongKind(wanted) : issue.message)
+        );
+      }
+      case "invalid_value":
+        return lineup.oneOf(issue.values.map(String));
+      case "unrecognized_keys":
+        return lineup.unknownKeys(file, issue.keys);
+      default:
+        return own ?? issue.message;
     }
-    case "invalid_value":
-      return `must be one of ${issue.values.map(String).join(", ")}`;
-    case "unrecognized_keys":
-      return `has what no ${file} has: ${issue.keys.join(", ")}; take it out or correct its name`;
-    default:
-      return issue.message;
-  }
+  };
+
+/** What is wrong between the parts of a file, which no schema says. */
+export interface OwnIssue {
+  readonly path: readonly PropertyKey[];
+  readonly message: Said<Told>;
 }
+
+const mustOf = (key: string, words: Readonly<Record<string, string>>): string | undefined =>
+  Object.hasOwn(words, key) ? words[key] : undefined;

@@ -12,5 +12,5 @@ export const readPlain = (cell: unknown): Result<number> => {
   const value = typeof cell === "string" && NUMBER.test(cell.trim()) ? Number(cell) : cell;
   return typeof value === "number" && Number.isFinite(value)
     ? answer(value)
-    : refuse("wrong", "a number without a unit belongs here, such as 1.5.");
+    : refuse("wrong", ({ quantities }) => quantities.pureNumber);
 };

@@ -1,3 +1,4 @@
+import type { Said } from "../messages/reasons";
 import { convertText } from "./convert";
 import { decimalInches } from "./decimalInches";
 import { quoted } from "./quoted";
@@ -35,12 +36,12 @@ export const readReading = (text: string, { unit, decimal }: ReadingOptions): Re
   if (PLAIN.test(text) && (decimal !== "," || !text.includes(".")))
     return answer({ value: Number(text) + 0, unit, bound: "exact", text });
   if (text.trim() === "")
-    return refuse("none", `No reading is written here; write one such as "12.5 ${unit}".`);
+    return refuse("none", ({ quantities }) => quantities.nothingWritten(unit));
 
   const parts = splitReading(unitSize(unit).quantity === "length" ? decimalInches(text) : text);
   const number = parts && readNumber(parts.number, parts.exponent !== "");
   if (!parts || !number || (parts.over && (parts.number === "" || parts.bound === "<")))
-    return refuse("wrong", `${quoted(text)} ${whyNot(parts, unit)}`);
+    return refuse("wrong", whyNot(text, parts, unit));
   return inUnit(text, parts, number, { unit, decimal });
 };
 
@@ -57,23 +58,22 @@ const inUnit = (
   if (!written.ok) return written;
   const exponent = parts.exponent && `e${parts.exponent}`;
   const value = convertText(`${parts.sign}${plain.value}${exponent}`, written.value, unit);
-  if (!value.ok) return refuse(value.kind, `${quoted(text)}: ${value.reason}`);
+  if (!value.ok)
+    return refuse(value.kind, (words) => words.quantities.because(quoted(text), value.say(words)));
   const bound = BOUNDS[parts.bound || (parts.over ? ">" : "")];
   return answer({ value: value.value, unit, bound, text });
 };
 
 /** Why a text is no reading, and what to write. */
-const whyNot = (parts: ReturnType<typeof splitReading>, unit: Unit): string => {
-  if (parts?.over && parts.number === "")
-    return `is over range but does not say of which range; write the instrument's range too, such as "> 2000 ${unit}".`;
-  if (parts?.over && parts.bound === "<")
-    return "says both over range and less than; write one of them.";
-  return `is not a reading; write a number and its unit, such as "12.5 ${unit}" or "> 12.5 ${unit}".`;
-};
+const whyNot =
+  (text: string, parts: ReturnType<typeof splitReading>, unit: Unit): Said =>
+  ({ quantities }) => {
+    if (parts?.over && parts.number === "") return quantities.withoutRange(quoted(text), unit);
+    if (parts?.over && parts.bound === "<") return quantities.overAndUnder(quoted(text));
+    return quantities.noReading(quoted(text), unit);
+  };
 
 const BOUNDS = { ">": "above", "<": "below", "": "exact" } as const;
-
-const MARK_NAMES = { ".": "point", ",": "comma" } as const;
 
 /** Brings the number's own decimal mark and that of its column together, or says why they cannot be. */
 const byDecimalMark = (
@@ -84,15 +84,13 @@ const byDecimalMark = (
   if (ambiguous === undefined)
     return decimal === undefined || mark === undefined || mark === decimal
       ? answer(plain)
-      : refuse(
-          "wrong",
-          `${quoted(text)} has a decimal ${MARK_NAMES[mark]}, but decimal ${MARK_NAMES[decimal]} is the rule here.`,
+      : refuse("wrong", ({ quantities: { otherMark, marks } }) =>
+          otherMark(quoted(text), marks[mark], marks[decimal]),
         );
   const grouped = plain.replace(".", "");
   return decimal === undefined
-    ? refuse(
-        "wrong",
-        `${quoted(text)} could be ${Number(plain)} or ${grouped}; say which decimal mark is used, or write it so that it can be read one way only: "${plain}0" or "${grouped}".`,
+    ? refuse("wrong", ({ quantities }) =>
+        quantities.eitherMark(quoted(text), String(Number(plain)), grouped, plain),
       )
     : answer(decimal === ambiguous ? plain : grouped);
 };

@@ -192,20 +192,12 @@ const BARE = /^(tera|giga?|mega?|kilo|[TGMk])s?$/i;
 export const readUnit = (text: string, expected?: Unit): Result<Unit> => {
   const unit = (expected?.endsWith("Ω") ? prefixAlone(text) : undefined) ?? unitCalled(text);
   if (unit === undefined)
-    return refuse(
-      "wrong",
-      `${quoted(text)} is not a unit known here${expected ? `; ${expected} belongs here` : ""}.`,
-    );
+    return refuse("wrong", ({ quantities }) => quantities.unknownUnit(quoted(text), expected));
   const power = expected?.endsWith("Ω") ? unitSize(expected).exponent : 0;
   const mixedUp = (unit === "mΩ" && power > 0) || (unit === "MΩ" && power < 0);
   return mixedUp
-    ? refuse(
-        "wrong",
-        `${quoted(text)} could be milliohm or megohm, a factor of 10^9 apart, where ${expected} belongs. ${
-          power > 0
-            ? "If megohm, write MΩ; if milliohm, write it in Ω."
-            : "If milliohm, write mΩ; if megohm, write it in kΩ."
-        }`,
+    ? refuse("wrong", ({ quantities }) =>
+        quantities.milliOrMega(quoted(text), String(expected), power > 0),
       )
     : answer(unit);
 };

@@ -1,9 +1,11 @@
+import type { QuantityName } from "../messages/inputName";
+
 /**
  * One unit: its quantity, its power of ten to the SI unit, and what it is `times` the SI unit where that is no
  * power of ten; of a temperature also what is added to it first.
  */
 export interface UnitSize {
-  readonly quantity: string;
+  readonly quantity: QuantityName;
   readonly exponent: number;
   readonly times?: number;
   readonly plus?: number;

@@ -1,14 +1,10 @@
 import { asQuantity } from "../lineup/quantityName";
+import type { OwnIssue } from "../quantities/plainIssue";
 import { FURTHER_KINDS, ITEM_KINDS, KINDS, RECORD_KINDS } from "./kinds";
 import { OWN_QUANTITIES } from "./ownQuantities";
 
-interface Issue {
-  readonly path: PropertyKey[];
-  readonly message: string;
-}
-
 /** What a lineup says that does not fit the record kinds: kinds and quantities that there are not, check items that a kind does not take. */
-export function checkAgainstKinds(json: unknown): Issue[] {
+export function checkAgainstKinds(json: unknown): OwnIssue[] {
   const list = (part: string) => itemsOf(fieldOf(json, part));
   return [
     ...list("criteria").flatMap((one, at) =>
@@ -30,7 +26,7 @@ export function checkAgainstKinds(json: unknown): Issue[] {
 }
 
 /** What is wrong with a check item of the project's: its kind takes none, or it has bounds where it is not measured. */
-function itemIssues(item: unknown, path: PropertyKey[]): Issue[] {
+function itemIssues(item: unknown, path: PropertyKey[]): OwnIssue[] {
   const name = fieldOf(item, "kind");
   const kind = KINDS.find(({ id }) => id === name);
   if (kind?.ownItems === undefined)
@@ -41,9 +37,8 @@ function itemIssues(item: unknown, path: PropertyKey[]): Issue[] {
     : [
         {
           path,
-          message: isBounded
-            ? `an item of ${kind.id} is not measured; take least and most out`
-            : `an item of ${kind.id} is measured; give its least or its most, mm`,
+          message: ({ lineup }) =>
+            isBounded ? lineup.notMeasured(kind.id) : lineup.measured(kind.id),
         },
       ];
 }
@@ -61,10 +56,10 @@ const unknown = (
   isKnown: (name: string) => boolean,
   all: readonly string[],
   path: PropertyKey[],
-): Issue[] =>
+): OwnIssue[] =>
   typeof name !== "string" || name.trim() === "" || isKnown(name.trim())
     ? []
-    : [{ path, message: `must be one of ${all.join(", ")}` }];
+    : [{ path, message: ({ lineup }) => lineup.oneOf(all) }];
 
 const itemsOf = (list: unknown): readonly unknown[] => (Array.isArray(list) ? list : []);
 

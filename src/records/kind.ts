@@ -248,8 +248,7 @@ export interface Against {
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
 export interface RecordKind<Id extends string = string> {
   readonly id: Id;
-  readonly title: string;
-  /** What its tests are called besides that, in English: each the inside of a regular expression, in lower case. */
+  /** What its tests are called besides its title, in English: each the inside of a regular expression, in lower case. */
   readonly alsoCalled?: readonly string[];
   readonly role?: KindRole;
   /** The step of the work on the gear that its rows belong to; none for what is done on paper. */
@@ -267,8 +266,6 @@ export interface RecordKind<Id extends string = string> {
   readonly sheet: string;
   /** Name of the table on it. */
   readonly table: string;
-  readonly purpose: string;
-  readonly cautions: readonly string[];
   readonly columns: readonly Column[];
   /** The rows that this lineup needs: values of `key` and `given` columns, and limits of its own. */
   readonly rows: (lineup: Lineup) => Row[];

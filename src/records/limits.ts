@@ -1,5 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import { isForAll, type OwnLimit, ownCriterion, ownSourceText } from "../lineup/ownCriterion";
+import type { Told } from "../messages/told";
+import { storedWords } from "../messages/told";
 import type { Result } from "../quantities/result";
 import { type Criterion, sourceText } from "../standards/criterion";
 import type { CellValue, Column, Own, OwnQuantity, Row } from "./kind";
@@ -76,15 +78,17 @@ function firstOf<T, U>(all: readonly T[], find: (one: T) => U | undefined): U | 
 }
 
 /** The figure of a criterion as a cell; blank where the basis gives none. */
-export const limitOf = (found: Result<Criterion>): CellValue =>
+export const limitOf = (found: Result<Criterion, Told>): CellValue =>
   found.ok ? found.value.value : null;
 
 /** Where a limit comes from in one line, or why there is none; blank text for no limit at all. */
-export const sourceOf = (limit: OwnLimit | Criterion | Result<Criterion> | undefined): string => {
+export const sourceOf = (
+  limit: OwnLimit | Criterion | Result<Criterion, Told> | undefined,
+): string => {
   if (limit === undefined) return "";
   if ("document" in limit) return ownSourceText(limit);
   if ("source" in limit) return sourceText(limit.source);
-  return limit.ok ? sourceText(limit.value.source) : limit.reason;
+  return limit.ok ? sourceText(limit.value.source) : limit.say(storedWords());
 };
 
 /** What stands for the source of a limit that the lineup does not give and people may type. */

@@ -1,5 +1,7 @@
 import { crossChecks } from "../lineup/crossChecks";
 import { type Lineup, lineupSchema } from "../lineup/lineup";
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 import { pathText, plainly } from "../quantities/plainIssue";
 import { quoted } from "../quantities/quoted";
 import { checkAgainstKinds } from "./checkAgainstKinds";
@@ -8,7 +10,7 @@ import { repeatedKeys } from "./repeatedKeys";
 /** Everything that is wrong with a lineup, each with the path to where it is. */
 export interface LineupErrors {
   readonly ok: false;
-  readonly errors: readonly { readonly path: string; readonly message: string }[];
+  readonly errors: readonly { readonly path: string; readonly message: Said<Told> }[];
 }
 
 /**
@@ -23,12 +25,14 @@ export function readLineup(text: string): { ok: true; value: Lineup } | LineupEr
   } catch (error) {
     return {
       ok: false,
-      errors: [{ path: "(file)", message: `is not JSON: ${(error as Error).message}` }],
+      errors: [
+        { path: "(file)", message: ({ lineup }) => lineup.noJson((error as Error).message) },
+      ],
     };
   }
   const twice = repeatedKeys(text).map(({ key, line }) => ({
     path: `line ${line}`,
-    message: `says ${quoted(key)} a second time in the same braces; keep one`,
+    message: ({ lineup }: Told) => lineup.twice(quoted(key)),
   }));
   return twice.length > 0 ? { ok: false, errors: twice } : checkLineup(withoutSchema(json));
 }

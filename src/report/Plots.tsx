@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { JudgedTable } from "../check/context";
+import { kindWords } from "../records/kindWords";
 import { plotSvg } from "./plot";
 import { useText } from "./text";
 import { Wide } from "./Wide";
@@ -13,12 +14,14 @@ export function Plots({
   /** Panels and sections in the order in which they stand. */
   order: readonly string[];
 }): ReactElement {
-  const { report } = useText();
+  const messages = useText();
+  const { report } = messages;
   const { page } = report;
   return (
     <>
       {tables.map((table) => {
-        const { plot, title } = table.kind;
+        const { plot, id } = table.kind;
+        const { title } = kindWords(messages, id);
         if (!plot) return undefined;
         const svg = plotSvg(table, order, report);
         return (

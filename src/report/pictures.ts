@@ -1,6 +1,7 @@
 import type { JudgedTable } from "../check/context";
 import type { Messages } from "../messages/messages";
 import { type Row, verdictOf } from "../records/kind";
+import { kindWords } from "../records/kindWords";
 import { quantity } from "../records/quantity";
 
 /** A point with the row of the table that it is of; where a pen is lifted, none. */
@@ -31,12 +32,17 @@ type Series = Picture["series"][number];
 /** At most so many records stand in one picture. */
 const MOST = 400;
 
+/** What pictures are labelled in. */
+type PictureText = Pick<Messages, "plot" | "language">;
+
 /** The pictures that say more than a row's numbers: its neighbours and its limit, its parts, and its curve. */
-export function picturesOf(table: JudgedTable, row: number, text: Messages["plot"]): Picture[] {
+export function picturesOf(table: JudgedTable, row: number, messages: PictureText): Picture[] {
+  const text = messages.plot;
+  const { title } = kindWords(messages, table.kind.id);
   const { kind, judged } = table;
   const own = judged[row];
   if (!own) return [];
-  const within = [curveOf(table, own, row, text), partsOf(table, own, row)].filter(
+  const within = [curveOf(table, own, row, messages), partsOf(table, own, row)].filter(
     (one) => one !== undefined,
   );
   if (!kind.plot) return within;
@@ -46,7 +52,7 @@ export function picturesOf(table: JudgedTable, row: number, text: Messages["plot
   return [
     ...within,
     ...compared(table, beside, String(own.object), text),
-    ...(alike.length > beside.length ? compared(table, alike, text.across(kind.title), text) : []),
+    ...(alike.length > beside.length ? compared(table, alike, text.across(title), text) : []),
   ];
 }
 
@@ -168,9 +174,10 @@ function curveOf(
   table: JudgedTable,
   row: Row,
   at: number,
-  text: Messages["plot"],
+  messages: PictureText,
 ): Picture | undefined {
   const { kind } = table;
+  const text = messages.plot;
   const { curve } = kind;
   if (!curve) return undefined;
   const number = (id: string | number) => (typeof id === "number" ? id : Number(row[id]));
@@ -182,7 +189,7 @@ function curveOf(
   const [up, down] = sweeps(points);
   const along = points.map(([x]) => x);
   return {
-    title: `${kind.title}: ${verdictOf(row)}`,
+    title: `${kindWords(messages, kind.id).title}: ${verdictOf(row)}`,
     along: { header: curve.along, log: true },
     upward: { header: curve.upward, log: true },
     series: [

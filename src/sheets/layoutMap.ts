@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import type { Told } from "../messages/told";
 import { DATE_ORDERS } from "../quantities/dates";
 import { pathText, plainly } from "../quantities/plainIssue";
 import { quoted } from "../quantities/quoted";
@@ -53,19 +54,15 @@ export const writeMapFile = (maps: readonly LayoutMap[]): string =>
  *
  * @example readMapFile('{"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4}]}')
  */
-export function readMapFile(json: string): Result<readonly LayoutMap[]> {
+export function readMapFile(json: string): Result<readonly LayoutMap[], Told> {
   let whole: unknown;
   try {
     whole = JSON.parse(json);
   } catch {
-    return refuse("wrong", `is not JSON; ${RIGHT}`);
+    return refuse("wrong", ({ files: { map } }) => map.noJson(map.right(EXAMPLE)));
   }
   const [twice] = repeatedKeys(json);
-  if (twice)
-    return refuse(
-      "wrong",
-      `says ${quoted(twice.key)} a second time in the same braces, on line ${twice.line}; keep one.`,
-    );
+  if (twice) return refuse("wrong", ({ files }) => files.twice(quoted(twice.key), twice.line));
   const read = mapFile.safeParse(whole);
   if (read.success) return answer(read.data.maps);
   const [issue] = read.error.issues;
@@ -73,11 +70,11 @@ export function readMapFile(json: string): Result<readonly LayoutMap[]> {
   const at = pathText(
     issue?.path.map((part) => (typeof part === "number" ? part + 1 : part)) ?? [],
   );
-  return refuse(
-    "wrong",
-    `is not a map: at ${at || "its top"}: ${issue ? plainly(issue, "map") : ""}; ${RIGHT}`,
-  );
+  return refuse("wrong", (told) => {
+    const { map } = told.files;
+    return map.noMap(at || undefined, issue ? plainly(issue, "map")(told) : "", map.right(EXAMPLE));
+  });
 }
 
-const RIGHT =
-  'write, for example, {"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4, "columns": {"Bay": "object"}}]}, as "gearproof map" writes it.';
+const EXAMPLE =
+  '{"maps": [{"sheet": "IR", "kind": "insulation", "titles": 4, "columns": {"Bay": "object"}}]}';

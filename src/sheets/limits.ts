@@ -34,6 +34,6 @@ export const limitOf = (what: Limited): number => LIMITS[what] * raised();
 
 /** What is said where a workbook goes beyond a limit. */
 export const beyond = (what: Limited): BookError =>
-  new BookError(
-    `has more than ${limitOf(what).toLocaleString("en")} ${what === "remembered" ? "bytes to remember" : what}, which takes more memory than is given; split it, or raise the limits (${RAISED_BY}=${raised() * 2}) on a machine that has the memory`,
+  new BookError(({ book }) =>
+    book.beyond(limitOf(what), book.limits[what], `${RAISED_BY}=${raised() * 2}`),
   );

@@ -1,5 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import { KINDS } from "../records/kinds";
+import { storedKindWords } from "../records/kindWords";
 import { rowsOf } from "../records/rowsOf";
 import { concessionSheet } from "./ours/concessionSheet";
 import { coverSheet } from "./ours/coverSheet";
@@ -26,7 +27,11 @@ export const planFor = (lineup: Lineup): Plan => ({
     coverSheet(lineup),
     panelSheet(lineup),
     equipmentSheet(lineup),
-    ...KINDS.map((kind) => ({ ...kind, rows: rowsOf(kind, lineup) })),
+    ...KINDS.map((kind) => ({
+      ...kind,
+      ...storedKindWords(kind.id),
+      rows: rowsOf(kind, lineup),
+    })),
     criteriaSheet(lineup),
     settingsSheet(lineup),
     instrumentSheet(lineup),

@@ -79,8 +79,12 @@ function refuseNameTaken({ table, columns }: PlannedSheet, tables: readonly Tabl
   const lacking = columns.filter(
     ({ role, header }) => role === "key" && !other.headers.includes(header),
   );
-  throw new BookError(
-    `The table ${other.name} on "${other.sheet}" has no column ${lacking.map(({ header }) => `"${header}"`).join(", ")}, by which its rows are known; put the column back, or give the table another name, and build again. Nothing was changed.`,
+  throw new BookError(({ book }) =>
+    book.nameTaken(
+      other.name,
+      other.sheet,
+      lacking.map(({ header }) => header),
+    ),
   );
 }
 

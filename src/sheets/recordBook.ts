@@ -1,4 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
+import type { Said } from "../messages/reasons";
+import type { Told } from "../messages/told";
 import type { InstrumentRow } from "./ours/instrumentSheet";
 import type { RecordTable } from "./recordTable";
 import type { Remembered } from "./remembered";
@@ -9,7 +11,7 @@ export interface LayoutProblem {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
-  readonly message: string;
+  readonly message: Said<Told>;
 }
 
 /** A workbook understood as records: what check, intake and both hosts work from. */

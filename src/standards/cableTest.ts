@@ -62,12 +62,7 @@ export const cableVoltages = ({ ratedkV, u0kV }: CableRating): Result<Voltages> 
     const u = nationalCables.rows.find(({ u0 }) => u0 === u0kV)?.u ?? known?.u ?? ratedkV;
     return answer({ u0: u0kV, u, source: ON_THE_SHEATH });
   }
-  return known
-    ? answer(known)
-    : refuse(
-        "none",
-        `U0 of a ${ratedkV} kV cable is not known here; give the U0 that is printed on its sheath (u0kV).`,
-      );
+  return known ? answer(known) : refuse("none", (text) => text.standards.noCableU0(ratedkV));
 };
 
 /**
@@ -91,10 +86,7 @@ export const cableTests = (
 ): Result<readonly CableTest[]> =>
   notPositive("Rated voltage", rating.ratedkV, "kV") ??
   (rating.ratedkV <= LOW_VOLTAGE
-    ? refuse(
-        "none",
-        `No withstand test is known here for a ${rating.ratedkV} kV cable: the rows begin above 1 kV.`,
-      )
+    ? refuse("none", (text) => text.standards.lowVoltageCable(rating.ratedkV))
     : chosen.basis === "IEC"
       ? iecTests(rating, wave, chosen)
       : netaTest(rating, wave, chosen));
@@ -134,7 +126,7 @@ const iecTests = (
   });
   return found.length > 0
     ? answer(found)
-    : refuse("none", `IEC 60502-2:${edition} has no test by ${wave}: take AC or DC.`);
+    : refuse("none", (text) => text.standards.noCableWave(`IEC 60502-2:${edition}`, wave));
 };
 
 const netaTest = (
@@ -142,12 +134,8 @@ const netaTest = (
   wave: CableWave,
   { purpose = "acceptance" }: Chosen,
 ): Result<readonly CableTest[]> => {
-  if (wave !== "VLF")
-    return refuse(
-      "none",
-      `No ${wave} value is known here for NETA: take VLF, or give the project's.`,
-    );
-  const kV = figureOf(rowOf(vlf, ratedkV), (row) => row[purpose], "");
+  if (wave !== "VLF") return refuse("none", (text) => text.standards.noCableWaveNeta(wave));
+  const kV = figureOf(rowOf(vlf, ratedkV), (row) => row[purpose]);
   return kV.ok
     ? answer([
         {

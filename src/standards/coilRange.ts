@@ -39,10 +39,7 @@ export const coilRange = (
   const row = ansi.coils.rows[`${operation} ${ratedV} ${wave}`];
   return row
     ? answer({ value: row, source: ansi.coils.source })
-    : refuse(
-        "none",
-        `No range is known here for ${ratedV} V ${wave} under NETA: rows are 24, 48, 125 and 250 V DC, 120 and 240 V AC. The maker's plate gives it.`,
-      );
+    : refuse("none", (text) => text.standards.noCoil(ratedV, wave));
 };
 
 /**
@@ -74,10 +71,7 @@ export const undervoltageRange = (
   const row = ansi.undervoltage.rows[`${ratedV} ${wave}`];
   return row
     ? answer({ value: row, source: ansi.undervoltage.source })
-    : refuse(
-        "none",
-        `No undervoltage release of ${ratedV} V ${wave} is known here under NETA: the maker's plate gives its voltages.`,
-      );
+    : refuse("none", (text) => text.standards.noRelease(ratedV, wave));
 };
 
 /** Rated control voltages that only alternating supplies have; other ones are taken for direct (IEC 62271-1, memory). */

@@ -34,11 +34,7 @@ export const controlTestVoltage = (
   wireV: number = USUAL_WIRE_V,
 ): Result<Criterion> =>
   chosen.basis === "NETA"
-    ? figureOf(
-        rowOf(netaStandard(chosen).controlTestVoltage, wireV / KILO),
-        ({ testV }) => testV,
-        "",
-      )
+    ? figureOf(rowOf(netaStandard(chosen).controlTestVoltage, wireV / KILO), ({ testV }) => testV)
     : { ok: true, value: lowVoltage.testVoltage };
 
 /**

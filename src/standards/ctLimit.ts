@@ -37,11 +37,16 @@ export const ctLimit = (
   quantity: CtQuantity = "ratio",
 ): Result<Criterion> => {
   const names = knownCtClasses(accuracy);
-  if (!names) return refuse("wrong", `Accuracy class must be one of ${CT_CLASSES.join(", ")}.`);
+  if (!names)
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Accuracy class"), CT_CLASSES),
+    );
   if (!CT_QUANTITIES.includes(quantity))
-    return refuse("wrong", `Quantity must be one of ${CT_QUANTITIES.join(", ")}.`);
+    return refuse("wrong", (text) => text.engineering.oneOf(text.name("Quantity"), CT_QUANTITIES));
   if (quantity !== "composite" && Number.isNaN(percent))
-    return refuse("wrong", "Percent of rated current must be a number.");
+    return refuse("wrong", (text) =>
+      text.engineering.notNumber(text.name("Percent of rated current")),
+    );
   const found = names.map((name) => ofClass(name, percent, quantity));
   return (
     found.find((one) => !one.ok) ??
@@ -56,23 +61,22 @@ const ofClass = (name: CtClassName, percent: number, quantity: CtQuantity): Resu
   const { source } = limits;
   if (quantity === "composite")
     return limits.composite === undefined
-      ? refuse("none", `Class ${name} gives no composite error; classes 5P, 10P and C do.`)
+      ? refuse("none", (text) => text.standards.noComposite(name))
       : answer({ value: limits.composite, source });
   if (quantity === "turns")
     return limits.turns
       ? answer({ value: limits.ratio[0]?.[1] ?? Number.NaN, source })
-      : refuse("none", `Class ${name} gives no limit of the turns ratio; PX and PXR do.`);
+      : refuse("none", (text) => text.standards.noTurns(name));
   if (quantity === "wrong") {
     const widest = limits.turns ? undefined : valueAt(limits, limits.ratio, percent, Math.max);
     return answer(widest === undefined ? grossRatio : { value: widest, source });
   }
   const points = limits[quantity];
-  if (!points) return refuse("none", `Class ${name} gives no limit of phase displacement.`);
+  if (!points) return refuse("none", (text) => text.standards.noPhase(name));
   const value = valueAt(limits, points, percent, Math.min);
   return value === undefined
-    ? refuse(
-        "none",
-        `Class ${name} gives limits ${span(points)} of rated current, not at ${percent} %.`,
+    ? refuse("none", (text) =>
+        text.standards.offClass(name, points[0]?.[0], points.at(-1)?.[0], "current", percent),
       )
     : answer({ value, source });
 };
@@ -91,8 +95,3 @@ const valueAt = (
   const [low, high] = [points[above - 1], points[above]];
   return low && high && of(low[1], high[1]);
 };
-
-const span = (points: Points): string =>
-  points.length === 1
-    ? `at ${points[0]?.[0]} %`
-    : `from ${points[0]?.[0]} % to ${points.at(-1)?.[0]} %`;

@@ -18,8 +18,5 @@ import { figureOf, rowOf } from "./table";
 export const insulationMinimum = (ratedkV: number, chosen: Chosen): Result<Criterion> =>
   notPositive("Rated voltage", ratedkV, "kV") ??
   (chosen.basis === "NETA"
-    ? figureOf(rowOf(netaStandard(chosen).insulation, ratedkV), ({ megohm }) => megohm, "")
-    : refuse(
-        "none",
-        "IEC 62271 gives no minimum insulation resistance: set a project criterion or use NETA.",
-      ));
+    ? figureOf(rowOf(netaStandard(chosen).insulation, ratedkV), ({ megohm }) => megohm)
+    : refuse("none", (text) => text.standards.noMinimum));

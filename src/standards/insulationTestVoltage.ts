@@ -20,5 +20,5 @@ import { figureOf, rowOf } from "./table";
 export const insulationTestVoltage = (ratedkV: number, chosen: Chosen): Result<Criterion> =>
   notPositive("Rated voltage", ratedkV, "kV") ??
   (chosen.basis === "NETA"
-    ? figureOf(rowOf(netaStandard(chosen).insulation, ratedkV), ({ testV }) => testV, "")
-    : figureOf(rowOf(testVoltagesByHabit, ratedkV), ({ testV }) => testV, ""));
+    ? figureOf(rowOf(netaStandard(chosen).insulation, ratedkV), ({ testV }) => testV)
+    : figureOf(rowOf(testVoltagesByHabit, ratedkV), ({ testV }) => testV));

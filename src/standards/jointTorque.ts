@@ -1,4 +1,5 @@
 import { gradeNamed } from "../engineering/bolts";
+import type { Told } from "../messages/told";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Criterion } from "./criterion";
 import { jointTorques, type TorqueRow } from "./neta-ats.2025";
@@ -19,14 +20,11 @@ const MATERIALS: readonly (readonly [RegExp, string])[] = [
  * @returns `none` for metric bolts and what the tables have no row for
  * @example jointTorque("1/2", "SAE 5") // 48
  */
-export const jointTorque = (bolt: string, grade: string): Result<Criterion> => {
+export const jointTorque = (bolt: string, grade: string): Result<Criterion, Told> => {
   const name = MATERIALS.find(([words]) => words.test(grade))?.[1] ?? gradeNamed(grade);
   const row = Object.hasOwn(jointTorques.rows, name) ? jointTorques.rows[name] : undefined;
   const value = row?.[bolt as Exclude<keyof TorqueRow, "place">];
   return row && value !== undefined
     ? answer({ value, source: { ...jointTorques.source, place: row.place } })
-    : refuse(
-        "none",
-        `NETA table 100.12 has no torque for ${bolt} of ${grade}: the maker gives it.`,
-      );
+    : refuse("none", ({ records }: Told) => records.noTorque(bolt, grade));
 };

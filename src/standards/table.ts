@@ -1,3 +1,4 @@
+import type { Said } from "../messages/reasons";
 import { answer, type Result, refuse } from "../quantities/result";
 import { type Criterion, type Source, sourceName } from "./criterion";
 
@@ -65,11 +66,11 @@ export const rowOf = <R extends Rated, A extends Acts>(
   });
 };
 
-/** The figure that is picked from a row, or why there is none. */
+/** The figure that is picked from a row, or why there is none where a row may lack it. */
 export const figureOf = <R extends Rated>(
   found: Result<Found<R>>,
   pick: (row: R) => number | undefined,
-  none: string,
+  none: Said = () => "",
 ): Result<Criterion> => {
   if (!found.ok) return found;
   const value = pick(found.value.row);
@@ -82,12 +83,10 @@ export const noted = (source: Source, note: string): Source => ({
   note: source.note ? `${source.note}; ${note}` : note,
 });
 
-const noRow = ({ acts, rows, source }: RatedTable<Rated, Acts>, ratedkV: number): string => {
+const noRow = ({ acts, rows, source }: RatedTable<Rated, Acts>, ratedkV: number): Said => {
   const rated = rows.map((one) => one.ratedkV);
   const below = rated.findLast((one) => one < ratedkV);
   const above = rated.find((one) => one > ratedkV);
   const near = [below, above].filter((one) => one !== undefined).map((one) => `${one} kV`);
-  return `${sourceName(source)} has no row for ${ratedkV} kV (nearest: ${near.join(" and ")})${
-    acts === "stress" ? ", and a test voltage is never taken from another row" : ""
-  }. Give the plate's level or a project criterion.`;
+  return (text) => text.standards.noRow(sourceName(source), ratedkV, near, acts === "stress");
 };

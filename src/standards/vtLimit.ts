@@ -37,10 +37,16 @@ export const vtLimit = (
   quantity: VtQuantity = "ratio",
 ): Result<Criterion> => {
   const names = knownVtClasses(accuracy);
-  if (!names) return refuse("wrong", `Accuracy class must be one of ${VT_CLASSES.join(", ")}.`);
+  if (!names)
+    return refuse("wrong", (text) =>
+      text.engineering.oneOf(text.name("Accuracy class"), VT_CLASSES),
+    );
   if (!VT_QUANTITIES.includes(quantity))
-    return refuse("wrong", `Quantity must be one of ${VT_QUANTITIES.join(", ")}.`);
-  if (Number.isNaN(percent)) return refuse("wrong", "Percent of rated voltage must be a number.");
+    return refuse("wrong", (text) => text.engineering.oneOf(text.name("Quantity"), VT_QUANTITIES));
+  if (Number.isNaN(percent))
+    return refuse("wrong", (text) =>
+      text.engineering.notNumber(text.name("Percent of rated voltage")),
+    );
   const found = names.map((name) => ofClass(name, percent, quantity));
   const counts = quantity === "wrong" && names.every(isOfBurden) ? Math.max : Math.min;
   return (
@@ -67,15 +73,11 @@ const ofClass = (name: VtClassName, percent: number, quantity: VtQuantity): Resu
   if (quantity === "wrong")
     return answer(within || twice ? { value: limits.ratio * (twice ? 2 : 1), source } : grossRatio);
   const limit = limits[quantity];
-  if (limit === undefined)
-    return refuse("none", `Class ${name} gives no limit of phase displacement.`);
+  if (limit === undefined) return refuse("none", (text) => text.standards.noPhase(name));
   // Between 2 % and 5 % the finer limit passes; at 2 % itself twice of it holds.
   const isLowEnd =
     twiceFrom !== undefined && Math.abs(percent - twiceFrom) <= NEAR * 20 * twiceFrom;
   return within || twice
     ? answer({ value: isLowEnd ? 2 * limit : limit, source })
-    : refuse(
-        "none",
-        `Class ${name} gives limits from ${from} % to ${to} % of rated voltage, not at ${percent} %.`,
-      );
+    : refuse("none", (text) => text.standards.offClass(name, from, to, "voltage", percent));
 };

@@ -45,11 +45,7 @@ const LEVELS: Readonly<
 > = { "2017": iec2017, "2007": iec2007 };
 
 const iec = (ratedkV: number, test: WithstandTest): Result<Criterion> => {
-  if (test.wave === "DC")
-    return refuse(
-      "none",
-      "IEC 62271 gives no DC withstand test for switchgear: test with AC or set a project criterion.",
-    );
+  if (test.wave === "DC") return refuse("none", (text) => text.standards.noDcWithstand);
   const { seriesI, seriesII } = LEVELS[editionOf("IEC 62271-1", test)];
   const known = [seriesI, seriesII].map((table) => rowOf(table, ratedkV));
   const found = known.find(({ ok }) => ok) ?? known[0];
@@ -57,7 +53,7 @@ const iec = (ratedkV: number, test: WithstandTest): Result<Criterion> => {
   const level = figureOf(
     found as NonNullable<typeof found>,
     (row) => (isolating ? row.isolating : row.main),
-    `IEC 62271-1 has no level across the isolating distance here for ${ratedkV} kV.`,
+    (text) => text.standards.noIsolatingLevel(ratedkV),
   );
   if (!level.ok) return level;
   const { value } = level.value;
@@ -78,15 +74,12 @@ const iec = (ratedkV: number, test: WithstandTest): Result<Criterion> => {
 
 const neta = (ratedkV: number, test: WithstandTest): Result<Criterion> => {
   if (test.part === "isolating")
-    return refuse(
-      "none",
-      "No isolating-distance voltage is known here for NETA: set a project criterion from the maker's documents.",
-    );
+    return refuse("none", (text) => text.standards.noIsolatingLevelNeta);
   const table = test.place === "factory" ? factory : netaStandard(test).site;
   return figureOf(
     rowOf(table, ratedkV),
     (row) => row[test.wave],
-    `${table.source.document} gives no DC voltage for ${ratedkV} kV: test with AC or set a project criterion.`,
+    (text) => text.standards.noDcLevel(table.source.document, ratedkV),
   );
 };
 
@@ -100,4 +93,4 @@ const CONTROL: Readonly<Record<Basis, Record<WithstandTest["place"], Criterion>>
 const control = ({ basis, place, wave }: WithstandTest): Result<Criterion> =>
   wave === "AC"
     ? answer(CONTROL[basis][place])
-    : refuse("none", "Control wiring is tested with AC here: set a project criterion for DC.");
+    : refuse("none", (text) => text.standards.controlByAc);

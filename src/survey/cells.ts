@@ -68,7 +68,7 @@ interface Habits {
 
 const habitsOf = (texts: readonly string[], order: DateOrder): Habits => {
   const watch = decimalWatch();
-  for (const text of texts) if (/\d/.test(text) && text.length < 30) watch.note(text, () => "");
+  for (const text of texts) if (/\d/.test(text) && text.length < 30) watch.note(text, 0);
   return {
     decimal: watch.evidence().mark,
     order,

@@ -32,19 +32,17 @@ export interface Book {
 export function openFile(file: Uint8Array): Book {
   const pack = openPackage(file);
   const part = relationsOf(pack, "").find(({ type }) => type === "officeDocument")?.part;
-  if (!part || !pack.has(part)) throw damaged("it names no workbook");
-  if (/\.bin$/i.test(part))
-    throw new BookError("is a binary workbook (.xlsb); save it as .xlsx in a spreadsheet");
+  if (!part || !pack.has(part)) throw damaged(({ book }) => book.why.namesNone);
+  if (/\.bin$/i.test(part)) throw new BookError(({ book }) => book.binary);
   const book = bookOf(pack, part);
-  if (book.sheets.length === 0) throw damaged("it has no sheets");
+  if (book.sheets.length === 0) throw damaged((told) => told.book.why.noSheets);
   return book;
 }
 
 /** What the workbook part lists as it stands now. */
 export function bookOf(pack: Package, part: string): Book {
   const root = partXml(pack, part);
-  if (root.name !== "workbook")
-    throw new BookError("is no workbook but another sort of document; give an .xlsx file");
+  if (root.name !== "workbook") throw new BookError(({ book }) => book.otherDocument);
   const relations = relationsOf(pack, part);
   const sheets = childrenOf(childOf(root, "sheets"), "sheet").map(({ attributes }): ListedSheet => {
     const name = attributes.get("name") ?? "";
@@ -53,7 +51,7 @@ export function bookOf(pack: Package, part: string): Book {
     // Sheets of macros leave a name behind, but no part, where a program took them out.
     if (!named) return { name, hidden, type: "none", part: "" };
     const relation = relations.find(({ id }) => id === named);
-    if (!relation) throw damaged(`its sheet "${name}" is missing`);
+    if (!relation) throw damaged((told) => told.book.why.sheetMissing(name));
     return { name, hidden, type: relation.type, part: relation.part };
   });
   return {

@@ -44,7 +44,7 @@ export function fillTable(book: BookEdit, fill: TableFill, planned?: PlannedShee
 
 function sheetOf(book: BookEdit, { sheet: name }: TableSnapshot): SheetEdit {
   const sheet = book.sheet(name);
-  if (!sheet) throw new BookError(`has lost its sheet ${name}`);
+  if (!sheet) throw new BookError(({ book }) => book.lostSheet(name));
   return sheet;
 }
 
@@ -72,7 +72,7 @@ function fillOwnLayout(
 ): void {
   for (const { row, column, value } of writes) {
     const at = holds(row, column);
-    if (!at) throw new BookError(`has no cell on the sheet "${name}" for ${JSON.stringify(value)}`);
+    if (!at) throw new BookError(({ book }) => book.noCell(name, JSON.stringify(value)));
     const said = written(row, column, value);
     put(book, sheet, { row: at.row, column: at.column, value: said }, undefined);
   }
@@ -87,7 +87,7 @@ function addRows(book: BookEdit, table: TableSnapshot, added: number): void {
   const part = relationsOf(pack, sheetPart).find(
     ({ type, part }) => type === "table" && tableOf(partXml(pack, part), part).name === table.name,
   )?.part;
-  if (part === undefined) throw new BookError(`has lost its table ${table.name}`);
+  if (part === undefined) throw new BookError(({ book }) => book.lostTable(table.name));
   const below = { top: bottom + 1, left, bottom: bottom + added, right: left + headers.length - 1 };
   const hasTotals = Number(partXml(pack, part).attributes.get("totalsRowCount") ?? 0) > 0;
   if (hasTotals || sheetOf(book, table).holdsAny(below))

@@ -47,6 +47,6 @@ export async function understood<T>(run: () => Promise<T>): Promise<T> {
     return await run();
   } catch (error) {
     if (error instanceof BookError) throw error;
-    throw damaged(error instanceof Error ? error.message : String(error));
+    throw damaged(() => (error instanceof Error ? error.message : String(error)));
   }
 }

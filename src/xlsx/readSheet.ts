@@ -113,7 +113,7 @@ export function tableOf(table: XmlElement, part: string): StoredTable {
   const { attributes } = table;
   const area = readArea(attributes.get("ref") ?? "");
   const name = attributes.get("displayName") ?? attributes.get("name");
-  if (!area || name === undefined) throw damaged(`its part ${part} says of no cells or no name`);
+  if (!area || name === undefined) throw damaged((told) => told.book.why.nameless(part));
   const headed = attributes.get("headerRowCount") !== "0";
   const totals = Number(attributes.get("totalsRowCount") ?? 0);
   const top = headed ? area.top : area.top - 1;

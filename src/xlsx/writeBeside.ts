@@ -60,7 +60,7 @@ function takenOff(file: Uint8Array): { file: Uint8Array; tables: number } {
 
 function writeTable(book: BookEdit, { sheet: name, area, cells, like, across }: BesideTable): void {
   const sheet = book.sheet(name);
-  if (!sheet) throw new BookError(`has no sheet "${name}" any more`);
+  if (!sheet) throw new BookError(({ book }) => book.noSheet(name));
   for (const { row, column, value, formula } of cells) {
     const model = like[across ? row - area.top : column - area.left];
     const style = across

@@ -9,7 +9,8 @@ import { lineupJsonSchema, SCHEMA_FILE } from "../../src/lineup/lineupSchema";
 import { commandLineFor } from "../../src/messages/commandLine";
 import { readLineup } from "../../src/records/readLineup";
 
-const text = commandLineFor("en").new;
+const words = commandLineFor("en");
+const text = words.new;
 
 /** A conversation: these answers in turn; what was said besides the questions. */
 const talk = (answers: readonly string[], isPatient = false) => {
@@ -17,7 +18,7 @@ const talk = (answers: readonly string[], isPatient = false) => {
   const said: string[] = [];
   const asked = askLineup(
     { answer: async () => left.shift(), say: (words) => said.push(words), isPatient },
-    text,
+    words,
   );
   return { asked, said };
 };
@@ -107,7 +108,7 @@ describe("panels from a table", () => {
     expect(said.join()).toContain('"Remark"');
     const left = [...ANSWERS];
     const asked = { answer: async () => left.shift(), say: () => {}, isPatient: false };
-    const lineup = await askLineup(asked, text, listed);
+    const lineup = await askLineup(asked, words, listed);
     expect(readLineup(JSON.stringify(lineup))).toMatchObject({ ok: true });
     expect(lineup).toMatchObject({
       panels: [

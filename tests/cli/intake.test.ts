@@ -14,7 +14,7 @@ import { SAMPLE } from "../support/lineups";
 
 const rememberedIn = (file: Uint8Array) => memoryIn(openFile(file).pack).remembered;
 
-const text = commandLineFor("en").intake;
+const words = commandLineFor("en");
 
 const folder = mkdtempSync(join(tmpdir(), "gearproof-intake-"));
 const at = (name: string) => join(folder, name);
@@ -71,7 +71,7 @@ test("what a reading that was typed over since had replaced stays in the history
   const column = found.at.get("reading") ?? -1;
   const writes = [{ row: 0, column, value: 28 }];
   writeFileSync(at("typed.xlsx"), await writeCells(book, [{ table: found.table, writes }]));
-  expect(await undoBook(at("typed.xlsx"), at("typed-back.xlsx"), text)).toContain("holds 28 now");
+  expect(await undoBook(at("typed.xlsx"), at("typed-back.xlsx"), words)).toContain("holds 28 now");
   expect((await contact("typed-back.xlsx"))[0]).toMatchObject({ reading: 28, date: 46328 });
   expect((await history("typed-back.xlsx")).map(([, , column, value]) => [column, value])).toEqual([
     ["R µΩ", 33],
@@ -89,15 +89,15 @@ test("--replace moves what stood to the history; --undo takes the last two intak
     ["R µΩ", 31],
     ["Date", 46328],
   ]);
-  expect(await undoBook(at("two.xlsx"), at("back.xlsx"), text)).toMatch(
+  expect(await undoBook(at("two.xlsx"), at("back.xlsx"), words)).toMatch(
     /Undid the intake of .*two\.csv/,
   );
   expect(await contact("back.xlsx")).toEqual(await contact("one.xlsx"));
   expect(await history("back.xlsx")).toEqual(await history("one.xlsx"));
-  expect(await undoBook(at("back.xlsx"), at("first.xlsx"), text)).toMatch(/intake of .*one\.csv/);
+  expect(await undoBook(at("back.xlsx"), at("first.xlsx"), words)).toMatch(/intake of .*one\.csv/);
   expect(await contact("first.xlsx")).toEqual(await contact("book.xlsx"));
   expect(await history("first.xlsx")).toEqual([]);
-  await expect(undoBook(at("first.xlsx"), at("more.xlsx"), text)).rejects.toThrow(
+  await expect(undoBook(at("first.xlsx"), at("more.xlsx"), words)).rejects.toThrow(
     /has no intake that can be undone/,
   );
 });
@@ -118,7 +118,7 @@ test("what is said of a file is remembered in the workbook for others of its sha
     { name: "crew 2", decimal: ",", dateOrder: "day-first", means: { object: { X1: "=H03" } } },
   ]);
   const [taken] = await take("odd-1.xlsx", "odd-2.csv", "odd-2.xlsx");
-  expect(taken && takenWords(taken, text)).toContain(
+  expect(taken && takenWords(taken, words)).toContain(
     'Read with the saved settings "crew 2" of this workbook',
   );
   const rows = (await contact("odd-2.xlsx")).filter(({ object }) => object === "=H03");
@@ -131,7 +131,7 @@ test("what is said of a file is remembered in the workbook for others of its sha
 test("names that no row has are asked", async () => {
   write("near.csv", `${HEAD}\n=H01;Q0;L1;31;;\nH2;Q0;L1;31;;\n`);
   const [taken] = await take("book.xlsx", "near.csv", "near.xlsx");
-  expect(taken && takenWords(taken, text)).toContain('object "H2" on 1 line: "=H02" (0.95)');
+  expect(taken && takenWords(taken, words)).toContain('object "H2" on 1 line: "=H02" (0.95)');
 });
 
 test("UTF-16 and Windows-1252 are read as they are", async () => {
@@ -185,7 +185,7 @@ test.each([
 ])("an intake tells %s", async (what, content, told) => {
   write("told.csv", content);
   const [taken] = await take("book.xlsx", "told.csv", `${what}.xlsx`);
-  expect(taken && takenWords(taken, text)).toMatch(told);
+  expect(taken && takenWords(taken, words)).toMatch(told);
 });
 
 test("--set says what holds for all lines, and a name that no record has is refused before anything is read", async () => {

@@ -132,6 +132,6 @@ test("whatever is thrown over a workbook is its error, in words of ours", async 
 });
 
 test("what is known is told as it is, with its file", () => {
-  expect(usageError(new BookError("is empty"), "a.xlsx").message).toBe("a.xlsx: is empty");
+  expect(usageError(new BookError(() => "is empty"), "a.xlsx").message).toBe("a.xlsx: is empty");
   expect(usageError("bare").message).toMatch(/fault of Gearproof's own \(bare\)/);
 });

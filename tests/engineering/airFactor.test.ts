@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type AirTest, airFactor } from "../../src/engineering/airFactor";
 import { altitudeFactor } from "../../src/engineering/altitudeFactor";
+import { inWords } from "../support/inWords";
 
 const usual: AirTest = {
   temperature: 20,
@@ -68,7 +69,11 @@ describe("airFactor", () => {
     [{ gap: 0 }, "Shortest discharge path must be above 0 m; 0 is not."],
     [{ temperature: 70 }, "Air temperature must be from -40 to 60 °C; 70 is outside."],
   ])("refuses %o", (change, reason) => {
-    expect(airFactor({ ...usual, ...change })).toEqual({ ok: false, kind: "range", reason });
+    expect(inWords(airFactor({ ...usual, ...change }))).toEqual({
+      ok: false,
+      kind: "range",
+      say: reason,
+    });
   });
 
   it("does not answer where the standard vouches for nothing: very moist or very thin air", () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { gasDensity, statePressure } from "../../src/engineering/gasDensity";
 import { type GasReading, gasPressure } from "../../src/engineering/gasPressure";
 import { saturationPressure } from "../../src/engineering/saturationPressure";
+import { english } from "../support/inWords";
 
 describe("gasDensity", () => {
   // A breaker maker's filling data (read): effective pressures, the atmosphere rounded to 0.10 MPa there.
@@ -74,7 +75,7 @@ describe("gasPressure", () => {
   ])("refuses %o", (reading, reason) => {
     const found = gasPressure(reading);
     expect(found).toMatchObject({ ok: false, kind: "range" });
-    expect(!found.ok && found.reason).toContain(reason);
+    expect(!found.ok && found.say(english)).toContain(reason);
   });
 
   it("comes back from another temperature, and never gives a number that is none", () => {

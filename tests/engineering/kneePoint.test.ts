@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { KNEE_RULES, kneePoint } from "../../src/engineering/kneePoint";
+import { english } from "../support/inWords";
 
 /**
  * An invented core whose knees follow from its formula: I = a V^0.7 + b V^14, equal parts at 150 V.
@@ -36,7 +37,7 @@ const ripple = (i: number) => 1 + 0.015 * Math.sin(12.9898 * (i + 1) ** 2);
 
 const ratio = (volts: number[], amps: number[], rule: (typeof KNEE_RULES)[number]) => {
   const found = kneePoint(volts, amps, rule);
-  return found.ok ? found.value / exact[rule] : found.reason;
+  return found.ok ? found.value / exact[rule] : found.say(english);
 };
 
 describe("kneePoint", () => {
@@ -106,7 +107,7 @@ describe("kneePoint", () => {
   ])("refuses %s", (_, volts, amps, kind, reason) => {
     const found = kneePoint(volts, amps);
     expect(found).toMatchObject({ ok: false, kind });
-    expect(!found.ok && found.reason).toContain(reason);
+    expect(!found.ok && found.say(english)).toContain(reason);
   });
 
   it("never throws and never gives a number that is none", () => {

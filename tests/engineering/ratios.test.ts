@@ -1,12 +1,13 @@
 import { expect, it } from "vitest";
 import { absorptionRatio, polarizationIndex } from "../../src/engineering/ratios";
+import { english } from "../support/inWords";
 
 // IEEE 43 (read in published quotations of the 2000 and 2013 editions): 20 GΩ to 150 GΩ would be 7.5,
 // outside the valid range, as R(1 min) is above 5000 MΩ.
 it("says that the index of 20 GΩ and 150 GΩ is not meaningful", () => {
   const found = polarizationIndex(20_000, 150_000);
   expect(found).toMatchObject({ ok: false, kind: "none" });
-  expect(!found.ok && found.reason).toContain("not meaningful");
+  expect(!found.ok && found.say(english)).toContain("not meaningful");
 });
 
 it("still answers at 5000 MΩ", () => {

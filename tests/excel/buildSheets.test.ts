@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { applyPlan, readExcel } from "../../src/excel/workbook";
 import { pageOf } from "../../src/look/page";
 import { FURTHER_KINDS, KINDS } from "../../src/records/kinds";
+import { storedKindWords } from "../../src/records/kindWords";
 import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { addSheet, boxAt, newId, putBox, sheetNamed, tableNamed } from "../../src/standin/book";
@@ -33,9 +34,10 @@ test("a sheet of the plan is laid out as in a file: title, cautions, header, fro
       "TableStyleLight1",
     ]);
     const { across, repeated } = pageOf(kind.columns);
-    expect(boxAt(sheet, 0, 0)?.value).toBe(kind.title);
-    expect(boxAt(sheet, 1, repeated)?.value).toBe(kind.purpose);
-    for (const line of kind.cautions) expect(boxAt(sheet, 2, repeated)?.value).toContain(line);
+    const words = storedKindWords(kind.id);
+    expect(boxAt(sheet, 0, 0)?.value).toBe(words.title);
+    expect(boxAt(sheet, 1, repeated)?.value).toBe(words.purpose);
+    for (const line of words.cautions) expect(boxAt(sheet, 2, repeated)?.value).toContain(line);
     const keys = kind.columns.filter(({ role }) => role === "key").length;
     expect(sheet.frozen).toEqual({ top: 0, left: 0, bottom: 3, right: keys - 1 });
     expect(sheet.properties).toMatchObject({

@@ -19,6 +19,7 @@ import { planFor } from "../../src/sheets/plan";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { readBook, writeBook } from "../../src/xlsx/file";
 import { markFile } from "../../src/xlsx/writeMarks";
+import { english } from "../support/inWords";
 import { longLineup, SAMPLE, sampleLineup } from "../support/lineups";
 import { RICH } from "../xlsx/richBooks";
 import { changed, type Mutation } from "./mutate";
@@ -154,16 +155,16 @@ const rows = KINDS.filter(({ id }) => ["contact", "insulation", "timing"].includ
 function exportGiven(file: Uint8Array): void {
   const decoded = decode(file);
   if (!decoded.ok) {
-    sound(decoded.reason);
+    sound(decoded.say(english));
     return;
   }
   const read = readExport(decoded.value.text, { name: "changed.csv" });
   if (!read.ok) {
-    sound(read.reason);
+    sound(read.say(english));
     return;
   }
   const { placed, unplaced } = placeReadings(read.value, rows, { replace: false });
-  for (const { reason } of unplaced) sound(reason);
+  for (const { reason } of unplaced) sound(reason(english));
   for (const { value } of placed)
     if (typeof value === "number" && !Number.isFinite(value)) throw new Error(`${value} is placed`);
 }
@@ -173,7 +174,7 @@ const text = (file: Uint8Array) => strFromU8(file);
 function lineupGiven(file: Uint8Array): void {
   const read = readLineup(text(file));
   if (read.ok) planFor(read.value);
-  else for (const { message } of read.errors) sound(message);
+  else for (const { message } of read.errors) sound(message(english));
 }
 
 const own: Snapshot = await readBook(readFileSync(join(FIXTURES, "own-layout.xlsx")));
@@ -195,13 +196,15 @@ const MAPS = [
 
 function mapGiven(file: Uint8Array): void {
   const read = readMapFile(text(file));
-  if (!read.ok) sound(read.reason);
-  else for (const { message } of mappedTables(own, lineup, read.value).problems) sound(message);
+  if (!read.ok) sound(read.say(english));
+  else
+    for (const { message } of mappedTables(own, lineup, read.value).problems)
+      sound(message(english));
 }
 
 function wordsGiven(file: Uint8Array): void {
   const read = readSynonyms(text(file));
-  if (!read.ok) sound(read.reason);
+  if (!read.ok) sound(read.say(english));
 }
 
 async function memoryGiven(file: Uint8Array): Promise<void> {

@@ -1,6 +1,7 @@
 import { generateKeyPairSync, sign, verify } from "node:crypto";
 import { expect, test } from "vitest";
 import { isSignedBy, signatureOf } from "../../src/handover/signature";
+import { english } from "../support/inWords";
 
 const bytes = new TextEncoder().encode("Invented manifest\n");
 const { publicKey, privateKey } = generateKeyPairSync("ed25519");
@@ -11,7 +12,7 @@ const [secret, open] = [
 
 test("a signature is the one that another implementation of Ed25519 (RFC 8032) makes and takes", async () => {
   const made = await signatureOf(bytes, secret);
-  if (!made.ok) throw new Error(made.reason);
+  if (!made.ok) throw new Error(made.say(english));
   // Node's own crypto is OpenSSL; Ed25519 gives one signature for one key and text.
   expect(Buffer.from(made.value)).toEqual(sign(null, bytes, privateKey));
   expect(verify(null, bytes, publicKey, made.value)).toBe(true);

@@ -3,6 +3,7 @@ import { NO_CONSTANTS, readConstants, type SaidConstants } from "../../src/intak
 import { openBook } from "../../src/intake/openBook";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { planFor } from "../../src/sheets/plan";
+import { english } from "../support/inWords";
 import { sampleLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";
 
@@ -11,14 +12,14 @@ const book = openBook(memoryBook(planFor(sampleLineup())).snapshot);
 /** Where the readings of a file go, as record, place and value; invented. */
 function placed(content: string, said: SaidConstants = {}) {
   const constants = readConstants(said, book);
-  if (!constants.ok) throw new Error(constants.reason);
+  if (!constants.ok) throw new Error(constants.say(english));
   const intake = takeIn(
     book,
     [{ name: "set.csv", content }],
     { ...NO_ANSWERS, constants: constants.value },
     46_350,
   );
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   return intake.cells
     .filter(({ column }) => column === "reading" || column === "temperature" || column === "date")
     .map(({ table, row, column, value }) => {
@@ -30,7 +31,7 @@ function placed(content: string, said: SaidConstants = {}) {
 
 const reasonOf = (said: SaidConstants) => {
   const found = readConstants(said, book);
-  return found.ok ? "taken" : found.reason;
+  return found.ok ? "taken" : found.say(english);
 };
 
 describe("what is said for all lines", () => {

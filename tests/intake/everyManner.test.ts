@@ -4,6 +4,7 @@ import { partedTitle } from "../../src/intake/text/partedCells";
 import { isPosition } from "../../src/intake/understand/titleSense";
 import { pressureMark, withoutPressureMark } from "../../src/intake/words/pressureMark";
 import { positionReader } from "../../src/intake/words/readPosition";
+import { english } from "../support/inWords";
 import { book, placed, TODAY } from "../support/mesaIntake";
 
 /**
@@ -27,7 +28,7 @@ test("a cell that holds fewer readings than its title names is told, and none of
   const lines = ["Breaker,A/B/C (µΩ)", "52-F1,31/32/30", "52-F2,28/29/30", "52-F3,27/28/29"];
   const content = [...lines, "52-M1,28/29/30", "52-M2,33/34"].join("\n");
   const intake = takeIn(book, [{ name: "contact.csv", content }], NO_ANSWERS, TODAY);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   expect(intake.cells.filter(({ column }) => column === "reading")).toHaveLength(12);
   expect(intake.taken[0]?.placement.unplaced.map(({ source }) => source.line)).toContain(6);
 });

@@ -4,6 +4,7 @@ import { titleSense } from "../../src/intake/understand/titleSense";
 import { namesPosition } from "../../src/intake/words/readPosition";
 import { timesAcross } from "../../src/intake/words/timesAcross";
 import { waveAfter, withoutWave } from "../../src/intake/words/wave";
+import { english } from "../support/inWords";
 import { book, placed, TODAY } from "../support/mesaIntake";
 
 /**
@@ -265,7 +266,7 @@ test.each([
     NO_ANSWERS,
     TODAY,
   );
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   const by = intake.cells.filter(({ column }) => column === "by");
   expect(by.map(({ value }) => value)).toEqual([name, name, name]);
 });
@@ -422,7 +423,7 @@ test.each([
 ])("before and after beside each other, each with its day: %s", (titles, phase) => {
   const content = `Insulation resistance 1 min, 5000 V DC (made up)\n${titles}\nBus 1;${phase};149.8;2026-04-15;143.8;2026-04-17\n`;
   const intake = takeIn(book, [{ name: "both.csv", content }], NO_ANSWERS, TODAY);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   const told = intake.cells
     .filter(({ column }) => ["reading", "date"].includes(column))
     .map(({ table, row, column, value }) => `${table.rows[row]?.stage} ${column} ${value}`);

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import type { ExportOptions } from "../../src/intake/table/exportOptions";
 import { readExport } from "../../src/intake/table/readExport";
+import { english, inWords } from "../support/inWords";
 
 const read = (lines: readonly string[], options: Partial<ExportOptions> = {}) => {
   const result = readExport(lines.join("\n"), { name: "export.csv", ...options });
-  if (!result.ok) throw new Error(result.reason);
+  if (!result.ok) throw new Error(result.say(english));
   return result.value;
 };
 /** Each row with what its columns are, by field. */
@@ -113,7 +114,7 @@ describe("several tests in one file", () => {
       [11, { Date: "2026-11-03", "Tested by": "Crew 1", Test: "Contact resistance" }],
     ]);
     expect(told(FILE).map((row) => row.split(" ")[0])).toEqual(["7", "12", "15", "17"]);
-    expect(inspection.skipped).toEqual([
+    expect(inWords(inspection.skipped)).toEqual([
       { line: 8, reason: "Average of readings, none itself" },
       { line: 13, reason: "a note: # checked" },
       { line: 14, reason: "the titles again" },
@@ -177,17 +178,17 @@ describe("what was found is said, and can be corrected", () => {
       "=H01;L1;31,5;03/11/2026;red",
       "=H01;L2;31,7;25/11/2026;red",
     ]);
-    expect(inspection.delimiter).toEqual({
+    expect(inWords(inspection.delimiter)).toEqual({
       value: ";",
       evidence: "semicolon, by which 4 columns are recognised",
       confidence: "certain",
     });
     expect(inspection.decimal).toMatchObject({ value: ",", confidence: "certain" });
-    expect(inspection.dateOrder).toMatchObject({
+    expect(inWords(inspection.dateOrder)).toMatchObject({
       value: "day-first",
       evidence: 'day first, because "25/11/2026" on line 4 can be read no other way',
     });
-    expect(inspection.blocks).toMatchObject([
+    expect(inWords(inspection.blocks)).toMatchObject([
       {
         lines: 2,
         titles: { value: 1 },
@@ -208,7 +209,7 @@ describe("what was found is said, and can be corrected", () => {
   test("what stays open says so", () => {
     const { inspection } = read(["Panel;Pole;R (µΩ);Date", "=H01;L1;31,250;03/11/2026"]);
     expect(inspection.decimal).toMatchObject({ value: undefined, confidence: "open" });
-    expect(inspection.dateOrder).toMatchObject({ value: undefined, confidence: "open" });
+    expect(inWords(inspection.dateOrder)).toMatchObject({ value: undefined, confidence: "open" });
   });
 
   test("corrections count alone", () => {
@@ -231,16 +232,18 @@ describe("what was found is said, and can be corrected", () => {
       ["X (µΩ)", "resistance"],
     ]);
     expect(rows[0]?.cells).toEqual(["=H01", "L1", "z", "", "L2", "31,250"]);
-    expect(inspection.decimal.evidence).toBe("decimal comma, as you set it");
-    expect(inspection.dateOrder.evidence).toBe("month first, as you set it");
-    expect(inspection.delimiter.evidence).toBe("vertical bar, as you set it");
+    expect(inWords(inspection.decimal.evidence)).toBe("decimal comma, as you set it");
+    expect(inspection.dateOrder.evidence(english)).toBe("month first, as you set it");
+    expect(inspection.delimiter.evidence(english)).toBe("vertical bar, as you set it");
   });
 });
 
 test("a million columns are refused", () => {
   const wide = "Panel,Pole,".concat("R (µΩ),".repeat(1_000_000));
-  expect(readExport(`${wide}\n=H01,L1`, { name: "wide.csv", delimiter: "," })).toMatchObject({
+  expect(
+    inWords(readExport(`${wide}\n=H01,L1`, { name: "wide.csv", delimiter: "," })),
+  ).toMatchObject({
     ok: false,
-    reason: expect.stringMatching(/has 1000003 columns on line 1; at most 16384 are read/),
+    say: expect.stringMatching(/has 1000003 columns on line 1; at most 16384 are read/),
   });
 });

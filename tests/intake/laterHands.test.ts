@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
+import { english } from "../support/inWords";
 import { book, placed, TODAY } from "../support/mesaIntake";
 
 /**
@@ -173,7 +174,7 @@ test("what stands over the first table goes on over a second right below it", ()
     NO_ANSWERS,
     TODAY,
   );
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   const by = intake.cells.filter(({ column, value }) => column === "by" && value === "D. Pell");
   expect(by.map(({ source }) => source.line)).toEqual(expect.arrayContaining([4, 7]));
 });

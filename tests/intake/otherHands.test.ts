@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
+import { english } from "../support/inWords";
 import { book, placed, TODAY } from "../support/mesaIntake";
 
 /**
@@ -151,7 +152,7 @@ test("the day over the first of several notes holds for all", () => {
     NO_ANSWERS,
     TODAY,
   );
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   expect(intake.cells.filter(({ column }) => column === "date")).toHaveLength(3);
 });
 

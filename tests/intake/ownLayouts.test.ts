@@ -7,6 +7,7 @@ import type { CellValue } from "../../src/records/kind";
 import { protection } from "../../src/records/kinds/protection";
 import { rowsOf } from "../../src/records/rowsOf";
 import type { SheetCells, Snapshot } from "../../src/sheets/snapshot";
+import { english, inWords } from "../support/inWords";
 import { equipped, sampleLineup } from "../support/lineups";
 
 const lineup = sampleLineup();
@@ -127,7 +128,7 @@ test("a reading joined over several rows is that of the first, and the others ar
     ),
   );
   expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([31, undefined, 30]);
-  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+  expect(inWords(problems).map(({ row, column, message }) => [row, column, message])).toEqual([
     [1, 3, expect.stringMatching(/one cell over several rows.*row 2 alone; row 3 needs its own/)],
   ]);
 });
@@ -149,7 +150,7 @@ test("readings by formula are taken as computed and told once for the block; not
     ),
   );
   expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([31, 32.5, 30]);
-  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+  expect(inWords(problems).map(({ row, column, message }) => [row, column, message])).toEqual([
     [1, 3, 'The reading has a note on its cell: "after cleaning (invented)".'],
     [
       2,
@@ -275,7 +276,7 @@ test("lines under several headings of one table are counted together", () => {
     ]),
     lineup,
   );
-  expect(guessed).toMatchObject({
+  expect(inWords(guessed)).toMatchObject({
     confidence: "open",
     evidence: '2 of 3 lines find their row of insulation; row 4: panel or section "X77" has no row',
   });
@@ -359,7 +360,9 @@ test("of two columns that read alike the first is taken, the other left out and 
     lineup,
   );
   expect(guessed?.map.columns).toMatchObject({ Tester: "by", By: "left out" });
-  expect(guessed?.block.columns.at(-1)?.field.evidence).toMatch(/reads as the same as "Tester"/);
+  expect(inWords(guessed?.block.columns.at(-1)?.field.evidence)).toMatch(
+    /reads as the same as "Tester"/,
+  );
 });
 
 test("a column of nothing but the lineup's instruments is the instrument, whatever its title; one of people is not", () => {
@@ -378,7 +381,9 @@ test("a column of nothing but the lineup's instruments is the instrument, whatev
   const snapshot = book(lines([meter?.id ?? "", other?.serial ?? ""]));
   const [guessed] = guessMaps(snapshot, lineup);
   expect(guessed?.map.columns).toMatchObject({ Tester: "instrument", By: "by" });
-  expect(guessed?.block.columns[4]?.field.evidence).toMatch(/every cell is an Id or serial number/);
+  expect(inWords(guessed?.block.columns[4]?.field.evidence)).toMatch(
+    /every cell is an Id or serial number/,
+  );
   const { tables } = mappedTables(snapshot, lineup, guessed ? [guessed.map] : []);
   expect(tables[0]?.rows.map(({ instrument, by }) => [instrument, by])).toEqual([
     [meter?.id, "Crew 1 (invented)"],
@@ -399,7 +404,9 @@ test("a block none of whose lines finds a row is told, with its first line and w
     (...said) => told.push(said),
   );
   expect(guessed).toEqual([]);
-  expect(told).toEqual([["Own", 2, expect.stringMatching(/^panel or section "X77" has no row/)]]);
+  expect(inWords(told)).toEqual([
+    ["Own", 2, expect.stringMatching(/^panel or section "X77" has no row/)],
+  ]);
 });
 
 test("a numbered heading above the next block belongs to no record", () => {
@@ -452,13 +459,13 @@ test("values that a layout has no cell for are not placed, and their columns and
     "Panel,Part,Pole,R (µΩ),Test current (A),Date\nH01,Q0,L1,31,100,2026-11-03\nH01,Q0,L2,32,,\n",
     { name: "invented.csv" },
   );
-  if (!exported.ok) throw new Error(exported.reason);
+  if (!exported.ok) throw new Error(exported.say(english));
   const { placed, unplaced } = placeReadings(exported.value, tables, { replace: false });
   expect(placed.map(({ row, column, value }) => [row, column, value])).toEqual([
     [0, "reading", 31],
     [1, "reading", 32],
   ]);
-  expect(unplaced).toEqual([
+  expect(inWords(unplaced)).toEqual([
     {
       source: { file: "invented.csv", line: 2 },
       reason:
@@ -484,10 +491,10 @@ test("where the reading itself has no cell, nothing of its line is placed", () =
     "Panel,Part,Combination,Stage,R (MΩ),Temperature (°C)\nH01,Circuit,L2-E,before,61000,20\n",
     { name: "invented.csv" },
   );
-  if (!exported.ok) throw new Error(exported.reason);
+  if (!exported.ok) throw new Error(exported.say(english));
   const { placed, unplaced } = placeReadings(exported.value, bare, { replace: false });
   expect(placed).toEqual([]);
-  expect(unplaced.map(({ reason }) => reason)).toEqual([
+  expect(inWords(unplaced).map(({ reason }) => reason)).toEqual([
     'the sheet "Own" has no cell for "R 1 min MΩ" (61000), "Temperature °C" (20) of =H01 · Circuit · L2-E · before, and nothing of the line is placed; add a column for them there.',
   ]);
 });
@@ -549,7 +556,7 @@ test("a unit that is none known is said at its cell, and its reading is no numbe
     ]),
   );
   expect(tables[0]?.rows.map(({ reading }) => reading)).toEqual([31, "32 uOhmz"]);
-  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+  expect(inWords(problems).map(({ row, column, message }) => [row, column, message])).toEqual([
     [2, 4, '"uOhmz" is not a unit known here; µΩ belongs here.'],
   ]);
 });
@@ -587,7 +594,7 @@ test("names written once hold for the blank cells below them, which the map and 
   const { maps, tables, problems } = read(snapshot);
   expect(problems).toEqual([]);
   expect(maps[0]?.down).toEqual(["Panel", "Part", "Stage"]);
-  expect(guessMaps(snapshot, lineup)[0]?.block.columns[0]?.field).toMatchObject({
+  expect(inWords(guessMaps(snapshot, lineup)[0]?.block.columns[0]?.field)).toMatchObject({
     value: "object",
     confidence: "likely",
     evidence: expect.stringMatching(/written once, it holds for the blank cells below it$/),
@@ -694,7 +701,7 @@ test("a map by which names would hold for two readings of one record holds none,
   expect(tables[0]?.rows.map(({ object, pole, reading }) => [object, pole, reading])).toEqual([
     ["=H01", "L1", 31],
   ]);
-  expect(problems[0]).toMatchObject({
+  expect(inWords(problems[0])).toMatchObject({
     row: 3,
     column: 3,
     message:
@@ -746,7 +753,7 @@ test.each(["H03 Q7 L1", "X03 Q0 L1", "H03 Q0", "H03 L1 Q0 spare"])(
       ]),
     );
     expect(tables[0]?.rows.map(({ pole }) => pole)).toEqual(["L2"]);
-    expect(problems.map(({ row, message }) => [row, message])).toEqual([
+    expect(inWords(problems).map(({ row, message }) => [row, message])).toEqual([
       [2, expect.stringContaining("is taken for no record")],
     ]);
   },
@@ -776,13 +783,13 @@ test("a bound placed into a cell that formulas of its row take is told with the 
     "Panel,Part,Combination,Stage,R\nH01,Circuit,L1-E,before,> 200 GΩ\nH01,Circuit,L2-E,before,61 GΩ\n",
     { name: "invented.csv" },
   );
-  if (!exported.ok) throw new Error(exported.reason);
+  if (!exported.ok) throw new Error(exported.say(english));
   const { placed, unplaced } = placeReadings(exported.value, tables, { replace: false });
   expect(placed.map(({ row, value }) => [row, value])).toEqual([
     [0, "> 200 GΩ"],
     [1, 61_000],
   ]);
-  expect(unplaced.map(({ source, reason }) => [source.line, reason])).toEqual([
+  expect(inWords(unplaced).map(({ source, reason }) => [source.line, reason])).toEqual([
     [
       2,
       expect.stringMatching(
@@ -826,7 +833,7 @@ test.each([
     { columns: { Result: "left out" } },
   );
   const column = guessed?.block.columns.find((one) => one.title === title);
-  expect(column?.field.evidence).toBe(told);
+  expect(inWords(column?.field.evidence)).toBe(told);
   expect(guessed?.map.columns?.[title]).toBe(mapped);
 });
 
@@ -840,7 +847,9 @@ test("a block of which few lines find a row says why the first does not", () => 
     lineup,
   );
   expect(guessed?.confidence).toBe("open");
-  expect(guessed?.evidence).toMatch(/^1 of 2 lines .*; row 3: panel or section "X77" has no row/);
+  expect(inWords(guessed?.evidence)).toMatch(
+    /^1 of 2 lines .*; row 3: panel or section "X77" has no row/,
+  );
 });
 
 test.each([
@@ -905,7 +914,9 @@ test("a block none of whose lines finds a row is told also where another block o
     (...said) => told.push(said),
   );
   expect(guessed.map(({ map }) => map.kind)).toEqual(["insulation"]);
-  expect(told).toEqual([["Own", 5, expect.stringMatching(/^panel or section "X77" has no row/)]]);
+  expect(inWords(told)).toEqual([
+    ["Own", 5, expect.stringMatching(/^panel or section "X77" has no row/)],
+  ]);
 });
 
 test.each([
@@ -918,9 +929,9 @@ test.each([
     ["H01", text, 31, 32, 33],
   ]);
   const { maps, tables } = read(snapshot);
-  expect(guessMaps(snapshot, lineup).map(({ block }) => block.columns[1]?.field.evidence)).toEqual(
-    count === 0 ? [] : ["part: its cells name no phase, and the titles beside it do"],
-  );
+  expect(
+    inWords(guessMaps(snapshot, lineup).map(({ block }) => block.columns[1]?.field.evidence)),
+  ).toEqual(count === 0 ? [] : ["part: its cells name no phase, and the titles beside it do"]);
   expect(maps.map(({ columns }) => columns?.Pole)).toEqual(count === 0 ? [] : [field]);
   expect(tables.flatMap(({ rows }) => rows)).toHaveLength(count);
 });

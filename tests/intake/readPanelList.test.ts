@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { readPanelList } from "../../src/intake/readPanelList";
+import { inWords } from "../support/inWords";
 
 test("a schedule with titles, in any order", () => {
   const { panels, problems } = readPanelList(
@@ -55,7 +56,7 @@ test("lines that are no panel are said with their number, and what would be righ
     "Panel,Type,Breaker,Rated A\n=H01,windmill,,\n=H02,feeder,oil,630\n=H03,feeder,vacuum,lots\n,feeder,,\n=H05,feeder,,",
   );
   expect(panels.map(({ designation }) => designation)).toEqual(["=H05"]);
-  expect(problems.map(({ line, message }) => `${line}: ${message}`)).toEqual([
+  expect(inWords(problems).map(({ line, message }) => `${line}: ${message}`)).toEqual([
     expect.stringMatching(/^2: Unknown type of panel "windmill"; use one of incomer, /),
     expect.stringMatching(/^3: Unknown breaker medium "oil"; use vacuum or SF6/),
     expect.stringMatching(/^4: rated current of the breaker: "lots" is not a reading/),
@@ -64,7 +65,7 @@ test("lines that are no panel are said with their number, and what would be righ
 });
 
 test("a list whose titles name no panel is refused", () => {
-  expect(readPanelList("Type\tSection\nfeeder\tBus A").problems).toEqual([
+  expect(inWords(readPanelList("Type\tSection\nfeeder\tBus A").problems)).toEqual([
     {
       line: 1,
       message:
@@ -143,7 +144,7 @@ test("a breaker whose medium is not said is no panel until it is", () => {
   const list = "Panel\tRating\nK1\t1200\nK2\t-";
   const read = readPanelList(list);
   expect(read.asksMedium).toBe(true);
-  expect(read.problems).toEqual([
+  expect(inWords(read.problems)).toEqual([
     { line: 2, message: expect.stringMatching(/^a breaker without its medium; write vacuum or/) },
   ]);
   expect(readPanelList(list, { medium: "vacuum" }).panels).toEqual([
@@ -162,7 +163,7 @@ test("the longer word for a type is meant, and two panels of one name are told a
     "Panel,Type\nK1,Transformer feeder TR1\nK2,Motorabgangsfeld\nK1,feeder",
   );
   expect(panels.map(({ type }) => type)).toEqual(["transformer feeder", "motor feeder"]);
-  expect(problems).toEqual([
+  expect(inWords(problems)).toEqual([
     { line: 4, message: expect.stringMatching(/^"K1" stands on line 2 as well/) },
   ]);
 });

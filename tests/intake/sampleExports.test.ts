@@ -6,6 +6,7 @@ import { evaluate } from "../../src/records/evaluate";
 import { keyIds, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
+import { english } from "../support/inWords";
 import { sampleLineup } from "../support/lineups";
 import { sampleBook, TODAY } from "../support/sampleIntake";
 import { RETEST, retestExport, sampleExports, sampleFile } from "../tools/sampleExports";
@@ -22,7 +23,7 @@ const taken = () => {
   }));
   const placements = names.map((name) => {
     const read = readExport(texts[name] ?? "", { name });
-    if (!read.ok) throw new Error(read.reason);
+    if (!read.ok) throw new Error(read.say(english));
     const placement = placeReadings(read.value, tables, {
       replace: false,
       instruments: lineup.instruments,
@@ -52,7 +53,7 @@ test("in the workbook that knows its lineup all of a sheet's lines are placed, w
     takeIn(book, [{ name, content: texts[name] ?? "" }], { replace: false }, TODAY);
   for (const name of ["harbour-4-earthing.csv", "harbour-22-mechanisms.csv"]) {
     const intake = take(name);
-    if (!intake.ok) throw new Error(intake.reason);
+    if (!intake.ok) throw new Error(intake.reason(english));
     expect(intake.taken[0]?.placement.unplaced).toEqual([]);
     const people = intake.cells.filter(({ column }) => column === "by").map(({ value }) => value);
     expect(people.length).toBeGreaterThan(5);
@@ -130,7 +131,7 @@ test("of the other record kinds every line is placed, and a handful of rows is f
 test("what is not placed is said, and what would overwrite is held back", () => {
   const { placements } = taken();
   const [insulation, contact, after] = placements.map(({ placement }) =>
-    placement.unplaced.map(({ source, reason }) => `${source.line}: ${reason}`),
+    placement.unplaced.map(({ source, reason }) => `${source.line}: ${reason(english)}`),
   );
   expect(insulation).toEqual([
     expect.stringMatching(/^30: line 31 gives other values for =H02 .* and is later/),

@@ -3,6 +3,7 @@ import { openBook, reopenBook } from "../../src/intake/openBook";
 import { takeBack } from "../../src/intake/takeBack";
 import { NO_ANSWERS, takeIn, withoutHeldBack, withResults } from "../../src/intake/takeIn";
 import { filledPlan } from "../support/fill";
+import { english, inWords } from "../support/inWords";
 import { longLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";
 
@@ -17,7 +18,7 @@ const file = (name: string, value: number, day: string) => ({
 });
 const done = (...args: Parameters<typeof takeIn>) => {
   const intake = takeIn(...args);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   return intake;
 };
 
@@ -51,7 +52,7 @@ describe("takeIn", () => {
   test("an export that cannot be read is named, and why", () => {
     const good = file("one.csv", 41, "2030-01-01");
     const bad = { name: "none.csv", content: "Colour,Weight\nred,12\n" };
-    expect(takeIn(opened(), [good, bad], NO_ANSWERS, TODAY)).toMatchObject({
+    expect(inWords(takeIn(opened(), [good, bad], NO_ANSWERS, TODAY))).toMatchObject({
       ok: false,
       source: { name: "none.csv" },
       reason: expect.stringMatching(/no row of titles/),

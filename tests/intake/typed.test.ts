@@ -8,6 +8,7 @@ import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { refill } from "../../src/sheets/refill";
 import { check } from "../support/checkBook";
+import { english } from "../support/inWords";
 import { longLineup } from "../support/lineups";
 import { type MemoryBook, memoryBook } from "../support/memoryBook";
 
@@ -95,7 +96,7 @@ test("intake then check equals check on typed readings", () => {
           name: "made.csv",
           decimal: ".",
         });
-        if (!exported.ok) throw new Error(exported.reason);
+        if (!exported.ok) throw new Error(exported.say(english));
         const tables = recordTables(taken.snapshot);
         const { placed, unplaced, conflicts } = placeReadings(exported.value, tables, {
           replace: false,

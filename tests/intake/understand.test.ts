@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { openBook } from "../../src/intake/openBook";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { planFor } from "../../src/sheets/plan";
+import { english, inWords } from "../support/inWords";
 import { sampleLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";
 
@@ -17,7 +18,7 @@ const book = openBook(memoryBook(planFor(sampleLineup())).snapshot);
 
 const taken = (name: string, content: string) => {
   const intake = takeIn(book, [{ name, content }], NO_ANSWERS, TODAY);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   return {
     cells: intake.cells,
     unplaced: intake.taken.flatMap(({ placement }) => placement.unplaced),
@@ -98,7 +99,9 @@ describe("what an export is, is known by all of it together", () => {
       "Panel;Breaker;Phase;R (µΩ);R2 (µΩ)\n=H02;Q0;L1;31.4;31.9\n=H02;Q0;L2;31.6;31.8\n";
     const { cells, unplaced } = taken("r.csv", content);
     expect(cells).toEqual([]);
-    expect(unplaced[0]?.reason).toContain('"R (µΩ)" and "R2 (µΩ)" could each be R µΩ of Contacts');
+    expect(inWords(unplaced[0]?.reason)).toContain(
+      '"R (µΩ)" and "R2 (µΩ)" could each be R µΩ of Contacts',
+    );
     const settled = takeIn(
       book,
       [{ name: "r.csv", content }],

@@ -15,6 +15,7 @@ import {
   historyWrites,
 } from "../../src/sheets/ours/historySheet";
 import type { TableSnapshot } from "../../src/sheets/snapshot";
+import { english, inWords } from "../support/inWords";
 import { longLineup } from "../support/lineups";
 
 const lineup = longLineup(2);
@@ -80,7 +81,7 @@ const exported = (readings: readonly Reading[]): string =>
 
 const takeIn = (book: Book, text: string, name: string): Book => {
   const read = readExport(text, { name });
-  if (!read.ok) throw new Error(read.reason);
+  if (!read.ok) throw new Error(read.say(english));
   const { placed, kept } = placeReadings(read.value, [tableOf(book)], { replace: true });
   const { writes, rows } = historyWrites(historyRows(kept, 46_400), historyTable(book));
   return {
@@ -183,7 +184,7 @@ test("a cell that was changed since is not taken back, and that is said", () => 
   const rows = taken.rows.map((row, at) => (at === 0 ? { ...row, reading: 26 } : row));
   const { cells, refused } = undoIntake(taken.last as LastIntake, [tableOf({ ...taken, rows })]);
   expect(cells.map(({ column }) => column).sort()).toEqual(["date", "origin"]);
-  expect(refused.map(({ reason }) => reason)).toEqual([
+  expect(inWords(refused).map(({ reason }) => reason)).toEqual([
     '=K0001 · Breaker Q0 · L1, "R µΩ": holds 26 now, the intake had written 25',
   ]);
 });
@@ -194,6 +195,8 @@ test("a record that moved is found by its keys; one that is gone is said", () =>
   const moved = undoIntake(last, [tableOf({ ...taken, rows: [...taken.rows].reverse() })]);
   expect(moved.cells.map(({ row }) => row)).toEqual(last.cells.map(() => taken.rows.length - 1));
   expect(
-    undoIntake(last, [tableOf({ ...taken, rows: taken.rows.slice(1) })]).refused[0]?.reason,
+    inWords(
+      undoIntake(last, [tableOf({ ...taken, rows: taken.rows.slice(1) })]).refused[0]?.reason,
+    ),
   ).toBe("=K0001 · Breaker Q0 · L1: the record is no longer one row of its table");
 });

@@ -2,13 +2,14 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { USUAL_POINTS } from "../../src/lineup/settings";
 import { readLineup } from "../../src/records/readLineup";
+import { english } from "../support/inWords";
 import { SAMPLE } from "../support/lineups";
 
 const read = (settings: object) =>
   readLineup(JSON.stringify({ ...JSON.parse(readFileSync(SAMPLE, "utf8")), ...settings }));
 const errors = (settings: object) => {
   const found = read(settings);
-  return found.ok ? [] : found.errors.map(({ path, message }) => `${path}: ${message}`);
+  return found.ok ? [] : found.errors.map(({ path, message }) => `${path}: ${message(english)}`);
 };
 
 const GAS = { kind: "gas", reason: "seen to by its maker" };

@@ -16,6 +16,7 @@ import type { Fault, StandInHost } from "../../src/standin/host";
 import { standIn } from "../../src/standin/host";
 import { builtExcel, copied, inExcel } from "../excel/excelSupport";
 import { filledPlan } from "../support/fill";
+import { english } from "../support/inWords";
 import { CONTACTS_ALONE, longLineup } from "../support/lineups";
 import { standInHost, WATCH } from "./standInHost";
 
@@ -47,7 +48,7 @@ const read = async (host: StandInHost): Promise<RecordBook> =>
   openBook(await standInHost(host).read(WATCH));
 const intakeOf = (known: RecordBook, { name, text }: typeof A) => {
   const intake = takeIn(known, [{ name, content: text }], { replace: true }, TODAY);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   return intake;
 };
 /** Brings an export in as it is to come into what is known of the workbook. */

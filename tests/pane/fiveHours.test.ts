@@ -18,6 +18,7 @@ import { markFile } from "../../src/xlsx/writeMarks";
 import { builtExcel, inExcel, placed } from "../excel/excelSupport";
 import { reportOf } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
+import { english } from "../support/inWords";
 import { longLineup } from "../support/lineups";
 import { standInHost, WATCH } from "./standInHost";
 
@@ -169,7 +170,7 @@ async function life(way: Way) {
   if (!table) throw new Error("no contacts");
   const repair = { cause: "Film", done: "Cleaned", by: "A. N. Other", day: 46_341 };
   const reopened = reopenRecord(book, table, at, { ...repair, work: "Other" }, TODAY);
-  if (!reopened.ok) throw new Error(reopened.reason);
+  if (!reopened.ok) throw new Error(reopened.say(english));
   await way.reopen(reopened.value);
   const repaired = await hour(way);
   // The retest is of the day after the repair, and so is what follows.

@@ -13,7 +13,7 @@ import { filledPlan, SOUND } from "../support/fill";
 import { equipped, longLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";
 
-const { plot } = messagesFor("en");
+const messages = messagesFor("en");
 const checked = check(memoryBook(filledPlan(equipped(longLineup(4)), 5, SOUND)).snapshot, 46_400);
 if (!checked.ok) throw new Error(checked.reason);
 const table = (id: string) => {
@@ -23,7 +23,7 @@ const table = (id: string) => {
 };
 
 test("insulation: phases before and after, with the limit, on a logarithmic axis", () => {
-  const [own, across] = picturesOf(table("insulation"), 0, plot);
+  const [own, across] = picturesOf(table("insulation"), 0, messages);
   expect(own?.upward.log).toBe(true);
   expect(own?.series.map(({ name, shape }) => `${name} ${shape}`)).toEqual([
     "before points",
@@ -37,14 +37,14 @@ test("insulation: phases before and after, with the limit, on a logarithmic axis
 });
 
 test("contact resistance: the breaker's poles, then across the lineup", () => {
-  const [own, across] = picturesOf(table("contact"), 0, plot);
+  const [own, across] = picturesOf(table("contact"), 0, messages);
   expect(own?.names).toEqual(["L1", "L2", "L3"]);
   expect(across?.title).toContain("across the lineup");
   expect(across?.names?.length).toBe(4 * 3);
 });
 
 test("excitation: the curve with its knee; insulation over time: the curve", () => {
-  const [curve] = picturesOf(table("excitation"), 0, plot);
+  const [curve] = picturesOf(table("excitation"), 0, messages);
   expect(curve?.along).toEqual({ header: "Exciting current, A", log: true });
   expect(curve?.series.map(({ points }) => points.length)).toEqual([10, 2]);
   const knee = Number(table("excitation").judged[0]?.knee);
@@ -52,7 +52,7 @@ test("excitation: the curve with its knee; insulation over time: the curve", () 
 });
 
 test("before and after are joined name by name", () => {
-  const [own] = picturesOf(table("insulation"), 0, plot);
+  const [own] = picturesOf(table("insulation"), 0, messages);
   const joins = own?.series.find(({ shape }) => shape === "joins")?.points ?? [];
   expect(joins.length).toBe(3 * (own?.names?.length ?? 0));
   for (let at = 0; at < joins.length; at += 3) {
@@ -63,7 +63,7 @@ test("before and after are joined name by name", () => {
 
 test("every reading of a picture knows its row", () => {
   const contact = table("contact");
-  const [own, across] = picturesOf(contact, 4, plot);
+  const [own, across] = picturesOf(contact, 4, messages);
   for (const picture of [own, across])
     for (const point of picture?.series[0]?.points ?? []) {
       const row = contact.judged[point?.[2] ?? -1];
@@ -74,7 +74,7 @@ test("every reading of a picture knows its row", () => {
 
 test("operating times: the poles within the maker's window, then how far apart they lie", () => {
   const timing = table("timing");
-  const [poles, spread] = picturesOf(timing, 0, plot);
+  const [poles, spread] = picturesOf(timing, 0, messages);
   expect(poles?.names).toEqual(["L1", "L2", "L3"]);
   expect(poles?.series[0]?.points.map((point) => point?.[1])).toEqual(
     ["l1", "l2", "l3"].map((id) => timing.judged[0]?.[id]),
@@ -95,7 +95,7 @@ test("a curve measured up and down is two sweeps, each with its points", () => {
     ...Object.fromEntries(volts.map((volt, at) => [`v${at + 1}`, volt])),
     knee: null,
   };
-  const [curve] = picturesOf({ ...excitation, judged: [turned] }, 0, plot);
+  const [curve] = picturesOf({ ...excitation, judged: [turned] }, 0, messages);
   expect(curve?.series.map(({ name, points }) => `${name} ${points.length}`)).toEqual([
     "Rising voltage 6",
     "Falling voltage 5",
@@ -117,7 +117,7 @@ const number = (value: number) => String(value);
 test.each(["insulation", "contact", "timing", "excitation"])(
   "%s: every name and title of its pictures stands whole at 320 px",
   (kind) => {
-    for (const picture of picturesOf(table(kind), 0, plot)) {
+    for (const picture of picturesOf(table(kind), 0, messages)) {
       const look = { width: 280, ink: "#000", number };
       const { width, height } = pictureLayout(picture, look);
       const chart = echarts.init(null, null, { renderer: "svg", ssr: true, width, height });
@@ -151,7 +151,7 @@ test.each(["insulation", "contact", "timing", "excitation"])(
 );
 
 test("a saved picture has its title and stands on white", () => {
-  const [own] = picturesOf(table("contact"), 0, plot);
+  const [own] = picturesOf(table("contact"), 0, messages);
   if (!own) throw new Error("no picture");
   const svg = pictureSvg(own, number);
   expect(svg).toContain(`>${own.title}<`);
@@ -164,5 +164,5 @@ test("a row without readings has no picture", () => {
   if (!blank.ok) throw new Error();
   for (const one of blank.report.context.tables)
     for (const at of one.rows.keys())
-      expect(picturesOf(one, at, plot).filter(({ series }) => series.length > 1)).toEqual([]);
+      expect(picturesOf(one, at, messages).filter(({ series }) => series.length > 1)).toEqual([]);
 });

@@ -12,6 +12,7 @@ import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { builtExcel } from "../excel/excelSupport";
 import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
+import { english } from "../support/inWords";
 import { CONTACTS_ALONE, longLineup } from "../support/lineups";
 import { standInHost, WATCH } from "./standInHost";
 
@@ -42,7 +43,7 @@ function reopened(book: RecordBook) {
   const row = table?.rows.findIndex(({ reading }) => reading === 914) ?? -1;
   if (!table || row < 0) throw new Error("no failed reading");
   const found = reopenRecord(book, table, row, SAID, TODAY);
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(found.say(english));
   return { ...found.value, row, key: rowKey(table.rows[row] ?? {}, keyIds(table.kind)) };
 }
 

@@ -8,6 +8,7 @@ import {
 } from "../../src/pane/readings/typedCells";
 import { planFor } from "../../src/sheets/plan";
 import { check } from "../support/checkBook";
+import { english } from "../support/inWords";
 import { longLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";
 
@@ -51,7 +52,7 @@ describe("what is typed for a row", () => {
 
   test("is taken in the column's unit, with a unit of its own, or as a bound", () => {
     const value = (text: string, decimal: "." | "," = ".") =>
-      typedCells(table, 0, columns, { reading: text }, decimal).cells[0]?.value;
+      typedCells(table, 0, columns, { reading: text }, decimal, english).cells[0]?.value;
     expect(value("9000")).toBe(9000);
     expect(value("5.2 GΩ")).toBe(5200);
     expect(value("5,2 GΩ", ",")).toBe(5200);
@@ -65,6 +66,7 @@ describe("what is typed for a row", () => {
       columns,
       { reading: "good", temperature: "20" },
       ".",
+      english,
     );
     expect(Object.keys(wrong)).toEqual(["reading"]);
     expect(wrong.reason ?? wrong.reading).toMatch(/good/);
@@ -72,7 +74,7 @@ describe("what is typed for a row", () => {
   });
 
   test("is written only where the cell was blank", () => {
-    const { cells } = typedCells(table, 0, columns, { reading: "9000" }, ".");
+    const { cells } = typedCells(table, 0, columns, { reading: "9000" }, ".", english);
     expect(cells.every(({ old }) => old === null)).toBe(true);
     const filled = insulation([[0, "R 1 min MΩ", 1]]).table;
     expect(entriesToFill(filled, 0, LINEUP).map(({ id }) => id)).not.toContain("reading");

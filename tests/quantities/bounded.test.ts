@@ -3,11 +3,12 @@ import { describe, expect, it } from "vitest";
 import { bounded, readBounded } from "../../src/quantities/bounded";
 import { readPlain } from "../../src/quantities/readPlain";
 import { judge, SENSES } from "../../src/standards/judge";
+import { english } from "../support/inWords";
 
 const sides = ["above", "below"] as const;
 const read = (cell: unknown) => {
   const found = readBounded(cell);
-  if (!found.ok) throw new Error(found.reason);
+  if (!found.ok) throw new Error(found.say(english));
   return found.value;
 };
 

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { runs } from "../../src/quantities/runs";
+import { english } from "../support/inWords";
 
 test.each([
   [[], ""],
@@ -12,5 +13,5 @@ test.each([
     "0, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22 and 8 others",
   ],
 ])("%o", (numbers, words) => {
-  expect(runs(numbers)).toBe(words);
+  expect(runs(numbers, english)).toBe(words);
 });

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { readLineup } from "../../src/records/readLineup";
 import { repeatedKeys } from "../../src/records/repeatedKeys";
+import { inWords } from "../support/inWords";
 import { SAMPLE } from "../support/lineups";
 
 const text = readFileSync(SAMPLE, "utf8");
@@ -10,7 +11,7 @@ const named = (designation: string) => {
   lineup.panels[0].designation = designation;
   return readLineup(JSON.stringify(lineup));
 };
-const errors = (read: ReturnType<typeof readLineup>) => (read.ok ? [] : read.errors);
+const errors = (read: ReturnType<typeof readLineup>) => (read.ok ? [] : inWords(read.errors));
 
 test.each([
   ["an escape sequence", "K1\u001b[2J", /holds characters that are not seen/],

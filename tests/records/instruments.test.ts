@@ -5,6 +5,7 @@ import { KINDS } from "../../src/records/kinds";
 import { insulation } from "../../src/records/kinds/insulation";
 import { checkLineup } from "../../src/records/readLineup";
 import { tableReference } from "../../src/sheets/formula";
+import { english } from "../support/inWords";
 import { equipped, longLineup } from "../support/lineups";
 import { rowOf } from "../support/rowOf";
 
@@ -66,7 +67,9 @@ test.each([
   const found = checkLineup({ ...lineup, instruments: [{ id: "A", kind: "B", ranges: [range] }] });
   expect(found.ok).toBe(false);
   if (!found.ok)
-    expect(found.errors.map(({ path, message }) => `${path}: ${message}`).join()).toMatch(reason);
+    expect(found.errors.map(({ path, message }) => `${path}: ${message(english)}`).join()).toMatch(
+      reason,
+    );
 });
 
 // Microsoft, "Excel specifications and limits": a formula holds at most 8,192 characters.

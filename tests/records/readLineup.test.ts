@@ -1,12 +1,13 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { readLineup } from "../../src/records/readLineup";
+import { english } from "../support/inWords";
 import { SAMPLE } from "../support/lineups";
 
 const sample = () => JSON.parse(readFileSync(SAMPLE, "utf8"));
 const errorsOf = (json: unknown) => {
   const read = readLineup(typeof json === "string" ? json : JSON.stringify(json));
-  return read.ok ? [] : read.errors.map(({ path, message }) => `${path}: ${message}`);
+  return read.ok ? [] : read.errors.map(({ path, message }) => `${path}: ${message(english)}`);
 };
 
 test("the invented lineup is sound, and says that it is invented", () => {

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { type CableWave, cableTests, cableVoltages } from "../../src/standards/cableTest";
 import type { Chosen } from "../../src/standards/editions";
+import { english } from "../support/inWords";
 
 const kV = (ratedkV: number, chosen: Chosen, wave: CableWave, u0kV?: number) => {
   const found = cableTests({ ratedkV, u0kV }, wave, chosen);
@@ -33,7 +34,7 @@ it("goes by the cable's own U0 where it is known", () => {
 
 it("asks for U0 where no table has it", () => {
   const found = cableVoltages({ ratedkV: 13.8 });
-  expect(!found.ok && found.reason).toContain("u0kV");
+  expect(!found.ok && found.say(english)).toContain("u0kV");
 });
 
 it("the edition of 2005 has no test at very low frequency", () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { ctLimit } from "../../src/standards/ctLimit";
 import { type CtClassName, ctClasses } from "../../src/standards/transformerClasses";
 import { vtLimit } from "../../src/standards/vtLimit";
+import { english } from "../support/inWords";
 
 const figure = (found: ReturnType<typeof ctLimit>) => (found.ok ? found.value.value : found.kind);
 
@@ -58,7 +59,7 @@ describe("ctLimit", () => {
   it("lists its classes where one does not exist", () => {
     const found = ctLimit("0.7" as "0.5", 100);
     expect(found).toMatchObject({ ok: false, kind: "wrong" });
-    expect(!found.ok && found.reason).toContain("0.2S");
+    expect(!found.ok && found.say(english)).toContain("0.2S");
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { insulationMinimum } from "../../src/standards/insulationMinimum";
 import { insulationTestVoltage } from "../../src/standards/insulationTestVoltage";
+import { english } from "../support/inWords";
 
 // ANSI/NETA table 100.1 in MTS-2015, MTS-2019 and ATS-2025 (read): rated V, test V DC, MΩ.
 const TABLE: [number, number, number][] = [
@@ -70,7 +71,7 @@ describe("IEC", () => {
   it("gives no minimum, and says what to do", () => {
     const found = insulationMinimum(12, { basis: "IEC" });
     expect(found).toMatchObject({ ok: false, kind: "none" });
-    expect(!found.ok && found.reason).toContain("project criterion");
+    expect(!found.ok && found.say(english)).toContain("project criterion");
   });
 
   // practice: 5 kV DC on medium-voltage buses; 500 V or 1000 V on low voltage.

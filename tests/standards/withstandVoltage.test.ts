@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { seriesI, seriesII } from "../../src/standards/iec62271-1.2017";
 import { CLASS_NAMES, factory } from "../../src/standards/ieeeC37.20.2.2015";
 import { type WithstandTest, withstandVoltage } from "../../src/standards/withstandVoltage";
+import { english } from "../support/inWords";
 
 const usual: WithstandTest = { basis: "IEC", place: "factory", wave: "AC", part: "main" };
 const find = (rated: number, change: Partial<WithstandTest> = {}) =>
@@ -48,8 +49,8 @@ describe("IEC", () => {
 
   it("names both neighbours and what to do", () => {
     const found = find(13.8);
-    expect(!found.ok && found.reason).toContain("nearest: 12 kV and 17.5 kV");
-    expect(!found.ok && found.reason).toContain("plate");
+    expect(!found.ok && found.say(english)).toContain("nearest: 12 kV and 17.5 kV");
+    expect(!found.ok && found.say(english)).toContain("plate");
   });
 
   // Series II: the levels of ANSI C37.20 in a handbook (read there): 4.76 kV 19, 15 kV 36, 27 kV 60, 38 kV 80.

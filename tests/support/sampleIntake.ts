@@ -4,6 +4,7 @@ import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { readLineup } from "../../src/records/readLineup";
 import { planFor } from "../../src/sheets/plan";
 import type { RecordBook } from "../../src/sheets/recordBook";
+import { english } from "./inWords";
 import { memoryBook } from "./memoryBook";
 
 /** 24 November 2026. */
@@ -21,7 +22,7 @@ export const placedInto =
   (book: RecordBook) =>
   (name: string, lines: readonly string[]): string[] => {
     const intake = takeIn(book, [{ name, content: `${lines.join("\n")}\n` }], NO_ANSWERS, TODAY);
-    if (!intake.ok) throw new Error(intake.reason);
+    if (!intake.ok) throw new Error(intake.reason(english));
     return intake.cells
       .filter(({ column }) => !["origin", "date", "by", "instrument"].includes(column))
       .map(({ table, row, column, value }) => {

@@ -9,6 +9,7 @@ import type { Lineup } from "../../src/lineup/lineup";
 import { readLineup } from "../../src/records/readLineup";
 import { planFor } from "../../src/sheets/plan";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
+import { english } from "../support/inWords";
 import { HARBOUR, sampleExports } from "./sampleExports";
 import { foreignBooks } from "./samples/foreignBooks";
 import { mesaPlan } from "./samples/mesaEntries";
@@ -36,7 +37,7 @@ async function withExports(built: Uint8Array, names: readonly string[]): Promise
   }));
   const records = openBook(await readBook(built));
   const intake = takeIn(records, sources, { replace: false }, TAKEN_IN);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   const changes = [...withResults(records, intake.cells), ...(intake.before.change ?? [])];
   return writeCells(built, changes, intake.before);
 }

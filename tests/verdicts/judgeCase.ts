@@ -4,6 +4,7 @@ import { type CellValue, type RecordKind, type Row, verdictOf } from "../../src/
 import { KINDS } from "../../src/records/kinds";
 import { checkLineup } from "../../src/records/readLineup";
 import { rowsOf } from "../../src/records/rowsOf";
+import { english } from "../support/inWords";
 
 /** Cells of a row by column id, as a person types them; days as ISO dates. */
 type Typed = Readonly<Record<string, CellValue>>;
@@ -43,7 +44,9 @@ export function judgeCase({
 }: VerdictCase): Judgement {
   const lineup = checkLineup(json);
   if (!lineup.ok)
-    return { got: lineup.errors.map(({ path, message }) => `${path} ${message}`).join("; ") };
+    return {
+      got: lineup.errors.map(({ path, message }) => `${path} ${message(english)}`).join("; "),
+    };
   const kind = KINDS.find((one) => one.id === id);
   if (!kind) return { got: `no record kind ${id}` };
   const typed = [{ key, entries }, ...(others.beside ?? []), ...(others.neighbours ?? [])];

@@ -3,6 +3,7 @@ import { openXlsx, readXlsx, saveXlsx, writeXlsx } from "hucre/xlsx";
 import { expect, test } from "vitest";
 import { pageOf } from "../../src/look/page";
 import { FURTHER_KINDS, KINDS } from "../../src/records/kinds";
+import { storedKindWords } from "../../src/records/kindWords";
 import { rowsOf } from "../../src/records/rowsOf";
 import { planFor } from "../../src/sheets/plan";
 import { recordTables } from "../../src/sheets/recordTable";
@@ -49,7 +50,7 @@ test("record sheets: cautions at the head, frozen header, landscape, repeated he
   for (const kind of KINDS) {
     const sheet = workbook.sheets.find(({ name }) => name === kind.sheet);
     const { across, repeated } = pageOf(kind.columns);
-    expect(String(sheet?.rows[2]?.[repeated])).toContain(kind.cautions[0]);
+    expect(String(sheet?.rows[2]?.[repeated])).toContain(storedKindWords(kind.id).cautions[0]);
     expect(sheet?.freezePane?.rows).toBe(4);
     expect(sheet?.pageSetup?.orientation).toBe("landscape");
     expect(sheet?.pageSetup).toMatchObject({ printTitlesRow: "$4:$4", fitToWidth: across });

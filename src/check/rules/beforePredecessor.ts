@@ -2,6 +2,7 @@ import { serialDay } from "../../quantities/dates";
 import { groupedBy } from "../../quantities/groupedBy";
 import type { Before, RecordKind, Row } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { type Context, dayOf, overKinds, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { oncePerEntry } from "../oncePerEntry";
@@ -59,7 +60,7 @@ function earlierThan(kind: RecordKind, before: Before, context: Context): Findin
         message: text.message(
           rowName(table, row),
           serialDay(day),
-          titleOf(before.kind),
+          kindWords(context.text, before.kind).title,
           serialDay(first),
         ),
         found: serialDay(day),
@@ -74,9 +75,6 @@ const objectOf = ({ object }: Row): string => String(object);
 /** A day without an hour is before another day alone. */
 const isBefore = (day: number, first: number): boolean =>
   Number.isInteger(day) ? day < Math.floor(first) : day < first;
-
-const titleOf = (id: string): string =>
-  KINDS.find((kind: RecordKind) => kind.id === id)?.title ?? id;
 
 /** The latest day of the records of the kind before, by what they are of. */
 function latestOf(

@@ -3,6 +3,7 @@ import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeRows } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
+import { kindWords } from "../../records/kindWords";
 import {
   type Context,
   dayOf,
@@ -78,7 +79,7 @@ function ofRow(
     message: context.text.rules["checked-late"].message(
       rowName(table, row),
       serialDay(day),
-      first.title,
+      kindWords(context.text, first.kind).title,
       serialDay(first.day),
     ),
     found: serialDay(day),
@@ -87,7 +88,8 @@ function ofRow(
 
 /** The first test on a panel: its record, and its day. */
 interface Test {
-  readonly title: string;
+  /** Id of its record kind. */
+  readonly kind: string;
   readonly day: number;
 }
 
@@ -110,5 +112,5 @@ const testsIn = ({ kind, at, judged, aside }: JudgedTable): (Test & { object: st
         // A day that stands once may be a slip, of which others tell.
         return next === undefined || day === undefined || verdictOf(test) === "Missing"
           ? []
-          : [{ title: kind.title, day: Math.floor(day), object: String(test.object ?? LINEUP) }];
+          : [{ kind: kind.id, day: Math.floor(day), object: String(test.object ?? LINEUP) }];
       });

@@ -4,6 +4,7 @@ import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeRows } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { type Row, type Step, verdictOf } from "../../records/kind";
+import { kindWords, storedKindWords } from "../../records/kindWords";
 import {
   type Context,
   dayOf,
@@ -105,15 +106,18 @@ function workOf(point: Row, context: Context): Work | undefined {
   if (step === undefined || (point.point !== "W" && point.point !== "H")) return undefined;
   const kinds = recordedBy(step, activity, context);
   const done = panelsOf(context.lineup, String(point.object ?? LINEUP)).flatMap((panel) =>
-    kinds.flatMap(({ title, panels }) => {
+    kinds.flatMap(({ kind, panels }) => {
       const its = panels.get(panel);
-      return its ? [{ title, ...its }] : [];
+      return its ? [{ kind, ...its }] : [];
     }),
   );
   const first = done.reduce<number | undefined>((one, work) => earlier(one, work.first), undefined);
   const days = new Set(done.flatMap((work) => [...work.days]));
   return {
-    title: done.find((work) => work.first === first)?.title ?? kinds[0]?.title ?? step,
+    title: kindWords(
+      context.text,
+      done.find((work) => work.first === first)?.kind ?? kinds[0]?.kind ?? step,
+    ).title,
     first,
     days: TESTS.has(step) ? days : new Set(),
     by: [...new Set(done.flatMap(({ by }) => [...by]))],
@@ -124,7 +128,9 @@ function workOf(point: Row, context: Context): Work | undefined {
 function recordedBy(step: Step, activity: string, context: Context): readonly Recorded[] {
   const all = workIn(context).get(step) ?? [];
   const words = wordsOf(activity);
-  const named = all.filter(({ title }) => wordsOf(title).some((word) => words.includes(word)));
+  const named = all.filter(({ kind }) =>
+    wordsOf(storedKindWords(kind).title).some((word) => words.includes(word)),
+  );
   return named.length > 0 ? named : all;
 }
 
@@ -137,7 +143,8 @@ const wordsOf = (title: string): string[] =>
 
 /** What was recorded of one kind, by panel. */
 interface Recorded {
-  readonly title: string;
+  /** Id of the record kind. */
+  readonly kind: string;
   readonly panels: Map<string, Done>;
 }
 
@@ -152,10 +159,10 @@ interface Done {
 const workIn = memoizeFor(({ tables, lineup }: Context) => {
   const steps = new Map<Step, Recorded[]>();
   for (const table of tables) {
-    const { step, title } = table.kind;
+    const { step, id: kind } = table.kind;
     if (step === undefined) continue;
     const panels = new Map<string, Done>();
-    steps.set(step, [...(steps.get(step) ?? []), { title, panels }]);
+    steps.set(step, [...(steps.get(step) ?? []), { kind, panels }]);
     for (const row of recordsOf(table))
       for (const panel of panelsOf(lineup, String(row.object ?? LINEUP))) note(panels, panel, row);
   }

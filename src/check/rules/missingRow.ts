@@ -1,5 +1,6 @@
 import { keyIds, type Row, rowKey } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { rowsOf } from "../../records/rowsOf";
 import { a1 } from "../../sheets/address";
 import { everyKind, type Rule } from "../context";
@@ -24,7 +25,7 @@ export const missingRow: Rule = {
             record: kind.id,
             sheet: kind.sheet,
             address: "A1",
-            message: text.noTable(kind.title),
+            message: text.noTable(kindWords(context.text, kind.id).title),
           }));
       const ids = keyIds(kind);
       // Without a key column rows cannot be told apart; the missing column is said by its own rule.

@@ -4,6 +4,7 @@ import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { type Step, verdictOf } from "../../records/kind";
+import { kindWords } from "../../records/kindWords";
 import {
   type Context,
   dayOf,
@@ -110,7 +111,8 @@ function ofPair(first: readonly Dated[], then: readonly Dated[], context: Contex
   const late = rowsWrong(first, earliest, (day, other) => day > other);
   const early = rowsWrong(then, latest, (day, other) => day < other);
   const says = context.text.rules["out-of-order"];
-  const title = (some: readonly Dated[]) => some[0]?.table.kind.title ?? "";
+  const title = (some: readonly Dated[]) =>
+    kindWords(context.text, some[0]?.table.kind.id ?? "").title;
   const isLate =
     late.length === early.length ? strays(late) >= strays(early) : late.length < early.length;
   return isLate

@@ -3,6 +3,7 @@ import { serialDay } from "../../quantities/dates";
 import { forAlike } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { isBlank, type RecordKind, verdictOf } from "../../records/kind";
+import { kindWords } from "../../records/kindWords";
 import { exactly } from "../../records/quantity";
 import {
   type Context,
@@ -215,7 +216,7 @@ function findingsOf(group: readonly Uncovered[], { text }: Context): Finding[] {
           rowName(before.table, before.row),
           serialDay(before.until - 1),
           [...new Set(group.map(({ day }) => serialDay(day)))].sort(),
-          tables.map(({ kind }) => kind.title),
+          tables.map(({ kind }) => kindWords(text, kind.id).title),
         ),
         found: serialDay(before.until - 1),
       },

@@ -1,6 +1,7 @@
 import { LINEUP } from "../../records/columns/common";
 import { type RecordKind, verdictOf } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 
@@ -96,13 +97,13 @@ const isDone = ({ judged }: JudgedTable, row: number): boolean =>
   verdictOf(judged[row] ?? {}) !== "Not required";
 
 /** The title of a kind of which a panel has rows and none is filled. */
-function openOf({ tables }: Context, kind: string, object: string): string[] {
+function openOf({ tables, text }: Context, kind: string, object: string): string[] {
   return tables
     .filter((table) => table.kind.id === kind)
-    .flatMap(({ judged, aside, kind: { title } }) => {
+    .flatMap(({ judged, aside }) => {
       const own = judged.filter((row, at) => row.object === object && !aside.has(at));
       const isOpen = own.length > 0 && own.every((row) => verdictOf(row) === "Missing");
-      return isOpen ? [title] : [];
+      return isOpen ? [kindWords(text, kind).title] : [];
     });
 }
 

@@ -1,6 +1,7 @@
 import { bare } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
+import { kindWords } from "../../records/kindWords";
 import { repairsOf } from "../../sheets/ours/repairSheet";
 import {
   type Context,
@@ -61,7 +62,7 @@ function untold(
         message: context.text.rules["work-untold"].message(
           rowName(table, row),
           remark.trim().slice(0, 160),
-          earlier.title,
+          kindWords(context.text, earlier.kind).title,
           serialDay(earlier.day),
         ),
         found: remark.trim().slice(0, 80),
@@ -80,15 +81,14 @@ const repairedPanels = ({ snapshot, lineup }: Context): ReadonlySet<string> =>
 
 /** The last test of some panels before a day, of the kinds that work can make void. */
 function testedBefore({ tables, lineup }: Context, panels: ReadonlySet<string>, before: number) {
-  let last: { readonly title: string; readonly day: number } | undefined;
+  let last: { readonly kind: string; readonly day: number } | undefined;
   const isOfThese = ({ object }: Row) =>
     panelsOf(lineup, String(object)).some((panel) => panels.has(panel));
   for (const { kind, rows, at } of tables)
     if (kind.voidBy && at.has("instrument"))
       for (const row of rows) {
         const day = Math.floor(dayOf(row.date) ?? Number.NaN);
-        if (day < before && day > (last?.day ?? 0) && isOfThese(row))
-          last = { title: kind.title, day };
+        if (day < before && day > (last?.day ?? 0) && isOfThese(row)) last = { kind: kind.id, day };
       }
   return last;
 }

@@ -42,12 +42,14 @@ interface Options {
 
 const [LEAST_RATED, MOST_RATED] = RATED_RANGE;
 
-const readRated = (written: string): number => {
-  const rated = Number(written);
-  if (!(rated >= LEAST_RATED && rated <= MOST_RATED))
-    throw new InvalidArgumentError(`use kilovolts from ${LEAST_RATED} to ${MOST_RATED}.`);
-  return rated;
-};
+const readRated =
+  ({ forms }: CommandText) =>
+  (written: string): number => {
+    const rated = Number(written);
+    if (!(rated >= LEAST_RATED && rated <= MOST_RATED))
+      throw new InvalidArgumentError(forms.rated(LEAST_RATED, MOST_RATED));
+    return rated;
+  };
 
 /** @param done told of the exit code */
 export const checkCommand = (text: CommandText, done: (code: number) => void): Command => {
@@ -66,7 +68,7 @@ export const checkCommand = (text: CommandText, done: (code: number) => void): C
     .option("--add-columns <out.xlsx>", options.addColumns)
     .option("--remove-columns <out.xlsx>", options.removeColumns);
   for (const option of [
-    new Option("--rated <kV>", options.rated).argParser(readRated),
+    new Option("--rated <kV>", options.rated).argParser(readRated(text)),
     new Option("--basis <basis>", options.basis).choices(BASES),
     mapOption(text),
     lineupOption(text),

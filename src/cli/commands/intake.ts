@@ -35,7 +35,7 @@ export const intakeCommand = (text: CommandText): Command => {
     .requiredOption("-o, --out <out.xlsx>", text.options.bookOut)
     .option("--replace", text.options.replace, false)
     .option("--undo", text.options.undo, false)
-    .option("--set <field=value>", text.options.set, withConstant, {})
+    .option("--set <field=value>", text.options.set, withConstant(text), {})
     .option("--remember <name>", text.options.remember);
   for (const option of [
     overwriteOption(text),
@@ -51,14 +51,13 @@ export const intakeCommand = (text: CommandText): Command => {
 };
 
 /** `stage=before`, once for each field that holds for all lines. */
-const withConstant = (said: string, before: SaidConstants): SaidConstants => {
-  const at = said.indexOf("=");
-  if (at < 1)
-    throw new InvalidArgumentError(
-      'write the field, an equals sign and the value, such as --set stage=before or --set "part=Breaker Q0".',
-    );
-  return { ...before, [said.slice(0, at).trim()]: said.slice(at + 1).trim() };
-};
+const withConstant =
+  ({ forms }: CommandText) =>
+  (said: string, before: SaidConstants): SaidConstants => {
+    const at = said.indexOf("=");
+    if (at < 1) throw new InvalidArgumentError(forms.constant);
+    return { ...before, [said.slice(0, at).trim()]: said.slice(at + 1).trim() };
+  };
 
 /** How the exports are read, where it cannot be told. */
 const readingOptions = ({ options }: CommandText) => [
@@ -76,11 +75,11 @@ async function run(
   { out, undo, overwrite, ...options }: Options,
 ): Promise<void> {
   refuseOverwriting([out], filesRead([book, ...exports], options), overwrite);
-  if (undo) print(await undoBook(book, out, text.intake, options));
+  if (undo) print(await undoBook(book, out, text, options));
   else if (exports.length === 0) throw new UsageError(({ noExport }) => noExport);
   else {
     const taken = await intakeBook(book, exports, out, options);
-    for (const one of taken) print(takenWords(one, text.intake));
+    for (const one of taken) print(takenWords(one, text));
   }
   print(text.wrote(out));
 }

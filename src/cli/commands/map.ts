@@ -24,6 +24,6 @@ export const mapCommand = (text: CommandText): Command => {
     command.addOption(option);
   return command.action(async (book: string, { out, overwrite, ...options }: Options) => {
     refuseOverwriting([out], filesRead([book], options), overwrite);
-    print(guessedWords(await guessBook(book, out, options), out, text.map));
+    print(guessedWords(await guessBook(book, out, options), out, text));
   });
 };

@@ -37,7 +37,7 @@ export const newCommand = (text: CommandText): Command =>
             say,
             isPatient: process.stdin.isTTY === true,
           },
-          text.new,
+          text,
           listed,
         );
         writeWhole(out, `${JSON.stringify(lineup, null, 2)}\n`);

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { Column, RecordKind } from "../../records/kind";
@@ -20,7 +22,7 @@ interface Taken {
 }
 
 /** Is told why a cell of a line, or its comment, cannot be taken. */
-type SayCell = (reason: string) => void;
+type SayCell = (reason: Said<Told>) => void;
 
 /** Makes the reader of a line's cells; it gives undefined for a line whose reading itself cannot be taken. */
 export const cellReader = (table: ExportTable, options: ArrivalOptions) => {
@@ -32,7 +34,7 @@ export const cellReader = (table: ExportTable, options: ArrivalOptions) => {
     for (const taken of planOf(line, found.table)) {
       const cell = readTaken(taken, line.parts, found);
       if (!cell.ok) {
-        say(refusalOf(taken, cell.reason));
+        say(refusalOf(taken, cell.say));
         if (taken.column.need === "reading") return undefined;
         continue;
       }
@@ -43,8 +45,8 @@ export const cellReader = (table: ExportTable, options: ArrivalOptions) => {
   };
 };
 
-const refusalOf = ({ column: { need, header } }: Taken, reason: string): string =>
-  need === "reading" ? reason : `${reason} (${header} only; the rest of the line stands)`;
+const refusalOf = ({ column: { need, header } }: Taken, reason: Said<Told>): Said<Told> =>
+  need === "reading" ? reason : (text) => text.intake.cells.thisOnly(reason(text), header);
 
 /** Finds which columns of a table lines of a shape fill, once for each. */
 const planFinder = () => {
@@ -77,7 +79,7 @@ const takenReader = (table: ExportTable, options: ArrivalOptions) => {
   const meant = meaning(options);
   const textFor = ({ id, accepts }: Column, text: string) =>
     accepts?.type === "list" ? meant(id, text) : text;
-  const read = (column: Column, candidates: readonly ParsedField[]): Result<ReadCell> => {
+  const read = (column: Column, candidates: readonly ParsedField[]): Result<ReadCell, Told> => {
     const given = onlyOne(column, candidates, instruments);
     if (!given.ok) return given;
     const { value, comment } = withoutComment(textFor(column, given.value.text), column, (text) =>
@@ -85,7 +87,7 @@ const takenReader = (table: ExportTable, options: ArrivalOptions) => {
     );
     return value.ok ? answer({ entry: [column.id, value.value], comment }) : value;
   };
-  const readOnce = (column: Column, part: ParsedField): Result<ReadCell> => {
+  const readOnce = (column: Column, part: ParsedField): Result<ReadCell, Told> => {
     if (part.column === column && part.read) return part.read;
     part.column = column;
     part.read = read(column, [part]);
@@ -108,7 +110,7 @@ const otherPressure = (
   from: readonly number[],
   parts: readonly ParsedField[],
   { table, row }: RowOf,
-): string | undefined => {
+): Said<Told> | undefined => {
   const plate: PressureMark =
     String(table.rows[row]?.reference ?? "").toLowerCase() === "absolute" ? "absolute" : "gauge";
   const marked = from
@@ -119,7 +121,7 @@ const otherPressure = (
     );
   return (
     marked &&
-    `${quoted(marked.text)} under ${quoted(marked.title)} is ${plate === "gauge" ? "an absolute" : "a gauge"} pressure; the plate of this compartment gives ${plate} pressures. Convert it with the air pressure of the day, and enter it by hand.`
+    (({ intake }) => intake.cells.otherPressure(quoted(marked.text), quoted(marked.title), plate))
   );
 };
 
@@ -134,7 +136,7 @@ const remarked = (
   cells: readonly Entry[],
   comments: readonly string[],
   { kind, at }: RecordRows,
-  say: (reason: string) => void,
+  say: SayCell,
 ): readonly Entry[] => {
   const column = columnFor(kind, "remarks");
   const own = cells.find(([id]) => id === "remarks")?.[1];
@@ -143,11 +145,9 @@ const remarked = (
   const value =
     column && (!at || at.has(column.id))
       ? cellValue(text, column, {})
-      : refuse("none", `${kind.sheet} has no column for remarks.`);
+      : refuse("none", ({ intake }: Told) => intake.cells.noRemarks(kind.sheet));
   if (value.ok) return [...cells.filter(([id]) => id !== "remarks"), ["remarks", value.value]];
-  say(
-    `the comment ${quoted(told)} beside a number is left out, its number is taken: ${value.reason}`,
-  );
+  say((text) => text.intake.cells.commentLeft(quoted(told), value.say(text)));
   return cells;
 };
 

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { convert } from "../../quantities/convert";
 import { quoted } from "../../quantities/quoted";
 import type { DecimalMark } from "../../quantities/readNumber";
@@ -29,7 +30,11 @@ const LONGEST = 250;
  *
  * @example cellValue("5,2", insulationReading, { unit: "GΩ", decimal: "," }) // 5200
  */
-export const cellValue = (text: string, column: Column, writing: Writing): Result<CellValue> => {
+export const cellValue = (
+  text: string,
+  column: Column,
+  writing: Writing,
+): Result<CellValue, Told> => {
   switch (column.accepts?.type) {
     case "number":
     case "reading":
@@ -47,12 +52,11 @@ const measured = (
   text: string,
   { header, unit: target, accepts }: Column,
   { unit, decimal }: Writing,
-): Result<CellValue> => {
+): Result<CellValue, Told> => {
   if (target === undefined) return unitless(text, header, unit, decimal);
   if (unit === undefined && splitReading(text)?.number && splitReading(text)?.unit === "")
-    return refuse(
-      "wrong",
-      `${quoted(text)} has no unit for ${header}; write it in the title, such as "${header.replace(` ${target}`, "")} (${target})", or in the cell.`,
+    return refuse("wrong", ({ intake }) =>
+      intake.cells.noUnit(quoted(text), header, header.replace(` ${target}`, ""), target),
     );
   const reading = readReading(clockMinutes(text, unit) ?? text, { unit: unit ?? target, decimal });
   if (!reading.ok) return reading;
@@ -62,14 +66,13 @@ const measured = (
   if (accepts?.type === "number") {
     const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = accepts;
     if (!exact)
-      return refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
+      return refuse("wrong", ({ intake }) => intake.cells.onlyBound(quoted(text), header));
     if (value.value < least || value.value > most)
-      return refuse(
-        "range",
-        `${quoted(text)} is ${value.value} ${target}; ${header} takes ${least} to ${most} ${target}.`,
+      return refuse("range", ({ intake }) =>
+        intake.cells.outside(quoted(text), value.value, target, header, least, most),
       );
   } else if (value.value < 0)
-    return refuse("range", `${quoted(text)} is negative; ${header} takes zero or more.`);
+    return refuse("range", ({ intake }) => intake.cells.negative(quoted(text), header));
   return answer(
     exact ? value.value : writeReading({ ...reading.value, value: value.value, unit: target }),
   );
@@ -89,51 +92,38 @@ const unitless = (
   header: string,
   unit: Unit | undefined,
   decimal: DecimalMark | undefined,
-): Result<CellValue> => {
+): Result<CellValue, Told> => {
   const parts = splitReading(text);
   const written = parts?.unit || unit;
   // Hours are no unit that readings are converted in; "5 h" is a number of them.
   if (parts && written === parts.unit && / h$/.test(header) && HOURS.test(parts.unit))
     return unitless(parts.number, header, unit, decimal);
   if (written)
-    return refuse(
-      "wrong",
-      `${header} has no unit to bring ${quoted(text)} to; write a plain number, in the unit that its row names where it names one, under a title without a unit.`,
-    );
+    return refuse("wrong", ({ intake }) => intake.cells.unwantedUnit(quoted(text), header));
   const read = readReading(text, { unit: "%", decimal });
   if (!read.ok) return read;
   return read.value.bound === "exact"
     ? answer(read.value.value)
-    : refuse("wrong", `${quoted(text)} is only a bound; ${header} needs an exact value.`);
+    : refuse("wrong", ({ intake }) => intake.cells.onlyBound(quoted(text), header));
 };
 
 const listed = (
   text: string,
   list: Extract<NonNullable<Column["accepts"]>, { type: "list" }>,
-): Result<CellValue> => {
+): Result<CellValue, Told> => {
   const found = listWord(text, list);
   return found === undefined
-    ? refuse(
-        "wrong",
-        `Unknown word ${quoted(text)}; use one of ${list.values.map((value) => `"${value}"`).join(", ")}.`,
-      )
+    ? refuse("wrong", ({ intake }) => intake.cells.unknownWord(quoted(text), list.values))
     : answer(found);
 };
 
 /** Text as one line. What a spreadsheet would take for a formula or command is refused. */
-const plainText = (text: string): Result<CellValue> => {
+const plainText = (text: string): Result<CellValue, Told> => {
   const line = text.replace(/[\p{Cc}\p{Cf}\s]+/gu, " ").trim();
-  if (line === "")
-    return refuse("none", `${quoted(text)} holds nothing that can be seen, and is not taken over.`);
+  if (line === "") return refuse("none", ({ intake }) => intake.cells.unseen(quoted(text)));
   if (/^[=+\-@|]/.test(line.normalize("NFKC")))
-    return refuse(
-      "wrong",
-      `${quoted(text)} begins like a formula and is not taken over; write it without the sign in front.`,
-    );
+    return refuse("wrong", ({ intake }) => intake.cells.likeFormula(quoted(text)));
   return line.length > LONGEST
-    ? refuse(
-        "wrong",
-        `${quoted(text)} has ${line.length} characters; at most ${LONGEST} are taken over.`,
-      )
+    ? refuse("wrong", ({ intake }) => intake.cells.tooLong(quoted(text), line.length, LONGEST))
     : answer(line);
 };

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { CellValue, Column } from "../../records/kind";
@@ -33,9 +34,10 @@ export const onlyOne = (
   column: Column,
   candidates: readonly Written[],
   instruments: NonNullable<ArrivalOptions["instruments"]>,
-): Result<Written> => {
+): Result<Written, Told> => {
   const [first, ...others] = candidates;
-  if (first === undefined) return refuse("none", `nothing is given for ${column.header}.`);
+  if (first === undefined)
+    return refuse("none", ({ intake }) => intake.cells.notGiven(column.header));
   if (column.id === "instrument") {
     const same = (one: string, other: string) =>
       one.trim().toLowerCase() === other.trim().toLowerCase();
@@ -52,9 +54,14 @@ export const onlyOne = (
   const other = others.find(({ text }) => text !== first.text);
   return other === undefined
     ? answer(first)
-    : refuse(
-        "wrong",
-        `${quoted(first.title)} and ${quoted(other.title)} both give ${column.header}, ${quoted(first.text)} and ${quoted(other.text)}; keep one of them.`,
+    : refuse("wrong", ({ intake }) =>
+        intake.cells.twice(
+          quoted(first.title),
+          quoted(other.title),
+          column.header,
+          quoted(first.text),
+          quoted(other.text),
+        ),
       );
 };
 
@@ -64,16 +71,15 @@ export const readCell = (
   { decimal }: Pick<ExportTable, "decimal">,
   dates: DateOrder | undefined,
   wave: ArrivalOptions["wave"],
-): Result<CellValue> => {
+): Result<CellValue, Told> => {
   const lost =
     unit === undefined && column.unit !== undefined && lostUnit(text, title, column.unit);
   if (lost) return refuse("wrong", lost);
   const { plain, wave: after } = waveAfter(text);
   const stated = after ?? waveInTitle(title);
   if (wave && stated && stated !== wave && column.wave === "of the lineup")
-    return refuse(
-      "wrong",
-      `${quoted(after ? text : title)} is of ${stated}; the withstand test of this lineup is ${wave}.`,
+    return refuse("wrong", ({ intake }) =>
+      intake.cells.otherWave(quoted(after ? text : title), stated, wave),
     );
   const value = cellValue(after && stated === waveOf(column, wave, stated) ? plain : text, column, {
     unit: unit ?? (column.unitIn === undefined ? undefined : column.unit),
@@ -82,7 +88,9 @@ export const readCell = (
   });
   return value.ok || decimal.mark !== undefined || !/[.,]/.test(text) || column.unit === undefined
     ? value
-    : refuse(value.kind, `${value.reason} (The file: ${decimal.evidence}.)`);
+    : refuse(value.kind, (words) =>
+        words.intake.cells.withMark(value.say(words), decimal.evidence(words)),
+      );
 };
 
 /** The kind of voltage that a column is of. */

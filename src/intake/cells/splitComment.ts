@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import type { Result } from "../../quantities/result";
 import type { CellValue, Column } from "../../records/kind";
 
@@ -39,8 +40,8 @@ export interface Beside {
 export const withoutComment = (
   text: string,
   { unit }: Column,
-  read: (text: string) => Result<CellValue>,
-): { readonly value: Result<CellValue>; readonly comment?: string } => {
+  read: (text: string) => Result<CellValue, Told>,
+): { readonly value: Result<CellValue, Told>; readonly comment?: string } => {
   const value = read(text);
   const beside = value.ok || unit === undefined ? undefined : besideNumber(text);
   const number = beside && read(beside.number);

@@ -1,5 +1,8 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { fieldName } from "../words/fieldNames";
+import { LEFT_OUT } from "../words/mappedTo";
 import { numbered } from "../words/titleKeys";
 import type { ExportColumn } from "../words/titles";
 
@@ -17,15 +20,19 @@ const alike = (columns: readonly ExportColumn[]): [ExportColumn, ExportColumn] |
 };
 
 /** Why a table cannot be read whose columns read alike. */
-export const doubled = (columns: readonly ExportColumn[]): string | undefined => {
+export const doubled = (columns: readonly ExportColumn[]): Said<Told> | undefined => {
   const [earlier, later] = alike(columns) ?? [];
   if (!earlier || !later) return undefined;
   const name = numbered(columns.map(({ title }) => title))[columns.indexOf(later)] ?? "";
-  const how =
-    name === later.title
-      ? ""
-      : `; the second is called ${quoted(name)}, such as ${quoted(`${name}=left out`, 60)}`;
-  return `the columns ${quoted(earlier.title)} and ${quoted(later.title)} both read as ${fieldName(earlier.field)}; say by a mapping which of them it is${how}.`;
+  return (told) =>
+    told.intake.titles.alike(
+      quoted(earlier.title),
+      quoted(later.title),
+      fieldName(earlier.field, told),
+      name === later.title
+        ? undefined
+        : told.intake.titles.second(quoted(name), quoted(`${name}=${LEFT_OUT}`, 60)),
+    );
 };
 
 /** The columns, of those that read alike the first; the others are left out, each with the title of the first. */

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import type { RecordKind } from "../../records/kind";
 import { a1 } from "../../sheets/address";
@@ -21,7 +22,7 @@ export const besideReadings = (
   const notes = places.flatMap(({ row, column }) => {
     const note = cells.note?.(row, column);
     return note
-      ? [{ row, column, message: `The reading has a note on its cell: ${quoted(note, 200)}.` }]
+      ? [{ row, column, message: ({ intake }: Told) => intake.layout.note(quoted(note, 200)) }]
       : [];
   });
   return first === undefined
@@ -31,7 +32,7 @@ export const besideReadings = (
         {
           row: first.row,
           column: first.column,
-          message: `${formulas.length === 1 ? "A reading" : `${formulas.length} readings`} of this block ${formulas.length === 1 ? "is a formula" : "are formulas"} (${named.join(", ")}${formulas.length > named.length ? " …" : ""}); what ${formulas.length === 1 ? "it" : "each"} was last computed to is taken for the reading.`,
+          message: ({ intake }: Told) => intake.layout.formulas(formulas.length, named),
         },
       ];
 };

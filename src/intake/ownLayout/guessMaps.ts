@@ -1,4 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
 import { recordTables } from "../../sheets/recordTable";
@@ -7,7 +9,7 @@ import type { ArrivalOptions, Say } from "../place/arrival";
 import { arrivalsByRow } from "../place/arrivals";
 import { agree, type Repeated } from "../place/resolveRepeats";
 import type { RecordRows } from "../rows/recordRows";
-import { asAnswered } from "../table/evidence";
+import { inSheet } from "../table/evidence";
 import type { ExportOptions, Guess } from "../table/exportOptions";
 import type { ExportTable } from "../table/exportTable";
 import { readRows } from "../table/readRows";
@@ -47,7 +49,7 @@ export interface LayoutAnswers {
 }
 
 /** Is told of a block with titles none of whose lines finds a row: its sheet, the first such line, and why. */
-export type SayUnread = (sheet: string, line: number, reason: string) => void;
+export type SayUnread = (sheet: string, line: number, reason: Said<Told>) => void;
 
 const guessOn = (
   { name, cells }: SheetSnapshot,
@@ -87,12 +89,7 @@ const guessIn = (part: GuessedRegion): GuessedMap[] => {
   const held = readWith({ instruments, apart: new Set() });
   if (!held.ok) {
     const line = lineWith(sheetRows(cells, region), columns);
-    if (line !== undefined)
-      say(
-        name,
-        line,
-        "has a title that you named, and no other that is recognised; say what the others mean as well.",
-      );
+    if (line !== undefined) say(name, line, ({ intake }) => intake.layout.onlyNamed);
     return [];
   }
   const apart = doubledBlocks(
@@ -101,7 +98,7 @@ const guessIn = (part: GuessedRegion): GuessedMap[] => {
   );
   const read = apart.size === 0 ? held : readWith({ instruments, apart });
   if (!read.ok) return [];
-  const lost = new Map<number, string>();
+  const lost = new Map<number, Said<Told>>();
   const found = arrivals(read.value, (line, reason) => {
     if (!lost.has(line)) lost.set(line, reason);
   }).flat();
@@ -115,7 +112,7 @@ const guessIn = (part: GuessedRegion): GuessedMap[] => {
 const unreadHeads = (
   { inspection }: ExportTable,
   known: ReadonlySet<number>,
-  lost: ReadonlyMap<number, string>,
+  lost: ReadonlyMap<number, Said<Told>>,
 ) => {
   const heads = [...new Set(inspection.blocks.map(({ titles }) => titles.value))];
   return heads.flatMap((head, index) => {
@@ -125,7 +122,7 @@ const unreadHeads = (
 };
 
 const readRegion = (cells: SheetCells, region: Region, options: ExportOptions) =>
-  readRows(() => sheetRows(cells, region), asAnswered("", "the cells of a sheet"), options);
+  readRows(() => sheetRows(cells, region), inSheet(), options);
 
 const instrumentNames = ({ instruments }: Lineup): ReadonlySet<string> =>
   new Set(

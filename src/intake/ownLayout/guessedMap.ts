@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { KINDS } from "../../records/kinds";
 import type { LayoutMap } from "../../sheets/layoutMap";
 import type { ArrivalOptions } from "../place/arrival";
@@ -5,7 +7,7 @@ import type { Confidence } from "../table/evidence";
 import type { ExportTable } from "../table/exportTable";
 import type { InspectedBlock } from "../table/inspection";
 import { LEFT_OUT } from "../words/mappedTo";
-import { STATED_NAMES, type StatedField, statedField } from "../words/statedColumns";
+import { type StatedField, statedField } from "../words/statedColumns";
 import type { BlockGuess } from "./blockGuesses";
 import type { Region } from "./sheetRows";
 
@@ -13,7 +15,7 @@ import type { Region } from "./sheetRows";
 export interface GuessedMap {
   readonly map: LayoutMap;
   readonly confidence: Confidence;
-  readonly evidence: string;
+  readonly evidence: Said<Told>;
   readonly block: InspectedBlock;
 }
 
@@ -27,7 +29,7 @@ export const guessedMap = (
   region: Region,
   table: ExportTable,
   guess: BlockGuess,
-  lost: ReadonlyMap<number, string>,
+  lost: ReadonlyMap<number, Said<Told>>,
   means: ArrivalOptions["means"],
 ): GuessedMap => {
   const { kind, lines, last, facts } = guess;
@@ -35,13 +37,13 @@ export const guessedMap = (
   const titles = block.titles.value;
   const share = block.lines === 0 ? 0 : Math.min(1, lines / block.lines);
   const isLikely = share >= 0.9;
-  const why = isLikely ? "" : firstLost(lost, titles, last && last + 1);
+  const first = isLikely ? undefined : lostIn(lost, titles, last && last + 1);
   const down = block.columns.flatMap(({ title, below }) => (below ? [title] : []));
   const { decimal, dates } = table;
   return {
     block,
     confidence: isLikely ? "likely" : "open",
-    evidence: `${lines} of ${block.lines} lines find their row of ${kind}${why}`,
+    evidence: foundLines(lines, block.lines, kind, first),
     map: {
       sheet,
       kind,
@@ -79,17 +81,23 @@ const mappedColumn = ({
 
 /** The first line of a block that finds no row, and why; the block ends before the next titles. */
 export const lostIn = (
-  lost: ReadonlyMap<number, string>,
+  lost: ReadonlyMap<number, Said<Told>>,
   titles: number,
   next = Number.POSITIVE_INFINITY,
-): [line: number, reason: string] | undefined =>
+): [line: number, reason: Said<Told>] | undefined =>
   [...lost].find(([line]) => line > titles && line < next);
 
-/** The same in a few words. */
-const firstLost = (...where: Parameters<typeof lostIn>): string => {
-  const [line, reason = ""] = lostIn(...where) ?? [];
-  return line === undefined ? "" : `; row ${line}: ${reason.split(/[.;] /, 1)[0]}`;
-};
+/** How many lines find their row, and in a few words why the first of the others does not. */
+const foundLines =
+  (lines: number, of: number, kind: string, lost: ReturnType<typeof lostIn>): Said<Told> =>
+  (text) => {
+    const { found, foundBut } = text.intake.layout;
+    const all = found(lines, of, kind);
+    const [line, reason] = lost ?? [];
+    return line === undefined || reason === undefined
+      ? all
+      : foundBut(all, line, String(reason(text).split(/[.;] /, 1)[0]));
+  };
 
 /** Whether the user has said that a column is left out. */
 const isLeftOut = ({ value, confidence }: InspectedBlock["columns"][number]["field"]) =>
@@ -115,7 +123,7 @@ const withStated = (block: InspectedBlock, id: string): InspectedBlock => {
             ...column,
             field: {
               value: field,
-              evidence: `${STATED_NAMES[field]}, by the title; compared, never taken over`,
+              evidence: ({ intake }) => intake.seen.stated(intake.stated[field]),
               confidence: "likely",
             },
           };

@@ -1,4 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { readUnit } from "../../quantities/readUnit";
 import type { Unit } from "../../quantities/units";
 import type { CellValue, Column, RecordKind, Row } from "../../records/kind";
@@ -46,7 +48,7 @@ export interface LineReading {
   readonly lineup: Lineup;
   /** Cells that tell which record the line is. */
   readonly tellers: readonly Area[];
-  readonly problem: (row: number, column: number, message: string) => void;
+  readonly problem: (row: number, column: number, message: Said<Told>) => void;
 }
 
 /** Reads a line of a block as a record; what cannot be read stands as it is written. */
@@ -113,7 +115,7 @@ const readInto = (
   const row = line.each.row.line;
   const given = onlyOne(column, candidates, lineup.instruments);
   if (!given.ok) {
-    problem(row - 1, left, given.reason);
+    problem(row - 1, left, given.say);
     return;
   }
   const { index, unit, text } = given.value;
@@ -123,11 +125,7 @@ const readInto = (
   // A reading is of one record; joined over several rows it is that of the first.
   if (column.need === "reading" && place && place.row < row - 1) {
     places.delete(column.id);
-    problem(
-      place.row,
-      place.column,
-      `The reading is one cell over several rows, and is taken for row ${place.row + 1} alone; row ${row} needs its own.`,
-    );
+    problem(place.row, place.column, ({ intake }) => intake.layout.joined(place.row + 1, row));
     return;
   }
   const { value, comment } = withoutComment(text, column, (number) =>
@@ -136,13 +134,9 @@ const readInto = (
   // What cannot be read stands as it is written, for the check to say so at its cell.
   values.set(column.id, value.ok ? value.value : text);
   if (comment)
-    problem(
-      row - 1,
-      place?.column ?? left,
-      `"${text}" has a comment beside its number: "${comment}". The number counts; the comment belongs into the remarks.`,
-    );
+    problem(row - 1, place?.column ?? left, ({ intake }) => intake.layout.comment(text, comment));
   if (!value.ok && column.need !== "reading" && column.accepts?.type === "date")
-    problem(row - 1, place?.column ?? left, value.reason);
+    problem(row - 1, place?.column ?? left, value.say);
 };
 
 /** Tells units in a column of their own that are none. */
@@ -152,7 +146,7 @@ const tellUnits = (line: LineReading): void => {
     const unit = field === "unit" ? (each.row.cells[index] ?? "") : "";
     const known = readUnit(unit, kind.columns.find(({ id }) => id === "reading")?.unit);
     if (unit !== "" && !known.ok)
-      problem(each.row.line - 1, left + indexOf(line, index), known.reason);
+      problem(each.row.line - 1, left + indexOf(line, index), known.say);
   }
 };
 

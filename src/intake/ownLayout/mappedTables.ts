@@ -1,4 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { keyIds, type RecordKind, rowKey } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
@@ -65,7 +67,12 @@ const mapped = (map: LayoutMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
         sheet: map.sheet,
         row,
         column,
-        message: `Were the names under ${map.down.map((title) => quoted(title)).join(", ")} held for the blank cells below them, row ${row + 1} would be a second line of ${name}; so none is held. Write them on each line.`,
+        message: ({ intake }) =>
+          intake.layout.doubled(
+            (map.down ?? []).map((title) => quoted(title)),
+            row + 1,
+            name,
+          ),
       },
       ...plain.problems,
     ],
@@ -86,7 +93,7 @@ const secondOf = ({ tables }: Mapped) => {
 
 const recordsOf = (map: LayoutMap, snapshot: Snapshot, lineup: Lineup): Mapped => {
   const problems: LayoutProblem[] = [];
-  const problem = (row: number, column: number, message: string) =>
+  const problem = (row: number, column: number, message: Said<Told>) =>
     problems.push({ sheet: map.sheet, row, column, message });
   const kind = KINDS.find(({ id }) => id === map.kind);
   const cells = snapshot.sheets.find(({ name }) => name === map.sheet)?.cells;
@@ -95,15 +102,19 @@ const recordsOf = (map: LayoutMap, snapshot: Snapshot, lineup: Lineup): Mapped =
       0,
       0,
       kind
-        ? `The map names a sheet "${map.sheet}", which this workbook does not have.`
-        : `The map names an unknown record kind "${map.kind}"; use one of ${KINDS.map(({ id }) => id).join(", ")}.`,
+        ? ({ intake }) => intake.layout.noSheet(map.sheet)
+        : ({ intake }) =>
+            intake.layout.noKind(
+              map.kind,
+              KINDS.map(({ id }) => id),
+            ),
     );
     return { tables: [], problems };
   }
   const left = (map.left ?? 1) - 1;
   const read = readBlock(map, cells);
   if (!read.ok) {
-    problem(map.titles - 1, left, read.reason);
+    problem(map.titles - 1, left, read.say);
     return { tables: [], problems };
   }
   const block = { map, kind, cells, left, lineup, table: read.value, problem };
@@ -125,7 +136,7 @@ interface BlockReading {
   readonly left: number;
   readonly lineup: Lineup;
   readonly table: ExportTable;
-  readonly problem: (row: number, column: number, message: string) => void;
+  readonly problem: (row: number, column: number, message: Said<Told>) => void;
 }
 
 /** The records of a block, those on several lines once. */
@@ -142,10 +153,13 @@ const recordsIn = (reading: BlockReading): readonly LayoutRecord[] => {
   for (const each of table.each()) {
     const { written, found } = find(each);
     if (!found.ok) {
-      problem(
-        each.row.line - 1,
-        left,
-        `Row ${each.row.line} is taken for no record of ${kind.sheet}: ${found.reason}${meanable(found.asked)}`,
+      problem(each.row.line - 1, left, (text) =>
+        text.intake.layout.noRecord(
+          each.row.line,
+          kind.sheet,
+          found.say(text),
+          meanable(found.asked),
+        ),
       );
       continue;
     }
@@ -188,10 +202,8 @@ const findIn = ({ map, kind, lineup, table }: BlockReading, needed: ReturnType<t
 };
 
 /** How the map says what a name means that no row has. */
-const meanable = (asked: Lost["asked"]): string =>
-  asked === undefined
-    ? ""
-    : ` What it means can be said in the map: "means": ${JSON.stringify({ [asked.field]: { [asked.written]: "…" } })}.`;
+const meanable = (asked: Lost["asked"]): string | undefined =>
+  asked && JSON.stringify({ [asked.field]: { [asked.written]: "…" } });
 
 const factsOf = ({ facts = {} }: LayoutMap, block: ExportBlock) =>
   writtenBy({ ...block, header: facts, columns: [] })({ line: 0, cells: [] });

@@ -1,15 +1,16 @@
+import type { Told } from "../../messages/told";
 import { readUnit } from "../../quantities/readUnit";
 import type { Result } from "../../quantities/result";
 import { KINDS } from "../../records/kinds";
 import type { LayoutMap } from "../../sheets/layoutMap";
 import type { SheetCells } from "../../sheets/snapshot";
-import { asAnswered } from "../table/evidence";
+import { inSheet } from "../table/evidence";
 import type { ExportTable } from "../table/exportTable";
 import { readRows } from "../table/readRows";
 import { sheetRows } from "./sheetRows";
 
 /** A map's block, read as an export is. */
-export const readBlock = (map: LayoutMap, cells: SheetCells): Result<ExportTable> => {
+export const readBlock = (map: LayoutMap, cells: SheetCells): Result<ExportTable, Told> => {
   const region = {
     top: map.titles - 1,
     bottom: (map.last ?? cells.rowCount) - 1,
@@ -18,7 +19,7 @@ export const readBlock = (map: LayoutMap, cells: SheetCells): Result<ExportTable
   };
   const unit = map.unit === undefined ? undefined : readUnit(map.unit);
   if (unit && !unit.ok) return unit;
-  return readRows(() => sheetRows(cells, region), asAnswered("", "the cells of a sheet"), {
+  return readRows(() => sheetRows(cells, region), inSheet(), {
     name: map.sheet,
     heading: unit && { unit: unit.value, kind: KINDS.find(({ id }) => id === map.kind) },
     titles: map.titles,

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import type { FoundRow } from "../rows/candidates";
 import type { Lost } from "../rows/lost";
 import type { RecordRows } from "../rows/recordRows";
@@ -17,7 +19,7 @@ export interface Arrival<T extends RecordRows> extends FoundRow<T> {
 }
 
 /** Is told of a line or cell that cannot be placed, and of the names that come nearest to one in it. */
-export type Say = (line: number, reason: string, suggestion?: Lost["suggestion"]) => void;
+export type Say = (line: number, reason: Said<Told>, suggestion?: Lost["suggestion"]) => void;
 
 /** What the user has answered of an export, and what the workbook knows. */
 export interface ArrivalOptions {

@@ -46,7 +46,7 @@ export const arrivalsByRow = <T extends RecordRows>(
         : ({ ...refuse("none", block.open) } as Lost));
     const found = among.ok ? find(line, among) : among;
     if (!found.ok) {
-      saying(row.line, found.reason, found.suggestion);
+      saying(row.line, found.say, found.suggestion);
       return undefined;
     }
     const cells = cellsOf(line, found.value, (reason) => saying(row.line, reason));
@@ -164,13 +164,7 @@ const timeIn = (
 /** A line with more cells than titles has been parted in the wrong places. */
 const isTorn = ({ cells, unclosed }: ExportRow, { columns }: ExportBlock): Lost | undefined =>
   unclosed
-    ? refuse(
-        "wrong",
-        "a quotation mark opens a cell and none closes it, so that the line cannot be split into cells; close it at the cell's end, or take it out.",
-      )
+    ? refuse("wrong", ({ intake }) => intake.rows.unclosed)
     : cells.length > columns.length && cells.slice(columns.length).some((cell) => cell !== "")
-      ? refuse(
-          "wrong",
-          `has ${cells.length} cells under ${columns.length} titles; where a comma is decimal, the line needs another delimiter or quotation marks around the number.`,
-        )
+      ? refuse("wrong", ({ intake }) => intake.rows.torn(cells.length, columns.length))
       : undefined;

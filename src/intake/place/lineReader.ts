@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import type { Result } from "../../quantities/result";
 import { splitReading } from "../../quantities/splitReading";
 import type { CellValue, Column } from "../../records/kind";
@@ -25,7 +26,7 @@ export interface ParsedField extends Written {
   readonly kept: boolean;
   /** The column of the records that it was last read for, and what it comes to there. */
   column?: Column;
-  read?: Result<ReadCell>;
+  read?: Result<ReadCell, Told>;
 }
 
 /** Which fields lines have that are filled in the same columns, and what has been found out about them. */

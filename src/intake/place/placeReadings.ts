@@ -99,10 +99,7 @@ const sortLine = <T extends RecordRows>(line: Settled<T>, sorting: Sorting<T>): 
   } else if (!replace) sorted.conflicts.push(...against.map((cell) => ({ ...cell, stands })));
   else if (stands === "later") {
     sorted.kept.push(...against.map((cell) => keptOf(cell, cell.value, line.when ?? line.day)));
-    say(
-      line.line,
-      "is of an earlier day than what stands there, and is not written over it; it goes to the history.",
-    );
+    say(line.line, ({ intake }) => intake.place.earlierDay);
   } else replaceCells(line, fresh, against, sorting);
 };
 
@@ -122,11 +119,7 @@ const takenCells = <T extends RecordRows>(
   return all.filter((cell) => {
     if (lacking.includes(cell)) return false;
     const reason = isBlank(cell.old) ? shared.contradicted(cell) : undefined;
-    if (reason)
-      say(
-        line.line,
-        `${reason}; it is left blank and the rest of the line stands. Give each record a cell of its own.`,
-      );
+    if (reason) say(line.line, (text) => text.intake.place.leftBlank(reason(text)));
     return reason === undefined;
   });
 };
@@ -141,10 +134,7 @@ const replaceCells = <T extends RecordRows>(
   const { file, shared, say, sorted } = sorting;
   const [why] = against.flatMap((cell) => shared.contradicted(cell) ?? shared.ofOthers(cell) ?? []);
   if (why !== undefined) {
-    say(
-      line.line,
-      `${why}; nothing of the line is placed. Bring in lines for all of them that agree, or give each record a cell of its own.`,
-    );
+    say(line.line, (text) => text.intake.place.notPlaced(why(text)));
     return;
   }
   const stale = staleOf(line, against, file, say);

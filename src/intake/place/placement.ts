@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import type { CellValue } from "../../records/kind";
 import type { RecordRows } from "../rows/recordRows";
 
@@ -29,7 +31,7 @@ export interface Conflict<T extends RecordRows> extends PlacedCell<T> {
 /** A line, or one cell of a line, that is not placed, and in a sentence why and what would be right. */
 export interface Unplaced {
   readonly source: Origin;
-  readonly reason: string;
+  readonly reason: Said<Told>;
 }
 
 /** Which word of a line is not understood. */

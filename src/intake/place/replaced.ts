@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { isSameReading } from "../cells/isSameReading";
 import type { RecordRows } from "../rows/recordRows";
@@ -66,24 +67,16 @@ export const staleOf = <T extends RecordRows>(
   const given = new Set(line.cells.map(([column]) => column));
   const { gone, left } = staleCells(table, row, given, line.day);
   const stored = table.rows[row] ?? {};
-  const named = (some: readonly Column[]) =>
-    some.map(({ header, id, accepts }) => `${header} (${shownIn(stored[id], accepts)})`).join(", ");
-  const because = (why: (typeof left)[number]["why"]) =>
-    named(left.flatMap((one) => (one.why === why ? one.column : [])));
-  if (gone.length > 0)
-    say(
-      line.line,
-      `replaces a reading and does not give ${named(gone)}, which was of the test before and goes to the history; bring in a line with all that the record needs.`,
+  const named = (some: readonly Column[], { intake }: Told) =>
+    some.map(({ header, id, accepts }) =>
+      intake.place.valueOf(header, shownIn(stored[id], accepts)),
     );
-  for (const [why, reason] of [
-    ["same day", "is of the same day"],
-    ["other rows", "is of other rows too"],
-  ] as const)
-    if (because(why) !== "")
-      say(
-        line.line,
-        `replaces a reading and does not give ${because(why)}, which ${reason} and stays; correct it where it was another.`,
-      );
+  if (gone.length > 0) say(line.line, (text) => text.intake.place.gone(named(gone, text)));
+  for (const why of ["same day", "other rows"] as const) {
+    const stays = left.flatMap((one) => (one.why === why ? one.column : []));
+    if (stays.length > 0)
+      say(line.line, (text) => text.intake.place.stays(named(stays, text), why));
+  }
   return gone.map(({ id }) => ({
     table,
     row,

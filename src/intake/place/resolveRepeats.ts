@@ -44,28 +44,17 @@ export const resolveRepeats = <T extends RecordRows>(
     );
   if (open) {
     for (const line of lines)
-      say(
-        line,
-        `lines ${listed(lines)} give different values for ${name}; none of them is taken, since no date and time tell which is later. Keep one line, or give each its date and time.`,
-      );
+      say(line, ({ intake: { place } }) => place.contradicting(place.lines(lines), name));
     return undefined;
   }
   const earlier = arrivals.filter((arrival) => arrival !== latest);
   for (const line of linesOf(earlier))
-    say(
-      line,
-      `line ${latest.line} gives other values for ${name} and is later; line ${latest.line} is taken.`,
-    );
+    say(line, ({ intake }) => intake.place.later(latest.line, name));
   return { ...latest, earlier };
 };
 
 const linesOf = (arrivals: readonly Repeated<RecordRows>[]) =>
   arrivals.flatMap(({ lines }) => lines).sort((one, other) => one - other);
-
-const listed = (lines: readonly number[]) =>
-  lines.length <= 8
-    ? lines.join(" and ")
-    : `${lines.slice(0, 4).join(", ")} … ${lines.slice(-2).join(", ")}`;
 
 /** The one line that the file says was measured again, where all others are the test before. */
 const retestOf = <T extends RecordRows>(arrivals: readonly Repeated<T>[]) => {

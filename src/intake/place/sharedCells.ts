@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import type { CellValue } from "../../records/kind";
@@ -22,9 +24,9 @@ interface Claim {
 /** What the lines of an export give for cells of somebody's own layout that several records share. */
 export interface SharedCells {
   /** Why a cell takes nothing: lines give it different values. */
-  readonly contradicted: (entry: Entry) => string | undefined;
+  readonly contradicted: (entry: Entry) => Said<Told> | undefined;
   /** Why what a cell holds is not replaced: it is of records too that no line of the export is of. */
-  readonly ofOthers: (entry: Entry) => string | undefined;
+  readonly ofOthers: (entry: Entry) => Said<Told> | undefined;
 }
 
 /**
@@ -49,11 +51,13 @@ export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells 
   return {
     contradicted: (entry) => {
       const cell = cellOf(entry);
-      const { first, other } = (cell && claims.get(cell)) || {};
+      const { first, other } = (cell && claims.get(cell.key)) || {};
       return (
+        cell &&
         first &&
         other &&
-        `${named(entry)} is one cell for several records, ${cell}, and lines ${first.line} and ${other.line} give it different values`
+        ((text) =>
+          text.intake.place.sharedApart(named(entry), cell.say(text), first.line, other.line))
       );
     },
     ofOthers: (entry) => {
@@ -61,35 +65,46 @@ export const sharedCells = (lines: readonly Settled<RecordRows>[]): SharedCells 
       const cell = cellOf(entry);
       if (cell === undefined) return undefined;
       const count =
-        without.get(cell) ??
+        without.get(cell.key) ??
         rowsWith(entry).filter((row) => !given.get(table)?.get(row)?.has(column)).length;
-      without.set(cell, count);
+      without.set(cell.key, count);
       return count === 0
         ? undefined
-        : `${named(entry)} is one cell for several records, ${cell}, and the export has no value for ${count} of them`;
+        : (text) => text.intake.place.sharedWithout(named(entry), cell.say(text), count);
     },
   };
 };
 
 const addClaim = (
   claims: Map<string, { readonly first: Claim; other?: Claim }>,
-  cell: string | undefined,
+  cell: SharedCell | undefined,
   claim: Claim,
 ): void => {
   if (cell === undefined) return;
-  const known = claims.get(cell);
-  if (!known) claims.set(cell, { first: claim });
+  const known = claims.get(cell.key);
+  if (!known) claims.set(cell.key, { first: claim });
   else if (!known.other && !isSameStored(claim.value, known.first.value)) known.other = claim;
 };
 
 const named = ({ table, column }: Entry): string =>
   quoted(table.kind.columns.find(({ id }) => id === column)?.header ?? column);
 
+/** A cell of a sheet, and how it is called. */
+interface SharedCell {
+  readonly key: string;
+  readonly say: Said<Told>;
+}
+
 /** The cell of somebody's own layout that holds a value; record tables have a cell for each. */
-const cellOf = ({ table: { table, at }, row, column }: Entry): string | undefined => {
+const cellOf = ({ table: { table, at }, row, column }: Entry): SharedCell | undefined => {
   const position = at?.get(column);
   const place = position === undefined ? undefined : table?.ownLayout?.holds(row, position);
-  return place && `${a1(place.row, place.column)} of the sheet ${quoted(table?.sheet ?? "")}`;
+  if (!place) return undefined;
+  const [address, sheet] = [a1(place.row, place.column), table?.sheet ?? ""];
+  return {
+    key: `${address} ${sheet}`,
+    say: ({ intake }) => intake.place.cellOf(address, quoted(sheet)),
+  };
 };
 
 /** Whether a cell holds a value of other rows of its table too. */
@@ -99,7 +114,7 @@ export const isShared = (entry: Entry): boolean => rowsWith(entry).length > 1;
 export const withSharing = <T extends Entry>(cells: readonly T[]): T[] => {
   const done = new Set<string>();
   return cells.flatMap((cell) => {
-    const place = isShared(cell) ? cellOf(cell) : undefined;
+    const place = isShared(cell) ? cellOf(cell)?.key : undefined;
     if (place === undefined || done.has(place)) return [cell];
     done.add(place);
     return rowsWith(cell).map((row) => ({ ...cell, row }));
@@ -109,7 +124,7 @@ export const withSharing = <T extends Entry>(cells: readonly T[]): T[] => {
 /** The rows of a table that have a value in the cell of an entry; none in a record table, where each has its own. */
 const rowsWith = (entry: Entry): readonly number[] => {
   const { table, column } = entry;
-  const cell = table.table?.ownLayout && cellOf(entry);
+  const cell = table.table?.ownLayout && cellOf(entry)?.key;
   return (cell && rowsByCell(table)(column).get(cell)) || [];
 };
 
@@ -121,7 +136,7 @@ const rowsByCell = memoizeFor((table: RecordRows) => {
     if (remembered) return remembered;
     const found = new Map<string, number[]>();
     for (const row of table.rows.keys()) {
-      const cell = cellOf({ table, row, column });
+      const cell = cellOf({ table, row, column })?.key;
       const rows = cell === undefined ? undefined : found.get(cell);
       if (rows) rows.push(row);
       else if (cell !== undefined) found.set(cell, [row]);

@@ -1,9 +1,11 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { type Refusal, refuse } from "../../quantities/result";
 import type { Asked, Suggestion } from "../place/placement";
 import { similar } from "../words/similar";
 
 /** A refusal that may know which names come nearest to one that no row has. */
-export interface Lost extends Refusal {
+export interface Lost extends Refusal<Told> {
   /** The word that is not understood, where there is one. */
   readonly asked?: Pick<Suggestion, "field" | "written">;
   /** With it the names that come nearest, where some do. */
@@ -15,7 +17,7 @@ export const lost = (
   field: Asked,
   written: string,
   names: readonly string[],
-  reason: string,
+  reason: Said<Told>,
 ): Lost => {
   const candidates = [...new Set(names)]
     .map((name) => ({ name, score: Math.round(100 * similar(written, name)) / 100 }))

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
 import { plainWords } from "../words/plainWords";
@@ -6,7 +7,6 @@ import type { Candidate } from "./candidates";
 import { type Lost, lost, someNames } from "./lost";
 import type { RecordRows } from "./recordRows";
 
-const NAMES = { position: "combination, phase or pole", stage: "stage" } as const;
 const TITLES = { position: "Combination", stage: "Stage" } as const;
 
 /**
@@ -17,7 +17,7 @@ export const narrow = <T extends RecordRows>(
   rows: readonly Candidate<T>[],
   key: "position" | "stage",
   written: string,
-  read: (text: string) => Result<string>,
+  read: (text: string) => Result<string, Told>,
 ): Answer<readonly Candidate<T>[]> | Lost => {
   const without = rows.filter((row) => row[key] === "");
   if (without.length === rows.length && (key === "stage" || written === "")) return answer(rows);
@@ -26,7 +26,9 @@ export const narrow = <T extends RecordRows>(
   if (written === "")
     return without.length > 0
       ? answer(without)
-      : refuse("none", `names no ${NAMES[key]}; add a column "${TITLES[key]}" with ${choices}.`);
+      : refuse("none", ({ intake: { rows: text } }) =>
+          text.noName(text.names[key], TITLES[key], choices),
+        );
   const named = key === "position" ? atPosition(rows, written) : [];
   if (named.length > 0) return answer(named);
   const wanted = read(written);
@@ -36,7 +38,7 @@ export const narrow = <T extends RecordRows>(
           key,
           written,
           rows.map((row) => row[key]),
-          wanted.reason,
+          wanted.say,
         )
       : wanted;
   const agreeing = agreeingIn(rows, key, wanted.value);
@@ -46,9 +48,10 @@ export const narrow = <T extends RecordRows>(
         key,
         written,
         rows.map((row) => row[key]),
-        choices === ""
-          ? `${object} has no row by ${NAMES[key]} for such a reading.`
-          : `Unknown ${NAMES[key]} ${quoted(written)} for ${object}; use one of ${choices}.`,
+        ({ intake: { rows: text } }) =>
+          choices === ""
+            ? text.noRowBy(object, text.names[key])
+            : text.unknown(text.names[key], quoted(written), object, choices),
       );
 };
 

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
@@ -75,7 +76,7 @@ export const rowFinder = <T extends RecordRows>(
  */
 const namesFinder = <T extends RecordRows>(
   byObject: ReadonlyMap<string, readonly Candidate<T>[]>,
-  readAny: (text: string) => Result<string>,
+  readAny: (text: string) => Result<string, Told>,
   devices: ReadonlyMap<string, string>,
 ) => {
   const placesAmong = memoizeFor((among: readonly T[]) => placesOf(among, devices));
@@ -105,7 +106,7 @@ const namesFinder = <T extends RecordRows>(
 const readerOf = (positions: readonly string[], tables: readonly RecordRows[]) => {
   const byExport = positionReader(positions);
   const byLineup = positionReader([...positions, ...tables.flatMap(positionsOf)]);
-  return (text: string): Result<string> => {
+  return (text: string): Result<string, Told> => {
     const found = byExport(text);
     if (found.ok) return found;
     const other = byLineup(text);
@@ -119,7 +120,7 @@ const candidatesFor = <T extends RecordRows>(
   byObject: ReadonlyMap<string, readonly Candidate<T>[]>,
   among: readonly T[],
 ): Answer<readonly Candidate<T>[]> | Lost => {
-  if (object === "") return refuse("none", 'names no panel or section; add a column "Panel".');
+  if (object === "") return refuse("none", ({ intake }) => intake.rows.noObject);
   const alike = (byObject.get(objectKey(object)) ?? []).filter(
     ({ table, object: own }) => among.includes(table) && isSameSort(object, own),
   );
@@ -128,11 +129,8 @@ const candidatesFor = <T extends RecordRows>(
   const names = ofObject.map((candidate) => candidate.object);
   return names.every((name) => name === names[0])
     ? answer(ofObject)
-    : lost(
-        "object",
-        object,
-        names,
-        `panel or section ${quoted(object)} could be ${someNames(names)}; write it as it stands there.`,
+    : lost("object", object, names, ({ intake }) =>
+        intake.rows.openObject(quoted(object), someNames(names)),
       );
 };
 
@@ -155,17 +153,14 @@ const unknownObjectIn = <T extends RecordRows>(tables: readonly T[]) => {
     return names;
   };
   return (object: string, among: readonly T[]): Lost =>
-    lost(
-      "object",
-      object,
-      namesAmong(among),
-      `panel or section ${quoted(object)} has no row. ${
-        among
-          .flatMap((table) =>
-            objects.get(table) ? `${table.kind.sheet} has ${objects.get(table)}` : [],
-          )
-          .join("; ") || "The lineup needs no record of this kind"
-      }.`,
+    lost("object", object, namesAmong(among), ({ intake }) =>
+      intake.rows.noRow(
+        quoted(object),
+        among.flatMap((table): [string, string][] => {
+          const known = objects.get(table);
+          return known ? [[table.kind.sheet, known]] : [];
+        }),
+      ),
     );
 };
 
@@ -173,7 +168,7 @@ const unknownObjectIn = <T extends RecordRows>(tables: readonly T[]) => {
 const rowAmong = <T extends RecordRows>(
   ofObject: readonly Candidate<T>[],
   place: Place,
-  readAny: (text: string) => Result<string>,
+  readAny: (text: string) => Result<string, Told>,
   isOneOfKinds: boolean,
 ): RowSearch<T> => {
   const parts = (rows: readonly Candidate<T>[]) => rows.map(({ part }) => part);
@@ -182,9 +177,8 @@ const rowAmong = <T extends RecordRows>(
       ? ofObject.filter(({ position, part }) => position !== "" || part === "")
       : ofObject;
   if (named.length === 0)
-    return refuse(
-      "none",
-      `names no part of ${place.object}; add a column "Part" with ${someNames(parts(ofObject))}.`,
+    return refuse("none", ({ intake }) =>
+      intake.rows.noPart(place.object, someNames(parts(ofObject))),
     );
   const across = acrossOpen(place.position, place.about);
   const hasOpen = across !== place.position && named.some(({ position }) => isOpen(position));
@@ -199,30 +193,21 @@ const rowAmong = <T extends RecordRows>(
   );
   const [first, second] = ofPart;
   if (first === undefined)
-    return lost(
-      "part",
-      place.part,
-      parts(atStage.value),
-      `Unknown part ${quoted(place.part)} of ${place.object}; use one of ${someNames(parts(atStage.value))}.`,
+    return lost("part", place.part, parts(atStage.value), ({ intake }) =>
+      intake.rows.unknownPart(quoted(place.part), place.object, someNames(parts(atStage.value))),
     );
   return second === undefined
     ? answer({ table: first.table, row: first.row })
-    : refuse(
-        "none",
-        `fits ${ofPart.length} rows: ${someNames(ofPart.map(({ name }) => name))}; say which in a column "Part"${isOneOfKinds ? ' or "Test"' : ""}.`,
+    : refuse("none", ({ intake }) =>
+        intake.rows.several(ofPart.length, someNames(ofPart.map(({ name }) => name)), isOneOfKinds),
       );
 };
 
 const isOpen = (position: string) => position.endsWith(" open");
 
-const stageOf = (text: string): Result<string> => {
+const stageOf = (text: string): Result<string, Told> => {
   const stage = readStage(text);
-  return stage
-    ? answer(stage)
-    : refuse(
-        "wrong",
-        `stage ${quoted(text)} is neither before nor after the withstand test; use "before" or "after".`,
-      );
+  return stage ? answer(stage) : refuse("wrong", ({ intake }) => intake.rows.noStage(quoted(text)));
 };
 
 const isSameRow = (one: FoundRow<RecordRows>, other: FoundRow<RecordRows>) =>

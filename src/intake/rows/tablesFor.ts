@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { readUnit } from "../../quantities/readUnit";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
@@ -29,11 +30,8 @@ export const tablesFor = <T extends RecordRows>(
   const isSpoken = understood !== undefined && kindNamed(test, IDS) === understood.id;
   const named = test === "" || isSpoken ? understood : (kindOfTest(test, kinds) ?? understood);
   if (test !== "" && named === undefined)
-    return lost(
-      "test",
-      test,
-      sheets,
-      `Unknown test ${quoted(test)}; use the name of a record table here: ${sheets.join(", ")}.`,
+    return lost("test", test, sheets, ({ intake }) =>
+      intake.rows.unknownTest(quoted(test), sheets),
     );
   const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind === named);
   const among = ofTest.filter(
@@ -50,7 +48,7 @@ const noReading = (
   tables: readonly RecordRows[],
   written: ReadonlyMap<string, Written>,
   { columns }: ExportBlock,
-): Result<never> => {
+): Result<never, Told> => {
   const readings = tables.flatMap(({ kind }) =>
     kind.columns.flatMap(({ need, header }) => (need === "reading" ? header : [])),
   );
@@ -60,21 +58,16 @@ const noReading = (
     tables.some(({ kind }) => field && columnFor(kind, field)?.need === "reading"),
   );
   if (sources.length === 0)
-    return refuse(
-      "none",
-      named.length > MAX_NAMED
-        ? "there is no column with a reading; give one a title that says what was measured, with its unit."
-        : `there is no column with a reading; add one for ${wanted}, with its unit.`,
+    return refuse("none", ({ intake: { rows } }) =>
+      named.length > MAX_NAMED ? rows.noReadingColumn : rows.noReadingColumnFor(wanted),
     );
   const given = sources.flatMap(({ field }) => written.get(field ?? "") ?? [])[0];
   return given === undefined
-    ? refuse(
-        "none",
-        `has no reading: blank under ${sources.map(({ title }) => quoted(title)).join(" and ")}.`,
+    ? refuse("none", ({ intake }) =>
+        intake.rows.noReading(sources.map(({ title }) => quoted(title))),
       )
-    : refuse(
-        "wrong",
-        `${quoted(given.text)} under ${quoted(given.title)} is of another quantity than ${wanted}.`,
+    : refuse("wrong", ({ intake }) =>
+        intake.rows.otherQuantity(quoted(given.text), quoted(given.title), wanted),
       );
 };
 

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import type { Unit } from "../../quantities/units";
 import { doubled, firstAlike } from "../columns/alikeColumns";
 import { asInstrument } from "../columns/asInstrument";
@@ -38,7 +40,7 @@ export interface EnteredBlock {
   /** The unit of its readings, where a heading over it tells it and their titles do not. */
   readonly unit?: Unit;
   /** Why it cannot be read: columns that read alike. */
-  readonly refused: string | undefined;
+  readonly refused: Said<Told> | undefined;
 }
 
 /**
@@ -195,7 +197,7 @@ const isOfBreakers = (title: string): boolean => {
 };
 
 /** A block of which nothing is taken until somebody says what it is. */
-const openBlock = (found: Block, open: string): EnteredBlock => {
+const openBlock = (found: Block, open: Said<Told>): EnteredBlock => {
   const columns = withoutOpen(found.head.columns);
   return {
     exported: {
@@ -249,7 +251,7 @@ const withoutPhases = (columns: readonly ExportColumn[]) =>
 
 const shapeSeen = (wide: boolean, answered: Shape | undefined): Evidence<Shape> =>
   answered
-    ? asAnswered(answered, answered)
+    ? asAnswered(answered, ({ intake }) => intake.seen.shapes[answered])
     : wide
-      ? { value: "wide", evidence: "wide, because titles name phases", confidence: "likely" }
-      : { value: "long", evidence: "long: one reading a line", confidence: "certain" };
+      ? { value: "wide", evidence: ({ intake }) => intake.seen.wide, confidence: "likely" }
+      : { value: "long", evidence: ({ intake }) => intake.seen.long, confidence: "certain" };

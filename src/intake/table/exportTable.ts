@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import type { DecimalEvidence } from "../../quantities/decimalMark";
 import type { ExportRow } from "../columns/unpivot";
 import type { Sense } from "../words/languages/language";
@@ -22,7 +24,7 @@ export interface ExportBlock {
   /** The record kind that it is of, where all of it speaks for one. */
   readonly kind?: string;
   /** Why nothing of it is taken: what it is of is not known. */
-  readonly open?: string;
+  readonly open?: Said<Told>;
   /** What holds for every line of it, where the workbook has told what its facts mean. */
   readonly facts?: readonly Written[];
 }

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { delimited, type TextRow } from "../text/delimited";
 import { fixedWidth, WIDE_GAPS } from "../text/fixedWidth";
@@ -6,13 +8,6 @@ import type { ExportOptions } from "./exportOptions";
 import { firstHead, type LayoutOptions, LOOK_ROWS, MAX_COLUMNS } from "./head";
 
 export const DELIMITERS = [",", ";", "\t", "|"] as const;
-const DELIMITER_NAMES: Readonly<Record<string, string>> = {
-  ",": "comma",
-  ";": "semicolon",
-  "\t": "tab",
-  "|": "vertical bar",
-  [WIDE_GAPS]: "columns of fixed width",
-};
 /** The first titles stand within this many characters. */
 const LOOK_CHARACTERS = 100_000;
 
@@ -51,9 +46,16 @@ export const findDelimiter = (
   const mark = best?.mark ?? ",";
   return {
     value: mark,
-    evidence: `${nameOfDelimiter(mark)}, by which ${best?.recognised ?? 0} columns are recognised`,
+    evidence: (text) =>
+      text.intake.seen.byTitles(nameOfDelimiter(mark)(text), best?.recognised ?? 0),
     confidence: (next?.recognised ?? 0) < 2 ? "certain" : "likely",
   };
 };
 
-const nameOfDelimiter = (mark: string) => DELIMITER_NAMES[mark] ?? quoted(mark);
+const nameOfDelimiter =
+  (mark: string): Said<Told> =>
+  ({ intake: { seen } }) => {
+    if (mark === WIDE_GAPS) return seen.delimiters.gaps;
+    const named = DELIMITERS.find((one) => one === mark);
+    return named === undefined ? quoted(mark) : seen.delimiters[named];
+  };

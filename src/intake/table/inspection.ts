@@ -69,20 +69,18 @@ export const inspected = (
     shape,
     titles: {
       value: head.line,
-      evidence: `line ${head.line}, where ${head.recognised} titles are recognised`,
+      evidence: ({ intake }) => intake.seen.titlesOn(head.line, head.recognised),
       confidence: likely(head.recognised),
     },
     titleLines: {
       value: head.lines,
-      evidence:
-        head.lines > 1
-          ? `${head.lines === 2 ? "two" : "three"} lines, because the upper groups the lower`
-          : "one line, which says all that is recognised",
+      evidence: ({ intake: { seen } }) =>
+        head.lines === 1 ? seen.oneLine : seen.grouped(head.lines),
       confidence: head.lines > 1 ? "likely" : "certain",
     },
     units: {
       value: head.units,
-      evidence: head.units ? "a row of units under the titles" : "no row of units",
+      evidence: ({ intake: { seen } }) => (head.units ? seen.unitRow : seen.noUnitRow),
       confidence: "certain",
     },
     columns: head.columns.map(
@@ -107,7 +105,7 @@ const held = (
   below
     ? {
         ...field,
-        evidence: `${field.evidence}; written once, it holds for the blank cells below it`,
+        evidence: (text) => text.intake.seen.below(field.evidence(text)),
         confidence: "likely",
       }
     : field;
@@ -117,33 +115,40 @@ const fieldSeen = (
   given: boolean,
   words: ReturnType<typeof titleWords>,
 ): Evidence<string | undefined> => {
-  if (given) return asAnswered(field, fieldName(field));
+  if (given) return asAnswered(field, (told) => fieldName(field, told));
   if (alike !== undefined)
     return {
       value: undefined,
-      evidence: `reads as the same as ${quoted(alike)}, and is left out; say in the map which of them it is`,
+      evidence: ({ intake }) => intake.seen.alike(quoted(alike)),
       confidence: "open",
     };
   if (field === undefined)
-    return { value: undefined, evidence: "not recognised, and left out", confidence: "open" };
+    return { value: undefined, evidence: ({ intake }) => intake.seen.unknown, confidence: "open" };
   if (listed)
     return {
       value: field,
-      evidence: `${fieldName(field)}: its every cell is an Id or serial number of the lineup's instruments`,
+      evidence: (told) => told.intake.seen.instruments(fieldName(field, told)),
       confidence: "likely",
     };
   if (field === "part" && readTitle(title, undefined, words).field === "position")
     return {
       value: field,
-      evidence: `${fieldName(field)}: its cells name no phase, and the titles beside it do`,
+      evidence: (told) => told.intake.seen.noPhases(fieldName(field, told)),
       confidence: "likely",
     };
   const english = readTitle(title, undefined, () => undefined).field === field;
   return {
     value: field,
-    evidence: says
-      ? `${fieldName(field)} of ${[says.position, says.stage].filter(Boolean).join(", ")}, by the title`
-      : `${fieldName(field)}, by the ${english ? "title" : words(title) ? "title in another language" : "words of the title"}`,
+    evidence: (told) => {
+      const { seen } = told.intake;
+      const name = fieldName(field, told);
+      return says
+        ? seen.byTitleOf(
+            name,
+            [says.position, says.stage].filter((one) => one !== undefined),
+          )
+        : seen.byTitle(name, english ? "title" : words(title) ? "language" : "words");
+    },
     confidence: english && !says ? "certain" : "likely",
   };
 };

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { isAnswer } from "../cells/listWord";
 import { ahead } from "../text/ahead";
 import type { TextRow } from "../text/delimited";
@@ -33,7 +35,7 @@ import { blockOfTest, type TestsBeside, testsBeside } from "./testsBeside";
 /** A line that is no reading, and what it was taken for. */
 export interface Skipped {
   readonly line: number;
-  readonly reason: string;
+  readonly reason: Said<Told>;
 }
 
 export type LayoutPart =
@@ -194,7 +196,7 @@ const partsAt = (
   const notes = notesAbove(reading);
   const { columns } = reading.block.head;
   const summary = isReading ? undefined : summaryIn(cells, columns);
-  if (summary) return [...notes, skippedAt(row.line, `${summary} of readings, none itself`)];
+  if (summary) return [...notes, skippedAt(row.line, ({ intake }) => intake.seen.summary(summary))];
   if (text !== undefined && filled > 2 && plain.size < MAX_PLAIN && !mayBeTitles(cells))
     plain.set(text, row.line);
   const whole = wholeRow(row);
@@ -232,7 +234,8 @@ const titlesAt = (
   const places = isPlacing(options);
   const names = (text: string) => namesPlace(text, options.objectOf ?? (() => undefined));
   const isOther = facts.some(places) || headingsIn(pending).some(names);
-  if (isSame && !isOther) return [...pending.map(noted), skippedAt(row.line, "the titles again")];
+  if (isSame && !isOther)
+    return [...pending.map(noted), skippedAt(row.line, ({ intake }) => intake.seen.titlesAgain)];
   // Under the same titles the day, the tester and the instrument go on.
   const isShared = ({ line }: Fact) => shared.some((fact) => fact.line === line);
   const own = block.facts.filter((fact) => !places(fact) && !isShared(fact));
@@ -283,11 +286,12 @@ const entered = (reading: Reading, block: Block): LayoutPart => {
   return { block };
 };
 
-const skippedAt = (line: number, reason: string): LayoutPart => ({ skipped: { line, reason } });
+const skippedAt = (line: number, reason: Said<Told>): LayoutPart => ({ skipped: { line, reason } });
 
-const noted = ({ line, cells }: TextRow): LayoutPart => ({
-  skipped: { line, reason: `a note: ${filledOf(cells).join(" ").slice(0, 60)}` },
-});
+const noted = ({ line, cells }: TextRow): LayoutPart => {
+  const note = filledOf(cells).join(" ").slice(0, 60);
+  return skippedAt(line, ({ intake }) => intake.seen.note(note));
+};
 
 /** A line's text without its time of day, and without the running number that it begins with, which says nothing. */
 const tellingText = (row: TextRow, { block, tests }: Reading): string | undefined => {

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { type Result, refuse } from "../../quantities/result";
 import type { TextRow } from "../text/delimited";
@@ -21,10 +23,13 @@ import { readRows } from "./readRows";
  * @returns `wrong` for what is no text, has no table, or a table without a recognisable column
  * @example readExport("Panel;Pole;R (µΩ)\n=H01;L1;31,5", { name: "crm.csv" }) // delimiter ";", decimal comma, three columns
  */
-export const readExport = (content: string, options: ExportOptions): Result<ExportTable> => {
+export const readExport = (content: string, options: ExportOptions): Result<ExportTable, Told> => {
   const text = latinDigits(content);
   const unreadable = unreadableAt(text);
-  if (unreadable) return refuse("wrong", `${quoted(options.name, 80)} ${unreadable}`);
+  if (unreadable)
+    return refuse("wrong", (words) =>
+      words.intake.file.of(quoted(options.name, 80), unreadable(words)),
+    );
   const delimiter = findDelimiter(text, options, layoutOptions(options));
   const written = () => partedBy(text, delimiter.value);
   const parted = partedCells(take(written(), LOOK_ROWS));
@@ -64,12 +69,10 @@ const isForm = (rows: () => Iterable<TextRow>, options: ExportOptions): boolean 
   return head === undefined || head.recognised < 2;
 };
 
-const unreadableAt = (text: string): string | undefined => {
-  if (text.trim() === "") return "is empty; an export has a row of titles and rows of readings.";
+const unreadableAt = (text: string): Said<Told> | undefined => {
+  if (text.trim() === "") return ({ intake }) => intake.file.empty;
   const [strange] = /[\0\ufffd]/.exec(text) ?? [];
   if (strange === undefined) return undefined;
   const line = text.slice(0, text.indexOf(strange)).split(/\r\n|\r|\n/).length;
-  return strange === "\0"
-    ? `is not delimited text: there is a NUL character on line ${line}. Export it as CSV or tab-separated text, UTF-8.`
-    : `has a character on line ${line} that is not UTF-8. Save it again as UTF-8, so that units such as µΩ are read right.`;
+  return ({ intake: { file } }) => (strange === "\0" ? file.nul(line) : file.notUtf8(line));
 };

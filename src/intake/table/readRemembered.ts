@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { answer, type Result } from "../../quantities/result";
 import type { ExportMapping } from "../../sheets/exportMapping";
 import { fingerprintOf, mappingFor, optionsOf } from "./exportMappings";
@@ -19,7 +20,7 @@ export function readRemembered(
   text: string,
   options: ExportOptions,
   mappings: readonly ExportMapping[],
-): Result<ReadExport> {
+): Result<ReadExport, Told> {
   const fresh = readExport(text, options);
   const candidates: readonly (ExportMapping | undefined)[] = fresh.ok
     ? [mappingFor(mappings, fingerprintOf(fresh.value))]

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { RowWithUnits } from "../columns/unitsBeside";
@@ -7,6 +9,7 @@ import { lineIndex } from "../text/lineIndex";
 import { knownTitles } from "../words/fieldNames";
 import { isForeign } from "../words/languageOf";
 import { mappable, mappedTo } from "../words/mappedTo";
+import type { OrderEvidence } from "../words/readDate";
 import { titleWords } from "../words/synonyms";
 import type { ExportColumn } from "../words/titles";
 import { blockReader, type EnteredBlock, wholeLine } from "./enterBlock";
@@ -42,12 +45,14 @@ export const readRows = (
   rows: () => Iterable<TextRow>,
   delimiter: Evidence<string>,
   options: ExportOptions,
-): Result<ExportTable> => {
+): Result<ExportTable, Told> => {
   const { name, mapping = {} } = options;
   const file = quoted(name, 80);
   const unknown = Object.values(mapping).find((field) => mappedTo(field) === undefined);
   if (unknown !== undefined)
-    return refuse("wrong", `Unknown field ${quoted(unknown)}; ${mappable()}.`);
+    return refuse("wrong", (told) =>
+      told.intake.titles.unknownField(quoted(unknown), mappable(told)),
+    );
   const how = layoutOptions(options);
   const first = take(rows(), LOOK_ROWS);
   const head = readableHead(first, how, file);
@@ -56,7 +61,7 @@ export const readRows = (
   const gathered = gather(layout(rows(), head.value, how), enter, options);
   return gathered.ok
     ? answer(tableOf(gathered.value, rows, delimiter, options))
-    : refuse("wrong", `${file}: ${gathered.reason}`);
+    : refuse("wrong", (words) => words.intake.titles.of(file, gathered.say(words)));
 };
 
 /** The first titles, or why there are none that could be read. */
@@ -64,19 +69,17 @@ const readableHead = (
   first: readonly TextRow[],
   how: LayoutOptions,
   file: string,
-): Result<Head> => {
+): Result<Head, Told> => {
   const widest = first.find(({ cells }) => cells.length > MAX_COLUMNS);
   if (widest)
-    return refuse(
-      "wrong",
-      `${file} has ${widest.cells.length} columns on line ${widest.line}; at most ${MAX_COLUMNS} are read, as many as a spreadsheet has.`,
+    return refuse("wrong", ({ intake }) =>
+      intake.titles.tooWide(file, widest.cells.length, widest.line, MAX_COLUMNS),
     );
   const head = firstHead(first, how);
   return head && head.recognised >= (how.titles === undefined ? 2 : 1)
     ? answer(head)
-    : refuse(
-        "wrong",
-        `${file} has no row of titles with columns that are recognised. The titles found are ${listed(widestTitles(first))}; use titles such as ${knownTitles()}.${unclosedIn(first)}`,
+    : refuse("wrong", ({ intake }) =>
+        intake.titles.none(file, shownOf(widestTitles(first)), knownTitles(), unclosedIn(first)),
       );
 };
 
@@ -85,7 +88,7 @@ const gather = (
   parts: ReturnType<typeof layout>,
   enter: (found: Parameters<ReturnType<typeof blockReader>>[0]) => EnteredBlock,
   options: ExportOptions,
-): Result<GatheredFile> => {
+): Result<GatheredFile, Told> => {
   const watch = writingWatch(titleWords(options.synonyms), options);
   const gathered: GatheredFile = {
     blocks: [],
@@ -126,7 +129,7 @@ const goOnWith = (current: Current, table: number, block: EnteredBlock): void =>
 const addBlock = (
   { blocks, lines, watch }: GatheredFile,
   entered: EnteredBlock,
-): string | undefined => {
+): Said<Told> | undefined => {
   if (entered.refused !== undefined) return entered.refused;
   blocks.push(entered);
   lines.push(0);
@@ -213,10 +216,10 @@ const tableOf = (
 
 /** In other languages than English the day comes first; English is written both ways. */
 const orderByLanguage = (
-  found: Inspection["dateOrder"],
+  found: OrderEvidence,
   blocks: readonly EnteredBlock[],
 ): Inspection["dateOrder"] => {
-  const isOpen = found.value === undefined && found.evidence.startsWith("order of day and month");
+  const isOpen = found.value === undefined && found.confidence === "open" && !found.isContradicted;
   const texts = blocks.flatMap(({ block: { head, facts, headings } }) => [
     ...head.texts.flat(),
     ...facts.map(({ key }) => key),
@@ -225,7 +228,7 @@ const orderByLanguage = (
   return isOpen && isForeign(texts)
     ? {
         value: "day-first",
-        evidence: "day first, because the file is in a language in which it comes first",
+        evidence: ({ intake }) => intake.seen.orderByLanguage,
         confidence: "likely",
       }
     : found;
@@ -245,10 +248,7 @@ const inspectionOf = (
   decimal: {
     value: decimal.mark,
     evidence: decimal.evidence,
-    confidence:
-      decimal.mark === undefined && !decimal.evidence.startsWith("no decimal mark in use")
-        ? "open"
-        : "certain",
+    confidence: decimal.isOpen ? "open" : "certain",
   },
   dateOrder,
   blocks: blocks.map(({ block, shape, unit }, at) => ({
@@ -267,11 +267,9 @@ const distinct = (blocks: readonly ExportBlock[]): ExportColumn[] => [
   ).values(),
 ];
 
-/** Names the first line whose quotation mark does not close. */
-const unclosedIn = (rows: readonly TextRow[]): string => {
-  const row = rows.find(({ unclosed }) => unclosed);
-  return row ? ` A quotation mark on line ${row.line} opens a cell and none closes it.` : "";
-};
+/** The first line whose quotation mark does not close. */
+const unclosedIn = (rows: readonly TextRow[]): number | undefined =>
+  rows.find(({ unclosed }) => unclosed)?.line;
 
 const widestTitles = (rows: readonly TextRow[]): readonly string[] =>
   rows.reduce<readonly string[]>(
@@ -279,7 +277,8 @@ const widestTitles = (rows: readonly TextRow[]): readonly string[] =>
     [],
   );
 
-const listed = (titles: readonly string[]) => {
-  const shown = titles.filter((title) => title !== "").slice(0, 12);
-  return shown.length > 0 ? shown.map((title) => quoted(title)).join(", ") : "all blank";
-};
+const shownOf = (titles: readonly string[]): string[] =>
+  titles
+    .filter((title) => title !== "")
+    .slice(0, 12)
+    .map((title) => quoted(title));

@@ -1,11 +1,11 @@
 import { type DecimalEvidence, decimalWatch } from "../../quantities/decimalMark";
 import type { ExportRow } from "../columns/unpivot";
 import { isMeasured } from "../words/fieldNames";
-import { type DateOrder, dateOrder } from "../words/readDate";
+import { dateOrder, type OrderEvidence } from "../words/readDate";
 import { readTitle } from "../words/readTitle";
 import type { TitleWords } from "../words/synonyms";
 import type { ExportColumn } from "../words/titles";
-import { asAnswered, type Evidence } from "./evidence";
+import { asAnswered } from "./evidence";
 import type { ExportOptions } from "./exportOptions";
 import type { Fact } from "./facts";
 import type { Written } from "./written";
@@ -26,7 +26,7 @@ export interface WritingWatch {
   /** Every phase, pole and combination as written. */
   readonly positions: ReadonlySet<string>;
   readonly decimal: () => DecimalEvidence;
-  readonly dates: () => Evidence<DateOrder | undefined>;
+  readonly dates: () => OrderEvidence;
 }
 
 /** @param words of titles besides the trade's English ones */
@@ -45,7 +45,6 @@ export const writingWatch = (
     date: -1,
     position: -1,
   };
-  const here = () => `line ${line}`;
   const noteDay = (text: string) => {
     if (text === lastDay) return;
     lastDay = text;
@@ -62,7 +61,7 @@ export const writingWatch = (
         line = fact.line;
         if (field === "date") noteDay(fact.value);
         if (field === "position") positions.add(fact.value);
-        if (isMeasured(field)) marks.note(fact.value, here);
+        if (isMeasured(field)) marks.note(fact.value, line);
       }
     },
     note({ line: now, cells }) {
@@ -72,20 +71,22 @@ export const writingWatch = (
       if (position >= 0 && positions.size < MAX_POSITIONS) positions.add(cells[position] ?? "");
       for (const index of measured) {
         const text = cells[index];
-        if (text !== undefined && text !== "") marks.note(text, here);
+        if (text !== undefined && text !== "") marks.note(text, line);
       }
     },
     decimal: () =>
       decimal
         ? {
             mark: decimal,
-            evidence: `decimal ${decimal === "," ? "comma" : "point"}, as you set it`,
+            isOpen: false,
+            evidence: ({ intake: { decimals }, quantities: { marks } }) =>
+              decimals.set(marks[decimal]),
           }
         : marks.evidence(),
     dates: () =>
       answered
-        ? asAnswered(answered, `${answered === "day-first" ? "day" : "month"} first`)
-        : dateOrder(days.keys(), (index) => `line ${[...days.values()][index]}`),
+        ? asAnswered(answered, ({ intake }) => intake.seen.first[answered])
+        : dateOrder(days.keys(), (index) => [...days.values()][index] ?? 0),
   };
 };
 

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { answer, type Result, refuse } from "../../quantities/result";
 import { asAnswered, type Evidence } from "../table/evidence";
 
@@ -10,12 +11,6 @@ export interface Decoded {
   readonly encoding: Evidence<Encoding>;
 }
 
-const NAMES: Readonly<Record<Encoding, string>> = {
-  "utf-8": "UTF-8",
-  "utf-16le": "UTF-16, low byte first",
-  "utf-16be": "UTF-16, high byte first",
-  "windows-1252": "Windows-1252",
-};
 /** So many bytes are looked at for the pattern of UTF-16. */
 const LOOK = 4096;
 
@@ -27,16 +22,13 @@ const LOOK = 4096;
  * @returns `wrong` for a workbook or archive, and for a file that mixes UTF-8 with another encoding
  * @example decode(new Uint8Array([0x35, 0x20, 0xb5, 0x56])) // text "5 µV", encoding "windows-1252"
  */
-export const decode = (bytes: Uint8Array, answered?: Encoding): Result<Decoded> => {
+export const decode = (bytes: Uint8Array, answered?: Encoding): Result<Decoded, Told> => {
   if (bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3)
-    return refuse(
-      "wrong",
-      "is a workbook or an archive; export it as delimited text (CSV or tab-separated).",
-    );
+    return refuse("wrong", ({ intake }) => intake.file.archive);
   if (answered)
     return answer({
       text: textOf(bytes, answered),
-      encoding: asAnswered(answered, NAMES[answered]),
+      encoding: asAnswered(answered, ({ intake }) => intake.file.encodings[answered]),
     });
   const seen = marked(bytes) ?? striped(bytes);
   if (seen) return answer({ text: textOf(bytes, seen.value), encoding: seen });
@@ -45,7 +37,7 @@ export const decode = (bytes: Uint8Array, answered?: Encoding): Result<Decoded> 
       text: textOf(bytes, "utf-8"),
       encoding: {
         value: "utf-8",
-        evidence: "only characters that every encoding writes alike",
+        evidence: ({ intake }) => intake.file.plain,
         confidence: "certain",
       },
     });
@@ -54,7 +46,7 @@ export const decode = (bytes: Uint8Array, answered?: Encoding): Result<Decoded> 
       text: new TextDecoder("utf-8", { fatal: true }).decode(bytes),
       encoding: {
         value: "utf-8",
-        evidence: "UTF-8, because every character outside the plain ones is sound in it",
+        evidence: ({ intake }) => intake.file.soundUtf8,
         confidence: "certain",
       },
     });
@@ -64,21 +56,18 @@ export const decode = (bytes: Uint8Array, answered?: Encoding): Result<Decoded> 
 };
 
 /** Not UTF-8: Windows-1252, unless some characters are sound UTF-8 all the same. */
-const fallback = (bytes: Uint8Array): Result<Decoded> => {
+const fallback = (bytes: Uint8Array): Result<Decoded, Told> => {
   const loose = new TextDecoder("utf-8").decode(bytes);
   const sound = /[^\p{ASCII}\ufffd]/u.exec(loose);
   const broken = loose.indexOf("\ufffd");
   const line = (offset: number) => loose.slice(0, offset).split(/\r\n|\r|\n/).length;
   return sound
-    ? refuse(
-        "wrong",
-        `mixes encodings: line ${line(sound.index)} is UTF-8 and line ${line(broken)} is not. Export it again in one encoding, or say which it is.`,
-      )
+    ? refuse("wrong", ({ intake }) => intake.file.mixed(line(sound.index), line(broken)))
     : answer({
         text: textOf(bytes, "windows-1252"),
         encoding: {
           value: "windows-1252",
-          evidence: `Windows-1252, because line ${line(broken)} is not UTF-8`,
+          evidence: ({ intake }) => intake.file.fallback(line(broken)),
           confidence: "likely",
         },
       });
@@ -96,7 +85,7 @@ const marked = ([first, second, third]: Uint8Array): Evidence<Encoding> | undefi
   return (
     value && {
       value,
-      evidence: `${NAMES[value]}, because the file begins with its mark`,
+      evidence: ({ intake: { file } }) => file.byMark(file.encodings[value]),
       confidence: "certain",
     }
   );
@@ -120,7 +109,7 @@ const striped = (bytes: Uint8Array): Evidence<Encoding> | undefined => {
   return (
     value && {
       value,
-      evidence: `${NAMES[value]}, because every second byte is NUL`,
+      evidence: ({ intake: { file } }) => file.byNuls(file.encodings[value]),
       confidence: "likely",
     }
   );

@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import type { RecordKind } from "../../records/kind";
 import { tellsOutcome } from "../rows/tellsOutcome";
@@ -47,7 +49,7 @@ const APART = 0.75;
 
 /** Why a block is not understood, where that is known. */
 export interface NotUnderstood {
-  readonly why: string;
+  readonly why: Said<Told>;
 }
 
 /**
@@ -80,10 +82,12 @@ export const understand = (
   const [best, next] = found;
   if (isMixed(block, knows)) return undefined;
   if (best === undefined)
-    return all.length > 0 || tellsByTitles(open, knows) ? undefined : { why: NO_READING };
+    return all.length > 0 || tellsByTitles(open, knows)
+      ? undefined
+      : { why: ({ intake }) => intake.titles.noReading };
   if (next && best.score - next.score < APART)
     return {
-      why: `could be a record of ${best.known.kind.sheet} or of ${next.known.kind.sheet}; say which in a line over the titles, such as "Test: ${best.known.kind.sheet}".`,
+      why: ({ intake }) => intake.titles.eitherKind(best.known.kind.sheet, next.known.kind.sheet),
     };
   const contested = best.contested.find((one) => isAsked(one, open));
   if (contested) return { why: whyContested(contested, best, open) };
@@ -150,13 +154,13 @@ const whyContested = (
   { seen, other, column }: Contested,
   { known }: Interpretation,
   { columns }: OpenBlock,
-): string => {
-  const [one, two] = [seen, other].map(({ index }) => quoted(columns[index]?.title ?? ""));
-  return `${one} and ${two} could each be ${column.header} of ${known.kind.sheet}; say which is the reading, such as --columns ${JSON.stringify(`${columns[seen.index]?.title}=${column.id}`)}, or leave the other out.`;
+): Said<Told> => {
+  const [one = "", two = ""] = [seen, other].map(({ index }) =>
+    quoted(columns[index]?.title ?? ""),
+  );
+  const answer = JSON.stringify(`${columns[seen.index]?.title}=${column.id}`);
+  return ({ intake }) => intake.titles.contested(one, two, column.header, known.kind.sheet, answer);
 };
-
-const NO_READING =
-  "there is no column with a reading that any record here takes; give each reading's column a title that says what was measured, and its unit.";
 
 /** Whether a column names the test of each line, and not of all lines the same. */
 const isMixed = ({ columns }: SeenBlock, { kinds }: Knowledge): boolean => {

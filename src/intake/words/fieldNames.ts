@@ -1,17 +1,17 @@
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { KINDS } from "../../records/kinds";
 import { FIELDS } from "./fields";
 import { OWN_LANGUAGE } from "./languages/languages";
-import { LEFT_OUT } from "./mappedTo";
-import { isStated, STATED_NAMES } from "./statedColumns";
+import { isStated } from "./statedColumns";
 
 /** What a field is called in messages. */
-export const fieldName = (field: string | undefined): string =>
-  field === undefined
-    ? LEFT_OUT
-    : isStated(field)
-      ? STATED_NAMES[field]
-      : (Object.hasOwn(FIELDS, field) && FIELDS[field]?.name) || quoted(field);
+export const fieldName = (field: string | undefined, { intake }: Told): string => {
+  if (field === undefined) return intake.leftOut;
+  if (isStated(field)) return intake.stated[field];
+  const names: Readonly<Record<string, string>> = intake.fields;
+  return Object.hasOwn(names, field) ? String(names[field]) : quoted(field);
+};
 
 /** Whether a field of an export is measured, so that its numbers show the decimal mark. */
 export const isMeasured = (field: string) =>

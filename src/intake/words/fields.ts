@@ -1,47 +1,45 @@
+import type { Told } from "../../messages/told";
 import type { UnitSize } from "../../quantities/units";
 import { KINDS } from "../../records/kinds";
 import { OWN_LANGUAGE } from "./languages/languages";
 import { plainWords } from "./plainWords";
 
-/** What a column of an export can hold: its name in messages, and what is measured, where it is a quantity. */
+/** What a column of an export can hold: what is measured, where it is a quantity. Its name stands in the messages. */
 export interface Field {
-  readonly name: string;
   readonly quantity?: UnitSize["quantity"];
 }
 
-export const FIELDS: Readonly<Record<string, Field>> = {
-  object: { name: "panel or section" },
-  circuit: { name: "circuit, where no panel is named" },
-  section: { name: "bus section, where no panel is named" },
-  part: { name: "part" },
-  position: { name: "combination, phase or pole" },
-  operation: { name: "operation of a breaker, which its part is named with" },
-  stage: { name: "stage" },
-  test: { name: "test" },
-  reading: { name: "reading" },
-  resistance: { name: "resistance", quantity: "resistance" },
-  r30s: { name: "resistance at 30 s", quantity: "resistance" },
-  r10min: { name: "resistance at 10 min", quantity: "resistance" },
-  voltage: { name: "test voltage", quantity: "voltage" },
-  controlV: { name: "control voltage", quantity: "voltage" },
-  current: { name: "test current", quantity: "current" },
-  temperature: { name: "temperature of what is tested", quantity: "temperature" },
-  air: {
-    name: "air temperature, which stands in where no other is given",
-    quantity: "temperature",
-  },
-  surface: { name: "surface temperature", quantity: "temperature" },
-  humidity: { name: "humidity", quantity: "share" },
-  pressure: { name: "air pressure", quantity: "pressure" },
-  unit: { name: "unit of the readings beside it" },
-  duration: { name: "duration", quantity: "time" },
-  discharge: { name: "disruptive discharge" },
-  date: { name: "date" },
-  time: { name: "time of day" },
-  by: { name: "tested by" },
-  instrument: { name: "instrument" },
-  serial: { name: "instrument's serial number" },
-  remarks: { name: "remarks" },
+export const FIELDS: Readonly<Record<keyof Told["intake"]["fields"], Field>> &
+  Readonly<Record<string, Field>> = {
+  object: {},
+  circuit: {},
+  section: {},
+  part: {},
+  position: {},
+  operation: {},
+  stage: {},
+  test: {},
+  reading: {},
+  resistance: { quantity: "resistance" },
+  r30s: { quantity: "resistance" },
+  r10min: { quantity: "resistance" },
+  voltage: { quantity: "voltage" },
+  controlV: { quantity: "voltage" },
+  current: { quantity: "current" },
+  temperature: { quantity: "temperature" },
+  air: { quantity: "temperature" },
+  surface: { quantity: "temperature" },
+  humidity: { quantity: "share" },
+  pressure: { quantity: "pressure" },
+  unit: {},
+  duration: { quantity: "time" },
+  discharge: {},
+  date: {},
+  time: {},
+  by: {},
+  instrument: {},
+  serial: {},
+  remarks: {},
 };
 
 const BY_TITLE: ReadonlyMap<string, string> = new Map([

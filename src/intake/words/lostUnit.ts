@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { splitReading } from "../../quantities/splitReading";
 
 /** A question mark stands for a sign that an encoding did not have: `G?` for GΩ, `?C` for °C. */
@@ -19,13 +21,15 @@ export const lostInTitle = (title: string): { name: string; unit: string } | und
  * for every cell.
  *
  * @param right a unit that would be right
- * @example lostUnit("52.5 G?", "R", "MΩ") // 'the unit "G?" has lost a sign, …'
+ * @example lostUnit("52.5 G?", "R", "MΩ")?.(toldIn("en")) // 'the unit "G?" has lost a sign, …'
  */
-export const lostUnit = (text: string, title: string, right: string): string | undefined => {
+export const lostUnit = (text: string, title: string, right: string): Said<Told> | undefined => {
   const own = splitReading(text)?.unit ?? "";
-  const reasonOf = (unit: string, where: string) =>
-    `the unit "${unit}"${where} has lost a sign and cannot be read; export the file as UTF-8, with a unit such as ${right}.`;
-  if (own !== "") return LOST.test(own) ? reasonOf(own, "") : undefined;
+  const reasonOf =
+    (unit: string, where?: string): Said<Told> =>
+    ({ intake }) =>
+      intake.cells.lostUnit(unit, where, right);
+  if (own !== "") return LOST.test(own) ? reasonOf(own) : undefined;
   const lost = lostInTitle(title);
-  return lost && reasonOf(lost.unit, ` in the title "${title}"`);
+  return lost && reasonOf(lost.unit, title);
 };

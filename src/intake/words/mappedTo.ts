@@ -1,4 +1,5 @@
-import { FIELDS, fieldMeant } from "./fields";
+import type { Told } from "../../messages/told";
+import { fieldMeant } from "./fields";
 import { isStated, STATED } from "./statedColumns";
 
 /** What a title is mapped to so that its column is left out. */
@@ -22,9 +23,5 @@ export const mappedTo = (answer: string): string | undefined => {
 };
 
 /** What a title can be mapped to, in words. */
-export const mappable = (): string =>
-  `use one of ${Object.entries(FIELDS)
-    .map(([field, { name }]) => (name === field ? field : `${field} (${name})`))
-    .join(
-      ", ",
-    )}; ${Object.keys(STATED).join(", ")}, which are compared; ${LEFT_OUT}; or a trade word for a field, such as "panel" or "combination"`;
+export const mappable = ({ intake }: Told): string =>
+  intake.mappable(Object.entries(intake.fields), Object.keys(STATED), LEFT_OUT);

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { type DateOrder, daySerial, serialDay } from "../../quantities/dates";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
@@ -30,13 +31,13 @@ export type { DateOrder } from "../../quantities/dates";
  * Whether dates such as 03/11/2026 have the day or the month first, from those that can be read one way
  * only.
  *
- * @param place where the text at an index stands, for the sentence
+ * @param lineOf the line on which the text at an index stands, for the sentence
  */
 export const dateOrder = (
   texts: Iterable<string>,
-  place: (index: number) => string = (index) => `line ${index + 1}`,
-): Evidence<DateOrder | undefined> => {
-  const proofs: { -readonly [Proof in DateOrder | "open"]?: string } = {};
+  lineOf: (index: number) => number = (index) => index + 1,
+): OrderEvidence => {
+  const proofs: { [Order in DateOrder | "open"]?: Proof } = {};
   let index = -1;
   let last: string | undefined;
   for (const text of texts) {
@@ -44,7 +45,7 @@ export const dateOrder = (
     if (text === last) continue;
     last = text;
     const order = orderIn(text.trim().slice(0, 40));
-    if (order) proofs[order] ??= `${quoted(text)} on ${place(index)}`;
+    if (order) proofs[order] ??= { text, line: lineOf(index) };
   }
   return orderProved(proofs);
 };
@@ -54,32 +55,47 @@ const orderProved = ({
   "day-first": day,
   "month-first": month,
 }: {
-  readonly [Proof in DateOrder | "open"]?: string;
-}): Evidence<DateOrder | undefined> => {
+  readonly [Order in DateOrder | "open"]?: Proof;
+}): OrderEvidence => {
+  const on = ({ text, line }: Proof, { intake: { seen } }: Told) =>
+    seen.ordersOn(quoted(text), line);
   if (day && month)
     return {
       value: undefined,
-      evidence: `no one order of day and month, because ${day} has the day first and ${month} the month`,
+      evidence: (text) => text.intake.seen.bothOrders(on(day, text), on(month, text)),
       confidence: "open",
+      isContradicted: true,
     };
-  if (day ?? month)
+  const proof = day ?? month;
+  if (proof) {
+    const value = day ? "day-first" : "month-first";
     return {
-      value: day ? "day-first" : "month-first",
-      evidence: `${day ? "day" : "month"} first, because ${day ?? month} can be read no other way`,
+      value,
+      evidence: (text) => {
+        const { seen } = text.intake;
+        return seen.orderProved(seen.first[value], on(proof, text));
+      },
       confidence: "certain",
     };
-  return open
-    ? {
-        value: undefined,
-        evidence: `order of day and month unknown, because ${open} could be read either way and nothing else settles it`,
-        confidence: "open",
-      }
-    : {
-        value: undefined,
-        evidence: "no date that could be read two ways",
-        confidence: "certain",
-      };
+  }
+  return {
+    value: undefined,
+    evidence: (text) =>
+      open ? text.intake.seen.orderOpen(on(open, text)) : text.intake.seen.noDates,
+    confidence: open ? "open" : "certain",
+  };
 };
+
+/** A text that tells the order, and its line. */
+interface Proof {
+  readonly text: string;
+  readonly line: number;
+}
+
+/** Which order the dates of a file have, and whether some of them have the one and some the other. */
+export interface OrderEvidence extends Evidence<DateOrder | undefined> {
+  readonly isContradicted?: true;
+}
 
 /** The order that a date proves; "open" where it could be read either way, undefined where the question does not arise. */
 const orderIn = (text: string): DateOrder | "open" | undefined => {
@@ -103,7 +119,7 @@ const mayBeYearFirst = (one: string, mark: string | undefined, year: string) =>
  * @param order of day and month, where the file shows it or the user has said it
  * @example readDate("2026-11-03") // 46329
  */
-export const readDate = (text: string, order?: DateOrder): Result<number> => {
+export const readDate = (text: string, order?: DateOrder): Result<number, Told> => {
   const written = text.trim().slice(0, 40);
   const iso = ISO.exec(written);
   if (iso) return dayOf(text, iso[1], iso[2], iso[3]);
@@ -117,11 +133,11 @@ export const readDate = (text: string, order?: DateOrder): Result<number> => {
   const [, one = "", mark, two, year] = NUMBERS.exec(written) ?? [];
   if (year === undefined) return wrong(text);
   if (order === undefined && mayBeYearFirst(one, mark, year))
-    return refuse("wrong", `${quoted(text)} could have the year first; ${RIGHT}`);
+    return refuse("wrong", ({ intake }) => intake.cells.yearFirst(quoted(text)));
   const shown = orderIn(written);
   const known = mark === "." ? "day-first" : shown === "open" ? order : (shown ?? order);
   if (known === undefined && one !== two)
-    return refuse("wrong", `${quoted(text)} could have the day or the month first; ${RIGHT}`);
+    return refuse("wrong", ({ intake }) => intake.cells.dayOrMonth(quoted(text)));
   return known === "month-first" ? dayOf(text, year, one, two) : dayOf(text, year, two, one);
 };
 
@@ -130,18 +146,18 @@ const monthOf = (name = ""): string => {
   return String(MONTHS.findIndex((month) => month.test(plain)) + 1);
 };
 
-const serialOf = (text: string, serial: number): Result<number> =>
+const serialOf = (text: string, serial: number): Result<number, Told> =>
   serial >= FIRST_SERIAL && serial <= LAST_SERIAL ? answer(serial) : wrong(text);
 
-const dayOf = (text: string, year = "", month = "", day = ""): Result<number> => {
+const dayOf = (text: string, year = "", month = "", day = ""): Result<number, Told> => {
   const whole = year.length === 2 ? `20${year}` : year;
   const iso = `${whole}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
   const serial = daySerial(iso);
   return Number.isFinite(serial) && serialDay(serial) === iso ? answer(serial) : wrong(text);
 };
 
-const RIGHT = "write it as 2026-11-25.";
-const wrong = (text: string) => refuse("wrong", `${quoted(text)} is not a date; ${RIGHT}`);
+const wrong = (text: string) =>
+  refuse("wrong", ({ intake }: Told) => intake.cells.noDate(quoted(text)));
 
 const TIME =
   /(?:^|[T ,])(\d{1,2}):(\d\d)(?::(\d\d)(?:[.,]\d+)?)?(?: ?([AP])\.?M\.?)?(?:Z|[+-]\d\d:?\d\d)?$/i;

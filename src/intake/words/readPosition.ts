@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { memoizeText } from "../../quantities/memoizeText";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
@@ -43,8 +44,6 @@ export const isColour = (text: string): boolean => /^[RYB]$/.test(withoutColours
 /** T and M for earth, as in other languages, where no scheme has them as a phase of it beside the other. */
 const TO_EARTH =
   /^\s*(L[123](?=\s*[-–/+ ]?\s*.$)|[123ABCYUVW](?=\s*[-–/]\s*.$))\s*[-–/+ ]?\s*[TM⏚]\s*$/;
-const RIGHT = 'use, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
-
 /**
  * Makes the reader of an export's phases, poles and combinations: `R-E`, `A to earth`, `L12`,
  * `across pole 2`, `L1-L1'` become `L1-E`, `L1-E`, `L1-L2`, `L2 open`, `L1 open`.
@@ -55,7 +54,9 @@ const RIGHT = 'use, for example, "L1-E", "L1-L2", "L1 open" or "L1"';
  * @param texts every position of the export, by which the scheme is known
  * @example positionReader(["R-E", "Y-E", "B-E"])("B-E") // "L3-E"
  */
-export const positionReader = (texts: Iterable<string>): ((text: string) => Result<string>) => {
+export const positionReader = (
+  texts: Iterable<string>,
+): ((text: string) => Result<string, Told>) => {
   const letters = new Set<string>();
   for (const text of new Set(texts))
     for (const token of tokensOf(text)?.tokens ?? []) if (isLetter(token)) letters.add(token);
@@ -104,16 +105,12 @@ export const isOneOf = (letters: string, text: string): boolean =>
 export const areSchemeLetters = (texts: readonly string[]): boolean =>
   schemeAmong(texts) !== undefined;
 
-const readPosition = (text: string, schemes: readonly string[]): Result<string> => {
+const readPosition = (text: string, schemes: readonly string[]): Result<string, Told> => {
   const parts = tokensOf(text);
-  if (!parts)
-    return refuse("wrong", `${quoted(text)} is not a phase, pole or combination; ${RIGHT}.`);
+  if (!parts) return refuse("wrong", ({ intake }) => intake.cells.noPosition(quoted(text)));
   const lettered = parts.tokens.some(isLetter);
   if (lettered && schemes.length === 0)
-    return refuse(
-      "wrong",
-      `${quoted(text)}: the file mixes phase letters of more than one kind (R Y B, R S T, A B C, U V W); use L1, L2, L3.`,
-    );
+    return refuse("wrong", ({ intake }) => intake.cells.mixedLetters(quoted(text)));
   const meanings = [
     ...new Set(
       (lettered ? schemes : [""]).map((scheme) => combine(parts.tokens, parts.open, scheme)),
@@ -121,13 +118,15 @@ const readPosition = (text: string, schemes: readonly string[]): Result<string> 
   ];
   const [meaning] = meanings;
   if (meanings.length > 1)
-    return refuse(
-      "wrong",
-      `${quoted(text)} could be ${meanings.join(" or ")}, since the file does not show which letters it uses; use L1, L2, L3.`,
+    return refuse("wrong", ({ intake }) =>
+      intake.cells.openLetters(
+        quoted(text),
+        meanings.map((one) => String(one)),
+      ),
     );
   return meaning
     ? answer(meaning)
-    : refuse("wrong", `${quoted(text)} is not a phase, pole or combination; ${RIGHT}.`);
+    : refuse("wrong", ({ intake }) => intake.cells.noPosition(quoted(text)));
 };
 
 const isLetter = (token: string) => /^[RYSTABCUVW]$/.test(token);

@@ -14,15 +14,6 @@ export const STATED = Object.fromEntries(
 
 export type StatedField = StatedWord;
 
-/** What each is, in words. */
-export const STATED_NAMES: Readonly<Record<StatedField, string>> = {
-  limit: "limit of the layout",
-  corrected: "corrected value of the layout",
-  spread: "spread of the layout",
-  error: "error of the layout",
-  result: "result of the layout",
-};
-
 export const isStated = (field: string): field is StatedField => Object.hasOwn(STATED, field);
 
 /** The limit that a reading of the kind is held against. */

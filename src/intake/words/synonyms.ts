@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { answer, type Result, refuse } from "../../quantities/result";
 import { repeatedKeys } from "../../records/repeatedKeys";
@@ -62,26 +63,19 @@ export const synonymFile = z.record(
  *
  * @example readSynonyms('{"object": ["Schakelveld"]}') // { object: ["Schakelveld"] }
  */
-export const readSynonyms = (json: string): Result<Synonyms> => {
+export const readSynonyms = (json: string): Result<Synonyms, Told> => {
   try {
     const read = synonymFile.safeParse(JSON.parse(json));
     const [twice] = repeatedKeys(json);
-    if (twice)
-      return refuse(
-        "wrong",
-        `says ${quoted(twice.key)} a second time in the same braces, on line ${twice.line}; keep one.`,
-      );
+    if (twice) return refuse("wrong", ({ files }) => files.twice(quoted(twice.key), twice.line));
     const unknown = read.success
       ? Object.keys(read.data).find((field) => !isField(field))
       : undefined;
     if (read.success && unknown === undefined) return answer(read.data);
-    return refuse(
-      "wrong",
-      unknown === undefined
-        ? 'is not an object of field and list of words; write, for example, {"object": ["Schakelveld"]}.'
-        : `has an unknown field ${quoted(unknown)}; use one such as object, position or reading.`,
+    return refuse("wrong", ({ intake: { words } }) =>
+      unknown === undefined ? words.noList : words.unknownField(quoted(unknown)),
     );
   } catch {
-    return refuse("wrong", 'is not JSON; write, for example, {"object": ["Schakelveld"]}.');
+    return refuse("wrong", ({ intake }) => intake.words.noJson);
   }
 };

@@ -1,4 +1,5 @@
 import { countIn, pluralIn } from "../plurals";
+import { told } from "./told";
 
 const plural = pluralIn("en");
 const count = countIn("en");
@@ -53,6 +54,19 @@ const CAUSES: Readonly<Record<string, string>> = {
 
 /** Texts of the command line: its help, and what its commands print. */
 export const commandLine = {
+  told,
+  /** How an option is to be written, where it is not understood. */
+  forms: {
+    rated: (least: number, most: number) => `use kilovolts from ${least} to ${most}.`,
+    constant:
+      'write the field, an equals sign and the value, such as --set stage=before or --set "part=Breaker Q0".',
+    columns:
+      'give a JSON file with an object of column title and field, such as {"R1": "reading"}, or "R1=reading, Tester=by"; of columns with one title the second is called "R1#2"',
+    means:
+      'give a JSON file with an object of field (object, part, position, stage, test, or a column with words to choose from, such as polarity) and names, such as {"object": {"Bay 1": "=H01"}}, or "object: Bay 1==H01, Bay 2==H02; part: VCB=Breaker Q0; polarity: good=As marked"',
+    noJson: (file: string, form: string) => `${file}: is not JSON; ${form}`,
+    notUnderstood: (said: string, form: string) => `${said}: is not understood; ${form}`,
+  },
   about: "Test records of a medium-voltage switchgear lineup: build, take in, check.",
   commands: {
     demo: "run the whole job on an invented lineup",
@@ -287,6 +301,8 @@ export const commandLine = {
       `${file}: is no signature of this manifest by the owner of the key`,
     seal: (file: string) => `${file}: was changed since it was handed over`,
     noKey: (file: string, why: string) => `${file}: ${why}`,
+    missing: "missing",
+    otherForm: (form: string) => `not of the form ${form}`,
     lost: (file: string) => `${file}: is missing`,
     altered: (file: string) => `${file}: was changed since it was handed over`,
     added: (file: string) => `${file}: was not handed over`,

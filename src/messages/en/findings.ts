@@ -9,11 +9,13 @@ import { project } from "./rules/project";
 import { repairs } from "./rules/repairs";
 import { rows } from "./rules/rows";
 import { stored } from "./rules/stored";
+import { told } from "./told";
 
 const count = countIn("en");
 
 /** Texts of the check: what each rule is about, and what its findings say. */
 export const findings = {
+  language: "en",
   rules: {
     ...limits,
     ...order,
@@ -26,6 +28,8 @@ export const findings = {
     ...project,
     ...repairs,
   },
+  /** What is told of readings and own layouts. */
+  told,
   /** A blank cell, in a message. */
   blank: "blank",
   /** Added to the finding of the first row of such an entry. */

@@ -5,6 +5,18 @@ import { hints } from "./hints";
 import { pane } from "./pane";
 import { report } from "./report";
 import { survey } from "./survey";
+import { told } from "./told";
 
 /** English: every text that people read. */
-export const messages = { ...pane, fields, lists, findings, handover, hints, report, survey };
+export const messages = {
+  language: "en",
+  ...pane,
+  fields,
+  lists,
+  findings,
+  handover,
+  hints,
+  report,
+  survey,
+  told,
+};

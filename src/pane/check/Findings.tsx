@@ -115,7 +115,7 @@ function useFindingActions(
   { work, host, read }: StepProps,
   reread: (rows: readonly Rows[]) => Promise<OpenedWorkbook | undefined>,
 ) {
-  const text = useText().check;
+  const { check: text, told } = useText();
   const again = (finding: Finding) =>
     work.run(async () => {
       const { snapshot } = report.context;
@@ -156,7 +156,7 @@ function useFindingActions(
         const { book, today } = report.context;
         const reopened = reopenRecord(book, place.table, place.row, said, today);
         if (!reopened.ok) {
-          work.setProblem(reopened.reason);
+          work.setProblem(reopened.say(told));
           return;
         }
         const heldBack = await reopen(host, reopened.value, watch);

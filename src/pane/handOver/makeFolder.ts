@@ -32,7 +32,7 @@ export async function makeFolder(
 ): Promise<Folder> {
   const opened = openBook(await readBook(book.bytes));
   const checked = check(opened, today, messages.findings, true);
-  if (!checked.ok) throw new BookError(checked.reason);
+  if (!checked.ok) throw new BookError(() => checked.reason);
   const { files, manifest } = await makeHandover({
     report: checked.report,
     book,

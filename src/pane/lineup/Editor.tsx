@@ -14,7 +14,7 @@ import { type Plan, planFor } from "../../sheets/plan";
 import type { BuildResult } from "../BuildResult";
 import { saveFile } from "../saveFile";
 import type { StepProps } from "../shared";
-import { described, draftOf, NEW_LINEUP, resolver } from "./draft";
+import { described, draftOf, NEW_LINEUP, resolverIn } from "./draft";
 import { EntryList } from "./EntryList";
 import { Fields } from "./Fields";
 import { Fold } from "./Fold";
@@ -89,7 +89,8 @@ export default function Editor({
   /** Called when the lineup is built, with what came of it, or left. */
   done: (result?: BuildResult) => void;
 }): ReactElement {
-  const text = useText().lineup;
+  const { lineup: text, told } = useText();
+  const resolver = useMemo(() => resolverIn(told), [told]);
   const { host, work, read } = shared;
   const form = useForm<FieldValues>({
     defaultValues: lineup === "new" ? NEW_LINEUP : draftOf(lineup),
@@ -103,7 +104,7 @@ export default function Editor({
   const checked = (): Lineup | undefined => {
     const found = checkLineup(described(form.getValues()));
     void form.trigger();
-    setErrors(found.ok ? [] : found.errors.map(({ path, message }) => `${path}: ${message}`));
+    setErrors(found.ok ? [] : found.errors.map(({ path, message }) => `${path}: ${message(told)}`));
     return found.ok ? found.value : undefined;
   };
   const preview = () => {

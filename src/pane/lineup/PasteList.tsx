@@ -25,7 +25,7 @@ export function PasteList({
   breaker: string;
   add: (panels: readonly Record<string, unknown>[]) => void;
 }): ReactElement {
-  const text = useText().lineup;
+  const { lineup: text, told } = useText();
   const [pasted, setPasted] = useState(initial);
   const [answers, setAnswers] = useState<ListAnswers>({});
   const { panels, problems, unknown, asksMedium } = useMemo(
@@ -77,7 +77,7 @@ export function PasteList({
       {pasted.trim() !== "" &&
         problems.map(({ line, message }) => (
           <Typography key={line} variant="body2" color="error">
-            {text.pasteProblem(line, message)}
+            {text.pasteProblem(line, message(told))}
           </Typography>
         ))}
       <Button

@@ -3,6 +3,7 @@ import { set } from "react-hook-form";
 import type { Lineup } from "../../lineup/lineup";
 import { criteriaRenamed, withFirstNames, withFirstNamesKept } from "../../lineup/renamed";
 import { USUAL_POINTS } from "../../lineup/settings";
+import type { Told } from "../../messages/told";
 import { checkLineup } from "../../records/readLineup";
 
 /** What a lineup starts as. */
@@ -52,14 +53,16 @@ export function described(values: FieldValues): FieldValues {
 }
 
 /** Checks the whole form as a lineup, and puts each error at its field. */
-export const resolver: Resolver = (values) => {
-  const checked = checkLineup(described(values));
-  if (checked.ok) return { values: checked.value, errors: {} };
-  const errors: FieldErrors = {};
-  for (const { path, message } of checked.errors)
-    set(errors, formPath(path), { type: "lineup", message });
-  return { values: {}, errors };
-};
+export const resolverIn =
+  (told: Told): Resolver =>
+  (values) => {
+    const checked = checkLineup(described(values));
+    if (checked.ok) return { values: checked.value, errors: {} };
+    const errors: FieldErrors = {};
+    for (const { path, message } of checked.errors)
+      set(errors, formPath(path), { type: "lineup", message: message(told) });
+    return { values: {}, errors };
+  };
 
 /** `panels[3].breaker.medium` as a form names it: `panels.3.breaker.medium`. */
 export const formPath = (path: string): string => path.replaceAll("[", ".").replaceAll("]", "");

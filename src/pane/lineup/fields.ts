@@ -3,6 +3,7 @@ import { FIELDS, type Field, type FieldPath, LISTS } from "../../lineup/fields";
 import { RULE_WEIGHTS } from "../../lineup/settings";
 import type { Messages, RuleId } from "../../messages/messages";
 import { FURTHER_KINDS, ITEM_KINDS, KINDS, RECORD_KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { OWN_QUANTITIES } from "../../records/ownQuantities";
 
 /** One field of the form. */
@@ -33,7 +34,8 @@ export interface FormList {
   readonly name: string;
 }
 
-const kindTitles = () => Object.fromEntries(KINDS.map(({ id, title }) => [id, title]));
+const kindTitles = (text: Messages) =>
+  Object.fromEntries(KINDS.map(({ id }) => [id, kindWords(text, id).title]));
 const yesNo = ({ lineup }: Messages) => ({ true: lineup.yes, false: lineup.no });
 
 /** Facts of which the lineup's schema does not know what there is to choose from. */

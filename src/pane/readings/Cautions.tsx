@@ -2,12 +2,14 @@ import Box from "@mui/material/Box";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { RecordKind } from "../../records/kind";
+import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 
 /** What can hurt someone in this test, and who decides. */
 export function Cautions({ kind }: { kind: RecordKind }): ReactElement | undefined {
   const messages = useText();
-  if (kind.cautions.length === 0) return undefined;
+  const { cautions } = kindWords(messages, kind.id);
+  if (cautions.length === 0) return undefined;
   return (
     <Box
       component="section"
@@ -22,7 +24,7 @@ export function Cautions({ kind }: { kind: RecordKind }): ReactElement | undefin
     >
       <Typography variant="h3">{messages.readings.cautions}</Typography>
       <Box component="ul" sx={{ m: 0, ps: 2, paddingInlineStart: 2.5 }}>
-        {kind.cautions.map((caution) => (
+        {cautions.map((caution) => (
           <li key={caution}>
             <Typography variant="body2">{caution}</Typography>
           </li>

@@ -12,7 +12,8 @@ const HEADERS = new Map(
     columns.filter(({ role }) => role === "entry").map(({ id, header }) => [id, header] as const),
   ),
 );
-const nameOf = (field: string) => FIELDS[field]?.name ?? HEADERS.get(field) ?? field;
+const nameOf = (field: string, names: Readonly<Record<string, string>>) =>
+  names[field] ?? HEADERS.get(field) ?? field;
 
 /** By title, what each column of an export or of a layout holds, to be put right where it is not. */
 export function ColumnChoices({
@@ -27,7 +28,7 @@ export function ColumnChoices({
     { value: LEFT_OUT, label: messages.readings.leftOut },
     ...[...new Set([...Object.keys(FIELDS), ...(field ? [field] : [])])].map((value) => ({
       value,
-      label: nameOf(value),
+      label: nameOf(value, messages.told.intake.fields),
     })),
   ];
   return (

@@ -3,6 +3,7 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo } from "react";
 import type { SaidConstants } from "../../intake/constants";
+import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 import type { RecordBook } from "../../sheets/recordBook";
 import { Choice } from "../Choice";
@@ -20,7 +21,8 @@ export function ConstantChoices({
   granted: SaidConstants;
   say: (said: SaidConstants) => void;
 }): ReactElement {
-  const text = useText().readings.constants;
+  const messages = useText();
+  const text = messages.readings.constants;
   const tables = useMemo(() => book.tables.filter(({ rows }) => rows.length > 0), [book]);
   const rows = tables.flatMap(({ kind, rows }) =>
     said.test === undefined || said.test === kind.id ? rows : [],
@@ -47,7 +49,10 @@ export function ConstantChoices({
           value={said.test ?? ""}
           choices={[
             { value: "", label: text.asTheFileSays },
-            ...tables.map(({ kind }) => ({ value: kind.id, label: kind.title })),
+            ...tables.map(({ kind }) => ({
+              value: kind.id,
+              label: kindWords(messages, kind.id).title,
+            })),
           ]}
           onChoose={choose("test")}
         />

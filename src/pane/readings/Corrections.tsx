@@ -19,9 +19,9 @@ function FoundList({
   evidence: readonly (Evidence<unknown> | undefined)[];
   skipped: number;
 }): ReactElement {
-  const text = useText().readings;
+  const { readings: text, told } = useText();
   const lines = evidence.flatMap((found) =>
-    found ? [text.found(found.evidence, found.confidence)] : [],
+    found ? [text.found(found.evidence(told), found.confidence)] : [],
   );
   if (skipped > 0) lines.push(text.skipped(skipped));
   return (

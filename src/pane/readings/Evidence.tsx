@@ -8,6 +8,7 @@ import type { Lineup } from "../../lineup/lineup";
 import type { Messages } from "../../messages/messages";
 import { type EvidenceLine, evidenceOf } from "../../records/evidence";
 import { isBlank, verdictOf } from "../../records/kind";
+import { kindWords } from "../../records/kindWords";
 import { picturesOf } from "../../report/pictures";
 import { STANDING, standingKey } from "../../report/standing";
 import { useText } from "../../report/text";
@@ -37,13 +38,13 @@ export function Evidence({
   const lines = evidenceOf(table.kind, judged, lineup);
   const verdict = verdictOf(judged);
   const key = standingKey(verdict);
-  const pictures = picturesOf(table, row, messages.plot);
+  const pictures = picturesOf(table, row, messages);
   return (
     <Stack component="section" spacing={1.5} aria-label={table.keys[row]}>
       <Box>
         <Typography variant="h3">{table.keys[row]}</Typography>
         <Typography variant="body2" color="text.secondary">
-          {table.kind.title}
+          {kindWords(messages, table.kind.id).title}
         </Typography>
       </Box>
       <Box

@@ -35,7 +35,7 @@ export function Intake({
   /** What a pasted block is taken to be of: the record that is open. */
   granted: SaidConstants;
 }): ReactElement | undefined {
-  const text = useText().readings;
+  const { readings: text, told } = useText();
   const locale = useLocale();
   const [source, setSource] = useState<ExportSource>();
   const [answers, setAnswers] = useState(NO_ANSWERS);
@@ -113,7 +113,7 @@ export function Intake({
       {intake && !intake.ok && (
         <>
           <Typography color="error" sx={{ overflowWrap: "anywhere" }}>
-            {text.unreadable(intake.source.name, intake.reason)}
+            {text.unreadable(intake.source.name, intake.reason(told))}
           </Typography>
           <ConstantChoices book={records} said={said} granted={granted} say={setSaid} />
         </>
@@ -148,7 +148,7 @@ function takenWith(
   const constants = readConstants(said, records);
   return constants.ok
     ? takeIn(records, [source], { ...answers, constants: constants.value }, today())
-    : { ok: false, source, reason: constants.reason };
+    : { ok: false, source, reason: constants.say };
 }
 
 /** One export: how it was read, what would come where, and the buttons that write it or cancel. */

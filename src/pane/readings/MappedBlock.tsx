@@ -7,6 +7,7 @@ import { mappedTables } from "../../intake/ownLayout/mappedTables";
 import { readBlock } from "../../intake/ownLayout/readBlock";
 import type { Lineup } from "../../lineup/lineup";
 import { KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 import { a1 } from "../../sheets/address";
 import type { LayoutMap } from "../../sheets/layoutMap";
@@ -59,7 +60,7 @@ export function MappedBlock({
       <Choice
         label={text.kind}
         value={map.kind}
-        choices={KINDS.map(({ id, title }) => ({ value: id, label: title }))}
+        choices={KINDS.map(({ id }) => ({ value: id, label: kindWords(messages, id).title }))}
         onChoose={(kind) => setMap({ ...map, kind })}
       />
       {Object.entries(map.facts ?? {}).map(([title, value]) => (
@@ -99,9 +100,9 @@ export function MappedBlock({
           <summary>{text.problems(problems.length)}</summary>
           <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 0.5 }}>
             {problems.slice(0, SHOWN).map(({ row, column, message }) => (
-              <li key={`${row} ${column} ${message}`}>
+              <li key={`${row} ${column} ${message(messages.told)}`}>
                 <Typography variant="body2" sx={{ overflowWrap: "anywhere" }}>
-                  {a1(row, column)}: {message}
+                  {a1(row, column)}: {message(messages.told)}
                 </Typography>
               </li>
             ))}

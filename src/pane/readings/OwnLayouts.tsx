@@ -6,7 +6,7 @@ import { guessMaps } from "../../intake/ownLayout/guessMaps";
 import { joinedWords, readSynonyms } from "../../intake/words/synonyms";
 import type { Lineup } from "../../lineup/lineup";
 import type { Messages } from "../../messages/messages";
-import { KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 import { type LayoutMap, readMapFile, writeMapFile } from "../../sheets/layoutMap";
 import { type Remembered, rememberedOf } from "../../sheets/remembered";
@@ -19,12 +19,13 @@ import { MappedBlock } from "./MappedBlock";
 
 /** Which block of the workbook a map is of. */
 const blockOf = ({ sheet, titles, left = 1 }: LayoutMap) => JSON.stringify([sheet, titles, left]);
-const titleOf = ({ sheet, titles, kind }: LayoutMap, text: Messages["layouts"]) =>
-  text.title(sheet, titles, KINDS.find(({ id }) => id === kind)?.title ?? kind);
+const titleOf = ({ sheet, titles, kind }: LayoutMap, messages: Messages) =>
+  messages.layouts.title(sheet, titles, kindWords(messages, kind).title);
 
 /** Blocks of sheets in somebody's own layout that are read as records: found, put right, kept, taken away. */
 export default function OwnLayouts({ host, book, work, read }: StepProps): ReactElement {
-  const text = useText().layouts;
+  const messages = useText();
+  const { layouts: text, told } = messages;
   const [open, setOpen] = useState<string>();
   /** The workbook with the cells of all its sheets, and what they seem to hold. */
   const [seen, setSeen] = useState<{ snapshot: Snapshot; guessed: readonly LayoutMap[] }>();
@@ -52,12 +53,12 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
     work.run(async () => {
       const found = readMapFile(await file.text());
       if (found.ok) await keep(found.value, text.opened(file.name, found.value.length));
-      else work.setProblem(`${file.name} ${found.reason}`);
+      else work.setProblem(`${file.name} ${found.say(told)}`);
     });
   const openWords = (file: File) =>
     work.run(async () => {
       const found = readSynonyms(await file.text());
-      if (!found.ok) return work.setProblem(`${file.name} ${found.reason}`);
+      if (!found.ok) return work.setProblem(`${file.name} ${found.say(told)}`);
       const words = joinedWords(found.value, book.snapshot.words);
       await remember({ words }, text.wordsTaken(file.name));
     });
@@ -65,7 +66,7 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
   const block = (map: LayoutMap, snapshot: Snapshot, stands: boolean) => (
     <Fold
       key={blockOf(map)}
-      title={titleOf(map, text)}
+      title={titleOf(map, messages)}
       open={open === blockOf(map)}
       onOpen={() => setOpen(open === blockOf(map) ? undefined : blockOf(map))}
     >
@@ -74,8 +75,8 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
         snapshot={snapshot}
         lineup={lineup}
         busy={work.busy}
-        keep={(next) => keep([...others(next), next], text.kept(titleOf(next, text)))}
-        drop={stands ? () => keep(others(map), text.dropped(titleOf(map, text))) : undefined}
+        keep={(next) => keep([...others(next), next], text.kept(titleOf(next, messages)))}
+        drop={stands ? () => keep(others(map), text.dropped(titleOf(map, messages))) : undefined}
       />
     </Fold>
   );

@@ -54,7 +54,7 @@ export function PlacementView({
     },
     {
       title: text.unplaced(unplaced.length),
-      lines: unplaced.map(({ source, reason }) => text.line(source.line, reason)),
+      lines: unplaced.map(({ source, reason }) => text.line(source.line, reason(messages.told))),
     },
   ];
   const confirm = ({ field, written }: Suggestion, meant: string) =>

@@ -8,6 +8,7 @@ import Typography from "@mui/material/Typography";
 import { lazy, type ReactElement, Suspense, useMemo, useState } from "react";
 import type { JudgedTable } from "../../check/context";
 import { verdictOf } from "../../records/kind";
+import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 import type { Verdict } from "../../standards/judge";
 import { Choice } from "../Choice";
@@ -112,7 +113,8 @@ function Filters({
   choice: RowChoice;
   setChoice: (choice: RowChoice) => void;
 }): ReactElement {
-  const text = useText().readings;
+  const messages = useText();
+  const text = messages.readings;
   const [result, setResult] = useState("");
   const [most, setMost] = useState(LISTED);
   const objects = useMemo(
@@ -137,7 +139,10 @@ function Filters({
         <Choice
           label={text.kind}
           value={table.kind.id}
-          choices={tables.map(({ kind }) => ({ value: kind.id, label: kind.title }))}
+          choices={tables.map(({ kind }) => ({
+            value: kind.id,
+            label: kindWords(messages, kind.id).title,
+          }))}
           onChoose={(kind) => {
             setMost(LISTED);
             setChoice({ kind, object: choice.object });

@@ -35,7 +35,7 @@ export function RowForm({
   busy: boolean;
   write: (cells: ReturnType<typeof typedCells>["cells"]) => void;
 }): ReactElement | undefined {
-  const text = useText().readings;
+  const { readings: text, told } = useText();
   const { decimal } = useLocale();
   const columns = useMemo(() => entriesToFill(table, row, lineup), [table, row, lineup]);
   const [typed, setTyped] = useState<Typed>(() => carriedOver(table, from, columns));
@@ -46,7 +46,7 @@ export function RowForm({
   }, [focus]);
   if (columns.length === 0) return undefined;
   const enter = () => {
-    const read = typedCells(table, row, columns, typed, decimal);
+    const read = typedCells(table, row, columns, typed, decimal, told);
     setWrong(read.wrong);
     const [first] = Object.keys(read.wrong);
     if (first) form.current?.querySelector<HTMLElement>(`[data-column="${first}"] input`)?.focus();

@@ -3,6 +3,7 @@ import { cellValue } from "../../intake/cells/cellValue";
 import { inRowUnit } from "../../intake/cells/inRowUnit";
 import type { PlacedCell } from "../../intake/place/placement";
 import type { Lineup } from "../../lineup/lineup";
+import type { Told } from "../../messages/told";
 import { serialDay } from "../../quantities/dates";
 import { type Column, isBlank, isNeeded } from "../../records/kind";
 import type { RecordTable } from "../../sheets/recordTable";
@@ -39,6 +40,7 @@ export function typedCells(
   columns: readonly Column[],
   typed: Typed,
   decimal: "." | ",",
+  told: Told,
 ): { cells: PlacedCell<RecordTable>[]; wrong: Readonly<Record<string, string>> } {
   const cells: PlacedCell<RecordTable>[] = [];
   const wrong: Record<string, string> = {};
@@ -47,7 +49,7 @@ export function typedCells(
     if (text === "") continue;
     const { unit } = column;
     const read = cellValue(text, column, { decimal, ...(unit === undefined ? {} : { unit }) });
-    if (!read.ok) wrong[column.id] = read.reason;
+    if (!read.ok) wrong[column.id] = read.say(told);
     else
       cells.push({
         table,

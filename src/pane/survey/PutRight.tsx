@@ -3,6 +3,7 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import { KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 import type { Correction } from "../../sheets/surveyAnswers";
 import type { RecognisedBlock } from "../../survey/checkSurvey";
@@ -36,7 +37,8 @@ export function PutRight({
   say: (correction: Correction) => void;
   takeBack: (correction: Correction) => void;
 }): ReactElement {
-  const text = useText().putRight;
+  const messages = useText();
+  const text = messages.putRight;
   const [pointed, setPointed] = useState(`row ${HEAD}`);
   const [listed, setListed] = useState(false);
   const [wrong, setWrong] = useState<string>();
@@ -67,7 +69,7 @@ export function PutRight({
         <Choice
           label={text.kind}
           value={block.kind}
-          choices={KINDS.map(({ id, title }) => ({ value: id, label: title }))}
+          choices={KINDS.map(({ id }) => ({ value: id, label: kindWords(messages, id).title }))}
           onChoose={(kind) => say({ sheet, address: head, of: "row", is: `kind:${kind}` })}
         />
         {parts.map(({ address, title, concept }) => (
@@ -88,8 +90,7 @@ export function PutRight({
           {text.takeBack(
             one.address,
             choices.find(({ value }) => value === `${one.of} ${one.is}`)?.label ??
-              KINDS.find(({ id }) => `kind:${id}` === one.is)?.title ??
-              one.is,
+              kindWords(messages, one.is.replace(/^kind:/, "")).title,
           )}
         </Button>
       ))}

@@ -5,7 +5,7 @@ import ListItemButton from "@mui/material/ListItemButton";
 import ListItemText from "@mui/material/ListItemText";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
-import { KINDS } from "../../records/kinds";
+import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 import type { Correction } from "../../sheets/surveyAnswers";
 import type { RecognisedBlock } from "../../survey/checkSurvey";
@@ -15,8 +15,6 @@ import { PutRight } from "./PutRight";
 
 /** So many tables are listed at first, and more at a time. */
 const LISTED = 8;
-
-const titleOf = (kind: string): string => KINDS.find(({ id }) => id === kind)?.title ?? kind;
 
 /** The tables that were recognised, in words; each leads to its cells. */
 export function Recognised({
@@ -58,7 +56,7 @@ export function Recognised({
                   primary={text.block(
                     sheet,
                     range,
-                    kinds.map(titleOf),
+                    kinds.map((kind) => kindWords(messages, kind).title),
                     panels.length,
                     readings,
                     units,

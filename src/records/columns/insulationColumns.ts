@@ -1,4 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
+import type { Told } from "../../messages/told";
 import { bounded } from "../../quantities/bounded";
 import type { Result } from "../../quantities/result";
 import type { Criterion } from "../../standards/criterion";
@@ -13,7 +14,7 @@ const NOT_READ = "not read";
 /** A limit of a row: the maker's or project's own criterion, else the standard's or practice's. */
 export interface Limit {
   readonly own: Own;
-  readonly standard: (lineup: Lineup, row: Row) => Result<Criterion>;
+  readonly standard: (lineup: Lineup, row: Row) => Result<Criterion, Told>;
   /** The standard's value as a formula, where it differs from row to row. */
   readonly formula?: (ref: Reference, lineup: Lineup) => string;
   /** Where the standard's value by itself fails nothing: what a reading must miss as well to fail. */

@@ -1,4 +1,5 @@
 import { type absorptionRatio, ratioOrReason } from "../../engineering/ratios";
+import { storedWords } from "../../messages/told";
 import { figure } from "../figure";
 import { type CellValue, isBlank, type Row } from "../kind";
 import { quantity } from "../quantity";
@@ -9,7 +10,7 @@ export const ratio =
   (row: Row): CellValue => {
     if (isBlank(row[from]) || isBlank(row[to])) return null;
     const [first, last] = [quantity(row[from], "MΩ"), quantity(row[to], "MΩ")];
-    const found = first && last && ratioOrReason(find)(first, last);
+    const found = first && last && ratioOrReason(find, storedWords())(first, last);
     return found?.ok ? found.value : "n/a";
   };
 

@@ -1,6 +1,7 @@
 import { ratioError } from "../../engineering/ratioError";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
+import type { Told } from "../../messages/told";
 import { answer, type Result } from "../../quantities/result";
 import type { Criterion } from "../../standards/criterion";
 import { grossRatio } from "../../standards/practice";
@@ -42,7 +43,7 @@ export const secondaryInsulation = (): Column[] =>
 /** The maker's or project's own limit of the ratio error: for a class that gives none, or where it is finer than the class. */
 export const finerThanClass = (
   quantity: string,
-  ofClass: (accuracy: string) => Result<Criterion>,
+  ofClass: (accuracy: string) => Result<Criterion, Told>,
 ): Own => {
   const named = mostOf(quantity);
   return Object.assign(

@@ -104,19 +104,10 @@ const columns: readonly Column[] = [
 /** DC supply: capacity of each battery, its voltage at the end, and its alarms. */
 export const battery: RecordKind<"battery"> = {
   id: "battery",
-  title: "DC supply",
   alsoCalled: ["batter(?:y|ies)", "dc supply", "discharge test"],
   step: "devices",
   sheet: "DC supply",
   table: "GearBattery",
-  purpose:
-    "Each battery discharged at constant current: its capacity against the maker's or project's, its voltage at the end, earth fault and charger alarms. Trip circuits at reduced voltage are among the coils.",
-  cautions: [
-    "A battery cannot be switched off: insulated tools, no jewellery, covers on, one pole at a time. It gives hydrogen: ventilate, no flames or sparks.",
-    "Acid and lye burn: goggles, gloves, apron, and water to wash with at hand.",
-    "While it is discharged the protection has no supply: only with another in its place, under the site's permit system.",
-    "An earth put on to try the alarm makes a second one a short circuit or a trip: through a resistor, one pole at a time. The maker's instruction comes first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation: object, batteries }) =>

@@ -1,6 +1,8 @@
 import { decisive } from "../../lineup/decisive";
 import type { Lineup } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
+import type { Told } from "../../messages/told";
+import { storedWords } from "../../messages/told";
 import { answer, type Result, refuse } from "../../quantities/result";
 import { cableTestVoltage, cableTypicalMinimum } from "../../standards/cableInsulation";
 import {
@@ -75,10 +77,10 @@ const ownMinutes = ownOf("cable withstand min");
 const waveOf = (row: Row): CableWave | undefined =>
   CABLE_WAVES.find((wave) => wave === String(row.wave ?? "").toUpperCase());
 
-const noWave = refuse("none", `the wave is none of ${CABLE_WAVES.join(", ")}`);
+const noWave = refuse("none", ({ records }: Told) => records.noWave(CABLE_WAVES));
 
 /** The tests of a cable by the standards, any of which serves, as far as they decide. */
-const testsOf = (row: Row, lineup: Lineup): Result<readonly CableTest[]> => {
+const testsOf = (row: Row, lineup: Lineup): Result<readonly CableTest[], Told> => {
   const wave = waveOf(row);
   if (!wave) return noWave;
   const u0kV = cableOf(row, lineup)?.u0kV;
@@ -93,7 +95,7 @@ const testSource = (row: Row, lineup: Lineup, pick: "kV" | "minutes"): string =>
   const found = testsOf(row, lineup);
   return found.ok
     ? found.value.map((test) => sourceText(test[pick].source)).join(" or ")
-    : found.reason;
+    : found.say(storedWords());
 };
 
 const testAt = (row: Row, lineup: Lineup, at: 0 | 1): CableTest | undefined => {
@@ -329,19 +331,10 @@ const LONGEST_HELD = 120;
 /** Cables of each circuit after laying, before they are connected. */
 export const cable: RecordKind<"cable"> = {
   id: "cable",
-  title: "Medium-voltage cables",
   phasesToEarth: true,
   step: "cables",
   sheet: "Cables",
   table: "GearCable",
-  purpose:
-    "Each core of each cable before it is connected: insulation first, the sheath where the project asks for it, then the withstand test by alternating, very-low-frequency or direct voltage.",
-  cautions: [
-    "Both ends are live during the test: bar, warn and watch the far end too, and keep radio or telephone contact. Isolate, prove dead and earth under the site's permit system first.",
-    "No direct voltage on service-aged polymer (XLPE) cable: it leaves charge in the insulation that can break it down in service later. Take very low frequency or power frequency instead.",
-    "Part the cable from switchgear, voltage transformers and surge arresters, or agree the lower voltage with their makers.",
-    "A cable holds its charge: discharge through a resistor, then earth, for as long as the maker and the local rule say, before anybody touches an end. Local code and licensed practice come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, cables }) =>

@@ -1,5 +1,6 @@
 import { decisive } from "../../lineup/decisive";
 import type { Lineup, Panel } from "../../lineup/lineup";
+import type { Told } from "../../messages/told";
 import { answer, type Result } from "../../quantities/result";
 import { controlMinimum, controlSeconds, controlTestVoltage } from "../../standards/controlWiring";
 import type { Criterion } from "../../standards/criterion";
@@ -44,7 +45,7 @@ const standard = (lineup: Lineup) =>
 const standardSeconds = (lineup: Lineup) => decisive(lineup, answer(controlSeconds[lineup.basis]));
 
 /** A limit that follows from the lineup alone, as a formula. */
-const constant = (found: Result<Criterion>): string => String(limitOf(found) ?? '""');
+const constant = (found: Result<Criterion, Told>): string => String(limitOf(found) ?? '""');
 
 const accepted: readonly Comparison[] = [
   { value: "insulation", limit: "minimum", unit: "MΩ", sense: "least" },
@@ -133,19 +134,10 @@ const circuits = ({ type, breaker, currentTransformers, voltageTransformers }: P
 /** Continuity, ferrules, insulation and withstand of control wiring, circuit by circuit. */
 export const controlWiring: RecordKind<"control"> = {
   id: "control",
-  title: "Insulation and withstand, control wiring",
   alsoCalled: ["(?:auxiliary|secondary) (?:wiring|circuits?)"],
   step: "devices",
   sheet: "Control wiring",
   table: "GearControl",
-  purpose:
-    "Continuity and ferrules of each control circuit; then, its conductors joined, against earth: insulation resistance first, then the power-frequency withstand test of auxiliary circuits. Nothing is corrected to a temperature.",
-  cautions: [
-    "Isolate the supplies of every circuit, also those from other panels, and prove dead, under the site's permit system.",
-    "Relays, meters, motors, converters and surge suppressors are disconnected or bridged as their makers say; earths of current and voltage transformers are lifted for the test and put back, and their putting back is recorded.",
-    "Short-circuit current transformers' secondaries before a circuit is opened.",
-    "The test voltage reaches every place that the circuit reaches: warn there too. Discharge afterwards. Local code and licensed practice come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap((panel) =>

@@ -1,6 +1,7 @@
 import { decisive } from "../../lineup/decisive";
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
+import type { Told } from "../../messages/told";
 import { answer, type Result, refuse } from "../../quantities/result";
 import type { Criterion } from "../../standards/criterion";
 import { dissipation as ieee } from "../../standards/ieee400.2.2013";
@@ -40,15 +41,12 @@ const standard = (
   end: "study" | "action",
   row: Row,
   lineup: Lineup,
-): Result<Criterion> => {
+): Result<Criterion, Told> => {
   const cable = cableOf(row, lineup);
   const isInService = (cable?.purpose ?? lineup.purpose) === "maintenance";
   return cable?.insulation === "XLPE" && isInService
     ? decisive(lineup, answer(ieee[measure][end]))
-    : refuse(
-        "none",
-        `no limit is known here for ${cable?.insulation ?? "insulation that the lineup does not name"}, ${isInService ? "in service" : "new"}: give the maker's or project's own`,
-      );
+    : refuse("none", ({ records }: Told) => records.noDissipation(cable?.insulation, isInService));
 };
 
 const accepted: readonly Comparison[] = [
@@ -133,20 +131,11 @@ const columns: readonly Column[] = [
 /** Dissipation factor of cables at steps of voltage. */
 export const dissipation: RecordKind<"dissipation"> = {
   id: "dissipation",
-  title: "Dissipation factor of cables",
   alsoCalled: ["dissipation factor", "tan(?:gent)? ?delta", "tan ?δ"],
   step: "devices",
   onRequest: true,
   sheet: "Dissipation",
   table: "GearDissipation",
-  purpose:
-    "Dissipation factor of each cable phase at 0.5, 1 and 1.5 times U0 at very low frequency, assessed three ways: mean at U0, tip-up, and stability. No action, further study (inconclusive here) or action; the screen from end to end.",
-  cautions: [
-    "Only by people licensed for high-voltage tests, under the site's permit system; both ends are fenced, warned and watched, with the far end in touch by voice.",
-    "Isolate, prove dead, earth; take the cable off gear, voltage transformers and arresters. Raise the voltage step by step and stop where the factor runs away.",
-    "A cable keeps its charge: discharge and earth before touching, for as long as the maker and the local rule say.",
-    "Cables of mixed insulation, and joints with stress grading that is not linear, read higher: compare with the record at laying. The cable maker's word comes first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation: object, cables }) =>

@@ -87,15 +87,9 @@ type Project = Parameters<RecordKind["rows"]>[0]["project"];
 /** Drawings and specification: is the work done from the latest approved revision? */
 export const documents: RecordKind<"documents"> = {
   id: "documents",
-  title: "Drawings and specification",
   role: "document",
   sheet: "Documents",
   table: "GearDocuments",
-  purpose:
-    "Each document that the work is done from, at its latest approved revision. Add a row for any further one.",
-  cautions: [
-    "Work from a superseded drawing is done again: withdraw old copies, and have changes on site approved before they are built.",
-  ],
   columns: [...columns, verdictBy(columns, [], []), ...closing()],
   rows: ({ project: { drawings, specification } }) => [
     ...(specification

@@ -57,21 +57,12 @@ const WHOLE = [
 /** First energization: what was put back, who released it, and what was read. */
 export const energization: RecordKind<"energization"> = {
   id: "energization",
-  title: "First energization",
   alsoCalled: ["first energi[sz]ation", "energi[sz]ation check ?lists?"],
   step: "energization",
   onRequest: true,
   ownItems: "seen to",
   sheet: "Energization",
   table: "GearEnergization",
-  purpose:
-    "What was put back before voltage, who released what, and what was seen and read under voltage and load. It records what others decided: it never says that the lineup may be energized. That is decided by the one whom the site's permit system or switching order names.",
-  cautions: [
-    "Nothing on this sheet releases anything: switching is done on the switching order, by those who are licensed for it, and on nobody's word from this record.",
-    "From the first voltage on every part is alive until it is isolated, proved dead and earthed again.",
-    "Nobody stands before the gear at the first closing: operate from remote, with the arc flash boundary kept.",
-    "The local code, the site's permit system, the maker's instruction and licensed practice come first.",
-  ],
   columns: itemColumns("Panel or lineup", "What is seen to", "As seen, by the one who signs."),
   rows: (lineup) => {
     const own = ownItems(lineup, "energization");

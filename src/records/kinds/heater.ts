@@ -84,17 +84,10 @@ const columns: readonly Column[] = [
 /** Space heaters: current against the plate, and what switches them. */
 export const heater: RecordKind<"heater"> = {
   id: "heater",
-  title: "Space heaters",
   alsoCalled: ["space heaters?", "anti ?condensation heaters?"],
   step: "functions",
   sheet: "Heaters",
   table: "GearHeater",
-  purpose:
-    "Current of each space heater at the supply as measured against its plate, and the thermostat or hygrostat that switches it.",
-  cautions: [
-    "Heaters are often fed from elsewhere and alive when the panel is dead: prove dead before touching, and mind hot surfaces.",
-    "Clamp the conductor that belongs to the heater, inside the compartment, only as the permit allows. Local code and licensed practice come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation: object, heaters }) =>

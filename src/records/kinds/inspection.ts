@@ -41,15 +41,9 @@ const columns: readonly Column[] = [
 /** Review, witness and hold points: asked for, held, released. */
 export const inspection: RecordKind<"inspection"> = {
   id: "inspection",
-  title: "Inspection points",
   role: "inspection",
   sheet: "Inspection",
   table: "GearInspection",
-  purpose:
-    "The points at which the client or his engineer looks on: when the inspection was asked for, when it was held, and whether and by whom it was released.",
-  cautions: [
-    "A release lets the next activity go ahead under its own permits and cautions; it says nothing about energizing.",
-  ],
   columns: [...columns, verdictBy(columns, [], []), ...closing()],
   rows: (lineup) =>
     lineup.inspectionPoints.flatMap(({ activity, type, guards, each, document }) =>

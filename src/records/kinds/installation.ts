@@ -35,18 +35,10 @@ const USUAL: readonly UsualItem[] = [
 /** Each panel as it stands: what is seen to before the first test. */
 export const installation: RecordKind<"installation"> = {
   id: "installation",
-  title: "Installation of panels",
   ownItems: "seen to",
   step: "installation",
   sheet: "Installation",
   table: "GearInstallation",
-  purpose:
-    "Each panel looked at, item by item, against drawing and erection manual. What a panel does not have is not applicable, and the remarks say why.",
-  cautions: [
-    "Isolate, prove dead and earth under the site's permit system before a compartment is opened; neighbouring panels may be alive.",
-    "Springs are discharged and supplies of mechanisms locked off before hands go in; shutters and trucks crush.",
-    "The maker's erection manual and the approved drawing come before this list.",
-  ],
   columns: itemColumns("Panel", "Check item", "As seen, by drawing and erection manual."),
   rows: (lineup) => {
     const own = ownItems(lineup, "installation");

@@ -3,6 +3,7 @@ import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { panelOf } from "../../lineup/panelOf";
 import { itemLimit } from "../../lineup/plate";
+import { storedWords } from "../../messages/told";
 import { answer } from "../../quantities/result";
 import { contactTestCurrent } from "../../standards/contactTestCurrent";
 import { sourceText } from "../../standards/criterion";
@@ -56,7 +57,7 @@ const limitSource = (row: Row, lineup: Lineup): string => {
   const like = `without it compared with the other poles, ${sourceOf(ownSpread(row, lineup) ?? contactSpread)}`;
   const found = factor(lineup);
   return isMain(row) && panelOf(lineup, String(row.object))?.circuit && !found.ok
-    ? `${found.reason}; ${like}`
+    ? `${found.say(storedWords())}; ${like}`
     : `none given: type the maker's value here; ${like}`;
 };
 
@@ -99,20 +100,11 @@ const columns: readonly Column[] = [
 /** Resistance of the whole main circuit of a panel and of its earthing switch, pole by pole. */
 export const mainCircuit: RecordKind<"mainCircuit"> = {
   id: "mainCircuit",
-  title: "Resistance of main circuits and earthing switches",
   alsoCalled: ["main circuit resistance", "full circuit", "busbar to cable"],
   step: "devices",
   onRequest: true,
   sheet: "Main circuits",
   table: "GearCircuit",
-  purpose:
-    "Four-wire DC resistance of each pole from busbar through the racking contacts and the closed breaker to the cable terminals, and of each closed earthing switch, brought to 20 °C, against the maker's value and its like.",
-  cautions: [
-    "Isolate, prove dead and earth under the site's permit system. The measurement asks for earths to be taken off for a moment: only as the permit says, by the one whom it names, and put back at once.",
-    "Racking, closing and an earthing switch's spring move and crush: warn and keep clear.",
-    "The test current flows through every closed path: keep current transformers' secondaries closed and protection blocked where the maker says so; do not open the circuit under current.",
-    "The maker's instruction and the local code come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker, earthingSwitch }) => [

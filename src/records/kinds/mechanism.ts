@@ -1,5 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
+import { storedWords } from "../../messages/told";
 import { coilRange } from "../../standards/coilRange";
 import { blank, closing, gear, quoted, trail } from "../columns/common";
 import { closingSupplyOf, openingSupplyOf } from "../columns/controlSupply";
@@ -286,7 +287,7 @@ function rangeSource(row: Row, operation: Operation, lineup: Lineup): string {
   const found = standard(row, operation, lineup);
   return found.ok
     ? sourceOf({ value: found.value.value.least, source: found.value.source })
-    : found.reason;
+    : found.say(storedWords());
 }
 
 /** The rows of a breaker: both coils, and a second trip coil. */
@@ -311,18 +312,9 @@ function rowsFor(object: string, breaker: Breaker, lineup: Lineup): Row[] {
 /** Coils at the ends of their range, charging of the spring, and what the operation counter counted. */
 export const mechanism: RecordKind<"mechanism"> = {
   id: "mechanism",
-  title: "Coils, spring and counter of breakers",
   step: "devices",
   sheet: "Mechanism",
   table: "GearMechanism",
-  purpose:
-    "Closing coil and opening releases at the voltages that they have to work at, the time that the motor takes to charge the spring, and the operation counter against the operations made.",
-  cautions: [
-    "Isolate, prove dead and earth under the site's permit system; the breaker is in its test position or out of its panel, with every other supply of it locked off.",
-    "A charged spring moves without warning: keep hands and tools out, and discharge it (close, open) before work on the mechanism.",
-    "Raise the voltage no higher and leave it on no longer than the maker allows; let coils cool.",
-    "Block inter-tripping and whatever else its auxiliary contacts would start. The maker's instruction and licensed practice come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker }): Row[] =>

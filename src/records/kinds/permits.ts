@@ -60,17 +60,10 @@ const columns: readonly Column[] = [
 /** Permits to work: held, and valid on the day of the work. */
 export const permits: RecordKind<"permits"> = {
   id: "permits",
-  title: "Permits to work",
   role: "permit",
   furtherBy: ["number", "from", "to", "date"],
   sheet: "Permits",
   table: "GearPermits",
-  purpose:
-    "The permits that the work was done under, each valid on its day. Add a row for every further permit, and for every further day where permits are issued by the day.",
-  cautions: [
-    "This table is a record and no permit. The site's permit system and the local code decide who may work, where and when.",
-    "Isolations, earths and keys are as the permit says, and are seen to by its holder before anybody starts.",
-  ],
   columns: [...columns, verdictBy(columns, [], []), ...closing()],
   // Common practice: one to work on the gear, and one more for tests at high voltage.
   rows: () => [

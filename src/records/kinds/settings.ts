@@ -186,17 +186,9 @@ function isPrimary(times: number, panel: string, lineup: Lineup, within: number)
 /** Settings of relays as left against the order. */
 export const settings: RecordKind<"settings"> = {
   id: "settings",
-  title: "Relay settings against the order",
   alsoCalled: ["relay settings?", "settings? read back"],
   sheet: "Relay settings",
   table: "GearSettingsHeld",
-  purpose:
-    "The settings order, parameter by parameter, against what the device holds as it is left, with the firmware and the file that was kept. Numbers are compared in the order's unit and tolerance, words letter by letter.",
-  cautions: [
-    "Block trips before settings are written: a device may trip while it takes them. List what was blocked, and put it back.",
-    "Settings come from the approved protection study. A device is never made to agree with an order that looks wrong: ask the one who signed it.",
-    "A setting that agrees is not a setting that was tested: see the protection records.",
-  ],
   columns: [...columns, verdictBy(columns, [], []), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, relaySettings }) =>

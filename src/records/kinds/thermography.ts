@@ -191,7 +191,6 @@ const placesOf = ({ designation, breaker, cables }: Panel, { ratings }: Lineup):
 /** Hot spots looked for under load, place by place. */
 export const thermography: RecordKind<"thermography"> = {
   id: "thermography",
-  title: "Thermographic survey under load",
   alsoCalled: [
     "thermograph(?:y|ic survey)",
     "infra-?red (?:survey|scan|inspection)",
@@ -201,13 +200,6 @@ export const thermography: RecordKind<"thermography"> = {
   onRequest: true,
   sheet: "Thermography",
   table: "GearThermography",
-  purpose:
-    "The hottest spot of each place that carries current, under load, against a similar one and against the air. A cool spot at a small load proves nothing.",
-  cautions: [
-    "The gear is alive and loaded: look through fitted windows, or with covers off only as the site's permit system and the arc flash study allow, by people licensed to be there.",
-    "A major discrepancy is reported at once to the one who is responsible; nobody opens or tightens anything under voltage.",
-    "Bare metal reflects: what looks cool may be hot. The maker's instruction, the local code and licensed practice come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) => lineup.panels.flatMap((panel) => placesOf(panel, lineup)),
   live: () => true,

@@ -181,19 +181,10 @@ const columns: readonly Column[] = [
 /** Torque of bolted joints: busbars, cable lugs, earth bars, by panel and group of joints. */
 export const torque: RecordKind<"torque"> = {
   id: "torque",
-  title: "Torque of bolted joints",
   alsoCalled: ["bolts?", "tightening"],
   step: "joints",
   sheet: "Torque",
   table: "GearTorque",
-  purpose:
-    "Each group of joints tightened to the maker's torque with a calibrated wrench, marked and re-checked. Where neither maker nor project gives one, the joint is not accepted by a computed one.",
-  cautions: [
-    "Isolate, prove dead and earth under the site's permit system before a compartment is opened.",
-    "The maker's torque, washers, lubrication and sequence come first: a computed torque knows nothing of soft conductors, plating or cast inserts.",
-    "Do not tighten again a joint that the maker says to leave; renew what the maker says not to use twice.",
-    "Count tools, bolts and washers out again before closing.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, joints }) =>

@@ -1,5 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
+import { storedWords } from "../../messages/told";
 import { undervoltageRange } from "../../standards/coilRange";
 import { closing, trail } from "../columns/common";
 import { openingSupplyOf, type Supply } from "../columns/controlSupply";
@@ -95,7 +96,7 @@ function releaseSource(row: Row, lineup: Lineup): string {
   const found = standard(row, lineup);
   return found.ok
     ? sourceOf({ value: found.value.value.pickupMost, source: found.value.source })
-    : found.reason;
+    : found.say(storedWords());
 }
 
 const rowFor = (object: string, breaker: Breaker, { volts, kind }: Supply): Row => ({
@@ -108,18 +109,10 @@ const rowFor = (object: string, breaker: Breaker, { volts, kind }: Supply): Row 
 /** Undervoltage releases: where they hold and where they let go. */
 export const undervoltage: RecordKind<"undervoltage"> = {
   id: "undervoltage",
-  title: "Undervoltage releases",
   alsoCalled: ["undervoltage releases?", "uv releases?"],
   step: "devices",
   sheet: "Undervoltage",
   table: "GearUndervoltage",
-  purpose:
-    "Each undervoltage release by itself: the voltage from which it holds, and the voltage at which it lets go and trips, against the maker's or the standard's.",
-  cautions: [
-    "Isolate, prove dead and earth under the site's permit system; the breaker is in its test position or out of its panel, with every other supply of it locked off.",
-    "The breaker trips when the release lets go: keep hands and tools out of the mechanism, and warn before each trial.",
-    "Raise the voltage no higher and leave it on no longer than the maker allows. The maker's instruction and licensed practice come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, breaker }): Row[] =>

@@ -187,19 +187,10 @@ const columns: readonly Column[] = [
 /** Voltage transformers, winding by winding and phase by phase. */
 export const voltageTransformer: RecordKind<"voltageTransformer"> = {
   id: "voltageTransformer",
-  title: "Voltage transformers",
   alsoCalled: ["voltage transformers?", "potential transformers?", "vts?", "pts?"],
   step: "devices",
   sheet: "Voltage transformers",
   table: "GearVoltageTransformers",
-  purpose:
-    "Each winding of each phase: ratio and polarity with voltage on the primary, insulation of the secondary, fuses, the one earth of the secondary circuit, and the burden that is connected.",
-  cautions: [
-    "A voltage transformer fed from its secondary puts full voltage on the primary: pull the secondary fuses and lock them out before anybody touches the primary, and never supply a secondary circuit that is not parted from its transformer.",
-    "Isolate, prove dead and earth under the site's permit system; barrier the primary while voltage is on it.",
-    "Never short the secondary. Keep an unloaded residual winding's damping as the maker says.",
-    "Lift the earths of secondary and primary neutral for the insulation test only, and put them back. Local code, the maker's instruction and licensed practice come first.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) =>
     lineup.panels.flatMap(({ designation, voltageTransformers }) =>

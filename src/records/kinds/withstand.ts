@@ -4,6 +4,7 @@ import { busSections } from "../../lineup/busbar";
 import { decisive } from "../../lineup/decisive";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
+import type { Told } from "../../messages/told";
 import type { Result } from "../../quantities/result";
 import { type Criterion, sourceText } from "../../standards/criterion";
 import { airFormulas } from "../../standards/iec60060-1.2010";
@@ -44,7 +45,7 @@ const ownDuration = ownOf("withstand duration s");
 const ownLevel = ownOf("withstand kV");
 
 /** The level of the main circuit by the standards, as far as it decides. */
-const standard = (lineup: Lineup, place: WithstandTest["place"]): Result<Criterion> => {
+const standard = (lineup: Lineup, place: WithstandTest["place"]): Result<Criterion, Told> => {
   const { basis, purpose, editions, ratings, withstand } = lineup;
   return decisive(
     lineup,
@@ -343,21 +344,12 @@ const columns: readonly Column[] = [
 /** Withstand of the main circuit on site: each phase in turn, the other two earthed. */
 export const withstand: RecordKind<"withstand"> = {
   id: "withstand",
-  title: "Withstand voltage, main circuit",
   alsoCalled: ["hi ?pot", "hv", "high voltage", "power frequency", "dielectric", "ac test"],
   role: "withstand",
   phasesToEarth: true,
   step: "withstand",
   sheet: "Withstand",
   table: "GearWithstand",
-  purpose:
-    "Power-frequency (or DC) withstand test on site of each phase against the other two and earth; no disruptive discharge may occur at the required voltage for the required time.",
-  cautions: [
-    "Only by people licensed for high-voltage tests, under the site's permit system, with the test area fenced, warned and watched.",
-    "Isolate, prove dead, earth; disconnect cables, voltage transformers, surge arresters and whatever the test would damage.",
-    "Insulation must have passed first, and every surface must be warmer than the dew point.",
-    "After the test, earth and discharge before touching, for DC tests for as long as the maker and the local rule say.",
-  ],
   columns: [...columns, verdictBy(columns, accepted, enough), ...closing()],
   rows: (lineup) => {
     const rows = (object: string, part: string): Row[] =>

@@ -1,7 +1,7 @@
 import { FIELDS, LISTS, labelOf } from "../../lineup/fields";
 import type { Lineup } from "../../lineup/lineup";
 import type { CellValue, Column, Row } from "../../records/kind";
-import { KINDS } from "../../records/kinds";
+import { storedKindWords } from "../../records/kindWords";
 import type { PlannedSheet } from "../plannedSheet";
 
 export const COVER_TABLE = "GearProject";
@@ -19,8 +19,6 @@ export const COVER_ITEMS: readonly (readonly [item: string, path: string])[] = F
     ? [0, 1, 2].map((at) => [`Phase ${at + 1}`, `${path}.${at}`] as const)
     : [[labelOf(path) ?? path, path] as const],
 );
-
-const titleOf = (id: string) => KINDS.find((kind) => kind.id === id)?.title ?? id;
 
 /** Project, ratings and basis of the lineup, and what the project leaves out. */
 export function coverSheet(lineup: Lineup): PlannedSheet {
@@ -52,7 +50,7 @@ export function coverSheet(lineup: Lineup): PlannedSheet {
         value: `revision ${revision}${title ? `, ${title}` : ""}`,
       })),
       ...lineup.leaveOut.map(({ kind, reason, document }) => ({
-        item: `Left out: ${titleOf(kind)}`,
+        item: `Left out: ${storedKindWords(kind).title}`,
         value: `${reason}${document ? ` (${document})` : ""}`,
       })),
     ],

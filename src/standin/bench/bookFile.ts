@@ -39,7 +39,9 @@ export async function bookOfFile(file: Uint8Array): Promise<StandInBook> {
   try {
     workbook = await readXlsx(file, { readStyles: true });
   } catch (error) {
-    throw new BookError(`cannot be opened (${(error as Error).message}); choose an .xlsx workbook`);
+    throw new BookError(
+      () => `cannot be opened (${(error as Error).message}); choose an .xlsx workbook`,
+    );
   }
   const book = newBook();
   // A thread of comments is told by its text, as Excel does, and not by the note that stands for it.

@@ -50,7 +50,7 @@ export function openPackage(file?: Uint8Array): Package {
     const fresh = addedAs(name);
     if (fresh !== undefined) return unpackedPart(added.get(fresh) as Uint8Array | Packed);
     const entry = there(name);
-    if (!archive || !entry) throw damaged(`its part ${name} is missing`);
+    if (!archive || !entry) throw damaged(({ book }) => book.why.partMissing(name));
     return changed.get(entry) ?? inUtf8(unpacked(archive.file, entry));
   };
   return {
@@ -83,13 +83,10 @@ export function openPackage(file?: Uint8Array): Package {
 const OLE = [0xd0, 0xcf, 0x11, 0xe0];
 
 function refuseOthers(file: Uint8Array): Uint8Array {
-  if (file.length === 0) throw new BookError("is empty; give an .xlsx workbook");
+  if (file.length === 0) throw new BookError(({ book }) => book.empty);
   if (OLE.every((byte, at) => file[at] === byte))
-    throw new BookError(
-      "is encrypted or an old .xls file; open it in a spreadsheet, take the password off and save it as .xlsx",
-    );
-  if (file[0] !== 0x50 || file[1] !== 0x4b)
-    throw new BookError("is not a workbook; give an .xlsx file as a spreadsheet saves it");
+    throw new BookError(({ book }) => book.encryptedOrOld);
+  if (file[0] !== 0x50 || file[1] !== 0x4b) throw new BookError(({ book }) => book.noWorkbook);
   return file;
 }
 
@@ -100,6 +97,6 @@ function unpacked(file: Uint8Array, { name, from, to, method, size, sum }: Entry
   const packed = file.subarray(from, to);
   const bytes = method === 0 ? packed : inflated(packed, size);
   if (!bytes || bytes.length !== size || checksum(bytes) !== sum)
-    throw damaged(`its part ${name} cannot be unpacked`);
+    throw damaged(({ book }) => book.why.notUnpacked(name));
   return bytes;
 }

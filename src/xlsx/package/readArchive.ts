@@ -1,3 +1,5 @@
+import type { Said } from "../../messages/reasons";
+import type { Told } from "../../messages/told";
 import { BookError } from "../../sheets/bookError";
 
 /** One entry of a ZIP archive, as its directory lists it. */
@@ -43,10 +45,7 @@ const END_LENGTH = 22;
 const ENCRYPTED = 1;
 
 /** What is said of a file that is no sound workbook. */
-export const damaged = (why: string) =>
-  new BookError(
-    `is damaged or not a workbook (${why}); open it in a spreadsheet, let that repair it, and save it again as .xlsx`,
-  );
+export const damaged = (why: Said<Told>) => new BookError((told) => told.book.damaged(why(told)));
 
 /**
  * Reads the directory of a ZIP archive (PKWARE's APPNOTE 6.3); unpacks nothing.
@@ -59,8 +58,7 @@ export function readArchive(given: Uint8Array): Archive {
   const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
   const end = endOf(view);
   const { count, directory } = directoryOf(view, end);
-  if (count > MAX_ENTRIES)
-    throw new BookError(`has ${count} parts, more than the ${MAX_ENTRIES} that are read`);
+  if (count > MAX_ENTRIES) throw new BookError(({ book }) => book.manyParts(count, MAX_ENTRIES));
   const entries: Entry[] = [];
   let at = directory;
   for (let index = 0; index < count; index++) {
@@ -78,7 +76,7 @@ function endOf(view: DataView): number {
   const first = Math.max(0, view.byteLength - END_LENGTH - 0xffff);
   for (let at = view.byteLength - END_LENGTH; at >= first; at--)
     if (view.getUint32(at, true) === END) return at;
-  throw damaged("the end of the file is missing");
+  throw damaged(({ book }) => book.why.endMissing);
 }
 
 /** How many entries there are and where their records begin: of a long archive in the end record of ZIP64. */
@@ -92,7 +90,7 @@ function directoryOf(view: DataView, end: number) {
       ? Number(view.getBigUint64(locator + 8, true))
       : -1;
   if (at < 0 || at + 56 > locator || view.getUint32(at, true) !== END64)
-    throw damaged("the end of the file is broken");
+    throw damaged(({ book }) => book.why.endBroken);
   return {
     count: Number(view.getBigUint64(at + 32, true)),
     directory: Number(view.getBigUint64(at + 48, true)),
@@ -101,21 +99,20 @@ function directoryOf(view: DataView, end: number) {
 
 function entryAt(file: Uint8Array, view: DataView, at: number, end: number): Entry {
   if (at + 46 > end || view.getUint32(at, true) !== RECORD)
-    throw damaged("its list of parts is broken off");
+    throw damaged(({ book }) => book.why.listBroken);
   const [nameLength, extraLength, commentLength] = [28, 30, 32].map((field) =>
     view.getUint16(at + field, true),
   ) as [number, number, number];
   const length = 46 + nameLength + extraLength + commentLength;
-  if (at + length > end) throw damaged("its list of parts is broken off");
+  if (at + length > end) throw damaged(({ book }) => book.why.listBroken);
   const name = new TextDecoder().decode(file.subarray(at + 46, at + 46 + nameLength));
   if (view.getUint16(at + 8, true) & ENCRYPTED)
-    throw new BookError(`is encrypted (its part ${name}); save it without a password`);
+    throw new BookError(({ book }) => book.encrypted(name));
   const method = view.getUint16(at + 10, true);
-  if (method !== 0 && method !== 8)
-    throw damaged(`its part ${name} is packed in a way that no spreadsheet uses`);
+  if (method !== 0 && method !== 8) throw damaged(({ book }) => book.why.oddPacking(name));
   const [size, packed, offset] = sizesOf(view, at, nameLength, extraLength);
   if (offset + 30 > file.length || view.getUint32(offset, true) !== LOCAL)
-    throw damaged(`its part ${name} is not where its list says`);
+    throw damaged(({ book }) => book.why.misplaced(name));
   const from = offset + 30 + view.getUint16(offset + 26, true) + view.getUint16(offset + 28, true);
   return {
     name,
@@ -149,8 +146,8 @@ function refuseOverlaps(entries: readonly Entry[], directory: number) {
   const names = new Set<string>();
   for (const [at, { name, to }] of sorted.entries()) {
     if (to > (sorted[at + 1]?.offset ?? directory))
-      throw damaged(`its part ${name} overlaps another`);
-    if (names.has(partName(name))) throw damaged(`it has two parts ${name}`);
+      throw damaged(({ book }) => book.why.overlaps(name));
+    if (names.has(partName(name))) throw damaged(({ book }) => book.why.twoParts(name));
     names.add(partName(name));
   }
 }
@@ -159,16 +156,14 @@ function refuseBombs(entries: readonly Entry[]) {
   let all = 0;
   for (const { name, size, from, to } of entries) {
     const packed = to - from;
-    if (size > packed * TIGHTEST + TIGHTEST)
-      throw damaged(`its part ${name} says that it is larger than it can be`);
+    if (size > packed * TIGHTEST + TIGHTEST) throw damaged(({ book }) => book.why.tooLarge(name));
     if (size > MAX_PART || (size > LONG && size > packed * TIGHT))
-      throw new BookError(
-        `unpacks to more than can be read: its part ${name} to ${Math.round(size / 1e6)} MB from ${Math.ceil(packed / 1e6)} MB; split the workbook`,
+      throw new BookError(({ book }) =>
+        book.largePart(name, Math.round(size / 1e6), Math.ceil(packed / 1e6)),
       );
     all += size;
   }
-  if (all > MAX_ALL)
-    throw new BookError(`unpacks to ${Math.round(all / 1e6)} MB, more than can be read; split it`);
+  if (all > MAX_ALL) throw new BookError(({ book }) => book.large(Math.round(all / 1e6)));
 }
 
 /** The name by which a part is known: not by the case of its letters (ECMA-376 part 2, 6.2.2), nor by another slash. */

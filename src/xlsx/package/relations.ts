@@ -45,10 +45,11 @@ const TYPES = "[Content_Types].xml";
 /** An XML part of a package, read whole. */
 export function partXml(pack: Package, part: string): XmlElement {
   try {
-    if (!pack.has(part)) throw new XmlError("it is missing");
+    if (!pack.has(part)) throw new XmlError(({ book }) => book.why.missing);
     return readXml(pack.text(part));
   } catch (error) {
-    if (error instanceof XmlError) throw damaged(`its part ${part}: ${error.message}`);
+    if (error instanceof XmlError)
+      throw damaged((told) => told.book.why.part(part, error.say(told)));
     throw error;
   }
 }

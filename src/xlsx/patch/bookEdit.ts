@@ -119,14 +119,10 @@ export class BookEdit {
       ({ name }) => name.toLowerCase() === draft.name.toLowerCase(),
     );
     if (taken)
-      throw new BookError(
-        `has a sheet "${draft.name}" of its own, where the table ${draft.tables[0]?.name ?? ""} should go; rename that sheet and try again`,
-      );
+      throw new BookError(({ book }) => book.sheetTaken(draft.name, draft.tables[0]?.name ?? ""));
     for (const { name } of draft.tables)
       if (this.tables.names.has(name.toLowerCase()))
-        throw new BookError(
-          `has a table "${name}" that is none of ours; rename that table and try again`,
-        );
+        throw new BookError(({ book }) => book.tableTaken(name));
     const folder = this.bookPart.slice(0, this.bookPart.lastIndexOf("/") + 1);
     const part = freeName(this.pack, `${folder}worksheets/sheet#.xml`);
     this.writeSheet(part, draft);
@@ -227,7 +223,7 @@ export class BookEdit {
     const xml = this.pack.text(this.bookPart);
     const root = readXml(xml);
     const sheets = childOf(root, "sheets");
-    if (!sheets) throw new BookError("has no list of sheets");
+    if (!sheets) throw new BookError(({ book }) => book.noSheetList);
     const p = root.prefix;
     const numbers = childrenOf(sheets, "sheet").map(({ attributes }) =>
       Number(attributes.get("sheetId")),

@@ -27,7 +27,7 @@ const LEAST: Readonly<Record<string, (p: string) => readonly string[]>> = {
  */
 export function withLeast(xml: string, part: string): string {
   const root = readXml(xml);
-  if (root.name !== "styleSheet") throw damaged(`its part ${part} holds no styles`);
+  if (root.name !== "styleSheet") throw damaged(({ book }) => book.why.noStyles(part));
   const lacking = Object.keys(LEAST).filter((list) => isEmpty(childOf(root, list)));
   return lacking.reduce(
     (text, list) => appendToList(text, list, LEAST[list]?.(root.prefix) ?? []),

@@ -150,9 +150,7 @@ export class SheetEdit {
         row >= top && row <= bottom && column >= left && column <= right,
     );
     if (array)
-      throw new BookError(
-        `has one formula over the cells ${areaAddress(array)}, so that ${a1(row, column)} cannot be written alone; clear that formula and try again`,
-      );
+      throw new BookError(({ book }) => book.arrayFormula(areaAddress(array), a1(row, column)));
   }
 
   private patchOf(row: number): RowPatch {

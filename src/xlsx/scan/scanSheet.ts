@@ -144,7 +144,7 @@ class SheetScanner {
       if (!tags.isNamed("sheetData")) tags.skipElement();
       else found = this.sheetData();
     }
-    if (!found) throw tags.broken("has no cells, not even none");
+    if (!found) throw tags.broken((is) => is.noCells);
     return {
       cells: this.grid.grid(),
       formulas: { texts: this.formulaTexts, shared: this.shared, arrays: this.arrays },
@@ -224,7 +224,7 @@ class SheetScanner {
       if (tags.letter === R) this.row = this.integer() - 1;
       else if (tags.isAttribute("hidden")) hidden ||= this.isTrue(tags.valueFrom);
       else if (tags.isAttribute("ht")) hidden ||= Number(this.attribute()) < HAIR;
-    if (!(this.row >= 0 && this.row <= LAST_ROW)) throw tags.broken("has a row that no sheet has");
+    if (!(this.row >= 0 && this.row <= LAST_ROW)) throw tags.broken((is) => is.noRow);
     return hidden;
   }
 
@@ -244,7 +244,7 @@ class SheetScanner {
   }
 
   private addCell(): void {
-    if (this.column > LAST_COLUMN) throw this.tags.broken("has a column that no sheet has");
+    if (this.column > LAST_COLUMN) throw this.tags.broken((is) => is.noColumn);
     if (this.grid.size > this.mostCells) throw beyond("cells");
     if (this.hasValue) {
       this.addValue();
@@ -274,7 +274,7 @@ class SheetScanner {
   private skipExtension(among: string): void {
     const { tags } = this;
     if (!tags.isNamed("extLst") && !tags.isNamed("AlternateContent"))
-      throw tags.broken(`has something else among its ${among}`);
+      throw tags.broken((is) => is.otherElement(among));
     tags.skipElement();
   }
 
@@ -306,7 +306,7 @@ class SheetScanner {
       length === 1
         ? LETTERS[this.bytes[valueFrom] ?? 0]
         : KINDS[decodeShort(this.bytes, valueFrom, valueTo)];
-    if (kind === undefined) throw this.tags.broken("has a cell of an unknown kind");
+    if (kind === undefined) throw this.tags.broken((is) => is.unknownKind);
     this.kind = kind;
   }
 
@@ -385,8 +385,7 @@ class SheetScanner {
   }
 
   private newSharedCode(index: number): number {
-    if (Number.isNaN(index))
-      throw this.tags.broken(`has a text without a number, in row ${this.row + 1}`);
+    if (Number.isNaN(index)) throw this.tags.broken((is) => is.noNumber(this.row + 1));
     const code = this.grid.code(this.given.texts.text(index));
     this.codes[index] = code;
     return code;

@@ -39,8 +39,7 @@ export function sharedTexts(bytes: Uint8Array, part: string): SharedTexts {
     count += 1;
   }
   const text = (index: number) => {
-    if (index >= count)
-      throw damaged(`a cell holds the text number ${index} of ${count} in its part ${part}`);
+    if (index >= count) throw damaged(({ book }) => book.why.noText(index, count, part));
     return textIn(bytes, places[index * 2] ?? 0, places[index * 2 + 1] ?? 0, part);
   };
   /** One element alone has two tags, or is one that closes itself. */

@@ -1,3 +1,4 @@
+import type { Told } from "../../messages/told";
 import { damaged } from "../package/readArchive";
 
 const [LT, GT, SLASH, BANG, QUESTION, COLON, EQUALS] = [60, 62, 47, 33, 63, 58, 61];
@@ -34,8 +35,8 @@ export class TagReader {
     readonly part: string,
   ) {}
 
-  broken(why: string): Error {
-    return damaged(`its part ${this.part} ${why}`);
+  broken(why: (words: Told["book"]["part"]) => string): Error {
+    return damaged(({ book }) => book.broken(this.part, why(book.part)));
   }
 
   /** Goes to the next tag; false at the end of the part. */
@@ -60,7 +61,7 @@ export class TagReader {
     if (bytes[from + 1] === QUESTION) this.skipPast(from + 2, [QUESTION, GT]);
     else if (bytes[from + 2] === DASH) this.skipPast(from + 4, [DASH, DASH, GT]);
     else if (bytes[from + 2] === BRACKET) this.skipPast(from + 9, [BRACKET + 2, BRACKET + 2, GT]);
-    else throw this.broken("declares a document type");
+    else throw this.broken((is) => is.declaresType);
   }
 
   private skipPast(from: number, end: readonly number[]): void {
@@ -74,7 +75,7 @@ export class TagReader {
         this.at = at + end.length;
         return;
       }
-    throw this.broken("breaks off");
+    throw this.broken((is) => is.breaksOff);
   }
 
   private readName(): void {
@@ -110,7 +111,7 @@ export class TagReader {
 
   /** Reads the start tag of the next element up to its name, or the end tag of the one around it: then false. */
   nextChild(): boolean {
-    if (!this.nextTag()) throw this.broken("breaks off");
+    if (!this.nextTag()) throw this.broken((is) => is.breaksOff);
     if (this.bytes[this.at] === SLASH) {
       this.at += 1;
       this.readName();
@@ -123,7 +124,7 @@ export class TagReader {
 
   private endTag(): void {
     while (isSpace(this.bytes[this.at])) this.at += 1;
-    if (this.bytes[this.at] !== GT) throw this.broken("breaks off");
+    if (this.bytes[this.at] !== GT) throw this.broken((is) => is.breaksOff);
     this.at += 1;
   }
 
@@ -136,7 +137,7 @@ export class TagReader {
     if (byte === GT || byte === SLASH) {
       this.closed = byte === SLASH;
       this.at = at + (this.closed ? 2 : 1);
-      if (bytes[this.at - 1] !== GT) throw this.broken("breaks off");
+      if (bytes[this.at - 1] !== GT) throw this.broken((is) => is.breaksOff);
       return false;
     }
     this.readValue(this.readAttributeName(at));
@@ -148,7 +149,7 @@ export class TagReader {
     let at = from;
     this.attributeFrom = at;
     for (let next = bytes[at]; next !== EQUALS && !isSpace(next); next = bytes[at]) {
-      if (next === undefined || next === LT || next === GT) throw this.broken("breaks off");
+      if (next === undefined || next === LT || next === GT) throw this.broken((is) => is.breaksOff);
       at += 1;
       if (next === COLON) this.attributeFrom = at;
     }
@@ -161,15 +162,15 @@ export class TagReader {
     const { bytes } = this;
     let at = from;
     while (isSpace(bytes[at])) at += 1;
-    if (bytes[at] !== EQUALS) throw this.broken("breaks off");
+    if (bytes[at] !== EQUALS) throw this.broken((is) => is.breaksOff);
     at += 1;
     while (isSpace(bytes[at])) at += 1;
     const quote = bytes[at];
-    if (quote !== QUOTE && quote !== APOSTROPHE) throw this.broken("breaks off");
+    if (quote !== QUOTE && quote !== APOSTROPHE) throw this.broken((is) => is.breaksOff);
     at += 1;
     this.valueFrom = at;
     while (bytes[at] !== quote) {
-      if (bytes[at] === undefined) throw this.broken("breaks off");
+      if (bytes[at] === undefined) throw this.broken((is) => is.breaksOff);
       at += 1;
     }
     this.valueTo = at;
@@ -203,9 +204,9 @@ export class TagReader {
 
   /** Enters the outermost element, which has this name; it may close itself. */
   enter(name: string): void {
-    if (!this.nextTag()) throw this.broken("holds nothing");
+    if (!this.nextTag()) throw this.broken((is) => is.holdsNothing);
     this.readName();
-    if (!this.isNamed(name)) throw this.broken(`is no ${name}`);
+    if (!this.isNamed(name)) throw this.broken((is) => is.isNo(name));
     this.skipAttributes();
   }
 }

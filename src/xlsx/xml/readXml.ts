@@ -1,4 +1,6 @@
 import { SaxesParser } from "saxes";
+import type { Said } from "../../messages/reasons";
+import { type Told, toldIn } from "../../messages/told";
 import { beyond, limitOf } from "../../sheets/limits";
 
 /** An element of XML, and where it stands in its text. */
@@ -27,6 +29,10 @@ type Open = { -readonly [K in keyof XmlElement]: XmlElement[K] } & {
 /** XML that cannot be read, or that no workbook holds. */
 export class XmlError extends Error {
   override name = "XmlError";
+
+  constructor(readonly say: Said<Told>) {
+    super(say(toldIn("en")));
+  }
 }
 
 const localName = (name: string) => name.slice(name.indexOf(":") + 1);
@@ -45,10 +51,10 @@ export function readXml(xml: string): XmlElement {
   const most = limitOf("elements");
   const parser = new SaxesParser({ position: true });
   parser.on("error", (error) => {
-    throw new XmlError(error.message.replace(/^undefined:/, ""));
+    throw new XmlError(() => error.message.replace(/^undefined:/, ""));
   });
   parser.on("doctype", () => {
-    throw new XmlError("it declares a document type");
+    throw new XmlError(({ book }) => book.why.declaresType);
   });
   parser.on("opentag", ({ name, attributes }) => {
     if (++count > most) throw beyond("elements");
@@ -81,7 +87,7 @@ export function readXml(xml: string): XmlElement {
     element.close = xml.lastIndexOf("<", parser.position - 2);
   });
   parser.write(xml).close();
-  if (!root) throw new XmlError("it holds nothing");
+  if (!root) throw new XmlError(({ book }) => book.why.holdsNothing);
   return root;
 }
 

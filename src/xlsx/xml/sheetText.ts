@@ -35,7 +35,7 @@ export function cellsPlace(bytes: Uint8Array, part: string): CellsPlace {
     const from = tags.at;
     return tags.closed ? { from, to: from, end: from } : { from, ...endOfCells(bytes, from, tags) };
   }
-  throw tags.broken("has no cells, not even none");
+  throw tags.broken((is) => is.noCells);
 }
 
 function endOfCells(bytes: Uint8Array, from: number, tags: TagReader) {
@@ -45,7 +45,7 @@ function endOfCells(bytes: Uint8Array, from: number, tags: TagReader) {
     const to = bytes.lastIndexOf(LT, name);
     if (bytes[to + 1] === SLASH) return { to, end: at + 1 };
   }
-  throw tags.broken("breaks off");
+  throw tags.broken((is) => is.breaksOff);
 }
 
 /** @throws {BookError} where it is damaged */
@@ -55,7 +55,8 @@ export function sheetText(bytes: Uint8Array, place: CellsPlace, part: string): S
   try {
     return { text, root: readXml(text), gap: before.length, place };
   } catch (error) {
-    if (error instanceof XmlError) throw damaged(`its part ${part}: ${error.message}`);
+    if (error instanceof XmlError)
+      throw damaged((told) => told.book.why.part(part, error.say(told)));
     throw error;
   }
 }

@@ -5,6 +5,7 @@ import { NO_ANSWERS, takeIn } from "../../../src/intake/takeIn";
 import { readRememberedXml, rememberedXml } from "../../../src/memory/memory";
 import { daySerial } from "../../../src/quantities/dates";
 import type { Remembered } from "../../../src/sheets/remembered";
+import { english } from "../../support/inWords";
 import type { MemoryBook } from "../../support/memoryBook";
 import { CONTACT, ofRule, sound, TODAY } from "../support";
 
@@ -19,7 +20,7 @@ const brought = (withSecond = false): { book: MemoryBook; remembered: Remembered
   const book = sound();
   const file = { ...EXPORT, content: EXPORT.content + (withSecond ? SECOND : "") };
   const intake = takeIn(openBook(book.snapshot), [file], { ...NO_ANSWERS, replace: true }, TODAY);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   book.set(CONTACT, 0, "R µΩ", 41.5);
   if (withSecond) book.set(CONTACT, 1, "R µΩ", 41.7);
   book.set(CONTACT, 0, "Date", daySerial("2026-11-20"));
@@ -73,7 +74,7 @@ test("a change that the reading history has is explained", () => {
     { ...NO_ANSWERS, replace: true },
     TODAY,
   );
-  if (!again.ok) throw new Error(again.reason);
+  if (!again.ok) throw new Error(again.reason(english));
   one.book.set(CONTACT, 0, "R µΩ", 38);
   expect(told({ ...one, remembered: again.before.remembered })).toEqual([]);
 });
@@ -108,7 +109,7 @@ test("a permit that was renewed or handed on is no changed reading; one that hol
     "Lineup,Permit to work,PTW-7,2026-11-02,2026-11-13,A. Crew,2026-11-10\n";
   const file = { name: "permits.csv", content };
   const intake = takeIn(openBook(book.snapshot), [file], { ...NO_ANSWERS, replace: true }, TODAY);
-  if (!intake.ok) throw new Error(intake.reason);
+  if (!intake.ok) throw new Error(intake.reason(english));
   const { remembered } = intake.before;
   const days = {
     "Valid from": "2026-11-02",

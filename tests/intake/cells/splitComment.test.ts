@@ -4,13 +4,14 @@ import { placeReadings } from "../../../src/intake/place/placeReadings";
 import { readExport } from "../../../src/intake/table/readExport";
 import type { RecordKind } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
+import { english } from "../../support/inWords";
 import { sampleLineup } from "../../support/lineups";
 
 const contact = KINDS.find(({ id }) => id === "contact") as RecordKind;
 const rows = contact.rows(sampleLineup());
 const place = (text: string, at?: ReadonlyMap<string, number>) => {
   const read = readExport(text, { name: "crm.csv" });
-  if (!read.ok) throw new Error(read.reason);
+  if (!read.ok) throw new Error(read.say(english));
   const { placed, unplaced } = placeReadings(read.value, [{ kind: contact, rows, at }], {
     replace: false,
   });
@@ -18,7 +19,7 @@ const place = (text: string, at?: ReadonlyMap<string, number>) => {
     cells: placed
       .filter(({ column }) => column !== "origin")
       .map(({ column, value }) => [column, value]),
-    unplaced: unplaced.map(({ reason }) => reason),
+    unplaced: unplaced.map(({ reason }) => reason(english)),
   };
 };
 

@@ -15,6 +15,7 @@ import {
 import { KINDS } from "../../../src/records/kinds";
 import { rowsOf } from "../../../src/records/rowsOf";
 import type { Snapshot } from "../../../src/sheets/snapshot";
+import { english } from "../../support/inWords";
 import { sampleLineup } from "../../support/lineups";
 import { type MadeExport, madeExport } from "./exports";
 
@@ -25,9 +26,9 @@ const corpus = Array.from({ length: COUNT }, (_, start) => madeExport(lineup, st
 /** How many readings of an export came to stand on their own row with their own value, and on another. */
 function score({ name, bytes, truths, open }: MadeExport) {
   const decoded = decode(bytes);
-  if (!decoded.ok) throw new Error(`${name} ${decoded.reason}`);
+  if (!decoded.ok) throw new Error(`${name} ${decoded.say(english)}`);
   const read = readExport(decoded.value.text, { name });
-  if (!read.ok) throw new Error(read.reason);
+  if (!read.ok) throw new Error(read.say(english));
   const tables: { kind: RecordKind; rows: Row[] }[] = KINDS.map((kind) => ({
     kind,
     rows: rowsOf(kind, lineup),
@@ -76,7 +77,7 @@ const sheets = corpus
   .filter((_, start) => start % 4 < 2)
   .map((made, at) => {
     const decoded = decode(made.bytes);
-    if (!decoded.ok) throw new Error(decoded.reason);
+    if (!decoded.ok) throw new Error(decoded.say(english));
     const rows = [...delimited(decoded.value.text, made.ways[3] ?? ",")].map(({ cells }) =>
       cells.map(
         (cell): CellValue =>

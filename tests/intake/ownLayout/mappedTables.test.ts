@@ -8,6 +8,7 @@ import { readMapFile, writeMapFile } from "../../../src/sheets/layoutMap";
 import { refill } from "../../../src/sheets/refill";
 import type { SheetSnapshot, Snapshot } from "../../../src/sheets/snapshot";
 import { check } from "../../support/checkBook";
+import { english, inWords } from "../../support/inWords";
 import { sampleLineup } from "../../support/lineups";
 
 const lineup = sampleLineup();
@@ -49,7 +50,13 @@ const maps = guessed.map(({ map }) => map);
 
 test("blocks of a sheet are guessed, with how sure that is", () => {
   expect(
-    guessed.map(({ map, evidence }) => [map.kind, map.titles, map.titleLines, map.shape, evidence]),
+    inWords(guessed).map(({ map, evidence }) => [
+      map.kind,
+      map.titles,
+      map.titleLines,
+      map.shape,
+      evidence,
+    ]),
   ).toEqual([
     ["insulation", 4, 2, "wide", "2 of 2 lines find their row of insulation"],
     [
@@ -74,22 +81,22 @@ test("blocks of a sheet are guessed, with how sure that is", () => {
 
 test("a map file is written and read back; what is wrong with one is said", () => {
   expect(readMapFile(writeMapFile(maps))).toEqual({ ok: true, value: maps });
-  expect(readMapFile('{"maps": [{"sheet": "A", "kind": "contact"}]}')).toMatchObject({
-    reason: expect.stringMatching(/^is not a map: at maps\[1\]\.titles: .*; write, for example, /),
+  expect(inWords(readMapFile('{"maps": [{"sheet": "A", "kind": "contact"}]}'))).toMatchObject({
+    say: expect.stringMatching(/^is not a map: at maps\[1\]\.titles: .*; write, for example, /),
   });
-  const inWords = (json: string) => {
+  const wrongIn = (json: string) => {
     const read = readMapFile(json);
-    return read.ok ? "" : read.reason;
+    return read.ok ? "" : read.say(english);
   };
-  expect(inWords('{"maps": [{"sheet": "A", "kind": "contact"}]}')).toMatch(
+  expect(wrongIn('{"maps": [{"sheet": "A", "kind": "contact"}]}')).toMatch(
     /at maps\[1\]\.titles: is missing; it is a number/,
   );
-  expect(inWords('{"map": []}')).toMatch(/at maps: is missing; it is a list in brackets/);
+  expect(wrongIn('{"map": []}')).toMatch(/at maps: is missing; it is a list in brackets/);
   expect(
-    inWords('{"maps": [{"sheet": "A", "kind": "contact",\n "kind": "torque", "titles": 1}]}'),
+    wrongIn('{"maps": [{"sheet": "A", "kind": "contact",\n "kind": "torque", "titles": 1}]}'),
   ).toBe('says "kind" a second time in the same braces, on line 2; keep one.');
-  expect(readMapFile("x")).toMatchObject({
-    reason: expect.stringMatching(/^is not JSON; write/),
+  expect(inWords(readMapFile("x"))).toMatchObject({
+    say: expect.stringMatching(/^is not JSON; write/),
   });
 });
 
@@ -120,7 +127,7 @@ test("each phase of a line is a record, read in the layout's units, at its own c
     { row: 5, column: 5 },
     { row: 6, column: 5 },
   ]);
-  expect(problems.map(({ row, column, message }) => [row, column, message])).toEqual([
+  expect(inWords(problems).map(({ row, column, message }) => [row, column, message])).toEqual([
     [
       6,
       5,
@@ -164,7 +171,7 @@ test("readings are placed into them, in the layout's unit", () => {
       name: "a.csv",
     },
   );
-  if (!exported.ok) throw new Error(exported.reason);
+  if (!exported.ok) throw new Error(exported.say(english));
   const { placed } = placeReadings(exported.value, tables, { replace: false });
   const [insulation] = tables;
   if (!insulation) throw new Error("no table");
@@ -177,8 +184,9 @@ test("readings are placed into them, in the layout's unit", () => {
 
 test("a map that does not fit says so", () => {
   const problem = (change: object) =>
-    mappedTables(OWN, lineup, [{ ...maps[0], ...change } as (typeof maps)[number]]).problems[0]
-      ?.message;
+    mappedTables(OWN, lineup, [
+      { ...maps[0], ...change } as (typeof maps)[number],
+    ]).problems[0]?.message(english);
   expect(problem({ sheet: "None" })).toMatch(
     /names a sheet "None", which this workbook does not have/,
   );

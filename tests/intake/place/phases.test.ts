@@ -4,6 +4,7 @@ import { cable } from "../../../src/records/kinds/cable";
 import { insulation } from "../../../src/records/kinds/insulation";
 import { withstand } from "../../../src/records/kinds/withstand";
 import { rowsOf } from "../../../src/records/rowsOf";
+import { english } from "../../support/inWords";
 import { equipped, longLineup, sampleLineup } from "../../support/lineups";
 
 const placed = (phases: [string, string, string], position: string, written: string[]) => {
@@ -11,7 +12,7 @@ const placed = (phases: [string, string, string], position: string, written: str
   const table = { kind: insulation, rows: rowsOf(insulation, lineup) };
   const find = rowFinder([table], written);
   const found = find({ object: "=K0001", part: "Circuit", position, stage: "before" }, [table]);
-  return found.ok ? table.rows[found.value.row]?.combination : found.reason;
+  return found.ok ? table.rows[found.value.row]?.combination : found.say(english);
 };
 
 // A, B, C and R, Y, B are what phases are called in other practices than L1, L2, L3 (common practice).

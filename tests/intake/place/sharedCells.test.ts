@@ -4,6 +4,7 @@ import { readExport } from "../../../src/intake/table/readExport";
 import type { RecordKind, Row } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
 import type { OwnLayout } from "../../../src/sheets/snapshot";
+import { english } from "../../support/inWords";
 import { sampleLineup } from "../../support/lineups";
 
 /** Records of an invented own layout: readings below one another, one temperature for each three of them. */
@@ -43,12 +44,12 @@ const place = (
     ["Panel,Part,Combination,Stage,R (MΩ),Temperature (°C)", ...text, ""].join("\n"),
     { name: "ir.csv" },
   );
-  if (!read.ok) throw new Error(read.reason);
+  if (!read.ok) throw new Error(read.say(english));
   const { placed, conflicts, unplaced } = placeReadings(read.value, [layout(rows)], { replace });
   return {
     placed: placed.map(({ row, column, value }) => [row, column, value]),
     conflicts: conflicts.length,
-    said: unplaced.map(({ source, reason }) => `${source.line}: ${reason}`),
+    said: unplaced.map(({ source, reason }) => `${source.line}: ${reason(english)}`),
   };
 };
 

@@ -6,6 +6,7 @@ import { evaluate } from "../../../src/records/evaluate";
 import { type RecordKind, type Row, verdictOf } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
 import type { OwnLayout } from "../../../src/sheets/snapshot";
+import { english, inWords } from "../../support/inWords";
 import { sampleLineup } from "../../support/lineups";
 
 const lineup = sampleLineup();
@@ -28,7 +29,7 @@ const LINE = `${first.object},${first.part},${first.combination},${first.stage},
 
 const place = (more: string, cells: string) => {
   const read = readExport(`${HEAD}${more}\n${LINE}${cells}\n`, { name: "ir.csv" });
-  if (!read.ok) throw new Error(read.reason);
+  if (!read.ok) throw new Error(read.say(english));
   const { placed, kept, unplaced } = placeReadings(read.value, [{ kind: insulation, rows }], {
     replace: true,
   });
@@ -57,7 +58,7 @@ test("a reading of another day takes the conditions and the trail of the test be
     by: "Crew 1",
     instrument: "IR-1",
   });
-  expect(said.map(({ reason }) => reason)).toEqual([
+  expect(inWords(said).map(({ reason }) => reason)).toEqual([
     expect.stringMatching(
       /^replaces a reading and does not give .*\(40\).*, which was of the test before and goes to the history/,
     ),
@@ -83,7 +84,7 @@ test("conditions that the line gives take the place of the old", () => {
 test("a correction of the same day leaves the conditions and says so", () => {
   const { after, said } = place(",Date", ",2026-11-02");
   expect(after).toMatchObject({ reading: 800, temperature: 40, by: "Crew 1", date: 46_328 });
-  expect(said.map(({ reason }) => reason)).toEqual([
+  expect(inWords(said).map(({ reason }) => reason)).toEqual([
     expect.stringMatching(/which is of the same day and stays/),
   ]);
 });

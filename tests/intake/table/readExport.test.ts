@@ -1,15 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { readExport } from "../../../src/intake/table/readExport";
+import { english, inWords } from "../../support/inWords";
 
 const read = (text: string, options = {}) => {
   const result = readExport(text, { name: "export.csv", ...options });
-  if (!result.ok) throw new Error(result.reason);
+  if (!result.ok) throw new Error(result.say(english));
   return result.value;
 };
 const reasonOf = (text: string, options = {}) => {
   const result = readExport(text, { name: "export.csv", ...options });
-  return result.ok ? "read" : result.reason;
+  return result.ok ? "read" : result.say(english);
 };
 
 describe("the three shapes", () => {
@@ -44,8 +45,9 @@ describe("the three shapes", () => {
       { line: 7, cells: ["=H01", "L1-E", "52.5", "5000", "dry, clean"] },
       { line: 8, cells: ["=H01", "L2-E", "61", "5000", ""] },
     ]);
-    expect(table.decimal).toEqual({
+    expect(inWords(table.decimal)).toEqual({
       mark: ".",
+      isOpen: false,
       evidence: 'decimal point, because "21.4 °C" on line 3 can be read no other way',
     });
   });
@@ -63,8 +65,9 @@ describe("the three shapes", () => {
       ["temperature", "°C"],
     ]);
     expect(table.rows).toEqual([{ line: 3, cells: ["H01", "1", "31,250", "200", "18,5"] }]);
-    expect(table.decimal).toEqual({
+    expect(inWords(table.decimal)).toEqual({
       mark: ",",
+      isOpen: false,
       evidence: 'decimal comma, because "18,5" on line 3 can be read no other way',
     });
   });
@@ -139,13 +142,15 @@ test("lines are counted in the file, also past cells that span several", () => {
 });
 
 test("the user's own word on the decimal mark comes first", () => {
-  expect(read("Panel;Pole;R (µΩ)\nH01;1;31,250\n").decimal).toEqual({
+  expect(inWords(read("Panel;Pole;R (µΩ)\nH01;1;31,250\n").decimal)).toEqual({
     mark: undefined,
+    isOpen: true,
     evidence:
       'decimal mark unknown, because "31,250" on line 2 could be read either way and nothing else settles it',
   });
-  expect(read("Panel;Pole;R (µΩ)\nH01;1;31,250\n", { decimal: "," }).decimal).toEqual({
+  expect(inWords(read("Panel;Pole;R (µΩ)\nH01;1;31,250\n", { decimal: "," }).decimal)).toEqual({
     mark: ",",
+    isOpen: false,
     evidence: "decimal comma, as you set it",
   });
 });
@@ -190,7 +195,7 @@ describe("refused, with what would be right", () => {
     fc.assert(
       fc.property(fc.array(piece, { maxLength: 60 }), (pieces) => {
         const result = readExport(pieces.join(""), { name: "hostile.csv" });
-        if (!result.ok) expect(result.reason).toMatch(/^[^\p{Cc}]+\.$/u);
+        if (!result.ok) expect(result.say(english)).toMatch(/^[^\p{Cc}]+\.$/u);
       }),
       { numRuns: 1000 },
     );

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { decode } from "../../../src/intake/text/decode";
+import { english, inWords } from "../../support/inWords";
 
 const TEXT = "Panel;R (µΩ)\r\n=H01;31,5 Ω\r\n";
 const utf16 = (text: string, little: boolean, mark = "") =>
@@ -37,17 +38,17 @@ test.each<[string, Uint8Array, string, string, string]>([
 });
 
 test("refused: two encodings in one file, and a workbook", () => {
-  expect(decode(new Uint8Array([...utf8("R (µΩ)\n18 "), 0xb0]))).toMatchObject({
+  expect(inWords(decode(new Uint8Array([...utf8("R (µΩ)\n18 "), 0xb0])))).toMatchObject({
     ok: false,
-    reason: expect.stringMatching(/^mixes encodings: line 1 is UTF-8 and line 2 is not/),
+    say: expect.stringMatching(/^mixes encodings: line 1 is UTF-8 and line 2 is not/),
   });
-  expect(decode(new Uint8Array([0x50, 0x4b, 3, 4]))).toMatchObject({
-    reason: expect.stringMatching(/is a workbook or an archive/),
+  expect(inWords(decode(new Uint8Array([0x50, 0x4b, 3, 4])))).toMatchObject({
+    say: expect.stringMatching(/is a workbook or an archive/),
   });
 });
 
 test("what the user says counts", () => {
-  expect(decode(new Uint8Array([0x35, 0xb5]), "windows-1252")).toMatchObject({
+  expect(inWords(decode(new Uint8Array([0x35, 0xb5]), "windows-1252"))).toMatchObject({
     value: { text: "5µ", encoding: { evidence: "Windows-1252, as you set it" } },
   });
 });
@@ -56,7 +57,7 @@ test("whatever the bytes are, there is text or a plain line", () => {
   fc.assert(
     fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
       const read = decode(bytes);
-      if (!read.ok) expect(read.reason).toMatch(/^[^\p{Cc}]+\.$/u);
+      if (!read.ok) expect(read.say(english)).toMatch(/^[^\p{Cc}]+\.$/u);
     }),
   );
 });

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { lostInTitle, lostUnit } from "../../../src/intake/words/lostUnit";
+import { english } from "../../support/inWords";
 
 test.each([
   ["R 1 min (G?)", { name: "R 1 min", unit: "G?" }],
@@ -18,5 +19,5 @@ test.each([
   ["52.5 GΩ", "R (G?)", /^undefined$/],
   ["52.5", "R", /^undefined$/],
 ])("%s under %s", (text, title, reason) => {
-  expect(String(lostUnit(text, title, "MΩ"))).toMatch(reason);
+  expect(String(lostUnit(text, title, "MΩ")?.(english))).toMatch(reason);
 });

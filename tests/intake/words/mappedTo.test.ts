@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { mappable, mappedTo } from "../../../src/intake/words/mappedTo";
+import { english } from "../../support/inWords";
 
 test.each([
   ["position", "position"],
@@ -19,7 +20,7 @@ test.each([
 });
 
 test("every word that is named for a mapping is one", () => {
-  const [, list = ""] = /one of (.*); or a trade word/.exec(mappable()) ?? [];
+  const [, list = ""] = /one of (.*); or a trade word/.exec(mappable(english)) ?? [];
   const words = list
     .replace(/ \([^)]*\)/g, "")
     .replace(", which are compared", "")

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { dateOrder, readDate, readTime } from "../../../src/intake/words/readDate";
+import { inWords } from "../../support/inWords";
 
 // Day 46329 is 2026-11-03: 25569 is 1970-01-01 in the 1900 date system (memory).
 const NOVEMBER_3 = 25569 + Date.UTC(2026, 10, 3) / 86_400_000;
@@ -27,8 +28,8 @@ test.each([
 });
 
 test("a slash leaves the order open until another date of the column shows it", () => {
-  expect(readDate("03/11/2026")).toMatchObject({
-    reason: '"03/11/2026" could have the day or the month first; write it as 2026-11-25.',
+  expect(inWords(readDate("03/11/2026"))).toMatchObject({
+    say: '"03/11/2026" could have the day or the month first; write it as 2026-11-25.',
   });
   expect(readDate("03/11/2026", dateOrder(["03/11/2026", "25/11/2026"]).value)).toMatchObject({
     value: NOVEMBER_3,
@@ -36,17 +37,17 @@ test("a slash leaves the order open until another date of the column shows it", 
   expect(readDate("11/03/2026", dateOrder(["11/25/2026"]).value)).toMatchObject({
     value: NOVEMBER_3,
   });
-  expect(dateOrder(["25/11/2026", "11/25/2026"])).toMatchObject({
+  expect(inWords(dateOrder(["25/11/2026", "11/25/2026"]))).toMatchObject({
     value: undefined,
     confidence: "open",
   });
-  expect(dateOrder(["03/11/2026"])).toEqual({
+  expect(inWords(dateOrder(["03/11/2026"]))).toEqual({
     value: undefined,
     evidence:
       'order of day and month unknown, because "03/11/2026" on line 1 could be read either way and nothing else settles it',
     confidence: "open",
   });
-  expect(dateOrder(["03/11/2026", "25/11/26"]).evidence).toBe(
+  expect(inWords(dateOrder(["03/11/2026", "25/11/26"])).evidence).toBe(
     'day first, because "25/11/26" on line 2 can be read no other way',
   );
   expect(readDate("25/11/2026")).toMatchObject({ ok: true });
@@ -66,8 +67,8 @@ test.each([
 });
 
 test("two digits of a year between dashes could be the day", () => {
-  expect(readDate("26-11-03")).toMatchObject({
-    reason: '"26-11-03" could have the year first; write it as 2026-11-25.',
+  expect(inWords(readDate("26-11-03"))).toMatchObject({
+    say: '"26-11-03" could have the year first; write it as 2026-11-25.',
   });
   expect(readDate("26-11-03", "day-first")).toMatchObject({ ok: true });
 });

@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
 import { namesPosition, positionReader } from "../../../src/intake/words/readPosition";
+import { english } from "../../support/inWords";
 
 const read = (text: string, beside: readonly string[] = []) => {
   const result = positionReader([text, ...beside])(text);
-  return result.ok ? result.value : result.reason;
+  return result.ok ? result.value : result.say(english);
 };
 
 // How phases are lettered and paired on site: practice.

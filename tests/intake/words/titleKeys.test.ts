@@ -3,6 +3,7 @@ import { guessMaps } from "../../../src/intake/ownLayout/guessMaps";
 import { mappedTables } from "../../../src/intake/ownLayout/mappedTables";
 import { readExport } from "../../../src/intake/table/readExport";
 import { numbered, titleKey, titleKeys } from "../../../src/intake/words/titleKeys";
+import { english, inWords } from "../../support/inWords";
 import { sampleLineup } from "../../support/lineups";
 
 test.each([
@@ -31,13 +32,13 @@ test.each([
   [{ "R (µΩ)#1": "left out" }, [undefined, "resistance"]],
 ])("of two columns with one title %o is said", (mapping, fields) => {
   const read = readExport(HEAD, { name: "two.csv", mapping });
-  if (!read.ok) throw new Error(read.reason);
+  if (!read.ok) throw new Error(read.say(english));
   expect(read.value.columns.slice(3).map(({ field }) => field)).toEqual(fields);
 });
 
 test("two columns with one title are refused with what the second is called", () => {
-  expect(readExport(HEAD, { name: "two.csv" })).toMatchObject({
-    reason: expect.stringContaining('the second is called "R (µΩ)#2", such as "R (µΩ)#2=left out"'),
+  expect(inWords(readExport(HEAD, { name: "two.csv" }))).toMatchObject({
+    say: expect.stringContaining('the second is called "R (µΩ)#2", such as "R (µΩ)#2=left out"'),
   });
 });
 

@@ -3,6 +3,7 @@ import type { Lineup } from "../../../src/lineup/lineup";
 import { evaluate } from "../../../src/records/evaluate";
 import type { Row } from "../../../src/records/kind";
 import { cable } from "../../../src/records/kinds/cable";
+import { storedKindWords } from "../../../src/records/kindWords";
 import { longLineup } from "../../support/lineups";
 
 type Wave = "AC" | "DC" | "VLF";
@@ -119,5 +120,7 @@ test("the sheath is judged where somebody gives a least value", () => {
 });
 
 test("the caution about direct voltage on aged polymer cable stands on the sheet", () => {
-  expect(cable.cautions.join(" ")).toMatch(/No direct voltage on service-aged polymer/);
+  expect(storedKindWords(cable.id).cautions.join(" ")).toMatch(
+    /No direct voltage on service-aged polymer/,
+  );
 });

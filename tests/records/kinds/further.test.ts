@@ -5,6 +5,7 @@ import { FURTHER_KINDS, KINDS } from "../../../src/records/kinds";
 import { checkLineup } from "../../../src/records/readLineup";
 import { rowsOf } from "../../../src/records/rowsOf";
 import { filledPlan, STRAYING } from "../../support/fill";
+import { english } from "../../support/inWords";
 import { equippedInFull, longLineup, sampleLineup } from "../../support/lineups";
 
 /** Kinds whose rows follow from what a lineup describes beside its usual equipment. */
@@ -67,7 +68,7 @@ test("a further record is one that there is, asked for once and not left out as 
   const errors = (more: object) => {
     const { instruments: _all, ...lineup } = longLineup(1);
     const read = checkLineup({ ...lineup, ...more });
-    return read.ok ? [] : read.errors.map(({ path, message }) => `${path}: ${message}`);
+    return read.ok ? [] : read.errors.map(({ path, message }) => `${path}: ${message(english)}`);
   };
   const phasing = { kind: "phasing" };
   expect(errors({ furtherRecords: [phasing] })).toEqual([]);

@@ -1,6 +1,7 @@
 import { RULE_IDS } from "../../../src/check/rules";
 import { messagesFor, type RuleId } from "../../../src/messages/messages";
 import { KINDS } from "../../../src/records/kinds";
+import { storedKindWords } from "../../../src/records/kindWords";
 import { WORKS, type Work } from "../../../src/records/repairs";
 
 const OPENING = `# Rules of the check
@@ -27,10 +28,10 @@ By what was worked on, as the sheet Repairs has it: the records of the same pane
 
 const workLine = (work: Work): string => {
   const titles = (asks: boolean) =>
-    KINDS.flatMap(({ title, voidBy }) => {
+    KINDS.flatMap(({ id, voidBy }) => {
       const by = voidBy?.[work];
       if (!by || (by.asks ?? false) !== asks) return [];
-      return `${title}${by.reach === "section" ? " (of the bus section)" : by.of ? " (some rows)" : ""}`;
+      return `${storedKindWords(id).title}${by.reach === "section" ? " (of the bus section)" : by.of ? " (some rows)" : ""}`;
     }).join("; ");
   return `| ${work} | ${titles(false) || "none"} | ${titles(true) || "none"} |`;
 };
