@@ -1,5 +1,4 @@
 import type { Told } from "../messages/told";
-import { sentBytes } from "./chunks";
 
 /** A block of cells while it is being read: a table's body, or a sheet as far as it is used. */
 export interface Block {
@@ -12,6 +11,8 @@ export interface Block {
   readonly left: number;
   readonly rowCount: number;
   readonly columnCount: number;
+  /** Its first row. */
+  readonly sample: { readonly values: readonly unknown[]; readonly formulas: readonly unknown[] };
   /** Bytes that a row is expected to take in an answer: the first one's, then the most seen on average. */
   rowBytes: number;
   readonly values: unknown[][];
@@ -139,7 +140,8 @@ const blockOf = (body: Excel.Range, sample: Excel.Range) => ({
   left: body.columnIndex,
   rowCount: body.rowCount,
   columnCount: body.columnCount,
-  rowBytes: sentBytes([sample.values, sample.formulas]) + body.columnCount * 8,
+  sample: { values: sample.values[0] ?? [], formulas: sample.formulas[0] ?? [] },
+  rowBytes: 0,
   values: [],
   formulas: [],
 });

@@ -6,31 +6,37 @@ import {
 } from "../memory/memory";
 import type { Snapshot } from "../sheets/snapshot";
 import { askBeside } from "./besideTables";
-import type { Watched } from "./chunks";
+import { BATCH_BYTES, type Watched } from "./chunks";
 import { inWords } from "./errorWords";
-import { type Block, outlineSheets, outlineTables } from "./outlineBlocks";
+import { type Block, outlineSheets, outlineTables, type TableBlock } from "./outlineBlocks";
 import { besides } from "./readBeside";
-import { readRows } from "./readRows";
-import { sheetCells, tableSnapshot } from "./snapshotOf";
+import { BOTH, bytesOf, readRows } from "./readRows";
+import { sheetCells, tableSnapshot, withFormulasOfFirst } from "./snapshotOf";
 
 /** Of which sheets all cells are read: those that the workbook's maps name, all that have no table, or every one. */
 export type ReadSheets = "mapped" | "plain" | "every";
 
 export interface ReadOptions extends Watched {
   readonly sheets?: ReadSheets;
+  /**
+   * Given where a first look is wanted before all is read: told once the values are there of a workbook that
+   * takes more than one answer, with the formulas of each table's first row in place of all others.
+   */
+  readonly valuesRead?: (snapshot: Snapshot) => Promise<void>;
 }
 
 /**
  * What the open workbook holds: its tables, our memory, and the sheets in somebody's own layout that are
  * mapped. Two round trips, however many tables there are, two or three more for sheets without tables,
- * then as many as their content needs at up to 4 MB each.
+ * then as many as their content needs at up to 4 MB each. Where
+ * somebody waits for a first look, values come before formulas, which are most of what is sent.
  *
  * @param context a request context of Excel, as `Excel.run` gives it
  * @throws {BookError} with what stands in the way, and when the workbook changes while it is read
  */
 export const readExcel = (
   context: Excel.RequestContext,
-  { sheets: wanted = "mapped", ...watched }: ReadOptions = {},
+  { sheets: wanted = "mapped", valuesRead, ...watched }: ReadOptions = {},
 ): Promise<Snapshot> =>
   inWords(
     (work) => work.read,
@@ -70,9 +76,10 @@ export const readExcel = (
         plain.length > 0 ? await outlineSheets(context, plain) : ([] as [string, Block][]),
       );
       const beside = plain.length > 0 ? await besides(context, plain) : undefined;
-      await readRows(context, [...blocks, ...used.values()], watched);
+      const all = [...blocks, ...used.values()];
 
-      return {
+      /** @param seen the tables as far as they are read */
+      const snapshotOf = (seen: readonly TableBlock[]): Snapshot => ({
         sheets: sheets.items.map((sheet) => {
           const { id, name, visibility } = sheet;
           const cells = used.get(name);
@@ -81,7 +88,7 @@ export const readExcel = (
             id,
             name,
             ...(visibility === "Visible" ? {} : { hidden: true }),
-            tables: blocks.filter(({ sheet }) => sheet === name).map(tableSnapshot),
+            tables: seen.filter(({ sheet }) => sheet === name).map(tableSnapshot),
             ...(cells ? { cells: sheetCells(cells, beside?.get(sheet)) } : {}),
             ...(ours.length > 0 ? { beside: ours } : {}),
           };
@@ -89,9 +96,21 @@ export const readExcel = (
         ...(isManual ? { isManual } : {}),
         ...firstOf(memories, readMemoryXml),
         ...known,
-      };
+      });
+      if (valuesRead && bytesOf(all) > (watched.most ?? BATCH_BYTES)) {
+        await readRows(context, all, inHalf(watched, 0), ["values"]);
+        await valuesRead(snapshotOf(blocks.map(withFormulasOfFirst)));
+        await readRows(context, all, inHalf(watched, 1), ["formulas"]);
+      } else await readRows(context, all, watched, BOTH);
+      return snapshotOf(blocks);
     },
   );
+
+/** The progress of one of two readings of all rows, as part of both. */
+const inHalf = ({ progress, ...watched }: Watched, before: 0 | 1): Watched => ({
+  ...watched,
+  ...(progress ? { progress: (done, total) => progress(before * total + done, 2 * total) } : {}),
+});
 
 const firstOf = <T>(
   xml: readonly OfficeExtension.ClientResult<string>[],

@@ -25,6 +25,16 @@ export function sheetCells(block: Block, beside: Beside = {}): SheetCells {
   return cells;
 }
 
+/**
+ * A table of which only the values have been read: its columns are taken to hold the formulas of its first
+ * row throughout, as a build leaves them.
+ */
+export function withFormulasOfFirst(block: TableBlock): TableBlock {
+  const { values, formulas } = block.sample;
+  const first = formulas.map((text, column) => asFormula(text, values[column]) ?? "");
+  return { ...block, formulas: block.values.map(() => first) };
+}
+
 /** What a table or the cells of a sheet were made of. */
 export const blockBehind = new WeakMap<TableSnapshot | SheetCells, Block>();
 

@@ -117,7 +117,7 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
             />
           ))}
         </Tabs>
-        <Told work={work} stale={stale} readAll={readAll} />
+        <Told work={work} stale={stale} isPartly={book?.isPartly === true} readAll={readAll} />
       </Box>
       {STEPS.filter((name) => opened.has(name)).map((name) => (
         <Activity key={name} mode={name === step ? "visible" : "hidden"}>
@@ -144,10 +144,12 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
 function Told({
   work: { busy, progress, problem, told, hush, stop },
   stale,
+  isPartly,
   readAll,
 }: {
   work: ReturnType<typeof useWork>;
   stale: boolean;
+  isPartly: boolean;
   readAll: () => void;
 }): ReactElement {
   const messages = useText();
@@ -171,6 +173,7 @@ function Told({
         </Stack>
       )}
       <Stack aria-live="polite" spacing={1} sx={{ "&:not(:empty)": { pt: 1 } }}>
+        {isPartly && <Alert severity="info">{messages.formulasToCome}</Alert>}
         {told && (
           <Alert severity="info" onClose={hush} closeText={messages.closeMessage}>
             {told}

@@ -1,6 +1,6 @@
 import type { Finding } from "../check/finding";
 import type { BookFile } from "../excel/bookFile";
-import type { ReadSheets } from "../excel/readSheets";
+import type { ReadOptions } from "../excel/readSheets";
 import type { SelectedCells } from "../excel/selectedCells";
 import type { Built } from "../excel/undoBuild";
 import type { Filled } from "../intake/place/filled";
@@ -31,8 +31,11 @@ export type Rows = TableRows | SheetRows;
 
 /** What the pane needs of the workbook that it stands beside. */
 export interface WorkbookHost {
-  /** @param sheets of which sheets all cells are read, those that are mapped where it is not said */
-  read(watch: Watch, sheets?: ReadSheets): Promise<Snapshot>;
+  /**
+   * @param options of which sheets all cells are read, those that are mapped where it is not said; and who
+   * is told of a large workbook once its values are there
+   */
+  read(watch: Watch, options?: Pick<ReadOptions, "sheets" | "valuesRead">): Promise<Snapshot>;
   /** The snapshot with these rows read again; undefined where the whole workbook must be read. */
   reread(snapshot: Snapshot, rows: readonly Rows[]): Promise<Snapshot | undefined>;
   listen(told: {

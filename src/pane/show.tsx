@@ -16,9 +16,9 @@ const inExcel = <T,>(work: (context: Excel.RequestContext) => Promise<T>): Promi
 
 // Each way into the workbook comes with its first use.
 const excel: WorkbookHost = {
-  read: async (watch, sheets) => {
+  read: async (watch, options) => {
     const { readExcel } = await import("../excel/readSheets");
-    return inExcel((context) => readExcel(context, { ...watch, sheets }));
+    return inExcel((context) => readExcel(context, { ...watch, ...options }));
   },
   reread: async (snapshot, rows) => {
     const { rereadRows } = await import("../excel/rereadRows");

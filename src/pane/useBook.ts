@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Report } from "../check/check";
+import type { FindingsText } from "../messages/messages";
 import { today } from "../quantities/today";
 import { useText } from "../report/text";
 import type { Snapshot } from "../sheets/snapshot";
@@ -12,6 +13,8 @@ export interface OpenedWorkbook {
   /** What the check comes to; undefined where the workbook cannot be checked, and why. */
   readonly report: Report | undefined;
   readonly uncheckable: string | undefined;
+  /** True while the formulas of the workbook are still being read: its values have been checked. */
+  readonly isPartly?: true;
 }
 
 const engine = () => import("./engine");
@@ -22,6 +25,9 @@ const bookOf = (snapshot: Snapshot, checked: ReturnType<Engine["check"]>): Opene
   report: checked.ok ? checked.report : undefined,
   uncheckable: checked.ok ? undefined : checked.reason,
 });
+
+const checkedBook = ({ check, openBook }: Engine, snapshot: Snapshot, text: FindingsText) =>
+  bookOf(snapshot, check(openBook(snapshot), today(), text));
 
 /**
  * Keeps what the pane shows in step with the workbook: reads it once, then after an edit only the rows
@@ -47,11 +53,24 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
 
   const read = useCallback(
     async (watch: Watch) => {
-      const [{ check, openBook }, snapshot] = await Promise.all([engine(), host.read(watch)]);
-      setStale(false);
-      const next = bookOf(snapshot, check(openBook(snapshot), today(), text));
-      keep(next);
-      return next;
+      const loading = engine();
+      const checked = async (snapshot: Snapshot) => checkedBook(await loading, snapshot, text);
+      try {
+        const snapshot = await host.read(watch, {
+          // Shown, and left at that: what the pane works on is the workbook as it is read whole.
+          valuesRead: async (snapshot) => {
+            setBook({ ...(await checked(snapshot)), isPartly: true });
+            await shown();
+          },
+        });
+        const next = await checked(snapshot);
+        setStale(false);
+        keep(next);
+        return next;
+      } catch (error) {
+        setBook(current.current);
+        throw error;
+      }
     },
     [host, keep, text],
   );
@@ -109,6 +128,9 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
 
   return { book, stale, selected, edited, setEdited, read, reread };
 }
+
+/** Until what was set is on the screen. */
+const shown = () => new Promise<void>((done) => setTimeout(done));
 
 /** Does work on what has come in meanwhile, one piece after the other. */
 function inTurn(work: (edits: readonly Touched[]) => Promise<void>) {

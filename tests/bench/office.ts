@@ -1,6 +1,15 @@
 import Table from "cli-table3";
 import { readExcel } from "../../src/excel/workbook";
-import { buildJob, type Cost, checkJob, fillJob, markJob, recordRows } from "../excel/excelJobs";
+import {
+  buildJob,
+  type Cost,
+  checkJob,
+  cost,
+  costOf,
+  fillJob,
+  markJob,
+  recordRows,
+} from "../excel/excelJobs";
 import { inExcel } from "../excel/excelSupport";
 
 /**
@@ -12,6 +21,7 @@ const table = new Table({
   colAligns: ["left", "right", "right", "right", "right", "left"],
   style: { head: [], border: [] },
 });
+const percent = (part: number) => `${Math.round(100 * part)} %`;
 const mega = (bytes: number) => (bytes / 1e6).toFixed(3);
 const row = (job: string, { batches, up, down, greatest }: Cost, remarks: string) =>
   table.push([job, batches, mega(up), mega(down), mega(greatest), remarks]);
@@ -30,6 +40,17 @@ const rows = checked.value.sheets
   .flatMap(({ tables }) => tables)
   .reduce((sum, { rowCount }) => sum + rowCount, 0);
 row("checking 100,000 rows", checked.cost, `${rows} rows, ${checked.findings} findings`);
+
+let early: Cost | undefined;
+const part = await cost(host, (context) =>
+  readExcel(context, {
+    valuesRead: async () => {
+      early = costOf(host);
+    },
+  }),
+);
+if (early)
+  row("until its first findings", early, `${percent(early.down / part.cost.down)} of its bytes`);
 
 const { marked, cleared } = await markJob(host, 5_000);
 row("marking 5,000 rows", marked.cost, `${marked.value.formats} conditional formats`);

@@ -1,8 +1,22 @@
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
+import { sentBytes } from "../../src/excel/chunks";
 import { readExcel } from "../../src/excel/workbook";
+import type { Snapshot } from "../../src/sheets/snapshot";
 import { addSheet, newId, putBox } from "../../src/standin/book";
-import { buildJob, type Cost, checkJob, cost, fillJob, markJob, repeatedRows } from "./excelJobs";
-import { inExcel } from "./excelSupport";
+import { check } from "../support/checkBook";
+import { filledPlan } from "../support/fill";
+import { longLineup } from "../support/lineups";
+import {
+  buildJob,
+  type Cost,
+  checkJob,
+  cost,
+  costOf,
+  fillJob,
+  markJob,
+  repeatedRows,
+} from "./excelJobs";
+import { bigExcel, inExcel } from "./excelSupport";
 
 const MOST = 4_000_000;
 /** The fewest batches that so many bytes fit into, at what a batch is filled up to, and a few round trips before. */
@@ -26,6 +40,41 @@ test("reading 100,000 rows takes as many batches as its bytes need, none over 4 
   const rows = read.value.sheets.flatMap(({ tables }) => tables).map(({ rowCount }) => rowCount);
   expect(Math.max(...rows)).toBe(100_000);
   bounded(read.cost, 2);
+});
+
+test("the first findings take the bytes of the values and little more, and are those of the whole", async () => {
+  const host = bigExcel(filledPlan(longLineup(60), 1));
+  let early: { snapshot: Snapshot; down: number } | undefined;
+  const whole = await cost(host, (context) =>
+    readExcel(context, {
+      valuesRead: async (snapshot) => {
+        early = { snapshot, down: costOf(host).down };
+      },
+    }),
+  );
+  const values = whole.value.sheets
+    .flatMap(({ tables }) => tables)
+    .reduce((sum, table) => {
+      const lines = Array.from({ length: table.rowCount }, (_, row) =>
+        table.headers.map((_header, column) => table.cell(row, column) ?? ""),
+      );
+      return sum + sentBytes(lines);
+    }, 0);
+  expect(early?.down).toBeLessThan(1.2 * values);
+  expect(whole.cost.down).toBeGreaterThan(2 * values);
+  bounded(whole.cost, 3);
+  const told = [early?.snapshot, whole.value].map((snapshot) => {
+    const checked = check(snapshot as Snapshot, 46_400);
+    return checked.ok ? [checked.report.counts, checked.report.findings] : [];
+  });
+  expect(told[0]).toEqual(told[1]);
+});
+
+test("a workbook that one answer holds is read in one go", async () => {
+  const host = bigExcel(filledPlan(longLineup(2), 1));
+  const valuesRead = vi.fn();
+  await inExcel(host, (context) => readExcel(context, { valuesRead }));
+  expect(valuesRead).not.toHaveBeenCalled();
 });
 
 test("reading many small tables takes no more batches than reading one", async () => {

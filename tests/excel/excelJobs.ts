@@ -25,6 +25,17 @@ export interface Cost {
   readonly greatest: number;
 }
 
+/** What has been sent and received since the stand-in was reset. */
+export function costOf({ batches }: StandInHost): Cost {
+  const sum = (of: "up" | "down") => batches.reduce((total, batch) => total + batch[of], 0);
+  return {
+    batches: batches.length,
+    up: sum("up"),
+    down: sum("down"),
+    greatest: Math.max(0, ...batches.flatMap(({ up, down }) => [up, down])),
+  };
+}
+
 /** Runs a piece of work and counts what it cost. */
 export async function cost<T>(
   host: StandInHost,
@@ -32,17 +43,7 @@ export async function cost<T>(
 ): Promise<{ cost: Cost; value: T }> {
   host.reset();
   const value = await inExcel(host, work);
-  const { batches } = host;
-  const sum = (of: "up" | "down") => batches.reduce((total, batch) => total + batch[of], 0);
-  return {
-    value,
-    cost: {
-      batches: batches.length,
-      up: sum("up"),
-      down: sum("down"),
-      greatest: Math.max(0, ...batches.flatMap(({ up, down }) => [up, down])),
-    },
-  };
+  return { value, cost: costOf(host) };
 }
 
 /** Builds a lineup of so many panels into a new workbook. */

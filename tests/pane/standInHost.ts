@@ -13,7 +13,8 @@ const unused = () => Promise.reject(new Error("not in these tests"));
  * @param most bytes to a batch, small so that the work takes many of them
  */
 export const standInHost = (host: StandInHost, most?: number): PaneHost => ({
-  read: (watch, sheets) => inExcel(host, (context) => readExcel(context, { ...watch, sheets })),
+  read: (watch, options) =>
+    inExcel(host, (context) => readExcel(context, { ...watch, ...options })),
   reread: (snapshot, rows) => inExcel(host, (context) => rereadRows(context, snapshot, rows)),
   fill: (cells, watch) =>
     inExcel(host, (context) => applyFills(context, cells, { ...watch, most })),

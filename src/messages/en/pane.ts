@@ -18,6 +18,8 @@ export const pane = {
   noExcel: "Open this pane from Excel: it works on the open workbook.",
   working: "Working…",
   progress: (done: number, total: number) => `${done} of ${total} steps`,
+  formulasToCome:
+    "Values are checked. Formulas are still being read: what is wrong with them is told when they are there.",
   stop: "Stop",
   closeMessage: "Close this message",
   failed: (reason: string) => reason,

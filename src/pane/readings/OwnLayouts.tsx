@@ -37,7 +37,7 @@ export default function OwnLayouts({ host, book, work, read }: StepProps): React
 
   const look = () =>
     work.run(async (watch) => {
-      const snapshot = await host.read(watch, "plain");
+      const snapshot = await host.read(watch, { sheets: "plain" });
       const found = guessMaps(snapshot, lineup).map(({ map }) => map);
       setSeen({ snapshot, guessed: found });
       work.setTold(text.looked(found.filter((map) => !known.has(blockOf(map))).length));

@@ -22,7 +22,7 @@ export async function surveyWorkbook(
   watch: Watch,
   corrections?: readonly Correction[],
 ): Promise<Surveyed> {
-  const snapshot = await host.read(watch, "every");
+  const snapshot = await host.read(watch, { sheets: "every" });
   const remembered = rememberedOf(snapshot);
   return {
     blocks: recognise(snapshot, corrections ?? remembered.survey?.corrections),
@@ -47,7 +47,7 @@ export async function columnsFor(
   answers: SurveyAnswers,
   text: Messages["survey"],
 ): Promise<ResultColumns> {
-  return resultColumns(await host.read(watch, "every"), today(), answers, text);
+  return resultColumns(await host.read(watch, { sheets: "every" }), today(), answers, text);
 }
 
 /** Reads every sheet of the workbook and checks it as it stands now. */
@@ -57,5 +57,5 @@ export async function checkWorkbook(
   answers: SurveyAnswers,
   text: Messages["survey"],
 ): Promise<SurveyReport> {
-  return checkSurvey(await host.read(watch, "every"), today(), answers, text);
+  return checkSurvey(await host.read(watch, { sheets: "every" }), today(), answers, text);
 }
