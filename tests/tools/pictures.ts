@@ -1,7 +1,9 @@
 /**
- * `npx tsx tests/tools/pictures.ts`: the pictures of the README, from headless Chromium. It wants what
- * `npm start` makes: the built bench and the report of the demo in `out/`.
+ * `npx tsx tests/tools/pictures.ts [page]`: the pictures of the README, from headless Chromium, and a page of the
+ * report by Debian's `poppler-utils`; `page` makes that alone. It wants what `npm start` makes: the built bench, and the
+ * demo's page and hand-over in `out/`.
  */
+import { execFileSync } from "node:child_process";
 import { mkdirSync } from "node:fs";
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -13,6 +15,7 @@ import { SAMPLE_FOLDER } from "./sampleBooks";
 const FOLDER = "docs/pictures";
 const FOREIGN = `${SAMPLE_FOLDER}/quay-test-sheets.xlsx`;
 const REPORT = "out/harbour-substation.html";
+const HANDED = "out/handover/report.pdf";
 
 const WAIT = { timeout: 180_000 };
 const button = (page: Page, name: string) =>
@@ -54,7 +57,19 @@ async function reportPicture(chrome: Browser): Promise<void> {
   await page.screenshot({ path: `${FOLDER}/report.png` });
 }
 
+/** The first page of the records of a panel whose retest the hand-over has. */
+const PANEL = "=H07: records";
+
+function panelPicture(): void {
+  const pages = execFileSync("pdftotext", [HANDED, "-"], { encoding: "utf8" }).split("\f");
+  const page = String(pages.findIndex((text) => text.includes(PANEL)) + 1);
+  const wanted = ["-png", "-r", "80", "-f", page, "-l", page, "-singlefile"];
+  execFileSync("pdftoppm", [...wanted, HANDED, `${FOLDER}/panel`]);
+}
+
 mkdirSync(FOLDER, { recursive: true });
+panelPicture();
+if (process.argv[2] === "page") process.exit();
 const { server, address } = await serve("out/bench", 0);
 const chrome = await browser();
 await reportPicture(chrome);
