@@ -9,7 +9,7 @@ import {
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import type { HandedOver } from "../handover/makeHandover";
-import { MANIFEST, SIGNATURE, type Step } from "../handover/manifest";
+import { MANIFEST, otherThanNoted, SIGNATURE, type Step } from "../handover/manifest";
 import { signatureOf } from "../handover/signature";
 import { openBook } from "../intake/openBook";
 import type { Paper } from "../look/page";
@@ -118,5 +118,6 @@ export function handoverWords(
     text.made(folder, made.size, fingerprint),
     ...(final ? [] : [text.notFinal(stops)]),
     ...(notFound.length > 0 ? [text.notFound(notFound)] : []),
+    ...otherThanNoted(manifest).map(text.notAsNoted),
   ].join("\n");
 }

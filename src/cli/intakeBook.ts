@@ -1,4 +1,5 @@
 import { basename } from "node:path";
+import { sha256 } from "../handover/fingerprint";
 import { readConstants, type SaidConstants } from "../intake/constants";
 import { openBook } from "../intake/openBook";
 import type { PlacedCell } from "../intake/place/placement";
@@ -86,8 +87,11 @@ export async function intakeBook(
     delimiter: delimiter && DELIMITER_WORDS[delimiter],
     rememberAs: remember,
   };
-  const files = exports.map(
-    (file): ExportFile => ({ file, name: basename(file), content: readBytes(file) }),
+  const files = await Promise.all(
+    exports.map(async (file): Promise<ExportFile> => {
+      const content = readBytes(file);
+      return { file, name: basename(file), content, sha256: await sha256(content) };
+    }),
   );
   const intake = takeIn(records, files, answered, today());
   if (!intake.ok)

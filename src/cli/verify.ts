@@ -11,6 +11,7 @@ import {
   MANIFEST,
   type Manifest,
   manifestSchema,
+  otherThanNoted,
   RECORDS,
   SIGNATURE,
   WORKBOOK,
@@ -55,7 +56,10 @@ export async function verify(folder: string, key?: string): Promise<Verified> {
       ...(await fileChanges(folder, manifest)),
       ...said.changes,
     ],
-    notes: said.notes,
+    notes: [
+      ...otherThanNoted(manifest).map(commandLineFor("en").handover.notAsNoted),
+      ...said.notes,
+    ],
     ...(signature === undefined ? {} : { signature }),
   };
 }

@@ -98,6 +98,9 @@ export async function makeHandover({
       if (bytes) files.set(`${folder}/${name}`, bytes);
       else notFound.push(name);
     }
+  const noted = Object.entries(report.context.book.remembered.noted ?? {}).filter(([name]) =>
+    exported.includes(name),
+  );
   const manifest = await sealed({
     format: "gearproof-handover-2",
     project: content.lineup.project.name,
@@ -107,6 +110,7 @@ export async function makeHandover({
     fingerprint,
     files: await Promise.all([...files].map(([name, bytes]) => listed(name, bytes))),
     notFound,
+    ...(noted.length > 0 ? { noted: Object.fromEntries(noted) } : {}),
   });
   put(MANIFEST, `${JSON.stringify(manifest, null, 1)}\n`);
   return { manifest, content, files };

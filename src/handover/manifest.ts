@@ -38,11 +38,22 @@ export const manifestSchema = z.strictObject({
   files: z.array(z.strictObject({ name: fileName, bytes: z.int(), sha256: hash })),
   /** Exports, photos and papers that the workbook names and that were not found beside it. */
   notFound: z.array(z.string()),
+  /** SHA-256 of each export as it was noted when it was brought in, by its name; none of workbooks that noted none. */
+  noted: z.optional(z.record(z.string(), hash)),
   /** SHA-256 of all this besides, in canonical form (RFC 8785). */
   seal: hash,
 });
 
 export type Manifest = z.output<typeof manifestSchema>;
+
+/** The exports that are not the files that were brought in, by what was noted of them. */
+export const otherThanNoted = ({ files, noted = {} }: Pick<Manifest, "files" | "noted">) =>
+  files.flatMap(({ name, sha256 }) => {
+    const before = name.startsWith(`${EXPORTS}/`)
+      ? noted[name.slice(EXPORTS.length + 1)]
+      : undefined;
+    return before === undefined || before === sha256 ? [] : [name];
+  });
 
 /** A manifest with its seal. */
 export const sealed = async (manifest: Omit<Manifest, "seal">): Promise<Manifest> => ({

@@ -38,6 +38,8 @@ type Cell = PlacedCell<RecordTable>;
 export interface ExportSource {
   readonly name: string;
   readonly content: Uint8Array | string;
+  /** SHA-256 of a file's bytes, in hexadecimal, which the workbook notes. */
+  readonly sha256?: string;
 }
 
 /** What the user has answered about exports; the rest is found by inspection, or as it is remembered. */
@@ -108,7 +110,12 @@ export const takeIn = <Source extends ExportSource>(
   const words = answers.words
     ? joinedWords(answers.words, book.remembered.words)
     : book.remembered.words;
-  let besides: Remembered = { ...book.remembered, ...(words && { words }) };
+  const noted = notedWith(book.remembered.noted, sources);
+  let besides: Remembered = {
+    ...book.remembered,
+    ...(words && { words }),
+    ...(noted && { noted }),
+  };
   const { replace } = answers;
   const knows = knowledgeOf(book.tables, placingIn(book));
   let { tables } = book;
@@ -143,6 +150,15 @@ export const takeIn = <Source extends ExportSource>(
     besides,
     today,
   };
+};
+
+/** The SHA-256 of each export that was brought in; of one that comes again, that of the last time. */
+const notedWith = (
+  before: Remembered["noted"],
+  sources: readonly ExportSource[],
+): Remembered["noted"] => {
+  const now = sources.flatMap(({ name, sha256 }) => (sha256 === undefined ? [] : [[name, sha256]]));
+  return now.length === 0 ? before : { ...before, ...Object.fromEntries(now) };
 };
 
 /** What is to be put right once some cells turned out to be held back. */

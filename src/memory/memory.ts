@@ -58,6 +58,7 @@ const rememberedParts = z.object({
   last: z.catch(z.optional(lastIntake), undefined),
   before: z.catch(z.optional(lastIntake), undefined),
   placed: z.catch(z.optional(placedReadings), undefined),
+  noted: z.catch(z.optional(z.record(z.string(), z.string())), undefined),
   words: z.catch(z.optional(synonymFile), undefined),
   survey: z.catch(z.optional(surveyAnswers), undefined),
 });

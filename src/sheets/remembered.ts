@@ -15,6 +15,8 @@ export interface Remembered {
   readonly maps: readonly LayoutMap[];
   /** What exports said, by which a reading that was changed since is known. */
   readonly placed?: PlacedReadings;
+  /** SHA-256 of each export that was brought in, by its name. */
+  readonly noted?: Readonly<Record<string, string>>;
   /** Words that titles use here for a field, beside those that are known: field -> words. */
   readonly words?: Readonly<Record<string, readonly string[]>>;
   /** What was answered for the check of a workbook without a lineup. */
@@ -30,6 +32,7 @@ export const rememberedOf = ({
   before,
   maps,
   placed,
+  noted,
   words,
   survey,
 }: Partial<Remembered>): Remembered => ({
@@ -39,6 +42,7 @@ export const rememberedOf = ({
   ...(before && { before }),
   ...(maps && { maps }),
   ...(placed && { placed }),
+  ...(noted && { noted }),
   ...(words && { words }),
   ...(survey && { survey }),
 });

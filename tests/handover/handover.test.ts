@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { extractText, getDocumentProxy } from "unpdf";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildBook } from "../../src/cli/buildBook";
-import { handOver } from "../../src/cli/handover";
+import { handOver, handoverWords } from "../../src/cli/handover";
 import { intakeBook } from "../../src/cli/intakeBook";
 import { recordsJsonSchema, recordsSchema } from "../../src/cli/recordsSchema";
 import { repairBook } from "../../src/cli/repairBook";
@@ -240,6 +240,23 @@ describe("records.json", () => {
 });
 
 describe("exports", () => {
+  test("have the SHA-256 that was noted at intake; another file under the name of one is told", async () => {
+    expect(made.manifest.noted?.[EXPORT]).toBe(
+      made.manifest.files.find(({ name }) => name === `exports/${EXPORT}`)?.sha256,
+    );
+    const other = join(room, "other");
+    mkdirSync(other);
+    for (const name of ["book.xlsx", EXPORT])
+      writeFileSync(join(other, name), readFileSync(join(room, name)));
+    writeFileSync(join(other, EXPORT), `${readFileSync(join(room, EXPORT), "utf8")}\r\n`);
+    const again = await handOver(join(other, "book.xlsx"), join(other, "handed"));
+    const told = `exports/${EXPORT}: is not the file that was brought in`;
+    expect(handoverWords("handed", again)).toContain(told);
+    const { changes, notes } = await verify(join(other, "handed"));
+    expect(changes).toEqual([]);
+    expect(notes).toEqual([expect.stringContaining(told)]);
+  }, 60_000);
+
   test("that the workbook names and that are not there are listed as not found", async () => {
     const moved = join(room, "moved");
     mkdirSync(moved);

@@ -286,6 +286,8 @@ export const commandLine = {
       `Not final, and says so on each page: ${count(stops, { one: "stop", other: "stops" })} in the check for hand-over.`,
     notFound: (names: readonly string[]) =>
       `Named in the workbook and not found beside it: ${names.join(", ")}`,
+    notAsNoted: (file: string) =>
+      `${file}: is not the file that was brought in; its SHA-256 is another than the workbook noted then`,
     noKey: (file: string, why: string) => `${file}: ${why}`,
     noManifest: (folder: string, why: string) =>
       `${folder}: is no hand-over that can be verified (${why})`,

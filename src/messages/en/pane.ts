@@ -554,6 +554,8 @@ export const pane = {
       make: "Make the hand-over",
       made: (file: string, files: number, fingerprint: string) =>
         `Made ${file} with ${count(files, { one: "file", other: "files" })}. Fingerprint ${fingerprint}.`,
+      notAsNoted: (file: string) =>
+        `${file} is not the file that was brought in: its SHA-256 is another than was noted then.`,
       notFinal: "It is not final, and says so on each page: stops are open.",
       notFound: (names: readonly string[]) =>
         `Named in the workbook and not among the files chosen: ${names.join(", ")}.`,

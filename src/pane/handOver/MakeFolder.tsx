@@ -2,7 +2,7 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
-import { STEPS, type Step } from "../../handover/manifest";
+import { otherThanNoted, STEPS, type Step } from "../../handover/manifest";
 import { today } from "../../quantities/today";
 import { useText } from "../../report/text";
 import { FileButton } from "../FileButton";
@@ -34,6 +34,7 @@ export function MakeFolder({ host, work }: { host: WorkbookHost; work: Work }): 
         [
           text.made(`${made.name}.zip`, manifest.files.length + 1, manifest.fingerprint),
           ...(manifest.final ? [] : [text.notFinal]),
+          ...otherThanNoted(manifest).map(text.notAsNoted),
           ...(manifest.notFound.length > 0 ? [text.notFound(manifest.notFound)] : []),
         ].join(" "),
       );

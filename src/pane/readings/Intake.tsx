@@ -3,6 +3,7 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type DragEvent, type ReactElement, type ReactNode, useMemo, useState } from "react";
+import { sha256 } from "../../handover/fingerprint";
 import { readConstants, type SaidConstants } from "../../intake/constants";
 import {
   type ExportSource,
@@ -56,9 +57,10 @@ export function Intake({
     setPasting(false);
   };
   const open = (file: File) =>
-    work.run(async () =>
-      take({ name: file.name, content: new Uint8Array(await file.arrayBuffer()) }),
-    );
+    work.run(async () => {
+      const content = new Uint8Array(await file.arrayBuffer());
+      take({ name: file.name, content, sha256: await sha256(content) });
+    });
   const drop = (event: DragEvent) => {
     const [file] = event.dataTransfer.files;
     if (!file) return;
