@@ -5,7 +5,7 @@ import type { Draft, Line, Measure } from "./draft";
 import { factsIn, NO_FACTS } from "./findFacts";
 import { isSummary } from "./nameColumns";
 import { unitIn } from "./unitIn";
-import { conceptOf, isWord } from "./words/sheetWords";
+import { conceptOf, isWord, kindsIn } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 
 /** Labels of lines that hold no readings but what counts for those above and below. */
@@ -143,10 +143,13 @@ export const labelOf = ({ view, columns, table }: Draft): SurveyColumn | undefin
 
 /** Whether a line has a reading or a place for one: dates and verdicts under all of several readings are about the columns. */
 export const holdsReadings = (
-  { view }: Draft,
+  { view, columns }: Draft,
   measures: readonly Measure[],
   row: number,
 ): boolean => {
+  const test = columns.find(({ concept }) => concept === "test");
+  const named = test && view.at(row, test.at);
+  if (named && kindsIn(named.text).length > 0) return true;
   const asked = measures.filter(({ column: { concept } }) => concept !== "result");
   const cells = asked.flatMap(({ column: { at } }) => view.at(row, at) ?? []);
   return (

@@ -176,7 +176,10 @@ const releasesOf = ({ columns, around }: Draft): Measure[] =>
   columns
     .filter(
       ({ concept, unit, operation, computed }) =>
-        concept === "voltage" && unit === "V" && operation !== undefined && !computed,
+        (concept === "voltage" || concept === undefined) &&
+        unit === "V" &&
+        operation !== undefined &&
+        !computed,
     )
     .flatMap((column) => {
       const kind = kindOf("V", { title: column.title, words: around.words });

@@ -75,6 +75,8 @@ const votesOf = (
       (kind) =>
         (possible === undefined || possible.includes(kind)) &&
         !(possible && kind === "currentTransformer" && named.includes("excitation")) &&
+        // An instrument for contacts measures bonds as well.
+        !(kind === "contact" && named.includes("earthing") && !isOfContacts(text)) &&
         // "Relay timing" is about relays.
         !(kind === "timing" && named.includes("protection")),
     );
@@ -92,6 +94,12 @@ const votesOf = (
   for (const text of keys) count(text, FAR);
   return votes;
 };
+
+/** Instruments and units by which people call a test of contacts, and other joints too. */
+const OF_LOW_RESISTANCE = /dlro|ductor|micro ?-?ohm\w*|microhm\w*|low resistance|drt/giu;
+
+const isOfContacts = (text: string): boolean =>
+  kindsIn(text.replace(OF_LOW_RESISTANCE, " ")).includes("contact");
 
 const isOfResistance = (unit: Unit | undefined) =>
   unit === undefined || classOf(unit).endsWith(" resistance");

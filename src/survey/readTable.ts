@@ -1,9 +1,10 @@
 import type { Block, Entry } from "./block";
 import { isValue } from "./cells";
-import type { Draft, Line } from "./draft";
+import type { Draft, Line, Measure } from "./draft";
 import { carrier } from "./findBeside";
 import { holdsReadings, linesOf } from "./findLines";
 import { isOverTime, isTime, readingsOf } from "./findReadings";
+import { classOf } from "./kindOf";
 import { positionsAmong } from "./phases";
 import { entryOf } from "./readEntry";
 import type { Concept } from "./words/words";
@@ -28,12 +29,26 @@ const withPanels = (draft: Draft): Draft => {
     : draft;
 };
 
+/** Whether each line and each column is a phase, in a unit of no resistance: the phasing of two sides, which measures none of them. */
+const isPhasing = ({ view, table }: Draft, measures: readonly Measure[]): boolean => {
+  const labels = Array.from({ length: table.bottom - table.head }, (_, index) =>
+    view.at(table.head + 1 + index, table.left),
+  ).flatMap((cell) => (cell ? [cell.text.split(/[([]/)[0]?.trim() ?? ""] : []));
+  const place = positionsAmong(labels);
+  const down = new Set(labels.flatMap((text) => place(text) ?? []));
+  const across = measures.flatMap(({ column: { position } }) => position ?? []);
+  const isResistance = measures.some(
+    ({ column: { unit } }) => unit !== undefined && classOf(unit).endsWith("resistance"),
+  );
+  return down.size === 3 && across.length === 3 && !isResistance && labels.length <= 4;
+};
+
 /** Reads a table as records; undefined where it holds none that are known. */
 export function readTable(given: Draft): Block | undefined {
   const draft = withPanels(given);
   const { columns, around } = draft;
   const measures = readingsOf(draft);
-  if (measures.length === 0) return undefined;
+  if (measures.length === 0 || isPhasing(draft, measures)) return undefined;
   const { lines: all, aside } = linesOf(draft);
   const timed = measures.some(({ kind }) => kind === "indexCurve") && isOverTime(draft);
   const own = all.filter(({ row }) => holdsReadings(draft, measures, row));

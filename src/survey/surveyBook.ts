@@ -197,7 +197,7 @@ const readFound = (sheet: Sheet, over: FoundTable, found: Found): Block | undefi
       panel: panel ?? view.name,
       isPanelTold: panel !== undefined,
       pointed: sheet.pointed,
-      unit: told ?? unitOfLimits(facts),
+      unit: told ?? unitOfLimits(facts) ?? (tables.length > 1 ? undefined : unitOfLimits(general)),
       stage: stageIn([view.name, ...words.map(({ text }) => text).reverse()]),
     },
   });

@@ -22,6 +22,10 @@ export const isUnitText = remembered(
   (text): boolean => isUnit(text) || text.split(/\s?[/:]\s?/).every(isUnit),
 );
 
+/** A bar of copper or steel, and no pressure. */
+const OF_COPPER =
+  /(?<!\p{L})(?:main|earth(?:ing)?|ground|bus|neutral|copper|cu|terminal|pe|link) ?bars?(?!\p{L})/giu;
+
 /** The letter of a prefix in brackets behind the words for an insulation resistance: "IR in (G)". */
 const OF_MEGS =
   /(?<=(?<!\p{L})(?:IR|[Ii]nsulation|[Mm]egger|R ?[Ii]so|R)(?: [^()[\]]{0,12})? ?[([])([GM])(?=[)\]]$)/u;
@@ -33,6 +37,7 @@ const read = (written: string): Unit | undefined => {
     .replace(/\b(micro|milli|mega|giga) ohms?\b/giu, "$1ohm")
     .replace(/^\p{Lu}[.)] (?=\p{L})/u, "")
     .replace(/±\s?(?=%)/gu, "")
+    .replace(OF_COPPER, "")
     .replace(OF_MEGS, "$1Ω");
   // "V prim", "A sec"
   const leading = /^([AV]) (?:prim|sec)/iu.exec(text)?.[1]?.toUpperCase();

@@ -102,6 +102,10 @@ export const isOfSpread = ({ about }: Limit): boolean =>
 const BETWEEN_POLES =
   /^(?:max \p{L}* ?)?(?:poles|phases|contacts|polen?|phasen|kontakte|polos|fases|contactos|contatos)(?: (?:within|together|inside|apart|innerhalb|en|dentro|entre|max\p{L}*|a|au|hochstens)(?!\p{L}).*)?$|(?:between|among|across|zwischen|entre) (?:\p{L}{2,3} )?(?:poles|phases|contacts|polen|phasen|polos|fases|contactos|contatos)(?!\p{L})|(?<!\p{L})(?:untereinander|zueinander)(?!\p{L})/u;
 
+/** At what a stage of a density monitor came: what the heading bounds is the gas. */
+const OF_STAGE =
+  /alarm|lock ?out|block|sperr|meldung|bloqu|verrouill|enclav|(?<!\p{L})(?:stage|stufe|etapa|seuil)(?!\p{L})|إنذار|انذار|إغلاق/iu;
+
 /** The limits that headings and notes tell for a reading of this kind. */
 const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): readonly Limit[] => {
   const isOfError = beside.error !== undefined || OF_ERROR.includes(kind);
@@ -109,6 +113,7 @@ const limitsTold = ({ facts, unit, kind, beside, operation, column }: Entry): re
     (limit) =>
       limit.unit !== undefined &&
       !(limit.unit === "ms" && isOfSpread(limit)) &&
+      !(kind === "gas" && OF_STAGE.test(column.title)) &&
       (limit.operation === undefined || limit.operation === operation) &&
       ((unit !== undefined && classOf(limit.unit) === classOf(unit)) ||
         (isOfError && limit.unit === "%")),

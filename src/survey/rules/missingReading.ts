@@ -1,7 +1,7 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry } from "../block";
-import { isWord } from "../words/sheetWords";
+import { isWord, kindsIn, verdictIn } from "../words/sheetWords";
 import { findingAt, findingOn, type SurveyContext, type SurveyRule } from "./rule";
 
 /** A column that is filled in fewer lines than this is not filled in every line. */
@@ -20,6 +20,12 @@ const isDone = ({ beside }: Entry) =>
     beside.voltage,
     beside.temperature,
   ].some((cell) => cell !== undefined && !isNothing(cell.text) && !isOpen(cell.text));
+
+/** Whether a word answers a withstand test, of which nothing is read: "held". */
+const isHeld = ({ kind, beside }: Entry, text: string): boolean =>
+  verdictIn(text) === "Pass" &&
+  (kind === "withstand" ||
+    (beside.test !== undefined && kindsIn(beside.test.text).includes("withstand")));
 
 const findIn = (block: Block, { text }: SurveyContext): Finding[] => {
   const expected = new Set(
@@ -54,6 +60,7 @@ const findIn = (block: Block, { text }: SurveyContext): Finding[] => {
       }
       if (cell.number !== undefined || isNothing(cell.text) || column.concept === "result")
         return [];
+      if (isHeld(entry, cell.text)) return [];
       return [
         findingAt(
           "survey-unreadable",

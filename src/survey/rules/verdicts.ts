@@ -93,6 +93,26 @@ const remarks = (block: Block, entry: Entry, { text }: SurveyContext): Finding[]
   ];
 };
 
+/** A word in the place of a reading that tells of a failure, in a line that passes: "held | flashed | held". */
+const failedReading = (block: Block, entry: Entry, { text }: SurveyContext): Finding[] => {
+  const { cell, beside, column } = entry;
+  const isWord = cell !== undefined && cell.number === undefined && column.concept !== "result";
+  const isWrong = isWord && (isDoubtful(cell.text) || verdictIn(cell.text) === "Fail");
+  return isWrong && beside.result && resultOf(entry) === "Pass"
+    ? [
+        findingAt(
+          "survey-word",
+          "stop",
+          block,
+          entry,
+          cell.address,
+          text.remark(cell.text, beside.result.text),
+          { found: cell.text },
+        ),
+      ]
+    : [];
+};
+
 /** A word that says there is nothing: "none", "no B/D", "sin descarga". */
 const NOTHING =
   /^(?:no|none|nil|non|not|nothing|without|kein\p{L}*|nein|nicht|ohne|sin|ningun\p{L}*|sans|aucune?|rien|sem|nenhuma?|não|لا|بدون)(?![\p{L}])/iu;
@@ -213,6 +233,7 @@ export const verdicts: SurveyRule = {
         ...block.entries.flatMap((entry) => [
           ...brokeDown(block, entry, context),
           ...remarks(block, entry, context),
+          ...failedReading(block, entry, context),
         ]),
         ...odd,
         ...groupBy(block.entries, ({ line }) => String(line)).flatMap((line) => [

@@ -84,6 +84,7 @@ export const de: SheetWords = {
       "zwischen",
     ],
     part: [
+      "(?:unterlage|dokument|zeichnung|bescheinigung)",
       "(?:teil|bauteil|stelle|schraube|verschraubung|kern|stromkreis|kreis|betriebsmittel|wicklung)(?: .*)?",
     ],
     test: ["(?:prüfung|prüfart|messung|art der prüfung)"],
@@ -101,6 +102,7 @@ export const de: SheetWords = {
     unit: ["einheit"],
   },
   kinds: {
+    documents: ["unterlagen?", "dokumente?", "dokumentation", "zeichnungen?"],
     mechanism: [
       "spulen?",
       "auslöser",

@@ -199,6 +199,7 @@ export const en: SheetWords = {
       "configuration",
     ],
     part: [
+      "(?:document|drawing|certificate)(?: (?:title|name|description))?",
       "(?:part|element|joint|bolt|component|item|hdwe|hardware|location|core|winding|circuit|contact|apparatus part|point)(?: .*)?",
     ],
     test: [
@@ -230,7 +231,9 @@ export const en: SheetWords = {
     unit: ["units?", "uom"],
   },
   kinds: {
+    documents: ["documents?", "documentation", "drawings?", "certificates?"],
     mechanism: [
+      "(?:closes|opens|trips) (?:at|by)",
       "coils?",
       "springs?",
       "pick ?up voltage",
@@ -322,8 +325,8 @@ export const en: SheetWords = {
   },
   before: ["before", "pre", "prior", "1st", "initial"],
   after: ["after", "post", "2nd", "final"],
-  closing: ["close", "closed", "closing", "c"],
-  opening: ["open", "opened", "opening", "trip", "tripping", "o"],
+  closing: ["closes?", "closed", "closing", "c"],
+  opening: ["opens?", "opened", "opening", "trips?", "tripping", "o"],
   pass: [
     "held",
     "withstood",

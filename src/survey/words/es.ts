@@ -53,6 +53,7 @@ export const es: SheetWords = {
       "(?:.* )?(?:fase|fases|medición|polo|conexión|puntos?|entre|bornes|medido entre)(?: .*)?",
     ],
     part: [
+      "(?:documento|plano|certificado)",
       "devanado(?: .*)?",
       "arrollamiento(?: .*)?",
       "bobinado(?: .*)?",
@@ -72,7 +73,14 @@ export const es: SheetWords = {
     unit: ["unidad(?:es)?"],
   },
   kinds: {
-    mechanism: ["bobinas?", "resortes?", "muelles?", "mecanismos?"],
+    documents: ["documentos", "documentación", "planos"],
+    mechanism: [
+      "(?:cierra|abre|dispara) (?:a|con|en)",
+      "bobinas?",
+      "resortes?",
+      "muelles?",
+      "mecanismos?",
+    ],
     indexCurve: ["índice de polarización", "ip"],
     installation: ["montaje", "instalación"],
     insulation: ["aislamiento", "aislación", "resistencia de aislamiento", "megado"],
@@ -119,8 +127,8 @@ export const es: SheetWords = {
   },
   before: ["antes", "previo", "previa"],
   after: ["después", "posterior", "tras"],
-  closing: ["cierre", "cerrar", "c"],
-  opening: ["apertura", "abrir", "disparo", "a"],
+  closing: ["cierre", "cerrar", "cierra", "c"],
+  opening: ["apertura", "abrir", "abre", "disparo", "dispara", "a"],
   pass: [
     "conforme",
     "cumple",

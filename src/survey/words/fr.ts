@@ -41,6 +41,7 @@ export const fr: SheetWords = {
       "c nc",
     ],
     by: [
+      "(?:vu|lu|fait|essayé|signé)(?: par)?",
       "(?:opérateur|essayeur|technicien|réalisé par|effectué par|mesuré par|visa|contrôleur|exécutant|exécuté par|vérifié par|relevé par|nom|initiales|vérificateur|intervenant)(?: .*)?",
       "par",
     ],
@@ -55,7 +56,10 @@ export const fr: SheetWords = {
     position: [
       "(?:.* )?(?:phase|phases|pôle|pôles|mesure entre|entre|connexion|points?|bornes)(?: .*)?",
     ],
-    part: ["(?:élément|partie|boulon|jonction|noyau|circuit|organe|repère de boulon)(?: .*)?"],
+    part: [
+      "(?:document|plan|certificat)",
+      "(?:élément|partie|boulon|jonction|noyau|circuit|organe|repère de boulon)(?: .*)?",
+    ],
     test: ["(?:essai|type d essai|nature de l essai)(?: .*)?"],
     panel: [
       "(?:.* )?(?:cellule|tableau|armoire|disjoncteur|travée|repère|panneau)(?: (?:n|nº|no))?",
@@ -70,6 +74,7 @@ export const fr: SheetWords = {
     unit: ["unités?"],
   },
   kinds: {
+    documents: ["documents", "documentation", "plans"],
     mechanism: [
       "bobines?",
       "ressorts?",
@@ -123,8 +128,8 @@ export const fr: SheetWords = {
   },
   before: ["avant"],
   after: ["après"],
-  closing: ["fermeture", "enclenchement", "f"],
-  opening: ["ouverture", "déclenchement", "o"],
+  closing: ["fermeture", "enclenchement", "ferme", "enclenche", "f"],
+  opening: ["ouverture", "déclenchement", "déclenche", "o"],
   pass: [
     "conforme",
     "c",

@@ -47,7 +47,10 @@ export const pt: SheetWords = {
     position: [
       "(?:.* )?(?:fase|fases|medição|polo|pólo|ligação|conexão|pontos?|entre|bornes)(?: .*)?",
     ],
-    part: ["(?:parte|elemento|componente|parafuso|união|núcleo|circuito|ponto)(?: .*)?"],
+    part: [
+      "(?:documento|desenho|certificado)",
+      "(?:parte|elemento|componente|parafuso|união|núcleo|circuito|ponto)(?: .*)?",
+    ],
     test: ["(?:ensaio|teste|tipo de (?:ensaio|teste))(?: .*)?"],
     panel: [
       "(?:.* )?(?:cubículo|painel|cela|celas|quadro|disjuntor|coluna|armário)(?: (?:n|nº|no))?",
@@ -62,6 +65,7 @@ export const pt: SheetWords = {
     unit: ["un", "unidades?"],
   },
   kinds: {
+    documents: ["documentos", "documentação", "desenhos"],
     mechanism: ["bobinas?", "molas?", "mecanismos?", "carregamento da mola"],
     indexCurve: ["índice de polarização", "ip"],
     installation: ["montagem", "instalação"],
