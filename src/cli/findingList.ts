@@ -50,7 +50,7 @@ export function findingList(
   return causes
     .map(({ weight, rule, findings, told, left }) =>
       [
-        `${inColour(weight.padEnd(INDENT.length), COLOURS[weight], screen)}${inColour(titleOf(rule), "bold", screen)} (${findings.length})`,
+        `${inColour(text.weights[weight].padEnd(INDENT.length), COLOURS[weight], screen)}${inColour(titleOf(rule), "bold", screen)} (${findings.length})`,
         linesOf(told, text, screen, wide),
         ...(left > 0 ? [`${INDENT}${inColour(text.moreOfCause(left), "dim", screen)}`] : []),
       ].join("\n"),

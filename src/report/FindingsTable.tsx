@@ -40,11 +40,14 @@ export function FindingsTable({ findings }: { findings: readonly Finding[] }): R
 }
 
 function FindingRow({ finding }: { finding: Finding }): ReactElement {
-  const { page } = useText().report;
+  const {
+    report: { page },
+    check: { weights },
+  } = useText();
   const { weight, sheet, address, message, concession, source, rule } = finding;
   return (
     <tr>
-      <td className="word">{weight}</td>
+      <td className="word">{weights[weight]}</td>
       <td>
         {sheet}!{address}
       </td>

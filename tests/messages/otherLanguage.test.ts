@@ -1,16 +1,22 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { check } from "../../src/check/check";
 import { takenWords } from "../../src/cli/intakeBook";
 import { kneePoint } from "../../src/engineering/kneePoint";
 import { readConstants, type SaidConstants } from "../../src/intake/constants";
+import { openBook } from "../../src/intake/openBook";
 import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
 import { mappedTables } from "../../src/intake/ownLayout/mappedTables";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { commandLineFor } from "../../src/messages/commandLine";
+import { messagesFor } from "../../src/messages/messages";
 import type { Said } from "../../src/messages/reasons";
 import { type Told, toldIn } from "../../src/messages/told";
 import { readReading } from "../../src/quantities/readReading";
+import { LINEUP } from "../../src/records/columns/common";
+import { storedKindWords } from "../../src/records/kindWords";
 import { readLineup } from "../../src/records/readLineup";
+import { reportHtml } from "../../src/report/html";
 import { BookError } from "../../src/sheets/bookError";
 import { readMapFile } from "../../src/sheets/layoutMap";
 import type { RecordBook } from "../../src/sheets/recordBook";
@@ -197,4 +203,28 @@ test("so is why a file is no workbook", async () => {
   expect(told.length).toBeGreaterThan(5);
   expect(told.filter((error) => !(error instanceof BookError))).toEqual([]);
   expect(strayIn(told.map((error) => (error as BookError).say))).toEqual([]);
+});
+
+test("so is the page of a check, but for what the workbook and its lineup say themselves", async () => {
+  const text = bracketed(messagesFor("en"));
+  const opened = openBook(await readBook(readFileSync("sample-workbooks/harbour-tested.xlsx")));
+  const checked = check(opened, TODAY, text.findings);
+  if (!checked.ok) throw new Error(checked.reason);
+  const { report } = checked;
+  const page = reportHtml("other.xlsx", "2026-11-30", report, text);
+  const shown = [
+    ...page.replace(/<style.*?<\/style>/gs, "").split(/<[^>]*>/),
+    ...[...page.matchAll(/(?:aria-label|title|alt)="([^"]*)"/g)].map(([, label = ""]) => label),
+  ];
+  const own = [
+    ...[JSON.stringify(opened.lineup), `other.xlsx ${LINEUP}`],
+    ...report.findings.map(({ rule }) => rule),
+    ...opened.tables.flatMap(({ kind, table }) => [
+      ...[table.sheet, storedKindWords(kind.id).title],
+      ...kind.columns.map(({ header }) => header),
+    ]),
+  ].join(" ");
+  const words = shown.flatMap((one) => outside(one).match(/\p{L}{3,}/gu) ?? []);
+  expect(words.length).toBeGreaterThan(100);
+  expect([...new Set(words)].filter((word) => !own.includes(word))).toEqual([]);
 });

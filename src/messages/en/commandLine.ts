@@ -357,6 +357,7 @@ export const commandLine = {
       `${count(blocks, { one: "table", other: "tables" })}, ${count(readings, { one: "reading", other: "readings" })}: ${stops} to stop at, ${queries} to ask`,
   },
   check: {
+    weights: { stop: "stop", query: "query", note: "note" },
     where: "Where",
     finding: "Finding",
     none: "No findings.",

@@ -52,7 +52,8 @@ export default function HandOverStep({ host, book, work, read, go }: StepProps):
         "",
         text.punch,
         ...open.map(
-          ({ weight, sheet, address, message }) => `${weight}\t${sheet}!${address}\t${message}`,
+          ({ weight, sheet, address, message }) =>
+            `${messages.check.weights[weight]}\t${sheet}!${address}\t${message}`,
         ),
         "",
         text.instruments,
@@ -128,7 +129,7 @@ export default function HandOverStep({ host, book, work, read, go }: StepProps):
           {open.slice(0, 200).map(({ rule, weight, sheet, address, message }) => (
             <li key={`${rule}${sheet}${address}${message}`}>
               <Typography variant="body2" sx={{ overflowWrap: "anywhere" }}>
-                {weight} · {sheet}!{address}: {message}
+                {messages.check.weights[weight]} · {sheet}!{address}: {message}
               </Typography>
             </li>
           ))}
