@@ -74,6 +74,7 @@ import { standsOut } from "./rules/standsOut";
 import { statedDiffers } from "./rules/statedDiffers";
 import { stepSkipped } from "./rules/stepSkipped";
 import { stillOpen } from "./rules/stillOpen";
+import { struckButThere } from "./rules/struckButThere";
 import { thousandFold } from "./rules/thousandFold";
 import { tooGood } from "./rules/tooGood";
 import { twoPlaces } from "./rules/twoPlaces";
@@ -149,6 +150,7 @@ export const RULES: readonly Rule[] = [
   dayOverfull,
   operationsUncounted,
   recordsContradict,
+  struckButThere,
   fallenAfter,
   standsOut,
   offGroup,

@@ -155,6 +155,8 @@ export interface Before {
   readonly kind: string;
   readonly of?: string;
   readonly stage?: string;
+  /** True where a remark may say why it is in order the other way, as of a relay tested on the bench. */
+  readonly orRemark?: true;
   /** What a row is of, and one of the kind before, where that is not its panel or section; undefined of one that is compared with none. */
   readonly own?: (row: Row) => string | undefined;
   readonly other?: (row: Row) => string | undefined;
@@ -245,6 +247,13 @@ export interface Against {
   readonly contradiction: (row: Row, other: Row, lineup: Lineup) => Contradiction | undefined;
 }
 
+/** What records of the same panel, or the lineup itself, show of a thing that an item is about. */
+export interface ShownBy {
+  readonly kind: string;
+  /** The rows that show it; without it, all. */
+  readonly of?: (row: Row) => boolean;
+}
+
 /** One sort of test or check: its columns, the rows that a lineup needs, and how it is judged. */
 export interface RecordKind<Id extends string = string> {
   readonly id: Id;
@@ -295,6 +304,8 @@ export interface RecordKind<Id extends string = string> {
   readonly voidBy?: Readonly<Partial<Record<Work, VoidBy>>>;
   /** So many minutes at least that a row takes its tester and instrument, by what it records; 0 where it does not tell. */
   readonly minutes?: (row: Row) => number;
+  /** Where a row may be struck out as not applicable: which records, or the lineup, show that what it asks for is there. */
+  readonly shownBy?: (row: Row) => readonly (ShownBy | "lineup")[];
   /** What its rows are held against on other sheets. */
   readonly against?: readonly Against[];
   /** A curve that a row holds, for kinds whose rows are measured curves. */

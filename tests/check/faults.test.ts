@@ -71,6 +71,7 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "energized-unproven",
   "not-alive-yet",
   "remark-asked",
+  "struck-but-there",
 ]);
 
 test("there is a family of faults for every rule", () => {

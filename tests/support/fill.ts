@@ -185,7 +185,7 @@ export const SOUND: Readonly<Record<string, Filler>> = {
   GearProtection: (row, next) => ({
     reading: shown(measuredBy(row) * between(next, 0.98, 1.02), 4),
     trips: "Yes",
-    ...trail(DAY - 7),
+    ...trail(DAY - 5),
   }),
   GearCable: (row, next) => ({
     testVoltage: 5000,

@@ -1,6 +1,6 @@
 import { serialDay } from "../../quantities/dates";
 import { groupedBy } from "../../quantities/groupedBy";
-import type { Before, RecordKind, Row } from "../../records/kind";
+import { type Before, isBlank, type RecordKind, type Row } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import { kindWords } from "../../records/kindWords";
 import { type Context, dayOf, overKinds, type Rule, rowName, where } from "../context";
@@ -50,6 +50,7 @@ function earlierThan(kind: RecordKind, before: Before, context: Context): Findin
     ({ id }) => id === kind.id,
     (table) => (row, stored) => {
       if (before.stage !== undefined && stored.stage !== before.stage) return undefined;
+      if (before.orRemark && !isBlank(stored.remarks)) return undefined;
       const day = dayOf(stored.date);
       const first = latest.get(own(stored) ?? "");
       if (day === undefined || first === undefined || !isBefore(day, first)) return undefined;

@@ -1,4 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
+import type { FindingsText } from "../../messages/messages";
 import { serialDay } from "../../quantities/dates";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
@@ -111,15 +112,11 @@ function ofPair(first: readonly Dated[], then: readonly Dated[], context: Contex
   const late = rowsWrong(first, earliest, (day, other) => day > other);
   const early = rowsWrong(then, latest, (day, other) => day < other);
   const says = context.text.rules["out-of-order"];
-  const title = (some: readonly Dated[]) =>
-    kindWords(context.text, some[0]?.table.kind.id ?? "").title;
   const isLate =
     late.length === early.length ? strays(late) >= strays(early) : late.length < early.length;
   return isLate
-    ? late.map((one) => finding(one, says.late(...words(one), title(then), serialDay(one.other))))
-    : early.map((one) =>
-        finding(one, says.early(...words(one), title(first), serialDay(one.other))),
-      );
+    ? late.map((one) => finding(one, says.late(...words(one, context.text))))
+    : early.map((one) => finding(one, says.early(...words(one, context.text))));
 }
 
 /** How far rows lie from the middle day of their own tables. */
@@ -134,23 +131,29 @@ interface Wrong {
   readonly table: JudgedTable;
   readonly row: number;
   readonly day: number;
-  /** The day of the other step that it is on the wrong side of. */
-  readonly other: number;
+  /** Of the other step, that it is on the wrong side of. */
+  readonly other: Dated;
 }
 
-const words = ({ table, row, day }: Wrong) => [rowName(table, row), serialDay(day)] as const;
+const words = ({ table, row, day, other }: Wrong, text: FindingsText) =>
+  [
+    rowName(table, row),
+    serialDay(day),
+    kindWords(text, other.table.kind.id).title,
+    serialDay(other.day),
+  ] as const;
 
 /** The rows on the wrong side of another step on the same panel, in the order of the tables and of their rows. */
 const rowsWrong = (
   some: readonly Dated[],
-  others: ReadonlyMap<string, number>,
+  others: ReadonlyMap<string, Dated>,
   isWrong: (day: number, other: number) => boolean,
 ): Wrong[] => {
   const tables = new Map<JudgedTable, Wrong[]>();
   for (const { table, rows, day, panels } of some) {
     const sided = panels
       .map((panel) => others.get(panel))
-      .find((other) => other !== undefined && isWrong(day, other));
+      .find((other) => other !== undefined && isWrong(day, other.day));
     if (sided === undefined) continue;
     const wrong = tables.get(table) ?? [];
     tables.set(table, wrong);
@@ -160,17 +163,22 @@ const rowsWrong = (
 };
 
 /** Of a step by panel, asked for by each step that it is held against. */
-const earliestOf = memoizeFor((some: readonly Dated[]) => byPanel(some, Math.min));
-const latestOf = memoizeFor((some: readonly Dated[]) => byPanel(some, Math.max));
+const earliestOf = memoizeFor((some: readonly Dated[]) =>
+  byPanel(some, (day, other) => day < other),
+);
+const latestOf = memoizeFor((some: readonly Dated[]) => byPanel(some, (day, other) => day > other));
 
 function byPanel(
   some: readonly Dated[],
-  choose: (one: number, other: number) => number,
-): ReadonlyMap<string, number> {
-  const days = new Map<string, number>();
-  for (const { day, panels } of some)
-    for (const panel of panels) days.set(panel, choose(day, days.get(panel) ?? day));
-  return days;
+  isRather: (day: number, other: number) => boolean,
+): ReadonlyMap<string, Dated> {
+  const chosen = new Map<string, Dated>();
+  for (const one of some)
+    for (const panel of one.panels) {
+      const before = chosen.get(panel);
+      if (!before || isRather(one.day, before.day)) chosen.set(panel, one);
+    }
+  return chosen;
 }
 
 const finding = ({ table, row, day }: Wrong, message: string): Finding => ({

@@ -1,6 +1,6 @@
 import { type Lineup, type Panel, sameName } from "../../lineup/lineup";
 import type { CheckItem } from "../../lineup/settings";
-import type { Column, Row } from "../kind";
+import type { CellValue, Column, Row, ShownBy } from "../kind";
 import { verdictBy } from "../verdict";
 import { answered, closing, NOT_APPLICABLE, NOT_OK, OK, signed } from "./common";
 
@@ -59,6 +59,20 @@ export const itemRows = (panel: Panel, usual: readonly UsualItem[], own: readonl
 
 /** What stands beside an item that applies to every panel. */
 const ALWAYS = "always";
+
+/** By the beginnings of items what shows that their thing is there. */
+export type Shown = readonly (readonly [item: RegExp, by: readonly (ShownBy | "lineup")[]])[];
+
+export const shownIn = (
+  shown: Shown,
+  item: CellValue | undefined,
+): readonly (ShownBy | "lineup")[] =>
+  shown.flatMap(([of, by]) => (of.test(String(item)) ? by : []));
+
+/** Items of a kind as what shows a thing. */
+export const withItem = (kind: string, item: RegExp): readonly ShownBy[] => [
+  { kind, of: ({ part }) => item.test(String(part)) },
+];
 
 /** Columns of a list of items, each answered by a word. */
 export const itemColumns = (object: string, item: string, help: string): Column[] => {

@@ -1,6 +1,14 @@
 import { isCoupler, isIncomer } from "../../lineup/busbar";
 import type { Lineup, Panel } from "../../lineup/lineup";
-import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
+import {
+  itemColumns,
+  itemRows,
+  ownItems,
+  type Shown,
+  shownIn,
+  type UsualItem,
+  withItem,
+} from "../columns/checkItems";
 import { LINEUP } from "../columns/common";
 import type { CellValue, RecordKind, Row } from "../kind";
 import { voidBy } from "../repairs";
@@ -56,6 +64,11 @@ const TRIPS = /^Relay (\S+) trips /;
 const relayName = (object: CellValue | undefined, relay: string | undefined) =>
   relay === undefined ? undefined : `${object}\u0000${relay}`;
 
+/** A counter of operations that was read. */
+function isCounted(row: Row): boolean {
+  return Object.keys(row).some((id) => id.startsWith("counter") && typeof row[id] === "number");
+}
+
 /** What holds between panels: incomers that may not feed side by side, with the couplers between them. */
 const between = ({ panels }: Lineup): Row[] => {
   const named = (is: (panel: Panel) => boolean) =>
@@ -69,6 +82,25 @@ const between = ({ panels }: Lineup): Row[] => {
       ].map((part): Row => ({ object: LINEUP, part, document: "common practice" }))
     : [];
 };
+
+/** What shows that the thing of an item is there: its own records, or that it was looked at or tried elsewhere. */
+const SHOWN_BY: Shown = [
+  [/^(?:Earthing switch|Breaker goes in only)/, withItem("installation", /^Earthing switch /)],
+  [/^Earthing switch/, withItem("function", /^Breaker goes in only/)],
+  [/^Breaker goes in only/, withItem("function", /^Earthing switch/)],
+  [/^Voltage transformers: /, [{ kind: "voltageTransformer" }, { kind: "voltageWinding" }]],
+  [/^Meters /, [{ kind: "metering" }]],
+  [/^Gas alarm /, [{ kind: "gas" }]],
+  [/^Heating /, [{ kind: "heater" }]],
+  [
+    /^Operation counter /,
+    [
+      { kind: "mechanism", of: isCounted },
+      { kind: "timing", of: isCounted },
+    ],
+  ],
+  [/^Interlock of /, ["lineup"]],
+];
 
 /** Each panel tried out, function by function, and what holds between panels. */
 export const functionTest: RecordKind<"function"> = {
@@ -93,6 +125,13 @@ export const functionTest: RecordKind<"function"> = {
       other: ({ object, part }) => relayName(object, String(part).split(" ")[0]),
     },
   ],
+  shownBy: ({ object, part }) => {
+    const relay = TRIPS.exec(String(part))?.[1];
+    if (relay === undefined) return shownIn(SHOWN_BY, part);
+    const of = (row: Row) =>
+      relayName(object, String(row.part).split(" ")[0]) === relayName(object, relay);
+    return [{ kind: "protection", of }];
+  },
   minor: ({ part }) => /^(?:Heating|Meters|Operation counter) /.test(String(part)),
   voidBy: voidBy(["Breaker mechanism"], ["Wiring", "Relay or settings"]),
   accepted: [],

@@ -1,5 +1,13 @@
 import type { Panel } from "../../lineup/lineup";
-import { itemColumns, itemRows, ownItems, type UsualItem } from "../columns/checkItems";
+import {
+  itemColumns,
+  itemRows,
+  ownItems,
+  type Shown,
+  shownIn,
+  type UsualItem,
+  withItem,
+} from "../columns/checkItems";
 import type { RecordKind } from "../kind";
 
 const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
@@ -32,6 +40,28 @@ const USUAL: readonly UsualItem[] = [
   { item: "Clean and dry", always: true },
 ];
 
+/** What shows that the thing of an item is there: its own records, or that it was tried. */
+const SHOWN_BY: Shown = [
+  [/^Earthing switch /, withItem("function", /^(?:Earthing switch|Breaker goes in only)/)],
+  [
+    /^Instrument transformers /,
+    [
+      { kind: "currentTransformer" },
+      { kind: "excitation" },
+      { kind: "voltageTransformer" },
+      { kind: "voltageWinding" },
+    ],
+  ],
+  [/^Cables /, [{ kind: "cable" }]],
+  [/^Heaters /, [{ kind: "heater" }, ...withItem("function", /^Heating /)]],
+  [
+    /^Breaker goes in /,
+    withItem("function", /^(?:Does not close in between|Breaker goes in only)/),
+  ],
+  [/^Mechanical interlocks /, withItem("function", /^Does not close in between/)],
+  [/^Fuses: /, withItem("function", /^A blown fuse /)],
+];
+
 /** Each panel as it stands: what is seen to before the first test. */
 export const installation: RecordKind<"installation"> = {
   id: "installation",
@@ -44,6 +74,7 @@ export const installation: RecordKind<"installation"> = {
     const own = ownItems(lineup, "installation");
     return lineup.panels.flatMap((panel) => itemRows(panel, USUAL, own));
   },
+  shownBy: ({ part }) => shownIn(SHOWN_BY, part),
   minor: ({ part }) => /^(?:Labels|Heaters) /.test(String(part)),
   accepted: [],
   enough: [],

@@ -411,7 +411,10 @@ export const protection: RecordKind<"protection"> = {
     lineup.panels.flatMap(({ designation, protection }) =>
       protection.flatMap((element) => rowsFor(designation, element)),
     ),
-  after: [{ kind: "settings", own: testedElement, other: changedElement }],
+  after: [
+    { kind: "settings", own: testedElement, other: changedElement },
+    { kind: "control", orRemark: true },
+  ],
   voidBy: voidBy(["Relay or settings"]),
   accepted,
   enough: [],

@@ -52,6 +52,10 @@ export const rotation: RecordKind<"rotation"> = {
     const items = usual(lineup);
     return lineup.panels.flatMap((panel) => itemRows(panel, [...items, ...cables(panel)], own));
   },
+  shownBy: ({ part }) =>
+    String(part).startsWith("Synchronizing check: ")
+      ? [{ kind: "protection", of: (row) => /\b25\b/.test(String(row.part)) }]
+      : [],
   voidBy: voidBy(["Cable", "Voltage transformer"]),
   accepted: [],
   enough: [],

@@ -216,6 +216,19 @@ export const settings: RecordKind<"settings"> = {
       contradiction: notAsTested,
     },
   ],
+  // What is read back is what the last injection left. One that was changed is tested at its new value afterwards.
+  after: [
+    {
+      kind: "protection",
+      own: (row) =>
+        changedElement(row) === undefined ? nameOf(row.object, String(row.part)) : undefined,
+      other: ({ object, part, asLeftPickup, asLeftSetting }) =>
+        isBlank(asLeftPickup) && isBlank(asLeftSetting)
+          ? nameOf(object, String(part).split(" ")[0] ?? "")
+          : undefined,
+      orRemark: true,
+    },
+  ],
   voidBy: voidBy(["Relay or settings"]),
   accepted: [],
   enough: [],

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import type { MemoryBook } from "../../support/memoryBook";
+import { filledPlan, SOUND } from "../../support/fill";
+import { equippedInFull, longLineup } from "../../support/lineups";
+import { type MemoryBook, memoryBook } from "../../support/memoryBook";
 import {
   CONTACT,
   cellOf,
@@ -20,7 +22,48 @@ const trips = (book: MemoryBook) =>
 const dayOf = (book: MemoryBook, table: string, row: number) =>
   Number(cellOf(book, table, row, "Date").value);
 
+const SETTINGS = "GearSettingsHeld";
+/** Two panels whose relays' settings are read back. */
+const readBack = (): MemoryBook => {
+  const whole = equippedInFull(longLineup(2, { basis: "IEC" }));
+  const relaySettings = [{ relay: "F1", parameter: "51 pick-up", value: "1.2", unit: "A" }];
+  const panels = whole.panels.map((panel) => ({ ...panel, relaySettings }));
+  return memoryBook(filledPlan({ ...whole, panels }, 11, SOUND));
+};
+const held = rowOf(readBack(), SETTINGS, "=K0002");
+const lastInjection = Number(
+  cellOf(readBack(), PROTECTION, rowOf(readBack(), PROTECTION, "=K0002", "F1 51"), "Date").value,
+);
+/** The injection of the first relay's first point, by so many days from its panel's wiring test. */
+const injectedFrom = (book: MemoryBook, days: number) =>
+  book.set(
+    PROTECTION,
+    injected(book),
+    "Date",
+    dayOf(book, "GearControl", rowOf(book, "GearControl", "=K0001")) + days,
+  );
+
 finds("before-predecessor", [
+  {
+    name: "settings read back before the relay was injected",
+    spoil: (book) => book.set(SETTINGS, held, "Date", lastInjection - 1),
+    table: SETTINGS,
+    row: held,
+    header: "Date",
+    weight: "query",
+    says: /dated .*, before "Protection relays" of .*, which must come first/,
+    book: readBack,
+  },
+  {
+    name: "a relay injected before its wiring was tested",
+    spoil: (book) => injectedFrom(book, -1),
+    table: PROTECTION,
+    row: injected(soundlyEquipped()),
+    header: "Date",
+    weight: "query",
+    says: /before "Insulation and withstand, control wiring" of/,
+    book: soundlyEquipped,
+  },
   {
     name: "contacts measured before the joints were tightened",
     spoil: (book) => book.set(CONTACT, 0, "Date", 46_325),
@@ -44,6 +87,40 @@ finds("before-predecessor", [
 ]);
 
 keepsQuiet("before-predecessor", [
+  [
+    "settings read back on the day of the injection",
+    (book) => book.set(SETTINGS, held, "Date", lastInjection),
+    readBack,
+  ],
+  [
+    "settings read back before, of a relay whose own record says what it was left at",
+    (book) => {
+      book.set(SETTINGS, held, "Date", lastInjection - 1);
+      const { rowCount } = cellOf(book, PROTECTION, 0, "Date");
+      for (let row = 0; row < rowCount; row++)
+        book.set(
+          PROTECTION,
+          row,
+          "As left: pick-up",
+          cellOf(book, PROTECTION, row, "Pick-up set").value,
+        );
+    },
+    readBack,
+  ],
+  ["a relay injected on the day of its wiring", (book) => injectedFrom(book, 0), soundlyEquipped],
+  [
+    "a relay injected on the bench, as its remark says",
+    (book) => {
+      injectedFrom(book, -1);
+      book.set(
+        PROTECTION,
+        injected(book),
+        "Remarks",
+        "on the bench; trip tried again after wiring",
+      );
+    },
+    soundlyEquipped,
+  ],
   ["the very day", (book) => book.set(CONTACT, 0, "Date", cellOf(book, TORQUE, 0, "Date").value)],
   ["no date: said by another rule", (book) => book.set(CONTACT, 0, "Date", null)],
 ]);

@@ -1,5 +1,16 @@
 import { expect, test } from "vitest";
-import { finds, keepsQuiet, ofRule, sound, soundlyEquipped, TORQUE } from "../support";
+import {
+  CONTACT,
+  cellOf,
+  finds,
+  keepsQuiet,
+  ofRule,
+  rowOf,
+  sound,
+  soundlyEquipped,
+  soundOf,
+  TORQUE,
+} from "../support";
 
 /** The sound workbook: receipt 16 October, torque 3 November, insulation 14 November, withstand 16 November 2026. */
 finds("out-of-order", [
@@ -59,4 +70,19 @@ test("the rows of one day are one finding", () => {
   const found = ofRule(book.snapshot, "out-of-order");
   expect(found).toHaveLength(1);
   expect(found[0]?.message).toMatch(/2 more rows of the table/);
+});
+
+test("the record that is named is the one of the day that is named", () => {
+  const book = soundOf(2, { furtherRecords: [{ kind: "energization" }] });
+  const day = 46_347;
+  const { rowCount } = cellOf(book, "GearEnergization", 0, "Date");
+  for (let row = 0; row < rowCount; row++) book.set("GearEnergization", row, "Date", day + 2);
+  for (const pole of ["L1", "L2", "L3"])
+    book.set(CONTACT, rowOf(book, CONTACT, "=K0001", pole), "Date", day + 1);
+  const part = "Before: covers, barriers and doors closed and locked";
+  book.set("GearEnergization", rowOf(book, "GearEnergization", "=K0001", part), "Date", day);
+  const messages = ofRule(book.snapshot, "out-of-order").map(({ message }) => message);
+  const named = messages.filter((one) => one.includes("of 2026-11-22"));
+  expect(named.length).toBeGreaterThan(0);
+  for (const one of named) expect(one).toContain('"Contact resistance');
 });

@@ -81,4 +81,17 @@ export const between = {
       `${row}: "${header}" is ${is}, and "${before}" before it ${was}: the curve turns back. Put the point right, or take the curve again.`,
     expected: (was: string) => `above ${was}`,
   },
+  "struck-but-there": {
+    title: "Struck out, and there",
+    finds:
+      "an item answered as not applicable whose thing another record of the panel tested or tried, or which the lineup itself has: an earthing switch, a relay's trip, instrument transformers, heaters, meters, the interlock between supplies",
+    why: "An item that is struck out is not tested, and nobody asks for it again.",
+    satisfies: "the item answered as it was found, or the other record put right",
+    quiet:
+      "where no other record shows the thing, or those that could are blank or struck out as well",
+    record: (row: string, word: string, shown: string) =>
+      `${row}: "${word}", and ${shown} shows that it is there. Answer it as it was found, or put the other record right.`,
+    lineup: (row: string, word: string) =>
+      `${row}: "${word}", and the lineup has what it is about. Answer it as it was found.`,
+  },
 } satisfies RuleTexts;

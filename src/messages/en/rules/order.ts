@@ -44,11 +44,11 @@ export const order = {
   "before-predecessor": {
     title: "Dated before what must come first",
     finds:
-      "a record dated before the record of the same panel or section that must have passed before it, the trip of a relay before its injection, or an element's injection before a setting of it was changed: once for a panel and day",
+      "a record dated before the record of the same panel or section that must have passed before it, the trip of a relay before its injection, an injection before the wiring was tested or before a setting of its element was changed, or settings read back before the relay's last injection: once for a panel and day",
     why: "A contact resistance measured before the joints were tightened, a withstand test before the gas was filled, or an injection before the setting was changed, says nothing about what is there now.",
     satisfies: "the day on which it was made; or the test made again after the earlier work",
     quiet:
-      "where one of the two has no date; for settings that were left as they were found; insulation and withstand are held against each other by rules of their own",
+      "where one of the two has no date; for settings that were left as they were found; for injections before the wiring, and for settings read back, with a remark; for relays whose own record says what they were left at; insulation and withstand are held against each other by rules of their own",
     message: (row: string, day: string, record: string, first: string) =>
       `${row}: dated ${day}, before "${record}" of ${first}, which must come first.`,
     expected: (first: string) => `${first} or later`,
