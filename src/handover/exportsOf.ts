@@ -23,11 +23,17 @@ export function exportLines(origin: string): readonly ExportLines[] | undefined 
   return found.every((one) => one !== undefined) ? found : undefined;
 }
 
+/** Names that some file system keeps for devices, with any ending. */
+const DEVICE = /^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/i;
+
 /** Plain file names alone: nothing that leads out of the workbook's folder, and nothing that a file system refuses. */
 export const isPlain = (name: string): boolean =>
-  !/[/\\:*?"<>|\p{Cc}]/u.test(name) && !name.startsWith(".") && !/[. ]$/.test(name);
+  !/[/\\:*?"<>|\p{Cc}]/u.test(name) &&
+  !name.startsWith(".") &&
+  !/[. ]$/.test(name) &&
+  !DEVICE.test(name);
 
-/** Names of the exports that a workbook's readings were brought in from, each once. */
+/** Names of the exports that a workbook's readings were brought in from, each once; also those that no file can have. */
 export const exportsOf = ({
   snapshot,
   tables,
@@ -40,5 +46,5 @@ export const exportsOf = ({
   ].flatMap((origin) => (exportLines(String(origin ?? "")) ?? []).map(({ name }) => name));
   const brought = [remembered.last, remembered.before].flatMap((intake) => intake?.files ?? []);
   const names = [...origins, ...brought].map((name) => name.replace(/^.*[/\\]/, ""));
-  return [...new Set(names)].filter(isPlain).sort();
+  return [...new Set(names)].sort();
 };

@@ -1,5 +1,4 @@
 import type { Content } from "./content";
-import { isPlain } from "./exportsOf";
 
 /** Endings of photos, certificates and other papers that a record may name (common practice, no source). */
 const ENDINGS =
@@ -34,7 +33,7 @@ export const filesListed = (text: string): string[] =>
 /** The column that names exports, which are kept by themselves. */
 const ORIGIN = "Origin";
 
-/** Photos, certificates and other files that records, instruments, repairs and the punch list name, each once. */
+/** Photos, certificates and other files that records, instruments, repairs and the punch list name, each once; also those that no file can have. */
 export const filesNamed = ({ rows, instruments, punch, repairs }: Content): readonly string[] => {
   const texts = [
     ...rows.flatMap(({ cells }) =>
@@ -50,5 +49,5 @@ export const filesNamed = ({ rows, instruments, punch, repairs }: Content): read
     ...texts.flatMap((text) => (typeof text === "string" ? filesIn(text) : [])),
     ...punch.flatMap(({ files }) => filesListed(files)),
   ];
-  return [...new Set(names.map((name) => name.replace(/^.*[/\\]/, "")))].filter(isPlain).sort();
+  return [...new Set(names.map((name) => name.replace(/^.*[/\\]/, "")))].sort();
 };

@@ -12,7 +12,7 @@ import { freezeBook } from "../xlsx/freezeBook";
 import { BookEdit } from "../xlsx/patch/bookEdit";
 import { newBook } from "../xlsx/write/newBook";
 import { type Content, contentOf, isFinal } from "./content";
-import { exportsOf } from "./exportsOf";
+import { exportsOf, isPlain } from "./exportsOf";
 import { filesNamed } from "./filesNamed";
 import { fingerprintOf, sha256 } from "./fingerprint";
 import { frozenWrites } from "./frozenWrites";
@@ -94,7 +94,7 @@ export async function makeHandover({
     [ATTACHED, attached],
   ] as const)
     for (const name of names) {
-      const bytes = beside(name);
+      const bytes = isPlain(name) ? beside(name) : undefined;
       if (bytes) files.set(`${folder}/${name}`, bytes);
       else notFound.push(name);
     }

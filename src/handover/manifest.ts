@@ -36,7 +36,7 @@ export const manifestSchema = z.strictObject({
   /** SHA-256 of the content in canonical form (RFC 8785). */
   fingerprint: hash,
   files: z.array(z.strictObject({ name: fileName, bytes: z.int(), sha256: hash })),
-  /** Exports, photos and papers that the workbook names and that were not found beside it. */
+  /** Exports, photos and papers that the workbook names and that were not found beside it, those under a name that no file can have among them. */
   notFound: z.array(z.string()),
   /** SHA-256 of each export as it was noted when it was brought in, by its name; none of workbooks that noted none. */
   noted: z.optional(z.record(z.string(), hash)),

@@ -10,7 +10,7 @@ import { intakeBook } from "../../src/cli/intakeBook";
 import { recordsJsonSchema, recordsSchema } from "../../src/cli/recordsSchema";
 import { repairBook } from "../../src/cli/repairBook";
 import { verify } from "../../src/cli/verify";
-import { exportsOf } from "../../src/handover/exportsOf";
+import { exportsOf, isPlain } from "../../src/handover/exportsOf";
 import { fingerprintOf } from "../../src/handover/fingerprint";
 import type { HandedOver } from "../../src/handover/makeHandover";
 import { recordLayout } from "../../src/handover/recordLayout";
@@ -73,10 +73,12 @@ async function withPapers(book: string): Promise<void> {
   const column = (header: string) => table.headers.indexOf(header);
   const writes = [
     { row: 0, column: column("What"), value: "Bolt without its mark" },
-    { row: 0, column: column("Photos, files"), value: "bolt-3.jpg; CAL-77.pdf" },
+    { row: 0, column: column("Photos, files"), value: "bolt-3.jpg; CAL-77.pdf; why?.jpg; aux.pdf" },
   ];
   writeFileSync(book, await writeCells(bytes, [{ table, writes }]));
   writeFileSync(join(room, "bolt-3.jpg"), "an invented photo");
+  // Linux has such a file; nobody could unpack the folder elsewhere.
+  writeFileSync(join(room, "why?.jpg"), "another");
 }
 
 /** The cell of the one reading that the first export has. */
@@ -270,24 +272,31 @@ describe("exports", () => {
     expect((await pdf.getPage(1)).view).toEqual([0, 0, 612, 792]);
   }, 60_000);
 
-  test("with names that a file cannot have, or that lead elsewhere, are none", () => {
+  test("with names that a file cannot have are told and none of the folder; a name leads nowhere else", () => {
     const named = (...origins: string[]) =>
       exportsOf({
         snapshot: { sheets: [] },
         tables: [{ rows: origins.map((origin) => ({ origin })) }],
         remembered: {},
       } as unknown as RecordBook);
-    expect(
-      named(
-        "meter.csv line 4",
-        "../../secret.csv line 4 at 08:15",
-        "what?.csv line 4",
-        "a\u0000b.csv line 1",
-        ".hidden line 2",
-        "ends. line 3",
-        "typed by hand",
-      ),
-    ).toEqual(["meter.csv", "secret.csv"]);
+    const found = named(
+      "meter.csv line 4",
+      "../../secret.csv line 4 at 08:15",
+      "what?.csv line 4",
+      "a\u0000b.csv line 1",
+      ".hidden line 2",
+      "ends. line 3",
+      "typed by hand",
+    );
+    expect(found).toEqual([
+      ".hidden",
+      "a\u0000b.csv",
+      "ends.",
+      "meter.csv",
+      "secret.csv",
+      "what?.csv",
+    ]);
+    expect(found.filter(isPlain)).toEqual(["meter.csv", "secret.csv"]);
   });
 });
 
@@ -309,7 +318,7 @@ describe("verify", () => {
   test("knows every file that was handed over, and what was not found beside the workbook", () => {
     const files = [...made.files.keys()].sort();
     expect(files).toEqual([...HANDED].sort());
-    expect(made.manifest.notFound).toEqual(["CAL-77.pdf"]);
+    expect(made.manifest.notFound).toEqual(["CAL-77.pdf", "aux.pdf", "why?.jpg"]);
   });
 
   test("says that the folder is as it was handed over, and signed by the owner of the key", async () => {

@@ -285,7 +285,7 @@ export const commandLine = {
     notFinal: (stops: number) =>
       `Not final, and says so on each page: ${count(stops, { one: "stop", other: "stops" })} in the check for hand-over.`,
     notFound: (names: readonly string[]) =>
-      `Named in the workbook and not found beside it: ${names.join(", ")}`,
+      `Named in the workbook and not found beside it under a name that a file can have everywhere: ${names.join(", ")}`,
     notAsNoted: (file: string) =>
       `${file}: is not the file that was brought in; its SHA-256 is another than the workbook noted then`,
     noKey: (file: string, why: string) => `${file}: ${why}`,

@@ -558,7 +558,7 @@ export const pane = {
         `${file} is not the file that was brought in: its SHA-256 is another than was noted then.`,
       notFinal: "It is not final, and says so on each page: stops are open.",
       notFound: (names: readonly string[]) =>
-        `Named in the workbook and not among the files chosen: ${names.join(", ")}.`,
+        `Named in the workbook and not among the files chosen, or no name that a file can have everywhere: ${names.join(", ")}.`,
     },
     compare: {
       heading: "Compare with a hand-over",
