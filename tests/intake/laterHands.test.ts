@@ -164,7 +164,7 @@ test("what stands over the first table goes on over a second right below it", ()
           "Secondary injection (made up)",
           "Date: 2026-03-26,,Tester: D. Pell,,Set: RTS-1",
           "Cubicle,Relay,Element,Pickup (A),2x (s),5x (s)",
-          "52-M1,11-M1,51P,3.972,18.807,2.567",
+          "52-M1,11-M1,51P,3.972,18.81,2.57",
           "",
           "Cubicle,Relay,Element,Pickup (A),10x (s)",
           "52-M1,11-M1,51G,0.502,0.818",
@@ -177,4 +177,71 @@ test("what stands over the first table goes on over a second right below it", ()
   if (!intake.ok) throw new Error(intake.reason(english));
   const by = intake.cells.filter(({ column, value }) => column === "by" && value === "D. Pell");
   expect(by.map(({ source }) => source.line)).toEqual(expect.arrayContaining([4, 7]));
+});
+
+test.each([
+  ["Insulation resistance ahead of AC hipot", "before"],
+  ["Insulation resistance following the hipot", "after"],
+  ["Prova di isolamento prima della prova di tensione", "before"],
+  ["Resistenza di isolamento dopo la prova dielettrica", "after"],
+])("the stage in a heading: %s", (heading, stage) => {
+  const found = placed("ir.csv", [`${heading} (made up)`, "Bus;A-G (GΩ);B-G (GΩ)", "Bus 1;41;44"]);
+  expect(found).toEqual([
+    `insulation Bus 1 Busbar A-E ${stage} reading=41000`,
+    `insulation Bus 1 Busbar B-E ${stage} reading=44000`,
+  ]);
+});
+
+test.each(["All readings following in GΩ", "Prima misura, valori in GΩ"])(
+  "no stage is in: %s",
+  (heading) => {
+    const titles = "Bus;A-G;B-G";
+    expect(
+      placed("insulation.csv", ["Insulation (made up)", heading, titles, "Bus 1;41;44"]),
+    ).toEqual([]);
+  },
+);
+
+test.each([
+  "Cubicle,51P pickup (A),51P 2x (s),51P 5x (s)",
+  "Cubicle,51P pickup (A),51P: 2x (s),51P: 5x (s)",
+])("an element before its multiples, across: %s", (titles) => {
+  const found = placed("relay 11-M1.csv", [
+    "Relay 11-M1, secondary injection (made up)",
+    titles,
+    "52-M1,3.97,18.81,2.57",
+  ]);
+  expect(found).toEqual([
+    "protection 52-M1 11-M1 51P 2 × pick-up reading=18.81",
+    "protection 52-M1 11-M1 51P 5 × pick-up reading=2.57",
+    "protection 52-M1 11-M1 51P Pick-up reading=3.97",
+  ]);
+});
+
+test("Italian: torques, times and a withstand test", () => {
+  const torque = placed("coppie.csv", [
+    "Coppie di serraggio (dati inventati)",
+    "Scomparto;Giunto;Coppia prescritta (N·m);Coppia applicata (N·m);Contrassegnato;Riverificato",
+    "52-F1;Capicorda cavo;55;56;sì;sì",
+    "52-F1;Sbarra di terra;41;41,5;sì;no",
+  ]);
+  expect(torque).toContain("torque 52-F1 Cable lugs applied=56");
+  expect(torque).toContain("torque 52-F1 Ground bus rechecked=No");
+  const timing = placed("tempi.csv", [
+    "Tempi di manovra interruttori (dati inventati)",
+    "Tensione di comando: 125 V c.c.;;;",
+    "Interruttore;Manovra;Polo A (ms);Polo B (ms);Polo C (ms)",
+    "52-F1;Chiusura;52,1;52,4;52,0",
+    "52-F1;Apertura;28,0;28,3;28,1",
+  ]);
+  expect(timing).toContain("timing 52-F1 Breaker 52 opening l2=28.3");
+  expect(timing).toContain("timing 52-F1 Breaker 52 closing controlV=125");
+  const withstand = placed("AC.csv", [
+    "Prova di tensione a frequenza industriale (inventato)",
+    "Sbarra;Fase;Tensione (kV);Durata (s);Corrente (mA);Scarica",
+    "Bus 1;A;36;60;2,1;no",
+    "Bus 1;B;36;60;2,2;nessuna",
+  ]);
+  expect(withstand).toContain("withstand Bus 1 Busbar B discharge=No");
+  expect(withstand).toContain("withstand Bus 1 Busbar A applied=36");
 });

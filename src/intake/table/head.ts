@@ -1,6 +1,6 @@
 import { isAnswer } from "../cells/listWord";
 import type { TextRow } from "../text/delimited";
-import { countFilled, isNumberish } from "../text/textCells";
+import { countFilled, isMultiple, isNumberish } from "../text/textCells";
 import { plainWords } from "../words/plainWords";
 import { isOneOf, namesPosition, schemeAmong } from "../words/readPosition";
 import { readStage } from "../words/readStage";
@@ -78,7 +78,7 @@ const titleLinesAt = (
 ): number => {
   if (titleLines !== undefined) return Math.min(titleLines, rows.length);
   const [first] = rows;
-  if (!first || isHeading(first)) return 1;
+  if (!first || isHeading(first) || isSentence(first, rows[1])) return 1;
   let lines = 1;
   for (const row of rows.slice(1, MAX_LINES)) {
     if (countFilled(row.cells) < 2 || !mayBeTitles(row.cells) || isFactLine(row.cells)) break;
@@ -108,6 +108,18 @@ const namesOne = (cells: readonly string[], objectOf: LayoutOptions["objectOf"])
 /** A text alone in the first column stands over the whole table, and groups no columns of it. */
 const isHeading = ({ cells }: TextRow): boolean => cells[0] !== "" && countFilled(cells) === 1;
 
+/** A line parted by nothing but the commas of its own words, over titles that are more: `Relay R1, secondary injection`. */
+const isSentence = ({ text = "", cells }: TextRow, next: TextRow | undefined): boolean =>
+  next !== undefined &&
+  cells.length > 1 &&
+  cells.length < next.cells.length &&
+  cells.every((cell) => cell !== "") &&
+  text.length < LONGEST_SENTENCE &&
+  /[^,;\s][,;] \p{L}/u.test(text) &&
+  !/[,;|\t](?! \S)/.test(text) &&
+  /[,;](?! )/.test(next.text ?? "");
+const LONGEST_SENTENCE = 300;
+
 const headOf = (
   lines: readonly TextRow[],
   below: TextRow | undefined,
@@ -136,7 +148,8 @@ const headOf = (
       (says.size > 1 ? says.size : 0) +
       objectsAcross(columns, lines, options) +
       groupedAcross(columns, lines) +
-      timesAcross(lines.at(-1)?.cells ?? []).size,
+      timesAcross(lines.at(-1)?.cells ?? []).size +
+      multiplesAcross(lines.at(-1)?.cells ?? []),
   };
 };
 
@@ -154,6 +167,12 @@ const groupedAcross = (columns: readonly ExportColumn[], lines: readonly TextRow
   const again = columns.filter((column) => column.says && isAgain(column));
   const isApart = new Set(again.map(({ title }) => title)).size === again.length;
   return isApart && again.length >= LEAST_GROUPED ? again.length : 0;
+};
+
+/** How many multiples of a pick-up lie across as titles; one alone may be anything. */
+const multiplesAcross = (cells: readonly string[]): number => {
+  const multiples = new Set(cells.filter(isMultiple));
+  return multiples.size > 1 ? multiples.size : 0;
 };
 
 /** How many panels or sections lie across as titles; one alone may be anything. */

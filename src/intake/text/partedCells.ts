@@ -61,49 +61,57 @@ const partedCell = (cell: string, many: number): readonly string[] | undefined =
     : undefined;
 };
 
-/** The column of which a title names several things and most cells below hold as many readings, the first of them right below. */
-const partedColumn = (first: readonly TextRow[]): Parted | undefined => {
-  for (const [head, { cells }] of first.entries())
-    for (const [index, title] of cells.entries()) {
+/** The columns of which a title names several things and most cells below hold as many readings, the first of them right below: those of the first line of titles that has one. */
+const partedColumns = (first: readonly TextRow[]): readonly Parted[] => {
+  for (const [head, { cells }] of first.entries()) {
+    const found = cells.flatMap((title, index): Parted[] => {
       const titles = /[-/,;–]/.test(title) ? partedTitle(title) : undefined;
-      if (titles === undefined) continue;
+      if (titles === undefined) return [];
       const below = first.slice(head + 1).flatMap((row) => row.cells[index] || []);
       const isParted = (cell: string) => partedCell(cell, titles.length) !== undefined;
       const parted = below.filter(isParted).length;
-      if (isParted(below[0] ?? "") && parted >= MOST * below.length) return { index, head, titles };
-    }
-  return undefined;
+      return isParted(below[0] ?? "") && parted >= MOST * below.length
+        ? [{ index, head, titles }]
+        : [];
+    });
+    if (found.length > 0) return found;
+  }
+  return [];
 };
 
-const withParts = (row: TextRow, { index }: Parted, parts: readonly string[]): TextRow => ({
-  line: row.line,
-  cells: [...row.cells.slice(0, index), ...parts, ...row.cells.slice(index + 1)],
-});
-
 /**
- * Rows of which one column holds several readings in each cell, with a column for each of them: `31 / 32 / 30`
+ * Rows of which columns hold several readings in each cell, with a column for each of them: `31 / 32 / 30`
  * under `R-Y-B (µΩ)`. A cell that holds fewer is not read; it is told at its line.
  *
- * @param first the first rows, by which it is known
+ * @param first the first rows, by which they are known
  * @returns undefined where no column is so
  */
 export const partedCells = (
   first: readonly TextRow[],
 ): ((rows: Iterable<TextRow>) => Iterable<TextRow>) | undefined => {
-  const found = partedColumn(first);
-  if (found === undefined) return undefined;
-  const { index, head, titles } = found;
-  const line = first[head]?.line;
-  const blank = titles.map(() => "");
-  const partsOf = (row: TextRow): readonly string[] => {
-    const cell = row.cells[index] ?? "";
-    if (row.line === line) return titles;
-    const parts = partedCell(cell, titles.length);
-    if (parts) return parts;
-    if (cell === "" || row.line < (line ?? 0)) return [cell, ...blank.slice(1)];
-    return titles.map(() => (/\d/.test(cell) ? `${cell} (of ${titles.length})` : cell));
-  };
+  const found = partedColumns(first);
+  const [one] = found;
+  if (one === undefined) return undefined;
+  const line = first[one.head]?.line ?? 0;
+  const byIndex = new Map(found.map((parted) => [parted.index, parted]));
+  const width = Math.max(...byIndex.keys()) + 1;
   return function* (rows) {
-    for (const row of rows) yield withParts(row, found, partsOf(row));
+    for (const row of rows) {
+      const cells = Array.from({ length: Math.max(width, row.cells.length) }, (_, at) => {
+        const parted = byIndex.get(at);
+        const cell = row.cells[at] ?? "";
+        return parted === undefined ? [cell] : partsOf(cell, parted, row.line - line);
+      });
+      yield { line: row.line, cells: cells.flat() };
+    }
   };
+};
+
+/** What stands in the columns of a parted cell, so many lines below the titles. */
+const partsOf = (cell: string, { titles }: Parted, below: number): readonly string[] => {
+  if (below === 0) return titles;
+  const parts = partedCell(cell, titles.length);
+  if (parts) return parts;
+  if (cell === "" || below < 0) return [cell, ...titles.slice(1).map(() => "")];
+  return titles.map(() => (/\d/.test(cell) ? `${cell} (of ${titles.length})` : cell));
 };

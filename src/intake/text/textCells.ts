@@ -32,9 +32,11 @@ const isNumbered = (text: string): boolean => {
   return word !== "" && !/\d{4}/.test(text) && !readUnit(word).ok;
 };
 
-/** A multiple of a pick-up with words or a time's unit after it: `2x PU s`, `5 × I> (s)`, `10x (ms)`. */
-const isMultiple = (text: string): boolean =>
-  /^\d{1,2}(?:[.,]\d{1,2})?\s?[x×]\s?(?:\p{L}{1,9}|[([]\s?m?s(?:ec)?\s?[)\]])/u.test(text);
+/** A multiple of a pick-up with words or a time's unit after it, its element before it or not: `2x PU s`, `5 × I> (s)`, `51 10x (ms)`. */
+export const isMultiple = (text: string): boolean =>
+  /^(?:\d{2}\p{Lu}{0,2}[\s:]{1,2})?\d{1,2}(?:[.,]\d{1,2})?\s?[x×]\s?(?:\p{L}{1,9}|[([]\s?m?s(?:ec)?\s?[)\]])/u.test(
+    text,
+  );
 
 /** A number or the beginning of one, no time such as the 60 s of a title, and no designation. */
 export const isNumberish = (cell: string) => {

@@ -142,6 +142,9 @@ export const de: Language = {
       "schaltschrank",
     ],
     section: [
+      "hauptsammelschiene",
+      "hauptsammelschienen",
+      "hauptschiene",
       "sammelschiene",
       "sammelschienen",
       "sammelschienenabschnitt",

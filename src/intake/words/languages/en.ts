@@ -109,7 +109,22 @@ export const en: Language = {
   ],
   months: ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"],
   ordinals: ["st", "nd", "rd", "th"],
-  stages: { before: ["before", "pre", "prior(?: to)?"], after: ["after", "post"] },
+  stages: {
+    before: [
+      "before",
+      "pre",
+      "prior(?: to)?",
+      "ahead of",
+      "in advance of",
+      "preceding(?= (?:the )?(?:ac |dc )?(?:hv|high|hi-?pot|withstand|dielectric|power))",
+    ],
+    after: [
+      "after",
+      "post",
+      "following(?= (?:the )?(?:ac |dc )?(?:hv|high|hi-?pot|withstand|dielectric|power))",
+      "subsequent to",
+    ],
+  },
   withstand: [
     "(?:the )?(?:hv|high voltage|hi-?pot|withstand|dielectric|power frequency) ?(?:withstand )?(?:test)?",
   ],
@@ -638,7 +653,7 @@ export const en: Language = {
     ],
     leakage: ["leak", "leak current", "leakage", "leak current", "i leak", "charging current"],
     temperature: ["temperature", "temp", "t", "deg"],
-    air: ["air", "ambient", "amb", "room", "atmospheric", "atmosphere", "indoor"],
+    air: ["ta", "air", "ambient", "amb", "room", "atmospheric", "atmosphere", "indoor"],
     conductor: [
       "conductor",
       "contact temp",

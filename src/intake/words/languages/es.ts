@@ -40,7 +40,7 @@ export const es: Language = {
     controlV: ["Tensión de mando", "Tensión de control"],
   },
   months: ["ene", "feb", "mar", "abr", "may", "jun", "jul", "ago", "sep", "oct", "nov", "dic"],
-  stages: { before: ["antes", "previ[oa]"], after: ["después", "posterior"] },
+  stages: { before: ["antes", "previ[oa]"], after: ["después", "posterior", "tras"] },
   withstand: [
     "(?:el |la )?(?:ensayo|prueba) (?:dieléctric[oa]|de tensión|de alta tensión|at|de rigidez)",
   ],
@@ -104,6 +104,10 @@ export const es: Language = {
     curve: ["curva"],
     panel: ["celda", "cabina", "tablero", "armario", "celdas", "cubículo", "gabinete"],
     section: [
+      "barras principales",
+      "barra principal",
+      "barras generales",
+      "barra general",
       "barra",
       "barras",
       "embarrado",

@@ -44,7 +44,7 @@ export const fr: Language = {
   },
   months: ["jan", "fev", "mar", "avr", "mai", "juin", "juil", "aou", "sep", "oct", "nov", "dec"],
   ordinals: ["er"],
-  stages: { before: ["avant"], after: ["après"] },
+  stages: { before: ["avant", "préalable à"], after: ["après", "à la suite de"] },
   withstand: [
     "(?:l['’])?essai (?:diélectrique|de tenue|ht|haute tension|à fréquence industrielle)",
     "diélectrique",
@@ -97,7 +97,17 @@ export const fr: Language = {
   senses: {
     curve: ["courbe"],
     panel: ["cellule", "tableau", "armoire", "cellules"],
-    section: ["jeu de barres", "section", "barres", "barre", "demi jeu de barres", "jdb"],
+    section: [
+      "barres principales",
+      "jeu de barres principal",
+      "jeux de barres principaux",
+      "jeu de barres",
+      "section",
+      "barres",
+      "barre",
+      "demi jeu de barres",
+      "jdb",
+    ],
     circuit: ["départ", "circuit", "arrivée", "côté câble", "travée"],
     place: [
       "repère",

@@ -3,6 +3,7 @@ import { de } from "./de";
 import { en } from "./en";
 import { es } from "./es";
 import { fr } from "./fr";
+import { it } from "./it";
 import type { Language } from "./language";
 import { pt } from "./pt";
 
@@ -10,6 +11,6 @@ import { pt } from "./pt";
 export const OWN_LANGUAGE = en;
 
 /** Other languages that exports come in, that first which counts first. */
-export const OTHER_LANGUAGES: readonly Language[] = [de, fr, es, pt, ar];
+export const OTHER_LANGUAGES: readonly Language[] = [de, fr, es, pt, it, ar];
 
 export const LANGUAGES: readonly Language[] = [OWN_LANGUAGE, ...OTHER_LANGUAGES];

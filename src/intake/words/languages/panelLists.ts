@@ -23,7 +23,7 @@ export interface PanelListWords {
  * besides English are from memory.
  */
 export const PANEL_LISTS: Readonly<
-  Record<"ar" | "de" | "en" | "es" | "fr" | "pt", PanelListWords>
+  Record<"ar" | "de" | "en" | "es" | "fr" | "it" | "pt", PanelListWords>
 > = {
   en: {
     titles: {
@@ -232,6 +232,31 @@ export const PANEL_LISTS: Readonly<
     ],
     media: [["vácuo", "vacuum"]],
     none: ["sem", "nenhum", "não"],
+  },
+  it: {
+    titles: {
+      designation: ["scomparto", "cella", "pannello", "sigla", "designazione"],
+      name: ["circuito", "partenza", "nome", "descrizione", "utenza", "denominazione"],
+      type: ["tipo", "tipo di scomparto", "funzione"],
+      section: ["sbarra", "sbarre", "sezione sbarre", "semisbarra"],
+      breaker: ["interruttore", "sigla interruttore"],
+      medium: ["interruttore", "mezzo", "mezzo di interruzione", "tipo interruttore"],
+      ratedA: ["corrente nominale", "corrente nominale a"],
+    },
+    types: [
+      ["arrivo", "incomer"],
+      ["congiuntore", "bus coupler"],
+      ["risalita sbarre", "riser"],
+      ["misure", "metering"],
+      ["misura", "metering"],
+      ["partenza trasformatore", "transformer feeder"],
+      ["trasformatore", "transformer feeder"],
+      ["motore", "motor feeder"],
+      ["partenza", "feeder"],
+      ["linea", "feeder"],
+    ],
+    media: [["vuoto", "vacuum"]],
+    none: ["senza", "nessuno", "no"],
   },
   ar: {
     titles: {

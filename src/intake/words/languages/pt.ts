@@ -93,7 +93,17 @@ export const pt: Language = {
   senses: {
     curve: ["curva"],
     panel: ["painel", "cubículo", "cela", "quadro", "armário", "coluna", "painéis", "cubiculo"],
-    section: ["barramento", "barra", "barras", "seção", "secção", "seção de barra", "barramentos"],
+    section: [
+      "barras principais",
+      "barramento principal",
+      "barramento",
+      "barra",
+      "barras",
+      "seção",
+      "secção",
+      "seção de barra",
+      "barramentos",
+    ],
     circuit: ["saída", "circuito", "alimentador", "ramal", "lado cabo"],
     place: [
       "local",
