@@ -245,3 +245,91 @@ test("Italian: torques, times and a withstand test", () => {
   expect(withstand).toContain("withstand Bus 1 Busbar B discharge=No");
   expect(withstand).toContain("withstand Bus 1 Busbar A applied=36");
 });
+
+test("times of three poles in a cell, for each operation", () => {
+  const found = placed("Schaltzeiten.csv", [
+    "Schaltzeiten (erfunden)",
+    "Schalter;Ein L1/L2/L3 [ms];Aus L1/L2/L3 [ms];Steuerspannung",
+    "52-F1;52,1 / 52,4 / 52,0;28,0 / 28,3 / 28,1;125 V",
+    "52-F2;51,1 / 51,4 / 51,0;27,0 / 27,3 / 27,1;125 V",
+  ]);
+  expect(found).toContain("timing 52-F1 Breaker 52 closing l2=52.4");
+  expect(found).toContain("timing 52-F2 Breaker 52 opening l3=27.1");
+  expect(found).toHaveLength(16);
+});
+
+test("counters before and after in a cell beside three poles in another", () => {
+  const found = placed("mechanism.csv", [
+    "Mechanism (made up)",
+    "Breaker;Counter before/after;Lowest closing V;Spring charging (s)",
+    "52-F1;48 / 56;88;7.4",
+    "52-F2;58 / 72;86;7.6",
+  ]);
+  expect(found).toContain("mechanism 52-F1 Breaker 52 counterAfter=56");
+  expect(found).toContain("mechanism 52-F2 Breaker 52 charged=7.6");
+});
+
+test.each(["x", "X"])(
+  "a column that is ticked by nothing but %s, a dash where there is nothing",
+  (x) => {
+    const found = placed("torque.csv", [
+      "Couples de serrage / Tightening torques (made up)",
+      "Cellule / Cubicle;Assemblage / Joint;Couple appliqué / Torque applied (N·m);Repère / Mark",
+      `52-F1;Cosses de câble / Cable lugs;56;${x}`,
+      `52-F1;Barre de terre / Ground bus;41;${x}`,
+      "52-F2;Cosses de câble / Cable lugs;55;–",
+    ]);
+    expect(found.filter((line) => line.includes("marked"))).toEqual([
+      "torque 52-F1 Cable lugs marked=Yes",
+      "torque 52-F1 Ground bus marked=Yes",
+    ]);
+  },
+);
+
+test("a cross beside ticks may be either, and is told", () => {
+  const found = placed("torque.csv", [
+    "Panel;Joint;Torque applied (N·m);Marked",
+    "52-F1;Cable lugs;56;✓",
+    "52-F1;Ground bus;41;x",
+  ]);
+  expect(found.filter((line) => line.includes("marked"))).toEqual([
+    "torque 52-F1 Cable lugs marked=Yes",
+  ]);
+});
+
+test("dashes hold nothing: no reading, no part, no remark", () => {
+  const found = placed("ir.csv", [
+    "Insulation before hipot (made up)",
+    "Panel;Part;Phase;R (GΩ);Remark",
+    "Bus 1;–;A-G;41;–",
+    "Bus 1;—;B-G;-;—",
+  ]);
+  expect(found).toEqual(["insulation Bus 1 Busbar A-E before reading=41000"]);
+});
+
+test("items across as the records call them, panels down", () => {
+  const found = placed("functions.csv", [
+    "Function tests (made up)",
+    "Cell;Closes and opens locally;Closes and opens remotely;Mechanical trip opens",
+    "52-F1;X;X;X",
+    "52-F2;X;–;X",
+  ]);
+  expect(found).toHaveLength(5);
+  expect(found).toContain("function 52-F2 Mechanical trip opens state=OK");
+});
+
+test("a word that an item has among others is not the item", () => {
+  const lines = ["Function tests (made up)", "Cell;Local;Remote;Anti-pumping", "52-F1;OK;OK;OK"];
+  expect(placed("functions.csv", lines)).toEqual([]);
+});
+
+test("s alone is a unit beside kV and mA, direct voltage with points", () => {
+  const found = placed("AC.csv", ["Withstand (made up)", "Bus;Phase;kV;s;mA", "Bus 1;A;36;60;2.1"]);
+  expect(found).toContain("withstand Bus 1 Busbar A duration=60");
+  const insulation = placed("isolamento.csv", [
+    "Prova di isolamento prima della prova di tensione, 5 kV c.c. 1 min (dati inventati)",
+    "Sbarra;Fase;R (GΩ)",
+    "Bus 1;A-T;41,2",
+  ]);
+  expect(insulation).toContain("insulation Bus 1 Busbar A-E before testVoltage=5000");
+});

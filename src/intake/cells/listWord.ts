@@ -39,6 +39,14 @@ const answerOf = (text: string): Answer | undefined => {
 export const isAnswer = (text: string): boolean =>
   text.length < LONGEST && answerOf(text) !== undefined;
 
+/** Whether a column is ticked by nothing but crosses, as a form without a tick on its keyboard is: `x`, `X`. */
+export const areTicks = (texts: readonly string[]): boolean =>
+  texts.length > 0 && texts.every(isCross);
+
+/** A cross in a column of nothing else as the tick that it is. */
+export const ticked = (text: string): string => (isCross(text) ? "✓" : text);
+const isCross = (text: string): boolean => /^\s*x\s*$/i.test(text);
+
 /**
  * The word of a list that an answer in the trade's usual words, in any of the languages, comes to: a tick
  * or "OK" is the right one, "n/a" that by which a row does not apply. Undefined where it is none of them:

@@ -121,7 +121,7 @@ export const lineReader = <Found>(
     let same = shape !== undefined;
     for (let at = 0; at < recognised.length; at++) {
       const text = cells[indices[at] as number];
-      const is = text !== undefined && text !== "";
+      const is = text !== undefined && text !== "" && !isDash(text);
       if (filled[at] !== is) {
         filled[at] = is;
         same = false;
@@ -140,6 +140,9 @@ export const lineReader = <Found>(
     return { shape, parts };
   };
 };
+
+/** What is written where there is nothing to write. */
+const isDash = (text: string): boolean => text.length < 4 && /^[-–—]+$/.test(text);
 
 const parsed = (
   one: Written,

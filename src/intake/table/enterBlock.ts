@@ -142,9 +142,12 @@ const understoodBlock = (
   // What the user has said of titles, and units that have lost a sign, are told by the titles alone.
   const isTold = given.size > 0 || head.texts.flat().some((text) => lostInTitle(text));
   if ("why" in understood) return isTold ? undefined : openBlock(found, understood.why);
-  const below = namesBelow(
-    understood.columns,
-    sample.map((cells, line) => ({ line, cells })),
+  const below = withoutHeld(
+    namesBelow(
+      understood.columns,
+      sample.map((cells, line) => ({ line, cells })),
+    ),
+    constants,
   );
   const columns = shape === "long" ? withoutPhases(below) : below;
   const unpivoted = unpivot(columns, blanks);
@@ -174,6 +177,17 @@ const understoodBlock = (
     refused: doubled(columns),
   };
 };
+
+/** Columns of which a blank cell says what is said for all lines, and not what stands above it. */
+const withoutHeld = (
+  columns: readonly ExportColumn[],
+  constants: ExportOptions["constants"],
+): readonly ExportColumn[] =>
+  columns.map(({ below, ...column }) =>
+    below && !constants?.facts.some(({ field }) => field === column.field)
+      ? { ...column, below }
+      : column,
+  );
 
 /** How the test of a block is called on its lines, or over them. */
 const testsSaid = (facts: Block["facts"]): readonly string[] =>

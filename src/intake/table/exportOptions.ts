@@ -76,6 +76,7 @@ export const layoutOptions = ({
   ),
   words: knows ? sensedWords(titleWords(synonyms)) : titleWords(synonyms),
   objectOf: knows?.objectOf,
+  isPart: knows?.isPart,
   titles,
   titleLines,
   units,

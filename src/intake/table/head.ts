@@ -30,6 +30,8 @@ export interface LayoutOptions extends TitleReading {
   readonly titleLines?: 1 | 2 | 3;
   /** The panel or section that a text names, where the workbook has told. */
   readonly objectOf?: (text: string) => string | undefined;
+  /** Whether a text is what the records call a part or an item. */
+  readonly isPart?: (text: string) => boolean;
   readonly units?: boolean;
   /** Lines to be taken for readings, whatever they look like. */
   readonly keep?: ReadonlySet<number>;
@@ -147,6 +149,7 @@ const headOf = (
       fields.size +
       (says.size > 1 ? says.size : 0) +
       objectsAcross(columns, lines, options) +
+      partsAcross(lines.at(-1)?.cells ?? [], options) +
       groupedAcross(columns, lines) +
       timesAcross(lines.at(-1)?.cells ?? []).size +
       multiplesAcross(lines.at(-1)?.cells ?? []),
@@ -173,6 +176,12 @@ const groupedAcross = (columns: readonly ExportColumn[], lines: readonly TextRow
 const multiplesAcross = (cells: readonly string[]): number => {
   const multiples = new Set(cells.filter(isMultiple));
   return multiples.size > 1 ? multiples.size : 0;
+};
+
+/** How many parts or items lie across as titles, as the records call them; one alone may be anything. */
+const partsAcross = (cells: readonly string[], { isPart = () => false }: LayoutOptions): number => {
+  const parts = new Set(cells.slice(1).filter(isPart));
+  return parts.size > 1 ? parts.size : 0;
 };
 
 /** How many panels or sections lie across as titles; one alone may be anything. */

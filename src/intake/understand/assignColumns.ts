@@ -1,6 +1,8 @@
 import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
+import { areTicks, listWord } from "../cells/listWord";
 import { tellsOutcome } from "../rows/tellsOutcome";
+import { plainWords } from "../words/plainWords";
 import { type Sense, sensesOf } from "../words/senses";
 import type { Says } from "../words/titles";
 import { columnScore, type SeenColumn, SURE } from "./columnScore";
@@ -248,20 +250,45 @@ export const partsAcross = (
   columns: readonly SeenColumn[],
   { places, kind }: KnownKind,
 ): Across["parts"] => {
-  const found = columns.flatMap(({ index, title, cells }): [number, string][] => {
-    const { text } = title;
-    if (text === "" || hasOperations(kind) || cells.numeric < 0.5) return [];
-    const said = title.unknown > 1 ? undefined : partNamed(places, text);
-    const part = said ?? partBeside(places, text);
-    if (part !== undefined) return [[index, part]];
-    if (title.unknown > 1) return [];
-    const named = placesNamed(places, text);
-    const parts = new Set(named.map(({ part }) => part));
-    // One in each panel, called after it: "CB frame".
-    const objects = new Set(named.map(({ object }) => object));
-    return parts.size > 1 && objects.size === named.length ? [[index, text]] : [];
+  if (hasOperations(kind)) return new Map();
+  const found = columns.flatMap((seen): [number, string][] => {
+    const part = isRead(seen.cells, kind) ? partTitled(seen.title, places, kind) : undefined;
+    return part === undefined ? [] : [[seen.index, part]];
   });
   return new Set(found.map(([, part]) => part)).size > 1 ? new Map(found) : new Map();
+};
+
+/** Whether cells hold readings of a kind: numbers, or its answers. */
+const isRead = ({ numeric, texts }: SeenColumn["cells"], kind: RecordKind): boolean => {
+  const accepts = mainReading(kind)?.accepts;
+  if (accepts?.type !== "list") return numeric >= 0.5;
+  const known = texts.filter((text) => listWord(text, accepts) !== undefined).length;
+  return areTicks(texts) || (known > 0 && known >= 0.6 * texts.length);
+};
+
+/** The part that a title names: word by word, by words of its own, beside what was read of it, or one in each panel. */
+const partTitled = (
+  { text, unknown }: SeenColumn["title"],
+  places: KnownKind["places"],
+  kind: RecordKind,
+): string | undefined => {
+  if (text === "") return undefined;
+  const written = partWritten(places, text);
+  // Of items of a list, each a sentence, a word or two may be anybody's.
+  if (written !== undefined || mainReading(kind)?.accepts?.type === "list") return written;
+  if (unknown > 1) return partBeside(places, text);
+  const part = partNamed(places, text) ?? partBeside(places, text);
+  if (part !== undefined) return part;
+  // One in each panel, called after it: "CB frame".
+  const named = placesNamed(places, text);
+  const objects = new Set(named.map(({ object }) => object));
+  return named.length > 1 && objects.size === named.length ? text : undefined;
+};
+
+/** The part that is called so word by word. */
+const partWritten = (places: KnownKind["places"], text: string): string | undefined => {
+  const plain = plainWords(text);
+  return places.find(({ part }) => part !== "" && plainWords(part) === plain)?.part;
 };
 
 /** The one part that a text names, in whichever panels. */

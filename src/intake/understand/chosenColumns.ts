@@ -1,6 +1,7 @@
 import { readUnit } from "../../quantities/readUnit";
 import { splitReading } from "../../quantities/splitReading";
 import { type Unit, unitSize } from "../../quantities/units";
+import { areTicks, ticked } from "../cells/listWord";
 import { positionReader } from "../words/readPosition";
 import { clockSeconds } from "../words/timesAcross";
 import type { CellsOf, ExportColumn } from "../words/titles";
@@ -120,6 +121,15 @@ export const byPoint = (
         })),
     }));
 };
+
+/** Columns of answers that are ticked by crosses, with the ticks that these are. */
+export const byTicks = (assigned: readonly Assigned[]): Chosen[] =>
+  assigned
+    .filter(({ column, seen }) => column.accepts?.type === "list" && areTicks(seen.cells.texts))
+    .map((of) => ({
+      of,
+      parts: [{ field: of.column.id, cells: { column: of.seen.index, part: ticked } }],
+    }));
 
 /** The columns of a table with those that others hold the cells of. */
 export const withChosen = (

@@ -1,7 +1,7 @@
 import { convert } from "../../quantities/convert";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Column } from "../../records/kind";
-import { listWord } from "../cells/listWord";
+import { areTicks, listWord, ticked } from "../cells/listWord";
 import type { SensedWord } from "../words/senses";
 import { COLUMN_SENSES, NEUTRAL, TELLING } from "./columnSenses";
 import type { ColumnTexts } from "./textsOf";
@@ -77,7 +77,8 @@ const listScore = (
   { texts, numeric, dates }: ColumnTexts,
   list: Extract<Column["accepts"], { type: "list" }>,
 ): number | undefined => {
-  const known = texts.filter((text) => listWord(text, list) !== undefined).length;
+  const words = areTicks(texts) ? texts.map(ticked) : texts;
+  const known = words.filter((text) => listWord(text, list) !== undefined).length;
   if (known / texts.length >= 0.6) return 0.5;
   return numeric > 0.5 || dates > 0.5 ? undefined : -0.5;
 };

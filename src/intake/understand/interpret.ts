@@ -8,7 +8,7 @@ import { readStage } from "../words/readStage";
 import { sensesOf } from "../words/senses";
 import { type Assignment, assignColumns, partsAcross, type Said } from "./assignColumns";
 import { blockFacts, headingSays, heldFacts, statedFacts, testSays } from "./blockFacts";
-import { byElapsed, byPoint, byPole, type Chosen, elapsedColumn } from "./chosenColumns";
+import { byElapsed, byPoint, byPole, byTicks, type Chosen, elapsedColumn } from "./chosenColumns";
 import type { SeenColumn } from "./columnScore";
 import { SAID_BY_FILE } from "./columnSenses";
 import { headedPlaces } from "./headedPlaces";
@@ -80,6 +80,7 @@ export const interpret = (
   );
   const elapsed = elapsedColumn(measured, known);
   const chosen = [
+    ...byTicks(assigned),
     ...(elapsed ? byElapsed(assigned, elapsed, known) : []),
     ...(hasOperations(known.kind) && position
       ? byPole(assigned, position, columns[position.index]?.cells.texts ?? [])

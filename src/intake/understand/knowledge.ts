@@ -33,6 +33,8 @@ export interface Knowledge {
   readonly instruments: ReadonlyMap<string, string>;
   /** The panel or section that a text is the name of, as the records write it. */
   readonly objectOf: (text: string) => string | undefined;
+  /** Whether a text is what the records call a part or an item, as it is written. */
+  readonly isPart: (text: string) => boolean;
 }
 
 /** What is known of a lineup besides its records. */
@@ -53,6 +55,10 @@ export const knowledgeOf = (
     else kinds.set(table.kind, [table]);
   }
   const devices = deviceKeys(panels);
+  const parts = new Set(
+    tables.flatMap(({ rows }) => rows.map((row) => plainWords(String(row.part ?? "")))),
+  );
+  parts.delete("");
   return {
     kinds: [...kinds].map(([kind, own]) => knownKind(kind, own, devices)),
     instruments: new Map(
@@ -61,8 +67,11 @@ export const knowledgeOf = (
       ),
     ),
     objectOf: objectFinder(tables, panels, devices),
+    isPart: (text) => text.length < LONGEST_PART && parts.has(plainWords(text)),
   };
 };
+
+const LONGEST_PART = 100;
 
 const knownKind = (
   kind: RecordKind,

@@ -200,12 +200,16 @@ const placedIn = (rest: string, isOpen: boolean, context: TitleContext) => {
     ? { position: undefined, rest: rest.replace(LEADING_WAVE, "") }
     : positionIn(rest, context);
   const isName = METER.test(unplaced);
-  const own = isOpen && !isName ? splitTitle(withoutWave(unplaced)) : { name: unplaced };
+  const own = isOpen && !isName ? nameAndUnit(unplaced) : { name: unplaced };
   if (position !== undefined || own.unit === undefined) return { position, own };
   // A phase before the unit: "Leakage L1 / mA".
   const before = positionIn(own.name.replace(/[\s,;:/–-]+$/, ""), context);
   return { position: before.position, own: { ...own, name: before.rest } };
 };
+
+/** A title's name and the unit that it ends with, or is: seconds as well, which a phase's letter is not. */
+const nameAndUnit = (text: string): ReturnType<typeof splitTitle> =>
+  text === "s" ? { name: "", unit: "s" } : splitTitle(withoutWave(text));
 
 const NOTHING: TitleSense = { text: "", senses: new Set(), words: [], unknown: 0, stated: [] };
 /** A temperature in a title is the one that readings were brought to. */

@@ -93,7 +93,10 @@ export const understand = (
   if (contested) return { why: whyContested(contested, best, open) };
   const understood = understoodAs(best, block, open);
   // Titles of the records themselves say more than what their columns look like.
-  const isByTitles = open.given.size === 0 && toldIn(open.columns) > toldIn(understood.columns);
+  const isFilled = ({ index }: ExportColumn) =>
+    seen.some((one) => one.index === index && one.cells.texts.length > 0);
+  const byTitles = toldIn(open.columns.filter(isFilled));
+  const isByTitles = open.given.size === 0 && byTitles > toldIn(understood.columns);
   return isByTitles ? undefined : understood;
 };
 

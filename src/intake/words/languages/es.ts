@@ -68,7 +68,7 @@ export const es: Language = {
     "earth bar": ["barra de tierra"],
   },
   by: ["por"],
-  direct: ["continua", "cc", "cd"],
+  direct: ["continua", "cc", "c\\. ?c", "cd"],
   at: ["a", "con"],
   none: ["sin", "ning[uú]n(?:a|o)?", "no hubo"],
   yes: ["sí", "si"],

@@ -65,7 +65,7 @@ export const fr: Language = {
     "earth bar": ["barre de terre"],
   },
   by: ["par"],
-  direct: ["continue?", "cc"],
+  direct: ["continue?", "cc", "c\\. ?c"],
   at: ["à", "sous"],
   none: ["aucune?", "sans", "pas de", "pas d"],
   yes: ["oui", "o"],

@@ -65,7 +65,7 @@ export const it: Language = {
     "earth bar": ["sbarra di terra", "collettore di terra"],
   },
   by: ["eseguito da", "a cura di"],
-  direct: ["continua", "cc"],
+  direct: ["continua", "cc", "c\\. ?c"],
   at: ["a", "con"],
   none: ["senza", "nessuna?", "non"],
   yes: ["sì", "si"],

@@ -59,7 +59,7 @@ export const pt: Language = {
     "earth bar": ["barra de terra"],
   },
   by: ["por"],
-  direct: ["cont[ií]nua", "cc"],
+  direct: ["cont[ií]nua", "cc", "c\\. ?c"],
   at: ["a", "com", "sob"],
   none: ["sem", "nenhuma?", "n[aã]o houve"],
   yes: ["sim", "s"],
