@@ -1,4 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
+import { NOT_CORRECTED } from "../../records/columns/common";
 import { straddles } from "../../records/guard";
 import { outsideRange } from "../../records/instruments";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
@@ -108,7 +109,7 @@ const why = (
   const [header, limitHeader] = [headerOf(table, value), headerOf(table, limit)];
   if (isBlank(judged[limit])) return text.noLimit([limitHeader]);
   if (isBlank(judged[value])) return text.notWorkedOut(header);
-  return judged[value] === "not corrected"
+  return judged[value] === NOT_CORRECTED
     ? text.notCorrected
     : text.against(header, inUnit(judged[value], unit), limitHeader, inUnit(judged[limit], unit));
 };

@@ -66,6 +66,11 @@ export const answered = (
   };
 };
 
+/** What a cell that follows by formula holds where there is nothing to answer with. */
+export const NOT_COMPUTED = "not computed";
+export const NOT_CORRECTED = "not corrected";
+export const NOT_READ = "not read";
+
 export const OK = "OK";
 export const NOT_OK = "Not OK";
 export const NOT_APPLICABLE = "Not applicable";

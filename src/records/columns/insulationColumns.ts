@@ -7,9 +7,7 @@ import { type Column, type Comparison, isBlank, type Own, type Reference, type R
 import { limitOf, sourceOf } from "../limits";
 import { onPaper } from "../onPaper";
 import { quantity } from "../quantity";
-import { blank, gear } from "./common";
-
-const NOT_READ = "not read";
+import { blank, gear, NOT_READ } from "./common";
 
 /** A limit of a row: the maker's or project's own criterion, else the standard's or practice's. */
 export interface Limit {

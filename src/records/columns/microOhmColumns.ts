@@ -5,9 +5,7 @@ import { leastContact } from "../../standards/practice";
 import { figure } from "../figure";
 import { type CellValue, type Column, type Comparison, isBlank, type Own } from "../kind";
 import { exactly, quantity } from "../quantity";
-import { blank, gear } from "./common";
-
-const NOT_CORRECTED = "not corrected";
+import { blank, gear, NOT_CORRECTED } from "./common";
 
 const corrects = (cell: CellValue | undefined) => !isBlank(cell) && cell !== NOT_CORRECTED;
 

@@ -18,10 +18,8 @@ import {
 import { leastOf, mostOf, ownOf, sourceOf, stricterOf, strictestOf } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
 import { exactly } from "../quantity";
-import { blank, gear, quoted } from "./common";
+import { blank, gear, NOT_COMPUTED, quoted } from "./common";
 import { insulationColumns, type Limit, limitSource } from "./insulationColumns";
-
-const NOT_COMPUTED = "not computed";
 
 const transformerMinimum: Limit = {
   own: leastOf("transformer insulation MΩ"),

@@ -9,7 +9,7 @@ import { plateClass } from "../../standards/plateClass";
 import { grossRatio, nearRated } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import type { CtClass } from "../../standards/transformerClass";
-import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import { blank, closing, gear, NOT_CORRECTED, PHASES, quoted, trail } from "../columns/common";
 import { insulationAccepted, insulationEnough } from "../columns/insulationColumns";
 import {
   burden,
@@ -46,8 +46,6 @@ export type Core = Panel["currentTransformers"][number];
 /** The core of a row, by its plate. */
 export const coreOf = (row: Row, lineup: Lineup): Core | undefined =>
   panelOf(lineup, String(row.object))?.currentTransformers.find(({ name }) => name === row.part);
-
-const NOT_CORRECTED = "not corrected";
 
 const WINDING_BASE = windingBase.value;
 

@@ -7,7 +7,7 @@ import { earthContinuity } from "../../standards/iec62271-200.2021";
 import { groundContinuity } from "../../standards/neta-ats.2025";
 import { contactSpread } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
-import { blank, closing, gear, trail } from "../columns/common";
+import { blank, closing, gear, NOT_COMPUTED, trail } from "../columns/common";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import { figure } from "../figure";
 import {
@@ -26,8 +26,6 @@ import { verdictBy } from "../verdict";
 const { current, drop } = earthContinuity;
 /** The drop allowed at the current it is allowed at, as a resistance: 3 V at 30 A are 100 mΩ. */
 const MOST = tidy((drop.value / current.value) * 1000);
-const NOT_COMPUTED = "not computed";
-
 const EARTH_BAR = "Earth bar";
 const isBar = (row: Row) => row.part === EARTH_BAR;
 

@@ -7,7 +7,7 @@ import { answer } from "../../quantities/result";
 import { leakRate } from "../../standards/iec62271-1.2017";
 import { gasContacts, gasExcess, gasShortfall } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
-import { answered, blank, closing, gear, trail } from "../columns/common";
+import { answered, blank, closing, gear, NOT_CORRECTED, NOT_READ, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
   type Column,
@@ -22,8 +22,6 @@ import { workedOut } from "../onPaper";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
-
-const NOT_CORRECTED = "not corrected";
 
 type Gas = NonNullable<Breaker["gas"]>;
 const gasOf = (row: Row, lineup: Lineup): Gas | undefined =>
@@ -191,12 +189,12 @@ const offPoint = (id: string, header: string, point: "alarm" | "lockout"): Colum
   unit: "MPa",
   format: "0.000",
   formula: (ref) =>
-    `IF(OR(${blank(ref(`${point}At`))},NOT(ISNUMBER(${ref(point)}))),"",IFERROR(${gear("QUANTITY", ref(`${point}At`), '"MPa"')}-${ref(point)},"not read"))`,
+    `IF(OR(${blank(ref(`${point}At`))},NOT(ISNUMBER(${ref(point)}))),"",IFERROR(${gear("QUANTITY", ref(`${point}At`), '"MPa"')}-${ref(point)},"${NOT_READ}"))`,
   value: (row) => {
     const [at, pressure] = [row[`${point}At`], row[point]];
     if (isBlank(at) || typeof pressure !== "number") return null;
     const worked = exactly(at, "MPa");
-    return worked === undefined ? "not read" : worked - pressure;
+    return worked === undefined ? NOT_READ : worked - pressure;
   },
   working: (row) =>
     typeof row[id] === "number"

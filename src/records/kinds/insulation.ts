@@ -7,7 +7,7 @@ import { bounded } from "../../quantities/bounded";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
 import { fallenInsulation, farAboveMinimum } from "../../standards/practice";
-import { blank, closing, gear, PHASES, quoted, trail } from "../columns/common";
+import { blank, closing, gear, NOT_CORRECTED, PHASES, quoted, trail } from "../columns/common";
 import {
   insulationEnough,
   type Limit,
@@ -29,8 +29,6 @@ const BETWEEN = ["L1-L2", "L2-L3", "L3-L1"];
 const OPEN = PHASES.map((phase) => `${phase} open`);
 const [BEFORE, AFTER] = ["before", "after"] as const;
 const STAGES = [BEFORE, AFTER] as const;
-const NOT_CORRECTED = "not corrected";
-
 const ownMinimum = leastOf("insulation minimum MΩ");
 
 const standardMinimum = (row: Row, lineup: Lineup) =>

@@ -2,7 +2,7 @@ import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
 import { storedWords } from "../../messages/told";
 import { coilRange } from "../../standards/coilRange";
-import { blank, closing, gear, quoted, trail } from "../columns/common";
+import { blank, closing, gear, NOT_COMPUTED, quoted, trail } from "../columns/common";
 import { closingSupplyOf, openingSupplyOf } from "../columns/controlSupply";
 import { figure } from "../figure";
 import {
@@ -19,8 +19,6 @@ import {
 import { mostOf, sourceOf, sources, stricterOf, strictestOf, TO_TYPE } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
-
-const NOT_COMPUTED = "not computed";
 
 type Operation = "closing" | "opening";
 type End = "least" | "most";

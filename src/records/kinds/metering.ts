@@ -1,7 +1,7 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
 import { nearPoint } from "../../standards/practice";
-import { blank, closing, numberIn, trail } from "../columns/common";
+import { blank, closing, NOT_COMPUTED, numberIn, trail } from "../columns/common";
 import { type Column, type Comparison, isBlank, type RecordKind, type Row } from "../kind";
 import { mostOf, ownOf, sourceOf, sources, stricterOf } from "../limits";
 import { onPaper, workedOut } from "../onPaper";
@@ -36,8 +36,6 @@ const classOf = ({ accuracy, accuracyOf }: Meter, { basis }: Lineup): string =>
 /** What the error is a percentage of. */
 const whole = ({ of, reference, fullScale }: Row) =>
   String(of ?? "").toLowerCase() === READING ? reference : fullScale;
-
-const NOT_COMPUTED = "not computed";
 
 const accepted: readonly Comparison[] = [
   { value: "error", limit: "errorMost", unit: "%", sense: "within" },

@@ -3,7 +3,7 @@ import { curveTime } from "../../engineering/curveTime";
 import type { Panel } from "../../lineup/lineup";
 import { sourceText } from "../../standards/criterion";
 import { curveSource } from "../../standards/curveSource";
-import { answered, blank, closing, gear, numberIn, trail } from "../columns/common";
+import { answered, blank, closing, gear, NOT_COMPUTED, numberIn, trail } from "../columns/common";
 import {
   type CellValue,
   type Column,
@@ -19,7 +19,6 @@ import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 import { changedElement, testedElement } from "./settings";
 
-const NOT_COMPUTED = "not computed";
 const DEFINITE = "definite";
 
 const isDefinite = (row: Row) => String(row.curve).toLowerCase() === DEFINITE;

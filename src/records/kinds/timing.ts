@@ -2,7 +2,7 @@ import type { Lineup } from "../../lineup/lineup";
 import { type Breaker, deviceName, plateLimit } from "../../lineup/plate";
 import { poleSpread } from "../../standards/poleSpread";
 import { timingVoltage } from "../../standards/practice";
-import { blank, closing, numberIn, PHASES, trail } from "../columns/common";
+import { blank, closing, NOT_COMPUTED, numberIn, PHASES, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
   type Column,
@@ -27,8 +27,6 @@ import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
 const OPERATIONS = ["closing", "opening"] as const;
-const NOT_COMPUTED = "not computed";
-
 const isClosing = (row: Row) => row.operation === "closing";
 const plate =
   (pick: (breaker: Breaker, row: Row) => number | undefined) => (row: Row, lineup: Lineup) =>

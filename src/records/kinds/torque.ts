@@ -5,7 +5,7 @@ import { convert } from "../../quantities/convert";
 import { jointTorque } from "../../standards/jointTorque";
 import { torqueTolerance } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
-import { blank, closing, gear, quoted, trail } from "../columns/common";
+import { blank, closing, gear, NOT_COMPUTED, quoted, trail } from "../columns/common";
 import { figure } from "../figure";
 import {
   type CellValue,
@@ -20,7 +20,6 @@ import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
 
-const NOT_COMPUTED = "not computed";
 /** One pound-force foot, N·m (NIST SP 811). */
 const LBF_FT = 1.3558179483314;
 

@@ -3,7 +3,7 @@ import { bounded, readBounded } from "../../quantities/bounded";
 import { convert } from "../../quantities/convert";
 import { readReading } from "../../quantities/readReading";
 import type { Unit } from "../../quantities/units";
-import { blank, gear, quoted } from "../../records/columns/common";
+import { blank, gear, NOT_CORRECTED, quoted } from "../../records/columns/common";
 import type { CellValue } from "../../records/kind";
 import { sourceText } from "../../standards/criterion";
 import { insulationMinimum } from "../../standards/insulationMinimum";
@@ -60,14 +60,12 @@ export function correctedCell({ cell, unit = "MΩ", address }: Entry, at: number
   const scaled =
     factor === 1 ? address : `IF(ISNUMBER(${address}),${times(address, factor)},${address})`;
   const reading = isBare ? `${address}&${quoted(` ${unit}`)}` : scaled;
-  const formula = `IF(OR(${blank(address)},${blank(of.address)}),"",IFERROR(${gear("IRCORRECT", reading, celsius(of))},"not corrected"))`;
+  const formula = `IF(OR(${blank(address)},${blank(of.address)}),"",IFERROR(${gear("IRCORRECT", reading, celsius(of))},"${NOT_CORRECTED}"))`;
   if (cell?.number === undefined) return { value: "", formula };
   const megohms = convert(cell.number, unit, "MΩ");
   const found = megohms.ok ? insulationCorrect(megohms.value, at) : megohms;
   return {
-    value: found.ok
-      ? bounded({ value: found.value, bound: cell.bound ?? "exact" })
-      : "not corrected",
+    value: found.ok ? bounded({ value: found.value, bound: cell.bound ?? "exact" }) : NOT_CORRECTED,
     formula,
   };
 }
