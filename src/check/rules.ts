@@ -35,12 +35,14 @@ import { instrumentMisfit } from "./rules/instrumentMisfit";
 import { instrumentUnknown } from "./rules/instrumentUnknown";
 import { keyChanged } from "./rules/keyChanged";
 import { limitDiffers } from "./rules/limitDiffers";
+import { listOdd } from "./rules/listOdd";
 import { missingColumn } from "./rules/missingColumn";
 import { missingCondition } from "./rules/missingCondition";
 import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { missingTrail } from "./rules/missingTrail";
 import { namesDiffer } from "./rules/namesDiffer";
+import { nameToCome } from "./rules/nameToCome";
 import { nearCopy } from "./rules/nearCopy";
 import { notAliveYet } from "./rules/notAliveYet";
 import { notCalculated } from "./rules/notCalculated";
@@ -136,6 +138,7 @@ export const RULES: readonly Rule[] = [
   registerOdd,
   outsideRange,
   missingTrail,
+  nameToCome,
   exemptUnexplained,
   remarkAsked,
   afterBeforeWithstand,
@@ -179,6 +182,7 @@ export const RULES: readonly Rule[] = [
   namesDiffer,
   repairIncomplete,
   punchOpen,
+  listOdd,
   unknownRuleWeight(() => RULE_IDS),
 ];
 

@@ -84,4 +84,37 @@ export const project = {
       return `${what}${found === "" ? "" : `, found ${found},`} matches no finding any more: the finding is gone, or its value has changed. Remove the concession, or grant it again for the present value.`;
     },
   },
+  "list-odd": {
+    title: "A list that cannot be",
+    finds:
+      "an item of the punch list closed before it was raised, on a day to come, without a day, note or state, accepted by its own owner, or of a panel that the lineup has not; a reading of the history replaced before it was taken, or on a day to come",
+    why: "A list that says what cannot be is not believed in what it says besides.",
+    satisfies: "the day, state, note or name put right",
+    quiet:
+      "for open items without a note, items of the check's own that it keeps up itself, blank days of the history, and items of the lineup as a whole",
+    future: (header: string, day: string) =>
+      `"${header}" is ${day}, which is in the future. Put the day right.`,
+    before: (header: string, day: string, first: string, other: string) =>
+      `"${header}" is ${day}, before "${first}" of ${other}. Put the days right.`,
+    noState: (states: readonly string[]) =>
+      `The item does not say how it stands. Choose one of ${states.join(", ")}.`,
+    noNote: (state: string) =>
+      `The item is "${state}" without a closing note. Write how it was closed and by whom, or open it again.`,
+    noDay: "The item is closed without the day on which it was. Enter the day.",
+    byOwner: (owner: string) =>
+      `The item was accepted by ${owner}, who is its owner. Somebody else has to accept it.`,
+    noPanel: (panel: string) =>
+      `The lineup has no panel or bus section "${panel}". Put the name right.`,
+  },
+  "name-to-come": {
+    title: "A name still to come",
+    finds:
+      "a word that stands for nothing, such as TBA, pending or a dash, where a permit, revision, document, instrument or person has to be named",
+    why: "Work under a permit that has no number yet was work without one.",
+    satisfies: "the number or name, or the cell left blank until there is one",
+    quiet:
+      "in remarks, where the lineup gives the same word, as of a first revision, for instruments, of which another rule tells, and for whatever has a digit in it",
+    message: (row: string, header: string, word: string) =>
+      `${row}: "${header}" says "${word}", which names nothing. Enter what it has to name, or leave it blank until it is known.`,
+  },
 } satisfies RuleTexts;
