@@ -72,6 +72,7 @@ export function readingsOf(draft: Draft): Measure[] {
       }) ??
       (isLog(draft) ? UNKNOWN : undefined);
     if (kind === undefined) return [];
+    if (isShareOfKnee(column) && isExcitation(around)) return [{ column, kind: "excitation" }];
     return [{ column, kind: kind === "timing" && isOfRelays ? "protection" : kind }];
   };
   const isCurve = isOverTime(draft) || isTimed(columns);
@@ -159,6 +160,10 @@ const isExcitation = ({ words }: Around): boolean => {
   const kinds = words.flatMap(kindsIn);
   return kinds.includes("excitation") && !kinds.includes("withstand");
 };
+
+/** A point of an exciting curve as a share of the knee: "50 %". */
+const isShareOfKnee = ({ title, unit }: SurveyColumn): boolean =>
+  unit === undefined && /^\d{1,3} ?%$/.test(title);
 
 /** Currents that transformers draw at several voltages. */
 const excitingOf = ({ columns, around }: Draft): Measure[] =>

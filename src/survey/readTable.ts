@@ -74,9 +74,10 @@ export function readTable(given: Draft): Block | undefined {
         ) ?? [],
     );
   });
-  return entries.some(({ cell }) => cell !== undefined)
-    ? blockOf(draft, entries, lines)
-    : undefined;
+  const filled = entries.filter(({ cell }) => cell !== undefined).length;
+  // A form of labels, each with its value, is one line on its side: it holds records where it holds several.
+  const least = draft.view.turned && lines.length === 1 ? 2 : 1;
+  return filled >= least ? blockOf(draft, entries, lines) : undefined;
 }
 
 function blockOf(

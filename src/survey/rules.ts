@@ -13,6 +13,7 @@ import { missingReading } from "./rules/missingReading";
 import { missingRow } from "./rules/missingRow";
 import { namedLimits } from "./rules/namedLimits";
 import { names } from "./rules/names";
+import { oddError } from "./rules/oddError";
 import { oddVerdict } from "./rules/oddVerdict";
 import { otherLimit } from "./rules/otherLimit";
 import { quotients } from "./rules/quotients";
@@ -30,6 +31,7 @@ export const SURVEY_RULES: readonly SurveyRule[] = [
   namedLimits,
   statedBound,
   classError,
+  oddError,
   missingReading,
   verdicts,
   oddVerdict,

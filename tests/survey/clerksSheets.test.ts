@@ -117,3 +117,76 @@ Close time | 54 | 54.4 | 54.9 | 60 | ms | P`;
   expect(toldOf(sheet("held"))).toEqual([]);
   expect(toldOf(sheet("flashed"))).toContain("stop survey-word C5");
 });
+
+describe("errors in percent, where nothing bounds them", () => {
+  const sheet = (fourth: number, lines = 8) => `
+PANEL METERS
+Unit | Meter | Injected A | Reads A | Error % | Good?
+${Array.from({ length: lines }, (_, index) => {
+  const [injected, row] = [100 * (index + 1), index + 3];
+  const read = index === 3 ? fourth : injected * (1 + (index % 3) * 0.001);
+  return `Fdr ${index + 1} | Ammeter | ${injected} | ${read} | =(D${row}/C${row}-1)*100 -> ${(read / injected - 1) * 100} | Y`;
+}).join("\n")}`;
+  it("one several times as large as all others is asked about", () => {
+    expect(toldOf(sheet(408))).toEqual(["query survey-off-error E6"]);
+  });
+  it("and none where it is small, bounded, or the table short", () => {
+    expect(toldOf(sheet(402))).toEqual([]);
+    expect(toldOf(sheet(408, 5))).toEqual([]);
+    expect(toldOf(sheet(408).replace("METERS", "METERS, limit 3 %"))).toEqual([]);
+  });
+});
+
+it("a winding marked otherwise than its like is told, one written shorter is not", () => {
+  const sheet = (third: string) => `
+CT polarity and ratio
+Unit | Phase | Ratio | Injected A | Sec. A | Polarity | P/F
+Main | A | 600/5 | 600 | 5.01 | Sub | P
+Main | B | 600/5 | 600 | 5.02 | Sub | P
+Tie | A | 600/5 | 600 | 4.99 | ${third} | P
+Tie | B | 600/5 | 600 | 5.01 | Sub | P
+Fdr | A | 600/5 | 600 | 5.03 | Sub | P`;
+  expect(toldOf(sheet("Add"))).toEqual(["stop survey-word F5"]);
+  expect(toldOf(sheet("Subtr."))).toEqual([]);
+});
+
+it("a form of labels with a value each is no table of readings on its side", () => {
+  expect(
+    surveyOf(`
+Zone substation 22 kV board - insulation
+Test voltage | 5 kV DC
+Accept | 2 GΩ | each phase to E
+Tested by | R. Quill
+
+Bay | R | W | B | Pass?
+J01 | >200 GΩ | 180 GΩ | 95 GΩ | Y
+J02 | 60 GΩ | 70 GΩ | 80 GΩ | Y`).blocks.map(({ range }) => range),
+  ).toEqual(["A6:E8"]);
+});
+
+it.each(["t min", "Zeit min", "Min. on"])(
+  "%s beside a level of a cable test is its time",
+  (title) => {
+    const sheet = (second: number) => `
+Kabelprüfung VLF 0,1 Hz, 36 kV, 60 min
+Abgang | Leiter | U kV | ${title} | I mA | R vor GΩ | R nach GΩ | Bewertung
+Abgang 1 | L1 | 36 | 60 | 1.2 | 8 | 7 | i. O.
+Abgang 1 | L2 | 36 | ${second} | 1.3 | 8.1 | 7.2 | i. O.
+Abgang 1 | L3 | 36 | 60 | 1.2 | 8.4 | 7.9 | i. O.
+Abgang 2 | L1 | 36 | 60 | 1.1 | 8.3 | 7.1 | i. O.`;
+    expect(toldOf(sheet(60))).toEqual([]);
+    expect(toldOf(sheet(30))).toEqual(["stop survey-duration D4"]);
+  },
+);
+
+it("an exciting current that falls while the share of the knee rises is told", () => {
+  const sheet = (half: number) => `
+Magnetisierungskennlinien Stromwandler Kern 2
+Feld | Leiter | Uk V | Ik mA | 10 % | 25 % | 50 % | 75 % | 100 % | Prüfer
+J01 | L1 | 213 | 42 | 3.1 | 7.6 | 13.1 | 22.9 | 43.1 | Ho
+J01 | L2 | 211 | 41 | 3.2 | 7.5 | ${half} | 22.1 | 42.7 | Ho
+J01 | L3 | 215 | 43 | 3.3 | 7.7 | 13.3 | 22.4 | 43.3 | Ho
+J02 | L1 | 214 | 42 | 3.2 | 7.4 | 12.9 | 22.8 | 42.2 | Ho`;
+  expect(toldOf(sheet(13))).toEqual([]);
+  expect(toldOf(sheet(2.1))).toContain("query survey-falls G4");
+});

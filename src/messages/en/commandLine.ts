@@ -36,6 +36,7 @@ const CAUSES: Readonly<Record<string, string>> = {
   "survey-name": "Panel called otherwise",
   "survey-no-date": "No date",
   "survey-odd-result": "Neither passed nor failed",
+  "survey-off-error": "Error off the others",
   "survey-off-series": "Off its series",
   "survey-open": "Not begun",
   "survey-other-limit": "Limit other than elsewhere",

@@ -89,6 +89,8 @@ export const survey = {
     `${value} is ${share} % above the lowest of its kind here, ${least}: why?`,
   offSeries: (value: string, middle: string) =>
     `${value} lies off the others, which are close to ${middle}: are the digits right?`,
+  offError: (value: string, most: string) =>
+    `An error of ${value} % stands here, and none above ${most} % in the other lines: is the reading right?`,
   otherName: (name: string, other: string) =>
     `"${name}" stands here, and "${other}" elsewhere: is the same panel meant?`,
   oddTemperature: (value: string, middle: string) =>

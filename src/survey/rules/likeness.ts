@@ -117,7 +117,11 @@ const FALL = 0.93;
 const RISING: readonly string[] = ["indexCurve", "excitation"];
 
 /** Whether a title is a point of a curve: a time, or a number alone. */
-const isPoint = (title: string) => /^\d+(?:[.,]\d+)?\s*(?:(?:s|sec|min|k?V)\b.*)?$/i.test(title);
+const isPoint = (title: string) => /^\d+(?:[.,]\d+)?\s*(?:(?:s|sec|min|k?V)\b.*|%)?$/i.test(title);
+
+/** Whether the points of curves are columns of a table, so that what else stands in a line is none. */
+const hasPoints = ({ turned, columns }: Block): boolean =>
+  turned || columns.some(({ title, numbers }) => numbers && isPoint(title));
 
 const falls = (block: Block, { text }: SurveyContext): Finding[] =>
   groupBy(
@@ -126,7 +130,7 @@ const falls = (block: Block, { text }: SurveyContext): Finding[] =>
         RISING.includes(kind) &&
         cell?.number !== undefined &&
         // A knee point in the last line is no point of the curve.
-        (kind !== "excitation" || !block.turned || isPoint(column.title)),
+        (kind !== "excitation" || !hasPoints(block) || isPoint(column.title)),
     ),
     ({ column, line, panel }) =>
       isPoint(column.title) || isRepeated(block, column)

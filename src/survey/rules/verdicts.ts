@@ -139,6 +139,13 @@ const isSomething = (text: string, usual: string, title: string): boolean =>
   /\p{L}{2}/u.test(text) &&
   (SOUGHT.test(title) || SOUGHT.test(text) || isDoubtful(text));
 
+/** Columns of one answer for all: a winding that is marked otherwise than its like is asked about. */
+const POLARITY = /polarit|polarität|polaridad|قطبية/iu;
+
+/** Whether two words begin alike: "Sub" and "subtractive". */
+const isShort = (one: string, other: string): boolean =>
+  one.slice(0, 3).toLowerCase() === other.slice(0, 3).toLowerCase();
+
 /** Whether a column is known by its words at most: "Polarity: correct, correct, reversed". */
 const isUntitledWord = (concept: SurveyColumn["concept"], title: string): boolean =>
   concept === undefined || (concept === "result" && conceptOf(title) !== "result");
@@ -171,6 +178,7 @@ const oddWords = (block: Block, { text }: SurveyContext): Finding[] =>
             (cell.says === "Fail" ||
               WRONG.test(cell.text) ||
               isOpposite(cell.text, most.value) ||
+              (POLARITY.test(column.title) && !isShort(cell.text, most.value)) ||
               isSomething(cell.text, most.value, column.title)) &&
             !isWord(cell.text, "notApplicable") &&
             !isWord(cell.text, "notDone") &&

@@ -148,7 +148,7 @@ export const de: SheetWords = {
     ],
     currentTransformer: ["stromwandler", "wandler"],
     voltageTransformer: ["spannungswandler"],
-    excitation: ["magnetisierung(?:skurve|skennlinie)?", "kniepunkt"],
+    excitation: ["magnetisierung(?:skurven?|skennlinien?)?", "kniepunkt"],
     torque: [
       "drehmomente?",
       "anzugsmomente?",

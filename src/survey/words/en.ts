@@ -45,6 +45,7 @@ export const en: SheetWords = {
       ".*(?:flash(?:ed)? ?over|break ?down|broke down|discharge|puncture|tripped out|disruptive).*",
     ],
     duration: [
+      "t (?:s|sec|min|minutes?)",
       "min(?:ute)?s? (?:on|held|applied|at level|at voltage|run|up)(?: .*)?",
       "time (?:on|at level|at voltage|at kv|held)(?: .*)?",
       "duration.*",
