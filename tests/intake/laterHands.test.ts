@@ -333,3 +333,46 @@ test("s alone is a unit beside kV and mA, direct voltage with points", () => {
   ]);
   expect(insulation).toContain("insulation Bus 1 Busbar A-E before testVoltage=5000");
 });
+
+test.each([" ", "   "])(
+  "a phase before its reading, a block a breaker, %j before each",
+  (indent) => {
+    const found = placed("contacts.txt", [
+      "CONTACT RESISTANCE OF THE CIRCUIT BREAKERS (made up)",
+      "Tester DLRO-1 / 100 A / 12.05.2026 / K. Lind",
+      "",
+      "52-F1",
+      `${indent}A   34.1 uOhm`,
+      `${indent}B   35.2 uOhm`,
+      `${indent}C   33.9 uOhm`,
+      "",
+      "52-F2",
+      `${indent}A   36.1 uOhm`,
+      `${indent}B   37.2 uOhm`,
+      `${indent}C   35.9 uOhm`,
+    ]);
+    expect(found.filter((line) => line.includes(" reading="))).toHaveLength(6);
+    expect(found).toContain("contact 52-F2 Breaker 52 B reading=37.2");
+  },
+);
+
+test("a heading parted by its comma gives no reading, and the voltage that it says was held", () => {
+  const found = placed("hipot.csv", [
+    "AC withstand of the buses, 36 kV for 60 s (made up)",
+    "Bus,Phase,Leakage (mA),Breakdown?",
+    "Bus 1,A,2.1,N",
+    "Bus 1,B,2.2,N",
+  ]);
+  expect(found).toContain("withstand Bus 1 Busbar B applied=36");
+  expect(found).toContain("withstand Bus 1 Busbar A duration=60");
+  expect(found).toContain("withstand Bus 1 Busbar A current=2.1");
+});
+
+test.each([
+  ["Celda;TI;Fase;I prim.;I sec.;Polaridad", "400 A", "1,6667 A", "correcta"],
+  ["Panel;CT;Phase;I_pri (A);I_sec (A);Polarity", "400", "1,6667", "OK"],
+])("the secondary side is no second: %s", (titles, primary, secondary, polarity) => {
+  const found = placed("ct.csv", [titles, `52-M1;CT-1;A;${primary};${secondary};${polarity}`]);
+  expect(found).toContain("currentTransformer 52-M1 CT-1 A secondary=1.6667");
+  expect(found).toContain("currentTransformer 52-M1 CT-1 A primary=400");
+});

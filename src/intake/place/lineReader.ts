@@ -142,7 +142,11 @@ export const lineReader = <Found>(
 };
 
 /** What is written where there is nothing to write. */
-const isDash = (text: string): boolean => text.length < 4 && /^[-–—]+$/.test(text);
+const isDash = (text: string): boolean => {
+  const sign = text.charCodeAt(0);
+  const isSign = sign === 0x2d || sign === 0x2013 || sign === 0x2014;
+  return isSign && text.length < 4 && /^[-–—]+$/.test(text);
+};
 
 const parsed = (
   one: Written,

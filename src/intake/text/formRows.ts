@@ -53,12 +53,13 @@ const LEADERS = /^(.{2,60}?)\s*(?:\.{3,}|…+|_{3,}|(?:\s\.){3,})\s*:?\s*(\S.*)$
 const SHORT_LEADERS =
   /^(.{2,60}?)(?:\s+\.{1,2}|(?<!\p{L})\s*\.{1,2}\s+\.{1,2}|\.\.)\s*:\s*(\S.*)$/u;
 
-/** A wide gap before nothing but a number and its unit: `Contact resistance L1   34.2 µΩ`. */
-const GAP = /^(\p{L}[^\t:=]{2,60}?(?<!\s))\s{2,9}(\d[\d.,]{0,9}\s?[^\s\d]{1,4})$/u;
+/** A wide gap before nothing but a number and its unit: `Contact resistance L1   34.2 µΩ`, `B  35.2 µΩ`. */
+const GAP = /^(L[123]|[A-Z]|\p{L}[^\t:=]{2,60}?(?<!\s))\s{2,9}(\d[\d.,]{0,9}\s?[^\s\d]{1,4})$/u;
 
 /** A row with a colon for the dots between its label and its value, as its line says them. */
 const withoutLeaders = (row: TextRow): TextRow => {
-  const text = (row.text ?? row.cells.join(" ")).trim();
+  // Parted at wide gaps, a line has these between its cells.
+  const text = (row.text ?? row.cells.join("  ")).trim();
   const [, label, value] =
     text.length > LONGEST_LINE
       ? []

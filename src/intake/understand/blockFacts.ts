@@ -1,7 +1,9 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit, unitCalled } from "../../quantities/readUnit";
+import { splitReading } from "../../quantities/splitReading";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Column } from "../../records/kind";
 import { listWord } from "../cells/listWord";
+import { besideNumber } from "../cells/splitComment";
 import type { Fact } from "../table/facts";
 import type { Written } from "../table/written";
 import { operationIn } from "../words/operationIn";
@@ -224,12 +226,24 @@ const withoutBy = (name: string): string => {
 const CREW = /^\p{L}{3,} \d{1,2}(?: \([^()\d]*\))?$/u;
 
 /** Whether a value can be what a column takes: a name has no figures but a crew's number, and an answer is a word of its list. */
-const canBe = (value: string, { id, accepts }: Column): boolean =>
-  id === "by"
-    ? !/\d/.test(value) || CREW.test(value.trim())
-    : id === "instrument" && /[;|]/.test(value)
-      ? false
-      : accepts?.type !== "list" || listWord(value, accepts) !== undefined;
+const canBe = (value: string, column: Column): boolean => {
+  const { id, accepts } = column;
+  if (id === "by") return !/\d/.test(value) || CREW.test(value.trim());
+  if (id === "instrument") return !/[;|]/.test(value);
+  if (accepts?.type === "list") return listWord(value, accepts) !== undefined;
+  const isNumber = accepts?.type === "number" || accepts?.type === "reading";
+  return !isNumber || isMeasure(value, column);
+};
+
+/** Whether a value is one number with nothing but a unit of the column's quantity, and a remark in brackets: not `36 kV for 60 s`. */
+const isMeasure = (value: string, column: Column): boolean => {
+  const parts = splitReading(besideNumber(value)?.number ?? value);
+  if (!parts || parts.number === "") return parts?.over === true;
+  if (parts.unit === "") return true;
+  const unit = unitCalled(withoutWave(parts.unit));
+  if (unit === undefined) return false;
+  return column.unit === undefined || unitSize(unit).quantity === unitSize(column.unit).quantity;
+};
 
 /** What of a fact's value belongs in a column: the name without its word, the instrument without its serial number. */
 const ownValue = (value: string, column: string, instruments: Knowledge["instruments"]): string => {

@@ -26,6 +26,7 @@ const SHIPPED = titleWords();
 /** The name of a title and the unit that it ends with; the unit is left where it is none that is known. */
 export const splitTitle = memoizeText((title): { readonly name: string; readonly unit?: Unit } => {
   const text = tidy(title);
+  if (SECONDARY.test(text)) return { name: text };
   for (const form of WITH_UNIT) {
     const [, name = "", written = ""] = form.exec(text) ?? [];
     const unit = unitCalled(withoutWave(written));
@@ -36,6 +37,9 @@ export const splitTitle = memoizeText((title): { readonly name: string; readonly
   // A header of ours may have its unit within: "Closing coil worked at V, low".
   return { name: text, unit: OWN_HEADERS.get(text)?.unit };
 });
+
+/** The sign of a current or voltage with the secondary side, which is no second: `I sec.`, `U_sec`. */
+const SECONDARY = /^[IUV][\s_.]{0,2}sec\.?$/i;
 
 const tidy = (title: string) => title.slice(0, 200).trim().replace(/\s+/g, " ");
 
