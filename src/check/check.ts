@@ -1,4 +1,5 @@
 import type { FindingsText } from "../messages/messages";
+import { toldIn } from "../messages/told";
 import { verdictOf } from "../records/kind";
 import { isLeftOut } from "../records/rowsOf";
 import { a1 } from "../sheets/address";
@@ -106,7 +107,7 @@ export function check(
 /** The lines of own layouts that could not be taken for a record, or not whole, in the order of the sheets. */
 const unmappedIn = (
   { snapshot, problems }: RecordBook,
-  { told }: FindingsText,
+  { language }: FindingsText,
 ): readonly Finding[] => {
   const order = new Map(snapshot.sheets.map(({ name }, index) => [name, index]));
   const place = ({ sheet }: LayoutProblem) => order.get(sheet) ?? -1;
@@ -117,7 +118,7 @@ const unmappedIn = (
       weight: "query",
       sheet,
       address: a1(row, column),
-      message: message(told),
+      message: message(toldIn(language)),
     }));
 };
 

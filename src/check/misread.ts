@@ -1,4 +1,5 @@
 import type { FindingsText } from "../messages/messages";
+import { toldIn } from "../messages/told";
 import { readReading } from "../quantities/readReading";
 import { type CellValue, type Column, isBlank } from "../records/kind";
 import { dayOf } from "./context";
@@ -19,7 +20,7 @@ export const misread = (
   if (typeof cell !== "string" || isBlank(cell) || isErrorValue(cell)) return undefined;
   if (unit) {
     const read = readReading(cell, { unit });
-    return read.ok ? undefined : read.say(text.told);
+    return read.ok ? undefined : read.say(toldIn(text.language));
   }
   return dayOf(cell) === undefined ? text.rules.unreadable.noDate(cell.slice(0, 40)) : undefined;
 };

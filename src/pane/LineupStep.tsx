@@ -35,14 +35,18 @@ export function LineupStep({
 
   const open = (file: File) =>
     work.run(async () => {
-      const { readLineup } = await import("../records/readLineup");
+      const [{ readLineup }, { toldIn }] = await Promise.all([
+        import("../records/readLineup"),
+        import("../messages/told"),
+      ]);
       const read = readLineup(await file.text());
       if (read.ok) {
         setDraft(read.value);
         work.setTold(text.opened(file.name));
         return;
       }
-      const lines = read.errors.map(({ path, message }) => `${path}: ${message(messages.told)}`);
+      const told = toldIn(messages.language);
+      const lines = read.errors.map(({ path, message }) => `${path}: ${message(told)}`);
       work.setProblem([text.fileErrors(file.name, lines.length), ...lines].join("\n"));
     });
 

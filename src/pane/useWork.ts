@@ -1,6 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { useText } from "../report/text";
-import { BookError } from "../sheets/bookError";
 import type { Watch } from "./host";
 
 /** What came of a piece of work, where the person was when it began. */
@@ -52,11 +51,7 @@ export function useWork(place: string) {
           signal: stopper.current.signal,
         });
       } catch (error) {
-        setProblem(
-          messages.failed(
-            error instanceof BookError ? error.say(messages.told) : (error as Error).message,
-          ),
-        );
+        setProblem(messages.failed(await whyNot(error, messages.language)));
       } finally {
         begun.current = undefined;
         setBusy(false);
@@ -72,3 +67,15 @@ export function useWork(place: string) {
 }
 
 export type Work = ReturnType<typeof useWork>;
+
+/** Why a work failed. What that is told in is loaded then; without a connection it stands in English. */
+async function whyNot(error: unknown, language: string): Promise<string> {
+  const loaded = await Promise.all([
+    import("../sheets/bookError"),
+    import("../messages/told"),
+  ]).catch(() => undefined);
+  const [{ BookError }, { toldIn }] = loaded ?? [{}, {}];
+  return BookError && error instanceof BookError && toldIn
+    ? error.say(toldIn(language))
+    : (error as Error).message;
+}

@@ -9,7 +9,6 @@ import { project } from "./rules/project";
 import { repairs } from "./rules/repairs";
 import { rows } from "./rules/rows";
 import { stored } from "./rules/stored";
-import { told } from "./told";
 
 const count = countIn("en");
 
@@ -28,8 +27,6 @@ export const findings = {
     ...project,
     ...repairs,
   },
-  /** What is told of readings and own layouts. */
-  told,
   /** A blank cell, in a message. */
   blank: "blank",
   /** Added to the finding of the first row of such an entry. */

@@ -5,7 +5,6 @@ import { hints } from "./hints";
 import { pane } from "./pane";
 import { report } from "./report";
 import { survey } from "./survey";
-import { told } from "./told";
 
 /** English: every text that people read. */
 export const messages = {
@@ -18,5 +17,4 @@ export const messages = {
   hints,
   report,
   survey,
-  told,
 };

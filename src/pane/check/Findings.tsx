@@ -8,6 +8,7 @@ import { type Concession, type Finding, isOpen, type Weight } from "../../check/
 import { panelsOf } from "../../check/panelsOf";
 import { withdraw as withdrawal } from "../../check/withdraw";
 import type { RepairSaid } from "../../intake/reopenRecord";
+import { toldIn } from "../../messages/told";
 import { verdictOf } from "../../records/kind";
 import { useText } from "../../report/text";
 import { appended } from "../../sheets/appended";
@@ -115,7 +116,8 @@ function useFindingActions(
   { work, host, read }: StepProps,
   reread: (rows: readonly Rows[]) => Promise<OpenedWorkbook | undefined>,
 ) {
-  const { check: text, told } = useText();
+  const { check: text, language } = useText();
+  const told = toldIn(language);
   const again = (finding: Finding) =>
     work.run(async () => {
       const { snapshot } = report.context;

@@ -8,6 +8,7 @@ import { type FieldValues, FormProvider, get, useForm, useFormState } from "reac
 import { nextToFill } from "../../check/firstToFill";
 import type { Lineup } from "../../lineup/lineup";
 import type { Messages } from "../../messages/messages";
+import { toldIn } from "../../messages/told";
 import { checkLineup } from "../../records/readLineup";
 import { useText } from "../../report/text";
 import { type Plan, planFor } from "../../sheets/plan";
@@ -89,7 +90,8 @@ export default function Editor({
   /** Called when the lineup is built, with what came of it, or left. */
   done: (result?: BuildResult) => void;
 }): ReactElement {
-  const { lineup: text, told } = useText();
+  const { lineup: text, language } = useText();
+  const told = toldIn(language);
   const resolver = useMemo(() => resolverIn(told), [told]);
   const { host, work, read } = shared;
   const form = useForm<FieldValues>({

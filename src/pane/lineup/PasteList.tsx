@@ -9,6 +9,7 @@ import {
   readPanelList,
 } from "../../intake/readPanelList";
 import { BREAKER_MEDIA } from "../../lineup/equipment";
+import { toldIn } from "../../messages/told";
 import { useText } from "../../report/text";
 import { Choice } from "../Choice";
 import { PasteBox } from "../PasteBox";
@@ -25,7 +26,8 @@ export function PasteList({
   breaker: string;
   add: (panels: readonly Record<string, unknown>[]) => void;
 }): ReactElement {
-  const { lineup: text, told } = useText();
+  const { lineup: text, language } = useText();
+  const told = toldIn(language);
   const [pasted, setPasted] = useState(initial);
   const [answers, setAnswers] = useState<ListAnswers>({});
   const { panels, problems, unknown, asksMedium } = useMemo(

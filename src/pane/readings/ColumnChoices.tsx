@@ -2,6 +2,7 @@ import Stack from "@mui/material/Stack";
 import type { ReactElement } from "react";
 import { FIELDS } from "../../intake/words/fields";
 import { LEFT_OUT } from "../../intake/words/mappedTo";
+import { toldIn } from "../../messages/told";
 import { KINDS } from "../../records/kinds";
 import { useText } from "../../report/text";
 import { Choice } from "../Choice";
@@ -28,7 +29,7 @@ export function ColumnChoices({
     { value: LEFT_OUT, label: messages.readings.leftOut },
     ...[...new Set([...Object.keys(FIELDS), ...(field ? [field] : [])])].map((value) => ({
       value,
-      label: nameOf(value, messages.told.intake.fields),
+      label: nameOf(value, toldIn(messages.language).intake.fields),
     })),
   ];
   return (

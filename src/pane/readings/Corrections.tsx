@@ -6,6 +6,7 @@ import type { Evidence } from "../../intake/table/evidence";
 import type { ExportTable } from "../../intake/table/exportTable";
 import type { IntakeAnswers } from "../../intake/takeIn";
 import { ENCODINGS } from "../../intake/text/decode";
+import { toldIn } from "../../messages/told";
 import { useText } from "../../report/text";
 import { Choice } from "../Choice";
 import { Entry } from "../Entry";
@@ -19,7 +20,8 @@ function FoundList({
   evidence: readonly (Evidence<unknown> | undefined)[];
   skipped: number;
 }): ReactElement {
-  const { readings: text, told } = useText();
+  const { readings: text, language } = useText();
+  const told = toldIn(language);
   const lines = evidence.flatMap((found) =>
     found ? [text.found(found.evidence(told), found.confidence)] : [],
   );

@@ -13,6 +13,7 @@ import {
   takeIn,
   type UnreadExport,
 } from "../../intake/takeIn";
+import { toldIn } from "../../messages/told";
 import { today } from "../../quantities/today";
 import { useText } from "../../report/text";
 import type { RecordBook } from "../../sheets/recordBook";
@@ -36,7 +37,8 @@ export function Intake({
   /** What a pasted block is taken to be of: the record that is open. */
   granted: SaidConstants;
 }): ReactElement | undefined {
-  const { readings: text, told } = useText();
+  const { readings: text, language } = useText();
+  const told = toldIn(language);
   const locale = useLocale();
   const [source, setSource] = useState<ExportSource>();
   const [answers, setAnswers] = useState(NO_ANSWERS);

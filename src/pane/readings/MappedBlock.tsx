@@ -6,6 +6,7 @@ import { type ReactElement, useMemo, useState } from "react";
 import { mappedTables } from "../../intake/ownLayout/mappedTables";
 import { readBlock } from "../../intake/ownLayout/readBlock";
 import type { Lineup } from "../../lineup/lineup";
+import { toldIn } from "../../messages/told";
 import { KINDS } from "../../records/kinds";
 import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
@@ -100,9 +101,9 @@ export function MappedBlock({
           <summary>{text.problems(problems.length)}</summary>
           <Box component="ul" sx={{ paddingInlineStart: 2.5, my: 0.5 }}>
             {problems.slice(0, SHOWN).map(({ row, column, message }) => (
-              <li key={`${row} ${column} ${message(messages.told)}`}>
+              <li key={`${row} ${column} ${message(toldIn(messages.language))}`}>
                 <Typography variant="body2" sx={{ overflowWrap: "anywhere" }}>
-                  {a1(row, column)}: {message(messages.told)}
+                  {a1(row, column)}: {message(toldIn(messages.language))}
                 </Typography>
               </li>
             ))}

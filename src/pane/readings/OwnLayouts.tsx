@@ -6,6 +6,7 @@ import { guessMaps } from "../../intake/ownLayout/guessMaps";
 import { joinedWords, readSynonyms } from "../../intake/words/synonyms";
 import type { Lineup } from "../../lineup/lineup";
 import type { Messages } from "../../messages/messages";
+import { toldIn } from "../../messages/told";
 import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
 import { type LayoutMap, readMapFile, writeMapFile } from "../../sheets/layoutMap";
@@ -25,7 +26,8 @@ const titleOf = ({ sheet, titles, kind }: LayoutMap, messages: Messages) =>
 /** Blocks of sheets in somebody's own layout that are read as records: found, put right, kept, taken away. */
 export default function OwnLayouts({ host, book, work, read }: StepProps): ReactElement {
   const messages = useText();
-  const { layouts: text, told } = messages;
+  const { layouts: text, language } = messages;
+  const told = toldIn(language);
   const [open, setOpen] = useState<string>();
   /** The workbook with the cells of all its sheets, and what they seem to hold. */
   const [seen, setSeen] = useState<{ snapshot: Snapshot; guessed: readonly LayoutMap[] }>();

@@ -5,6 +5,7 @@ import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { PlacedCell, Placement, Suggestion } from "../../intake/place/placement";
 import type { IntakeAnswers } from "../../intake/takeIn";
+import { toldIn } from "../../messages/told";
 import { type CellValue, keyIds, rowKey } from "../../records/kind";
 import { useText } from "../../report/text";
 import type { RecordTable } from "../../sheets/recordTable";
@@ -54,7 +55,9 @@ export function PlacementView({
     },
     {
       title: text.unplaced(unplaced.length),
-      lines: unplaced.map(({ source, reason }) => text.line(source.line, reason(messages.told))),
+      lines: unplaced.map(({ source, reason }) =>
+        text.line(source.line, reason(toldIn(messages.language))),
+      ),
     },
   ];
   const confirm = ({ field, written }: Suggestion, meant: string) =>

@@ -5,6 +5,7 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useEffect, useMemo, useRef, useState } from "react";
 import type { JudgedTable } from "../../check/context";
 import type { Lineup } from "../../lineup/lineup";
+import { toldIn } from "../../messages/told";
 import type { Column } from "../../records/kind";
 import { useText } from "../../report/text";
 import { Choice } from "../Choice";
@@ -35,7 +36,8 @@ export function RowForm({
   busy: boolean;
   write: (cells: ReturnType<typeof typedCells>["cells"]) => void;
 }): ReactElement | undefined {
-  const { readings: text, told } = useText();
+  const { readings: text, language } = useText();
+  const told = toldIn(language);
   const { decimal } = useLocale();
   const columns = useMemo(() => entriesToFill(table, row, lineup), [table, row, lineup]);
   const [typed, setTyped] = useState<Typed>(() => carriedOver(table, from, columns));
