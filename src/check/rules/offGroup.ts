@@ -14,6 +14,11 @@ const ENOUGH = 6;
 const far = (count: number) => 6 * (1 + 10 / count);
 /** The least distance in decades (a factor of five) that is worth a word. */
 const WORTH = 0.7;
+/** A path to earth that resists ten times as much as its like, half of which lie within a factor of two, is loose or painted, however generous its limit. */
+const LOOSE = 1;
+const WITHIN = Math.log10(2);
+/** Above this many decades it is a unit, of which another rule tells. */
+const UNIT = 2.4;
 /** From here on another rule asks about the unit. */
 const THOUSAND = 2;
 
@@ -52,17 +57,13 @@ function strays(
   return group
     .filter(({ row, log }) => {
       const away = Math.abs(log - centre);
-      return (
-        away > WORTH &&
-        away > far(group.length) * spread &&
-        away <= THOUSAND &&
-        doesNotFail(table, row)
-      );
+      const isFar = away > WORTH && away > far(group.length) * spread && away <= THOUSAND;
+      return (isFar || isLoose(table, log - centre, spread)) && doesNotFail(table, row);
     })
     .map(
       ({ row, value, log }): Finding => ({
         rule: "off-group",
-        weight: "note",
+        weight: isLoose(table, log - centre, spread) ? "query" : "note",
         ...where(table, row, column.id),
         message: text.message(rowName(table, row), {
           value: said(value),
@@ -78,6 +79,9 @@ function strays(
       }),
     );
 }
+
+const isLoose = ({ kind }: JudgedTable, above: number, spread: number): boolean =>
+  kind.step === "earthing" && above > LOOSE && above <= UNIT && spread / 1.4826 <= WITHIN;
 
 /** Readings of nothing where no other of the group is that, and all lie within a decade or so. */
 function zeros(

@@ -7,12 +7,15 @@ import { decimals, groupsIn, inOrder, median } from "../similar";
 
 /**
  * How far one phase may lie from the middle of its others before it is asked about (common practice, no
- * source): what three phases of one part feed or draw is nearly alike, and a current that leaks may be far
- * less where a phase is shorter.
+ * source): what three phases of one part feed or draw is nearly alike, as is what they charge, which is far
+ * less where a lead was off; a current that leaks may be far less where a phase is shorter.
  */
 const BURDEN = { above: 5, below: 5 } as const;
-const CURRENT = { above: 4, below: 15 } as const;
+const CHARGING = { above: 4, below: 5 } as const;
+const LEAKAGE = { above: 4, below: 15 } as const;
 const WINDING = { above: 1.4, below: 1.4 } as const;
+/** One pole below half of its others was measured past what it is of; one above them, another rule tells. */
+const BRIDGED = { above: Number.POSITIVE_INFINITY, below: 2 } as const;
 const INSULATION = { above: 25, below: 8 } as const;
 /** Last digits of which the middle must have so many that a factor says something. */
 const STEPS = 20;
@@ -68,10 +71,11 @@ interface Apart {
 
 const APART: ReadonlyMap<string, Apart> = new Map<string, Apart>([
   ["VA", BURDEN],
-  ["mA", CURRENT],
-  ["µA", CURRENT],
+  ["mA", CHARGING],
+  ["µA", LEAKAGE],
   ["Ω", WINDING],
   ["MΩ", INSULATION],
+  ["µΩ", BRIDGED],
 ]);
 
 /** How far the phases of a column may lie apart; undefined of what says nothing by that. */

@@ -21,17 +21,36 @@ export const sameRun: Rule = {
     if (columns.length === 0) return [];
     const reckoning = reckoningOf(table);
     const told = new Set<number>();
-    // One number alone tells no copy from chance.
+    const copiesOf = (blocks: readonly (readonly number[])[], of: Reckoning, tries = 1) =>
+      copiesAmong(blocks, of, told, tries).map((copy) => finding(of, copy, text));
+    const panels = panelsIn(table);
+    const parts = partsOf(table);
     return [
-      panelsIn(table),
-      devicesOf(table),
-      partsOf(table),
-      columns.length > 1 ? rowsOf(table) : [],
-    ].flatMap((blocks) =>
-      copiesAmong(blocks, reckoning, told).map((copy) => finding(reckoning, copy, text)),
-    );
+      // One number alone tells no copy from chance.
+      ...[panels, devicesOf(table), parts, columns.length > 1 ? rowsOf(table) : []].flatMap(
+        (blocks) => copiesOf(blocks, reckoning),
+      ),
+      // Who copies a block leaves a column of it as it was measured.
+      ...(columns.length > 1 ? columns : []).flatMap((_column, at) =>
+        copiesOf(parts.filter(isLong), inColumn(reckoning, at), columns.length),
+      ),
+    ];
   },
 };
+
+/** Rows in order that are worth looking at one column by itself. */
+const LONG = 3;
+const isLong = ({ length }: readonly number[]): boolean => length >= LONG;
+
+/** The same of one column alone. */
+const inColumn = ({ table, columns, grains, cells, chance }: Reckoning, at: number): Reckoning => ({
+  table,
+  columns: columns.slice(at, at + 1),
+  grains: grains.slice(at, at + 1),
+  cells: cells.slice(at, at + 1),
+  read: (row) => cells[at]?.[row] ?? null,
+  chance: (row) => chance(row, at),
+});
 
 /** The readings of a table, and how likely two of them are the same by chance. */
 export interface Reckoning {
@@ -82,8 +101,10 @@ function copiesAmong(
   blocks: readonly (readonly number[])[],
   reckoning: Reckoning,
   told: Set<number>,
+  tries: number,
 ): Copy[] {
-  const pairs = (blocks.length * (blocks.length - 1)) / 2;
+  // In so many ways two blocks may be found alike.
+  const pairs = (tries * blocks.length * (blocks.length - 1)) / 2;
   const sameMark = new Map<number, (readonly number[])[]>();
   return blocks.flatMap((rows): Copy[] => {
     const counted = countReadings(rows, reckoning, pairs);

@@ -142,6 +142,8 @@ const connectionOf = ({ object, part, combination }: Row): string =>
 
 /** Two readings of one connection on one day lie no further apart, humidity and leads included: common practice, no source. */
 const APART = 10;
+/** At one voltage, on one day, the same connection reads nearly the same (common practice, no source). */
+const APART_ALIKE = 2;
 
 /** What one minute gave here and in the record of insulation, on one day. */
 function otherReading(row: Row, other: Row): Contradiction | undefined {
@@ -149,7 +151,8 @@ function otherReading(row: Row, other: Row): Contradiction | undefined {
   if (here === undefined || there === undefined || !(here > 0) || !(there > 0)) return undefined;
   const day = ({ date }: Row) => (typeof date === "number" ? Math.floor(date) : undefined);
   if (day(row) === undefined || day(row) !== day(other)) return undefined;
-  return Math.max(here / there, there / here) > APART
+  const most = row.testVoltage === other.testVoltage ? APART_ALIKE : APART;
+  return Math.max(here / there, there / here) > most
     ? {
         column: "min1",
         why: "reading",

@@ -1,4 +1,4 @@
-import { cellOf, finds, keepsQuiet, rowOf, soundlyEquipped } from "../support";
+import { CONTACT, cellOf, finds, keepsQuiet, rowOf, soundlyEquipped } from "../support";
 
 const CABLES = "GearCable";
 const VTS = "GearVoltageTransformers";
@@ -63,6 +63,26 @@ finds("phases-apart", [
     says: /"Burden VA" is 2.4 VA, and the middle of the other phases is 24.5 VA/,
     book: soundlyEquipped,
   },
+  {
+    name: "a pole that resists less than half of its others",
+    spoil: (book) => phases(book, CONTACT, "R µΩ", 32.1, 14.2, 33),
+    table: CONTACT,
+    row: rowAt(CONTACT, 1),
+    header: "R µΩ",
+    weight: "query",
+    says: /14\.2 µΩ, and the middle of the other phases is 32\.[56] µΩ/,
+    book: soundlyEquipped,
+  },
+  {
+    name: "a cable's phase that draws a ninth of what its others draw",
+    spoil: (book) => phases(book, CABLES, CURRENT, usual, usual / 9, usual),
+    table: CABLES,
+    row: rowAt(CABLES, 1),
+    header: CURRENT,
+    weight: "query",
+    says: /Was the lead on, and the whole phase in/,
+    book: soundlyEquipped,
+  },
 ]);
 
 keepsQuiet("phases-apart", [
@@ -80,6 +100,11 @@ keepsQuiet("phases-apart", [
   [
     "currents of 0.56, 1.16 and 1.36 mA",
     (book) => phases(book, CABLES, CURRENT, 0.56, 1.16, 1.36),
+    soundlyEquipped,
+  ],
+  [
+    "a current of a quarter",
+    (book) => phases(book, CABLES, CURRENT, usual, usual / 3.9, usual),
     soundlyEquipped,
   ],
   [

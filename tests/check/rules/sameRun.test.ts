@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { filledPlan, SOUND } from "../../support/fill";
 import { sampleLineup } from "../../support/lineups";
 import { type MemoryBook, memoryBook } from "../../support/memoryBook";
-import { cellOf, INSULATION, ofRule, rowOf, sound, soundOf } from "../support";
+import { cellOf, INSULATION, ofRule, rowOf, sound, soundlyEquipped, soundOf } from "../support";
 
 const R = "R 1 min MΩ";
 
@@ -106,4 +106,29 @@ test("the readings of one bus section at another", () => {
   expect(ofRule(book.snapshot, "same-run").map(({ address }) => address)).toEqual([
     book.at(INSULATION, second ?? 0, R),
   ]);
+});
+
+const CABLES = "GearCable";
+/** Copies some columns of the three phases of one panel's cable to another's. */
+const copyColumns = (book: MemoryBook, to: string, headers: readonly string[], phases = 3) => {
+  const [first, second] = [rowOf(book, CABLES, "=K0001"), rowOf(book, CABLES, to)];
+  for (let step = 0; step < phases; step++)
+    for (const header of headers)
+      book.set(CABLES, second + step, header, cellOf(book, CABLES, first + step, header).value);
+  return second;
+};
+
+test("one column of three phases copied to another cable is a copy, though the others were left as measured", () => {
+  const book = soundlyEquipped(6);
+  expect(ofRule(book.snapshot, "same-run")).toEqual([]);
+  const second = copyColumns(book, "=K0004", ["Insulation MΩ"]);
+  expect(ofRule(book.snapshot, "same-run").map(({ address }) => address)).toEqual([
+    book.at(CABLES, second, "Insulation MΩ"),
+  ]);
+});
+
+test("one phase alike in one column is no copy", () => {
+  const book = soundlyEquipped(6);
+  copyColumns(book, "=K0004", ["Insulation MΩ"], 1);
+  expect(ofRule(book.snapshot, "same-run")).toEqual([]);
 });

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { Lineup } from "../../../src/lineup/lineup";
 import { evaluate } from "../../../src/records/evaluate";
 import type { Row } from "../../../src/records/kind";
@@ -77,4 +77,33 @@ test("both on paper", () => {
     indexCurve.columns.find((column) => column.id === id)?.working?.(row, lineup);
   expect(paper("polarization")).toBe("2500 MΩ ÷ 1250 MΩ = 2");
   expect(paper("absorption")).toBe("1250 MΩ ÷ 1000 MΩ = 1.25");
+});
+
+describe("the one-minute reading beside the insulation record of the day", () => {
+  const here: Row = { min1: 2131, testVoltage: 5000, date: 46_329 };
+  const there: Row = { reading: 2140, testVoltage: 5000, date: 46_329.4 };
+  const told = (row: Row, other: Row = {}) =>
+    indexCurve.against?.[0]?.contradiction(
+      { ...here, ...row },
+      { ...there, ...other },
+      longLineup(1),
+    );
+  test.each([
+    [{ min1: 21_310 }, {}],
+    [{ min1: 5000 }, {}],
+    [{ min1: 900 }, {}],
+    [{ min1: "21.31 GΩ" }, {}],
+    [{ min1: 30_000, testVoltage: 2500 }, {}],
+  ])("is another: %o", (row, other) => {
+    expect(told(row, other)).toMatchObject({ column: "min1", why: "reading", other: "2140 MΩ" });
+  });
+  test.each([
+    ["within a factor of two", { min1: 4200 }, {}],
+    ["another day", { min1: 21_310 }, { date: 46_331 }],
+    ["another test voltage, within ten", { min1: 15_000, testVoltage: 2500 }, {}],
+    ["beyond the range", { min1: "> 200000" }, {}],
+    ["no reading", { min1: null }, {}],
+  ])("is no question: %s", (_name, row, other) => {
+    expect(told(row, other)).toBeUndefined();
+  });
 });

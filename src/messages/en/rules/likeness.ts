@@ -36,7 +36,7 @@ export const likeness = {
   "off-group": {
     title: "A reading far from its group",
     finds:
-      "a reading that stands out from similar ones on a logarithmic scale: more than six times their robust spread (median deviation; twelve times among ten readings), and at least a factor of five; a reading of 0 where all others of its group lie close together",
+      "a reading that stands out from similar ones on a logarithmic scale: more than six times their robust spread (median deviation; twelve times among ten readings), and at least a factor of five; on a path to earth one of more than ten times its like, which is a query; a reading of 0 where all others of its group lie close together",
     why: "What is made alike measures alike. The odd one may be the first sign of a defect, a wrong connection or a reading of another row.",
     satisfies: "a second reading; nothing, where it is so",
     quiet: "below six readings in a group, within a factor of five, and for rows that fail",
@@ -69,7 +69,7 @@ export const likeness = {
   "same-run": {
     title: "The same readings twice",
     finds:
-      "a row, or all phases of one part, points of one device or rows of one panel or section, whose measured numbers are digit for digit those of another, where chance would make that less than once in a thousand such tables",
+      "a row, or all phases of one part, points of one device or rows of one panel or section, whose measured numbers are digit for digit those of another, or one column of three phases and more, where chance would make that less than once in a thousand such tables",
     why: "Two instruments' worth of digits do not repeat. A block was copied to be typed over and was not, or readings went to two panels.",
     satisfies: "the readings of this panel; nothing, where they were measured so",
     quiet:
@@ -155,7 +155,7 @@ export const likeness = {
   "phases-apart": {
     title: "One phase far from the others",
     finds:
-      "the burden of one phase more than five times above or below that of the other phases of its winding or core; a charging or leakage current of one phase above four times, or below a fifteenth of, the middle of its other phases and of like circuits; a winding's resistance more than 1.4 times apart from both; an insulation resistance below an eighth of both, or above 25 times",
+      "the burden of one phase more than five times above or below that of the other phases of its winding or core; a current of one phase above four times, or below a fifth (of leakage in µA, a fifteenth), the middle of its other phases and of like circuits; a pole's contact resistance below half of its others'; a winding's resistance more than 1.4 times apart from both; an insulation resistance below an eighth of both, or above 25 times",
     why: "A lead was off, a fuse out or a phase open: the test of that phase proves little.",
     satisfies: "the phase measured again; nothing, where it is so",
     quiet:
