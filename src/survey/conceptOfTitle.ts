@@ -91,6 +91,17 @@ const conceptOfTest = (unit: Unit): Concept => {
   return quantity === "voltage" ? "voltage" : quantity === "time" ? "duration" : "reading";
 };
 
+/** What a title says; what is called for as an extreme is a bound: "Minimum exigé". */
+const conceptOfWords = (title: string, unit: Unit | undefined): Concept | undefined => {
+  const concept = conceptOf(title);
+  const [least, most] = [LEAST.test(title), MOST.test(title)];
+  if (concept !== "required" || isInTime(unit) || least === most) return concept;
+  return least ? "minimum" : "maximum";
+};
+
+const LEAST = /(?<!\p{L})(?:minim(?:um|al\p{L}*)|m[ií]nim[oa]|mindest\p{L}*)(?!\p{L})/iu;
+const MOST = /(?<!\p{L})(?:maxim(?:um|al\p{L}*)|m[aá]xim[oa]|höchst\p{L}*)(?!\p{L})/iu;
+
 /** What a title tells by its form alone. */
 const conceptOfForm = (title: string, unit: Unit | undefined): Concept | undefined =>
   FORMS.find(({ form, needsUnit }) => form.test(title) && (unit !== undefined || !needsUnit))
@@ -102,7 +113,7 @@ export const conceptOfTitle = (written: string, unit: Unit | undefined): Concept
   const title = (bound === undefined ? written : written.replace(bound, "")).slice(0, 300);
   const formed = conceptOfForm(title, unit);
   if (formed) return formed;
-  const concept = conceptOf(title);
+  const concept = conceptOfWords(title, unit);
   if (isDuration(concept, unit, title)) return timeConcept(title);
   // The least voltage at which a breaker closes or opens is measured.
   if (concept === "minimum" && unit === "V" && operationIn([title]) !== undefined) return "reading";

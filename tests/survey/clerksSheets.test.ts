@@ -190,3 +190,49 @@ J02 | L1 | 214 | 42 | 3.2 | 7.4 | 12.9 | 22.8 | 42.2 | Ho`;
   expect(toldOf(sheet(13))).toEqual([]);
   expect(toldOf(sheet(2.1))).toContain("query survey-falls G4");
 });
+
+it.each([
+  ["Minimum exigé", "Avis", "Conforme"],
+  ["Mindestwert gefordert", "Urteil", "gut"],
+  ["Mínimo requerido", "Dictamen", "Aprobada"],
+])("what is called for as an extreme is a bound: %s", (bound, result, passed) => {
+  const sheet = (second: number) => `
+Insulation, 5 kV DC, values in GΩ
+Cellule | C1 | C2 | C3 | C4
+L1 / terre | 46.8 | 34.4 | 41.7 | 14.1
+L2 / terre | 33.9 | ${second} | 40.9 | 55.6
+L3 / terre | 55.9 | 48.2 | 22 | 32.4
+${bound} | 2 | 2 | 2 | 2
+${result} | ${passed} | ${passed} | ${passed} | ${passed}`;
+  expect(toldOf(sheet(32.5))).toEqual([]);
+  expect(toldOf(sheet(0.9))).toEqual(["stop survey-limit C4"]);
+});
+
+it("a value that is corrected by another factor than its like is told beside other quantities too", () => {
+  const values = [15300, 39600, 30500, 55800, 41100, 36600];
+  const sheet = (second: number) => `
+IR and contacts, 77 °F: factor 1.25 to 68 °F
+Breaker | 52-1 | | | 52-2 | |
+Phase | A | B | C | A | B | C
+IR before hipot, MΩ @ 2500 VDC | ${values.join(" | ")}
+same, at 68 °F, MΩ | ${values.map((value, index) => value * (index === 4 ? second : 1.25)).join(" | ")}
+Contact resistance, µΩ @ 100 A (max 60) | 35 | 35.1 | 36.3 | 41.5 | 41.9 | 44.2
+P/F | P | P | P | P | P | P`;
+  expect(toldOf(sheet(1.25))).toEqual([]);
+  expect(toldOf(sheet(0.8))).toEqual(["query survey-correction F5"]);
+});
+
+it.each([
+  ["Aprobada", "descargó a 24 kV, no se repitió"],
+  ["Acceptée", "claquage à 24 kV"],
+  ["Aprovada", "descarga a 24 kV"],
+])("a verdict is read in either gender: %s against its remark", (passed, remark) => {
+  expect(
+    toldOf(`
+Potencial aplicado 27 kV, 60 s
+Gabinete | Fase | kV | s | mA | Dictamen | Nota
+G-101 | A | 27 | 60 | 1.4 | ${passed} |
+G-101 | B | 27 | 60 | 1.5 | ${passed} | ${remark}
+G-101 | C | 27 | 60 | 1.6 | ${passed} |`),
+  ).toEqual(["query survey-remark G4"]);
+});

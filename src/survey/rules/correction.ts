@@ -1,7 +1,9 @@
 import type { Finding } from "../../check/finding";
 import { groupBy } from "../../quantities/groupedBy";
+import type { Unit } from "../../quantities/units";
 import type { Block, Entry } from "../block";
 import { type Cell, inBaseUnit } from "../cells";
+import { classOf } from "../kindOf";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Corrected {
@@ -19,24 +21,34 @@ interface Method {
   readonly factor: (line: Corrected) => number | undefined;
 }
 
+/** Whether two units are of one sort: what is corrected beside another quantity is not corrected from it. */
+const areAlike = (one: Unit | undefined, other: Unit | undefined): boolean =>
+  one === undefined || other === undefined || classOf(one) === classOf(other);
+
+/** The temperature that a line tells, in °C. */
+const warmthOf = ({ beside: { temperature, air } }: Entry): { readonly temperature?: number } => {
+  const warmth = temperature ?? air;
+  if (warmth?.number === undefined) return {};
+  const { number, unit } = warmth;
+  return { temperature: unit === "°F" ? ((number - 32) * 5) / 9 : number };
+};
+
+const inBase = (number: number, unit: Unit | undefined): number =>
+  unit ? inBaseUnit(number, unit) : number;
+
 const correctedOf = (block: Block): Corrected[] =>
   block.entries.flatMap((entry): Corrected[] => {
-    const { corrected, temperature, air } = entry.beside;
     const { cell, unit } = entry;
+    const { corrected } = entry.beside;
     if (corrected?.number === undefined || cell?.number === undefined || cell.number === 0)
       return [];
-    const own = unit ? inBaseUnit(cell.number, unit) : cell.number;
-    const other = corrected.unit ?? unit;
-    const value = other ? inBaseUnit(corrected.number, other) : corrected.number;
-    const warmth = temperature ?? air;
+    if (!areAlike(corrected.unit, unit)) return [];
     return [
       {
         entry,
         cell: corrected,
-        factor: value / own,
-        ...(warmth?.number === undefined
-          ? {}
-          : { temperature: warmth.unit === "°F" ? ((warmth.number - 32) * 5) / 9 : warmth.number }),
+        factor: inBase(corrected.number, corrected.unit ?? unit) / inBase(cell.number, unit),
+        ...warmthOf(entry),
         slack:
           0.025 + (0.6 * 10 ** -decimalsOf(corrected)) / Math.max(Math.abs(corrected.number), 1e-9),
       },
