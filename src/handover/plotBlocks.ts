@@ -25,14 +25,18 @@ export const plotBlocks = (
         ...table,
         judged: table.judged.filter((row) => among.has(String(row.object))),
       };
-      const svg = plotSvg(some, objects, messages.report);
-      return svg
+      const drawn = plotSvg(some, objects, messages.report);
+      return drawn
         ? [
             {
               unbreakable: true,
               stack: [
                 smaller(kindWords(messages, id).title),
-                { svg: svg.replaceAll(/Arial, ?Helvetica, ?sans-serif/g, "Roboto"), width: WIDTH },
+                drawn.upward,
+                {
+                  svg: drawn.svg.replaceAll(/Arial, ?Helvetica, ?sans-serif/g, "Roboto"),
+                  width: WIDTH,
+                },
               ],
             },
           ]

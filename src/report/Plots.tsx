@@ -23,17 +23,18 @@ export function Plots({
         const { plot, id } = table.kind;
         const { title } = kindWords(messages, id);
         if (!plot) return undefined;
-        const svg = plotSvg(table, order, report);
+        const drawn = plotSvg(table, order, report);
         return (
           <section key={table.table.name} className="plot">
             <h3>{title}</h3>
-            {svg ? (
+            {drawn ? (
               <Wide name={title}>
+                <p>{drawn.upward}</p>
                 <div
                   role="img"
                   aria-label={page.plot(title, plot.unit, plot.log)}
                   // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by the chart library, labels escaped
-                  dangerouslySetInnerHTML={{ __html: svg }}
+                  dangerouslySetInnerHTML={{ __html: drawn.svg }}
                 />
               </Wide>
             ) : (

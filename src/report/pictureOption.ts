@@ -3,6 +3,7 @@ import { GridComponent, LegendComponent, TitleComponent } from "echarts/componen
 import * as echarts from "echarts/core";
 import { SVGRenderer } from "echarts/renderers";
 import type { Picture, PicturePoint } from "./pictures";
+import { STANDING } from "./standing";
 
 echarts.use([LineChart, ScatterChart, GridComponent, LegendComponent, TitleComponent, SVGRenderer]);
 
@@ -17,6 +18,26 @@ export interface PictureLook {
 }
 
 const FONT = "Arial, Helvetica, sans-serif";
+const SMALL = 7;
+/** Points by what they tell, in the colours of results. */
+const LOOKS: Readonly<
+  Record<NonNullable<Picture["series"][number]["look"]>, (ink: string) => object>
+> = {
+  pass: () => result("pass", "circle"),
+  fail: () => result("fail", "diamond"),
+  inconclusive: () => result("inconclusive", "rect"),
+  above: (ink) => ({
+    symbol: "triangle",
+    symbolSize: SMALL,
+    itemStyle: { color: "transparent", borderColor: ink, borderWidth: 1.5 },
+  }),
+};
+
+const result = (key: keyof typeof STANDING, symbol: string) => {
+  const { fill } = STANDING[key];
+  return { symbol, symbolSize: SMALL, color: fill, itemStyle: { color: fill } };
+};
+
 const SYMBOLS = ["circle", "diamond", "triangle", "rect"];
 
 /** A limit in the legend, drawn as it is in the picture. */
@@ -54,7 +75,7 @@ export function pictureLayout({ names = [], series }: Picture, look: PictureLook
 
 /** A picture as the chart library takes it. */
 export function pictureOption(picture: Picture, look: PictureLook) {
-  const { names, along, upward, series, title } = picture;
+  const { names, isSpread, along, upward, series, title } = picture;
   const { ink, number, titled } = look;
   const { isTurned, legend, top } = pictureLayout(picture, look);
   const axis = {
@@ -98,7 +119,7 @@ export function pictureOption(picture: Picture, look: PictureLook) {
             ...axis,
             type: "category",
             data: [...names],
-            splitLine: { show: false },
+            splitLine: { show: isSpread === true, lineStyle: { color: ink, opacity: 0.15 } },
             axisLabel: { color: ink, interval: 0, rotate: isTurned ? 90 : 0 },
           },
           // Limits are as wide as their names, which an axis of names cannot say.
@@ -117,7 +138,9 @@ export function pictureOption(picture: Picture, look: PictureLook) {
     series: series.map((one, at) => ({
       name: one.name,
       color: ink,
-      ...drawn(one, at, ink, names !== undefined),
+      ...drawn(one, at, ink, names !== undefined && !isSpread),
+      ...(isSpread ? { xAxisIndex: 1 } : {}),
+      ...(one.look ? LOOKS[one.look](ink) : {}),
     })),
   };
 }
@@ -160,6 +183,8 @@ function drawn(
         type: "line",
         symbol: "none",
         silent: true,
+        // It is within the axes as it is, and a clipped line needs a name of its own in the page.
+        clip: false,
         lineStyle: dashed,
         ...(isNamed
           ? { xAxisIndex: 1, data: steps(points).map(asData) }
@@ -186,10 +211,15 @@ export const steps = (points: readonly PicturePoint[]): PicturePoint[] => {
 
 /** A picture as an SVG file, for paper: in ink on white, with its title. */
 export function pictureSvg(picture: Picture, number: PictureLook["number"]): string {
-  const look = { width: 720, ink: "#1b2a33", number, titled: true };
+  return drawnSvg(picture, { width: 720, ink: "#1b2a33", number, titled: true }, "#ffffff");
+}
+
+/** A picture as an SVG drawing; on a ground of its own where one is given. */
+export function drawnSvg(picture: Picture, look: PictureLook, ground?: string): string {
   const { width, height } = pictureLayout(picture, look);
   const chart = echarts.init(null, null, { renderer: "svg", ssr: true, width, height });
-  chart.setOption({ ...pictureOption(picture, look), backgroundColor: "#ffffff" });
+  const backgroundColor = ground ?? "transparent";
+  chart.setOption({ ...pictureOption(picture, look), backgroundColor });
   const svg = chart.renderToSVGString();
   chart.dispose();
   return svg;

@@ -18,11 +18,15 @@ export interface Picture {
   readonly title: string;
   /** Names along; undefined where numbers stand along. */
   readonly names?: readonly string[];
+  /** Whether a point stands anywhere along, from 0 to as many names as there are, and not over a name by its number. */
+  readonly isSpread?: boolean;
   readonly along?: { readonly header: string; readonly log: boolean };
   readonly upward: { readonly header: string; readonly log: boolean };
   readonly series: readonly {
     readonly name: string;
     readonly shape: PictureShape;
+    /** How its points look where that tells something: a result, or a bound. */
+    readonly look?: "pass" | "fail" | "inconclusive" | "above";
     readonly points: readonly PicturePoint[];
   }[];
 }

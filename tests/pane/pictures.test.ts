@@ -8,6 +8,7 @@ import {
   steps,
 } from "../../src/report/pictureOption";
 import { picturesOf } from "../../src/report/pictures";
+import { panelsPicture, plotSvg } from "../../src/report/plot";
 import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";
 import { equipped, longLineup } from "../support/lineups";
@@ -100,6 +101,42 @@ test("a curve measured up and down is two sweeps, each with its points", () => {
     "Rising voltage 6",
     "Falling voltage 5",
   ]);
+});
+
+test("the report's plot: every reading within its panel, by its result, under its own limit as a step", () => {
+  const contact = table("contact");
+  const { report } = messagesFor("en");
+  const order = ["=K0002", "=K0001", "=K0003", "=K0004"];
+  const picture = panelsPicture(contact, order, report);
+  expect(picture?.names).toEqual(order);
+  const series = picture?.series ?? [];
+  const points = series.filter(({ shape }) => shape === "points");
+  expect(points.flatMap((one) => one.points)).toHaveLength(contact.judged.length);
+  for (const { look, points: some } of points)
+    for (const point of some) {
+      const row = contact.judged[point?.[2] ?? -1] ?? {};
+      expect(picture?.names?.[Math.floor(point?.[0] ?? -1)]).toBe(row.object);
+      expect(row.result).toBe(
+        { pass: "Pass", fail: "Fail", inconclusive: "Inconclusive", above: row.result }[
+          look ?? "above"
+        ],
+      );
+      expect(point?.[1]).toBe(row.corrected);
+    }
+  const limit = series.find(({ shape }) => shape === "limit")?.points ?? [];
+  // Both ends of each step, and the pen lifted before each panel.
+  expect(limit.filter((point) => point === undefined)).toHaveLength(order.length);
+  const ends = limit.filter((point) => point !== undefined);
+  const limited = contact.judged.filter(({ maximum }) => typeof maximum === "number");
+  expect(limited.length).toBeGreaterThan(order.length);
+  expect(ends).toHaveLength(2 * limited.length);
+  for (const [x, y] of ends) {
+    const object = picture?.names?.[Math.floor(x)];
+    expect(limited.some((row) => row.object === object && row.maximum === y)).toBe(true);
+  }
+  const { svg = "", upward } = plotSvg(contact, order, report) ?? {};
+  expect(upward).toBe("R at 20 °C µΩ");
+  for (const name of order) expect(svg).toContain(`>${name}<`);
 });
 
 test("limits are as wide as their names, and step where they differ", () => {
