@@ -139,7 +139,8 @@ export function pictureOption(picture: Picture, look: PictureLook) {
       name: one.name,
       color: ink,
       ...drawn(one, at, ink, names !== undefined && !isSpread),
-      ...(isSpread ? { xAxisIndex: 1 } : {}),
+      // What stands on a page is within its axes, and what is clipped would need a name there.
+      ...(isSpread ? { xAxisIndex: 1, clip: false } : {}),
       ...(one.look ? LOOKS[one.look](ink) : {}),
     })),
   };
@@ -183,8 +184,6 @@ function drawn(
         type: "line",
         symbol: "none",
         silent: true,
-        // It is within the axes as it is, and a clipped line needs a name of its own in the page.
-        clip: false,
         lineStyle: dashed,
         ...(isNamed
           ? { xAxisIndex: 1, data: steps(points).map(asData) }

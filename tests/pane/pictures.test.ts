@@ -136,6 +136,7 @@ test("the report's plot: every reading within its panel, by its result, under it
   }
   const { svg = "", upward } = plotSvg(contact, order, report) ?? {};
   expect(upward).toBe("R at 20 °C µΩ");
+  expect(svg).not.toContain("url(");
   for (const name of order) expect(svg).toContain(`>${name}<`);
 });
 
