@@ -376,3 +376,29 @@ test.each([
   expect(found).toContain("currentTransformer 52-M1 CT-1 A secondary=1.6667");
   expect(found).toContain("currentTransformer 52-M1 CT-1 A primary=400");
 });
+
+test("an operation in the name of the test of each line, one line of the other among them", () => {
+  const found = placed("registro.csv", [
+    "Prova;Scomparto;Fase;Valore;Unità;Data;Esecutore",
+    "Resistenza di contatto interruttore;52-F1;A;34,1;µΩ;12/06/2026;F. Bonetti",
+    "Resistenza di contatto interruttore;52-F1;B;35,2;µΩ;12/06/2026;F. Bonetti",
+    "Tempo di chiusura;52-F1;A;52,1;ms;12/06/2026;F. Bonetti",
+    "Tempo di chiusura;52-F1;B;52,4;ms;12/06/2026;F. Bonetti",
+    "Tempo di apertura;52-F1;A;28,0;ms;12/06/2026;F. Bonetti",
+  ]);
+  expect(found).toContain("timing 52-F1 Breaker 52 closing l2=52.4");
+  expect(found).toContain("timing 52-F1 Breaker 52 opening l1=28");
+  expect(found).toHaveLength(5);
+});
+
+test("volts across with the currents of three phases", () => {
+  const found = placed("excitation.csv", [
+    "CT magnetising (made up) - 52-M1 CT-1",
+    "V,A phase mA,B phase mA,C phase mA",
+    "100,12.1,12.4,11.9",
+    "200,25.0,25.6,24.8",
+  ]);
+  expect(found).toContain("excitation 52-M1 CT-1 C v2=200");
+  expect(found).toContain("excitation 52-M1 CT-1 B a1=0.0124");
+  expect(found).toHaveLength(12);
+});

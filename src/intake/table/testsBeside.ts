@@ -1,7 +1,8 @@
 import type { TextRow } from "../text/delimited";
 import { kindsNamed } from "../understand/kindWords";
+import { operationIn } from "../words/operationIn";
 import { sensesOf } from "../words/senses";
-import type { Block } from "./facts";
+import type { Block, Fact } from "./facts";
 
 /** A table of which each line names its own test, and the lines of each test as a block of their own. */
 export interface TestsBeside {
@@ -40,6 +41,12 @@ export const testsBeside = (table: Block): TestsBeside | undefined => {
   return index === undefined ? undefined : { index, table, blocks: new Map() };
 };
 
+/** What the name of a test says of its lines: the test, and the operation that it is of: `Tempo di apertura`. */
+const testFacts = (line: number, name: string): readonly Fact[] => [
+  { line, key: "Test", value: name },
+  ...(operationIn(name) === undefined ? [] : [{ line, key: "Operation", value: name }]),
+];
+
 /** The block of the test that a line names, made where it is met first. */
 export const blockOfTest = (
   { index, table, blocks }: TestsBeside,
@@ -53,7 +60,7 @@ export const blockOfTest = (
   const isSame = (other: readonly string[]) => other[index]?.trim() === name;
   const block: Block = {
     ...table,
-    facts: [...table.facts, { line, key: "Test", value: name }],
+    facts: [...table.facts, ...testFacts(line, name)],
     headings: [...table.headings, name],
     sample: [cells, ...ahead().filter(isSame)],
   };

@@ -65,7 +65,11 @@ const withUnitsBeside = (columns: readonly SeenColumn[]): SeenColumn[] => {
       ? mostOften(read.flatMap((one) => (one.ok ? one.value : [])))
       : undefined;
   };
-  const beside = columns.find((column) => unitOf(column) !== undefined);
+  // A letter under "Phase" is no ampere.
+  const units = columns.filter(
+    (column) => !column.title.senses.has("phase") && unitOf(column) !== undefined,
+  );
+  const beside = units.find(({ title }) => title.senses.has("unit")) ?? units[0];
   const unit = beside && unitOf(beside);
   const isOpen = (column: SeenColumn) => column.unit === undefined && column.cells.numeric >= 0.5;
   const left = columns.filter((column) => beside && column.index < beside.index && isOpen(column));

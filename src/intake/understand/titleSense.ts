@@ -207,9 +207,9 @@ const placedIn = (rest: string, isOpen: boolean, context: TitleContext) => {
   return { position: before.position, own: { ...own, name: before.rest } };
 };
 
-/** A title's name and the unit that it ends with, or is: seconds as well, which a phase's letter is not. */
+/** A title's name and the unit that it ends with, or is: seconds and volts as well, where they are no letters of phases. */
 const nameAndUnit = (text: string): ReturnType<typeof splitTitle> =>
-  text === "s" ? { name: "", unit: "s" } : splitTitle(withoutWave(text));
+  text === "s" || text === "V" ? { name: text, unit: text } : splitTitle(withoutWave(text));
 
 const NOTHING: TitleSense = { text: "", senses: new Set(), words: [], unknown: 0, stated: [] };
 /** A temperature in a title is the one that readings were brought to. */

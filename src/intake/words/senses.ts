@@ -148,7 +148,8 @@ const phraseAt = (
 const FILLER: ReadonlySet<string> = new Set(
   (
     "of the a an at in to from and or per with on for as is was von der die das des dem den und oder bei mit zu im am " +
-    "de la le les du des et a au aux en l d el los las del y con do da dos das e em com para no na ao"
+    "de la le les du des et a au aux en l d el los las del y con do da dos das e em com para no na ao " +
+    "di dei del della delle dello degli il lo gli per con nel"
   ).split(" "),
 );
 export const isFiller = (word: string): boolean => FILLER.has(word);
