@@ -139,8 +139,7 @@ export function pictureOption(picture: Picture, look: PictureLook) {
       name: one.name,
       color: ink,
       ...drawn(one, at, ink, names !== undefined && !isSpread),
-      // What stands on a page is within its axes, and what is clipped would need a name there.
-      ...(isSpread ? { xAxisIndex: 1, clip: false } : {}),
+      ...(isSpread ? { xAxisIndex: 1 } : {}),
       ...(one.look ? LOOKS[one.look](ink) : {}),
     })),
   };

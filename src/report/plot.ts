@@ -34,8 +34,12 @@ export function plotSvg(
   text: Messages["report"],
 ): DrawnPlot | undefined {
   const picture = panelsPicture(table, order, text);
-  return picture && { svg: drawnSvg(picture, LOOK), upward: picture.upward.header };
+  return picture && { svg: unclipped(drawnSvg(picture, LOOK)), upward: picture.upward.header };
 }
+
+/** Of several drawings on one page each would name what its lines are clipped by; all of them is within its axes anyway. */
+const unclipped = (svg: string): string =>
+  svg.replace(/ clip-path="url\([^)]*\)"/g, "").replace(/<clipPath[^]*?<\/clipPath>/g, "");
 
 /**
  * Readings of a table against their limits, each by its result, panel by panel. A reading known only to lie
