@@ -39,7 +39,7 @@ export function plotSvg(
 
 /** Of several drawings on one page each would name what its lines are clipped by; all of them is within its axes anyway. */
 const unclipped = (svg: string): string =>
-  svg.replace(/ clip-path="url\([^)]*\)"/g, "").replace(/<clipPath[^]*?<\/clipPath>/g, "");
+  svg.replace(/ clip-path="url\([^)]*\)"/g, "").replace(/<clipPath.*?<\/clipPath>/gs, "");
 
 /**
  * Readings of a table against their limits, each by its result, panel by panel. A reading known only to lie
