@@ -257,7 +257,10 @@ const united = (heads: readonly HeadArea[]): readonly HeadArea[] => {
   const whole: HeadArea[] = [];
   for (const head of heads) {
     const beside = whole.find(
-      (one) => one.right === head.left - 1 && one.top === head.top && head.head > head.top,
+      (one) =>
+        one.right === head.left - 1 &&
+        one.top === head.top &&
+        Math.max(one.head, head.head) > head.top,
     );
     if (beside === undefined) whole.push({ ...head });
     else {

@@ -236,3 +236,43 @@ G-101 | B | 27 | 60 | 1.5 | ${passed} | ${remark}
 G-101 | C | 27 | 60 | 1.6 | ${passed} |`),
   ).toEqual(["query survey-remark G4"]);
 });
+
+it("a head of two lines whose group titles are not joined is one, with the titles of one line behind it", () => {
+  const [block, ...others] = surveyOf(`
+Interruptores
+Interruptor | Cierre ms | | | Apertura ms | | | Motor A | Dictamen | Realizó
+ | A | B | C | A | B | C | | |
+52-1 | 60.1 | 60.4 | 60.2 | 38.1 | 38.4 | 38.2 | 3.1 | Apto | AB
+52-2 | 60.3 | 60.1 | 60.6 | 38.3 | 38.5 | 38.6 | 3.2 | Apto | AB
+52-3 | 60.2 | 60.5 | 60.7 | 38.2 | 38.1 | 38.4 | 3.3 | Apto | AB`).blocks;
+  expect(others).toEqual([]);
+  expect(block?.range).toBe("A2:J6");
+  expect(block?.entries[0]?.beside.result?.text).toBe("Apto");
+});
+
+describe("one date in a line of insulation before and after", () => {
+  const sheets = (shared: boolean) => [
+    drawSheet(
+      "Iso",
+      `
+Isolation vor und nach der Spannungsprüfung, GΩ
+Feld | vor L1 | vor L2 | nach L1 | nach L2 | ${shared ? "Datum" : "Datum vor | Datum nach"}
+${[1, 2, 3, 4].map((feld) => `Feld ${feld} | ${12 + feld} | ${14 + feld} | ${12.5 + feld} | ${13.7 + feld} | ${shared ? "2031-03-02" : "2031-03-02 | 2031-03-03"}`).join("\n")}`,
+    ),
+    drawSheet(
+      "HV",
+      `
+Spannungsprüfung 22,4 kV / 60 s
+Feld | kV | s | Befund | Datum
+${[1, 2, 3, 4].map((feld) => `Feld ${feld} | 22.4 | 60 | i.O. | 2031-03-05`).join("\n")}`,
+    ),
+  ];
+  const order = (shared: boolean) =>
+    checked(sheets(shared), { ratedkV: 12, basis: "IEC" }).findings.filter(
+      ({ rule }) => rule === "survey-stage-order",
+    ).length;
+  it("is that of either, and against no order of the tests", () => {
+    expect(order(true)).toBe(0);
+    expect(order(false)).toBeGreaterThan(0);
+  });
+});

@@ -175,13 +175,17 @@ const orderOfTests = ({ survey, text }: SurveyContext): Finding[] => {
   );
   return groupBy(dated, ({ entry }) => entry.panel).flatMap((group) => {
     const ofStage = (stage: "before" | "after") =>
-      group
-        .filter(({ entry }) => entry.kind === "insulation" && entry.stage === stage)
-        .map(({ day }) => day);
-    const before = Math.max(...ofStage("before"), Number.NEGATIVE_INFINITY);
+      group.filter(({ entry }) => entry.kind === "insulation" && entry.stage === stage);
+    const first = ofStage("before");
+    const before = Math.max(...first.map(({ day }) => day), Number.NEGATIVE_INFINITY);
+    // One date for both sides of a line is that of either.
+    const cellOf = ({ block, date }: (typeof group)[number]) => `${block.sheet}!${date.address}`;
+    const shared = new Set(first.map(cellOf));
     // A test after that is dated before the one before is told for itself.
     const after = Math.min(
-      ...ofStage("after").filter((day) => day >= before),
+      ...ofStage("after").flatMap((one) =>
+        one.day >= before && !shared.has(cellOf(one)) ? [one.day] : [],
+      ),
       Number.POSITIVE_INFINITY,
     );
     const wrong = group.filter(

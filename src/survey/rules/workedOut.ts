@@ -133,8 +133,10 @@ const sourcesOf = (block: Block, column: SurveyColumn): readonly (readonly numbe
       at !== column.at &&
       (stage === undefined || column.stage === undefined || stage === column.stage),
   );
+  // What is measured in several units comes to nothing together.
+  const isAlike = new Set(read.map(({ unit }) => unit)).size < 2;
   const groups = [
-    read,
+    ...(isAlike ? [read] : groupBy(read, ({ unit }) => String(unit))),
     ...groupBy(read, ({ operation, stage }) => `${operation} ${stage}`),
     ...groupBy(read, ({ group }) => String(group)),
   ].map((group) => group.map(({ at }) => at));
