@@ -304,6 +304,8 @@ export interface RecordKind<Id extends string = string> {
   readonly voidBy?: Readonly<Partial<Record<Work, VoidBy>>>;
   /** So many minutes at least that a row takes its tester and instrument, by what it records; 0 where it does not tell. */
   readonly minutes?: (row: Row) => number;
+  /** So many minutes of these a test voltage was on that has to be watched at every end. */
+  readonly watched?: (row: Row) => number;
   /** Where a row may be struck out as not applicable: which records, or the lineup, show that what it asks for is there. */
   readonly shownBy?: (row: Row) => readonly (ShownBy | "lineup")[];
   /** What its rows are held against on other sheets. */

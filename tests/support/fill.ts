@@ -195,7 +195,8 @@ export const SOUND: Readonly<Record<string, Filler>> = {
     minutes: row.wave === "AC" ? 1440 : 30,
     current: shown(between(next, 0.5, 2), 2),
     discharge: "No",
-    ...trail(DAY + 8),
+    // Tests of half an hour a phase: a quarter of the panels a day.
+    ...trail(DAY + 5 + (Number(String(row.object).replace(/\D/g, "")) % 4)),
   }),
   GearUndervoltage: () => ({ pickup: 85, dropout: 60, ...trail(DAY - 4) }),
   GearCircuit: (_row, next) => ({

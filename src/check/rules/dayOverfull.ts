@@ -2,13 +2,13 @@ import { serialDay } from "../../quantities/dates";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { forAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
-import type { RecordKind } from "../../records/kind";
+import { isBlank, type RecordKind } from "../../records/kind";
 import { type Context, dayOf, type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../finding";
 import { personOf } from "../personOf";
 
-/** An instrument works at most all day, and a person sixteen hours of it (common practice, no source). */
-const MOST = { instrument: 24 * 60, person: 16 * 60 } as const;
+/** An instrument works at most all day, a person sixteen hours of it, and voltage is on for ten of them where it has to be watched (common practice, no source). */
+const MOST = { instrument: 24 * 60, person: 16 * 60, watched: 10 * 60 } as const;
 type Who = keyof typeof MOST;
 
 const isTimed = ({ minutes }: RecordKind) => minutes !== undefined;
@@ -67,24 +67,45 @@ const daysIn = memoizeFor((table: JudgedTable): ReadonlyMap<string, Day> => {
   const namesIn = forAlike(table.rows, ["instrument"], (row) => namedInstruments(row.instrument));
   const personIn = forAlike(table.rows, ["by"], personOf);
   for (const [row, stored] of table.rows.entries()) {
-    const date = table.aside.has(row) ? undefined : dayOf(stored.date);
-    const minutes = date === undefined ? 0 : (table.kind.minutes?.(stored) ?? 0);
+    const { date, minutes } = timeOf(table, row);
     // One that took longer than a day by itself is a soak, or a slip of which another rule tells.
-    if (date === undefined || minutes === 0 || minutes > MOST.instrument) continue;
-    const add = (who: Who, name: string) => {
-      const key = `${Math.floor(date)}\u0000${who}\u0000${name.toLowerCase()}`;
-      const day = days.get(key);
-      if (day) {
-        day.minutes += minutes;
-        day.records += 1;
-      } else days.set(key, { table, row, who, name, date: Math.floor(date), minutes, records: 1 });
-    };
+    if (minutes === 0 || minutes > MOST.instrument) continue;
+    const add = (who: Who, name: string, held = minutes) =>
+      addTo(days, { table, row, who, name, date, minutes: held, records: 1 });
+    const names = namesIn(row);
+    for (const name of isWatched(table, row, names.length) ? names : [])
+      add("watched", name, table.kind.watched?.(stored));
     const person = personIn(row);
     if (person !== undefined && minutes <= LONGEST_ATTENDED) add("person", person);
-    for (const name of namesIn(row)) add("instrument", name);
+    for (const name of names) add("instrument", name);
   }
   return days;
 });
+
+/** The day of a row, and how long it took; 0 where it has no day or does not tell. */
+function timeOf({ kind, rows, aside }: JudgedTable, row: number) {
+  const stored = rows[row] ?? {};
+  const date = aside.has(row) ? undefined : dayOf(stored.date);
+  return date === undefined
+    ? { date: 0, minutes: 0 }
+    : { date: Math.floor(date), minutes: kind.minutes?.(stored) ?? 0 };
+}
+
+function addTo(days: Map<string, Day>, one: Day): void {
+  const key = `${one.date}\u0000${one.who}\u0000${one.name.toLowerCase()}`;
+  const day = days.get(key);
+  if (day) {
+    day.minutes += one.minutes;
+    day.records += one.records;
+  } else days.set(key, one);
+}
+
+/** Whether voltage was watched with one set; of phases that were tested together, or with a second set, a remark or a second instrument tells. */
+function isWatched({ kind, rows }: JudgedTable, row: number, instruments: number): boolean {
+  const stored = rows[row] ?? {};
+  const minutes = instruments === 1 && isBlank(stored.remarks) ? (kind.watched?.(stored) ?? 0) : 0;
+  return minutes > 0 && minutes <= LONGEST_ATTENDED;
+}
 
 /** Longer tests, as a battery's discharge, go on while their tester does others. */
 const LONGEST_ATTENDED = 4 * 60;

@@ -352,6 +352,7 @@ export const cable: RecordKind<"cable"> = {
     ),
   voidBy: voidBy(["Cable"]),
   // A day's soak at the system's voltage keeps nobody, and its phases are held together.
+  watched: ({ minutes }) => (typeof minutes === "number" ? minutes : 0),
   minutes: ({ minutes, insulationRead }) =>
     (typeof minutes === "number" && minutes <= LONGEST_HELD ? minutes : 0) +
     (isBlank(insulationRead) ? 0 : chargedMinutes(1)),

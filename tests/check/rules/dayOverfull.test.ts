@@ -1,4 +1,4 @@
-import { finds, INSULATION, keepsQuiet, soundOf, WITHSTAND } from "../support";
+import { finds, INSULATION, keepsQuiet, soundlyEquipped, soundOf, WITHSTAND } from "../support";
 
 /** Every record of a table on one day, by one hand. */
 const all = (
@@ -12,6 +12,12 @@ const all = (
   };
 };
 const book = () => soundOf(24);
+/** Cables of which each phase was held for half an hour. */
+const cabled = () => {
+  const one = soundlyEquipped(8);
+  all("GearCable", "Held min", 30, 24)(one);
+  return one;
+};
 /** Two sections' and twenty-four panels' readings of one stage are 162 and take 13.5 h with their discharge. */
 const BOTH_STAGES = 324;
 
@@ -42,9 +48,32 @@ finds("day-overfull", [
     says: /the first of \d+ records with X-1 .* 3\d\.\d h at least/,
     book,
   },
+  {
+    name: "twenty-four phases of cables of half an hour on one day",
+    spoil: (one) => all("GearCable", "Date", 46_349, 24)(one),
+    table: "GearCable",
+    row: 0,
+    header: "Instrument",
+    weight: "query",
+    says: /the first of 24 records with X-1 of 2026-11-23, in which test voltage was on for 12\.0 h/,
+    book: cabled,
+  },
 ]);
 
 keepsQuiet("day-overfull", [
+  [
+    "cables whose phases were tested together",
+    (one) => {
+      all("GearCable", "Date", 46_349, 24)(one);
+      all("GearCable", "Remarks", "three phases together", 24)(one);
+    },
+    cabled,
+  ],
+  [
+    "eighteen phases of cables on one day",
+    (one) => all("GearCable", "Date", 46_349, 18)(one),
+    cabled,
+  ],
   ["a full day", () => {}, book],
   [
     "a crew with several instruments",

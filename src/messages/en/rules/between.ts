@@ -36,13 +36,15 @@ export const between = {
   "day-overfull": {
     title: "More testing than a day holds",
     finds:
-      "records of one person on one day that come to more than sixteen hours, or of one instrument to more than a day, by what they last: insulation with its discharge, insulation over time, withstand and cable tests as held, a battery's discharge",
+      "records of one person on one day that come to more than sixteen hours, of cables to more than ten hours with one test set at voltage, or of one instrument to more than a day, by what they last: insulation with its discharge, insulation over time, withstand and cable tests as held, a battery's discharge",
     why: "Either the day, the name or the instrument is wrong, or readings were written down that nobody took.",
     satisfies: "the day, tester or instrument of each record put right",
     quiet:
-      "for crews and teams, for records that do not tell how long they take, and for a person's part in tests of more than four hours",
+      "for crews and teams, cables whose remark or second instrument says that phases were tested together, for records that do not tell how long they take, and for a person's part in tests of more than four hours",
     person: (row: string, name: string, day: string, records: number, hours: string) =>
       `${row}: the first of ${records} records by ${name} of ${day}, which take ${hours} h at least. Put their days right, or name who made them.`,
+    watched: (row: string, name: string, day: string, records: number, hours: string) =>
+      `${row}: the first of ${records} records with ${name} of ${day}, in which test voltage was on for ${hours} h. Put their days right, name the second set, or say in the remarks which phases were tested together.`,
     instrument: (row: string, name: string, day: string, records: number, hours: string) =>
       `${row}: the first of ${records} records with ${name} of ${day}, which take ${hours} h at least. Put their days right, or name the instruments that they were made with.`,
   },
