@@ -88,6 +88,8 @@ const oddItem = (row: Row, context: Context): Odd | undefined =>
 
 /** An item that somebody put there by hand: the check sees to those of its own. */
 function oddState(row: Row, { openRows, text }: Context): Odd | undefined {
+  // A new item without a state is open, and is written so when the list is brought up to date.
+  if (isBlank(row.state)) return undefined;
   const says: Says = text.rules["list-odd"];
   const state = Object.values(PUNCH_STATES).find((word) => sameName(word, String(row.state ?? "")));
   if (state === undefined)

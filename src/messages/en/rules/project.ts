@@ -87,11 +87,11 @@ export const project = {
   "list-odd": {
     title: "A list that cannot be",
     finds:
-      "an item of the punch list closed before it was raised, on a day to come, without a day, note or state, accepted by its own owner, or of a panel that the lineup has not; a reading of the history replaced before it was taken, or on a day to come",
+      "an item of the punch list closed before it was raised, on a day to come, without a day or note, in a state that the list does not know, accepted by its own owner, or of a panel that the lineup has not; a reading of the history replaced before it was taken, or on a day to come",
     why: "A list that says what cannot be is not believed in what it says besides.",
     satisfies: "the day, state, note or name put right",
     quiet:
-      "for open items without a note, items of the check's own that it keeps up itself, blank days of the history, and items of the lineup as a whole",
+      "for new items without a state, open items without a note, items of the check's own that it keeps up itself, blank days of the history, and items of the lineup as a whole",
     future: (header: string, day: string) =>
       `"${header}" is ${day}, which is in the future. Put the day right.`,
     before: (header: string, day: string, first: string, other: string) =>
