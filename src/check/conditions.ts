@@ -3,8 +3,8 @@ import type { Unit } from "../quantities/units";
 import { cellsOf, forAlike } from "../records/cellsOf";
 import type { Column } from "../records/kind";
 import { exactly } from "../records/quantity";
+import { inOrder, median, robust } from "./among/similar";
 import { dayOf, type JudgedTable } from "./context";
-import { inOrder, median, robust } from "./similar";
 
 /** A condition of a row beside those of the other rows of its day and instrument. */
 export interface Departure {

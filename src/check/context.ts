@@ -10,13 +10,13 @@ import {
   type RecordKind,
   type Row,
 } from "../records/kind";
-import { a1, cellAddress } from "../sheets/address";
+import { a1, cellAddress } from "../sheets/cells/address";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
 import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
-import type { Finding } from "./finding";
-import type { OpenRows } from "./openRows";
+import type { Finding } from "./findings/finding";
+import type { OpenRows } from "./progress/openRows";
 
 /** A record table with every row computed again from its entries. */
 export interface JudgedTable extends RecordTable {

@@ -1,5 +1,5 @@
 import { convert } from "../quantities/convert";
-import { readUnit } from "../quantities/readUnit";
+import { readUnit } from "../quantities/reading/readUnit";
 import { type Unit, unitSize } from "../quantities/units";
 
 /** A quantity that a sort of instrument measures or applies; the powers of ten of the units that it is read in. */

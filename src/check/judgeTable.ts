@@ -5,11 +5,11 @@ import { LINEUP } from "../records/columns/common";
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
 import { rowsOf } from "../records/rowsOf";
-import { formulaRuns } from "../sheets/formulaRuns";
+import { formulaRuns } from "../sheets/cells/formulaRuns";
 import type { RecordTable } from "../sheets/recordTable";
 import type { TableSnapshot } from "../sheets/snapshot";
 import type { JudgedTable } from "./context";
-import { openIn } from "./openRows";
+import { openIn } from "./progress/openRows";
 
 /** What an edit may have changed of a table: nothing, some rows, or all of it. */
 export type Edit = "nothing" | "everything" | ReadonlySet<number>;

@@ -1,6 +1,6 @@
 import type { FindingsText } from "../messages/messages";
 import { toldIn } from "../messages/told";
-import { readReading } from "../quantities/readReading";
+import { readReading } from "../quantities/reading/readReading";
 import { type CellValue, type Column, isBlank } from "../records/kind";
 import { dayOf } from "./context";
 import { isErrorValue } from "./errorValue";

@@ -1,5 +1,5 @@
 import type { RuleId } from "../messages/messages";
-import { CONCESSION_RULES } from "./concessions";
+import { CONCESSION_RULES } from "./concessions/concessions";
 import type { Rule } from "./context";
 import { afterAsBefore } from "./rules/afterAsBefore";
 import { afterBeforeWithstand } from "./rules/afterBeforeWithstand";

@@ -1,5 +1,5 @@
 import { type Context, overRows, type Rule } from "./context";
-import type { Finding } from "./finding";
+import type { Finding } from "./findings/finding";
 import type { Edit } from "./judgeTable";
 
 /** What one rule found, kept by table, so that after an edit only what the edit reaches is looked for again. */

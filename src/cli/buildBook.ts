@@ -3,13 +3,13 @@ import { isOtherLineup } from "../lineup/isOtherLineup";
 import type { Lineup } from "../lineup/lineup";
 import type { CommandLineText } from "../messages/commandLine";
 import { readLineup } from "../records/readLineup";
-import { beyond, limitOf } from "../sheets/limits";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
-import { planFor } from "../sheets/plan";
+import { beyond, limitOf } from "../sheets/plan/limits";
+import { planFor } from "../sheets/plan/plan";
 import { type Built, readBook, writeBook } from "../xlsx/file";
 import { readMemory } from "../xlsx/remembered";
-import { named, readBytes, readText, UsageError, usageError } from "./files";
-import { saveBook } from "./saveBook";
+import { named, readBytes, readText, UsageError, usageError } from "./files/files";
+import { saveBook } from "./files/saveBook";
 
 /** Reads a lineup file, or says everything that is wrong with it. */
 export function loadLineup(file: string): Lineup {

@@ -1,7 +1,7 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { runJob } from "./checkJob";
-import type { Job } from "./job";
-import { type Queue, workOff } from "./queue";
+import { type Queue, workOff } from "./files/queue";
+import { runJob } from "./jobs/checkJob";
+import type { Job } from "./jobs/job";
 import type { WorkerSaid } from "./runJobs";
 
 const say = (said: WorkerSaid) => parentPort?.postMessage(said);

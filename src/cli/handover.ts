@@ -16,8 +16,8 @@ import type { Paper } from "../look/page";
 import { commandLineFor } from "../messages/commandLine";
 import { messagesFor } from "../messages/messages";
 import { today } from "../quantities/today";
-import { checkOpened } from "./checkFile";
-import { named, readBytes, readText, UsageError, writeWhole } from "./files";
+import { named, readBytes, readText, UsageError, writeWhole } from "./files/files";
+import { checkOpened } from "./jobs/checkFile";
 import { openBookAs } from "./openBookAs";
 
 export interface HandoverOptions {

@@ -20,11 +20,11 @@ import { today } from "../quantities/today";
 import type { CellValue } from "../records/kind";
 import type { RecordTable } from "../sheets/recordTable";
 import { writeCells } from "../xlsx/file";
-import { byReason } from "./byReason";
-import { named, readBytes, UsageError } from "./files";
-import { readColumns, readMeans, readWords } from "./meanings";
+import { readColumns, readMeans, readWords } from "./ask/meanings";
+import { named, readBytes, UsageError } from "./files/files";
+import { saveBook } from "./files/saveBook";
 import { type BookOptions, openBookAs } from "./openBookAs";
-import { saveBook } from "./saveBook";
+import { byReason } from "./screen/byReason";
 
 /** A file as it was given. */
 interface ExportFile extends ExportSource {

@@ -11,8 +11,8 @@ import { newCommand } from "./commands/new";
 import { complain } from "./commands/options";
 import { repairCommand } from "./commands/repair";
 import { verifyCommand } from "./commands/verify";
-import { usageError } from "./files";
-import { outliveReaders } from "./outliveReaders";
+import { usageError } from "./files/files";
+import { outliveReaders } from "./screen/outliveReaders";
 
 /** Runs the command line; gives the exit code: 0 done, 1 findings of weight `stop`, 2 could not be done. */
 export async function main(argv: readonly string[]): Promise<number> {

@@ -1,8 +1,8 @@
 import { availableParallelism } from "node:os";
-import { type LayoutMap, readMapFile } from "../sheets/layoutMap";
+import { type LayoutMap, readMapFile } from "../sheets/kept/layoutMap";
 import type { Snapshot } from "../sheets/snapshot";
 import { loadLineup } from "./buildBook";
-import { named, readBytes, readText, UsageError } from "./files";
+import { named, readBytes, readText, UsageError } from "./files/files";
 import { readShared } from "./readShared";
 
 /** What is said of a workbook besides what it tells itself. */

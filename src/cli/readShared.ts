@@ -4,9 +4,9 @@ import type { Snapshot } from "../sheets/snapshot";
 import { readBook } from "../xlsx/readBook";
 import { type SheetsReader, sheetReader } from "../xlsx/readPart";
 import type { StoredSheet } from "../xlsx/storedSheet";
-import { drop, queueOf, workOff } from "./queue";
+import { drop, queueOf, workOff } from "./files/queue";
+import { isOutOfRoom, roomOf } from "./files/room";
 import type { Reading } from "./readWorker";
-import { isOutOfRoom, roomOf } from "./room";
 
 /** A further thread pays from so many bytes of a workbook on: it costs its start. */
 const EACH = 4_000_000;

@@ -1,7 +1,7 @@
 import { parentPort, workerData } from "node:worker_threads";
 import { fileSheetReader } from "../xlsx/readPart";
 import { buffersOf } from "../xlsx/scan/grid";
-import { type Queue, workOff } from "./queue";
+import { type Queue, workOff } from "./files/queue";
 
 /** What a reader of a workbook is given. */
 export interface Reading {

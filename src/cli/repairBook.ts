@@ -5,12 +5,12 @@ import { commandLineFor } from "../messages/commandLine";
 import { daySerial, serialDay } from "../quantities/dates";
 import { today } from "../quantities/today";
 import { keyIds, rowKey } from "../records/kind";
-import { readArea } from "../sheets/area";
+import { readArea } from "../sheets/cells/area";
 import type { RecordTable } from "../sheets/recordTable";
 import { writeCells } from "../xlsx/file";
-import { named, UsageError } from "./files";
+import { named, UsageError } from "./files/files";
+import { saveBook } from "./files/saveBook";
 import { openBookAs } from "./openBookAs";
-import { saveBook } from "./saveBook";
 
 export interface RepairOptions extends Omit<RepairSaid, "day"> {
   /** As 2026-11-25; today where not given. */

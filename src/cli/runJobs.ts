@@ -1,11 +1,11 @@
 import { statSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { type ResourceLimits, Worker } from "node:worker_threads";
-import { failed, runJob } from "./checkJob";
-import { UsageError, usageError } from "./files";
-import type { Checked, Job } from "./job";
-import { type Queue, queueOf, workOff } from "./queue";
-import { isOutOfRoom, roomOf } from "./room";
+import { UsageError, usageError } from "./files/files";
+import { type Queue, queueOf, workOff } from "./files/queue";
+import { isOutOfRoom, roomOf } from "./files/room";
+import { failed, runJob } from "./jobs/checkJob";
+import type { Checked, Job } from "./jobs/job";
 
 /** Workbooks of fewer bytes together are checked here alone: a worker costs its start. */
 const LITTLE = 1_000_000;

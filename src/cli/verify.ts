@@ -20,9 +20,9 @@ import { isSignedBy } from "../handover/signature";
 import { openBook } from "../intake/openBook";
 import { commandLineFor } from "../messages/commandLine";
 import { daySerial } from "../quantities/dates";
-import { checkOpened } from "./checkFile";
-import { readBytes, readText, UsageError, usageError } from "./files";
-import { filesBelow } from "./filesBelow";
+import { readBytes, readText, UsageError, usageError } from "./files/files";
+import { filesBelow } from "./files/filesBelow";
+import { checkOpened } from "./jobs/checkFile";
 import { openBookAs } from "./openBookAs";
 
 export interface Verified {

@@ -1,4 +1,4 @@
-import type { Bounded } from "../quantities/bounded";
+import type { Bounded } from "../quantities/reading/bounded";
 import { answer, type Result, refuse } from "../quantities/result";
 import { notPositive } from "./notPositive";
 

@@ -1,5 +1,5 @@
 import type { Reasons } from "../messages/reasons";
-import type { Bounded } from "../quantities/bounded";
+import type { Bounded } from "../quantities/reading/bounded";
 import { answer, type Result, refuse } from "../quantities/result";
 import { computed } from "./computed";
 import { notPositive } from "./notPositive";

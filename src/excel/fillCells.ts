@@ -3,13 +3,13 @@ import type { Filled } from "../intake/place/filled";
 import { keyIds, rowKey } from "../records/kind";
 import type { RecordTable } from "../sheets/recordTable";
 import type { TableSnapshot } from "../sheets/snapshot";
-import { asInput } from "./cellValues";
-import type { Watched } from "./chunks";
-import { inWords } from "./errorWords";
-import { type LayoutAim, layoutRuns, nameAsTold } from "./layoutRuns";
-import { readExcel } from "./readSheets";
-import { heldBy, nameIn, type TableAim, tableRuns } from "./tableRuns";
-import { type Hits, writeAims } from "./writeAims";
+import { asInput } from "./read/cellValues";
+import { inWords } from "./read/errorWords";
+import { readExcel } from "./read/readSheets";
+import type { Watched } from "./write/chunks";
+import { type LayoutAim, layoutRuns, nameAsTold } from "./write/layoutRuns";
+import { heldBy, nameIn, type TableAim, tableRuns } from "./write/tableRuns";
+import { type Hits, writeAims } from "./write/writeAims";
 
 type Placed = Filled["written"][number];
 

@@ -1,4 +1,4 @@
-import { inWords } from "./errorWords";
+import { inWords } from "./read/errorWords";
 
 /** The sheet and the first cell of what is selected: one round trip. */
 export const selectedCell = (

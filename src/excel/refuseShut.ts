@@ -1,5 +1,5 @@
 import { BookError } from "../sheets/bookError";
-import type { Open } from "./aim";
+import type { Open } from "./write/aim";
 
 /** What is asked of cells so as to know whether they may be written. */
 interface Shut {

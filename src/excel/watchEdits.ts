@@ -1,4 +1,4 @@
-import { inWords } from "./errorWords";
+import { inWords } from "./read/errorWords";
 
 /** Cells that somebody edited or selected: the sheet by its id, the cells by their address. */
 export interface Touched {

@@ -1,5 +1,5 @@
-import { bounded } from "../quantities/bounded";
-import type { Bound } from "../quantities/reading";
+import { bounded } from "../quantities/reading/bounded";
+import type { Bound } from "../quantities/reading/reading";
 import { answer, type Result } from "../quantities/result";
 
 /** What was computed from a bound is a bound of the same side, shown as text. */

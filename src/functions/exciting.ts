@@ -1,5 +1,5 @@
 import { excitingCurrent } from "../engineering/excitingCurrent";
-import { bounded } from "../quantities/bounded";
+import { bounded } from "../quantities/reading/bounded";
 import { answer } from "../quantities/result";
 import { gather } from "./gather";
 import { quantity } from "./inputs";

@@ -1,8 +1,8 @@
 import type { InputName } from "../messages/inputName";
 import type { Reasons } from "../messages/reasons";
-import type { Bounded } from "../quantities/bounded";
-import { readPlain } from "../quantities/readPlain";
-import { readReading } from "../quantities/readReading";
+import type { Bounded } from "../quantities/reading/bounded";
+import { readPlain } from "../quantities/reading/readPlain";
+import { readReading } from "../quantities/reading/readReading";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Unit } from "../quantities/units";
 import { BASES, type Basis } from "../standards/criterion";

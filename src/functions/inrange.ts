@@ -1,5 +1,5 @@
 import { isNamedIn, isWithin, type MeasuringRange, readRanges } from "../quantities/measuringRange";
-import { readUnit } from "../quantities/readUnit";
+import { readUnit } from "../quantities/reading/readUnit";
 import { answer } from "../quantities/result";
 import { isBlank, plain } from "./excel";
 import { quantity } from "./inputs";

@@ -1,5 +1,5 @@
-import { type Bounded, readBounded } from "../quantities/bounded";
-import { readUnit } from "../quantities/readUnit";
+import { type Bounded, readBounded } from "../quantities/reading/bounded";
+import { readUnit } from "../quantities/reading/readUnit";
 import { answer, type Result, refuse } from "../quantities/result";
 import type { Unit } from "../quantities/units";
 import { judge as judgeValue, SENSES, type Sense } from "../standards/judge";

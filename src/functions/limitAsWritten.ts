@@ -1,8 +1,8 @@
-import { readPlain } from "../quantities/readPlain";
-import { readReading } from "../quantities/readReading";
-import { readUnit } from "../quantities/readUnit";
+import { readPlain } from "../quantities/reading/readPlain";
+import { readReading } from "../quantities/reading/readReading";
+import { readUnit } from "../quantities/reading/readUnit";
+import { splitReading } from "../quantities/reading/splitReading";
 import { answer, type Result, refuse } from "../quantities/result";
-import { splitReading } from "../quantities/splitReading";
 import type { Unit } from "../quantities/units";
 import type { Sense } from "../standards/judge";
 

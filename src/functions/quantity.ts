@@ -1,4 +1,4 @@
-import { readUnit } from "../quantities/readUnit";
+import { readUnit } from "../quantities/reading/readUnit";
 import { answer } from "../quantities/result";
 import { quantity as exact } from "./inputs";
 import { spill } from "./spill";

@@ -1,7 +1,7 @@
 import type { Context, JudgedTable } from "../check/context";
 import { type CellValue, isBlank } from "../records/kind";
-import { cellAddress } from "../sheets/address";
-import { isSameStored } from "../sheets/cell";
+import { cellAddress } from "../sheets/cells/address";
+import { isSameStored } from "../sheets/cells/cell";
 import type { Content } from "./content";
 
 /** One thing that is no longer as it was handed over. */

@@ -1,7 +1,7 @@
 import { NO_ANSWERS, type TakenExport, takeIn } from "../intake/takeIn";
 import { serialDay } from "../quantities/dates";
 import { type CellValue, isBlank, keyIds, rowKey } from "../records/kind";
-import { cellAddress } from "../sheets/address";
+import { cellAddress } from "../sheets/cells/address";
 import { historyOf } from "../sheets/ours/historySheet";
 import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";

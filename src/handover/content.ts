@@ -1,14 +1,14 @@
 import type { Counts, Report } from "../check/check";
 import type { JudgedTable } from "../check/context";
-import type { Finding } from "../check/finding";
-import { type PunchItem, punchList } from "../check/punchList";
-import { type RowComparison, recordRows } from "../check/recordRows";
+import type { Finding } from "../check/findings/finding";
+import { type RowComparison, recordRows } from "../check/progress/recordRows";
+import { type PunchItem, punchList } from "../check/punch/punchList";
 import type { Lineup } from "../lineup/lineup";
 import { serialDay } from "../quantities/dates";
 import { type CellValue, isBlank, type Role, type Row, verdictOf } from "../records/kind";
 import { storedKindWords } from "../records/kindWords";
 import { readingWords } from "../records/readingWords";
-import { cellAddress } from "../sheets/address";
+import { cellAddress } from "../sheets/cells/address";
 import { historyOf } from "../sheets/ours/historySheet";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
 import { PUNCH_STATES } from "../sheets/ours/punchSheet";

@@ -1,6 +1,6 @@
 import type { Context } from "../check/context";
 import { isBlank } from "../records/kind";
-import type { CellWrite } from "../sheets/cell";
+import type { CellWrite } from "../sheets/cells/cell";
 import type { TableSnapshot } from "../sheets/snapshot";
 
 /** The cells of record tables that hold a formula, with the value that the check computed. */

@@ -1,12 +1,12 @@
 import type { TDocumentDefinitions } from "pdfmake/interfaces";
 import type { Report } from "../check/check";
-import { punchList } from "../check/punchList";
-import { punchChanges } from "../check/punchWrites";
+import { punchList } from "../check/punch/punchList";
+import { punchChanges } from "../check/punch/punchWrites";
 import type { Paper } from "../look/page";
 import type { Messages } from "../messages/messages";
-import { writesOf } from "../sheets/appended";
 import { punchSheet } from "../sheets/ours/punchSheet";
-import { papersOf } from "../sheets/plannedSheet";
+import { writesOf } from "../sheets/plan/appended";
+import { papersOf } from "../sheets/plan/plannedSheet";
 import { draftSheet } from "../xlsx/draftSheet";
 import { freezeBook } from "../xlsx/freezeBook";
 import { BookEdit } from "../xlsx/patch/bookEdit";

@@ -1,6 +1,6 @@
 import type { Content as Block, TableCell, TDocumentDefinitions } from "pdfmake/interfaces";
 import type { Report } from "../check/check";
-import { countWords, matrix, type Standing, standing, standings } from "../check/matrix";
+import { countWords, matrix, type Standing, standing, standings } from "../check/progress/matrix";
 import type { Paper } from "../look/page";
 import type { Messages } from "../messages/messages";
 import { evenParts } from "../quantities/evenParts";
@@ -9,7 +9,7 @@ import { kindWords } from "../records/kindWords";
 import { drawingOf } from "../report/drawing";
 import { STANDING } from "../report/standing";
 import { PUNCH_CHECK, PUNCH_STATES } from "../sheets/ours/punchSheet";
-import { papersOf } from "../sheets/plannedSheet";
+import { papersOf } from "../sheets/plan/plannedSheet";
 import { type Content, type HandedPunch, isFinal } from "./content";
 import { inGroups } from "./fingerprint";
 import { plotBlocks } from "./plotBlocks";

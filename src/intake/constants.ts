@@ -3,7 +3,7 @@ import { storedWords, type Told } from "../messages/told";
 import { serialDay } from "../quantities/dates";
 import { groupedBy } from "../quantities/groupedBy";
 import { quoted } from "../quantities/quoted";
-import { readReading } from "../quantities/readReading";
+import { readReading } from "../quantities/reading/readReading";
 import { answer, type Result, refuse } from "../quantities/result";
 import { storedKindWords } from "../records/kindWords";
 import type { RecordBook } from "../sheets/recordBook";

@@ -1,9 +1,9 @@
+import { rememberedOf } from "../sheets/kept/remembered";
 import { CONCESSION_TABLE } from "../sheets/ours/concessionSheet";
 import { instrumentsOf } from "../sheets/ours/instrumentSheet";
 import { lineupOfSheets } from "../sheets/ours/lineupOfSheets";
 import type { RecordBook } from "../sheets/recordBook";
 import { asRecordTable, type RecordTable, recordTables } from "../sheets/recordTable";
-import { rememberedOf } from "../sheets/remembered";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
 import { mappedTables, NOTHING_MAPPED } from "./ownLayout/mappedTables";
 

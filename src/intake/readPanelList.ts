@@ -4,7 +4,7 @@ import { bare } from "../lineup/lineup";
 import type { Said } from "../messages/reasons";
 import type { Told } from "../messages/told";
 import { quoted } from "../quantities/quoted";
-import { readReading } from "../quantities/readReading";
+import { readReading } from "../quantities/reading/readReading";
 import { PANEL_LISTS } from "./words/languages/panelLists";
 
 type PanelType = (typeof PANEL_TYPES)[number];

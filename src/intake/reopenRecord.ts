@@ -4,8 +4,6 @@ import { evaluate } from "../records/evaluate";
 import { isBlank, keyIds, rowKey } from "../records/kind";
 import { readingWords } from "../records/readingWords";
 import type { Work } from "../records/repairs";
-import { appended } from "../sheets/appended";
-import type { Changes } from "../sheets/changes";
 import {
   HISTORY_TABLE,
   type HistoryRow,
@@ -13,6 +11,8 @@ import {
   newHistory,
 } from "../sheets/ours/historySheet";
 import { REPAIR_COLUMNS, repairSheet, repairTable } from "../sheets/ours/repairSheet";
+import { appended } from "../sheets/plan/appended";
+import type { Changes } from "../sheets/plan/changes";
 import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";
 import { tablesOf } from "../sheets/snapshot";

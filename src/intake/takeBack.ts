@@ -1,7 +1,7 @@
-import type { LastIntake } from "../sheets/lastIntake";
+import type { LastIntake } from "../sheets/kept/lastIntake";
+import type { Remembered } from "../sheets/kept/remembered";
 import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";
-import type { Remembered } from "../sheets/remembered";
 import { type Undone, undoIntake, withoutIntake } from "./undo";
 
 /** What taking the last intake back comes to. Nothing is written yet. */

@@ -2,9 +2,9 @@ import type { Said } from "../messages/reasons";
 import type { Told } from "../messages/told";
 import type { Result } from "../quantities/result";
 import type { CellValue } from "../records/kind";
-import type { CellWrite } from "../sheets/cell";
-import type { Changes } from "../sheets/changes";
-import type { ExportMapping } from "../sheets/exportMapping";
+import type { CellWrite } from "../sheets/cells/cell";
+import type { ExportMapping } from "../sheets/kept/exportMapping";
+import type { Remembered } from "../sheets/kept/remembered";
 import {
   HISTORY_TABLE,
   type HistoryRow,
@@ -12,10 +12,10 @@ import {
   historyWrites,
   newHistory,
 } from "../sheets/ours/historySheet";
+import type { Changes } from "../sheets/plan/changes";
+import { filled, refill } from "../sheets/plan/refill";
 import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";
-import { filled, refill } from "../sheets/refill";
-import type { Remembered } from "../sheets/remembered";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../sheets/snapshot";
 import type { Constants } from "./constants";
 import { historyPlace, historyRows } from "./historyRows";

@@ -1,11 +1,11 @@
 import type { Said } from "../messages/reasons";
 import type { Told } from "../messages/told";
 import { keyIds, rowKey } from "../records/kind";
-import { isSameStored } from "../sheets/cell";
-import type { LastIntake } from "../sheets/lastIntake";
+import { isSameStored } from "../sheets/cells/cell";
+import type { LastIntake } from "../sheets/kept/lastIntake";
+import { withoutPlacedReadings, withPlacedReadings } from "../sheets/kept/placedReadings";
+import type { Remembered } from "../sheets/kept/remembered";
 import type { HistoryRow } from "../sheets/ours/historySheet";
-import { withoutPlacedReadings, withPlacedReadings } from "../sheets/placedReadings";
-import type { Remembered } from "../sheets/remembered";
 import { historyPlace } from "./historyRows";
 import type { PlacedCell } from "./place/placement";
 import type { RecordRows } from "./rows/recordRows";

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { readUnit } from "../quantities/readUnit";
+import { readUnit } from "../quantities/reading/readUnit";
 import { must } from "./must";
 
 /** What an instrument measures within: from `least`, 0 where nothing is said, to `most`. */

@@ -1,5 +1,5 @@
 import { convert } from "../quantities/convert";
-import { readUnit } from "../quantities/readUnit";
+import { readUnit } from "../quantities/reading/readUnit";
 import type { Unit } from "../quantities/units";
 
 /** A quantity's name without its unit, and the unit. */

@@ -1,4 +1,4 @@
-import type { PlannedSheet } from "../sheets/plannedSheet";
+import type { PlannedSheet } from "../sheets/plan/plannedSheet";
 import type { CellStyle } from "./cellStyle";
 import { CAUTION, PURPOSE, TITLE } from "./look";
 import { firstPage, pageOf, widthOf } from "./page";

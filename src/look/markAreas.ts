@@ -1,5 +1,5 @@
-import { type Finding, isOpen, type Weight } from "../check/finding";
-import { areaAddress, cellCount, readArea } from "../sheets/area";
+import { type Finding, isOpen, type Weight } from "../check/findings/finding";
+import { areaAddress, cellCount, readArea } from "../sheets/cells/area";
 
 /** Place and size of a table on its sheet, header row included. */
 export interface Rectangle {

@@ -1,4 +1,4 @@
-import type { Weight } from "../check/finding";
+import type { Weight } from "../check/findings/finding";
 
 /** How a mark looks by the weight of its finding. */
 export const MARK_LOOK: Readonly<Record<Weight, { fill: string; ink: string }>> = {

@@ -1,5 +1,5 @@
 import type { Column } from "../records/kind";
-import type { Papers } from "../sheets/plannedSheet";
+import type { Papers } from "../sheets/plan/plannedSheet";
 
 /** Sizes of paper: ISO 216, and ANSI/ASME Y14.1 (A, B). */
 export type Paper = "a4" | "a3" | "letter" | "tabloid";

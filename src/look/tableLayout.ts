@@ -1,4 +1,4 @@
-import type { PlannedSheet } from "../sheets/plannedSheet";
+import type { PlannedSheet } from "../sheets/plan/plannedSheet";
 
 /** Sheet row of the table header, from 0: title, purpose and cautions stand above it. */
 export const HEADER_ROW = 3;

@@ -1,5 +1,5 @@
 import type { Column } from "../records/kind";
-import { EXCEL_LIMITS } from "../sheets/excelLimits";
+import { EXCEL_LIMITS } from "../sheets/plan/excelLimits";
 import { HEADER_ROW, INSTRUMENT_ROWS } from "./tableLayout";
 
 /** What an entry column accepts, before it is put into the words of a file or of Excel. */

@@ -4,14 +4,14 @@ import { synonymFile } from "../intake/words/synonyms";
 import type { Lineup } from "../lineup/lineup";
 import { readLineup } from "../records/readLineup";
 import { BookError } from "../sheets/bookError";
-import { type BuiltFormulas, builtFormulas } from "../sheets/builtFormulas";
-import { exportMapping } from "../sheets/exportMapping";
-import { lastIntake } from "../sheets/lastIntake";
-import { layoutMap } from "../sheets/layoutMap";
-import { beyond, limitOf } from "../sheets/limits";
-import { placedReadings } from "../sheets/placedReadings";
-import type { Remembered } from "../sheets/remembered";
-import { surveyAnswers } from "../sheets/surveyAnswers";
+import { type BuiltFormulas, builtFormulas } from "../sheets/cells/builtFormulas";
+import { exportMapping } from "../sheets/kept/exportMapping";
+import { lastIntake } from "../sheets/kept/lastIntake";
+import { layoutMap } from "../sheets/kept/layoutMap";
+import { placedReadings } from "../sheets/kept/placedReadings";
+import type { Remembered } from "../sheets/kept/remembered";
+import { surveyAnswers } from "../sheets/kept/surveyAnswers";
+import { beyond, limitOf } from "../sheets/plan/limits";
 
 /** Namespace of our custom XML part, by which it is found again in any workbook. */
 export const NAMESPACE = "urn:gearproof:memory:1";

@@ -3,7 +3,7 @@ import Button from "@mui/material/Button";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useEffect, useMemo, useRef } from "react";
 import { useText } from "../report/text";
-import { isSameContent } from "../sheets/sameContent";
+import { isSameContent } from "../sheets/plan/sameContent";
 import type { Built } from "./host";
 import type { StepProps } from "./shared";
 import type { OpenedWorkbook } from "./useBook";

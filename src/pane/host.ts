@@ -1,14 +1,14 @@
-import type { Finding } from "../check/finding";
+import type { Finding } from "../check/findings/finding";
 import type { BookFile } from "../excel/bookFile";
-import type { ReadOptions } from "../excel/readSheets";
-import type { SelectedCells } from "../excel/selectedCells";
-import type { Built } from "../excel/undoBuild";
+import type { Built } from "../excel/build/undoBuild";
+import type { ReadOptions } from "../excel/read/readSheets";
+import type { SelectedCells } from "../excel/read/selectedCells";
 import type { Filled } from "../intake/place/filled";
 import type { PlacedCell } from "../intake/place/placement";
 import type { BesideTable } from "../sheets/besideTable";
-import type { Changes } from "../sheets/changes";
 import type { SheetRows, TableRows } from "../sheets/editedRows";
-import type { Plan } from "../sheets/plan";
+import type { Changes } from "../sheets/plan/changes";
+import type { Plan } from "../sheets/plan/plan";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 

@@ -17,11 +17,11 @@ const inExcel = <T,>(work: (context: Excel.RequestContext) => Promise<T>): Promi
 // Each way into the workbook comes with its first use.
 const excel: WorkbookHost = {
   read: async (watch, options) => {
-    const { readExcel } = await import("../excel/readSheets");
+    const { readExcel } = await import("../excel/read/readSheets");
     return inExcel((context) => readExcel(context, { ...watch, ...options }));
   },
   reread: async (snapshot, rows) => {
-    const { rereadRows } = await import("../excel/rereadRows");
+    const { rereadRows } = await import("../excel/read/rereadRows");
     return inExcel((context) => rereadRows(context, snapshot, rows));
   },
   listen: async (told) => {
@@ -29,11 +29,11 @@ const excel: WorkbookHost = {
     return inExcel((context) => listen(context, told));
   },
   build: async (plan, watch) => {
-    const { buildOnto } = await import("../excel/undoBuild");
+    const { buildOnto } = await import("../excel/build/undoBuild");
     return inExcel((context) => buildOnto(context, plan, watch));
   },
   undoBuild: async (built, after, watch) => {
-    const { undoBuild } = await import("../excel/undoBuild");
+    const { undoBuild } = await import("../excel/build/undoBuild");
     return inExcel((context) => undoBuild(context, built, after, watch));
   },
   fill: async (cells, watch) => {
@@ -41,23 +41,23 @@ const excel: WorkbookHost = {
     return inExcel((context) => applyFills(context, cells, watch));
   },
   mark: async (findings, watch) => {
-    const { markFindings } = await import("../excel/writeMarks");
+    const { markFindings } = await import("../excel/write/writeMarks");
     return inExcel((context) => markFindings(context, findings, watch));
   },
   addBeside: async (tables, watch) => {
-    const { addBeside } = await import("../excel/besideTables");
+    const { addBeside } = await import("../excel/write/besideTables");
     return Excel.run((context) => addBeside(context, tables, watch));
   },
   removeBeside: async (watch) => {
-    const { removeBeside } = await import("../excel/besideTables");
+    const { removeBeside } = await import("../excel/write/besideTables");
     return Excel.run((context) => removeBeside(context, watch));
   },
   clearMarks: async (watch) => {
-    const { clearMarks } = await import("../excel/writeMarks");
+    const { clearMarks } = await import("../excel/write/writeMarks");
     return inExcel((context) => clearMarks(context, watch));
   },
   change: async (changes, watch) => {
-    const { applyChanges } = await import("../excel/changeSheets");
+    const { applyChanges } = await import("../excel/build/changeSheets");
     return inExcel((context) => applyChanges(context, changes, watch));
   },
   selected: async () => {
@@ -65,11 +65,11 @@ const excel: WorkbookHost = {
     return Excel.run(selectedCell);
   },
   selectedCells: async () => {
-    const { selectedCells } = await import("../excel/selectedCells");
+    const { selectedCells } = await import("../excel/read/selectedCells");
     return Excel.run(selectedCells);
   },
   insert: async (formula) => {
-    const { insertFormula } = await import("../excel/selectedCells");
+    const { insertFormula } = await import("../excel/read/selectedCells");
     return Excel.run((context) => insertFormula(context, formula));
   },
   file: async () => {

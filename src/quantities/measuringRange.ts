@@ -1,5 +1,5 @@
 import { convert } from "./convert";
-import { readUnit } from "./readUnit";
+import { readUnit } from "./reading/readUnit";
 import { type Unit, unitSize } from "./units";
 
 /** What an instrument measures within: from `least`, 0 where nothing is said, to `most`. */

@@ -1,5 +1,5 @@
-import { readBounded } from "../quantities/bounded";
-import { readPlain } from "../quantities/readPlain";
+import { readBounded } from "../quantities/reading/bounded";
+import { readPlain } from "../quantities/reading/readPlain";
 import type { Unit } from "../quantities/units";
 import { judge, type Sense, type Verdict } from "../standards/judge";
 import type { CellValue } from "./kind";

@@ -1,6 +1,6 @@
-import type { Bounded } from "../quantities/bounded";
-import { readReading } from "../quantities/readReading";
-import { readUnit } from "../quantities/readUnit";
+import type { Bounded } from "../quantities/reading/bounded";
+import { readReading } from "../quantities/reading/readReading";
+import { readUnit } from "../quantities/reading/readUnit";
 import type { Unit } from "../quantities/units";
 import { type CellValue, isBlank } from "./kind";
 

@@ -1,5 +1,5 @@
 import type { ReactElement } from "react";
-import type { Compared } from "../check/compare";
+import type { Compared } from "../check/compare/compare";
 import { useText } from "./text";
 import { Wide } from "./Wide";
 

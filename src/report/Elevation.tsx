@@ -1,5 +1,5 @@
 import { memo, type ReactElement, type ReactNode } from "react";
-import type { Standing } from "../check/matrix";
+import type { Standing } from "../check/progress/matrix";
 import type { Panel } from "../lineup/lineup";
 import { STANDING } from "./standing";
 import { useText } from "./text";

@@ -1,5 +1,5 @@
 import type { ReactElement } from "react";
-import { type Finding, isOpen, type Weight } from "../check/finding";
+import { type Finding, isOpen, type Weight } from "../check/findings/finding";
 import { useText } from "./text";
 import { Wide } from "./Wide";
 

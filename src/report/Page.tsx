@@ -1,7 +1,7 @@
 import type { ReactElement } from "react";
-import { byWeight } from "../check/byWeight";
 import type { Report } from "../check/check";
-import { matrix, standings } from "../check/matrix";
+import { byWeight } from "../check/findings/byWeight";
+import { matrix, standings } from "../check/progress/matrix";
 import { evenParts } from "../quantities/evenParts";
 import { anchor } from "./anchor";
 import { ChangesSince, type Earlier } from "./ChangesSince";

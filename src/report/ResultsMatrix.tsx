@@ -1,5 +1,5 @@
 import type { ReactElement } from "react";
-import { countWords, type matrix, type Standing } from "../check/matrix";
+import { countWords, type matrix, type Standing } from "../check/progress/matrix";
 import { evenParts } from "../quantities/evenParts";
 import { anchor } from "./anchor";
 import { useText } from "./text";

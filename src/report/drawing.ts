@@ -1,6 +1,6 @@
 import { createElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
-import type { Standing } from "../check/matrix";
+import type { Standing } from "../check/progress/matrix";
 import type { Lineup } from "../lineup/lineup";
 import type { Messages } from "../messages/messages";
 import { Elevation } from "./Elevation";

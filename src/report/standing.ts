@@ -1,4 +1,4 @@
-import type { Standing } from "../check/matrix";
+import type { Standing } from "../check/progress/matrix";
 import type { Verdict } from "../standards/judge";
 
 /** The colours of each standing; its word carries the meaning, the colour only repeats it. */

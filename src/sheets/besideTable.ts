@@ -1,6 +1,6 @@
 import type { CellValue } from "../records/kind";
-import { a1 } from "./address";
-import { type Area, readArea } from "./area";
+import { a1 } from "./cells/address";
+import { type Area, readArea } from "./cells/area";
 
 /** A cell that is put beside a table of somebody's own. */
 export interface BesideCell {

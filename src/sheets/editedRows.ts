@@ -1,4 +1,4 @@
-import { type Area, overlap, readAreas } from "./area";
+import { type Area, overlap, readAreas } from "./cells/area";
 import type { SheetCells, Snapshot, TableSnapshot } from "./snapshot";
 
 /** Rows of one table, as numbers from 0 within its body. */

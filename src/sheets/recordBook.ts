@@ -1,9 +1,9 @@
 import type { Lineup } from "../lineup/lineup";
 import type { Said } from "../messages/reasons";
 import type { Told } from "../messages/told";
+import type { Remembered } from "./kept/remembered";
 import type { InstrumentRow } from "./ours/instrumentSheet";
 import type { RecordTable } from "./recordTable";
-import type { Remembered } from "./remembered";
 import type { Snapshot } from "./snapshot";
 
 /** A cell of somebody's own layout that is not understood, rows and columns from 0, and what to do about it. */

@@ -1,7 +1,7 @@
 import type { Lineup } from "../lineup/lineup";
 import type { CellValue } from "../records/kind";
-import type { BuiltFormulas } from "./builtFormulas";
-import type { Remembered } from "./remembered";
+import type { BuiltFormulas } from "./cells/builtFormulas";
+import type { Remembered } from "./kept/remembered";
 
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
 export interface TableSnapshot {

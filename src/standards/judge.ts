@@ -1,5 +1,5 @@
-import type { Bounded } from "../quantities/bounded";
-import type { Bound } from "../quantities/reading";
+import type { Bounded } from "../quantities/reading/bounded";
+import type { Bound } from "../quantities/reading/reading";
 
 /** The result of a row. `Inconclusive` is for what cannot be judged; it is never a pass. */
 export const VERDICTS = ["Pass", "Fail", "Missing", "Inconclusive", "Not required"] as const;

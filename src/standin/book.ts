@@ -1,5 +1,5 @@
 import type { CellValue } from "../records/kind";
-import type { Area } from "../sheets/area";
+import type { Area } from "../sheets/cells/area";
 
 /** A cell that holds something: a value, and the formula that gave it, as the sheet shows it without the equals sign. */
 export interface Box {

@@ -1,6 +1,6 @@
 import { builtNow, memoryXml } from "../memory/memory";
-import type { Plan } from "../sheets/plan";
-import { reconcile } from "../sheets/reconcile";
+import type { Plan } from "../sheets/plan/plan";
+import { reconcile } from "../sheets/plan/reconcile";
 import { addSheet, newBook, newId, putBox, type StandInBook } from "./book";
 import { shown } from "./entered";
 

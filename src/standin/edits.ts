@@ -1,5 +1,5 @@
 import type { CellValue } from "../records/kind";
-import type { Area } from "../sheets/area";
+import type { Area } from "../sheets/cells/area";
 import {
   type Box,
   bodyRows,

@@ -1,5 +1,5 @@
-import { type Area, areaAddress } from "../sheets/area";
-import { EXCEL_LIMITS } from "../sheets/excelLimits";
+import { type Area, areaAddress } from "../sheets/cells/area";
+import { EXCEL_LIMITS } from "../sheets/plan/excelLimits";
 import { type EventName, type StandInBook, sheetNamed } from "./book";
 import { HostError } from "./hostObject";
 import { workbookObject } from "./objects/workbook";

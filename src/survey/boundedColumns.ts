@@ -1,8 +1,8 @@
 import { type Unit, unitSize } from "../quantities/units";
-import type { SurveyColumn } from "./block";
-import type { Cell } from "./cells";
-import { classOf } from "./kindOf";
-import { sharesName } from "./shareNames";
+import type { SurveyColumn } from "./find/block";
+import { classOf } from "./find/kindOf";
+import { sharesName } from "./find/shareNames";
+import type { Cell } from "./read/cells";
 import type { Concept } from "./words/words";
 
 type Under = (at: number) => readonly Cell[];

@@ -1,11 +1,11 @@
-import type { Finding } from "../check/finding";
+import type { Finding } from "../check/findings/finding";
 import type { Messages } from "../messages/messages";
 import { groupBy } from "../quantities/groupedBy";
 import type { Unit } from "../quantities/units";
+import type { Correction } from "../sheets/kept/surveyAnswers";
 import type { Snapshot } from "../sheets/snapshot";
-import type { Correction } from "../sheets/surveyAnswers";
 import type { Basis } from "../standards/criterion";
-import type { Block, Entry, Survey } from "./block";
+import type { Block, Entry, Survey } from "./find/block";
 import { SURVEY_RULES } from "./rules";
 import { compare, resultOf } from "./rules/judge";
 import type { SurveyContext } from "./rules/rule";

@@ -1,9 +1,9 @@
-import type { Area } from "../sheets/area";
-import { readArea } from "../sheets/area";
-import type { Correction } from "../sheets/surveyAnswers";
-import type { SurveyColumn } from "./block";
-import type { Cell, SheetView } from "./cells";
-import type { FoundTable } from "./findTables";
+import type { Area } from "../sheets/cells/area";
+import { readArea } from "../sheets/cells/area";
+import type { Correction } from "../sheets/kept/surveyAnswers";
+import type { SurveyColumn } from "./find/block";
+import type { FoundTable } from "./find/findTables";
+import type { Cell, SheetView } from "./read/cells";
 import { CONCEPTS, type Concept } from "./words/words";
 
 /** Said of a column: it is nothing that the check looks at. */

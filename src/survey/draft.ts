@@ -1,7 +1,7 @@
 import type { Unit } from "../quantities/units";
-import type { Facts, Stage, SurveyColumn } from "./block";
-import type { Cell, SheetView } from "./cells";
-import type { FoundTable } from "./findTables";
+import type { Facts, Stage, SurveyColumn } from "./find/block";
+import type { FoundTable } from "./find/findTables";
+import type { Cell, SheetView } from "./read/cells";
 import type { Concept } from "./words/words";
 
 /** What stands around a table and counts for it. */

@@ -1,6 +1,6 @@
 import { parseA1Range } from "@borgar/fx/xlsx";
-import type { SurveyColumn } from "./block";
-import type { Cell, SheetView } from "./cells";
+import type { SurveyColumn } from "./find/block";
+import type { Cell, SheetView } from "./read/cells";
 import type { Concept } from "./words/words";
 
 type Under = (at: number) => readonly Cell[];

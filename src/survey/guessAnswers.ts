@@ -1,13 +1,13 @@
 import type { CellValue } from "../records/kind";
-import { a1 } from "../sheets/address";
-import { ownCells } from "../sheets/ownCells";
+import { a1 } from "../sheets/cells/address";
+import { ownCells } from "../sheets/cells/ownCells";
 import type { SheetCells, Snapshot } from "../sheets/snapshot";
 import type { Basis } from "../standards/criterion";
 import { seriesI, seriesII } from "../standards/iec62271-1.2017";
 import { factory } from "../standards/ieeeC37.20.2.2015";
-import { quantityIn } from "./cells";
 import { RATED_RANGE } from "./checkSurvey";
-import { quantitiesIn } from "./findFacts";
+import { quantitiesIn } from "./find/findFacts";
+import { quantityIn } from "./read/cells";
 import { hasWord, kindsIn } from "./words/sheetWords";
 
 /** What a cell of the workbook says of a question, to be confirmed by a person. */

@@ -1,5 +1,5 @@
-import { type Cell, isValue, type SheetView } from "./cells";
-import { areNames } from "./phases";
+import { type Cell, isValue, type SheetView } from "./read/cells";
+import { areNames } from "./understand/phases";
 import { conceptOf } from "./words/sheetWords";
 import type { Concept } from "./words/words";
 

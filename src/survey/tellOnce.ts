@@ -1,8 +1,8 @@
 import { parseA1Range } from "@borgar/fx/xlsx";
-import type { Finding } from "../check/finding";
+import type { Finding } from "../check/findings/finding";
 import type { Messages } from "../messages/messages";
 import { groupBy } from "../quantities/groupedBy";
-import type { Block, Survey } from "./block";
+import type { Block, Survey } from "./find/block";
 
 /** Findings of one rule from which on, and the share of the readings of like tables, that say more of how a table was read than of what is wrong in it. */
 const [MANY, SHARE] = [6, 0.3];

@@ -3,10 +3,10 @@ import { body, header, resultRules } from "../look/look";
 import { keysOf, pageOf, widthOf } from "../look/page";
 import { HEADER_HEIGHT, HEADER_ROW, lastRow } from "../look/tableLayout";
 import { validationOf, validationTitle } from "../look/validation";
-import { a1 } from "../sheets/address";
-import type { CellWrite } from "../sheets/cell";
+import { a1 } from "../sheets/cells/address";
+import type { CellWrite } from "../sheets/cells/cell";
 import { INSTRUMENT_SHEET } from "../sheets/ours/instrumentSheet";
-import type { PlannedSheet } from "../sheets/plannedSheet";
+import type { PlannedSheet } from "../sheets/plan/plannedSheet";
 import type { DraftCell, DraftValidation, SheetDraft } from "./write/sheetDraft";
 
 /**

@@ -1,14 +1,14 @@
 import { builtNow } from "../memory/memory";
-import type { CellWrite } from "../sheets/cell";
-import { columnFormulas } from "../sheets/columnFormulas";
-import type { Plan } from "../sheets/plan";
+import type { CellWrite } from "../sheets/cells/cell";
+import { columnFormulas } from "../sheets/cells/columnFormulas";
+import type { Remembered } from "../sheets/kept/remembered";
+import type { Plan } from "../sheets/plan/plan";
 import {
   instrumentSheetIn,
   type Reconciled,
   reconcile,
   type TableChange,
-} from "../sheets/reconcile";
-import type { Remembered } from "../sheets/remembered";
+} from "../sheets/plan/reconcile";
 import type { TableSnapshot } from "../sheets/snapshot";
 import { openFile } from "./book";
 import { draftSheet } from "./draftSheet";

@@ -1,10 +1,10 @@
 import { body } from "../look/look";
 import { groupedBy } from "../quantities/groupedBy";
-import { areaAddress, readArea } from "../sheets/area";
 import { BookError } from "../sheets/bookError";
-import type { CellWrite } from "../sheets/cell";
-import type { PlannedSheet } from "../sheets/plannedSheet";
-import type { TableChange } from "../sheets/reconcile";
+import { areaAddress, readArea } from "../sheets/cells/area";
+import type { CellWrite } from "../sheets/cells/cell";
+import type { PlannedSheet } from "../sheets/plan/plannedSheet";
+import type { TableChange } from "../sheets/plan/reconcile";
 import type { OwnLayout, TableSnapshot } from "../sheets/snapshot";
 import { partXml, relationsOf } from "./package/relations";
 import type { BookEdit } from "./patch/bookEdit";

@@ -1,4 +1,4 @@
-import type { CellWrite } from "../sheets/cell";
+import type { CellWrite } from "../sheets/cells/cell";
 import type { TableSnapshot } from "../sheets/snapshot";
 import { openFile } from "./book";
 import { fillTable } from "./fillTable";

@@ -1,4 +1,4 @@
-import { type Area, readArea } from "../sheets/area";
+import { type Area, readArea } from "../sheets/cells/area";
 import { type Book, type ListedSheet, onePart } from "./book";
 import { dayStyles } from "./dayStyles";
 import { damaged } from "./package/readArchive";

@@ -7,7 +7,7 @@ import {
   readRememberedXml,
   rememberedXml,
 } from "../memory/memory";
-import { NOTHING_REMEMBERED, type Remembered, rememberedOf } from "../sheets/remembered";
+import { NOTHING_REMEMBERED, type Remembered, rememberedOf } from "../sheets/kept/remembered";
 import { openFile } from "./book";
 import type { Package } from "./package/package";
 import { addPart, dropPart, freeName, relate, unrelate } from "./package/relations";

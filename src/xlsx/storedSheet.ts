@@ -1,4 +1,4 @@
-import type { Area } from "../sheets/area";
+import type { Area } from "../sheets/cells/area";
 import type { Unseen } from "../sheets/snapshot";
 import type { CellGrid } from "./scan/grid";
 import type { StoredFormulas } from "./scan/scanSheet";

@@ -1,4 +1,3 @@
-import type { Area } from "../sheets/area";
 import {
   type BesideTable,
   besideArea,
@@ -7,6 +6,7 @@ import {
   isBesideName,
 } from "../sheets/besideTable";
 import { BookError } from "../sheets/bookError";
+import type { Area } from "../sheets/cells/area";
 import { openFile } from "./book";
 import { BookEdit } from "./patch/bookEdit";
 import { addHiddenNames, definedNames, dropNames } from "./patch/definedNames";

@@ -1,8 +1,8 @@
 import type { Report } from "../check/check";
-import { findingsSheet } from "../check/findingsSheet";
-import { punchChanges } from "../check/punchWrites";
-import { writesOf } from "../sheets/appended";
-import { papersOf } from "../sheets/plannedSheet";
+import { findingsSheet } from "../check/findings/findingsSheet";
+import { punchChanges } from "../check/punch/punchWrites";
+import { writesOf } from "../sheets/plan/appended";
+import { papersOf } from "../sheets/plan/plannedSheet";
 import { openFile } from "./book";
 import { draftSheet } from "./draftSheet";
 import { writeCells } from "./file";

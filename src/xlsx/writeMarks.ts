@@ -1,9 +1,9 @@
-import type { Finding, Weight } from "../check/finding";
+import type { Finding, Weight } from "../check/findings/finding";
 import type { CellStyle, ConditionalRule } from "../look/cellStyle";
 import { type Mark, marksOn, type Rectangle } from "../look/markAreas";
 import { isMarkRule, MARK_LOOK, markRule } from "../look/markLook";
 import { groupedBy } from "../quantities/groupedBy";
-import { readArea } from "../sheets/area";
+import { readArea } from "../sheets/cells/area";
 import { openFile } from "./book";
 import type { Package } from "./package/package";
 import { partXml, relationsOf } from "./package/relations";

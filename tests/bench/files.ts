@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { markFile } from "../../src/xlsx/writeMarks";

@@ -3,7 +3,7 @@ import { mkdirSync, rmSync, symlinkSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { promisify } from "node:util";
-import { booksIn } from "../../src/cli/booksIn";
+import { booksIn } from "../../src/cli/files/booksIn";
 import { runJobs } from "../../src/cli/runJobs";
 import { today } from "../../src/quantities/today";
 import { longBook } from "./longBook";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { planFor } from "../../src/sheets/plan";
-import { reconcile } from "../../src/sheets/reconcile";
+import { planFor } from "../../src/sheets/plan/plan";
+import { reconcile } from "../../src/sheets/plan/reconcile";
 import { check } from "../support/checkBook";
 import { filledPlan } from "../support/fill";
 import { longLineup } from "../support/lineups";

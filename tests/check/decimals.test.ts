@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { decimals } from "../../src/check/similar";
+import { decimals } from "../../src/check/among/similar";
 
 /** Digits after the point of the number as JavaScript writes it, which is the shortest that reads back. */
 const written = (value: number) => String(value).split(".")[1]?.length ?? 0;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { digits } from "../../src/check/chance";
+import { digits } from "../../src/check/among/chance";
 
 /** Digits of the number as JavaScript writes it, which is the shortest that reads back. */
 const written = (value: number): number =>

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { changedRows } from "../../src/check/changedRows";
 import type { Report } from "../../src/check/check";
-import { nextSteps } from "../../src/check/next";
-import { planFor } from "../../src/sheets/plan";
+import { changedRows } from "../../src/check/compare/changedRows";
+import { nextSteps } from "../../src/check/progress/next";
+import { planFor } from "../../src/sheets/plan/plan";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
 import { check, reportOf as checkedReport, recheck } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Report } from "../../src/check/check";
-import type { Finding } from "../../src/check/finding";
+import type { Finding } from "../../src/check/findings/finding";
 import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
 import type { Lineup } from "../../src/lineup/lineup";
 import type { CellValue } from "../../src/records/kind";

@@ -3,7 +3,7 @@ import { copyFileSync, existsSync, mkdtempSync, readdirSync, statSync } from "no
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { readBytes } from "../../src/cli/files";
+import { readBytes } from "../../src/cli/files/files";
 import { readBook } from "../../src/xlsx/readBook";
 import { run } from "../support/commandLine";
 

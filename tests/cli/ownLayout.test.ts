@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { readXlsx, type Sheet, writeXlsx } from "hucre/xlsx";
 import { beforeAll, expect, test } from "vitest";
-import type { FileReport } from "../../src/cli/checkFile";
+import type { FileReport } from "../../src/cli/jobs/checkFile";
 import { run } from "../support/commandLine";
 import { SAMPLE } from "../support/lineups";
 

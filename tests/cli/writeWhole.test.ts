@@ -14,7 +14,7 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeEach, expect, test } from "vitest";
-import { readBytes, writeWhole } from "../../src/cli/files";
+import { readBytes, writeWhole } from "../../src/cli/files/files";
 
 let folder = "";
 const at = (...names: string[]) => join(folder, ...names);
@@ -64,7 +64,7 @@ test("what is no ordinary file is neither written over nor read", () => {
 
 test("whenever the program is killed, the old file or the new one is there, whole", async () => {
   writeFileSync(at("book.xlsx"), "o".repeat(3_000_000));
-  const files = JSON.stringify(join(process.cwd(), "src/cli/files.ts"));
+  const files = JSON.stringify(join(process.cwd(), "src/cli/files/files.ts"));
   writeFileSync(
     at("write.mts"),
     `import { writeWhole } from ${files};

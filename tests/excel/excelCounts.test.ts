@@ -1,6 +1,6 @@
 import { expect, test, vi } from "vitest";
-import { sentBytes } from "../../src/excel/chunks";
 import { readExcel } from "../../src/excel/workbook";
+import { sentBytes } from "../../src/excel/write/chunks";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { addSheet, newId, putBox } from "../../src/standin/book";
 import { check } from "../support/checkBook";

@@ -9,7 +9,7 @@ import {
 import type { Lineup } from "../../src/lineup/lineup";
 import { KINDS } from "../../src/records/kinds";
 import { BookError } from "../../src/sheets/bookError";
-import { type Plan, planFor } from "../../src/sheets/plan";
+import { type Plan, planFor } from "../../src/sheets/plan/plan";
 import type { StandInBook } from "../../src/standin/book";
 import { snapshotOfBook } from "../../src/standin/calculate";
 import type { Fault, StandInHost } from "../../src/standin/host";

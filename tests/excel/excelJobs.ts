@@ -1,4 +1,4 @@
-import type { Finding, Weight } from "../../src/check/finding";
+import type { Finding, Weight } from "../../src/check/findings/finding";
 import {
   applyFills,
   applyPlan,
@@ -7,7 +7,7 @@ import {
   markFindings,
   readExcel,
 } from "../../src/excel/workbook";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { type Box, bodyRows, tableNamed } from "../../src/standin/book";
 import type { StandInHost } from "../../src/standin/host";

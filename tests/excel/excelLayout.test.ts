@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
-import { findingsSheet } from "../../src/check/findingsSheet";
-import type { ReadSheets } from "../../src/excel/readSheets";
+import { findingsSheet } from "../../src/check/findings/findingsSheet";
+import type { ReadSheets } from "../../src/excel/read/readSheets";
 import { applyChanges, applyFills, readExcel } from "../../src/excel/workbook";
 import { guessMaps } from "../../src/intake/ownLayout/guessMaps";
 import { mappedTables } from "../../src/intake/ownLayout/mappedTables";
 import type { CellValue } from "../../src/records/kind";
-import { writesOf } from "../../src/sheets/appended";
+import { NOTHING_REMEMBERED } from "../../src/sheets/kept/remembered";
 import { FINDINGS_SHEET } from "../../src/sheets/ours/findingsTable";
-import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
+import { writesOf } from "../../src/sheets/plan/appended";
 import { addSheet, newBook, putBox } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";
 import { standIn } from "../../src/standin/host";

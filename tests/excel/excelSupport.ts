@@ -2,7 +2,7 @@ import { inExcel as finished } from "../../src/excel/inExcel";
 import { applyPlan } from "../../src/excel/workbook";
 import type { PlacedCell } from "../../src/intake/place/placement";
 import type { CellValue } from "../../src/records/kind";
-import type { Plan } from "../../src/sheets/plan";
+import type { Plan } from "../../src/sheets/plan/plan";
 import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
 import { addSheet, newBook, type StandInBook } from "../../src/standin/book";

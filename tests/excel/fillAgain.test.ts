@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
-import { NotPutBack } from "../../src/excel/putBack";
 import { applyChanges, applyFills, applyPlan, readExcel } from "../../src/excel/workbook";
+import { NotPutBack } from "../../src/excel/write/putBack";
 import { openBook } from "../../src/intake/openBook";
 import type { PlacedCell } from "../../src/intake/place/placement";
 import { rowKey } from "../../src/records/kind";
-import { planFor } from "../../src/sheets/plan";
+import { NOTHING_REMEMBERED } from "../../src/sheets/kept/remembered";
+import { planFor } from "../../src/sheets/plan/plan";
 import type { RecordTable } from "../../src/sheets/recordTable";
-import { NOTHING_REMEMBERED } from "../../src/sheets/remembered";
 import { addSheet, newBook, putBox, type Sheet, tableNamed } from "../../src/standin/book";
 import { calculateRecords, snapshotOfBook } from "../../src/standin/calculate";
 import {

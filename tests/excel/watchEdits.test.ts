@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { listen, readExcel, rereadRows, type Touched } from "../../src/excel/workbook";
 import { editedRows } from "../../src/sheets/editedRows";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { putBox, sheetNamed } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";

@@ -4,7 +4,7 @@ import { openBook } from "../../src/intake/openBook";
 import { takeIn } from "../../src/intake/takeIn";
 import { messagesFor } from "../../src/messages/messages";
 import { readLineup } from "../../src/records/readLineup";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { checkSurvey } from "../../src/survey/checkSurvey";
 import { longLineup } from "../support/lineups";

@@ -14,8 +14,8 @@ import {
 } from "../../src/memory/memory";
 import { KINDS } from "../../src/records/kinds";
 import { readLineup } from "../../src/records/readLineup";
-import { readMapFile } from "../../src/sheets/layoutMap";
-import { planFor } from "../../src/sheets/plan";
+import { readMapFile } from "../../src/sheets/kept/layoutMap";
+import { planFor } from "../../src/sheets/plan/plan";
 import type { Snapshot } from "../../src/sheets/snapshot";
 import { readBook, writeBook } from "../../src/xlsx/file";
 import { markFile } from "../../src/xlsx/writeMarks";

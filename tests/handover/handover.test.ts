@@ -17,7 +17,7 @@ import { recordLayout } from "../../src/handover/recordLayout";
 import { openBook } from "../../src/intake/openBook";
 import { evenParts } from "../../src/quantities/evenParts";
 import { groupedBy } from "../../src/quantities/groupedBy";
-import { cellAddress } from "../../src/sheets/address";
+import { cellAddress } from "../../src/sheets/cells/address";
 import { punchTable } from "../../src/sheets/ours/punchSheet";
 import type { RecordBook } from "../../src/sheets/recordBook";
 import { readBook, writeCells } from "../../src/xlsx/file";

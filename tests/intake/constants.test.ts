@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { NO_CONSTANTS, readConstants, type SaidConstants } from "../../src/intake/constants";
 import { openBook } from "../../src/intake/openBook";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { english } from "../support/inWords";
 import { sampleLineup } from "../support/lineups";
 import { memoryBook } from "../support/memoryBook";

@@ -6,8 +6,8 @@ import { readExport } from "../../src/intake/table/readExport";
 import { rememberIntake, undoIntake } from "../../src/intake/undo";
 import { type CellValue, isBlank, type RecordKind, type Row, rowKey } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import type { CellWrite } from "../../src/sheets/cell";
-import type { LastIntake } from "../../src/sheets/lastIntake";
+import type { CellWrite } from "../../src/sheets/cells/cell";
+import type { LastIntake } from "../../src/sheets/kept/lastIntake";
 import {
   HISTORY_COLUMNS,
   HISTORY_TABLE,

@@ -1,4 +1,4 @@
-import type { planFor } from "../../src/sheets/plan";
+import type { planFor } from "../../src/sheets/plan/plan";
 import { filledPlan, WILD } from "../support/fill";
 import { equipped, longLineup } from "../support/lineups";
 

@@ -2,8 +2,8 @@ import { writeXlsx } from "hucre/xlsx";
 import { evaluate } from "../../src/records/evaluate";
 import type { RecordKind } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import { formulaIn, tableReference } from "../../src/sheets/formula";
-import type { Plan } from "../../src/sheets/plan";
+import { formulaIn, tableReference } from "../../src/sheets/cells/formula";
+import type { Plan } from "../../src/sheets/plan/plan";
 import { letters, publishedRows } from "./publishedSheet";
 import { substitute } from "./substitute";
 

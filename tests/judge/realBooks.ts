@@ -1,8 +1,8 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
-import type { Finding } from "../../src/check/finding";
-import { planFor } from "../../src/sheets/plan";
+import type { Finding } from "../../src/check/findings/finding";
+import { planFor } from "../../src/sheets/plan/plan";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { markFile } from "../../src/xlsx/writeMarks";

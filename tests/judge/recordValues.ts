@@ -1,7 +1,7 @@
 import { evaluate } from "../../src/records/evaluate";
 import { type CellValue, isBlank } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import type { Plan } from "../../src/sheets/plan";
+import type { Plan } from "../../src/sheets/plan/plan";
 
 /** Computed columns of each record table: table, column id, and the values row by row; blank as null. */
 export function computedColumns(plan: Plan): Record<string, Record<string, CellValue[]>> {

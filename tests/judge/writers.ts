@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import type { CellValue } from "../../src/records/kind";
-import { readArea } from "../../src/sheets/area";
+import { readArea } from "../../src/sheets/cells/area";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
 import { check } from "../support/checkBook";
 import { filledPlan, SOUND } from "../support/fill";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Finding } from "../../src/check/finding";
+import type { Finding } from "../../src/check/findings/finding";
 import { marksOn } from "../../src/look/markAreas";
 
 const at = (address: string, more: Partial<Finding> = {}): Finding => ({

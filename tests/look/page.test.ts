@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { firstPage, keysOf, pageOf } from "../../src/look/page";
 import { KINDS } from "../../src/records/kinds";
 import { FINDINGS_COLUMNS } from "../../src/sheets/ours/findingsTable";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { longLineup } from "../support/lineups";
 
 const columns = (keys: number, others: number, width: number) =>

@@ -6,7 +6,7 @@ import {
   readRememberedXml,
   rememberedXml,
 } from "../../src/memory/memory";
-import type { Remembered } from "../../src/sheets/remembered";
+import type { Remembered } from "../../src/sheets/kept/remembered";
 import { longLineup } from "../support/lineups";
 
 const remembered: Remembered = {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { punchChanges } from "../../src/check/punchWrites";
+import { punchChanges } from "../../src/check/punch/punchWrites";
 import { openBook } from "../../src/intake/openBook";
 import { PUNCH_COLUMNS, punchTable } from "../../src/sheets/ours/punchSheet";
 import type { Snapshot } from "../../src/sheets/snapshot";

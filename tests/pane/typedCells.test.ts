@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { firstToFill, nextToFill } from "../../src/check/firstToFill";
+import { firstToFill, nextToFill } from "../../src/check/progress/firstToFill";
 import {
   carriedOver,
   entriesToFill,
   nextToType,
   typedCells,
 } from "../../src/pane/readings/typedCells";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { check } from "../support/checkBook";
 import { english } from "../support/inWords";
 import { longLineup } from "../support/lineups";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { decimalInches } from "../../src/quantities/decimalInches";
-import { readReading } from "../../src/quantities/readReading";
+import { decimalInches } from "../../src/quantities/reading/decimalInches";
+import { readReading } from "../../src/quantities/reading/readReading";
 import type { Unit } from "../../src/quantities/units";
 
 // International yard and pound agreement (1959): 1 in is 25.4 mm, 1 lb is 0.45359237 kg; NIST SP 811, appendix B

@@ -4,7 +4,7 @@ import { writeRanges } from "../../src/quantities/measuringRange";
 import { evaluate } from "../../src/records/evaluate";
 import type { CellValue, RecordKind, Row } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import { formulaIn, tableReference } from "../../src/sheets/formula";
+import { formulaIn, tableReference } from "../../src/sheets/cells/formula";
 import { curveThrough, type Filler, filledPlan, STRAYING, straying } from "../support/fill";
 import { computeFormula, isError, type Value } from "../support/formula";
 import { equippedInFull, longLineup } from "../support/lineups";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { KINDS } from "../../src/records/kinds";
-import { tableReference } from "../../src/sheets/formula";
+import { tableReference } from "../../src/sheets/cells/formula";
 import { equipped, sampleLineup } from "../support/lineups";
 
 // Microsoft, "Excel specifications and limits": a formula holds at most 8,192 characters and 64 levels.

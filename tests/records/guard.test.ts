@@ -4,7 +4,7 @@ import { contact } from "../../src/records/kinds/contact";
 import { insulation } from "../../src/records/kinds/insulation";
 import { mechanism } from "../../src/records/kinds/mechanism";
 import { torque } from "../../src/records/kinds/torque";
-import { tableReference } from "../../src/sheets/formula";
+import { tableReference } from "../../src/sheets/cells/formula";
 import { longLineup } from "../support/lineups";
 import { rowOf } from "../support/rowOf";
 

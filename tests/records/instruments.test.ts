@@ -4,7 +4,7 @@ import { namedInstruments } from "../../src/records/instruments";
 import { KINDS } from "../../src/records/kinds";
 import { insulation } from "../../src/records/kinds/insulation";
 import { checkLineup } from "../../src/records/readLineup";
-import { tableReference } from "../../src/sheets/formula";
+import { tableReference } from "../../src/sheets/cells/formula";
 import { english } from "../support/inWords";
 import { equipped, longLineup } from "../support/lineups";
 import { rowOf } from "../support/rowOf";

@@ -6,7 +6,7 @@ import { KINDS } from "../../src/records/kinds";
 import { readLineup } from "../../src/records/readLineup";
 import { rowsOf } from "../../src/records/rowsOf";
 import { lineupOfSheets } from "../../src/sheets/ours/lineupOfSheets";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { memoryBook } from "../support/memoryBook";
 
 const SAMPLE = "sample-workbooks/mesa-metal-clad.lineup.json";

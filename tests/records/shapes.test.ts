@@ -3,8 +3,8 @@ import { evaluate } from "../../src/records/evaluate";
 import { KINDS } from "../../src/records/kinds";
 import { readLineup } from "../../src/records/readLineup";
 import { rowsOf } from "../../src/records/rowsOf";
-import { planFor } from "../../src/sheets/plan";
-import { reconcile } from "../../src/sheets/reconcile";
+import { planFor } from "../../src/sheets/plan/plan";
+import { reconcile } from "../../src/sheets/plan/reconcile";
 import { reportOf } from "../support/checkBook";
 import { memoryBook } from "../support/memoryBook";
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { readExcel } from "../../src/excel/workbook";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { bookOfPlan } from "../../src/standin/bookOfPlan";
 import { calculateRecords, snapshotOfBook } from "../../src/standin/calculate";

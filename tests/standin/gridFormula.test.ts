@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { gridFormula } from "../../src/standin/bench/gridFormula";
 import { bookOfPlan } from "../../src/standin/bookOfPlan";
 import { equipped, longLineup } from "../support/lineups";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { EXCEL_LIMITS } from "../../src/sheets/excelLimits";
+import { EXCEL_LIMITS } from "../../src/sheets/plan/excelLimits";
 import { addSheet, boxAt, newBook, putBox, sheetNamed } from "../../src/standin/book";
 import { type StandInHost, standIn } from "../../src/standin/host";
 import { loadClient } from "../../src/standin/loadClientInNode";

@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, type Unzipped, unzipSync, zipSync } from "fflate";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { writeBook } from "../../src/xlsx/file";
 import { longLineup } from "./lineups";
 

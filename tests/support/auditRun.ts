@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import type { Finding } from "../../src/check/finding";
+import type { Finding } from "../../src/check/findings/finding";
 import type { CellValue } from "../../src/records/kind";
-import { readArea } from "../../src/sheets/area";
+import { readArea } from "../../src/sheets/cells/area";
 import type { SheetCells, SheetSnapshot, Snapshot, Unseen } from "../../src/sheets/snapshot";
 import { readBook } from "../../src/xlsx/readBook";
 import { isMasking } from "../../src/xlsx/unseenStyles";

@@ -1,6 +1,6 @@
-import { concede } from "../../src/check/concede";
-import type { Finding } from "../../src/check/finding";
-import { measured } from "../../src/check/similar";
+import { measured } from "../../src/check/among/similar";
+import { concede } from "../../src/check/concessions/concede";
+import type { Finding } from "../../src/check/findings/finding";
 import type { Lineup } from "../../src/lineup/lineup";
 import { serialDay } from "../../src/quantities/dates";
 import { evaluate } from "../../src/records/evaluate";
@@ -15,7 +15,7 @@ import {
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
 import { wordColumns } from "../../src/records/verdict";
-import { a1 } from "../../src/sheets/address";
+import { a1 } from "../../src/sheets/cells/address";
 import {
   CONCESSION_COLUMNS,
   CONCESSION_SHEET,

@@ -1,7 +1,7 @@
 import type { Lineup } from "../../src/lineup/lineup";
 import type { CellValue, Row } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
-import { type Plan, planFor } from "../../src/sheets/plan";
+import { type Plan, planFor } from "../../src/sheets/plan/plan";
 import { between, pick, random, shown, spread } from "./random";
 
 export type Filler = (row: Row, next: () => number) => Record<string, CellValue>;

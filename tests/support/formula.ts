@@ -1,8 +1,8 @@
 import { type AstExpression, parse, parseStructRef, tokenize } from "@borgar/fx/xlsx";
 import { functions } from "../../src/functions/catalogue";
 import type { CellValue } from "../../src/records/kind";
-import { a1 } from "../../src/sheets/address";
-import { readArea } from "../../src/sheets/area";
+import { a1 } from "../../src/sheets/cells/address";
+import { readArea } from "../../src/sheets/cells/area";
 
 /** An Excel error inside a formula. */
 export interface FormulaError {

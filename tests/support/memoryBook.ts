@@ -1,6 +1,6 @@
 import type { CellValue } from "../../src/records/kind";
-import type { Plan } from "../../src/sheets/plan";
-import { reconcile } from "../../src/sheets/reconcile";
+import type { Plan } from "../../src/sheets/plan/plan";
+import { reconcile } from "../../src/sheets/plan/reconcile";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
 
 /** A workbook in memory whose cells a test may change before it is checked. */

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { openBook } from "../../src/intake/openBook";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { readLineup } from "../../src/records/readLineup";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import type { RecordBook } from "../../src/sheets/recordBook";
 import { english } from "./inWords";
 import { memoryBook } from "./memoryBook";

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { a1 } from "../../src/sheets/address";
+import { a1 } from "../../src/sheets/cells/address";
 import type { Snapshot, TableSnapshot } from "../../src/sheets/snapshot";
 import { readBook } from "../../src/xlsx/readBook";
 import {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Correction } from "../../src/sheets/surveyAnswers";
+import type { Correction } from "../../src/sheets/kept/surveyAnswers";
 import { recognise } from "../../src/survey/checkSurvey";
 import { surveyBook } from "../../src/survey/surveyBook";
 import { checked, drawSheet } from "./support";

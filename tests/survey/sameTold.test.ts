@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Finding } from "../../src/check/finding";
+import type { Finding } from "../../src/check/findings/finding";
 import { checked, drawSheet } from "./support";
 
 /**

@@ -1,11 +1,11 @@
 import { parseA1Range } from "@borgar/fx";
-import type { Finding } from "../../src/check/finding";
+import type { Finding } from "../../src/check/findings/finding";
 import { messagesFor } from "../../src/messages/messages";
 import { daySerial } from "../../src/quantities/dates";
 import type { CellValue } from "../../src/records/kind";
 import type { SheetSnapshot } from "../../src/sheets/snapshot";
-import type { Entry } from "../../src/survey/block";
 import { checkSurvey, type SurveyAnswers, type SurveyReport } from "../../src/survey/checkSurvey";
+import type { Entry } from "../../src/survey/find/block";
 import { surveyBook } from "../../src/survey/surveyBook";
 
 /** The day of the check in these tests; every workbook in them is invented. */

@@ -7,7 +7,7 @@ import { openBook } from "../../src/intake/openBook";
 import { takeIn, withResults } from "../../src/intake/takeIn";
 import type { Lineup } from "../../src/lineup/lineup";
 import { readLineup } from "../../src/records/readLineup";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { english } from "../support/inWords";
 import { HARBOUR, sampleExports } from "./sampleExports";

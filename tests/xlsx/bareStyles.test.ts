@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, type Unzipped, unzipSync, zipSync } from "fflate";
 import { describe, expect, test } from "vitest";
-import type { Finding } from "../../src/check/finding";
+import type { Finding } from "../../src/check/findings/finding";
 import { markFile } from "../../src/xlsx/writeMarks";
 import { RICH } from "./richBooks";
 

@@ -1,6 +1,6 @@
 import { readXlsx } from "hucre/xlsx";
 import { describe, expect, test } from "vitest";
-import type { Finding } from "../../src/check/finding";
+import type { Finding } from "../../src/check/findings/finding";
 import {
   applyFills,
   applyPlan,
@@ -11,11 +11,11 @@ import {
 import type { PlacedCell } from "../../src/intake/place/placement";
 import { isMarkRule } from "../../src/look/markLook";
 import { type CellValue, keyIds, rowKey } from "../../src/records/kind";
-import { areaAddress } from "../../src/sheets/area";
-import { type Plan, planFor } from "../../src/sheets/plan";
-import type { Reconciled } from "../../src/sheets/reconcile";
+import { areaAddress } from "../../src/sheets/cells/area";
+import { type Plan, planFor } from "../../src/sheets/plan/plan";
+import type { Reconciled } from "../../src/sheets/plan/reconcile";
+import { refill } from "../../src/sheets/plan/refill";
 import { type RecordTable, recordTables } from "../../src/sheets/recordTable";
-import { refill } from "../../src/sheets/refill";
 import { type Snapshot, tablesOf } from "../../src/sheets/snapshot";
 import { typeInto } from "../../src/standin/edits";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";

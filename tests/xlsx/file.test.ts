@@ -5,7 +5,7 @@ import { pageOf } from "../../src/look/page";
 import { FURTHER_KINDS, KINDS } from "../../src/records/kinds";
 import { storedKindWords } from "../../src/records/kindWords";
 import { rowsOf } from "../../src/records/rowsOf";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { recordTables } from "../../src/sheets/recordTable";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { readBook, writeBook } from "../../src/xlsx/file";

@@ -1,7 +1,7 @@
 import { deflateRawSync } from "node:zlib";
 import { afterEach, expect, test } from "vitest";
 import { readMemoryXml, readRememberedXml } from "../../src/memory/memory";
-import { limitOf } from "../../src/sheets/limits";
+import { limitOf } from "../../src/sheets/plan/limits";
 import type { SheetCells } from "../../src/sheets/snapshot";
 import { readBook } from "../../src/xlsx/file";
 import { readXml } from "../../src/xlsx/xml/readXml";

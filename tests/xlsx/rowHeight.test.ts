@@ -1,6 +1,6 @@
 import { strFromU8, unzipSync } from "fflate";
 import { expect, test } from "vitest";
-import { planFor } from "../../src/sheets/plan";
+import { planFor } from "../../src/sheets/plan/plan";
 import { tablesOf } from "../../src/sheets/snapshot";
 import { readBook, writeBook, writeCells } from "../../src/xlsx/file";
 import { linesIn, rowHeight, type WrappedCell } from "../../src/xlsx/rowHeight";

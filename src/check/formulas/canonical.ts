@@ -1,5 +1,5 @@
 import { parseStructRef, tokenize } from "@borgar/fx/xlsx";
-import { readArea } from "../../sheets/area";
+import { readArea } from "../../sheets/cells/area";
 import type { TableSnapshot } from "../../sheets/snapshot";
 import { addressesFrom } from "./fromItsRow";
 

@@ -1,9 +1,9 @@
 import type { FindingsText } from "../../messages/messages";
 import { alikeIn, cellsOf } from "../../records/cellsOf";
 import { keyIds } from "../../records/kind";
-import { chanceIn, seldom, type Tally, tallyOf, together } from "../chance";
+import { chanceIn, seldom, type Tally, tallyOf, together } from "../among/chance";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { UNLIKELY } from "./samePhases";
 import { partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRun";
 

@@ -1,8 +1,8 @@
 import { alikeRows } from "../../records/cellsOf";
 import { keyIds } from "../../records/kind";
+import { robust } from "../among/similar";
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
-import { robust } from "../similar";
+import type { Finding } from "../findings/finding";
 
 /** Others of one make from which on their order is a habit. */
 const OTHERS = 4;

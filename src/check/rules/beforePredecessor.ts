@@ -4,8 +4,8 @@ import { type Before, isBlank, type RecordKind, type Row } from "../../records/k
 import { KINDS } from "../../records/kinds";
 import { kindWords } from "../../records/kindWords";
 import { type Context, dayOf, overKinds, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** Insulation and withstand test have rules of their own, circuit by circuit. */
 const hasOwnRule = (kind: RecordKind, { kind: before }: Before): boolean =>

@@ -1,8 +1,8 @@
 import { cellsOf } from "../../records/cellsOf";
 import type { CellValue } from "../../records/kind";
-import { amongRows, columnsNamed } from "../amongRows";
+import { amongRows, columnsNamed } from "../among/amongRows";
 import { overRows, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** What background and level may differ by as they are read one after the other (common practice, no source). */
 const DECIBELS = 2;

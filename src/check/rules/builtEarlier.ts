@@ -1,3 +1,5 @@
+import { earlierIn, isEarlierBuild } from "../compare/earlierBuild";
+import { isSameResult } from "../compare/isSameResult";
 import {
   type Context,
   everyKind,
@@ -6,9 +8,7 @@ import {
   type Rule,
   whereTable,
 } from "../context";
-import { earlierIn, isEarlierBuild } from "../earlierBuild";
-import type { Finding } from "../finding";
-import { isSameResult } from "../isSameResult";
+import type { Finding } from "../findings/finding";
 
 /** So many columns are named. */
 const FEW = 4;

@@ -2,16 +2,16 @@ import { serialDay } from "../../quantities/dates";
 import { groupedBy } from "../../quantities/groupedBy";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { isSameStored } from "../../sheets/cell";
+import { isSameStored } from "../../sheets/cells/cell";
+import { placedOn } from "../../sheets/kept/placedReadings";
 import { HISTORY_COLUMNS, HISTORY_TABLE } from "../../sheets/ours/historySheet";
-import { placedOn } from "../../sheets/placedReadings";
 import { asRecordTable } from "../../sheets/recordTable";
 import { type Snapshot, tablesOf } from "../../sheets/snapshot";
-import { digits } from "../chance";
+import { digits } from "../among/chance";
+import { decimals } from "../among/similar";
 import { headerOf, type JudgedTable, overRows, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
-import { decimals } from "../similar";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** A reading or condition that an export gave and that was changed by hand since, of which the history knows nothing. */
 export const changedSinceIntake: Rule = {

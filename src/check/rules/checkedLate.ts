@@ -15,7 +15,7 @@ import {
   where,
   withRole,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 
 /** What a review looks at that the tests rely on, by its words. */

@@ -3,7 +3,7 @@ import { rowsAlike } from "../../records/cellsOf";
 import type { Row } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { dewLimit } from "../../standards/practice";
-import { inRowOrder } from "../amongRows";
+import { inRowOrder } from "../among/amongRows";
 import { conditionsOf, departures, isFar, isHeated } from "../conditions";
 import {
   type Context,
@@ -14,7 +14,7 @@ import {
   said,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { hangingOn } from "./verdictByCondition";
 
 type Says = Context["text"]["rules"]["condition-off-day"];

@@ -1,7 +1,7 @@
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { type RecordKind, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { amongRows, columnsNamed } from "../amongRows";
+import { amongRows, columnsNamed } from "../among/amongRows";
 import { headerOf, inUnit, type Rule, rowName, where } from "../context";
 
 /** The points of a curve that is measured along and upward, in order, by the ids of their two columns. */

@@ -1,6 +1,6 @@
 import { daySerial, serialDay } from "../../quantities/dates";
 import { dayOf, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** Days by which a date must stand away from its table's others before day and month are tried in exchange: practice. */
 const AWAY = 21;

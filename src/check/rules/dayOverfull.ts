@@ -4,7 +4,7 @@ import { forAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import { isBlank, type RecordKind } from "../../records/kind";
 import { type Context, dayOf, type JudgedTable, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { personOf } from "../personOf";
 
 /** An instrument works at most all day, a person sixteen hours of it, and voltage is on for ten of them where it has to be watched (common practice, no source). */

@@ -1,5 +1,5 @@
 import { dewLimit } from "../../standards/practice";
-import { amongRows, columnsNamed } from "../amongRows";
+import { amongRows, columnsNamed } from "../among/amongRows";
 import { type Rule, rowName, said, where } from "../context";
 
 const PRACTICE = dewLimit.value;

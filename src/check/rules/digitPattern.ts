@@ -2,9 +2,9 @@ import type { FindingsText } from "../../messages/messages";
 import { cellsOf } from "../../records/cellsOf";
 import type { Column } from "../../records/kind";
 import { exactly } from "../../records/quantity";
+import { decimals, inOrder, measured } from "../among/similar";
 import { type JudgedTable, type Rule, where } from "../context";
-import type { Finding } from "../finding";
-import { decimals, inOrder, measured } from "../similar";
+import type { Finding } from "../findings/finding";
 
 /** Readings from which on digits are looked at. */
 const ENOUGH = 60;

@@ -1,7 +1,7 @@
 import { keyIds } from "../../records/kind";
 import type { Rule } from "../context";
 import { where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** Two rows of one name: which of them counts? */
 export const duplicatedRow: Rule = {

@@ -1,9 +1,9 @@
 import { bare } from "../../lineup/lineup";
 import { isBlank, type RecordKind, type Row, verdictOf } from "../../records/kind";
 import { isLeftOut } from "../../records/rowsOf";
-import { concededIn } from "../concessions";
+import { concededIn } from "../concessions/concessions";
 import { type Context, everyKind, type JudgedTable, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A panel that stood under voltage by its records, while other records of it, or of its bus section, do not prove it sound. */
 export const energizedUnproven: Rule = {

@@ -1,6 +1,6 @@
 import { isBlank, verdictOf } from "../../records/kind";
 import { exempting } from "../../records/verdict";
-import { amongVerdicts } from "../amongRows";
+import { amongVerdicts } from "../among/amongRows";
 import { type Rule, rowName, where } from "../context";
 
 /** A check that is said not to apply, without a word why. */

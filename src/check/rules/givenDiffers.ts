@@ -1,7 +1,7 @@
 import type { Column } from "../../records/kind";
 import { SOURCES } from "../../records/limits";
+import { amongDifferences, differences } from "../compare/differences";
 import { type Rule, rowName, said, shown, where } from "../context";
-import { amongDifferences, differences } from "../differences";
 
 const isFact = ({ role, id }: Column) => role === "given" && id !== SOURCES;
 

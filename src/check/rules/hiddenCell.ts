@@ -1,7 +1,7 @@
 import type { Column } from "../../records/kind";
 import type { SheetCells, Snapshot, Unseen } from "../../sheets/snapshot";
 import { headerOf, type JudgedTable, type Rule, where, whereTable } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** Readings and results that the sheet does not show as they are: hidden columns, text in the colour of its ground, formats with digits of their own. */
 export const hiddenCell: Rule = {

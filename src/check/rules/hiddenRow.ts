@@ -1,6 +1,6 @@
 import { keyIds } from "../../records/kind";
 import { type Rule, where, whereTable } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** Rows of a record that a reader of the sheet does not see: hidden, filtered away, or on a hidden sheet. */
 export const hiddenRow: Rule = {

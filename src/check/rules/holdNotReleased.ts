@@ -14,7 +14,7 @@ import {
   where,
   withRole,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 
 const isInspection = withRole("inspection");

@@ -1,5 +1,5 @@
 import type { Accepts, CellValue } from "../../records/kind";
-import { amongRows } from "../amongRows";
+import { amongRows } from "../among/amongRows";
 import {
   dayOf,
   inUnit,

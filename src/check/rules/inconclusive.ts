@@ -5,7 +5,7 @@ import { outsideRange } from "../../records/instruments";
 import { type Comparison, isBlank, type Row, verdictOf } from "../../records/kind";
 import { tooSmallIn } from "../../records/tooSmall";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
-import { amongVerdicts } from "../amongRows";
+import { amongVerdicts } from "../among/amongRows";
 import {
   blanks,
   type Context,

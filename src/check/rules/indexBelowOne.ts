@@ -1,7 +1,7 @@
 import type { Unit } from "../../quantities/units";
 import { type Column, isBlank, type Row, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { amongRows, inRowOrder } from "../amongRows";
+import { amongRows, inRowOrder } from "../among/amongRows";
 import {
   type Context,
   inUnit,
@@ -12,7 +12,7 @@ import {
   said,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const INDICES: ReadonlySet<string> = new Set(["polarization", "absorption"]);
 const MEGOHM: Unit = "MΩ";

@@ -16,7 +16,7 @@ import {
   where,
   withRole,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 
 /** The step that an activity of an inspection plan speaks of, by its words. */

@@ -3,8 +3,8 @@ import { rowsAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import type { Row } from "../../records/kind";
 import { dayOf, overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** An instrument that was out of calibration on the day of the test, or whose calibration is not known. */
 export const instrumentLapsed: Rule = {

@@ -12,7 +12,7 @@ import {
 import { exactly } from "../../records/quantity";
 import { applies } from "../../records/verdict";
 import type { InstrumentRow } from "../../sheets/ours/instrumentSheet";
-import { inRowOrder } from "../amongRows";
+import { inRowOrder } from "../among/amongRows";
 import {
   type Context,
   headerOf,
@@ -23,9 +23,9 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 import { type Scope, scopeOf, type Wave } from "../instrumentScope";
-import { oncePerEntry } from "../oncePerEntry";
 
 type Measured = Column & { readonly unit: Unit };
 type Known = InstrumentRow & { readonly scope: Scope | undefined };

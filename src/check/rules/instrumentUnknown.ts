@@ -1,14 +1,14 @@
 import { sameName } from "../../lineup/lineup";
-import { lookAlikes } from "../../quantities/lookAlikes";
+import { lookAlikes } from "../../quantities/reading/lookAlikes";
 import { rowsAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import type { Row } from "../../records/kind";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import { INSTRUMENT_TABLE } from "../../sheets/ours/instrumentSheet";
 import type { Snapshot } from "../../sheets/snapshot";
 import { overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** An instrument that the table of instruments does not list. */
 export const instrumentUnknown: Rule = {

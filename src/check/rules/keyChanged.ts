@@ -1,7 +1,7 @@
-import { lookAlikes } from "../../quantities/lookAlikes";
+import { lookAlikes } from "../../quantities/reading/lookAlikes";
 import { isBlank, keyIds, type Row } from "../../records/kind";
 import { type JudgedTable, overColumns, type Rule, said, shown, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A row whose name was changed in one cell from that of a row which the lineup needs and the table lacks. */
 export const keyChanged: Rule = {

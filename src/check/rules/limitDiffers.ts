@@ -1,7 +1,7 @@
 import type { Column } from "../../records/kind";
+import { amongDifferences, differences } from "../compare/differences";
+import { earlierIn } from "../compare/earlierBuild";
 import { type Rule, rowName, said, shown, where } from "../context";
-import { amongDifferences, differences } from "../differences";
-import { earlierIn } from "../earlierBuild";
 
 const isLimit = ({ role }: Column) => role === "limit";
 

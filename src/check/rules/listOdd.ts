@@ -3,13 +3,13 @@ import type { FindingsText } from "../../messages/messages";
 import { serialDay } from "../../quantities/dates";
 import { LINEUP } from "../../records/columns/common";
 import { type Column, isBlank, type Row } from "../../records/kind";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress } from "../../sheets/cells/address";
 import { HISTORY_COLUMNS, HISTORY_TABLE } from "../../sheets/ours/historySheet";
 import { PUNCH_COLUMNS, PUNCH_STATES, PUNCH_TABLE } from "../../sheets/ours/punchSheet";
 import { asRecordTable } from "../../sheets/recordTable";
 import { tablesOf } from "../../sheets/snapshot";
 import { type Context, dayOf, noKind, type Rule } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 
 type Says = FindingsText["rules"]["list-odd"];

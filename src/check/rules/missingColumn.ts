@@ -1,5 +1,5 @@
 import { type Rule, whereTable } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A column that a record table of ours has lost, or whose header was renamed. */
 export const missingColumn: Rule = {

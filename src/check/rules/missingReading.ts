@@ -1,7 +1,7 @@
 import { isBlank, isNeeded, type Row, verdictOf } from "../../records/kind";
 import { isLeftOut } from "../../records/rowsOf";
 import { readingsOf } from "../../records/verdict";
-import { amongVerdicts } from "../amongRows";
+import { amongVerdicts } from "../among/amongRows";
 import {
   type Context,
   type JudgedTable,
@@ -11,7 +11,7 @@ import {
   rowName,
   where,
 } from "../context";
-import { isYetToCome } from "../openRows";
+import { isYetToCome } from "../progress/openRows";
 
 /** A row of a test that was begun, or of a workbook that is all but done, without its reading. */
 export const missingReading: Rule = {

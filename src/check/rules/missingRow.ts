@@ -2,9 +2,9 @@ import { keyIds, type Row, rowKey } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import { kindWords } from "../../records/kindWords";
 import { rowsOf } from "../../records/rowsOf";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import { everyKind, type Rule } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A test that the lineup needs and the workbook lacks: a whole table, or a row of it. */
 export const missingRow: Rule = {

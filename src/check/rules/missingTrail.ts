@@ -1,8 +1,8 @@
 import { type Column, verdictOf } from "../../records/kind";
-import { amongBlank } from "../amongRows";
-import { blanksByPlace } from "../blanksByPlace";
+import { amongBlank } from "../among/amongRows";
 import { blanks, overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
+import { blanksByPlace } from "../progress/blanksByPlace";
 
 /** A reading without its date, name, instrument, or a condition that goes on record with it. */
 export const missingTrail: Rule = {

@@ -1,7 +1,7 @@
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
-import { amongEntries } from "../amongRows";
+import { amongEntries } from "../among/amongRows";
 import { type JudgedTable, overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** Words that stand in for a number, name or revision that nobody has yet; with a digit in it, a cell names something. */
 const TO_COME =

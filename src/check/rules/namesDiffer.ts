@@ -2,7 +2,7 @@ import { bare, type Lineup } from "../../lineup/lineup";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { cellsOf } from "../../records/cellsOf";
 import type { CellValue } from "../../records/kind";
-import { a1, cellAddress } from "../../sheets/address";
+import { a1, cellAddress } from "../../sheets/cells/address";
 import { CRITERIA_COLUMNS, CRITERIA_TABLE } from "../../sheets/ours/criteriaSheet";
 import { asRecordTable } from "../../sheets/recordTable";
 import { type SheetCells, type SheetSnapshot, tablesOf } from "../../sheets/snapshot";
@@ -15,7 +15,7 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** What a sheet calls its project and its circuit, in the languages that sheets come in. */
 const LABELS = [

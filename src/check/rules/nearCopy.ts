@@ -1,9 +1,9 @@
 import type { CellValue } from "../../records/kind";
 import { isBlank } from "../../records/kind";
-import { seldom } from "../chance";
+import { seldom } from "../among/chance";
+import { inOrder, measured } from "../among/similar";
 import { type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
-import { inOrder, measured } from "../similar";
+import type { Finding } from "../findings/finding";
 import { panelsIn, partsOf, type Reckoning, reckoningOf, rowsOf, SELDOM } from "./sameRun";
 
 /** Readings below which a likeness tells nothing, and above which blocks are too long to be compared so. */

@@ -9,8 +9,8 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** A reading that needs the gear under voltage, of a day on which no record tells of voltage yet. */
 export const notAliveYet: Rule = {

@@ -1,5 +1,5 @@
 import { isBlank, type Row } from "../../records/kind";
-import { amongRows } from "../amongRows";
+import { amongRows } from "../among/amongRows";
 import { overColumns, overRows, type Rule, rowName, where } from "../context";
 
 const PLAIN = /^['\s]*[+-]?\d[\d\s.,']*$/;

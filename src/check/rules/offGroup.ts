@@ -1,9 +1,9 @@
 import type { FindingsText } from "../../messages/messages";
 import { cellsOf } from "../../records/cellsOf";
 import { type Column, verdictOf } from "../../records/kind";
+import { groupsIn, measured, type Read, robust, similarReadings } from "../among/similar";
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
-import { groupsIn, measured, type Read, robust, similarReadings } from "../similar";
+import type { Finding } from "../findings/finding";
 
 /** Readings in a group, at least. */
 const ENOUGH = 6;

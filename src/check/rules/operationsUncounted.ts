@@ -9,7 +9,7 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const [BEFORE, AFTER] = ["counterBefore", "counterAfter"] as const;
 /** What an operating test's column says that it made. */

@@ -1,8 +1,8 @@
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
-import { amongVerdicts } from "../amongRows";
+import { amongVerdicts } from "../among/amongRows";
 import { headerOf, inUnit, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A limit that is not met, a test that broke down, or a word that says that something is not right. */
 export const outOfLimits: Rule = {

@@ -6,6 +6,7 @@ import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { type Step, verdictOf } from "../../records/kind";
 import { kindWords } from "../../records/kindWords";
+import { inOrder, median } from "../among/similar";
 import {
   type Context,
   dayOf,
@@ -15,10 +16,9 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 import { panelsOf } from "../panelsOf";
-import { inOrder, median } from "../similar";
 
 /** Steps of which the first is over before the others are made (common practice); what kinds say of each other is asked by rules of their own. */
 const BEFORE: readonly (readonly [first: Step, then: readonly Step[]])[] = [

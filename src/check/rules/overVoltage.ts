@@ -1,7 +1,7 @@
 import { cellsOf } from "../../records/cellsOf";
 import { sourceText } from "../../standards/criterion";
 import { withstandTolerance } from "../../standards/withstandTolerance";
-import { amongRows, columnsNamed } from "../amongRows";
+import { amongRows, columnsNamed } from "../among/amongRows";
 import { type Rule, rowName, said, where, withRole } from "../context";
 
 /** A withstand test above the required voltage by more than the tolerance: it strained the insulation more than was agreed. */

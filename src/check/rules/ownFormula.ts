@@ -1,15 +1,15 @@
 import type { FindingsText } from "../../messages/messages";
 import type { Column } from "../../records/kind";
-import { formulaIn, tableReference } from "../../sheets/formula";
-import { formulaRuns, rowsFrom } from "../../sheets/formulaRuns";
+import { formulaIn, tableReference } from "../../sheets/cells/formula";
+import { formulaRuns, rowsFrom } from "../../sheets/cells/formulaRuns";
 import type { TableSnapshot } from "../../sheets/snapshot";
+import { earlierIn } from "../compare/earlierBuild";
+import { isSameResult } from "../compare/isSameResult";
 import { type Context, type JudgedTable, type Rule, rowName, shown, where } from "../context";
-import { earlierIn } from "../earlierBuild";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { type Canonical, canonical } from "../formulas/canonical";
 import { additions, difference } from "../formulas/difference";
 import { fromItsRow } from "../formulas/fromItsRow";
-import { isSameResult } from "../isSameResult";
 
 /** Cells of one own formula that are named one by one; of more, the first is named and the others counted. */
 const FEW = 3;

@@ -2,7 +2,7 @@ import { bare } from "../../lineup/lineup";
 import { cellsOf } from "../../records/cellsOf";
 import { isBlank } from "../../records/kind";
 import { type Context, everyKind, type Rule, rowName, where, withRole } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const isPermit = withRole("permit");
 const isInspection = withRole("inspection");

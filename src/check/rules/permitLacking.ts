@@ -15,7 +15,7 @@ import {
   where,
   withRole,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 
 /** A test above this is one at high voltage (IEC 61936-1: above 1 kV AC; from memory). */

@@ -1,9 +1,9 @@
 import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type Column, keyIds, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
+import { decimals, groupsIn, inOrder, median } from "../among/similar";
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
-import { decimals, groupsIn, inOrder, median } from "../similar";
+import type { Finding } from "../findings/finding";
 
 /**
  * How far one phase may lie from the middle of its others before it is asked about (common practice, no

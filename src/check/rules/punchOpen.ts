@@ -1,13 +1,13 @@
 import { bare } from "../../lineup/lineup";
 import type { FindingsText } from "../../messages/messages";
 import { isBlank, keyIds, type Row } from "../../records/kind";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress } from "../../sheets/cells/address";
 import { PUNCH_COLUMNS, PUNCH_STATES, punchTable } from "../../sheets/ours/punchSheet";
 import { asRecordTable } from "../../sheets/recordTable";
 import type { TableSnapshot } from "../../sheets/snapshot";
-import { amongVerdicts } from "../amongRows";
+import { amongVerdicts } from "../among/amongRows";
 import { type Context, everyKind, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 export const PUNCH_OPEN = "punch-open";
 

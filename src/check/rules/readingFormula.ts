@@ -1,5 +1,5 @@
-import { rowsByFormula } from "../../sheets/formulaRuns";
-import { inRowOrder } from "../amongRows";
+import { rowsByFormula } from "../../sheets/cells/formulaRuns";
+import { inRowOrder } from "../among/amongRows";
 import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { canonical } from "../formulas/canonical";
 

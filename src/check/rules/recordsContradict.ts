@@ -1,7 +1,7 @@
 import { type Against, type RecordKind, type Row, verdictOf } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import { type Context, type JudgedTable, overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const HELD_AGAINST: ReadonlySet<string> = new Set(
   KINDS.flatMap(({ against = [] }) => against.map(({ kind }) => kind)),

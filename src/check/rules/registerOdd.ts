@@ -2,12 +2,12 @@ import { bare, type Instrument } from "../../lineup/lineup";
 import type { FindingsText } from "../../messages/messages";
 import { daySerial, serialDay } from "../../quantities/dates";
 import { type CellValue, isBlank, type Row } from "../../records/kind";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress } from "../../sheets/cells/address";
 import { INSTRUMENT_COLUMNS, INSTRUMENT_TABLE } from "../../sheets/ours/instrumentSheet";
 import { asRecordTable } from "../../sheets/recordTable";
 import { tablesOf } from "../../sheets/snapshot";
 import { dayOf, noKind, type Rule } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** No instrument of the trade is calibrated for longer (common practice; most for a year). */
 const LONGEST_DAYS = 3 * 366;

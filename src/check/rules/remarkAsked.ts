@@ -1,7 +1,7 @@
 import { type CellValue, isBlank, verdictOf } from "../../records/kind";
-import { amongEntries, columnsNamed } from "../amongRows";
+import { amongEntries, columnsNamed } from "../among/amongRows";
 import { type JudgedTable, overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** An item that says what is to stand in its remarks. */
 const ASKS = /\bin (?:the )?remarks?\b/i;

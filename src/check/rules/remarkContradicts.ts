@@ -1,9 +1,9 @@
 import { doubtIn, isSettled } from "../../quantities/doubtIn";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import type { SheetCells } from "../../sheets/snapshot";
 import { type Context, type JudgedTable, overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A text beside a record: its cell, and what stands there. */
 interface Remark {

@@ -1,7 +1,7 @@
 import { serialDay } from "../../quantities/dates";
 import { isBlank } from "../../records/kind";
 import { WORKS } from "../../records/repairs";
-import { cellAddress } from "../../sheets/address";
+import { cellAddress } from "../../sheets/cells/address";
 import {
   REPAIR_COLUMNS,
   repairsOf,
@@ -10,7 +10,7 @@ import {
 } from "../../sheets/ours/repairSheet";
 import type { TableSnapshot } from "../../sheets/snapshot";
 import { type Context, dayOf, noKind, type Rule, said } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { workIn } from "../repairs";
 
 const RULE = "repair-incomplete";

@@ -14,7 +14,7 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A reading that failed and gave way to a better one, without a word why the second was taken. */
 export const repeatUnexplained: Rule = {

@@ -1,6 +1,8 @@
 import type { FindingsText } from "../../messages/messages";
 import { type CellValue, isBlank } from "../../records/kind";
-import { amongRows, cameOtherwise } from "../amongRows";
+import { amongRows, cameOtherwise } from "../among/amongRows";
+import { earlierIn } from "../compare/earlierBuild";
+import { isSameResult } from "../compare/isSameResult";
 import {
   isStored,
   type JudgedTable,
@@ -10,9 +12,7 @@ import {
   shown,
   where,
 } from "../context";
-import { earlierIn } from "../earlierBuild";
 import { isErrorValue } from "../errorValue";
-import { isSameResult } from "../isSameResult";
 
 /** A stored result, or a stored intermediate value, that differs from the one computed from the row's entries. */
 export const resultDisagrees: Rule = {

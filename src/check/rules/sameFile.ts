@@ -1,7 +1,7 @@
 import { cellsOf } from "../../records/cellsOf";
 import { isBlank } from "../../records/kind";
 import { type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** The hash of one settings file at two relays. */
 export const sameFile: Rule = {

@@ -1,8 +1,8 @@
 import type { FindingsText } from "../../messages/messages";
-import { chanceIn, seldom, tallyOf, together } from "../chance";
+import { chanceIn, seldom, tallyOf, together } from "../among/chance";
+import { measured } from "../among/similar";
 import { type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
-import { measured } from "../similar";
+import type { Finding } from "../findings/finding";
 import { panelsIn, partsOf, type Reckoning, reckoningOf, SELDOM } from "./sameRun";
 
 /** Rows that are all alike are asked about from so many on, beside so many others that show how they differ. */

@@ -3,10 +3,10 @@ import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { chanceIn, type Grain, grainOf, inGrain, seldom, tallyOf } from "../chance";
+import { chanceIn, type Grain, grainOf, inGrain, seldom, tallyOf } from "../among/chance";
+import { groupsIn, measured, ratingsOf } from "../among/similar";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
-import { groupsIn, measured, ratingsOf } from "../similar";
+import type { Finding } from "../findings/finding";
 
 /** How seldom chance alone may make such a likeness in a table before it is worth a word. */
 export const SELDOM = 0.001;

@@ -1,6 +1,6 @@
 import { isBlank, keyIds } from "../../records/kind";
 import { type Rule, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** Rows of a panel that the lineup does not have: kept with their readings, neither counted nor judged. */
 export const setAside: Rule = {

@@ -5,11 +5,11 @@ import { criteriaSheet } from "../../sheets/ours/criteriaSheet";
 import { equipmentSheet } from "../../sheets/ours/equipmentSheet";
 import { panelSheet } from "../../sheets/ours/panelSheet";
 import { settingsSheet } from "../../sheets/ours/settingsSheet";
-import type { PlannedSheet } from "../../sheets/plannedSheet";
+import type { PlannedSheet } from "../../sheets/plan/plannedSheet";
 import { tablesOf } from "../../sheets/snapshot";
+import { type Difference, linesDiffer } from "../compare/linesDiffer";
 import { noKind, type Rule, shown } from "../context";
-import type { Finding } from "../finding";
-import { type Difference, linesDiffer } from "../linesDiffer";
+import type { Finding } from "../findings/finding";
 
 /** The sheets that show the lineup to people. */
 const SHOWING: readonly ((lineup: Lineup) => PlannedSheet)[] = [

@@ -1,8 +1,8 @@
 import type { Column } from "../../records/kind";
 import { SOURCES } from "../../records/limits";
+import { amongDifferences, differences } from "../compare/differences";
 import { everyKind, overRows, type Rule, rowName, said, where } from "../context";
-import { amongDifferences, differences } from "../differences";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const isSources = ({ id }: Column) => id === SOURCES;
 

@@ -1,7 +1,7 @@
 import type { CellValue } from "../../records/kind";
 import { sourceText } from "../../standards/criterion";
 import { contactSpread } from "../../standards/practice";
-import { amongRows, columnsNamed } from "../amongRows";
+import { amongRows, columnsNamed } from "../among/amongRows";
 import { inUnit, type Rule, rowName, said, where } from "../context";
 
 /** From so many times the lowest on, no contact is that much worse: a reading is in another unit (our own margin). */

@@ -1,12 +1,12 @@
 import type { FindingsText } from "../../messages/messages";
 import type { Row } from "../../records/kind";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import type { Stated } from "../../sheets/snapshot";
+import { decimals } from "../among/similar";
+import { spreadOf } from "../among/spreads";
 import { headerOf, type JudgedTable, type Rule, rowName, said, shown, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { addressesFrom } from "../formulas/fromItsRow";
-import { decimals } from "../similar";
-import { spreadOf } from "../spreads";
 
 /** A value worked out with a factor of two figures departs from ours by no more than this (practice). */
 const ROUNDING = 0.02;

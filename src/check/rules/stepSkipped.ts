@@ -3,7 +3,7 @@ import { type RecordKind, verdictOf } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import { kindWords } from "../../records/kindWords";
 import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** A later item of a panel that is done while earlier ones, which it waits for, are blank or not OK: one finding a panel for each. */
 export const stepSkipped: Rule = {

@@ -3,9 +3,9 @@ import { groupedBy } from "../../quantities/groupedBy";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { type Row, type ShownBy, verdictOf } from "../../records/kind";
 import { exempting } from "../../records/verdict";
-import { amongVerdicts } from "../amongRows";
+import { amongVerdicts } from "../among/amongRows";
 import { type Context, type JudgedTable, overRows, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 /** An item struck out as not applicable, of a thing that another record tested, or that the lineup has. */
 export const struckButThere: Rule = {

@@ -1,8 +1,8 @@
 import type { FindingsText } from "../../messages/messages";
 import type { Column } from "../../records/kind";
+import { measured, type Read, robust, type Similar, similarReadings } from "../among/similar";
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
-import { measured, type Read, robust, type Similar, similarReadings } from "../similar";
+import type { Finding } from "../findings/finding";
 
 /** Readings to compare with, at least. */
 const ENOUGH = 5;

@@ -3,11 +3,11 @@ import { cellsOf } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
 import { type Column, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { digits } from "../chance";
+import { digits } from "../among/chance";
+import { isSetVoltage, measured } from "../among/similar";
 import { type Context, type JudgedTable, type Rule, rowName, said, where } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
-import { isSetVoltage, measured } from "../similar";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** So many readings exactly on what they are held against are no chance. */
 const ON_TARGET = 20;

@@ -11,7 +11,7 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 import { personOf } from "../personOf";
 

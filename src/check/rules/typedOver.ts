@@ -1,9 +1,9 @@
 import { cellsOf } from "../../records/cellsOf";
 import { isBlank } from "../../records/kind";
-import { rowsByFormula } from "../../sheets/formulaRuns";
-import { inRowOrder } from "../amongRows";
+import { rowsByFormula } from "../../sheets/cells/formulaRuns";
+import { inRowOrder } from "../among/amongRows";
+import { isSameResult } from "../compare/isSameResult";
 import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
-import { isSameResult } from "../isSameResult";
 
 /** A computed cell that somebody typed over with the very value it had: it no longer follows its row. */
 export const typedOver: Rule = {

@@ -1,9 +1,9 @@
 import { type CellValue, type Column, isBlank } from "../../records/kind";
-import { amongEntries } from "../amongRows";
+import { amongEntries } from "../among/amongRows";
 import { overColumns, overRows, type Rule, rowName, where } from "../context";
 import { isErrorValue } from "../errorValue";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** A word that is none of those that its column is answered by. */
 export const unknownWord: Rule = {

@@ -1,4 +1,4 @@
-import { amongRows } from "../amongRows";
+import { amongRows } from "../among/amongRows";
 import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { misread } from "../misread";
 

@@ -1,7 +1,7 @@
 import { alikeRows } from "../../records/cellsOf";
 import { isBlank } from "../../records/kind";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const VERSION = "firmware";
 /** Devices of one sort from which on the version of most is the version. */

@@ -11,8 +11,8 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
-import { oncePerEntry } from "../oncePerEntry";
+import type { Finding } from "../findings/finding";
+import { oncePerEntry } from "../findings/oncePerEntry";
 import { knownRepairs, type Repair, sectionsOf } from "../repairs";
 
 const RULE = "void-after-repair";

@@ -1,10 +1,10 @@
 import type { FindingsText } from "../../messages/messages";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
-import { seldom } from "../chance";
+import { seldom } from "../among/chance";
+import { decimals, inOrder, measured, median, robust } from "../among/similar";
 import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
-import type { Finding } from "../finding";
-import { decimals, inOrder, measured, median, robust } from "../similar";
+import type { Finding } from "../findings/finding";
 import { SELDOM } from "./sameRun";
 
 /** Points of a device from which on no error at any of them is asked about. */

@@ -12,7 +12,7 @@ import {
   whereTable,
   withRole,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const isInsulation = withRole("insulation");
 const isWithstand = withRole("withstand");

@@ -19,7 +19,7 @@ import {
   where,
   withRole,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 
 const isInsulation = withRole("insulation");
 const isWithstand = withRole("withstand");

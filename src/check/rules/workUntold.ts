@@ -13,7 +13,7 @@ import {
   rowName,
   where,
 } from "../context";
-import type { Finding } from "../finding";
+import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 
 /** Words for work on the gear itself that makes earlier tests void (common practice, no source). */

@@ -1,16 +1,16 @@
 import { Command, InvalidArgumentError, Option } from "commander";
-import { type Finding, isOpen } from "../../check/finding";
+import { type Finding, isOpen } from "../../check/findings/finding";
 import { today } from "../../quantities/today";
 import { BASES, type Basis } from "../../standards/criterion";
 import { RATED_RANGE } from "../../survey/checkSurvey";
-import { booksIn } from "../booksIn";
-import { type FileReport, perBook } from "../checkFile";
-import { UsageError } from "../files";
-import type { Job } from "../job";
-import { progress } from "../progress";
-import { refuseOverwriting } from "../refuseOverwriting";
+import { booksIn } from "../files/booksIn";
+import { UsageError } from "../files/files";
+import { refuseOverwriting } from "../files/refuseOverwriting";
+import { type FileReport, perBook } from "../jobs/checkFile";
+import type { Job } from "../jobs/job";
 import { runJobs } from "../runJobs";
-import { screenOf } from "../screen";
+import { progress } from "../screen/progress";
+import { screenOf } from "../screen/screen";
 import {
   type CommandText,
   complain,

@@ -4,9 +4,9 @@ import { sourceOf } from "../../functions/sourceOf";
 import { messagesFor } from "../../messages/messages";
 import { exampleSheet } from "../../sheets/ours/exampleSheet";
 import { withExamples } from "../../xlsx/writeExamples";
-import { named, readBytes } from "../files";
-import { refuseOverwriting } from "../refuseOverwriting";
-import { saveBook } from "../saveBook";
+import { named, readBytes } from "../files/files";
+import { refuseOverwriting } from "../files/refuseOverwriting";
+import { saveBook } from "../files/saveBook";
 import { type CommandText, overwriteOption, print } from "./options";
 
 interface Options {

@@ -1,6 +1,6 @@
 import { Command, Option } from "commander";
 import { STEPS } from "../../handover/manifest";
-import { progress } from "../progress";
+import { progress } from "../screen/progress";
 import { type CommandText, print } from "./options";
 
 interface Options {

@@ -2,7 +2,8 @@ import { Command, InvalidArgumentError, Option } from "commander";
 import type { SaidConstants } from "../../intake/constants";
 import { ENCODINGS } from "../../intake/text/decode";
 import { DATE_ORDERS } from "../../quantities/dates";
-import { UsageError } from "../files";
+import { UsageError } from "../files/files";
+import { refuseOverwriting } from "../files/refuseOverwriting";
 import {
   DELIMITER_WORDS,
   type IntakeOptions,
@@ -10,7 +11,6 @@ import {
   takenWords,
   undoBook,
 } from "../intakeBook";
-import { refuseOverwriting } from "../refuseOverwriting";
 import {
   type CommandText,
   filesRead,

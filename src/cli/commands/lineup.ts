@@ -1,6 +1,6 @@
 import { Command } from "commander";
 import { buildBook, buildWords } from "../buildBook";
-import { refuseOverwriting } from "../refuseOverwriting";
+import { refuseOverwriting } from "../files/refuseOverwriting";
 import { type CommandText, print } from "./options";
 
 export const lineupCommand = (text: CommandText): Command =>

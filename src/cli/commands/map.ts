@@ -1,6 +1,6 @@
 import { Command } from "commander";
-import { guessBook, guessedWords, type MapOptions } from "../guessBook";
-import { refuseOverwriting } from "../refuseOverwriting";
+import { guessBook, guessedWords, type MapOptions } from "../ask/guessBook";
+import { refuseOverwriting } from "../files/refuseOverwriting";
 import {
   type CommandText,
   filesRead,

@@ -1,9 +1,9 @@
 import { createInterface } from "node:readline";
 import { Command } from "commander";
-import { askLineup } from "../askLineup";
-import { writeWhole } from "../files";
-import { type PanelFileOptions, readPanelFile } from "../readPanelFile";
-import { refuseOverwriting } from "../refuseOverwriting";
+import { askLineup } from "../ask/askLineup";
+import { type PanelFileOptions, readPanelFile } from "../ask/readPanelFile";
+import { writeWhole } from "../files/files";
+import { refuseOverwriting } from "../files/refuseOverwriting";
 import { type CommandText, overwriteOption, print } from "./options";
 
 interface NewOptions extends PanelFileOptions {

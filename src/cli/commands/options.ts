@@ -1,7 +1,7 @@
 import { Option } from "commander";
 import type { CommandLineText } from "../../messages/commandLine";
 import { safeJson, shown } from "../../quantities/shown";
-import { screenOf } from "../screen";
+import { screenOf } from "../screen/screen";
 
 /** The texts of the command line. */
 export type CommandText = CommandLineText;

@@ -1,6 +1,6 @@
 import { Command, Option } from "commander";
 import { WORKS } from "../../records/repairs";
-import { refuseOverwriting } from "../refuseOverwriting";
+import { refuseOverwriting } from "../files/refuseOverwriting";
 import { type RepairOptions, repairBook } from "../repairBook";
 import { type CommandText, overwriteOption, print } from "./options";
 

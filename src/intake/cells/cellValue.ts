@@ -1,12 +1,12 @@
 import type { Told } from "../../messages/told";
 import { convert } from "../../quantities/convert";
 import { quoted } from "../../quantities/quoted";
-import type { DecimalMark } from "../../quantities/readNumber";
-import { readReading } from "../../quantities/readReading";
+import type { DecimalMark } from "../../quantities/reading/readNumber";
+import { readReading } from "../../quantities/reading/readReading";
+import { splitReading } from "../../quantities/reading/splitReading";
+import { writeReading } from "../../quantities/reading/writeReading";
 import { answer, type Result, refuse } from "../../quantities/result";
-import { splitReading } from "../../quantities/splitReading";
 import type { Unit } from "../../quantities/units";
-import { writeReading } from "../../quantities/writeReading";
 import type { CellValue, Column } from "../../records/kind";
 import { type DateOrder, readDate } from "../words/readDate";
 import { listWord } from "./listWord";

@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import type { Column, Row } from "../../records/kind";
 
 /**

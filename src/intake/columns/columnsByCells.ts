@@ -1,5 +1,5 @@
-import { readUnit } from "../../quantities/readUnit";
-import { splitReading } from "../../quantities/splitReading";
+import { readUnit } from "../../quantities/reading/readUnit";
+import { splitReading } from "../../quantities/reading/splitReading";
 import { unitSize } from "../../quantities/units";
 import type { Block } from "../table/facts";
 import type { Head, LayoutOptions } from "../table/head";

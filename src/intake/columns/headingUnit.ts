@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { RecordKind } from "../../records/kind";
 import { KINDS } from "../../records/kinds";

@@ -1,5 +1,5 @@
-import { readUnit } from "../../quantities/readUnit";
-import { splitReading } from "../../quantities/splitReading";
+import { readUnit } from "../../quantities/reading/readUnit";
+import { splitReading } from "../../quantities/reading/splitReading";
 import { type UnitSize, unitSize } from "../../quantities/units";
 import { KINDS } from "../../records/kinds";
 import { besideNumber } from "../cells/splitComment";

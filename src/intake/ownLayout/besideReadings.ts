@@ -1,7 +1,7 @@
 import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import type { RecordKind } from "../../records/kind";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import type { LayoutProblem } from "../../sheets/recordBook";
 import type { SheetCells } from "../../sheets/snapshot";
 import type { LayoutRecord } from "./layoutRecord";

@@ -1,7 +1,7 @@
 import type { Said } from "../../messages/reasons";
 import type { Told } from "../../messages/told";
 import { KINDS } from "../../records/kinds";
-import type { LayoutMap } from "../../sheets/layoutMap";
+import type { LayoutMap } from "../../sheets/kept/layoutMap";
 import type { ArrivalOptions } from "../place/arrival";
 import type { Confidence } from "../table/evidence";
 import type { ExportTable } from "../table/exportTable";

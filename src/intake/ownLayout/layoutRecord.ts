@@ -1,10 +1,10 @@
 import type { Lineup } from "../../lineup/lineup";
 import type { Said } from "../../messages/reasons";
 import type { Told } from "../../messages/told";
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import type { Unit } from "../../quantities/units";
 import type { CellValue, Column, RecordKind, Row } from "../../records/kind";
-import type { Area } from "../../sheets/area";
+import type { Area } from "../../sheets/cells/area";
 import type { Stated } from "../../sheets/snapshot";
 import { inRowUnit } from "../cells/inRowUnit";
 import { isSameReading } from "../cells/isSameReading";

@@ -1,12 +1,12 @@
 import { convert } from "../../quantities/convert";
+import { writeReading } from "../../quantities/reading/writeReading";
 import type { Unit } from "../../quantities/units";
-import { writeReading } from "../../quantities/writeReading";
 import type { CellValue, RecordKind, Row } from "../../records/kind";
-import { type Area, areaAddress } from "../../sheets/area";
-import type { LayoutMap } from "../../sheets/layoutMap";
+import { type Area, areaAddress } from "../../sheets/cells/area";
+import { takesCell } from "../../sheets/cells/takesCell";
+import type { LayoutMap } from "../../sheets/kept/layoutMap";
 import type { RecordTable } from "../../sheets/recordTable";
 import type { OwnLayout, SheetCells, TableSnapshot } from "../../sheets/snapshot";
-import { takesCell } from "../../sheets/takesCell";
 import type { LayoutRecord } from "./layoutRecord";
 import { valuesIn } from "./tellers";
 

@@ -5,7 +5,7 @@ import { quoted } from "../../quantities/quoted";
 import { keyIds, type RecordKind, rowKey } from "../../records/kind";
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
-import type { LayoutMap } from "../../sheets/layoutMap";
+import type { LayoutMap } from "../../sheets/kept/layoutMap";
 import type { LayoutProblem } from "../../sheets/recordBook";
 import type { RecordTable } from "../../sheets/recordTable";
 import type { SheetCells, Snapshot } from "../../sheets/snapshot";

@@ -1,8 +1,8 @@
 import type { Told } from "../../messages/told";
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import type { Result } from "../../quantities/result";
 import { KINDS } from "../../records/kinds";
-import type { LayoutMap } from "../../sheets/layoutMap";
+import type { LayoutMap } from "../../sheets/kept/layoutMap";
 import type { SheetCells } from "../../sheets/snapshot";
 import { inSheet } from "../table/evidence";
 import type { ExportTable } from "../table/exportTable";

@@ -1,5 +1,5 @@
 import type { CellValue } from "../../records/kind";
-import type { Area } from "../../sheets/area";
+import type { Area } from "../../sheets/cells/area";
 import type { SheetCells } from "../../sheets/snapshot";
 import type { EachRow } from "../table/exportTable";
 import type { Written } from "../table/written";

@@ -1,6 +1,6 @@
 import type { Told } from "../../messages/told";
+import { splitReading } from "../../quantities/reading/splitReading";
 import type { Result } from "../../quantities/result";
-import { splitReading } from "../../quantities/splitReading";
 import type { CellValue, Column } from "../../records/kind";
 import type { ExportRow } from "../columns/unpivot";
 import type { ExportBlock } from "../table/exportTable";

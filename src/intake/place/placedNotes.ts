@@ -2,7 +2,7 @@ import type { Said } from "../../messages/reasons";
 import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { keyIds, rowKey } from "../../records/kind";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import type { RecordRows } from "../rows/recordRows";
 import { columnOf, isReading, shownIn } from "./lineCells";
 import type { PlacedCell } from "./placement";

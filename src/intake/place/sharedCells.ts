@@ -3,8 +3,8 @@ import type { Told } from "../../messages/told";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { quoted } from "../../quantities/quoted";
 import type { CellValue } from "../../records/kind";
-import { a1 } from "../../sheets/address";
-import { isSameStored } from "../../sheets/cell";
+import { a1 } from "../../sheets/cells/address";
+import { isSameStored } from "../../sheets/cells/cell";
 import type { RecordRows } from "../rows/recordRows";
 import type { Settled } from "./resolveRepeats";
 

@@ -1,8 +1,8 @@
 import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
+import { splitReading } from "../../quantities/reading/splitReading";
 import { type Answer, answer, type Result, refuse } from "../../quantities/result";
-import { splitReading } from "../../quantities/splitReading";
 import { unitSize } from "../../quantities/units";
 import type { Column, RecordKind } from "../../records/kind";
 import { KINDS } from "../../records/kinds";

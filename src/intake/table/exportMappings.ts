@@ -1,4 +1,4 @@
-import type { ExportMapping } from "../../sheets/exportMapping";
+import type { ExportMapping } from "../../sheets/kept/exportMapping";
 import { plainWords } from "../words/plainWords";
 import type { ExportOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";

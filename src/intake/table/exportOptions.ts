@@ -1,4 +1,4 @@
-import type { DecimalMark } from "../../quantities/readNumber";
+import type { DecimalMark } from "../../quantities/reading/readNumber";
 import type { HeadingUnit } from "../columns/headingUnit";
 import type { Constants } from "../constants";
 import type { Decoded } from "../text/decode";

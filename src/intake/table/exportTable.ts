@@ -1,6 +1,6 @@
 import type { Said } from "../../messages/reasons";
 import type { Told } from "../../messages/told";
-import type { DecimalEvidence } from "../../quantities/decimalMark";
+import type { DecimalEvidence } from "../../quantities/reading/decimalMark";
 import type { ExportRow } from "../columns/unpivot";
 import type { Sense } from "../words/languages/language";
 import type { DateOrder } from "../words/readDate";

@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, isNumberish } from "../text/textCells";
 import { namesPlace } from "../understand/headedPlaces";

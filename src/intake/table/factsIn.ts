@@ -1,6 +1,6 @@
 import { memoizeText } from "../../quantities/memoizeText";
-import { unitCalled } from "../../quantities/readUnit";
-import { splitReading } from "../../quantities/splitReading";
+import { unitCalled } from "../../quantities/reading/readUnit";
+import { splitReading } from "../../quantities/reading/splitReading";
 import { filledOf } from "../text/textCells";
 import { kindsNamed } from "../understand/kindWords";
 import { isPosition } from "../understand/titleSense";

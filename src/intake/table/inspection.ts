@@ -1,5 +1,5 @@
 import { quoted } from "../../quantities/quoted";
-import type { DecimalMark } from "../../quantities/readNumber";
+import type { DecimalMark } from "../../quantities/reading/readNumber";
 import type { Unit } from "../../quantities/units";
 import type { Decoded } from "../text/decode";
 import { fieldName } from "../words/fieldNames";

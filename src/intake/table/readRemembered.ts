@@ -1,6 +1,6 @@
 import type { Told } from "../../messages/told";
 import { answer, type Result } from "../../quantities/result";
-import type { ExportMapping } from "../../sheets/exportMapping";
+import type { ExportMapping } from "../../sheets/kept/exportMapping";
 import { fingerprintOf, mappingFor, optionsOf } from "./exportMappings";
 import type { ExportOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";

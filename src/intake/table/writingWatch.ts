@@ -1,4 +1,4 @@
-import { type DecimalEvidence, decimalWatch } from "../../quantities/decimalMark";
+import { type DecimalEvidence, decimalWatch } from "../../quantities/reading/decimalMark";
 import type { ExportRow } from "../columns/unpivot";
 import { isMeasured } from "../words/fieldNames";
 import { dateOrder, type OrderEvidence } from "../words/readDate";

@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import type { TextRow } from "./delimited";
 
 /** The cells of a row that are not blank. */

@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import { areSchemeLetters, namesPosition } from "../words/readPosition";
 import { splitTitle } from "../words/readTitle";
 import { sensesOf } from "../words/senses";

@@ -1,5 +1,5 @@
-import { readUnit, unitCalled } from "../../quantities/readUnit";
-import { splitReading } from "../../quantities/splitReading";
+import { readUnit, unitCalled } from "../../quantities/reading/readUnit";
+import { splitReading } from "../../quantities/reading/splitReading";
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Column } from "../../records/kind";
 import { listWord } from "../cells/listWord";

@@ -1,5 +1,5 @@
-import { readUnit } from "../../quantities/readUnit";
-import { splitReading } from "../../quantities/splitReading";
+import { readUnit } from "../../quantities/reading/readUnit";
+import { splitReading } from "../../quantities/reading/splitReading";
 import { type Unit, unitSize } from "../../quantities/units";
 import { areTicks, ticked } from "../cells/listWord";
 import { positionReader } from "../words/readPosition";

@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import type { Sense } from "../words/senses";
 import { areElapsed, clockSeconds } from "../words/timesAcross";
 import type { SeenColumn } from "./columnScore";

@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { operationOf } from "../words/operationIn";
 import { isOneOf, schemeAmong } from "../words/readPosition";

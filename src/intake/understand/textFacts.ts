@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import type { Unit } from "../../quantities/units";
 import { wholeWord } from "../words/phrases";
 import { readDate } from "../words/readDate";

@@ -1,5 +1,5 @@
-import { readUnit } from "../../quantities/readUnit";
-import { splitReading } from "../../quantities/splitReading";
+import { readUnit } from "../../quantities/reading/readUnit";
+import { splitReading } from "../../quantities/reading/splitReading";
 import type { Unit } from "../../quantities/units";
 import { isDesignation } from "../text/textCells";
 import { readDate, readTime } from "../words/readDate";

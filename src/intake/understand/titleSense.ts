@@ -1,4 +1,4 @@
-import { readUnit, unitCalled } from "../../quantities/readUnit";
+import { readUnit, unitCalled } from "../../quantities/reading/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { objectKey } from "../rows/candidates";
 import { operationOf } from "../words/operationIn";

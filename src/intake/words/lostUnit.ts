@@ -1,6 +1,6 @@
 import type { Said } from "../../messages/reasons";
 import type { Told } from "../../messages/told";
-import { splitReading } from "../../quantities/splitReading";
+import { splitReading } from "../../quantities/reading/splitReading";
 
 /** A question mark stands for a sign that an encoding did not have: `G?` for GΩ, `?C` for °C. */
 const LOST = /^(?=.*\?)[\p{L}?%·/]{1,6}$/u;

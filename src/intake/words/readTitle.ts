@@ -1,5 +1,5 @@
 import { memoizeText } from "../../quantities/memoizeText";
-import { unitCalled } from "../../quantities/readUnit";
+import { unitCalled } from "../../quantities/reading/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { KINDS } from "../../records/kinds";
 import { FIELDS, fieldOf } from "./fields";

@@ -1,4 +1,4 @@
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import { sensesOf } from "./senses";
 import type { TitleWords } from "./synonyms";
 

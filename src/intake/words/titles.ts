@@ -1,4 +1,4 @@
-import { unitCalled } from "../../quantities/readUnit";
+import { unitCalled } from "../../quantities/reading/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
 import { LEFT_OUT } from "./mappedTo";
 import { plainWords } from "./plainWords";

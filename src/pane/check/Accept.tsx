@@ -1,7 +1,7 @@
 import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import { type ReactElement, useState } from "react";
-import type { Concession } from "../../check/finding";
+import type { Concession } from "../../check/findings/finding";
 import { useText } from "../../report/text";
 import { Entry } from "../Entry";
 import { localDay } from "./localDay";

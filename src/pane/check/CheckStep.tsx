@@ -4,8 +4,8 @@ import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
 import { useText } from "../../report/text";
-import { writesOf } from "../../sheets/appended";
-import { papersOf } from "../../sheets/plannedSheet";
+import { writesOf } from "../../sheets/plan/appended";
+import { papersOf } from "../../sheets/plan/plannedSheet";
 import { CountChips } from "../CountChips";
 import type { Rows } from "../host";
 import type { StepProps } from "../shared";
@@ -28,7 +28,7 @@ export default function CheckStep({
   const report = book?.report;
   const list = ({ findings, context }: Report) =>
     work.run(async (watch) => {
-      const { findingsSheet } = await import("../../check/findingsSheet");
+      const { findingsSheet } = await import("../../check/findings/findingsSheet");
       const planned = findingsSheet({ findings }, messages.findings, papersOf(context.lineup));
       await host.change({ renew: [{ planned, writes: writesOf(planned) }] }, watch);
       work.setTold(text.onSheet(planned.sheet, findings.length));

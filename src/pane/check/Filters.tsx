@@ -1,8 +1,8 @@
 import Stack from "@mui/material/Stack";
 import { type ReactElement, useMemo } from "react";
 import type { Report } from "../../check/check";
-import { type FindingFilter, NO_FILTER } from "../../check/filterFindings";
-import type { Weight } from "../../check/finding";
+import { type FindingFilter, NO_FILTER } from "../../check/findings/filterFindings";
+import type { Weight } from "../../check/findings/finding";
 import { KINDS } from "../../records/kinds";
 import { useText } from "../../report/text";
 import { Choice } from "../Choice";

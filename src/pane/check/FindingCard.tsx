@@ -3,7 +3,7 @@ import Button from "@mui/material/Button";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
-import type { Concession, Finding } from "../../check/finding";
+import type { Concession, Finding } from "../../check/findings/finding";
 import type { RepairSaid } from "../../intake/reopenRecord";
 import { useText } from "../../report/text";
 import { useLocale } from "../locale";

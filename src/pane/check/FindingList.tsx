@@ -7,7 +7,7 @@ import ListItemText from "@mui/material/ListItemText";
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { useText } from "../../report/text";
 
 /** So many findings are listed at first, and more at a time. */

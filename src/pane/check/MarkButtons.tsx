@@ -1,6 +1,6 @@
 import Button from "@mui/material/Button";
 import type { ReactElement } from "react";
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { useText } from "../../report/text";
 import type { Watch } from "../host";
 import type { StepProps } from "../shared";

@@ -1,6 +1,6 @@
 import { functions } from "../../functions/catalogue";
 import type { FunctionGuide } from "../../functions/guide";
-import { readPlain } from "../../quantities/readPlain";
+import { readPlain } from "../../quantities/reading/readPlain";
 import type { Locale } from "../locale";
 
 /** An argument as it is given: typed, or taken from cells. */

@@ -4,8 +4,8 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import type { Report } from "../../check/check";
-import { isOpen } from "../../check/finding";
-import { countWords, matrix } from "../../check/matrix";
+import { isOpen } from "../../check/findings/finding";
+import { countWords, matrix } from "../../check/progress/matrix";
 import { namedInstruments } from "../../records/instruments";
 import { useText } from "../../report/text";
 import { CountChips } from "../CountChips";
@@ -77,7 +77,7 @@ export default function HandOverStep({ host, book, work, read, go }: StepProps):
     });
   const updatePunch = () =>
     work.run(async (watch) => {
-      const { openItems, punchChanges } = await import("../../check/punchWrites");
+      const { openItems, punchChanges } = await import("../../check/punch/punchWrites");
       await host.change(punchChanges(report), watch);
       await read(watch);
       work.setTold(text.punchUpdated(openItems(report)));

@@ -4,8 +4,8 @@ import { type ReactElement, useMemo } from "react";
 import type { Messages } from "../../messages/messages";
 import { isBlank } from "../../records/kind";
 import { useText } from "../../report/text";
-import type { Plan } from "../../sheets/plan";
-import { reconcile } from "../../sheets/reconcile";
+import type { Plan } from "../../sheets/plan/plan";
+import { reconcile } from "../../sheets/plan/reconcile";
 import { recordTables } from "../../sheets/recordTable";
 import type { Snapshot } from "../../sheets/snapshot";
 

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { useController } from "react-hook-form";
-import { readReading } from "../../quantities/readReading";
+import { readReading } from "../../quantities/reading/readReading";
 import { type Locale, useLocale } from "../locale";
 import type { FormField } from "./fields";
 

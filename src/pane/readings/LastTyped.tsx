@@ -3,7 +3,7 @@ import ButtonBase from "@mui/material/ButtonBase";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
-import { isOpen } from "../../check/finding";
+import { isOpen } from "../../check/findings/finding";
 import { verdictOf } from "../../records/kind";
 import { STANDING, standingKey } from "../../report/standing";
 import { useText } from "../../report/text";

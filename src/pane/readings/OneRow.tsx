@@ -3,7 +3,7 @@ import Stack from "@mui/material/Stack";
 import type { ReactElement } from "react";
 import type { Report } from "../../check/check";
 import type { JudgedTable } from "../../check/context";
-import { firstToFill } from "../../check/firstToFill";
+import { firstToFill } from "../../check/progress/firstToFill";
 import type { SaidConstants } from "../../intake/constants";
 import type { PlacedCell } from "../../intake/place/placement";
 import { useText } from "../../report/text";

@@ -1,4 +1,4 @@
-import type { NotPutBack } from "../../excel/putBack";
+import type { NotPutBack } from "../../excel/write/putBack";
 import { takeBack } from "../../intake/takeBack";
 import {
   historyRemoval,

@@ -5,7 +5,7 @@ import { type ReactElement, useState } from "react";
 import { KINDS } from "../../records/kinds";
 import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
-import type { Correction } from "../../sheets/surveyAnswers";
+import type { Correction } from "../../sheets/kept/surveyAnswers";
 import type { RecognisedBlock } from "../../survey/checkSurvey";
 import { HEAD, NOTHING } from "../../survey/corrections";
 import { Choice } from "../Choice";

@@ -1,7 +1,7 @@
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import type { ReactElement } from "react";
-import { readReading } from "../../quantities/readReading";
+import { readReading } from "../../quantities/reading/readReading";
 import { useText } from "../../report/text";
 import { BASES, type Basis } from "../../standards/criterion";
 import { RATED_RANGE, type SurveyAnswers } from "../../survey/checkSurvey";

@@ -7,7 +7,7 @@ import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import { kindWords } from "../../records/kindWords";
 import { useText } from "../../report/text";
-import type { Correction } from "../../sheets/surveyAnswers";
+import type { Correction } from "../../sheets/kept/surveyAnswers";
 import type { RecognisedBlock } from "../../survey/checkSurvey";
 import { Fold } from "../lineup/Fold";
 import type { StepProps } from "../shared";

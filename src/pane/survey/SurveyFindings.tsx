@@ -1,7 +1,7 @@
 import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useMemo, useState } from "react";
-import type { Finding, Weight } from "../../check/finding";
+import type { Finding, Weight } from "../../check/findings/finding";
 import { useText } from "../../report/text";
 import type { SurveyAnswers, SurveyReport } from "../../survey/checkSurvey";
 import { CountChips } from "../CountChips";

@@ -3,7 +3,7 @@ import Stack from "@mui/material/Stack";
 import Typography from "@mui/material/Typography";
 import { type ReactElement, useState } from "react";
 import { useText } from "../../report/text";
-import type { Correction } from "../../sheets/surveyAnswers";
+import type { Correction } from "../../sheets/kept/surveyAnswers";
 import type { SurveyAnswers, SurveyReport } from "../../survey/checkSurvey";
 import type { Watch } from "../host";
 import { useLocale } from "../locale";

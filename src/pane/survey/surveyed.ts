@@ -1,7 +1,7 @@
 import type { Messages } from "../../messages/messages";
 import { today } from "../../quantities/today";
-import { type Remembered, rememberedOf } from "../../sheets/remembered";
-import type { Correction } from "../../sheets/surveyAnswers";
+import { type Remembered, rememberedOf } from "../../sheets/kept/remembered";
+import type { Correction } from "../../sheets/kept/surveyAnswers";
 import type { RecognisedBlock, SurveyAnswers, SurveyReport } from "../../survey/checkSurvey";
 import { checkSurvey, recognise } from "../../survey/checkSurvey";
 import { type GuessedAnswers, guessAnswers } from "../../survey/guessAnswers";

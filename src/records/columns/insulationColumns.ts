@@ -1,6 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
 import type { Told } from "../../messages/told";
-import { bounded } from "../../quantities/bounded";
+import { bounded } from "../../quantities/reading/bounded";
 import type { Result } from "../../quantities/result";
 import type { Criterion } from "../../standards/criterion";
 import { type Column, type Comparison, isBlank, type Own, type Reference, type Row } from "../kind";

@@ -1,6 +1,6 @@
 import { contactCorrect } from "../../engineering/contactCorrect";
 import { zeroResistance } from "../../engineering/zeroResistance";
-import { bounded } from "../../quantities/bounded";
+import { bounded } from "../../quantities/reading/bounded";
 import { leastContact } from "../../standards/practice";
 import { figure } from "../figure";
 import { type CellValue, type Column, type Comparison, isBlank, type Own } from "../kind";

@@ -3,7 +3,7 @@ import { KNEE_RULES, type KneeRule, kneePoint } from "../../engineering/kneePoin
 import { limitingVoltage } from "../../engineering/limitingVoltage";
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
-import { bounded } from "../../quantities/bounded";
+import { bounded } from "../../quantities/reading/bounded";
 import { sourceText } from "../../standards/criterion";
 import { ctClassNamed, isProtective, relayingVolts } from "../../standards/ctClassNamed";
 import { ctLimit } from "../../standards/ctLimit";

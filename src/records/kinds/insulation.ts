@@ -3,7 +3,7 @@ import { absorptionRatio, polarizationIndex } from "../../engineering/ratios";
 import { busSections } from "../../lineup/busbar";
 import type { Lineup } from "../../lineup/lineup";
 import { deviceName } from "../../lineup/plate";
-import { bounded } from "../../quantities/bounded";
+import { bounded } from "../../quantities/reading/bounded";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
 import { fallenInsulation, farAboveMinimum } from "../../standards/practice";

@@ -1,7 +1,7 @@
 import type { Lineup } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
 import { convert } from "../../quantities/convert";
-import { readUnit } from "../../quantities/readUnit";
+import { readUnit } from "../../quantities/reading/readUnit";
 import { UNITS, type Unit } from "../../quantities/units";
 import { blank, closing, gear, signed } from "../columns/common";
 import { figure } from "../figure";

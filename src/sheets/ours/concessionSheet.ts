@@ -1,5 +1,5 @@
 import type { Column } from "../../records/kind";
-import type { PlannedSheet } from "../plannedSheet";
+import type { PlannedSheet } from "../plan/plannedSheet";
 import { textColumn } from "./textColumn";
 
 export const CONCESSION_SHEET = "Concessions";

@@ -2,7 +2,7 @@ import { FIELDS, LISTS, labelOf } from "../../lineup/fields";
 import type { Lineup } from "../../lineup/lineup";
 import type { CellValue, Column, Row } from "../../records/kind";
 import { storedKindWords } from "../../records/kindWords";
-import type { PlannedSheet } from "../plannedSheet";
+import type { PlannedSheet } from "../plan/plannedSheet";
 
 export const COVER_TABLE = "GearProject";
 

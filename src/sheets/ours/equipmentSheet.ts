@@ -1,6 +1,6 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { type Column, isBlank, type Row } from "../../records/kind";
-import type { PlannedSheet } from "../plannedSheet";
+import type { PlannedSheet } from "../plan/plannedSheet";
 import { inWords, type Path, pathOf } from "./equipmentWords";
 import { factsOf, wholeOf } from "./facts";
 

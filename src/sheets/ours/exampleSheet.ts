@@ -1,7 +1,7 @@
 import type { CellValue, Column, Row } from "../../records/kind";
-import type { CellWrite } from "../cell";
-import { tableReference } from "../formula";
-import type { PlannedSheet } from "../plannedSheet";
+import type { CellWrite } from "../cells/cell";
+import { tableReference } from "../cells/formula";
+import type { PlannedSheet } from "../plan/plannedSheet";
 
 /** A worksheet function with its examples, as its documentation has it. */
 export interface ShownFunction {

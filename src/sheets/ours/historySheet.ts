@@ -1,8 +1,8 @@
 import type { CellValue, Column, Row } from "../../records/kind";
-import { appended } from "../appended";
-import type { CellWrite } from "../cell";
-import { isSameStored } from "../cell";
-import type { PlannedSheet } from "../plannedSheet";
+import type { CellWrite } from "../cells/cell";
+import { isSameStored } from "../cells/cell";
+import { appended } from "../plan/appended";
+import type { PlannedSheet } from "../plan/plannedSheet";
 import { asRecordTable } from "../recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../snapshot";
 

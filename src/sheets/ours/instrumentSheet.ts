@@ -4,7 +4,7 @@ import { writeRanges } from "../../quantities/measuringRange";
 import { ACCURACY } from "../../records/guard";
 import { RANGES } from "../../records/instruments";
 import { type Column, isBlank, type Row } from "../../records/kind";
-import type { PlannedSheet } from "../plannedSheet";
+import type { PlannedSheet } from "../plan/plannedSheet";
 import { asRecordTable } from "../recordTable";
 import { type Snapshot, tablesOf } from "../snapshot";
 import { instrumentList } from "./instrumentList";

@@ -1,5 +1,5 @@
 import type { Column, Row } from "../../records/kind";
-import type { Papers, PlannedSheet } from "../plannedSheet";
+import type { Papers, PlannedSheet } from "../plan/plannedSheet";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../snapshot";
 import { textColumn } from "./textColumn";
 

@@ -1,6 +1,6 @@
 import type { Column, Row } from "../../records/kind";
 import { WORKS } from "../../records/repairs";
-import type { PlannedSheet } from "../plannedSheet";
+import type { PlannedSheet } from "../plan/plannedSheet";
 import { asRecordTable } from "../recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../snapshot";
 import { textColumn } from "./textColumn";

@@ -1,6 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
 import { type Column, isBlank, type Row } from "../../records/kind";
-import type { PlannedSheet } from "../plannedSheet";
+import type { PlannedSheet } from "../plan/plannedSheet";
 
 export const SETTINGS_TABLE = "GearSettings";
 

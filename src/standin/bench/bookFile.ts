@@ -1,14 +1,14 @@
 import type { Cell, Sheet as ReadSheet, CellStyle as ReadStyle } from "hucre/xlsx";
 import { readXlsx } from "hucre/xlsx";
-import { storedFormula } from "../../excel/storedFormula";
+import { storedFormula } from "../../excel/read/storedFormula";
 import type { CellStyle } from "../../look/cellStyle";
 import { memoryXml, readMemoryXml } from "../../memory/memory";
 import { toSerial } from "../../quantities/dates";
 import type { CellValue } from "../../records/kind";
-import { readArea } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
-import { columnFormulas } from "../../sheets/columnFormulas";
-import { planFor } from "../../sheets/plan";
+import { readArea } from "../../sheets/cells/area";
+import { columnFormulas } from "../../sheets/cells/columnFormulas";
+import { planFor } from "../../sheets/plan/plan";
 import type { SheetCells } from "../../sheets/snapshot";
 import { readBook } from "../../xlsx/file";
 import { BookEdit } from "../../xlsx/patch/bookEdit";

@@ -3,7 +3,7 @@ import enUS from "@univerjs/preset-sheets-core/locales/en-US";
 import { createUniver, type FUniver, LocaleType, mergeLocales } from "@univerjs/presets";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import type { CellValue } from "../../records/kind";
-import type { Area } from "../../sheets/area";
+import type { Area } from "../../sheets/cells/area";
 import { boxAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { entered } from "../entered";
 import { type CellChange, cellChange, cellChanges, isSameFrame } from "./gridChanges";

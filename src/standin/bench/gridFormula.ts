@@ -1,5 +1,5 @@
 import { parseStructRef, toCol, tokenize } from "@borgar/fx/xlsx";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import { bodyRows, boxAt, type Sheet, type StandInBook, type Table } from "../book";
 
 const column = (sheet: Sheet, table: Table, header: string): number => {

@@ -1,4 +1,4 @@
-import type { Area } from "../../sheets/area";
+import type { Area } from "../../sheets/cells/area";
 import { boxAt, type Format, type Sheet } from "../book";
 
 /** How the grid draws a cell, in the words of its library. */

@@ -1,7 +1,7 @@
 import { readLineup } from "../../records/readLineup";
-import type { Area } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
-import { planFor } from "../../sheets/plan";
+import type { Area } from "../../sheets/cells/area";
+import { planFor } from "../../sheets/plan/plan";
 import { addSheet, newBook, type StandInBook } from "../book";
 import { bookOfPlan } from "../bookOfPlan";
 import { standIn } from "../host";

@@ -1,4 +1,4 @@
-import { type Area, overlap } from "../../sheets/area";
+import { type Area, overlap } from "../../sheets/cells/area";
 import { type Format, newId, type Sheet, type StandInBook } from "../book";
 import { HostError, type HostObject, hostObject, notFound, properties } from "../hostObject";
 import { clearFormats } from "./copyLook";

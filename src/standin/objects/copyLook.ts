@@ -1,4 +1,4 @@
-import { type Area, overlap } from "../../sheets/area";
+import { type Area, overlap } from "../../sheets/cells/area";
 import type { Sheet } from "../book";
 import { badArgument } from "../hostObject";
 

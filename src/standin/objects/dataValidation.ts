@@ -1,5 +1,5 @@
-import { type Area, covers } from "../../sheets/area";
-import { EXCEL_LIMITS, type LimitName } from "../../sheets/excelLimits";
+import { type Area, covers } from "../../sheets/cells/area";
+import { EXCEL_LIMITS, type LimitName } from "../../sheets/plan/excelLimits";
 import type { Sheet } from "../book";
 import { badArgument, type HostObject, hostObject, properties } from "../hostObject";
 import { guard } from "./format";

@@ -1,4 +1,4 @@
-import { type Area, cellCount, covers, overlap } from "../../sheets/area";
+import { type Area, cellCount, covers, overlap } from "../../sheets/cells/area";
 import type { Sheet } from "../book";
 import { denied, type HostObject, hostObject, properties } from "../hostObject";
 

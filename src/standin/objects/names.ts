@@ -1,5 +1,5 @@
-import { readArea } from "../../sheets/area";
 import { besideReference } from "../../sheets/besideTable";
+import { readArea } from "../../sheets/cells/area";
 import type { Name, Sheet, StandInBook } from "../book";
 import { badArgument, type HostObject, hostObject, isHostObject } from "../hostObject";
 

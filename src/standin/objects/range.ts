@@ -1,5 +1,5 @@
-import { type Area, areaAddress, cellCount, overlap, readArea } from "../../sheets/area";
-import { EXCEL_LIMITS } from "../../sheets/excelLimits";
+import { type Area, areaAddress, cellCount, overlap, readArea } from "../../sheets/cells/area";
+import { EXCEL_LIMITS } from "../../sheets/plan/excelLimits";
 import { bodyRows, boxAt, lookAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { deleteRows } from "../edits";
 import { entered } from "../entered";

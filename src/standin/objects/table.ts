@@ -1,5 +1,5 @@
-import { type Area, overlap } from "../../sheets/area";
-import { EXCEL_LIMITS } from "../../sheets/excelLimits";
+import { type Area, overlap } from "../../sheets/cells/area";
+import { EXCEL_LIMITS } from "../../sheets/plan/excelLimits";
 import { bodyRows, boxAt, newId, putBox, type Sheet, type StandInBook, type Table } from "../book";
 import { addTableRows } from "../edits";
 import { entered } from "../entered";

@@ -1,5 +1,5 @@
-import { type Area, everything, readArea, readAreas } from "../../sheets/area";
-import { EXCEL_LIMITS } from "../../sheets/excelLimits";
+import { type Area, everything, readArea, readAreas } from "../../sheets/cells/area";
+import { EXCEL_LIMITS } from "../../sheets/plan/excelLimits";
 import type { Sheet, StandInBook } from "../book";
 import {
   badArgument,

@@ -1,5 +1,5 @@
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry, SurveyColumn } from "../block";
+import type { Block, Entry, SurveyColumn } from "../find/block";
 import { type Bound, boundsOf } from "../rules/judge";
 import type { SurveyContext } from "../rules/rule";
 

@@ -1,14 +1,14 @@
 import { insulationCorrect } from "../../engineering/insulationCorrect";
-import { bounded, readBounded } from "../../quantities/bounded";
 import { convert } from "../../quantities/convert";
-import { readReading } from "../../quantities/readReading";
+import { bounded, readBounded } from "../../quantities/reading/bounded";
+import { readReading } from "../../quantities/reading/readReading";
 import type { Unit } from "../../quantities/units";
 import { blank, gear, NOT_CORRECTED, quoted } from "../../records/columns/common";
 import type { CellValue } from "../../records/kind";
 import { sourceText } from "../../standards/criterion";
 import { insulationMinimum } from "../../standards/insulationMinimum";
-import type { Entry, SurveyColumn } from "../block";
-import type { Cell } from "../cells";
+import type { Entry, SurveyColumn } from "../find/block";
+import type { Cell } from "../read/cells";
 import { type Bound, compareBy, isAtBase, temperatureOf } from "../rules/judge";
 import type { SurveyContext } from "../rules/rule";
 import type { BoundEntry, Slot } from "./groups";

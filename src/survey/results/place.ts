@@ -1,4 +1,4 @@
-import { type Area, covers, overlap } from "../../sheets/area";
+import { type Area, covers, overlap } from "../../sheets/cells/area";
 import type { SheetSnapshot } from "../../sheets/snapshot";
 
 /** How far from a table its result columns may stand. */

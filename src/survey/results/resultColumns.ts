@@ -1,13 +1,13 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import type { Messages } from "../../messages/messages";
 import type { Unit } from "../../quantities/units";
 import type { CellValue } from "../../records/kind";
-import { a1 } from "../../sheets/address";
-import { type Area, covers, readArea } from "../../sheets/area";
 import type { BesideCell, BesideTable } from "../../sheets/besideTable";
+import { a1 } from "../../sheets/cells/address";
+import { type Area, covers, readArea } from "../../sheets/cells/area";
 import type { SheetSnapshot, Snapshot } from "../../sheets/snapshot";
-import type { Block, SurveyColumn } from "../block";
 import { type SurveyAnswers, surveyed } from "../checkSurvey";
+import type { Block, SurveyColumn } from "../find/block";
 import { resultOf, temperatureOf } from "../rules/judge";
 import type { SurveyContext } from "../rules/rule";
 import { type BoundEntry, type Group, groupsOf } from "./groups";

@@ -1,6 +1,6 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry } from "../block";
+import type { Block, Entry } from "../find/block";
 import { type Comparison, compare, resultOf, temperatureOf } from "./judge";
 import { findingAt, findingOn, type SurveyContext, type SurveyRule, written } from "./rule";
 

@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { SurveyInstrument } from "../block";
-import { dayOf } from "../dayOf";
+import type { SurveyInstrument } from "../find/block";
+import { dayOf } from "../understand/dayOf";
 import { plain } from "../words/sheetWords";
 import { dayOfEntry, findingAt, type SurveyContext, type SurveyRule, writtenDay } from "./rule";
 

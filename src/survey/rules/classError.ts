@@ -1,8 +1,8 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import { ctLimit } from "../../standards/ctLimit";
 import { vtLimit } from "../../standards/vtLimit";
-import type { Block, Entry } from "../block";
+import type { Block, Entry } from "../find/block";
 import { compare } from "./judge";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 

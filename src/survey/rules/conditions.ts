@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, SurveyColumn } from "../block";
-import { type Cell, inBaseUnit } from "../cells";
+import type { Block, SurveyColumn } from "../find/block";
+import { type Cell, inBaseUnit } from "../read/cells";
 import type { Concept } from "../words/words";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 

@@ -1,9 +1,9 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Unit } from "../../quantities/units";
-import type { Block, Entry } from "../block";
-import { type Cell, inBaseUnit } from "../cells";
-import { classOf } from "../kindOf";
+import type { Block, Entry } from "../find/block";
+import { classOf } from "../find/kindOf";
+import { type Cell, inBaseUnit } from "../read/cells";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Corrected {

@@ -1,9 +1,9 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry } from "../block";
-import type { Cell } from "../cells";
-import { dayOf } from "../dayOf";
-import { stageIn } from "../stageIn";
+import type { Block, Entry } from "../find/block";
+import type { Cell } from "../read/cells";
+import { dayOf } from "../understand/dayOf";
+import { stageIn } from "../understand/stageIn";
 import { isWord } from "../words/sheetWords";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, writtenDay } from "./rule";
 

@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry } from "../block";
-import { inBaseUnit } from "../cells";
+import type { Block, Entry } from "../find/block";
+import { inBaseUnit } from "../read/cells";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 
 /** A third of the value before is no drift (common practice, no source). */

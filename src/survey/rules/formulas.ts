@@ -1,8 +1,8 @@
 import { translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, SurveyColumn } from "../block";
-import type { Cell } from "../cells";
+import type { Block, SurveyColumn } from "../find/block";
+import type { Cell } from "../read/cells";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";
 
 /** A formula as it reads from its own cell. */

@@ -2,10 +2,10 @@ import { insulationCorrect } from "../../engineering/insulationCorrect";
 import { type Unit, unitSize } from "../../quantities/units";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { torqueTolerance } from "../../standards/practice";
-import type { Entry, Limit, SurveyColumn } from "../block";
-import { type Cell, inBaseUnit, statedVerdict } from "../cells";
-import { quantitiesIn } from "../findFacts";
-import { classOf } from "../kindOf";
+import type { Entry, Limit, SurveyColumn } from "../find/block";
+import { quantitiesIn } from "../find/findFacts";
+import { classOf } from "../find/kindOf";
+import { type Cell, inBaseUnit, statedVerdict } from "../read/cells";
 import { conceptOf, hasWord, plain } from "../words/sheetWords";
 import type { SurveyContext } from "./rule";
 

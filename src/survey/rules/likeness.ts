@@ -1,9 +1,9 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import { poleSpread } from "../../standards/poleSpread";
 import { contactSpread } from "../../standards/practice";
-import type { Block, Entry, SurveyColumn } from "../block";
-import { inBaseUnit } from "../cells";
+import type { Block, Entry, SurveyColumn } from "../find/block";
+import { inBaseUnit } from "../read/cells";
 import { compare, isOfSpread } from "./judge";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 

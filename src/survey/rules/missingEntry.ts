@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Label, SurveyColumn } from "../block";
-import type { Cell } from "../cells";
+import type { Block, Label, SurveyColumn } from "../find/block";
+import type { Cell } from "../read/cells";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 

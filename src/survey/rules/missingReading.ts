@@ -1,6 +1,6 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry } from "../block";
+import type { Block, Entry } from "../find/block";
 import { isWord, kindsIn, verdictIn } from "../words/sheetWords";
 import { findingAt, findingOn, type SurveyContext, type SurveyRule } from "./rule";
 

@@ -1,6 +1,6 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block } from "../block";
+import type { Block } from "../find/block";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 
 const inBlock = (block: Block, { text }: SurveyContext): Finding[] =>

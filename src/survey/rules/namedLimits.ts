@@ -1,10 +1,10 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { unitSize } from "../../quantities/units";
-import type { Block, Entry, Limit, SurveyColumn } from "../block";
-import { type Cell, inBaseUnit } from "../cells";
-import { boundInTitle } from "../conceptOfTitle";
-import { factsIn } from "../findFacts";
-import { sharesName } from "../shareNames";
+import type { Block, Entry, Limit, SurveyColumn } from "../find/block";
+import { factsIn } from "../find/findFacts";
+import { sharesName } from "../find/shareNames";
+import { type Cell, inBaseUnit } from "../read/cells";
+import { boundInTitle } from "../understand/conceptOfTitle";
 import type { Concept } from "../words/words";
 import { resultOf } from "./judge";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";

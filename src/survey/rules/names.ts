@@ -1,6 +1,6 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry } from "../block";
+import type { Block, Entry } from "../find/block";
 import { findingAt, type SurveyContext, type SurveyRule } from "./rule";
 
 /** Letters that are taken for digits, and what parts the words of a name. */

@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry } from "../block";
-import type { Cell } from "../cells";
+import type { Block, Entry } from "../find/block";
+import type { Cell } from "../read/cells";
 import { boundsOf } from "./judge";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 

@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, SurveyColumn } from "../block";
-import { isValue, statedVerdict } from "../cells";
+import type { Block, SurveyColumn } from "../find/block";
+import { isValue, statedVerdict } from "../read/cells";
 import { conceptOf } from "../words/sheetWords";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";
 

@@ -1,8 +1,8 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry, Limit } from "../block";
-import { inBaseUnit } from "../cells";
-import { classOf } from "../kindOf";
+import type { Block, Entry, Limit } from "../find/block";
+import { classOf } from "../find/kindOf";
+import { inBaseUnit } from "../read/cells";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 interface Stated {

@@ -1,8 +1,8 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import { unitSize } from "../../quantities/units";
-import type { Block, SurveyColumn } from "../block";
-import type { Cell } from "../cells";
+import type { Block, SurveyColumn } from "../find/block";
+import type { Cell } from "../read/cells";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 

@@ -1,10 +1,10 @@
-import type { Finding, Weight } from "../../check/finding";
+import type { Finding, Weight } from "../../check/findings/finding";
 import type { Messages } from "../../messages/messages";
 import { serialDay } from "../../quantities/dates";
 import type { Unit } from "../../quantities/units";
 import type { Basis } from "../../standards/criterion";
-import type { Block, Entry, Survey } from "../block";
-import { dayOf } from "../dayOf";
+import type { Block, Entry, Survey } from "../find/block";
+import { dayOf } from "../understand/dayOf";
 
 /** What the check of a surveyed workbook goes by. */
 export interface SurveyContext {

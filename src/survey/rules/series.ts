@@ -1,10 +1,10 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import { type Unit, unitSize } from "../../quantities/units";
-import type { Block, Entry, SurveyColumn } from "../block";
-import { type Cell, inBaseUnit } from "../cells";
-import { classOf } from "../kindOf";
-import { positionsAmong } from "../phases";
+import type { Block, Entry, SurveyColumn } from "../find/block";
+import { classOf } from "../find/kindOf";
+import { type Cell, inBaseUnit } from "../read/cells";
+import { positionsAmong } from "../understand/phases";
 import type { Concept } from "../words/words";
 import { compare } from "./judge";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";

@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
-import type { Block } from "../block";
-import { type Cell, quantityIn, statedVerdict } from "../cells";
-import { unitIn } from "../unitIn";
+import type { Finding } from "../../check/findings/finding";
+import type { Block } from "../find/block";
+import { type Cell, quantityIn, statedVerdict } from "../read/cells";
+import { unitIn } from "../understand/unitIn";
 import { hasWord } from "../words/sheetWords";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 

@@ -1,11 +1,11 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import { type Unit, unitSize } from "../../quantities/units";
 import { withstandVoltage } from "../../standards/withstandVoltage";
-import type { Block, Entry } from "../block";
-import { type Cell, inBaseUnit } from "../cells";
-import { quantitiesIn } from "../findFacts";
-import { unitIn } from "../unitIn";
+import type { Block, Entry } from "../find/block";
+import { quantitiesIn } from "../find/findFacts";
+import { type Cell, inBaseUnit } from "../read/cells";
+import { unitIn } from "../understand/unitIn";
 import { findingAt, findingOn, mostOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 /** What a test was done at: a voltage, a current or a time of one line. */

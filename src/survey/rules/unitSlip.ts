@@ -1,8 +1,8 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
 import { unitSize } from "../../quantities/units";
-import type { Block, Entry } from "../block";
-import { inBaseUnit } from "../cells";
+import type { Block, Entry } from "../find/block";
+import { inBaseUnit } from "../read/cells";
 import { findingAt, middleOf, type SurveyContext, type SurveyRule, written } from "./rule";
 
 const base = ({ cell, unit }: Entry): number | undefined =>

@@ -1,7 +1,7 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry, SurveyColumn } from "../block";
-import { statedVerdict } from "../cells";
+import type { Block, Entry, SurveyColumn } from "../find/block";
+import { statedVerdict } from "../read/cells";
 import { conceptOf, isWord, verdictIn } from "../words/sheetWords";
 import { compare, resultOf } from "./judge";
 import { findingAt, mostOf, type SurveyContext, type SurveyRule } from "./rule";

@@ -1,8 +1,8 @@
-import type { Finding } from "../../check/finding";
+import type { Finding } from "../../check/findings/finding";
 import { groupBy } from "../../quantities/groupedBy";
-import type { Block, Entry, SurveyColumn } from "../block";
-import type { Cell } from "../cells";
-import { isSummary } from "../nameColumns";
+import type { Block, Entry, SurveyColumn } from "../find/block";
+import { isSummary } from "../find/nameColumns";
+import type { Cell } from "../read/cells";
 import { hasWord } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";

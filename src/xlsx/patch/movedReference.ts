@@ -1,5 +1,5 @@
 import { tokenize } from "@borgar/fx/xlsx";
-import { LAST_ROW, readArea } from "../../sheets/area";
+import { LAST_ROW, readArea } from "../../sheets/cells/area";
 
 /** Rows that are put into a sheet: before which one, from 0, and how many. */
 export interface Insertion {

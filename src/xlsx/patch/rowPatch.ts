@@ -1,6 +1,6 @@
 import { fromCol } from "@borgar/fx/xlsx";
 import type { CellValue } from "../../records/kind";
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import {
   appendTo,
   attributeText,

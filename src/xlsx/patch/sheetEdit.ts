@@ -1,7 +1,7 @@
 import type { CellValue } from "../../records/kind";
-import { a1 } from "../../sheets/address";
-import { type Area, areaAddress, readArea } from "../../sheets/area";
 import { BookError } from "../../sheets/bookError";
+import { a1 } from "../../sheets/cells/address";
+import { type Area, areaAddress, readArea } from "../../sheets/cells/area";
 import { bytesOf, textOf } from "../package/partText";
 import type { ReadSheet } from "../readSheet";
 import { type FormulaAt, filled, formulasOf } from "../scan/formulasOf";

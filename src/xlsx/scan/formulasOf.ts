@@ -1,5 +1,5 @@
 import { fromCol, toCol, tokenize } from "@borgar/fx/xlsx";
-import { beyond, limitOf } from "../../sheets/limits";
+import { beyond, limitOf } from "../../sheets/plan/limits";
 import { type CellGrid, placeIn } from "./grid";
 import type { StoredFormulas } from "./scanSheet";
 

@@ -1,5 +1,5 @@
-import { type Area, cellCount, LAST_COLUMN, LAST_ROW, readArea } from "../../sheets/area";
-import { beyond, limitOf } from "../../sheets/limits";
+import { type Area, cellCount, LAST_COLUMN, LAST_ROW, readArea } from "../../sheets/cells/area";
+import { beyond, limitOf } from "../../sheets/plan/limits";
 import type { Unseen } from "../../sheets/snapshot";
 import { unescapedCell } from "../xml/editText";
 import { type CellGrid, GridBuilder } from "./grid";

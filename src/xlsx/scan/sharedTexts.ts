@@ -1,4 +1,4 @@
-import { beyond, limitOf } from "../../sheets/limits";
+import { beyond, limitOf } from "../../sheets/plan/limits";
 import { damaged } from "../package/readArchive";
 import { TagReader } from "./tagReader";
 import { textIn } from "./textIn";

@@ -1,4 +1,4 @@
-import { a1 } from "../../sheets/address";
+import { a1 } from "../../sheets/cells/address";
 import { textXml } from "../patch/cellXml";
 
 /** A note on a cell, row and column from 0. */

@@ -2,7 +2,7 @@ import type { CellStyle, ConditionalRule } from "../../look/cellStyle";
 import type { Paper } from "../../look/page";
 import type { Validation } from "../../look/validation";
 import type { CellValue } from "../../records/kind";
-import type { Area } from "../../sheets/area";
+import type { Area } from "../../sheets/cells/area";
 import type { DraftNote } from "./notesXml";
 
 export interface DraftCell {

@@ -1,7 +1,7 @@
 import { toCol } from "@borgar/fx/xlsx";
 import type { CellStyle, ConditionalRule } from "../../look/cellStyle";
-import { a1 } from "../../sheets/address";
-import { areaAddress } from "../../sheets/area";
+import { a1 } from "../../sheets/cells/address";
+import { areaAddress } from "../../sheets/cells/area";
 import { officeRelation } from "../package/relations";
 import { cellXml } from "../patch/cellXml";
 import { attributesXml, type Styles } from "../patch/styles";

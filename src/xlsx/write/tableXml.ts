@@ -1,4 +1,4 @@
-import { areaAddress } from "../../sheets/area";
+import { areaAddress } from "../../sheets/cells/area";
 import { attributesXml } from "../patch/styles";
 import { attributeText, elementText } from "../xml/editText";
 import type { DraftTable } from "./sheetDraft";

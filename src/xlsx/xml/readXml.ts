@@ -1,7 +1,7 @@
 import { SaxesParser } from "saxes";
 import type { Said } from "../../messages/reasons";
 import { type Told, toldIn } from "../../messages/told";
-import { beyond, limitOf } from "../../sheets/limits";
+import { beyond, limitOf } from "../../sheets/plan/limits";
 
 /** An element of XML, and where it stands in its text. */
 export interface XmlElement {

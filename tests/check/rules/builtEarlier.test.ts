@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { contact } from "../../../src/records/kinds/contact";
-import { builtFormulas, markOf } from "../../../src/sheets/builtFormulas";
+import { builtFormulas, markOf } from "../../../src/sheets/cells/builtFormulas";
 import type { Snapshot } from "../../../src/sheets/snapshot";
 import type { MemoryBook } from "../../support/memoryBook";
 import { CONTACT, cellOf, findingsOf, ofRule, sound } from "../support";

@@ -4,7 +4,7 @@ import { takeBack } from "../../../src/intake/takeBack";
 import { NO_ANSWERS, takeIn } from "../../../src/intake/takeIn";
 import { readRememberedXml, rememberedXml } from "../../../src/memory/memory";
 import { daySerial } from "../../../src/quantities/dates";
-import type { Remembered } from "../../../src/sheets/remembered";
+import type { Remembered } from "../../../src/sheets/kept/remembered";
 import { english } from "../../support/inWords";
 import type { MemoryBook } from "../../support/memoryBook";
 import { CONTACT, ofRule, sound, TODAY } from "../support";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { planFor } from "../../../src/sheets/plan";
+import { planFor } from "../../../src/sheets/plan/plan";
 import type { Snapshot } from "../../../src/sheets/snapshot";
 import { reportOf } from "../../support/checkBook";
 import { longLineup } from "../../support/lineups";

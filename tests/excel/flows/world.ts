@@ -1,7 +1,7 @@
 import { applyChanges } from "../../../src/excel/workbook";
 import type { Lineup } from "../../../src/lineup/lineup";
-import { planFor } from "../../../src/sheets/plan";
-import { NOTHING_REMEMBERED } from "../../../src/sheets/remembered";
+import { NOTHING_REMEMBERED } from "../../../src/sheets/kept/remembered";
+import { planFor } from "../../../src/sheets/plan/plan";
 import { addSheet, newBook, putBox, type StandInBook } from "../../../src/standin/book";
 import { calculateRecords } from "../../../src/standin/calculate";
 import { typeInto } from "../../../src/standin/edits";

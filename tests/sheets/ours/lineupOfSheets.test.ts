@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type Lineup, lineupSchema } from "../../../src/lineup/lineup";
 import { lineupOfSheets } from "../../../src/sheets/ours/lineupOfSheets";
-import { planFor } from "../../../src/sheets/plan";
+import { planFor } from "../../../src/sheets/plan/plan";
 import { equipped, longLineup, sampleLineup } from "../../support/lineups";
 import { memoryBook } from "../../support/memoryBook";
 

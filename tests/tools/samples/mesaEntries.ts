@@ -2,7 +2,7 @@ import type { Lineup } from "../../../src/lineup/lineup";
 import { evaluate } from "../../../src/records/evaluate";
 import type { CellValue, Row } from "../../../src/records/kind";
 import { KINDS } from "../../../src/records/kinds";
-import { type Plan, planFor } from "../../../src/sheets/plan";
+import { type Plan, planFor } from "../../../src/sheets/plan/plan";
 import { type Filler, SOUND } from "../../support/fill";
 import { between, random, shown, spread } from "../../support/random";
 

@@ -1,0 +1,21 @@
+import type { Context } from "../context";
+import type { Finding } from "../findings/finding";
+import { withConcessions } from "./concessions";
+
+/**
+ * Findings with their concessions, as the project weighs them: its settings may change a rule's weight,
+ * never take the rule away.
+ */
+export function applyConcessions(
+  findings: readonly Finding[],
+  context: Context,
+): readonly Finding[] {
+  const conceded = withConcessions(findings, context);
+  const weights = context.lineup.ruleWeights;
+  return weights
+    ? conceded.map((finding) => {
+        const weight = weights[finding.rule];
+        return weight ? { ...finding, weight } : finding;
+      })
+    : conceded;
+}
