@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
 import { english } from "../support/inWords";
 import { book, placed, TODAY } from "../support/mesaIntake";
+import { placedInto, sampleBook } from "../support/sampleIntake";
 
 /**
  * Ways to lay exports out that came up later, each in two hands, for the sample lineup by American practice
@@ -401,4 +402,63 @@ test("volts across with the currents of three phases", () => {
   expect(found).toContain("excitation 52-M1 CT-1 C v2=200");
   expect(found).toContain("excitation 52-M1 CT-1 B a1=0.0124");
   expect(found).toHaveLength(12);
+});
+
+test.each([
+  [";Einschaltzeit (ms);;;Ausschaltzeit (ms);;", "Feld;L1;L2;L3;L1;L2;L3"],
+  [";Fermeture [ms];;;Ouverture [ms];;", "Cellule;L1;L2;L3;L1;L2;L3"],
+  [";Closing time, ms;;;Opening time, ms;;", "Cubicle;A;B;C;A;B;C"],
+  ["Celda;Cierre (ms);;;Apertura (ms);;", ";L1;L2;L3;L1;L2;L3"],
+])("poles under two groups in milliseconds, over the panels nothing: %s", (groups, titles) => {
+  const found = placed("tempi.csv", [
+    "Breakers (made up);;;;;;;",
+    "",
+    groups,
+    titles,
+    "52-F1;53,8;53,7;53,3;34,8;35,4;34,9",
+    "52-F2;57,4;57,9;58,2;32,5;33,2;32,7",
+  ]);
+  expect(found).toContain("timing 52-F1 Breaker 52 closing l3=53.3");
+  expect(found).toContain("timing 52-F2 Breaker 52 opening l1=32.5");
+  expect(found).toHaveLength(12);
+});
+
+test.each([
+  ["Panel;Relay;Stage;Point;Measured;Trips and shows", "51", "50", 10],
+  ["Feld;Relais;Stufe;Punkt;Gemessen;Anzeige", "51", "50", 10],
+  ["Celda;Relé;Etapa;Punto;Medido;Disparo", "51", "50", 10],
+  ["Panel;Relay;Stage;Point;Measured;Trips and shows", "1", "2", 0],
+])("device numbers as the stages of a relay: %s, %s", (titles, slow, fast, readings) => {
+  const found = placedInto(sampleBook("harbour-substation"))("relay.csv", [
+    "Secondary injection (made up)",
+    titles,
+    `=H01;F1;${slow};Pick-up;1.007 A;yes`,
+    `=H01;F1;${fast};Pick-up;8.02 A;yes`,
+    `=H02;F1;${slow};Pick-up;0.81 A;yes`,
+    `=H02;F1;${fast};Pick-up;6.02 A;yes`,
+    `=H03;F1;${slow};Pick-up;0.80 A;yes`,
+  ]);
+  if (readings > 0) expect(found).toContain("protection =H01 F1 50 Pick-up reading=8.02");
+  expect(found).toHaveLength(readings);
+});
+
+test.each([
+  ["Circuiti amperometrici", "Circuiti voltmetrici"],
+  ["Circuitos amperimétricos", "Circuitos de tensión"],
+  ["Circuits intensité", "Circuits tension"],
+  ["Strompfade", "Spannungspfade"],
+  ["Stromwandlerkreise", "Spannungswandlerkreise"],
+])("circuits of currents and of voltages, which a panel may not have: %s, %s", (amperes, volts) => {
+  const found = placed("control.csv", [
+    "Control wiring insulation, 500 V DC (made up)",
+    "Cubicle,Circuit,MΩ",
+    `52-M1,${amperes},520`,
+    `52-M1,${volts},830`,
+    // No voltage transformers there.
+    `52-F1,${volts},840`,
+    "52-F1,Closing,850",
+  ]);
+  expect(found).toContain("control 52-M1 Current circuits reading=520");
+  expect(found).toContain("control 52-M1 Voltage circuits reading=830");
+  expect(found.filter((one) => one.includes("reading"))).toHaveLength(3);
 });

@@ -167,7 +167,10 @@ const groupedAcross = (columns: readonly ExportColumn[], lines: readonly TextRow
   const last = lines.at(-1)?.cells ?? [];
   const isAgain = ({ index }: ExportColumn) =>
     last.some((title, at) => at !== index && title !== "" && title === last[index]);
-  const again = columns.filter((column) => column.says && isAgain(column));
+  // In milliseconds a phase is a pole's time, and not where something was measured.
+  const isOfPhase = ({ index, says }: ExportColumn) =>
+    says !== undefined || namesPosition(last[index] ?? "");
+  const again = columns.filter((column) => isOfPhase(column) && isAgain(column));
   const isApart = new Set(again.map(({ title }) => title)).size === again.length;
   return isApart && again.length >= LEAST_GROUPED ? again.length : 0;
 };

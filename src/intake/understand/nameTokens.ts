@@ -30,6 +30,15 @@ export const nameTokens = (text: string): NameToken[] => {
 export const hasWord = (name: readonly NameToken[], { text }: NameToken): boolean =>
   name.some((one) => one.text === text);
 
-export const hasMeaning = (name: readonly NameToken[], token: NameToken): boolean =>
-  hasWord(name, token) ||
-  name.some(({ senses }) => senses.some((sense) => token.senses.includes(sense)));
+export const hasMeaning = (name: readonly NameToken[], token: NameToken): boolean => {
+  const told = telling(token);
+  return (
+    hasWord(name, token) || name.some(({ senses }) => senses.some((sense) => told.includes(sense)))
+  );
+};
+
+/** What a word speaks of besides circuits, which any of them are: `Spannungspfad` is none of the current circuits. */
+const telling = ({ senses }: NameToken): readonly Sense[] => {
+  const own = senses.filter((sense) => sense !== "circuits");
+  return own.length > 0 ? own : senses;
+};

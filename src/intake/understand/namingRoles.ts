@@ -124,8 +124,19 @@ const NUMBERED: readonly Sense[] = [
   "breaker",
   "cable",
 ];
-const isUnnamed = ({ seen: { title }, isNumbers }: About): boolean =>
-  isNumbers && !NUMBERED.some((sense) => title.senses.has(sense));
+const isUnnamed = (about: About): boolean =>
+  about.isNumbers &&
+  !NUMBERED.some((sense) => about.seen.title.senses.has(sense)) &&
+  !areElements(about);
+
+/** Whether the stages of a relay are meant, by the device numbers of its elements: `51` and `50`, and no 1 and 2. */
+const areElements = ({ seen: { title }, known: { places }, texts }: About): boolean =>
+  title.senses.has("stage") &&
+  texts.every(
+    (text) =>
+      /^\d{2}$/.test(text) &&
+      places.some(({ part }) => part !== text && plainWords(part).split(" ").includes(text)),
+  );
 
 const nameIn = (
   { seen: { title }, known, texts }: About,

@@ -141,8 +141,17 @@ export const pt: Language = {
     ],
     lug: ["terminal", "terminais", "terminação", "terminações"],
     core: ["núcleo", "enrolamento no"],
-    ct: ["tc", "ti", "transformador de corrente", "transformadores de corrente"],
+    ct: [
+      "circuitos amperimétricos",
+      "circuitos de corrente",
+      "tc",
+      "ti",
+      "transformador de corrente",
+      "transformadores de corrente",
+    ],
     vt: [
+      "circuitos voltimétricos",
+      "circuitos de tensão",
       "tp",
       "tt",
       "transformador de potencial",
@@ -454,7 +463,7 @@ export const pt: Language = {
     elapsed: ["tempo decorrido", "decorrido"],
     heating: ["aquecimento", "resistência de aquecimento", "aquecedor"],
     lighting: ["iluminação"],
-    circuits: ["circuitos", "malha"],
+    circuits: ["circuitos de corrente", "circuitos de tensão", "circuitos", "malha"],
     wiring: [
       "fiação",
       "fiação de controle",
