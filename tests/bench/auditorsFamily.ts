@@ -1,8 +1,8 @@
 import { NOT_FOUND } from "../support/audit/notFound";
 import { SECOND_NOT_FOUND } from "../support/audit/secondNotFound";
 import { type AuditResult, auditRun, isToldAt } from "../support/auditRun";
+import { FILLED_NOT_FOUND, filledRun } from "../support/filledAudits";
 import { secondRun } from "../support/secondAudit";
-import { thirdRun } from "../support/thirdAudit";
 import { tableText } from "./tableText";
 
 /** An auditor's own faults and harmless differences, asked for and put into words. */
@@ -24,9 +24,17 @@ export const secondFamily = async (): Promise<Family> =>
 /** The same of a third auditor, in both filled samples. */
 export const thirdFamily = async (): Promise<Family> =>
   familyOf(
-    await thirdRun(),
+    await filledRun("third"),
     new Map(),
     "put by hand into both filled samples by an auditor of whose faults another half is kept from whoever writes rules, after which what was missed was mended",
+  );
+
+/** The same of a fourth auditor, whose second set of faults was made to be hard to find. */
+export const fourthFamily = async (): Promise<Family> =>
+  familyOf(
+    await filledRun("fourth"),
+    FILLED_NOT_FOUND,
+    "put by hand into both filled samples by an auditor whose other half is still kept from whoever writes rules, after which what was missed was mended",
   );
 
 interface Family {

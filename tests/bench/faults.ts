@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { rulesText } from "../tools/reference/rulesText";
-import { auditorsFamily, secondFamily, thirdFamily } from "./auditorsFamily";
+import { auditorsFamily, fourthFamily, secondFamily, thirdFamily } from "./auditorsFamily";
 import { generatedFamilies } from "./generatedFamilies";
 
 /**
@@ -15,6 +15,7 @@ async function main(): Promise<void> {
     await auditorsFamily(),
     await secondFamily(),
     await thirdFamily(),
+    await fourthFamily(),
   ];
   const text = families.map((family) => family.text).join("\n\n");
   process.stdout.write(`${text}\n`);
