@@ -1,5 +1,6 @@
 import { isSameSort, objectKey } from "../rows/candidates";
 import type { RecordRows } from "../rows/recordRows";
+import { checkItem } from "../words/checkItem";
 import { plainWords } from "../words/plainWords";
 import { hasMeaning, hasWord, type NameToken, nameTokens } from "./nameTokens";
 
@@ -67,6 +68,8 @@ export const placesNamed = (places: readonly NamedPlace[], text: string): readon
   const plain = plainWords(text);
   const ofPart = places.filter(({ part }) => plainWords(part) === plain);
   if (ofPart.length > 0) return ofPart;
+  const item = checkItem(text);
+  if (item !== undefined) return places.filter(({ part }) => part === item);
   const tokens = nameTokens(text);
   if (tokens.length === 0) return [];
   const all = (has: typeof hasWord) =>
