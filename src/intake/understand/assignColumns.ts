@@ -103,14 +103,21 @@ export const assignColumns = (
     taken: new Map(given.map((one) => [keyOf(one), one])),
   };
   const done = new Set<number>();
-  for (const pair of pairs) {
-    const isOpen = pair.score >= SURE || !isDoubtful(pair, pairs, taking.taken);
-    if (!done.has(pair.seen.index) && isOpen && take(pair, taking)) done.add(pair.seen.index);
-  }
+  const takeFrom = (some: readonly Assigned[]) => {
+    for (const pair of some) {
+      const isOpen = pair.score >= SURE || !isDoubtful(pair, some, taking.taken);
+      if (!done.has(pair.seen.index) && isOpen && take(pair, taking)) done.add(pair.seen.index);
+    }
+  };
+  // A column that these lines leave blank takes nothing from one that they fill.
+  takeFrom(pairs.filter(({ seen }) => isFilled(seen)));
+  takeFrom(pairs.filter((pair) => !isFilled(pair.seen) && !taking.taken.has(keyOf(pair))));
   const { assigned, contested } = taking;
   const out = new Set(contested.flatMap(({ seen, other }) => [seen.index, other.index]));
   return { assigned: assigned.filter(({ seen }) => !out.has(seen.index)), contested };
 };
+
+const isFilled = ({ cells }: SeenColumn): boolean => cells.texts.length > 0;
 
 /** What is taken so far. */
 interface Taking {

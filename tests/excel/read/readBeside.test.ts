@@ -10,7 +10,8 @@ import { readBook } from "../../../src/xlsx/file";
 import { inExcel } from "../excelSupport";
 
 /** Made by tests/xlsx/fixtures/make.py with openpyxl, which is no library of ours. */
-const fixture = (name: string) => readFileSync(join(__dirname, "../xlsx/fixtures", `${name}.xlsx`));
+const fixture = (name: string) =>
+  readFileSync(join(__dirname, "../../xlsx/fixtures", `${name}.xlsx`));
 const read = (host: StandInHost) =>
   inExcel(host, (context) => readExcel(context, { sheets: "plain" }));
 
