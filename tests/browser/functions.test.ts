@@ -15,8 +15,13 @@ test("a function is filled with cells, seen with its source, and inserted where 
   /** A cell of the column B, counted from 1. */
   const select = async (row: number) => {
     await page.evaluate((row) => window.bench.grid.select("Sheet1", row - 1, 1), row);
-    await page.evaluate(() => window.bench.settled());
-    await expect.poll(() => page.evaluate(() => window.bench.grid.active())).toBe(`Sheet1!B${row}`);
+    // As the pane will be told of it, not only as the grid shows it.
+    const active = () =>
+      page.evaluate(() => {
+        const { sheet, area } = window.bench.host.book.active ?? {};
+        return [sheet, area?.top, area?.left];
+      });
+    await expect.poll(active).toEqual(["Sheet1", row - 1, 1]);
   };
   await button("Worksheet functions").click();
   await page.getByLabel("Function", { exact: true }).selectOption("IRCORRECT");
