@@ -32,6 +32,10 @@ test("a function is filled with cells, seen with its source, and inserted where 
     .waitFor();
   await select(2);
   await button("Take the selected cells for: Insulation resistance, MΩ").click();
+  // The cells are read by then, and another may be selected.
+  await page
+    .getByText("Still to give: Temperature of the insulation, °C, -10 to 105.", { exact: true })
+    .waitFor();
   await select(3);
   await button(/^Take the selected cells for: Temperature of the insulation/).click();
   const outcome = page.getByRole("region", { name: "Result" });

@@ -57,7 +57,8 @@ function OneFunction({ chosen, host, work }: StepProps & { chosen: FunctionGuide
   const [given, setGiven] = useState<readonly (Given | undefined)[]>([]);
   const call = callOf(chosen, given, locale);
   const put = (at: number, one: Given | undefined) =>
-    setGiven(chosen.parameters.map((_, index) => (index === at ? one : given[index])));
+    // Of what is there then: another argument may be typed while the cells are being read.
+    setGiven((before) => chosen.parameters.map((_, index) => (index === at ? one : before[index])));
   const [example] = chosen.examples;
   const point = (at: number) =>
     work.run(async () => {
