@@ -40,12 +40,12 @@ test("the pane saves a hand-over that verifies; the punch list is brought up to 
       ),
     );
     await page.locator("#handed-before").setInputFiles(zip);
-    await page.getByText("This workbook is as it was handed over.").waitFor({ timeout: 60_000 });
+    await page.getByText("This workbook matches the hand-over.").waitFor({ timeout: 60_000 });
     const printed = page.getByLabel("Fingerprint printed on the report");
     await printed.fill(`Fingerprint ${fingerprint.match(/.{8}/g)?.join(" ")}`);
-    await page.getByText("It is the fingerprint of that report.").waitFor();
+    await page.getByText("It matches the fingerprint on the report.").waitFor();
     await printed.fill(fingerprint.replace(/^./, "z"));
-    await page.getByText(/^It is not the fingerprint of that report/).waitFor();
+    await page.getByText(/^It does not match the fingerprint on the report/).waitFor();
     await type(page, "Contacts", "G6", 31.5);
     const told = page.getByRole("button", { name: /^Contacts!G6 \(.*now 31\.5$/ });
     await told.waitFor({ timeout: 60_000 });

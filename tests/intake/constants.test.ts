@@ -82,7 +82,7 @@ describe("what is said for all lines", () => {
 });
 
 test.each<[SaidConstants, RegExp]>([
-  [{ colour: "red" }, /^"colour" is nothing that can hold for all lines; use test, panel, part/],
+  [{ colour: "red" }, /^"colour" cannot be set for all lines; use test, panel, part/],
   [{ reading: "31" }, /^reading \(reading\) is read line by line/],
   [{ stage: "" }, /^stage is blank; say what holds for all lines/],
   [{ stage: "during" }, /^stage: "during" is no stage; say before or after\./],

@@ -61,7 +61,7 @@ test("ranges are written into one cell and read back", () => {
 });
 
 test.each([
-  [{ most: 5, unit: "furlong" }, /ranges\[0\]\.unit: is no unit that is known here/],
+  [{ most: 5, unit: "furlong" }, /ranges\[0\]\.unit: is not a known unit/],
   [{ least: 6, most: 5, unit: "V" }, /ranges\[0\]: least must be below most/],
 ])("a range such as %j is refused", (range, reason) => {
   const found = checkLineup({ ...lineup, instruments: [{ id: "A", kind: "B", ranges: [range] }] });

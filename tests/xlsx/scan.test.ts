@@ -231,7 +231,7 @@ describe("what is damaged or hostile ends at once, in words that name the part",
     [
       "another document",
       () => book({ "xl/workbook.xml": "<document/>" }),
-      /is no workbook but another sort of document/,
+      /is not a workbook but another kind of document/,
     ],
     ["no workbook", () => book({ "_rels/.rels": "<Relationships/>" }), /it names no workbook/],
     [

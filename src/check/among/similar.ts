@@ -1,8 +1,8 @@
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeIn, cellsOf } from "../../records/cellsOf";
 import { type Column, keyIds, type Row } from "../../records/kind";
-import { exactly } from "../../records/quantity";
 import type { JudgedTable } from "../context";
+import { eachReading } from "./eachReading";
 
 /** One reading that is a number above nothing. */
 export interface Read {
@@ -93,6 +93,7 @@ function readingsBy({ of, names }: Groups, table: JudgedTable, column: Column): 
   const groups = names.map((): Read[] => []);
   const objects = cellsOf(table.rows, "object");
   eachReading(table, column, (row, value) => {
+    if (value <= 0) return;
     const read = { row, object: String(objects[row]), value, log: Math.log10(value) };
     groups[of[row] ?? 0]?.push(read);
   });
@@ -107,21 +108,6 @@ function readingsBy({ of, names }: Groups, table: JudgedTable, column: Column): 
     return [{ group, beside: groups.filter((_others, other) => isBeside(at, other)).flat() }];
   });
   return similar.sort((one, other) => (one.group[0]?.row ?? 0) - (other.group[0]?.row ?? 0));
-}
-
-/** Shows every reading of a column that is a number above nothing. */
-function eachReading(
-  { rows, aside }: JudgedTable,
-  { id, unit }: Column,
-  look: (row: number, value: number) => void,
-): void {
-  const cells = cellsOf(rows, id);
-  for (let row = 0; row < cells.length; row++) {
-    const cell = cells[row] ?? null;
-    if (cell === null || aside.has(row)) continue;
-    const value = unit ? exactly(cell, unit) : Number(cell);
-    if (value !== undefined && value > 0) look(row, value);
-  }
 }
 
 /** How many decades the readings of each group lie across. */

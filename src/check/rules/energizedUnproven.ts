@@ -1,4 +1,5 @@
 import { bare } from "../../lineup/lineup";
+import { groupedBy } from "../../quantities/groupedBy";
 import { isBlank, type RecordKind, type Row, verdictOf } from "../../records/kind";
 import { isLeftOut } from "../../records/rowsOf";
 import { concededIn } from "../concessions/concessions";
@@ -87,16 +88,20 @@ interface Unproven {
 /** By panel or section its records of the work before voltage that fail, prove nothing or are missing, and that nobody accepted. */
 function unprovenBy(context: Context): ReadonlyMap<string, readonly Unproven[]> {
   const isConceded = concededIn(context);
-  const found = new Map<string, Unproven[]>();
-  for (const table of context.tables.filter(({ kind }) => isBeforeVoltage(kind, context)))
-    for (const [row, judged] of table.judged.entries()) {
-      if (isProven(judged) || table.aside.has(row) || isConceded(table, row)) continue;
-      const object = bare(String(judged.object ?? ""));
-      const name = `${table.kind.sheet}, ${rowName(table, row)} (${verdictOf(judged)})`;
-      const minor = table.kind.minor?.(judged) ?? false;
-      found.set(object, [...(found.get(object) ?? []), { name, minor }]);
-    }
-  return found;
+  const unproven = context.tables
+    .filter(({ kind }) => isBeforeVoltage(kind, context))
+    .flatMap((table) =>
+      [...table.judged.entries()].flatMap(([row, judged]) =>
+        isProven(judged) || table.aside.has(row) || isConceded(table, row)
+          ? []
+          : {
+              object: bare(String(judged.object ?? "")),
+              name: `${table.kind.sheet}, ${rowName(table, row)} (${verdictOf(judged)})`,
+              minor: table.kind.minor?.(judged) ?? false,
+            },
+      ),
+    );
+  return groupedBy(unproven, ({ object }) => object);
 }
 
 const isBeforeVoltage = (kind: RecordKind, { lineup }: Context): boolean =>

@@ -4,6 +4,7 @@ import { namedInstruments } from "../../records/instruments";
 import { type Column, verdictOf } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { digits } from "../among/chance";
+import { eachReading } from "../among/eachReading";
 import { isSetVoltage, measured } from "../among/similar";
 import { type Context, type JudgedTable, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../findings/finding";
@@ -49,20 +50,6 @@ const finding = (
 interface Read {
   readonly row: number;
   readonly value: number;
-}
-
-/** Shows every reading of a column that is a number. */
-function eachReading(
-  { rows, aside }: JudgedTable,
-  { id, unit }: Column,
-  look: (row: number, value: number) => void,
-): void {
-  const cells = cellsOf(rows, id);
-  for (let row = 0; row < cells.length; row++) {
-    const cell = cells[row];
-    const value = unit ? exactly(cell, unit) : typeof cell === "number" ? cell : undefined;
-    if (value !== undefined && !aside.has(row)) look(row, value);
-  }
 }
 
 const readingsIn = (table: JudgedTable, column: Column): Read[] => {

@@ -1,7 +1,7 @@
 import { Command, InvalidArgumentError, Option } from "commander";
 import { type Finding, isOpen } from "../../check/findings/finding";
 import { today } from "../../quantities/today";
-import { BASES, type Basis } from "../../standards/criterion";
+import { BASES } from "../../standards/criterion";
 import { RATED_RANGE } from "../../survey/checkSurvey";
 import { booksIn } from "../files/booksIn";
 import { UsageError } from "../files/files";
@@ -22,21 +22,11 @@ import {
   printJson,
 } from "./options";
 
-interface Options {
+/** What is said of a job by the options of the same names, and how its outcome is told. */
+interface Options extends Omit<Job, "book" | "quiet" | "spare" | "day" | "whole" | "screen"> {
   readonly json: boolean;
   readonly final: boolean;
   readonly all: boolean;
-  readonly html?: string;
-  readonly marked?: string;
-  readonly sheet?: string;
-  readonly punch?: string;
-  readonly against?: string;
-  readonly addColumns?: string;
-  readonly removeColumns?: string;
-  readonly map?: string;
-  readonly lineup?: string;
-  readonly rated?: number;
-  readonly basis?: Basis;
   readonly overwrite: boolean;
 }
 

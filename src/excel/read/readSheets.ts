@@ -97,7 +97,9 @@ export const readExcel = (
         ...firstOf(memories, readMemoryXml),
         ...known,
       });
-      if (valuesRead && bytesOf(all) > (watched.most ?? BATCH_BYTES)) {
+      // Cells in a layout of somebody's own have no first row to go by: with such, all is read at once.
+      const isEarly = valuesRead !== undefined && used.size === 0;
+      if (isEarly && bytesOf(all) > (watched.most ?? BATCH_BYTES)) {
         await readRows(context, all, inHalf(watched, 0), ["values"]);
         await valuesRead(snapshotOf(blocks.map(withFormulasOfFirst)));
         await readRows(context, all, inHalf(watched, 1), ["formulas"]);

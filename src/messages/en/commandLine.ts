@@ -286,9 +286,9 @@ export const commandLine = {
     notFinal: (stops: number) =>
       `Not final, and says so on each page: ${count(stops, { one: "stop", other: "stops" })} in the check for hand-over.`,
     notFound: (names: readonly string[]) =>
-      `Named in the workbook and not found beside it under a name that a file can have everywhere: ${names.join(", ")}`,
+      `Named in the workbook but not found beside it, or not a valid file name: ${names.join(", ")}`,
     notAsNoted: (file: string) =>
-      `${file}: is not the file that was brought in; its SHA-256 is another than the workbook noted then`,
+      `${file}: is not the file that was brought in; its SHA-256 differs from the one the workbook noted then`,
     noKey: (file: string, why: string) => `${file}: ${why}`,
     noManifest: (folder: string, why: string) =>
       `${folder}: is no hand-over that can be verified (${why})`,

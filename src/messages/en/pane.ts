@@ -19,7 +19,7 @@ export const pane = {
   working: "Working…",
   progress: (done: number, total: number) => `${done} of ${total} steps`,
   formulasToCome:
-    "Values are checked. Formulas are still being read: what is wrong with them is told when they are there.",
+    "The values have been checked. Formulas are still loading; anything wrong with them is reported once they are in.",
   stop: "Stop",
   closeMessage: "Close this message",
   failed: (reason: string) => reason,
@@ -555,29 +555,29 @@ export const pane = {
       made: (file: string, files: number, fingerprint: string) =>
         `Made ${file} with ${count(files, { one: "file", other: "files" })}. Fingerprint ${fingerprint}.`,
       notAsNoted: (file: string) =>
-        `${file} is not the file that was brought in: its SHA-256 is another than was noted then.`,
+        `${file} is not the file that was brought in: its SHA-256 differs from the one noted then.`,
       notFinal: "It is not final, and says so on each page: stops are open.",
       notFound: (names: readonly string[]) =>
-        `Named in the workbook and not among the files chosen, or no name that a file can have everywhere: ${names.join(", ")}.`,
+        `Named in the workbook but not among the files chosen, or not a valid file name: ${names.join(", ")}.`,
     },
     compare: {
       heading: "Compare with a hand-over",
       about:
-        "What this workbook holds otherwise than it was handed over, to the cell. Choose the archive of the hand-over, or records.json out of it.",
+        "Shows, cell by cell, where this workbook differs from what was handed over. Choose the archive of the hand-over, or the records.json in it.",
       printed: "Fingerprint printed on the report",
       printedHelp:
-        "Copied from the foot of any page. With it, the records that are chosen are known to be those of that report.",
+        "At the foot of every page. Enter it to confirm that the records you choose belong to that report.",
       choose: "Choose the hand-over",
       none: (file: string) =>
         `${file} holds no records of a hand-over. Choose its archive, or the file records.json out of its folder.`,
       fingerprint: (day: string, fingerprint: string) =>
         `Handed over on ${day}. Fingerprint of the records: ${fingerprint}`,
-      isPrinted: "It is the fingerprint of that report.",
+      isPrinted: "It matches the fingerprint on the report.",
       notPrinted:
-        "It is not the fingerprint of that report: the records were changed since, or are of another hand-over.",
-      same: "This workbook is as it was handed over.",
+        "It does not match the fingerprint on the report: the records were changed since, or belong to another hand-over.",
+      same: "This workbook matches the hand-over.",
       changed: (changes: number) =>
-        `Otherwise than handed over: ${count(changes, { one: "place", other: "places" })}`,
+        `Differs from the hand-over in ${count(changes, { one: "place", other: "places" })}`,
       change: (place: string, what: string, was: string, is: string) =>
         `${place} (${what}): handed over ${was || "blank"}, now ${is || "blank"}`,
       more: (left: number) => `and ${left} more`,

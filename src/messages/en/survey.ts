@@ -90,7 +90,7 @@ export const survey = {
   offSeries: (value: string, middle: string) =>
     `${value} lies off the others, which are close to ${middle}: are the digits right?`,
   offError: (value: string, most: string) =>
-    `An error of ${value} % stands here, and none above ${most} % in the other lines: is the reading right?`,
+    `The error is ${value} %, and no other line exceeds ${most} %: is the reading right?`,
   otherName: (name: string, other: string) =>
     `"${name}" stands here, and "${other}" elsewhere: is the same panel meant?`,
   oddTemperature: (value: string, middle: string) =>

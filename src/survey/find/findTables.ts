@@ -1,5 +1,4 @@
 import { unitSize } from "../../quantities/units";
-import { withKeysAbove } from "../keysAbove";
 import { type Cell, isValue, type SheetView } from "../read/cells";
 import { areNames, namesAmong, phasesAmong, positionsAmong } from "../understand/phases";
 import { isPointOfTime, POINT_OF_CURVE } from "../understand/pointOfTime";
@@ -7,6 +6,7 @@ import { isUnitText, unitIn } from "../understand/unitIn";
 import { conceptOf } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import { quantitiesIn } from "./findFacts";
+import { withKeysAbove } from "./keysAbove";
 
 /** A head and the lines under it, in the rows and columns of the view. */
 export interface FoundTable {

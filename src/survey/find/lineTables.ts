@@ -5,6 +5,7 @@ import { conceptOf } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import type { SurveyColumn } from "./block";
 import type { FoundTable } from "./findTables";
+import { NAMING } from "./keysAbove";
 
 /** A table of which every line is a quantity of its own, turned so that its lines are columns. */
 interface LineTable {
@@ -277,17 +278,6 @@ const isStart = (view: SheetView, row: number, labels: readonly number[]): boole
   const below = view.at(row + 1, first);
   return below === undefined || view.shown(row + 1, first) === view.shown(row, first);
 };
-
-/** Labels of lines that tell the columns apart. */
-const NAMING: readonly (Concept | undefined)[] = [
-  "panel",
-  "name",
-  "part",
-  "position",
-  "test",
-  "stage",
-  "operation",
-];
 
 /** Lines of a head that tell the columns apart: the panels, and the phases of each. */
 const namingRows = (

@@ -1,8 +1,6 @@
 import { groupBy } from "../../quantities/groupedBy";
 import { readUnit } from "../../quantities/reading/readUnit";
 import { type Unit, unitSize } from "../../quantities/units";
-import { withBounded } from "../boundedColumns";
-import { withErrorsOf } from "../formulaColumns";
 import { type Cell, isValue, type SheetView } from "../read/cells";
 import { conceptOfTitle, conceptOfUnit, MEASURED } from "../understand/conceptOfTitle";
 import {
@@ -23,7 +21,9 @@ import { isUnitText, unitIn } from "../understand/unitIn";
 import { conceptOf, isWord } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import type { SurveyColumn } from "./block";
+import { withBounded } from "./boundedColumns";
 import type { FoundTable } from "./findTables";
+import { withErrorsOf } from "./formulaColumns";
 import { classOf } from "./kindOf";
 
 /** The lines of a column's title from the top, each once. */

@@ -26,7 +26,7 @@ finds("energized-unproven", [
     row: soak(book()),
     header: "State",
     weight: "stop",
-    says: /=K0001 stood under voltage.*Insulation, =K0001 · Circuit · L1-E · after \(Fail\)/,
+    says: /=K0001 was energized.*Insulation, =K0001 · Circuit · L1-E · after \(Fail\)/,
     book,
   },
   {

@@ -30,7 +30,7 @@ test.each<[name: string, cells: Cells, column: string, says: RegExp]>([
   ],
   ["closed on a day to come", { ...CLOSED, Closed: TODAY + 3 }, "Closed", /in the future/],
   ["raised on a day to come", { Raised: TODAY + 1 }, "Raised", /in the future/],
-  ["closed without a day", { ...CLOSED, Closed: null }, "Closed", /without the day/],
+  ["closed without a day", { ...CLOSED, Closed: null }, "Closed", /has no closing date/],
   [
     "closed without a note",
     { ...CLOSED, "Closing note": " " },

@@ -12,7 +12,7 @@ finds("name-to-come", [
         row: 1,
         header: "Permit number",
         weight: "query" as const,
-        says: /which names nothing/,
+        says: /which identifies nothing/,
       }) satisfies Parameters<typeof finds>[1][number],
   ),
   {

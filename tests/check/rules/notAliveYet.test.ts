@@ -18,7 +18,7 @@ finds("not-alive-yet", [
     row: 1,
     header: "Date",
     weight: "query",
-    says: /read under voltage on .*, before the first record of voltage on /,
+    says: /a live reading of .*, before the gear was first energized by its records on /,
     book,
   },
   {
@@ -33,7 +33,7 @@ finds("not-alive-yet", [
     row: 0,
     header: "Date",
     weight: "query",
-    says: /no record of the energization tells of voltage.*The same applies to/,
+    says: /no record shows the gear energized.*The same applies to/,
     book,
   },
 ]);

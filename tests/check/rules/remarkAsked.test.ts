@@ -25,7 +25,7 @@ finds("remark-asked", [
     row: release(book()),
     header: "Remarks",
     weight: "query",
-    says: /answered without a remark/,
+    says: /answered without the remark it requires/,
     book: named,
   },
   {

@@ -35,7 +35,7 @@ finds("struck-but-there", [
     row: item(FUNCTION, TRIP),
     header: "State",
     weight: "query",
-    says: /"Not applicable", and Protection, =K0002 · F1 51.* shows that it is there/,
+    says: /marked "Not applicable", but Protection, =K0002 · F1 51.* shows that it is there/,
     book: soundlyEquipped,
   },
   {
@@ -68,7 +68,7 @@ finds("struck-but-there", [
     row: interlock(),
     header: "State",
     weight: "query",
-    says: /the lineup has what it is about/,
+    says: /the lineup lists it/,
     book: twoIncomers,
   },
 ]);

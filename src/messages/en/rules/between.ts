@@ -42,11 +42,11 @@ export const between = {
     quiet:
       "for crews and teams, cables whose remark or second instrument says that phases were tested together, for records that do not tell how long they take, and for a person's part in tests of more than four hours",
     person: (row: string, name: string, day: string, records: number, hours: string) =>
-      `${row}: the first of ${records} records by ${name} of ${day}, which take ${hours} h at least. Put their days right, or name who made them.`,
+      `${row}: the first of ${records} records by ${name} of ${day}, which take ${hours} h at least. Correct the dates, or name who made them.`,
     watched: (row: string, name: string, day: string, records: number, hours: string) =>
-      `${row}: the first of ${records} records with ${name} of ${day}, in which test voltage was on for ${hours} h. Put their days right, name the second set, or say in the remarks which phases were tested together.`,
+      `${row}: the first of ${records} records with ${name} of ${day}, in which test voltage was on for ${hours} h. Correct the dates, name the second set, or say in the remarks which phases were tested together.`,
     instrument: (row: string, name: string, day: string, records: number, hours: string) =>
-      `${row}: the first of ${records} records with ${name} of ${day}, which take ${hours} h at least. Put their days right, or name the instruments that they were made with.`,
+      `${row}: the first of ${records} records with ${name} of ${day}, which take ${hours} h at least. Correct the dates, or name the instruments that they were made with.`,
   },
   "withstand-on-failed": {
     title: "High voltage on failed insulation",
@@ -84,7 +84,7 @@ export const between = {
     expected: (was: string) => `above ${was}`,
   },
   "struck-but-there": {
-    title: "Struck out, and there",
+    title: "Marked not applicable, but present",
     finds:
       "an item answered as not applicable whose thing another record of the panel tested or tried, or which the lineup itself has: an earthing switch, a relay's trip, instrument transformers, heaters, meters, the interlock between supplies",
     why: "An item that is struck out is not tested, and nobody asks for it again.",
@@ -92,8 +92,8 @@ export const between = {
     quiet:
       "where no other record shows the thing, or those that could are blank or struck out as well",
     record: (row: string, word: string, shown: string) =>
-      `${row}: "${word}", and ${shown} shows that it is there. Answer it as it was found, or put the other record right.`,
+      `${row}: marked "${word}", but ${shown} shows that it is there. Record what was found, or correct the other record.`,
     lineup: (row: string, word: string) =>
-      `${row}: "${word}", and the lineup has what it is about. Answer it as it was found.`,
+      `${row}: marked "${word}", but the lineup lists it. Record what was found.`,
   },
 } satisfies RuleTexts;

@@ -11,7 +11,7 @@ export const evidence = {
     quiet:
       "for documents, receipt and inspection points, for work before the first permit, for days that several permits cover between them, and where no permit has both its days",
     row: (row: string, day: string, permit: string) =>
-      `${row}: made on ${day}, which no "${permit}" covers. Enter the permit of that day, or put the day right.`,
+      `${row}: made on ${day}, which no "${permit}" covers. Enter the permit of that day, or correct the date.`,
     sameNumber: (row: string, number: string, other: string) =>
       `${row}: has the number ${number} of "${other}"; two permits cannot share a number. Enter the number that stands on this one.`,
     permit: (row: string, to: string, days: readonly string[], records: readonly string[]) =>

@@ -62,9 +62,9 @@ export const order = {
     quiet:
       "on one day, for rows without a day or reading, and where record kinds name what must come first: another rule reports that",
     late: (row: string, day: string, record: string, first: string) =>
-      `${row}: dated ${day}, after "${record}" of ${first} on the same panel, which comes after it. Put the day right, or repeat what came before.`,
+      `${row}: dated ${day}, after "${record}" of ${first} on the same panel, which comes after it. Correct the date, or repeat what came before.`,
     early: (row: string, day: string, record: string, last: string) =>
-      `${row}: dated ${day}, before "${record}" of ${last} on the same panel, which comes before it. Put the day right, or repeat the test.`,
+      `${row}: dated ${day}, before "${record}" of ${last} on the same panel, which comes before it. Correct the date, or repeat the test.`,
   },
   "operations-uncounted": {
     title: "Operations that were not counted",
@@ -103,11 +103,11 @@ export const order = {
     quiet:
       "for review points, for points that are not released, and for activities whose words name no record of the workbook",
     requested: (row: string, requested: string, held: string) =>
-      `${row}: asked for on ${requested}, after it was held on ${held}. Put the days right.`,
+      `${row}: asked for on ${requested}, after it was held on ${held}. Correct the dates.`,
     early: (row: string, held: string, record: string, first: string) =>
-      `${row}: held on ${held}, before the first record of "${record}" on ${first}, so that nothing was witnessed. Put the day right, or have it witnessed.`,
+      `${row}: held on ${held}, before the first record of "${record}" on ${first}, so that nothing was witnessed. Correct the date, or have it witnessed.`,
     elsewhen: (row: string, held: string, record: string, days: readonly string[]) =>
-      `${row}: held on ${held}, on which no record of "${record}" was made (${days.join(", ")}). Put the day right, or have it witnessed.`,
+      `${row}: held on ${held}, on which no record of "${record}" was made (${days.join(", ")}). Correct the date, or have it witnessed.`,
     own: (row: string, by: string, record: string) =>
       `${row}: released by ${by}, who also made records of "${record}". Somebody else has to release it.`,
   },
@@ -120,7 +120,7 @@ export const order = {
     quiet:
       "for reviews of other things, such as test reports, for documents whose remarks say something, where the same revision was looked at before, and for a test whose day stands but once for its panel",
     message: (row: string, day: string, record: string, first: string) =>
-      `${row}: looked at on ${day}, after the first "${record}" of ${first}, which relies on it. Put the day right, or say what was looked at before.`,
+      `${row}: looked at on ${day}, after the first "${record}" of ${first}, which relies on it. Correct the date, or say what was looked at before.`,
   },
   "step-skipped": {
     title: "Done before what it waits for",
@@ -133,22 +133,22 @@ export const order = {
     message: (row: string, blank: readonly string[], all: number) =>
       `${row}: answered, while what comes before it is blank: ${blank.join("; ")}${all > blank.length ? ` and ${all - blank.length} more` : ""}. Answer these, or put the item back.`,
     wrong: (row: string, failed: readonly string[], all: number) =>
-      `${row}: answered, while what comes before it was found not in order: ${failed.join("; ")}${all > failed.length ? ` and ${all - failed.length} more` : ""}. Tell the one who is responsible for the switching; put it in order and record that before going on.`,
+      `${row}: answered although earlier steps were found not in order: ${failed.join("; ")}${all > failed.length ? ` and ${all - failed.length} more` : ""}. Inform the person in charge of switching; put it in order and record that before going on.`,
   },
   "energized-unproven": {
-    title: "Under voltage without proof",
+    title: "Energized without proof",
     finds:
       "a panel that stood under voltage by the energization's records, or by readings that are taken alive, while records of it or of its bus section fail, prove nothing or are missing; a query where only labels, heaters, meters or its receipt are not in order",
-    why: "Voltage on gear that failed, or that nobody tested, is how people are hurt and gear is lost.",
+    why: "Energizing gear that failed, or that nobody tested, is how people get hurt and gear is lost.",
     satisfies:
       "the records as they were before voltage; or each of them soundly accepted, by name, in the sheet Concessions",
     quiet:
       "for panels of which no record tells of voltage, for records of the energization itself, papers and permits, and for kinds that the project leaves out",
     message: (row: string, panel: string, unproven: readonly string[], all: number) =>
-      `${row}: ${panel} stood under voltage, and its records do not prove that it was fit for it: ${unproven.join("; ")}${all > unproven.length ? ` and ${all - unproven.length} more` : ""}. Tell the one who is responsible for the switching at once; put the records in order, or have each accepted by name.`,
+      `${row}: ${panel} was energized, but its records do not prove that it was fit to be: ${unproven.join("; ")}${all > unproven.length ? ` and ${all - unproven.length} more` : ""}. Inform the person in charge of switching at once; put the records in order, or have each accepted by name.`,
   },
   "not-alive-yet": {
-    title: "Read alive before voltage",
+    title: "Live reading before energization",
     finds:
       "phasing, partial discharge or hot spots under voltage that are dated before the first record of voltage, or while no record tells of any; once for a day",
     why: "Without voltage there was nothing to read; with voltage, somebody gave it before it was released.",
@@ -157,18 +157,18 @@ export const order = {
     quiet:
       "on the day of the first voltage, for readings with a remark, in maintenance, where the gear was alive before, and where the project keeps no record of the energization",
     early: (row: string, day: string, first: string) =>
-      `${row}: read under voltage on ${day}, before the first record of voltage on ${first}. Put the day right, or say in the remarks what fed it.`,
+      `${row}: a live reading of ${day}, before the gear was first energized by its records on ${first}. Correct the date, or say in the remarks what fed it.`,
     never: (row: string, day: string) =>
-      `${row}: read under voltage on ${day}, and no record of the energization tells of voltage. Answer its steps as they were, or say in the remarks what fed it.`,
+      `${row}: a live reading of ${day}, but no record shows the gear energized. Answer the steps of the energization as they were, or say in the remarks what fed it.`,
   },
   "remark-asked": {
-    title: "An answer without the remark that it asks for",
+    title: "Required remark missing",
     finds: "an item that says what is to stand in its remarks, answered OK without any",
     why: "A release without the name of who released it, or a cable without its far end, is none.",
     satisfies: "what the item asks for, in its remarks",
     quiet: "for any remark, and for items that are not answered, not OK or not applicable",
     message: (row: string) =>
-      `${row}: answered without a remark. Write in the remarks what the item asks for.`,
+      `${row}: answered without the remark it requires. Write in the remarks what the item asks for.`,
   },
   "two-places": {
     title: "At two places at one minute",

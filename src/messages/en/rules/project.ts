@@ -85,29 +85,29 @@ export const project = {
     },
   },
   "list-odd": {
-    title: "A list that cannot be",
+    title: "Impossible entry in a list",
     finds:
       "an item of the punch list closed before it was raised, on a day to come, without a day or note, in a state that the list does not know, accepted by its own owner, or of a panel that the lineup has not; a reading of the history replaced before it was taken, or on a day to come",
-    why: "A list that says what cannot be is not believed in what it says besides.",
+    why: "Nobody trusts the rest of a list with entries that cannot be true.",
     satisfies: "the day, state, note or name put right",
     quiet:
       "for new items without a state, open items without a note, items of the check's own that it keeps up itself, blank days of the history, and items of the lineup as a whole",
     future: (header: string, day: string) =>
-      `"${header}" is ${day}, which is in the future. Put the day right.`,
+      `"${header}" is ${day}, which is in the future. Correct the date.`,
     before: (header: string, day: string, first: string, other: string) =>
-      `"${header}" is ${day}, before "${first}" of ${other}. Put the days right.`,
+      `"${header}" is ${day}, before "${first}" of ${other}. Correct the dates.`,
     noState: (states: readonly string[]) =>
-      `The item does not say how it stands. Choose one of ${states.join(", ")}.`,
+      `The item has no state that the list knows. Choose one of ${states.join(", ")}.`,
     noNote: (state: string) =>
       `The item is "${state}" without a closing note. Write how it was closed and by whom, or open it again.`,
-    noDay: "The item is closed without the day on which it was. Enter the day.",
+    noDay: "The item is closed but has no closing date. Enter the date.",
     byOwner: (owner: string) =>
       `The item was accepted by ${owner}, who is its owner. Somebody else has to accept it.`,
     noPanel: (panel: string) =>
-      `The lineup has no panel or bus section "${panel}". Put the name right.`,
+      `The lineup has no panel or bus section "${panel}". Correct the name.`,
   },
   "name-to-come": {
-    title: "A name still to come",
+    title: "Placeholder in place of a name",
     finds:
       "a word that stands for nothing, such as TBA, pending or a dash, where a permit, revision, document, instrument or person has to be named",
     why: "Work under a permit that has no number yet was work without one.",
@@ -115,6 +115,6 @@ export const project = {
     quiet:
       "in remarks, where the lineup gives the same word, as of a first revision, for instruments, of which another rule tells, and for whatever has a digit in it",
     message: (row: string, header: string, word: string) =>
-      `${row}: "${header}" says "${word}", which names nothing. Enter what it has to name, or leave it blank until it is known.`,
+      `${row}: "${header}" says "${word}", which identifies nothing. Enter the number or name, or leave it blank until it is known.`,
   },
 } satisfies RuleTexts;

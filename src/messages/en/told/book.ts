@@ -9,7 +9,7 @@ export const book = {
     "is encrypted or an old .xls file; open it in a spreadsheet, take the password off and save it as .xlsx",
   noWorkbook: "is not a workbook; give an .xlsx file as a spreadsheet saves it",
   binary: "is a binary workbook (.xlsb); save it as .xlsx in a spreadsheet",
-  otherDocument: "is no workbook but another sort of document; give an .xlsx file",
+  otherDocument: "is not a workbook but another kind of document; give an .xlsx file",
   encrypted: (part: string) => `is encrypted (its part ${part}); save it without a password`,
   manyParts: (parts: number, most: number) =>
     `has ${parts} parts, more than the ${most} that are read`,

@@ -54,7 +54,7 @@ export const excel = {
   tableChanged: (table: string) =>
     `The table ${table} was changed since it was read; read the workbook again and do this once more. Nothing was changed.`,
   sheetAdded: (sheet: string) =>
-    `The workbook has got the sheet "${sheet}" since it was read; read it again and do this once more. Nothing was changed.`,
+    `A sheet "${sheet}" was added since the workbook was read; read it again and do this once more. Nothing was changed.`,
   sheetTaken: (sheet: string, table: string) =>
     `The workbook has a sheet "${sheet}" of its own, where the table ${table} should go; rename that sheet and try again. Nothing was changed.`,
   onlySheet: (sheet: string) =>

@@ -122,7 +122,7 @@ export const intake = {
   constants: {
     of: (word: string, reason: string) => `${word}: ${reason}`,
     unknown: (word: string, settable: readonly string[]) =>
-      `${word} is nothing that can hold for all lines; use ${settable.join(", ")}, or a condition of the test by the id of its column, such as testVoltage.`,
+      `${word} cannot be set for all lines; use ${settable.join(", ")}, or a condition of the test by the id of its column, such as testVoltage.`,
     blank: (word: string) =>
       `${word} is blank; say what holds for all lines, such as ${word}=before.`,
     ofALine: (word: string, field: string) =>

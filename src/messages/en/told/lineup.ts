@@ -40,7 +40,7 @@ export const lineup = {
     frequency: "must be 50 or 60",
     panels: "must have at least one panel",
     holdPoint: "only a hold point guards what follows; make it a hold point or leave guards out",
-    unit: "is no unit that is known here; take, for example, MΩ, µΩ, kV, V, A, °C or kPa",
+    unit: "is not a known unit; use, for example, MΩ, µΩ, kV, V, A, °C or kPa",
   },
   aboveRated: (operatingkV: number, ratedkV: number) =>
     `${operatingkV} kV is above the rated voltage of ${ratedkV} kV; gear is operated at its rated voltage or below`,

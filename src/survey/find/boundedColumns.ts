@@ -1,9 +1,9 @@
-import { type Unit, unitSize } from "../quantities/units";
-import type { SurveyColumn } from "./find/block";
-import { classOf } from "./find/kindOf";
-import { sharesName } from "./find/shareNames";
-import type { Cell } from "./read/cells";
-import type { Concept } from "./words/words";
+import { type Unit, unitSize } from "../../quantities/units";
+import type { Cell } from "../read/cells";
+import type { Concept } from "../words/words";
+import type { SurveyColumn } from "./block";
+import { classOf } from "./kindOf";
+import { sharesName } from "./shareNames";
 
 type Under = (at: number) => readonly Cell[];
 

@@ -1,7 +1,7 @@
-import { type Cell, isValue, type SheetView } from "./read/cells";
-import { areNames } from "./understand/phases";
-import { conceptOf } from "./words/sheetWords";
-import type { Concept } from "./words/words";
+import { type Cell, isValue, type SheetView } from "../read/cells";
+import { areNames } from "../understand/phases";
+import { conceptOf } from "../words/sheetWords";
+import type { Concept } from "../words/words";
 
 interface Area {
   readonly top: number;
@@ -10,8 +10,8 @@ interface Area {
   readonly right: number;
 }
 
-/** Labels of lines that tell the columns apart where the panels stand across. */
-const KEYS: readonly (Concept | undefined)[] = [
+/** Labels of lines that tell the columns apart. */
+export const NAMING: readonly (Concept | undefined)[] = [
   "panel",
   "name",
   "part",
@@ -19,10 +19,10 @@ const KEYS: readonly (Concept | undefined)[] = [
   "test",
   "stage",
   "operation",
-  "serial",
-  "ratio",
-  "class",
 ];
+
+/** Labels of lines that tell the columns apart where the panels stand across. */
+const KEYS: readonly (Concept | undefined)[] = [...NAMING, "serial", "ratio", "class"];
 
 /** Labels of lines that name the panels. */
 const PANELS: readonly (Concept | undefined)[] = ["panel", "name"];

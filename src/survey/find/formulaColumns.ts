@@ -1,7 +1,7 @@
 import { parseA1Range } from "@borgar/fx/xlsx";
-import type { SurveyColumn } from "./find/block";
-import type { Cell, SheetView } from "./read/cells";
-import type { Concept } from "./words/words";
+import type { Cell, SheetView } from "../read/cells";
+import type { Concept } from "../words/words";
+import type { SurveyColumn } from "./block";
 
 type Under = (at: number) => readonly Cell[];
 
