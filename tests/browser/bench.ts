@@ -71,6 +71,25 @@ export const type = async (page: Page, sheet: string, address: string, value: st
   await page.evaluate(() => window.bench.settled());
 };
 
+/** Selects a cell of the grid, and waits until the pane would be told of it as well; row and column from 0. */
+export const select = async (page: Page, sheet: string, row: number, column: number) => {
+  await page.evaluate(([sheet, row, column]) => window.bench.grid.select(sheet, row, column), [
+    sheet,
+    row,
+    column,
+  ] as const);
+  await expect
+    .poll(() => selected(page), { timeout: 15_000 })
+    .toMatchObject({ sheet, top: row, left: column });
+};
+
+/** The cells that are selected, as the pane is told of them. */
+export const selected = (page: Page) =>
+  page.evaluate(() => {
+    const { active } = window.bench.host.book;
+    return active && { sheet: active.sheet, ...active.area };
+  });
+
 /** Waits until the pane and the grid are done. */
 export const idle = async (page: Page) => {
   await page.getByRole("status", { name: "Working…" }).waitFor({ state: "hidden" });

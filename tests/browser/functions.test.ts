@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { idle, inBrowser, read, shot, type } from "./bench";
+import { idle, inBrowser, read, select, shot, type } from "./bench";
 
 /** The worksheet functions in the pane: chosen, filled with cells by pointing, inserted, and all on a sheet. */
 const { open } = inBrowser();
@@ -13,16 +13,7 @@ test("a function is filled with cells, seen with its source, and inserted where 
   await type(page, "Sheet1", "B2", 1200);
   await type(page, "Sheet1", "B3", 30);
   /** A cell of the column B, counted from 1. */
-  const select = async (row: number) => {
-    await page.evaluate((row) => window.bench.grid.select("Sheet1", row - 1, 1), row);
-    // As the pane will be told of it, not only as the grid shows it.
-    const active = () =>
-      page.evaluate(() => {
-        const { sheet, area } = window.bench.host.book.active ?? {};
-        return [sheet, area?.top, area?.left];
-      });
-    await expect.poll(active).toEqual(["Sheet1", row - 1, 1]);
-  };
+  const choose = (row: number) => select(page, "Sheet1", row - 1, 1);
   await button("Worksheet functions").click();
   await page.getByLabel("Function", { exact: true }).selectOption("IRCORRECT");
   await page
@@ -30,13 +21,13 @@ test("a function is filled with cells, seen with its source, and inserted where 
       "Still to give: Insulation resistance, MΩ; Temperature of the insulation, °C, -10 to 105.",
     )
     .waitFor();
-  await select(2);
+  await choose(2);
   await button("Take the selected cells for: Insulation resistance, MΩ").click();
   // The cells are read by then, and another may be selected.
   await page
     .getByText("Still to give: Temperature of the insulation, °C, -10 to 105.", { exact: true })
     .waitFor();
-  await select(3);
+  await choose(3);
   await button(/^Take the selected cells for: Temperature of the insulation/).click();
   const outcome = page.getByRole("region", { name: "Result" });
   await outcome.getByText("=GEAR.IRCORRECT('Sheet1'!B2, 'Sheet1'!B3)").waitFor();
@@ -46,7 +37,7 @@ test("a function is filled with cells, seen with its source, and inserted where 
   await button("Insert into the selected cell").click();
   await page.getByText("Sheet1!B3 is not empty.", { exact: false }).waitFor();
   expect(await read(page, "Sheet1", "B3")).toBe(30);
-  await select(5);
+  await choose(5);
   await button("Insert into the selected cell").click();
   await page.getByText("Inserted into Sheet1!B5.").waitFor();
   await idle(page);

@@ -5,7 +5,7 @@ import AxeBuilder from "@axe-core/playwright";
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { FAULTS, ownBook } from "../support/ownBook";
-import { inBrowser } from "./bench";
+import { inBrowser, select, selected } from "./bench";
 import { SHOTS } from "./shots";
 
 const { open } = inBrowser();
@@ -45,13 +45,6 @@ async function look(page: Page, view: string): Promise<void> {
     expect(await pane.evaluate((one) => one.scrollWidth <= one.clientWidth), mode).toBe(true);
   }
 }
-
-/** The cells that are selected in the workbook, as its sheet and the corners of the area. */
-const selected = (page: Page) =>
-  page.evaluate(() => {
-    const { active } = window.bench.host.book;
-    return active && { sheet: active.sheet, ...active.area };
-  });
 
 /** How many conditional formats each sheet carries. */
 const formats = (page: Page) =>
@@ -192,10 +185,7 @@ test("each part of a recognised table is put right by pointing at a cell, or fro
   await button("Put right IR summary A4:E15").click();
   const point = async (what: string, row: number, column: number) => {
     await page.getByLabel("The selected cell", { exact: true }).selectOption(what);
-    await page.evaluate(([at, over]) => window.bench.grid.select("IR summary", at, over), [
-      row,
-      column,
-    ] as const);
+    await select(page, "IR summary", row, column);
     await button("Take the selected cell").click();
   };
   // This column holds no readings of this test.

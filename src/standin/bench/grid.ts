@@ -105,7 +105,14 @@ export function makeGrid(container: string, told: Told): BenchGrid {
       for (const [name, implementation] of waiting.splice(0)) register(name, implementation);
     },
     show: () => show(shown),
-    select: (name, row, column) => goTo(univer, name, row, column),
+    select: (name, row, column) => {
+      // The grid keeps the first selection after a workbook is opened to itself.
+      tell(shown, () => goTo(univer, name, row, column));
+      told.selected({
+        sheet: name,
+        area: { top: row, left: column, bottom: row, right: column },
+      });
+    },
     register: (name, implementation) => {
       if (univer.getActiveWorkbook()) register(name, implementation);
       else waiting.push([name, implementation]);
