@@ -8,7 +8,14 @@ import { boxAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { entered } from "../entered";
 import { type CellChange, cellChange, cellChanges, isSameFrame } from "./gridChanges";
 import { gridStyles, overCells } from "./gridLook";
-import { type GridLines, gridCell, putCell, type SheetData, sheetData } from "./sheetData";
+import {
+  type GridCell,
+  type GridLines,
+  gridCell,
+  putCell,
+  type SheetData,
+  sheetData,
+} from "./sheetData";
 
 /** The spreadsheet grid of the bench: shows a workbook of the stand-in, computes it, and takes what is typed. */
 export interface BenchGrid {
@@ -41,6 +48,9 @@ const LONGEST = 20_000;
 /** The grid's own mode in which a workbook that is shown is not computed before it is asked to be. */
 const NOT_BY_ITSELF = 2;
 
+/** The grid's own command by which anything gets into cells. */
+const SET_VALUES = "sheet.mutation.set-range-values";
+
 /** What the grid tells of a person's doings. */
 interface Told {
   /** What was edited, once what follows from it has been computed. */
@@ -59,6 +69,8 @@ interface Shown {
   isTold: boolean;
   /** True from a change until the grid has begun to compute what follows from it. */
   isDue: boolean;
+  /** True while the grid puts into cells what it has computed. */
+  isResult: boolean;
   /** What a person edited and the pane has not been told yet. */
   readonly edits: GridCells[];
   /** Sheets on which something has come to another result, so that they may look otherwise. */
@@ -84,6 +96,7 @@ export function makeGrid(container: string, told: Told): BenchGrid {
     sheets: new Map(),
     isTold: false,
     isDue: false,
+    isResult: false,
     edits: [],
     computed: new Set(),
     idle: undefined,
@@ -142,6 +155,9 @@ function follow(shown: Shown) {
   const { univer, told } = shown;
   univer.getFormula().calculationStart(() => {
     shown.isDue = false;
+  });
+  univer.addEvent(univer.Event.BeforeCommandExecute, ({ id, options }) => {
+    if (id === SET_VALUES) shown.isResult = options?.applyFormulaCalculationResult === true;
   });
   univer.addEvent(univer.Event.SheetValueChanged, ({ effectedRanges }) => {
     if (shown.isTold) return;
@@ -224,7 +240,7 @@ function change(
 ) {
   const unitId = shown.univer.getActiveWorkbook()?.getId();
   tell(shown, () =>
-    shown.univer.syncExecuteCommand("sheet.mutation.set-range-values", {
+    shown.univer.syncExecuteCommand(SET_VALUES, {
       unitId,
       subUnitId,
       cellValue,
@@ -298,25 +314,36 @@ function takeRange(shown: Shown, range: Ranges[number]): GridCells[] {
   const values = range.getRawValues();
   const formulas = range.getFormulas();
   let isEdited = false;
+  const late: GridLines<CellChange> = {};
   overCells(area, { row: endRow, column: endColumn }, (row, column) => {
     const before = lines[row]?.[column];
     const v = (values[row - startRow]?.[column - startColumn] ?? "") as CellValue;
     const f = formulas[row - startRow]?.[column - startColumn] || undefined;
     if (f !== undefined && f === before?.f) takeResult(shown, sheet, row, column, v);
-    else if (f !== before?.f || raw(v) !== raw(before?.v)) {
+    else if (isSame(before, { v, f })) return;
+    else if (shown.isResult) putCell(late, row, column, before ?? null);
+    else {
       isEdited = true;
       putBox(book, sheet, row, column, boxOf(v, f, tableAt(sheet, row, column)?.name));
-      putCell(lines, row, column, {
-        v,
-        ...(f ? { f } : {}),
-        ...(before?.s ? { s: before.s } : {}),
-      });
+      putCell(lines, row, column, cellOf(before, v, f));
     }
   });
+  // A result that comes when its formula has gone is nobody's doing: what stands there stays.
+  if (Object.keys(late).length > 0) change(shown, sheet.id, late, true);
   // The grid computes what depends on it: the workbook need not be shown anew for that.
   if (isEdited) book.dirty = false;
   return isEdited ? [{ sheet: sheet.name, area }] : [];
 }
+
+const isSame = (before: GridCell | undefined, after: Pick<GridCell, "v" | "f">) =>
+  after.f === before?.f && raw(after.v) === raw(before?.v);
+
+/** A cell as it is after an edit: it keeps its looks. */
+const cellOf = (before: GridCell | undefined, v: CellValue, f: string | undefined): GridCell => ({
+  v,
+  ...(f ? { f } : {}),
+  ...(before?.s ? { s: before.s } : {}),
+});
 
 const boxOf = (value: CellValue, formula: string | undefined, table: string | undefined) =>
   formula ? { value, formula: formula.replace(/^=/, "") } : entered(value, table);
