@@ -213,3 +213,15 @@ export const contactSpread: Criterion = {
     note: "asks for investigation, is not by itself a failure",
   },
 };
+
+/** How many times the lowest of its like an earthed part may resist before an explanation is asked for. */
+export const bondSpread: Criterion = {
+  value: 5,
+  source: practice("earthed parts against their like, times the lowest"),
+};
+
+/** Resistance of an earthed part up to which its like says nothing of it, mΩ: straps and hinges of sound doors lie anywhere below. */
+export const soundBond: Criterion = {
+  value: 10,
+  source: practice("an earthed part that needs no comparison with its like"),
+};

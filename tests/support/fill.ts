@@ -127,7 +127,7 @@ export const SOUND: Readonly<Record<string, Filler>> = {
   }),
   GearEarthing: (_row, next) => ({
     testCurrent: 30,
-    reading: shown(between(next, 0.01, 0.4), 3),
+    reading: shown(between(next, 0.01, 0.28), 3),
     ...trail(DAY - 9),
   }),
   GearCurrentTransformers: (row, next) => ({

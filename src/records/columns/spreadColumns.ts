@@ -75,7 +75,7 @@ export const spreadMostColumn = (
 });
 
 /** The least value of each group of which two or more are measured. */
-function lowestBy(
+export function lowestBy(
   rows: readonly Row[],
   by: string,
   measured: (row: Row) => number | undefined,

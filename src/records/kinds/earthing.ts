@@ -5,10 +5,10 @@ import { deviceName } from "../../lineup/plate";
 import type { Criterion } from "../../standards/criterion";
 import { earthContinuity } from "../../standards/iec62271-200.2021";
 import { groundContinuity } from "../../standards/neta-ats.2025";
-import { contactSpread } from "../../standards/practice";
+import { bondSpread, contactSpread, soundBond } from "../../standards/practice";
 import { tidy } from "../../standards/tidy";
 import { blank, closing, gear, NOT_COMPUTED, trail } from "../columns/common";
-import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
+import { lowestBy, spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
 import { figure } from "../figure";
 import {
   type Column,
@@ -49,6 +49,14 @@ const standardCurrent = (row: Row, { basis }: Lineup) =>
 const accepted: readonly Comparison[] = [
   { value: "resistance", limit: "maximum", unit: "mΩ", sense: "most", when: "maximum" },
   spreadAccepted,
+  {
+    value: "resistance",
+    limit: "likeMost",
+    unit: "mΩ",
+    sense: "most",
+    when: "likeMost",
+    asks: true,
+  },
 ];
 const enough: readonly Comparison[] = [
   {
@@ -57,6 +65,43 @@ const enough: readonly Comparison[] = [
     unit: "A",
     sense: "least",
     excusable: true,
+  },
+];
+
+const resistanceOf = ({ like, resistance }: Row) =>
+  !isBlank(like) && typeof resistance === "number" && resistance > 0 ? resistance : undefined;
+
+/** What an earthed part may resist beside its like, where neither maker nor project gives a maximum. */
+const likeColumns: readonly Column[] = [
+  {
+    id: "like",
+    header: "Like",
+    role: "given",
+    width: 15,
+    help: "The parts that it is compared with; blank where maker or project gives a maximum.",
+    value: (row, lineup) => (isBar(row) || ownLimit(row, lineup) ? null : (row.part ?? null)),
+  },
+  {
+    id: "likeMost",
+    header: "Asks above mΩ",
+    role: "limit",
+    width: 9,
+    unit: "mΩ",
+    format: "0.0##",
+    help: `${bondSpread.value} times the lowest of its like, and no less than ${soundBond.value} mΩ: above it an explanation is asked for. Blank until two of them are measured.`,
+    formula: (ref) => {
+      // AGGREGATE compares names as they are; MINIFS would read a leading "=" as an operator.
+      const lowest = (place: number) =>
+        `_xlfn.AGGREGATE(15,6,${ref.all("resistance")}/((${ref.all("like")}=${ref("like")})*(${ref.all("resistance")}>0)),${place})`;
+      return `IF(OR(${blank(ref("like"))},NOT(N(${ref("resistance")})>0)),"",IFERROR(MAX(${soundBond.value},${bondSpread.value}*${lowest(1)})+0*${lowest(2)},""))`;
+    },
+    survey: (rows) => lowestBy(rows, "like", resistanceOf),
+    value: (row, _lineup, lowest) => {
+      const least = lowest.get(String(row.like));
+      return resistanceOf(row) !== undefined && least
+        ? Math.max(soundBond.value, bondSpread.value * least)
+        : null;
+    },
   },
 ];
 
@@ -135,8 +180,10 @@ const columns: readonly Column[] = [
     help: "Of earth bars: above the lowest of them. More than 50 % asks for an explanation.",
   }),
   spreadMostColumn(ownSpread, isBar),
+  ...likeColumns,
   sources((row, lineup) => [
     ["maximum", maximumSource(row, lineup)],
+    ...(isBlank(row.like) ? [] : [["beside its like", sourceOf(bondSpread)] as const]),
     [
       "test A",
       sourceOf(ownCurrent(row, lineup) ?? standardCurrent(row, lineup)) || "none prescribed",

@@ -79,3 +79,37 @@ test("an earth bar is judged by the project's value, else compared with the othe
   });
   expect(bars([0.008, 0.032], own)).toEqual(["Pass", "Fail"]);
 });
+
+// Common practice, no source: a door that resists many times what the other doors do has a bad strap, whatever the standard lets pass.
+test.each([
+  ["NETA", [0.2, 0.24, 4], ["Pass", "Pass", "Inconclusive"]],
+  ["NETA", [0.2, 0.24, 0.9], ["Pass", "Pass", "Pass"]],
+  ["NETA", [0.02, 0.08, 0.09], ["Pass", "Pass", "Pass"]],
+  ["IEC", [0.06, 0.05, 2.4], ["Pass", "Pass", "Inconclusive"]],
+  ["IEC", [2.4], ["Pass"]],
+  ["IEC", [0.06, 0.05, 3.3], ["Pass", "Pass", "Fail"]],
+] as const)("%s: doors that drop %j V at 10 or 30 A: %j", (basis, readings, verdicts) => {
+  const doors = readings.map((reading, at) => ({
+    object: `=K000${at + 1}`,
+    part: "Door",
+    testCurrent: basis === "IEC" ? 30 : 10,
+    reading,
+  }));
+  const judged = evaluate(earthing, doors, longLineup(3, { basis }));
+  expect(judged.map(({ result }) => result)).toEqual(verdicts);
+});
+
+test("the project's own maximum of a door decides by itself, without its like", () => {
+  const own = longLineup(2, {
+    criteria: [
+      { from: "project", quantity: "ground continuity mΩ", value: 450, document: "invented" },
+    ],
+  });
+  const doors = [0.2, 4].map((reading, at) => ({
+    object: `=K000${at + 1}`,
+    part: "Door",
+    testCurrent: 10,
+    reading,
+  }));
+  expect(evaluate(earthing, doors, own).map(({ result }) => result)).toEqual(["Pass", "Pass"]);
+});
