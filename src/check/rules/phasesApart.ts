@@ -43,22 +43,20 @@ export const phasesApart: Rule = {
       const apart = apartIn(column);
       return apart === undefined
         ? []
-        : blocks.flatMap((rows) =>
-            strayIn(table, column, rows, apart).map(
-              ({ row, value, middle }): Finding => ({
-                rule: "phases-apart",
-                weight: "query",
-                ...where(table, row, column.id),
-                message: says.message(
-                  rowName(table, row),
-                  column.header,
-                  `${said(value)} ${column.unit}`,
-                  `${said(Number(middle.toPrecision(3)))} ${column.unit}`,
-                ),
-                found: value,
-                expected: says.expected(said(Number(middle.toPrecision(3)))),
-              }),
-            ),
+        : straysIn(table, column, blocks, apart).map(
+            ({ row, value, middle }): Finding => ({
+              rule: "phases-apart",
+              weight: "query",
+              ...where(table, row, column.id),
+              message: says.message(
+                rowName(table, row),
+                column.header,
+                `${said(value)} ${column.unit}`,
+                `${said(Number(middle.toPrecision(3)))} ${column.unit}`,
+              ),
+              found: value,
+              expected: says.expected(said(Number(middle.toPrecision(3)))),
+            }),
           );
     });
   },
@@ -84,45 +82,75 @@ const apartIn = ({ role, unit }: Column): Apart | undefined => {
   return APART.get(unit ?? "");
 };
 
-/** The phase of a part that lies apart from its others, and from like parts. */
-function strayIn(table: JudgedTable, column: Column, rows: readonly number[], apart: Apart) {
+interface Reading {
+  readonly row: number;
+  readonly value: number;
+}
+
+/** Of each part the phase that lies apart from its others, and from like parts. */
+function straysIn(
+  table: JudgedTable,
+  column: Column,
+  blocks: readonly (readonly number[])[],
+  apart: Apart,
+) {
   const cells = cellsOf(table.rows, column.id);
   const valueAt = (row: number): number | undefined =>
     column.unit ? exactly(cells[row] ?? null, column.unit) : undefined;
-  const read = rows.flatMap((row) => {
-    const value = valueAt(row);
-    return value !== undefined && value > 0 ? [{ row, value }] : [];
-  });
-  if (read.length <= OTHERS) return [];
-  const strays = read.flatMap(({ row, value }) => {
-    const others = read.filter((one) => one.row !== row).map((one) => one.value);
-    const middle = median(inOrder(others));
-    const isFine = middle >= STEPS * 10 ** -Math.max(...others.map(decimals));
-    const like = middleOfLike(table, row, valueAt);
-    const isStray =
-      isFine &&
-      isApart(value, middle, apart) &&
-      (like === undefined
+  const middleOfLike = middlesOfLike(table, valueAt);
+  return blocks.flatMap((rows) => {
+    const read = rows.flatMap((row): Reading[] => {
+      const value = valueAt(row);
+      return value !== undefined && value > 0 ? [{ row, value }] : [];
+    });
+    const strays = strayIn(read, apart).filter(({ row, value, middle }) => {
+      if (verdictOf(table.judged[row] ?? {}) === "Fail") return false;
+      const like = middleOfLike(row, value);
+      return like === undefined
         ? isApart(value, middle, { above: apart.above * ALONE, below: apart.below * ALONE })
-        : isApart(value, like, apart)) &&
-      verdictOf(table.judged[row] ?? {}) !== "Fail";
-    return isStray ? [{ row, value, middle }] : [];
+        : isApart(value, like, apart);
+    });
+    return strays.length === 1 ? strays : [];
   });
-  return strays.length === 1 ? strays : [];
+}
+
+/** The readings that lie apart from the middle of the others of their part. */
+function strayIn(read: readonly Reading[], apart: Apart) {
+  if (read.length <= OTHERS) return [];
+  const sorted = inOrder(read.map(({ value }) => value));
+  return read.flatMap(({ row, value }) => {
+    const middle = medianWithout(sorted, value);
+    if (!isApart(value, middle, apart)) return [];
+    const others = read.filter((one) => one.row !== row).map((one) => one.value);
+    const isFine = middle >= STEPS * 10 ** -Math.max(...others.map(decimals));
+    return isFine ? [{ row, value, middle }] : [];
+  });
 }
 
 const isApart = (value: number, middle: number, { above, below }: Apart): boolean =>
   value > above * middle || value < middle / below;
 
-/** The middle of the other rows of the same ratings; undefined where they are too few. */
-function middleOfLike(
-  table: JudgedTable,
-  row: number,
-  valueAt: (row: number) => number | undefined,
-): number | undefined {
+/** Gives the middle of the other rows of the same ratings as one; undefined where they are too few. */
+function middlesOfLike(table: JudgedTable, valueAt: (row: number) => number | undefined) {
   const { of } = groupsIn(table);
-  const like = [...table.rows.keys()].flatMap((other) =>
-    other !== row && of[other] === of[row] && !table.aside.has(other) ? (valueAt(other) ?? []) : [],
-  );
-  return like.length < LIKE ? undefined : median(inOrder(like));
+  const known = new Map<number | undefined, Float64Array>();
+  const readingsLike = (group: number | undefined): Float64Array =>
+    inOrder(
+      of.reduce<number[]>((read, its, row) => {
+        const value = its === group && !table.aside.has(row) ? valueAt(row) : undefined;
+        if (value !== undefined) read.push(value);
+        return read;
+      }, []),
+    );
+  return (row: number, value: number): number | undefined => {
+    const readings = known.get(of[row]) ?? readingsLike(of[row]);
+    known.set(of[row], readings);
+    return readings.length <= LIKE ? undefined : medianWithout(readings, value);
+  };
+}
+
+/** The middle of numbers in order but for one of them. */
+function medianWithout(sorted: Float64Array, one: number): number {
+  const at = sorted.indexOf(one);
+  return median(sorted.filter((_value, index) => index !== at));
 }
