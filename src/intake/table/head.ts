@@ -1,6 +1,7 @@
 import { isAnswer } from "../cells/listWord";
 import type { TextRow } from "../text/delimited";
 import { countFilled, isMultiple, isNumberish } from "../text/textCells";
+import { namesPlace } from "../understand/headedPlaces";
 import { plainWords } from "../words/plainWords";
 import { isOneOf, namesPosition, schemeAmong } from "../words/readPosition";
 import { readStage } from "../words/readStage";
@@ -151,9 +152,25 @@ const headOf = (
       objectsAcross(columns, lines, options) +
       partsAcross(lines.at(-1)?.cells ?? [], options) +
       groupedAcross(columns, lines) +
+      unitsAcross(lines, below, options) +
       timesAcross(lines.at(-1)?.cells ?? []).size +
       multiplesAcross(lines.at(-1)?.cells ?? []),
   };
+};
+
+/** How many titles are a unit and no more, over numbers beside the name of a place: `Point;MΩ` over `52-F1 A-G;6100`. */
+const unitsAcross = (
+  lines: readonly TextRow[],
+  below: TextRow | undefined,
+  { objectOf }: LayoutOptions,
+): number => {
+  const [titles] = lines;
+  const [name = "", ...cells] = below?.cells ?? [];
+  if (objectOf === undefined || lines.length > 1 || !titles?.cells[0]) return 0;
+  const units = titles.cells
+    .slice(1)
+    .filter((title, at) => title.length > 1 && isUnitRow([title]) && isNumberish(cells[at] ?? ""));
+  return units.length > 0 && namesPlace(name, objectOf) ? units.length + 1 : 0;
 };
 
 /** Three phases under two groups. */

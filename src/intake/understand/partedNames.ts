@@ -1,21 +1,24 @@
 import { memoizeText } from "../../quantities/memoizeText";
+import { operationIn } from "../words/operationIn";
 import { areSchemeLetters } from "../words/readPosition";
 import type { Knowledge } from "./knowledge";
 import { placesNamed } from "./places";
 import { isPosition } from "./titleSense";
 
-/** A column whose cells name a place and its phase at once, and what reads either from a cell. */
+/** A column whose cells name a place and its phase at once, and what reads each from a cell. */
 export interface PartedNames {
   readonly index: number;
   readonly place: (text: string) => string;
   readonly phase: (text: string) => string;
+  /** The operation of a breaker, where cells name that too. */
+  readonly operation?: (text: string) => string;
 }
 
 const BETWEEN = /[\s/:;,·–-]+/g;
 const MOST = 0.8;
 const LONGEST = 60;
 
-type Parted = readonly [place: string, phase: string];
+type Parted = readonly [place: string, phase: string, operation?: string];
 
 /** Each way to part a text in two, the longest end first. */
 const partings = (text: string): Parted[] =>
@@ -32,14 +35,31 @@ const parted = (written: string, isPlace: (text: string) => boolean): Parted | u
     .replace(/\s+/g, " ")
     .trim();
   if (text.length > LONGEST) return undefined;
+  const operated = withoutOperation(text);
+  const found = operated && placeAndPhase(operated.rest, isPlace);
+  return found ? [found[0], found[1], operated?.operation] : placeAndPhase(text, isPlace);
+};
+
+const placeAndPhase = (text: string, isPlace: (text: string) => boolean): Parted | undefined => {
   const all = partings(text);
   const turned = all.map(([phase, place]): Parted => [place, phase]).reverse();
   return [...all, ...turned].find(([place, phase]) => isPhase(phase) && isPlace(place));
 };
 
+/** The one word of a text that names an operation, and the text without it: `52-F3 close A`. */
+const withoutOperation = (text: string): { operation: string; rest: string } | undefined => {
+  const words = text.split(/[\s/:;,·]+|(?<=\s)[-–—]+(?=\s)/).filter((word) => word !== "");
+  const [operation, ...others] = words.filter(
+    (word) => word.length > 1 && operationIn(word) !== undefined,
+  );
+  return operation === undefined || others.length > 0
+    ? undefined
+    : { operation, rest: words.filter((word) => word !== operation).join(" ") };
+};
+
 /**
- * The one column of a table whose cells name a place of the records and a phase together. None where a
- * column of phases stands beside it, or where the cells are names of places as they stand.
+ * The one column of a table whose cells name a place of the records and a phase together, an operation
+ * of a breaker beside them in all cells or in none. None where a column of phases stands beside it, or where the cells are names of places as they stand.
  *
  * @example partedNames([["Bus 1 A-Gnd", "36.4"], ["Bus 1 B-Gnd", "58.9"]], knows)?.phase("Bus 1 A-Gnd") // "A-Gnd"
  */
@@ -64,18 +84,22 @@ export const partedNames = (
   const found = columns.find(({ texts }) => {
     const phases = texts.flatMap((text) => read(text)?.[1] ?? []);
     const letters = phases.filter((phase) => phase.length === 1);
+    const isOperated = (text: string) => read(text)?.[2] !== undefined;
+    const operated = texts.filter(isOperated).length;
     return (
-      texts.filter(isPlace).length <= texts.length / 2 &&
+      texts.filter((text) => !isOperated(text) && isPlace(text)).length <= texts.length / 2 &&
       phases.length >= MOST * texts.length &&
+      (operated === 0 || operated === phases.length) &&
       new Set(phases).size > 1 &&
       (letters.length === 0 || areSchemeLetters(letters))
     );
   });
-  return (
-    found && {
-      index: found.index,
-      place: (text) => read(text)?.[0] ?? text,
-      phase: (text) => read(text)?.[1] ?? "",
-    }
-  );
+  if (found === undefined) return undefined;
+  const operated = found.texts.some((text) => read(text)?.[2] !== undefined);
+  return {
+    index: found.index,
+    place: (text) => read(text)?.[0] ?? text,
+    phase: (text) => read(text)?.[1] ?? "",
+    ...(operated && { operation: (text: string) => read(text)?.[2] ?? "" }),
+  };
 };

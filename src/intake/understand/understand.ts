@@ -75,7 +75,11 @@ export const understand = (
     return seen ? plainRole(seen, knows) : {};
   });
   const block: SeenBlock = { ...open, columns, plain, said };
-  const all = knows.kinds.flatMap((known) => interpret(block, known, knows) ?? []);
+  // What names operations is of a kind that has rows by them: "52-F3 open A" is no insulation of a pole.
+  const kinds = names?.operation
+    ? knows.kinds.filter(({ kind }) => hasOperations(kind))
+    : knows.kinds;
+  const all = kinds.flatMap((known) => interpret(block, known, knows) ?? []);
   const found = all
     .filter(({ placed }) => placed !== 0)
     .sort((one, other) => other.score - one.score);
@@ -100,29 +104,33 @@ export const understand = (
   return isByTitles ? undefined : understood;
 };
 
-/** A table with a column of places and one of phases in place of the one that names both. */
+/** A table with a column of places, one of phases and any of operations in place of the one that names them together. */
 const withParted = (
   { titles, units, rows, columns, ...rest }: OpenBlock,
-  { index, place, phase }: PartedNames,
+  { index, place, phase, operation }: PartedNames,
 ): OpenBlock => {
   const width = columns.length;
+  const parts = [place, phase, ...(operation ? [operation] : [])];
   const more = (cells: readonly string[], added: readonly string[]) => [
     ...Array.from({ length: width }, (_, at) => cells[at] ?? ""),
     ...added,
   ];
   const title = columns[index]?.title ?? "";
+  const blank = parts.map(() => "");
   return {
     ...rest,
-    titles: titles.map((line) => more(line, [line[index] ?? "", ""])),
-    units: more(units, ["", ""]),
+    titles: titles.map((line) => more(line, [line[index] ?? "", ...blank.slice(1)])),
+    units: more(units, blank),
     rows: rows.map((cells) => {
       const text = cells[index]?.trim() ?? "";
-      return more(cells, [place(text), phase(text)]);
+      return more(
+        cells,
+        parts.map((part) => part(text)),
+      );
     }),
     columns: [
       ...columns,
-      { index: width, title, from: { column: index, part: place } },
-      { index: width + 1, title, from: { column: index, part: phase } },
+      ...parts.map((part, at) => ({ index: width + at, title, from: { column: index, part } })),
     ],
   };
 };
