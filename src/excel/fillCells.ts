@@ -8,7 +8,7 @@ import { inWords } from "./read/errorWords";
 import { readExcel } from "./read/readSheets";
 import type { Watched } from "./write/chunks";
 import { type LayoutAim, layoutRuns, nameAsTold } from "./write/layoutRuns";
-import { heldBy, nameIn, type TableAim, tableRuns } from "./write/tableRuns";
+import { nameIn, type TableAim, tableRuns } from "./write/tableRuns";
 import { type Hits, writeAims } from "./write/writeAims";
 
 type Placed = Filled["written"][number];
@@ -99,6 +99,12 @@ const keysIn = (pending: readonly Pending[]): ReadonlyMap<TableSnapshot, number[
 const keyColumns = ({ kind, at }: RecordTable): number[] =>
   keyIds(kind).flatMap((id) => at.get(id) ?? []);
 
+/** The formula that a reading's cell held when the reading was placed, wherever its record stands by now. */
+function formulaPlaced({ table: { table, at }, row, column }: Placed): { formula?: string } {
+  const formula = table.formula(row, at.get(column) ?? -1);
+  return formula === undefined ? {} : { formula };
+}
+
 /** The cell of a record table that a reading goes into; none where the table has no such column. */
 function tableAim(pending: Pending): (Of & TableAim)[] {
   const { cell, table: record, row } = pending;
@@ -106,12 +112,11 @@ function tableAim(pending: Pending): (Of & TableAim)[] {
   const column = record.at.get(cell.column);
   if (column === undefined) return [];
   const keys = keyColumns(record).map((key) => table.cell(row, key));
-  const { formula } = heldBy(table, row, column);
   return [
     {
       ...{ pending, table, row, column },
       name: nameIn(table, { column, width: 1 }, keys),
-      old: [{ value: cell.old, ...(formula === undefined ? {} : { formula }) }],
+      old: [{ value: cell.old, ...formulaPlaced(cell) }],
       wanted: [cell.value],
       input: [asInput(cell.value)],
     },
@@ -121,18 +126,19 @@ function tableAim(pending: Pending): (Of & TableAim)[] {
 /** The cell of a layout that a reading goes into, each as the layout has it; none where it has no such cell. */
 function layoutAim(pending: Pending): (Of & LayoutAim)[] {
   const { cell, table: record, row } = pending;
-  const { ownLayout, sheet, formula } = record.table;
+  const { ownLayout, sheet } = record.table;
   const column = record.at.get(cell.column);
   const found = column === undefined ? undefined : ownLayout?.holds(row, column);
   if (!ownLayout || !found || column === undefined) return [];
   const told = ownLayout.toldBy?.(row) ?? [];
   const wanted = ownLayout.written(row, column, cell.value);
-  const stood = formula(row, column);
+  const placed = cell.table.at.get(cell.column) ?? -1;
+  const stood = cell.table.table.ownLayout?.holds(cell.row, placed)?.value ?? null;
   return [
     {
       ...{ pending, sheet, row: found.row, column: found.column, told },
       name: nameAsTold(told),
-      old: [{ value: found.value, ...(stood === undefined ? {} : { formula: stood }) }],
+      old: [{ value: stood, ...formulaPlaced(cell) }],
       wanted: [wanted],
       input: [asInput(wanted)],
     },

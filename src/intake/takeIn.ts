@@ -1,7 +1,6 @@
 import type { Said } from "../messages/reasons";
 import type { Told } from "../messages/told";
 import type { Result } from "../quantities/result";
-import type { CellValue } from "../records/kind";
 import type { CellWrite } from "../sheets/cells/cell";
 import type { ExportMapping } from "../sheets/kept/exportMapping";
 import type { Remembered } from "../sheets/kept/remembered";
@@ -194,21 +193,6 @@ export const historyRemoval = (
 ): { table: TableSnapshot; added: number; writes: readonly CellWrite[] }[] => {
   const table = historyOf(snapshot);
   return table ? [{ table, added: 0, writes: historyUnwrites(entries, table) }] : [];
-};
-
-/** What puts into the history what cells held that were written over while somebody typed into them. */
-export const lostToHistory = (
-  snapshot: Snapshot,
-  lost: readonly { readonly sheet: string; readonly address: string; readonly value: CellValue }[],
-  today: number,
-): Changes => {
-  const table = historyOf(snapshot);
-  const entries = lost.map(({ sheet, address, value }): HistoryRow => {
-    const source = "Typed while readings were being written";
-    return { sheet, row: address, column: "", value, date: null, source, replacedOn: today };
-  });
-  const written = historyWrites(entries, table);
-  return table ? { change: [{ table, ...written }] } : { create: [newHistory(written)] };
 };
 
 /** Cells with the results that follow from them, for a writer whose formulas do not calculate. */

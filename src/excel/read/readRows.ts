@@ -43,7 +43,7 @@ export async function readRows(
     signal?.throwIfAborted();
     const queued = pieces.map((piece) => {
       const body = piece.block.range().untrack();
-      body.load("rowIndex,rowCount");
+      body.load("rowIndex,columnIndex,rowCount,columnCount");
       const rows = body
         .getCell(piece.from, 0)
         .untrack()
@@ -75,13 +75,23 @@ function take(
   rows: Excel.Range,
   contents: readonly Content[],
 ) {
-  if (body.rowIndex !== block.first || body.rowCount !== block.rowCount)
+  if (!isWhereItWas(block, body))
     throw new BookError(({ excel }) => excel.readChanged(block.title(excel)));
   const average = (1.1 * sentBytes(contents.map((content) => rows[content]))) / count;
   const isFirst = contents.some((content) => block[content].length === 0);
   block.rowBytes = isFirst ? average : Math.max(block.rowBytes, average);
   for (const content of contents) for (const row of rows[content]) block[content].push(row);
 }
+
+/** Whether a block lies where it lay when its titles were read, and is as long and as wide. */
+export const isWhereItWas = (
+  { first, left, rowCount, columnCount }: Block,
+  body: Excel.Range,
+): boolean =>
+  body.rowIndex === first &&
+  body.columnIndex === left &&
+  body.rowCount === rowCount &&
+  body.columnCount === columnCount;
 
 /** The rows that come next, of as many blocks as fit into one answer. */
 function nextPieces(blocks: readonly Block[], most: number, content: Content): Piece[] {

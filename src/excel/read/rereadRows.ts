@@ -2,6 +2,7 @@ import type { SheetRows, TableRows } from "../../sheets/editedRows";
 import type { Snapshot } from "../../sheets/snapshot";
 import type { Block, TableBlock } from "../write/outlineBlocks";
 import { inWords } from "./errorWords";
+import { isWhereItWas } from "./readRows";
 import { blockBehind, sheetCells, tableSnapshot } from "./snapshotOf";
 
 /**
@@ -38,13 +39,7 @@ export const rereadRows = (
       await context.sync();
       const fresh = new Map<object, Block>();
       for (const { of, block, body, pieces } of asked) {
-        if (
-          body.rowIndex !== block.first ||
-          body.columnIndex !== block.left ||
-          body.rowCount !== block.rowCount ||
-          body.columnCount !== block.columnCount
-        )
-          return undefined;
+        if (!isWhereItWas(block, body)) return undefined;
         const [values, formulas] = [[...block.values], [...block.formulas]];
         for (const { from, piece } of pieces) {
           values.splice(from, piece.values.length, ...piece.values);

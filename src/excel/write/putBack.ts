@@ -62,21 +62,34 @@ export async function putBack(
   cause: unknown,
 ): Promise<void> {
   let left = backs;
+  const overtaken: Back[] = [];
   let failed = cause;
   for (const pause of PAUSES) {
     if (pause > 0) await new Promise((passed) => setTimeout(passed, pause));
     try {
-      left = await tried(context, left);
+      const after = await tried(context, left);
+      left = after.left;
+      overtaken.push(...after.overtaken);
     } catch (error) {
       failed = error;
     }
-    if (left.length === 0) return;
+    if (left.length === 0) break;
   }
-  throw new NotPutBack(left.flatMap(valuesOf), { cause: failed });
+  const lost = [...left.flatMap(valuesOf), ...overtaken.flatMap(valuesOf).filter(isFilled)];
+  if (lost.length > 0) throw new NotPutBack(lost, { cause: failed });
 }
 
-/** One try; gives what is still to be put back. */
-async function tried(context: Excel.RequestContext, backs: readonly Back[]): Promise<Back[]> {
+const isFilled = ({ value }: LostValue): boolean => value !== null;
+
+/** What a try comes to. */
+interface Tried {
+  /** What is still to be put back. */
+  readonly left: Back[];
+  /** Whose cells hold something else by now, which stays: who put it there may not have seen what stood there first. */
+  readonly overtaken: Back[];
+}
+
+async function tried(context: Excel.RequestContext, backs: readonly Back[]): Promise<Tried> {
   const looked = await seen(context, backs);
   const queued = backs.map((back) => ({ back, at: rowNow(back, looked.get(back.open) as Sight) }));
   const sights = sightsOf(backs);
@@ -88,11 +101,17 @@ async function tried(context: Excel.RequestContext, backs: readonly Back[]): Pro
         .getResizedRange(0, back.given.length - 1)
         .untrack().formulas = [backInput(back)] as string[][];
   await context.sync();
-  return queued.flatMap(({ back, at }) =>
-    at === undefined
-      ? stillAstray(back, looked)
-      : slippedIn(back, at, sights.get(back.open) as Sight),
-  );
+  const nowhere = queued.flatMap(({ back, at }) => (at === undefined ? back : []));
+  return {
+    left: queued.flatMap(({ back, at }) =>
+      at === undefined
+        ? isAstray(back, looked.get(back.open) as Sight)
+          ? back
+          : []
+        : slippedIn(back, at, sights.get(back.open) as Sight),
+    ),
+    overtaken: nowhere.filter((back) => isOvertaken(back, looked.get(back.open) as Sight)),
+  };
 }
 
 const sightsOf = (backs: readonly Back[]): Map<Open, Sight> => {
@@ -116,11 +135,19 @@ function rowNow({ open, name, given }: Back, sight: Sight): number | undefined {
   return at < 0 ? undefined : at;
 }
 
-/** A row that stands there and holds something else by now has been seen to by somebody. */
-const stillAstray = (back: Back, looked: ReadonlyMap<Open, Sight>): Back[] => {
-  const sight = looked.get(back.open) as Sight;
-  const isThere = sight.cells.values.some((_, at) => nameSeen(back.open, at, sight) === back.name);
-  return isThere ? [] : [back];
+/** What the rows of a record are seen to hold. */
+const heldUnder = ({ open, name }: Back, sight: Sight): Held[][] =>
+  sight.cells.values.flatMap((_, at) =>
+    nameSeen(open, at, sight) === name ? [heldIn(open, at, sight)] : [],
+  );
+
+/** Whether no row of its record is seen, so that it has to be looked for again. */
+const isAstray = (back: Back, sight: Sight): boolean => heldUnder(back, sight).length === 0;
+
+/** Whether the rows of its record hold neither what was written over them nor what they held first. */
+const isOvertaken = (back: Back, sight: Sight): boolean => {
+  const held = heldUnder(back, sight);
+  return held.length > 0 && !held.some((now) => isGiven(backInput(back), now));
 };
 
 /** What was written over in putting back, where that was not what it should have been. */

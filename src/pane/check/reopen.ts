@@ -1,5 +1,6 @@
 import type { Reopened } from "../../intake/reopenRecord";
 import type { Watch, WorkbookHost } from "../host";
+import { fillKeeping } from "../readings/fillKeeping";
 
 /**
  * Writes a repair and the failed readings into their sheets first, then takes them off the record, so that
@@ -13,6 +14,6 @@ export async function reopen(
   watch: Watch,
 ): Promise<number> {
   await host.change(before, watch);
-  const { heldBack } = await host.fill(cells, watch);
+  const { heldBack } = await fillKeeping(host, cells, watch);
   return heldBack.length;
 }

@@ -14,6 +14,7 @@ import type { StepProps } from "../shared";
 import type { OpenedWorkbook } from "../useBook";
 import { Cautions } from "./Cautions";
 import { Evidence } from "./Evidence";
+import { fillKeeping } from "./fillKeeping";
 import { Intake } from "./Intake";
 import { RowForm } from "./RowForm";
 import { nextToType } from "./typedCells";
@@ -55,7 +56,7 @@ export function OneRow({
     setChoice({ kind, object: choice.object, ...(next === undefined ? {} : { row: next }) });
   const write = (cells: readonly PlacedCell<RecordTable>[]) =>
     work.run(async (watch) => {
-      const { heldBack } = await host.fill(cells, watch);
+      const { heldBack } = await fillKeeping(host, cells, watch);
       const next = await reread([{ table: table.table, rows: [row] }]);
       setEdited({ kind, object: choice.object, row });
       if (heldBack.length > 0) {

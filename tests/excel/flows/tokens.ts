@@ -1,3 +1,4 @@
+import { a1 } from "../../../src/sheets/cells/address";
 import { boxAt, type Sheet, type StandInBook } from "../../../src/standin/book";
 
 /** Panels and poles of the workbooks of these tests: the records that readings are of. */
@@ -37,6 +38,8 @@ export interface Standing {
   readonly token: number;
   /** Sheet, row and column as they are called by what stands there. */
   readonly place: string;
+  /** Its cell as an error names it: `"Contacts" G5`. */
+  readonly cell: string;
   /** Whether it is on its record, or in the history under its name. */
   readonly isRight: boolean;
   /** Whether it stands where readings are kept that others have taken the place of. */
@@ -56,7 +59,9 @@ export function standings(book: StandInBook): Standing[] {
         // Without its column the part, which is the same for all records, is not told any more.
         const names = [part, ""].map((told) => `${panel} · ${told} · ${pole}`);
         const isRight = isReading && names.includes(name);
-        return [{ token, place: `${sheet.name}: ${name}, column ${column}`, isRight, isHistory }];
+        const place = `${sheet.name}: ${name}, column ${column}`;
+        const cell = `"${sheet.name}" ${a1(at, column)}`;
+        return [{ token, place, cell, isRight, isHistory }];
       }),
     );
   });

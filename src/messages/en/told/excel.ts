@@ -84,5 +84,5 @@ export const excel = {
   held: (sheet: string, cell: string, value: string | undefined) =>
     `"${sheet}" ${cell} ${value === undefined ? "was blank" : `held ${value}`}`,
   notPutBack: (cells: readonly string[]) =>
-    `Cells were changed while they were being written, and what they held could not be put back: ${cells.join("; ")}. Make these cells hold that again.`,
+    `Cells were changed while they were being written, and what they held could not be put back: ${cells.join("; ")}. Make these cells hold that again, unless it was changed on purpose.`,
 };
