@@ -16,7 +16,7 @@ export const openBook = (snapshot: Snapshot): RecordBook => {
     snapshot,
     told,
     lineup,
-    tables: [...recordTables(snapshot), ...mapped.tables],
+    tables: [...recordTables(snapshot, lineup), ...mapped.tables],
     instruments: instrumentsOf(snapshot),
     remembered: rememberedOf(snapshot),
     problems: mapped.problems,

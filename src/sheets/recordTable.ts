@@ -1,5 +1,7 @@
+import type { Lineup } from "../lineup/lineup";
 import { rowsOfCells } from "../records/cellsOf";
 import type { CellValue, RecordKind, Row } from "../records/kind";
+import { kindFor } from "../records/kindFor";
 import { KINDS } from "../records/kinds";
 import { type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
 
@@ -17,19 +19,40 @@ export interface RecordTable {
  * The record tables of a workbook. A table is known by its headers, so that it may be renamed, moved and
  * given more columns: it has every key column and every reading column of the kind. One that goes by
  * our own name is known by that, though headers were changed.
+ *
+ * @param lineup which says what the phases in its headers are called
  */
-export const recordTables = (snapshot: Snapshot): RecordTable[] =>
-  tablesOf(snapshot).flatMap((table) => {
+export const recordTables = (snapshot: Snapshot, lineup = snapshot.lineup): RecordTable[] => {
+  const lineups = lineup ? [lineup] : [];
+  return tablesOf(snapshot).flatMap((table) => {
     const kind = KINDS.find(
       (kind) =>
         kind.table === table.name ||
-        kind.columns.every(
-          ({ role, need, header }) =>
-            !(role === "key" || need === "reading") || table.headers.includes(header),
-        ),
+        variantsOf(kind, lineups).some((one) => hasReadings(one, table)),
     );
-    return kind ? [asRecordTable(kind, table)] : [];
+    return kind ? [asRecordTable(headedAs(kind, table, lineups), table)] : [];
   });
+};
+
+/** A kind as each of some lineups has it, and as it is without one. */
+const variantsOf = (kind: RecordKind, lineups: readonly Lineup[]): RecordKind[] => [
+  ...new Set([...lineups.map((lineup) => kindFor(kind, lineup)), kind]),
+];
+
+const hasReadings = ({ columns }: RecordKind, { headers }: TableSnapshot): boolean =>
+  columns.every(
+    ({ role, need, header }) => !(role === "key" || need === "reading") || headers.includes(header),
+  );
+
+/** A kind with the headers that a table has: as the first of some lineups names the phases by which its readings are there. */
+export const headedAs = (
+  kind: RecordKind,
+  table: TableSnapshot,
+  lineups: readonly Lineup[],
+): RecordKind => {
+  const variants = variantsOf(kind, lineups);
+  return variants.find((one) => hasReadings(one, table)) ?? variants[0] ?? kind;
+};
 
 /** The cells of one column of a table's body. */
 function cellsDown({ rowCount, cell }: TableSnapshot, column: number): readonly CellValue[] {

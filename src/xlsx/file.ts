@@ -3,6 +3,7 @@ import type { CellWrite } from "../sheets/cells/cell";
 import { columnFormulas } from "../sheets/cells/columnFormulas";
 import type { Remembered } from "../sheets/kept/remembered";
 import type { Plan } from "../sheets/plan/plan";
+import { planOnto } from "../sheets/plan/planOnto";
 import {
   instrumentSheetIn,
   type Reconciled,
@@ -25,9 +26,10 @@ export interface Built {
 }
 
 /** Writes the record workbook of a plan: a new one, or onto one that exists, keeping what people put there. */
-export async function writeBook(plan: Plan, existing?: Uint8Array): Promise<Built> {
+export async function writeBook(planned: Plan, existing?: Uint8Array): Promise<Built> {
   const snapshot = existing && (await readBook(existing));
   return understood(async () => {
+    const plan = planOnto(planned, snapshot);
     const done = reconcile(plan, snapshot);
     const book = new BookEdit(
       existing ? openFile(existing) : newBook(`Test records, ${plan.lineup.project.name}`),

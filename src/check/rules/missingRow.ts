@@ -14,7 +14,7 @@ export const missingRow: Rule = {
   find: (context) => {
     const text = context.text.rules["missing-row"];
     return KINDS.flatMap((kind): Finding[] => {
-      const tables = context.tables.filter((table) => table.kind === kind);
+      const tables = context.tables.filter((table) => table.kind.id === kind.id);
       const first = tables[0];
       if (!first)
         return rowsOf(kind, context.lineup)

@@ -4,6 +4,7 @@ import { BookError } from "../../sheets/bookError";
 import { INSTRUMENT_SHEET } from "../../sheets/ours/instrumentSheet";
 import type { Plan } from "../../sheets/plan/plan";
 import type { PlannedSheet } from "../../sheets/plan/plannedSheet";
+import { planOnto } from "../../sheets/plan/planOnto";
 import {
   belongs,
   instrumentSheetIn,
@@ -45,15 +46,16 @@ export const applyPlan = async (
 /** The same, and what the workbook held before. */
 export const buildPlan = (
   context: Excel.RequestContext,
-  plan: Plan,
+  wanted: Plan,
   watched: Watched = {},
 ): Promise<{ done: Reconciled; before: Snapshot }> =>
   inWords(
     (work) => work.build,
     async () => {
-      const ground = await groundOf(context, plan);
+      const ground = await groundOf(context, wanted);
       const { signal, most } = watched;
       const before = await readExcel(context, { signal, most });
+      const plan = planOnto(wanted, before);
       const done = withoutResults(reconcile(plan, before, ground.unfinished));
       refuseWhatIsInTheWay(done, ground);
       const { first, last } = stepsOf(context, plan, before, done, ground, most);

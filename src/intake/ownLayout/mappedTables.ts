@@ -3,6 +3,7 @@ import type { Said } from "../../messages/reasons";
 import type { Told } from "../../messages/told";
 import { quoted } from "../../quantities/quoted";
 import { keyIds, type RecordKind, rowKey } from "../../records/kind";
+import { kindFor } from "../../records/kindFor";
 import { KINDS } from "../../records/kinds";
 import { rowsOf } from "../../records/rowsOf";
 import type { LayoutMap } from "../../sheets/kept/layoutMap";
@@ -95,7 +96,8 @@ const recordsOf = (map: LayoutMap, snapshot: Snapshot, lineup: Lineup): Mapped =
   const problems: LayoutProblem[] = [];
   const problem = (row: number, column: number, message: Said<Told>) =>
     problems.push({ sheet: map.sheet, row, column, message });
-  const kind = KINDS.find(({ id }) => id === map.kind);
+  const known = KINDS.find(({ id }) => id === map.kind);
+  const kind = known && kindFor(known, lineup);
   const cells = snapshot.sheets.find(({ name }) => name === map.sheet)?.cells;
   if (!kind || !cells) {
     problem(

@@ -33,9 +33,10 @@ export const tablesFor = <T extends RecordRows>(
     return lost("test", test, sheets, ({ intake }) =>
       intake.rows.unknownTest(quoted(test), sheets),
     );
-  const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind === named);
+  const ofTest = named === undefined ? tables : tables.filter(({ kind }) => kind.id === named.id);
   const among = ofTest.filter(
-    ({ kind }) => hasReading(kind, written) || (kind === understood && hasValue(kind, written)),
+    ({ kind }) =>
+      hasReading(kind, written) || (kind.id === understood?.id && hasValue(kind, written)),
   );
   return among.length > 0 ? answer(among) : noReading(ofTest, written, exported);
 };

@@ -5,6 +5,7 @@ import type { Messages } from "../../messages/messages";
 import { isBlank } from "../../records/kind";
 import { useText } from "../../report/text";
 import type { Plan } from "../../sheets/plan/plan";
+import { planOnto } from "../../sheets/plan/planOnto";
 import { reconcile } from "../../sheets/plan/reconcile";
 import { recordTables } from "../../sheets/recordTable";
 import type { Snapshot } from "../../sheets/snapshot";
@@ -43,7 +44,7 @@ export function Preview({
 }
 
 function linesOf(plan: Plan, snapshot: Snapshot | undefined, text: Messages["lineup"]): string[] {
-  const { create, change } = reconcile(plan, snapshot);
+  const { create, change } = reconcile(planOnto(plan, snapshot), snapshot);
   const readings = (snapshot ? recordTables(snapshot) : []).reduce((sum, { kind, rows }) => {
     const entries = kind.columns.filter(({ role }) => role === "entry").map(({ id }) => id);
     return (

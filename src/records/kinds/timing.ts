@@ -108,7 +108,7 @@ const ofPoles = (
   header: string,
   formula: (poles: string) => string,
   value: (times: readonly number[]) => number,
-  working: (row: Row) => string,
+  working: (row: Row, poles: string) => string,
 ): Column => ({
   id,
   header,
@@ -126,10 +126,11 @@ const ofPoles = (
     const times = timesOf(row);
     return times ? value(times) : null;
   },
-  working: (row) => (timesOf(row) ? working(row) : ""),
+  working: (row, { phases }) =>
+    timesOf(row)
+      ? working(row, POLES.map((pole, at) => `${phases[at]} ${figure(row[pole])}`).join(", "))
+      : "",
 });
-
-const named = (row: Row) => PHASES.map((phase, at) => `${phase} ${figure(row[POLES[at] ?? ""])}`);
 
 const windowSource = (limit: Column["own"], row: Row, lineup: Lineup) =>
   sourceOf(limit?.(row, lineup)) || TO_TYPE;
@@ -188,14 +189,14 @@ const columns: readonly Column[] = [
     "Fastest ms",
     (poles) => `MIN(${poles})`,
     (times) => Math.min(...times),
-    (row) => `least of ${named(row).join(", ")} = ${figure(row.fastest)} ms`,
+    (row, poles) => `least of ${poles} = ${figure(row.fastest)} ms`,
   ),
   ofPoles(
     "slowest",
     "Slowest ms",
     (poles) => `MAX(${poles})`,
     (times) => Math.max(...times),
-    (row) => `most of ${named(row).join(", ")} = ${figure(row.slowest)} ms`,
+    (row, poles) => `most of ${poles} = ${figure(row.slowest)} ms`,
   ),
   window("least", "Minimum ms", least),
   window("most", "Maximum ms", most),

@@ -1,6 +1,7 @@
 import type { Lineup } from "../../lineup/lineup";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import type { RecordKind } from "../../records/kind";
+import { kindFor } from "../../records/kindFor";
 import { KINDS } from "../../records/kinds";
 import { tableReference } from "./formula";
 
@@ -10,11 +11,11 @@ import { tableReference } from "./formula";
  */
 export type BuiltFormulas = ReadonlySet<string>;
 
-/** The marks of all formulas that a build of a lineup writes now. */
+/** The marks of all formulas that a build of a lineup writes now, also onto a table whose headers name the phases otherwise. */
 export const builtFormulas = memoizeFor(
   (lineup: Lineup): BuiltFormulas =>
     new Set(
-      KINDS.flatMap((kind) => {
+      KINDS.flatMap((kind) => [...new Set([kind, kindFor(kind, lineup)])]).flatMap((kind) => {
         const ref = tableReference(kind.table, kind.columns);
         return kind.columns.flatMap(({ id, formula }) =>
           formula ? markOf(kind, kind.table, id, formula(ref, lineup)) : [],

@@ -1,4 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
+import { kindFor } from "../../records/kindFor";
 import { KINDS } from "../../records/kinds";
 import { storedKindWords } from "../../records/kindWords";
 import { rowsOf } from "../../records/rowsOf";
@@ -28,7 +29,7 @@ export const planFor = (lineup: Lineup): Plan => ({
     panelSheet(lineup),
     equipmentSheet(lineup),
     ...KINDS.map((kind) => ({
-      ...kind,
+      ...kindFor(kind, lineup),
       ...storedKindWords(kind.id),
       rows: rowsOf(kind, lineup),
     })),

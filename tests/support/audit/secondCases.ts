@@ -83,10 +83,10 @@ export const SECOND_FAULTS: readonly NamedCase[] = [
   ]),
   fault("speed in other digits", [set("Motion", ["52-F2", "closing speed"], "Measured", 8.7)]),
   fault("no bounce at all", [set("Motion", ["52-F2", "contact bounce", "A"], "Measured", 0)]),
-  fault("times in seconds", [set("Timing", ["52-F2", "Breaker 52 closing"], "L1 ms", 0.0613)]),
+  fault("times in seconds", [set("Timing", ["52-F2", "Breaker 52 closing"], "A ms", 0.0613)]),
   fault("opening and closing exchanged", [
-    set("Timing", ["52-F3", "Breaker 52 closing"], "L2 ms", 33.9),
-    set("Timing", ["52-F3", "Breaker 52 opening"], "L2 ms", 61.3),
+    set("Timing", ["52-F3", "Breaker 52 closing"], "B ms", 33.9),
+    set("Timing", ["52-F3", "Breaker 52 opening"], "B ms", 61.3),
   ]),
   fault("timed at half the control voltage", [
     set("Timing", ["52-F4", "Breaker 52 closing"], "Control V", 62),
@@ -237,7 +237,7 @@ export const SECOND_HARMLESS: readonly NamedCase[] = [
   fault("remark of weather", [
     set("Withstand", ["52-F3", "Circuit", "B"], "Remarks", "Dry, doors closed."),
   ]),
-  fault("time a little other", [set("Timing", ["52-F2", "Breaker 52 closing"], "L1 ms", 61)]),
+  fault("time a little other", [set("Timing", ["52-F2", "Breaker 52 closing"], "A ms", 61)]),
   fault("hours a little longer", [set("DC supply", ["52-M1"], "For h", 8.3)]),
   fault("reading with its unit", [
     set("Insulation", ["52-F2", "Circuit", "A-E", "before"], "R 1 min MΩ", "96 GΩ"),
