@@ -462,3 +462,43 @@ test.each([
   expect(found).toContain("control 52-M1 Voltage circuits reading=830");
   expect(found.filter((one) => one.includes("reading"))).toHaveLength(3);
 });
+
+test.each([
+  ["V;mA", "Panel =H01, core 2S1-2S2, phase L1", "Panel =H01, core 2S1-2S2, phase L2"],
+  [
+    "Volt (V);mA",
+    "Panel:;=H01\nCT core:;2S1-2S2\nPhase:;L1",
+    "Panel:;=H01\nCT core:;2S1-2S2\nPhase:;L2",
+  ],
+])(
+  "points of curves in two columns, each core named above its own: %s",
+  (titles, first, second) => {
+    const points = ["20;1.5", "60;4.1", "120;9.8"];
+    const found = placedInto(sampleBook("harbour-substation"))("curves.csv", [
+      "Excitation curves (made up)",
+      "",
+      ...first.split("\n"),
+      titles,
+      ...points,
+      "",
+      ...second.split("\n"),
+      titles,
+      ...points,
+    ]);
+    expect(found).toHaveLength(12);
+    expect(found).toContain("excitation =H01 2S1-2S2 L1 v1=20");
+    expect(found).toContain("excitation =H01 2S1-2S2 L2 a3=0.0098");
+  },
+);
+
+test("of a relay's readings as found and as left, the last is the record's", () => {
+  const found = placed("relays.csv", [
+    "Cubicle,Device,Element,Test,As found,As left,Unit",
+    "52-F1,11-F1,51P,Pickup,4.21,4.02,A",
+    "52-F2,11-F2,51P,Pickup,4.35,4.01,A",
+  ]);
+  expect(found).toEqual([
+    "protection 52-F1 11-F1 51P Pick-up reading=4.02",
+    "protection 52-F2 11-F2 51P Pick-up reading=4.01",
+  ]);
+});

@@ -1,6 +1,7 @@
 import { readUnit } from "../../quantities/reading/readUnit";
+import { isAnswer } from "../cells/listWord";
 import type { TextRow } from "../text/delimited";
-import { countFilled, filledOf, isNumberish } from "../text/textCells";
+import { areTerminals, countFilled, filledOf, isNumberish } from "../text/textCells";
 import { namesPlace } from "../understand/headedPlaces";
 import { operationIn } from "../words/operationIn";
 import { anyWord } from "../words/phrases";
@@ -146,11 +147,21 @@ export const looksLikeFact = (
       (!isNumberish(first) || NUMBERED.test(first)) &&
       (!short || first.includes(":") || saysPlace(first, options))
     );
-  return (
-    !short &&
-    (first.endsWith(":") ||
-      (apart && readTitle(first, undefined, options.words).field !== undefined))
-  );
+  return saysFact([first, second], short, apart, options);
+};
+
+/** Whether one text says what the other is of. The lines of two columns look like that themselves: there, one that answers or measures is none. */
+const saysFact = (
+  [label, value]: readonly [string, string],
+  short: boolean,
+  apart: boolean,
+  { words }: LayoutOptions,
+): boolean => {
+  const { field } = readTitle(label, undefined, words);
+  const isLabel = label.endsWith(":");
+  if (!short) return isLabel || (apart && field !== undefined);
+  if ((isNumberish(value) && !areTerminals(value)) || isAnswer(value)) return false;
+  return PLACING.has(field ?? "") ? isLabel || apart : isLabel && apart;
 };
 
 /** What a heading says that the lines below it were measured again. */

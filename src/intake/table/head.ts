@@ -5,7 +5,7 @@ import { namesPlace } from "../understand/headedPlaces";
 import { plainWords } from "../words/plainWords";
 import { isOneOf, namesPosition, schemeAmong } from "../words/readPosition";
 import { readStage } from "../words/readStage";
-import { readTitle } from "../words/readTitle";
+import { readTitle, splitTitle } from "../words/readTitle";
 import { timesAcross } from "../words/timesAcross";
 import { type ExportColumn, isUnitRow, type TitleReading, titlesOf } from "../words/titles";
 import { isFactLine } from "./factsIn";
@@ -22,6 +22,8 @@ export interface Head {
   readonly columns: readonly ExportColumn[];
   /** Fields and phases that were recognised. */
   readonly recognised: number;
+  /** Set where each title carries a unit, and a number stands under each. */
+  readonly measured?: true;
 }
 
 /** What the user has said about where the titles stand. */
@@ -129,11 +131,14 @@ const headOf = (
   options: LayoutOptions,
 ): Head => {
   const units = options.units ?? isUnitRow(below?.cells ?? []);
+  const own = ownUnits(lines);
+  const unitTexts = units ? (below?.cells ?? []) : [];
   const columns = titlesOf(
     lines.map(({ cells }) => cells),
-    units ? (below?.cells ?? []) : [],
+    units ? unitTexts : own,
     options,
   );
+  const measured = measuredUnder(columns, below?.cells ?? []);
   const fields = new Set(columns.flatMap(({ field, says }) => (says ? [] : (field ?? []))));
   const says = new Set(
     columns.flatMap(({ field, says }) => (says ? JSON.stringify([field, says]) : [])),
@@ -143,11 +148,12 @@ const headOf = (
     lines: lines.length as Head["lines"],
     units,
     texts: lines.map(({ cells }) => cells),
-    unitTexts: units ? (below?.cells ?? []) : [],
+    unitTexts,
     columns,
+    ...(measured > fields.size ? { measured: true } : {}),
     // A lone phase among titles may be anything.
     recognised:
-      fields.size +
+      Math.max(fields.size, measured) +
       (says.size > 1 ? says.size : 0) +
       objectsAcross(columns, lines, options) +
       partsAcross(lines.at(-1)?.cells ?? [], options) +
@@ -171,6 +177,21 @@ const unitsAcross = (
     .slice(1)
     .filter((title, at) => title.length > 1 && isUnitRow([title]) && isNumberish(cells[at] ?? ""));
   return units.length > 0 && namesPlace(name, objectOf) ? units.length + 1 : 0;
+};
+
+/** The units of titles that are nothing but units: `V`, `mA` over the points of a curve. */
+const ownUnits = (lines: readonly TextRow[]): readonly string[] => {
+  const [only, ...others] = lines;
+  return only && others.length === 0 && isUnitRow(only.cells) ? only.cells : [];
+};
+
+/** How many units stand in the titles, where each carries one and a number stands under each: `Ue V`, `Ie mA`. */
+const measuredUnder = (columns: readonly ExportColumn[], below: readonly string[]): number => {
+  const units = columns.flatMap(({ index, title, unit }) => {
+    if (title === "") return [];
+    return isNumberish(below[index] ?? "") ? (unit ?? splitTitle(title).unit) : undefined;
+  });
+  return units.includes(undefined) ? 0 : new Set(units).size;
 };
 
 /** Three phases under two groups. */
@@ -281,9 +302,12 @@ export const isUnder = ({ columns }: Head, cells: readonly string[]): boolean =>
 };
 
 /** Of a later row of titles, at least half is recognised, and a phase alone is not enough. */
-export const isConvincing = ({ columns, recognised, lines }: Head, filled: number): boolean =>
+export const isConvincing = (
+  { columns, recognised, lines, measured }: Head,
+  filled: number,
+): boolean =>
   recognised >= 2 &&
-  columns.some(({ field, says }) => field !== undefined && !says) &&
+  (measured === true || columns.some(({ field, says }) => field !== undefined && !says)) &&
   (lines > 1 ||
     recognised * 2 >= filled ||
     columns.filter(({ field }) => field !== undefined).length * 2 >= filled) &&

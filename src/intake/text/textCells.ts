@@ -26,6 +26,10 @@ export const wholeRow = (row: TextRow): TextRow => {
 export const isDesignation = (text: string): boolean =>
   /^\d{1,3}[-–/](?:\p{Lu}{1,2}(?!\p{L})|\p{Lu}{3}\d)/u.test(text);
 
+/** The terminals of a core: `2S1-2S2`, `1a-1n`. */
+export const areTerminals = (text: string): boolean =>
+  /^\d{1,2}\p{L}\d{0,2}[-–/]\d{1,2}\p{L}\d{0,2}$/u.test(text);
+
 /** Words after the number of a function, and no day or unit: `51 pick-up (A)`, `50P time at 2x`. */
 const isNumbered = (text: string): boolean => {
   const [, word = ""] = /^\d{2}[A-Z]{0,2}\s+(\p{L}[\p{L}-]{2,})(?:\s|$)/u.exec(text) ?? [];
