@@ -136,6 +136,10 @@ export const lineupSchema = z.strictObject({
     /** Rated insulation level on the plate, kV: power frequency, one minute, and lightning impulse. */
     powerFrequencykV: z.optional(positive),
     impulsekV: z.optional(positive),
+    /** Degree of protection of the enclosure, as on the plate: IP3X. */
+    degreeOfProtection: z.optional(
+      z.string().check(z.trim(), z.regex(/^IP[0-6X][0-9X][A-Z]{0,3}$/, must("degree"))),
+    ),
     altitudeM: z._default(z.number().check(z.minimum(-400), z.maximum(6000)), 0),
   }),
   insulation: z._default(

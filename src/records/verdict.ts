@@ -2,7 +2,7 @@ import type { Lineup } from "../lineup/lineup";
 import { takesBack } from "../quantities/doubtIn";
 import type { Verdict } from "../standards/judge";
 import { blank, gear, quoted, result } from "./columns/common";
-import { guardedLimit, straddles } from "./guard";
+import { guardedLimit, hasInstrument, straddles } from "./guard";
 import { outsideRange, outsideRangeBy } from "./instruments";
 import { judged } from "./judged";
 import {
@@ -54,10 +54,10 @@ const comparisonsIn = (columns: readonly Column[]) => {
     const last = `IF(${blank(ref(lenient))},${ref(limit)},${ref(lenient)})`;
     return `${against(comparison, last, ref)}="Fail"`;
   };
-  const hasInstrument = columns.some(({ id }) => id === "instrument");
+  const isNamed = hasInstrument(columns);
   /** The test that a comparison passes, by the decision rule of the lineup. */
   const passesBy = (comparison: Comparison, ref: Reference, lineup: Lineup) => {
-    const last = guardedLimit(comparison, ref, lineup, hasInstrument);
+    const last = guardedLimit(comparison, ref, lineup, isNamed);
     return `${against(comparison, ref(comparison.limit), ref, last)}="Pass"`;
   };
   return { byLimit, failsBy, passesBy };
@@ -192,7 +192,7 @@ function measured(
   row: Row,
   lineup: Lineup,
 ): Verdict {
-  const worst = worstOf(accepted, row, lineup);
+  const worst = worstOf({ columns, accepted }, row, lineup);
   if (worst === "outright") return "Fail";
   if (!enough.every((comparison) => isMet(comparison, row))) return "Inconclusive";
   if (outsideRange(columns, row, lineup).length > 0) return "Inconclusive";
@@ -204,7 +204,7 @@ function measured(
 
 /** The worst of what a row is accepted by: a failure by itself first, then any other; undefined where nothing of it applies. */
 function worstOf(
-  accepted: readonly Comparison[],
+  { columns, accepted }: Pick<Judging, "columns" | "accepted">,
   row: Row,
   lineup: Lineup,
 ): Verdict | "outright" | undefined {
@@ -214,7 +214,8 @@ function worstOf(
     const verdict = compared(comparison, row);
     if (verdict === "Fail" && comparison.outright) return "outright";
     if (verdict === "Fail" || worst === "Fail") worst = "Fail";
-    else if (verdict !== "Pass" || straddles(comparison, row, lineup)) worst = "Inconclusive";
+    else if (verdict !== "Pass" || straddles(comparison, columns, row, lineup))
+      worst = "Inconclusive";
     else worst ??= "Pass";
   }
   return worst;

@@ -196,6 +196,48 @@ export const heaterCurrent: Criterion = {
   source: practice("current of a space heater against its plate"),
 };
 
+/** Capacity of a battery, % of rated, that no sound one gives: above it current or hours were misread. */
+export const capacityMost: Criterion = {
+  value: 150,
+  source: practice("capacity of a battery, % of rated"),
+};
+
+/** Up to how many times its end voltage a battery counts as discharged to the end. */
+export const dischargedTo: Criterion = {
+  value: 1.02,
+  source: practice("battery at the end of its discharge, times the end voltage"),
+};
+
+/** Resistance up to which a breaker's pole is accepted by likeness alone, µΩ: makers print some tens. */
+export const likePole: Criterion = {
+  value: 200,
+  source: practice("poles that are accepted by likeness alone, makers print 30 to 60 µΩ at 1200 A"),
+};
+
+/** The same of a busbar joint, µΩ: sound ones have some microohms. */
+export const likeJoint: Criterion = {
+  value: 100,
+  source: practice("busbar joints that are accepted by likeness alone"),
+};
+
+/** A reading that falls below this share of the one before it while the voltage is held waits for an explanation. */
+export const fallingIndex: Criterion = {
+  value: 0.9,
+  source: practice("insulation that falls while the voltage is held"),
+};
+
+/** Insulation up to which an index tells anything, MΩ: above it currents are too small to be compared. */
+export const indexUpTo: Criterion = {
+  value: 5000,
+  source: practice("insulation above which absorption ratio and polarization index say nothing"),
+};
+
+/** Accuracy that an instrument is taken to have where nobody says it, %: what guarded acceptance then keeps from a limit. */
+export const unknownAccuracy: Criterion = {
+  value: 10,
+  source: practice("an instrument of which no accuracy is given, ±"),
+};
+
 /** Current of low-resistance ohmmeters on bolted joints, A, where no standard prescribes one. */
 export const ohmmeterCurrent: Criterion = {
   value: 10,

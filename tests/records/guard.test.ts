@@ -23,8 +23,24 @@ test.each([
   const entries = { testVoltage: 2500, reading, temperature: 20, instrument: "I1" };
   expect(rowOf(insulation, simple, entries).result).toBe(simply);
   expect(rowOf(insulation, guarded, entries).result).toBe(guardedly);
-  expect(rowOf(insulation, guarded, { ...entries, instrument: "I9" }).result).toBe(simply);
 });
+
+// Common practice, no source: of an instrument that nobody described ± 10 % are taken, 5000 / 0.9.
+test.each([
+  [5264, "Inconclusive"],
+  [5550, "Inconclusive"],
+  [5560, "Pass"],
+  [4900, "Fail"],
+] as const)(
+  "%d MΩ against 5000, guarded, with an instrument of which nobody says how good it is: %s",
+  (reading, result) => {
+    const entries = { testVoltage: 2500, reading, temperature: 20 };
+    expect(rowOf(insulation, guarded, { ...entries, instrument: "I9" }).result).toBe(result);
+    expect(rowOf(insulation, guarded, entries).result).toBe(result);
+    const silent = { ...guarded, instruments: [{ id: "I1", kind: "Invented" }] };
+    expect(rowOf(insulation, silent, { ...entries, instrument: "I1" }).result).toBe(result);
+  },
+);
 
 test("a greatest value is guarded from below; an error in percent is not guarded by the instrument's own", () => {
   const pole = (reading: number) =>

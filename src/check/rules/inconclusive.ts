@@ -70,7 +70,7 @@ type Text = FindingsText["rules"]["inconclusive"];
 const doubtful = (table: JudgedTable, judged: Row, { lineup, text }: Context): string[] =>
   table.kind.accepted
     .filter((one) => applies(one, judged) && compared(one, judged) === "Pass")
-    .filter((one) => straddles(one, judged, lineup))
+    .filter((one) => straddles(one, table.kind.columns, judged, lineup))
     .map(({ value, limit }) =>
       text.rules.inconclusive.withinUncertainty(headerOf(table, value), headerOf(table, limit)),
     );

@@ -32,6 +32,7 @@ export const fields = {
   "ratings.controlWireV": "Control wire rated, V",
   "ratings.powerFrequencykV": "Plate: power-frequency withstand, kV",
   "ratings.impulsekV": "Plate: impulse withstand, kV",
+  "ratings.degreeOfProtection": "Plate: degree of protection",
   "ratings.altitudeM": "Altitude, m",
   "insulation.correction": "Insulation corrected by",
   "insulation.baseC": "Base temperature, °C",

@@ -13,6 +13,8 @@ export const hints = {
   "ratings.controlWireV": "300 or 600: it sets the test voltage of control wiring (ANSI/NETA).",
   "ratings.powerFrequencykV":
     "One minute, to earth. Where it differs from the table, the plate counts.",
+  "ratings.degreeOfProtection":
+    "As on the plate, such as IP3X: the widest opening follows from it.",
   "insulation.correction": "solid and oil: by table; halving: for every 10 K; none: as read.",
   "withstand.wave": "DC only where the maker and the practice allow it.",
   "withstand.gapM": "Given: the test voltage is corrected to the air of the day (IEC 60060-1).",

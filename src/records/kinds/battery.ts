@@ -1,7 +1,8 @@
 import type { Lineup, Panel } from "../../lineup/lineup";
 import { panelOf } from "../../lineup/panelOf";
 import { itemLimit } from "../../lineup/plate";
-import { answered, closing, trail } from "../columns/common";
+import { capacityMost, dischargedTo } from "../../standards/practice";
+import { answered, blank, closing, trail } from "../columns/common";
 import { givenLimit, measured, named } from "../columns/measuredColumns";
 import type { Column, Comparison, Own, RecordKind, Row } from "../kind";
 import { leastOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
@@ -28,12 +29,13 @@ const capacityLeast = plate(({ capacityPercent }) => capacityPercent, "battery c
 const endLeast = plate(({ endV }) => endV, "battery end of discharge V");
 
 const accepted: readonly Comparison[] = [
-  { value: "capacity", limit: "capacityLeast", unit: "%", sense: "least" },
+  { value: "capacity", limit: "capacityLeast", unit: "%", sense: "least", lenient: "failsBelow" },
 ];
 /** Hours below the end voltage are not the battery's, nor those at whose end it still has its rated voltage: the charger gave them. */
 const enough: readonly Comparison[] = [
   { value: "endVolts", limit: "ratedV", unit: "V", sense: "most" },
   { value: "endVolts", limit: "endLeast", unit: "V", sense: "least" },
+  { value: "capacity", limit: "capacityMost", unit: "%", sense: "most" },
 ];
 
 const alarm = (id: string, header: string, help: string): Column =>
@@ -88,6 +90,31 @@ const columns: readonly Column[] = [
     help: "At the battery's terminals while it still gives the current.",
   }),
   givenLimit("endLeast", "End of discharge V", "V", endLeast),
+  {
+    id: "failsBelow",
+    header: "Fails below %",
+    role: "limit",
+    width: 8,
+    unit: "%",
+    help: "0 where the discharge was stopped above its end voltage: what was taken out is then the least that the battery holds, and no failure.",
+    formula: (ref) =>
+      `IF(AND(ISNUMBER(${ref("endVolts")}),ISNUMBER(${ref("endLeast")})),IF(N(${ref("endVolts")})>N(${ref("endLeast")})*${dischargedTo.value},0,${ref("capacityLeast")}),IF(${blank(ref("capacityLeast"))},"",${ref("capacityLeast")}))`,
+    value: ({ endVolts, endLeast, capacityLeast }) =>
+      typeof endVolts === "number" &&
+      typeof endLeast === "number" &&
+      endVolts > endLeast * dischargedTo.value
+        ? 0
+        : (capacityLeast ?? null),
+  },
+  {
+    id: "capacityMost",
+    header: "Plausible up to %",
+    role: "limit",
+    width: 9,
+    unit: "%",
+    formula: () => String(capacityMost.value),
+    value: () => capacityMost.value,
+  },
   alarm(
     "earthAlarm",
     "Earth fault alarm",
@@ -97,6 +124,7 @@ const columns: readonly Column[] = [
   sources((row, lineup) => [
     ["capacity", sourceOf(capacityLeast(row, lineup)) || TO_TYPE],
     ["end of discharge", sourceOf(endLeast(row, lineup)) || TO_TYPE],
+    ["plausible", sourceOf(capacityMost)],
   ]),
   ...trail(),
 ];

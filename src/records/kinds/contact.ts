@@ -3,7 +3,7 @@ import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { deviceName, plateLimit } from "../../lineup/plate";
 import { contactTestCurrent, jointTestCurrent } from "../../standards/contactTestCurrent";
-import { contactSpread } from "../../standards/practice";
+import { contactSpread, likeJoint, likePole } from "../../standards/practice";
 import { closing, PHASES, trail } from "../columns/common";
 import {
   enoughCurrent,
@@ -13,7 +13,14 @@ import {
   withinMaximum,
 } from "../columns/microOhmColumns";
 import { spreadAccepted, spreadColumn, spreadMostColumn } from "../columns/spreadColumns";
-import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
+import {
+  type CellValue,
+  type Column,
+  type Comparison,
+  NOT_APPLICABLE,
+  type RecordKind,
+  type Row,
+} from "../kind";
 import { asFraction, mostOf, ownOf, sourceOf, sources, stricterOf, TO_TYPE } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -43,7 +50,18 @@ const standardCurrent = (row: Row, { basis }: Lineup) =>
 /** Joints are accepted by comparison with similar ones, breakers' poles in American practice alone. */
 const isCompared = (row: Row, { basis }: Lineup): boolean => isJoint(row) || basis === "NETA";
 
-const accepted: readonly Comparison[] = [withinMaximum, spreadAccepted];
+/** Likeness says that none differs, not that all are good: above this it asks. */
+const likenessAccepted: Comparison = {
+  value: "corrected",
+  limit: "likeMost",
+  unit: "µΩ",
+  sense: "most",
+  excusable: true,
+  insteadOf: "maximum",
+  asks: true,
+};
+
+const accepted: readonly Comparison[] = [withinMaximum, spreadAccepted, likenessAccepted];
 const enough: readonly Comparison[] = [enoughCurrent];
 
 const columns: readonly Column[] = [
@@ -89,6 +107,16 @@ const columns: readonly Column[] = [
     help: "Above the lowest of its like. More than 50 % asks for investigation; it is not by itself a failure.",
   }),
   spreadMostColumn(ownSpread, isCompared),
+  {
+    id: "likeMost",
+    header: "Alike up to µΩ",
+    role: "limit",
+    width: 9,
+    unit: "µΩ",
+    help: "Above it likeness alone accepts nothing: the maker's value is asked for; n/a where the row is not compared.",
+    value: (row, lineup) =>
+      isCompared(row, lineup) ? (isJoint(row) ? likeJoint : likePole).value : NOT_APPLICABLE,
+  },
   ...trail(),
 ];
 

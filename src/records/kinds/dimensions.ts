@@ -1,6 +1,8 @@
 import type { Lineup } from "../../lineup/lineup";
 import type { OwnLimit } from "../../lineup/ownCriterion";
 import { panelOf } from "../../lineup/panelOf";
+import type { Criterion } from "../../standards/criterion";
+import { widestOpening } from "../../standards/iec60529.2013";
 import { isFor, ownItems } from "../columns/checkItems";
 import { closing, LINEUP, trail } from "../columns/common";
 import {
@@ -14,12 +16,18 @@ import {
 import { sourceOf, sources, stricterOf, strictestOf } from "../limits";
 import { verdictBy } from "../verdict";
 
-/** What is measured of a lineup as it stands, and the criterion that limits it: common practice. */
+const OPENING = "Widest opening in the enclosure";
+
+/**
+ * What is measured of a lineup as it stands, and the criterion that limits it: common practice. Some are
+ * measured only where a limit is given.
+ */
 const USUAL: readonly {
   readonly item: string;
   readonly quantity: string;
   readonly end: "least" | "most";
   readonly each: "lineup" | "panel";
+  readonly ifLimited?: true;
 }[] = [
   ...(
     [
@@ -37,6 +45,20 @@ const USUAL: readonly {
       ["Front out of line with its neighbour's", "alignment of fronts mm"],
     ] as const
   ).map(([item, quantity]) => ({ item, quantity, end: "most", each: "panel" }) as const),
+  {
+    item: "Clearance under live parts, least",
+    quantity: "clearance under live parts mm",
+    end: "least",
+    each: "panel",
+    ifLimited: true,
+  },
+  {
+    item: OPENING,
+    quantity: "opening in the enclosure mm",
+    end: "most",
+    each: "panel",
+    ifLimited: true,
+  },
 ];
 
 type End = "least" | "most";
@@ -66,7 +88,23 @@ const drawn = (end: End, row: Row, lineup: Lineup): OwnLimit | undefined => {
 const limitOf = (value: number | undefined, document: string): OwnLimit | undefined =>
   value === undefined ? undefined : { from: "project", value, document };
 const least = givenLimit("least");
-const most = givenLimit("most");
+const ownMost = givenLimit("most");
+/** The maker's or project's, where the degree of protection does not ask for less. */
+const most: Own = Object.assign(
+  (row: Row, lineup: Lineup) => {
+    const own = ownMost(row, lineup);
+    const standard = standardMost(row, lineup);
+    return own && standard && standard.value < own.value ? undefined : own;
+  },
+  { quantities: ownMost.quantities },
+);
+
+/** What the degree of protection on the plate limits: the widest opening. */
+const standardMost = ({ part }: Row, { ratings }: Lineup): Criterion | undefined => {
+  if (part !== OPENING || ratings.degreeOfProtection === undefined) return undefined;
+  const found = widestOpening(ratings.degreeOfProtection);
+  return found.ok ? found.value : undefined;
+};
 
 const accepted: readonly Comparison[] = [
   { value: "reading", limit: "least", unit: "mm", sense: "least", when: "least" },
@@ -81,17 +119,24 @@ const limit = (id: End, header: string, own: NonNullable<Column["own"]>): Column
   unit: "mm",
   own,
   help: "From the approved drawing or the maker; where the lineup gives none, type it here and name the document.",
-  value: (row) => row[id] ?? null,
+  value: (row, lineup) =>
+    (id === "most" ? standardMost(row, lineup)?.value : undefined) ?? row[id] ?? null,
 });
 
+const isLimited = (row: Row, lineup: Lineup): boolean =>
+  [least, most, standardMost].some((limit) => limit(row, lineup) !== undefined);
+
 const isTyped = (row: Row, lineup: Lineup) =>
-  (!isBlank(row.least) && !least(row, lineup)) || (!isBlank(row.most) && !most(row, lineup));
+  (!isBlank(row.least) && !least(row, lineup)) ||
+  (!isBlank(row.most) && !most(row, lineup) && !standardMost(row, lineup));
 
 const ENDS = ["least", "most"] as const;
 
 /** Where a limit comes from; of one that was typed, the document beside it says it. */
 const sourceFor = (end: End, row: Row, lineup: Lineup): string =>
-  sourceOf((end === "least" ? least : most)(row, lineup)) || TO_NAME;
+  sourceOf(
+    end === "least" ? least(row, lineup) : (most(row, lineup) ?? standardMost(row, lineup)),
+  ) || TO_NAME;
 const TO_NAME =
   "as typed here, by the document beside it; without one, type it and name its document";
 
@@ -124,7 +169,7 @@ const columns: readonly Column[] = [
   ...trail(),
 ];
 
-/** Level, alignment and clearances of the lineup as it stands. */
+/** Level, alignment, clearances and openings of the lineup as it stands. */
 export const dimensions: RecordKind<"dimensions"> = {
   id: "dimensions",
   ownItems: "measured",
@@ -134,8 +179,11 @@ export const dimensions: RecordKind<"dimensions"> = {
   columns: [...columns, verdictBy(columns, accepted, []), ...closing()],
   rows: (lineup) => {
     const own = ownItems(lineup, "dimensions");
-    const usual = (object: string, each: "lineup" | "panel") =>
-      USUAL.filter((one) => one.each === each).map(({ item }): Row => ({ object, part: item }));
+    const usual = (object: string, each: "lineup" | "panel"): Row[] =>
+      USUAL.filter((one) => one.each === each).flatMap(({ item, ifLimited }) => {
+        const row: Row = { object, part: item };
+        return ifLimited && !isLimited(row, lineup) ? [] : [row];
+      });
     return [
       ...usual(LINEUP, "lineup"),
       ...lineup.panels.flatMap((panel) => {

@@ -50,6 +50,11 @@ const USUAL: readonly UsualItem[] = [
     of: hasBreaker,
     always: true,
   },
+  { item: "Lamps: all lit by the lamp test, each in its colour", of: hasBreaker },
+  {
+    item: "Mimic agrees with the gear in every position of breaker and earthing switch",
+    of: hasBreaker,
+  },
   { item: "Operation counter counts", of: hasBreaker },
   { item: "Gas alarm is given, and lockout blocks operation", of: hasGas },
   { item: "Voltage transformers: fuse failure is shown", of: hasVoltage },

@@ -34,6 +34,14 @@ const USUAL: readonly UsualItem[] = [
   { item: "Cables supported, glanded and sealed; cable compartment closed", of: hasCable },
   { item: "Instrument transformers as on the drawing: place, ratio, orientation", of: hasBreaker },
   { item: "Wiring between panels connected; ferrules as on the drawing" },
+  {
+    item: "Degree of protection kept: openings closed, gland and blanking plates fitted",
+    always: true,
+  },
+  {
+    item: "Contacts, racking gear and mechanism lubricated as the maker says",
+    of: hasBreaker,
+  },
   { item: "Labels and warning signs as on the drawing", always: true },
   { item: "Heaters and lighting fitted" },
   { item: "Tools, spare and loose parts out", always: true },

@@ -6,7 +6,12 @@ import { deviceName } from "../../lineup/plate";
 import { bounded } from "../../quantities/reading/bounded";
 import { insulationMinimum } from "../../standards/insulationMinimum";
 import { insulationTestVoltage } from "../../standards/insulationTestVoltage";
-import { fallenInsulation, farAboveMinimum } from "../../standards/practice";
+import {
+  fallenInsulation,
+  fallingIndex,
+  farAboveMinimum,
+  indexUpTo,
+} from "../../standards/practice";
 import { blank, closing, gear, NOT_CORRECTED, PHASES, quoted, trail } from "../columns/common";
 import {
   insulationEnough,
@@ -49,6 +54,7 @@ const accepted: readonly Comparison[] = [
     when: "fallen",
     asks: true,
   },
+  { value: "falling", limit: "fallingLeast", sense: "least", when: "falling", asks: true },
 ];
 const enough: readonly Comparison[] = [insulationEnough];
 
@@ -219,6 +225,7 @@ const columns: readonly Column[] = [
   sources((row, lineup) => [
     ["minimum", sourceOf(ownMinimum(row, lineup) ?? standardMinimum(row, lineup))],
     ["test V", limitSource(testVoltage, row, lineup)],
+    ["index", sourceOf(fallingIndex)],
   ]),
   {
     id: "absorption",
@@ -243,6 +250,39 @@ const columns: readonly Column[] = [
       `IF(OR(${blank(ref("reading"))},${blank(ref("r10min"))}),"",IFERROR(${gear("POLARIZATION", ref("reading"), ref("r10min"))},"n/a"))`,
     value: ratio(polarizationIndex, "reading", "r10min"),
     working: ratioWorking("polarization", "reading", "r10min"),
+  },
+  {
+    id: "falling",
+    header: "Least index",
+    role: "computed",
+    width: 8,
+    format: "0.00",
+    help: `The lesser of DAR and PI, up to ${indexUpTo.value} MΩ: above that both say nothing.`,
+    formula: (ref) => {
+      const [first, second] = ["absorption", "polarization"].map(ref);
+      return `IF(AND(ISNUMBER(${ref("corrected")}),N(${ref("corrected")})<=${indexUpTo.value},OR(ISNUMBER(${first}),ISNUMBER(${second}))),MIN(IF(ISNUMBER(${first}),${first},${second}),IF(ISNUMBER(${second}),${second},${first})),"")`;
+    },
+    value: ({ corrected, absorption, polarization }) => {
+      const indices = [absorption, polarization].filter((one) => typeof one === "number");
+      return typeof corrected === "number" && corrected <= indexUpTo.value && indices.length > 0
+        ? Math.min(...indices)
+        : null;
+    },
+    working: ({ absorption, polarization, falling }) =>
+      typeof falling === "number" &&
+      typeof absorption === "number" &&
+      typeof polarization === "number"
+        ? `less of ${figure(absorption)} and ${figure(polarization)} = ${figure(falling)}`
+        : "",
+  },
+  {
+    id: "fallingLeast",
+    header: "Asks below",
+    role: "limit",
+    width: 8,
+    help: "An insulation that falls by more than this while the voltage is held is giving way, or wet: the result waits for an explanation.",
+    formula: () => String(fallingIndex.value),
+    value: () => fallingIndex.value,
   },
   ...trail(),
 ];

@@ -123,6 +123,7 @@ const worked = (id: string, header: string, end: End, unless: string): Column =>
   wave: "any",
   accepts: { type: "number", least: 0, most: 500 },
   need: "reading",
+  above: { value: 0 },
   unless,
   help: `At the coil's terminals while it draws its current: the ${end === "least" ? "lowest" : "highest"} at which it was seen to work each time. A voltage that was not tried is not written here.`,
 });
@@ -226,6 +227,7 @@ const columns: readonly Column[] = [
     unit: "s",
     accepts: { type: "number", least: 0, most: 600 },
     need: "condition",
+    above: { value: 0 },
     needed: (row, lineup) => !isBlank(row.chargedMost) || charging(row, lineup) !== undefined,
     help: "By the motor at rated voltage, from discharged to the end of its run.",
   },

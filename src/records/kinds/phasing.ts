@@ -13,9 +13,10 @@ import { verdictBy } from "../verdict";
 const ownRatio = mostOf("phasing between like phases %");
 const ownLive = leastOf("phasing between unlike phases V");
 
-/** Secondary voltage of the lineup's voltage transformers, V. */
-const secondaryV = ({ panels }: Lineup): number | undefined =>
-  panels.flatMap(({ voltageTransformers }) => voltageTransformers)[0]?.secondaryV;
+/** Secondary voltage of the lineup's voltage transformers, V; without any, it is phased on the primary side, at the voltage of the system. */
+const phasedV = ({ panels, ratings: { operatingkV } }: Lineup): number | undefined =>
+  panels.flatMap(({ voltageTransformers }) => voltageTransformers)[0]?.secondaryV ??
+  (operatingkV === undefined ? undefined : operatingkV * 1000);
 
 const accepted: readonly Comparison[] = [
   { value: "likeness", limit: "likenessMost", unit: "%", sense: "most" },
@@ -79,9 +80,9 @@ const columns: readonly Column[] = [
     width: 9,
     unit: "V",
     own: ownLive,
-    help: "Where the lineup has no voltage transformers, type it here.",
+    help: "Where the lineup has neither voltage transformers nor an operating voltage, type it here.",
     value: (row, lineup) => {
-      const volts = secondaryV(lineup);
+      const volts = phasedV(lineup);
       return volts === undefined ? (row.crossLeast ?? null) : tidy(volts * phasingLive.value);
     },
   },
@@ -90,7 +91,7 @@ const columns: readonly Column[] = [
     [
       "alive",
       sourceOf(ownLive(row, lineup)) ||
-        (secondaryV(lineup) === undefined ? TO_TYPE : sourceOf(phasingLive)),
+        (phasedV(lineup) === undefined ? TO_TYPE : sourceOf(phasingLive)),
     ],
   ]),
   ...trail(),

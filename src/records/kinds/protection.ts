@@ -193,6 +193,7 @@ const columns: readonly Column[] = [
     unitIn: "inUnit",
     accepts: { type: "number", least: 0, most: 100000 },
     need: "reading",
+    above: { value: 0, except: { column: "inUnit", words: ["°"] } },
     help: "In the unit that stands in its row: the pick-up, or the time from injection to the trip contact.",
   },
   {

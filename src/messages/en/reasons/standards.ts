@@ -7,6 +7,8 @@ export const standards = {
   noComposite: (name: string) =>
     `Class ${name} gives no composite error; classes 5P, 10P and C do.`,
   noTurns: (name: string) => `Class ${name} gives no limit of the turns ratio; PX and PXR do.`,
+  noOpening: (degree: string) =>
+    `Degree of protection ${degree} says nothing of openings: its first numeral does, from 1 to 6.`,
   noPhase: (name: string) => `Class ${name} gives no limit of phase displacement.`,
   offClass: (
     name: string,

@@ -34,6 +34,7 @@ export const lineup = {
     gasAlarms: "alarm and lockout are missing; only a sealed compartment does without them",
     gasMaximum: "the maximum must not lie below filling",
     oneOrFive: "must be 1 or 5",
+    degree: "is a degree of protection as on the plate: IP3X, IP42",
     percentage: "is a percentage of full scale",
     atMost20: "must be at most 20",
     mediumVoltage: "must be at most 72.5 kV: beyond medium voltage",
