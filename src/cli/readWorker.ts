@@ -14,6 +14,6 @@ export interface Reading {
 const { file, queue } = workerData as Reading;
 const read = fileSheetReader(file);
 await workOff(queue, async (number, at) => {
-  const sheet = read(number);
+  const sheet = await read(number);
   parentPort?.postMessage({ at, sheet }, buffersOf(sheet.cells));
 });

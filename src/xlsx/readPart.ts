@@ -1,5 +1,5 @@
 import { type Book, openFile, worksheetsOf } from "./book";
-import { readSheetPart, scanWith, storedSheet } from "./readSheet";
+import { scanWith, storedSheet } from "./readSheet";
 import type { StoredSheet } from "./storedSheet";
 
 /** Reads the sheets of a file with these numbers, in the order of the numbers. */
@@ -10,20 +10,24 @@ export type SheetsReader = (
 ) => Promise<readonly StoredSheet[]>;
 
 /** Reads single sheets of an opened workbook by their numbers among its worksheets, one when asked for it. */
-export function sheetReader(book: Book): (sheet: number) => StoredSheet {
+export function sheetReader(book: Book): (sheet: number) => Promise<StoredSheet> {
   const sheets = worksheetsOf(book);
   const given = scanWith(book);
-  return (number) => {
+  return async (number) => {
     const sheet = sheets[number];
     if (!sheet) throw new Error(`no sheet ${number}`);
-    return storedSheet(book, sheet, readSheetPart(book, sheet, given));
+    return storedSheet(book, sheet, given);
   };
 }
 
 /** The same in a thread that is given the file alone. */
-export const fileSheetReader = (file: Uint8Array): ((sheet: number) => StoredSheet) =>
+export const fileSheetReader = (file: Uint8Array): ((sheet: number) => Promise<StoredSheet>) =>
   sheetReader(openFile(file));
 
 /** Reads one sheet after the other. */
-export const readSheets: SheetsReader = async (_file, book, sheets) =>
-  sheets.map(sheetReader(book));
+export const readSheets: SheetsReader = async (_file, book, sheets) => {
+  const reader = sheetReader(book);
+  const read: StoredSheet[] = [];
+  for (const sheet of sheets) read.push(await reader(sheet));
+  return read;
+};

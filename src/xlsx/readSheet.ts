@@ -3,6 +3,7 @@ import { type Book, type ListedSheet, onePart } from "./book";
 import { dayStyles } from "./dayStyles";
 import { damaged } from "./package/readArchive";
 import { partXml, relationsOf } from "./package/relations";
+import { readPieces } from "./scan/readPieces";
 import { type ScannedSheet, type ScanWith, scanSheet } from "./scan/scanSheet";
 import { NO_TEXTS, sharedTexts } from "./scan/sharedTexts";
 import type { StoredSheet, StoredTable } from "./storedSheet";
@@ -56,19 +57,23 @@ export function readSheetPart({ pack }: Book, { part }: ListedSheet, given: Scan
   };
 }
 
-/** What is kept of a sheet as it was read. */
-export function storedSheet(book: Book, sheet: ListedSheet, read: ReadSheet): StoredSheet {
-  const { scanned } = read;
-  const { name, hidden } = sheet;
+/** Reads what is kept of a sheet, as its part is unpacked. */
+export async function storedSheet(
+  book: Book,
+  sheet: ListedSheet,
+  given: ScanWith,
+): Promise<StoredSheet> {
+  const { name, hidden, part } = sheet;
+  const { scanned, around } = await readPieces(book.pack.pieces(part), part, given);
   return {
     name,
     hidden,
     cells: scanned.cells,
     formulas: scanned.formulas,
     hiddenRows: scanned.hiddenRows,
-    hiddenColumns: hiddenColumns(read.around.root),
+    hiddenColumns: hiddenColumns(around.root),
     unseen: scanned.unseen,
-    merges: mergesOf(read.around.root),
+    merges: mergesOf(around.root),
     ...relatedTo(book, sheet),
   };
 }

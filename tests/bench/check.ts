@@ -6,8 +6,7 @@ import { longBook } from "./longBook";
 
 /**
  * `npm run bench:check [rows…]`: the check of generated workbooks of so many record rows (100,000 and
- * 400,000; the long one takes minutes to be made, and from about 550,000 on one part of it unpacks to more
- * than the 512 MB that are read of a part), over inflating the same file alone, beside a general
+ * 400,000; a long one takes minutes to be made), over inflating the same file alone, beside a general
  * library's bare reading of it and over an equivalent openpyxl script, each in a process of its own, by turns, the least of
  * three runs (of the scripts, and of more than 200,000 rows, one), with its peak memory. The check has the
  * room for what is soon let go that the workers of the command line have. The scripts are not asked of

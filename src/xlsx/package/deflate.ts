@@ -24,6 +24,36 @@ export function inflated(packed: Uint8Array, size: number): Uint8Array | undefin
   }
 }
 
+/** Bytes that are unpacked at once: few enough to stay near the processor until they are read. */
+const PIECE = 2 ** 18;
+
+/**
+ * Unpacks deflated bytes piece by piece, each made while the one before is read; in a browser all at once.
+ *
+ * @param size bytes that they are said to be when unpacked; never more than this is given
+ * @throws where they are damaged, or are fewer or more
+ */
+export async function* inflatedPieces(
+  packed: Uint8Array,
+  size: number,
+): AsyncGenerator<Uint8Array> {
+  if (!zlib) {
+    const bytes = inflated(packed, size);
+    if (!bytes) throw new Error("damaged");
+    yield bytes;
+    return;
+  }
+  const stream = zlib.createInflateRaw({ chunkSize: PIECE });
+  stream.end(packed);
+  let length = 0;
+  for await (const piece of stream) {
+    length += piece.length;
+    if (length > size) break;
+    yield piece;
+  }
+  if (length !== size) throw new Error("not as long as it is said to be");
+}
+
 /** From so many bytes on a part is packed in a third of the time, and a sixth less tightly. */
 const LONG = 2 ** 20;
 
@@ -40,10 +70,14 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
   return sum;
 });
 
-/** The CRC-32 of bytes, as ZIP archives keep it. */
-export function checksum(bytes: Uint8Array): number {
-  if (zlib?.crc32) return zlib.crc32(bytes);
-  let sum = 0xffffffff;
+/**
+ * The CRC-32 of bytes, as ZIP archives keep it.
+ *
+ * @param before that of the bytes before them
+ */
+export function checksum(bytes: Uint8Array, before = 0): number {
+  if (zlib?.crc32) return zlib.crc32(bytes, before);
+  let sum = ~before;
   for (const byte of bytes) sum = (TABLE[(sum ^ byte) & 0xff] ?? 0) ^ (sum >>> 8);
   return ~sum >>> 0;
 }

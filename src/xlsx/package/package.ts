@@ -1,7 +1,7 @@
 import { BookError } from "../../sheets/bookError";
-import { checksum, inflated } from "./deflate";
+import { checksum, inflated, inflatedPieces } from "./deflate";
 import { bytesOf, inUtf8, textOf } from "./partText";
-import { damaged, type Entry, partName, readArchive } from "./readArchive";
+import { damaged, type Entry, largePart, partName, readArchive } from "./readArchive";
 import { type Changed, type Packed, packedPart, writeArchive } from "./writeArchive";
 
 /**
@@ -13,6 +13,11 @@ export interface Package {
   readonly has: (name: string) => boolean;
   /** The bytes of an XML part, in UTF-8. Throws a BookError where it is missing or damaged. */
   readonly bytes: (name: string) => Uint8Array;
+  /**
+   * The same piece by piece, of a part however long. A piece holds until the next is asked for. That the part
+   * is damaged may be seen at its end alone.
+   */
+  readonly pieces: (name: string) => AsyncIterable<Uint8Array>;
   /** The text of an XML part; empty where there is none. */
   readonly text: (name: string) => string;
   readonly put: (name: string, content: Uint8Array | string) => void;
@@ -20,6 +25,11 @@ export interface Package {
   /** The file with what was changed; the very same where nothing was. */
   readonly save: () => Uint8Array;
 }
+
+/** From so many bytes on a part is unpacked piece by piece by whoever can take it so. */
+const STREAMED = 2 ** 20;
+/** Bytes that a part may unpack to where it is held as a whole. */
+const MAX_PART = 2 ** 29;
 
 /** A part that is added is packed at once from so many bytes on: a long workbook holds many. */
 const LONG = 2 ** 16;
@@ -53,6 +63,16 @@ export function openPackage(file?: Uint8Array): Package {
     if (!archive || !entry) throw damaged(({ book }) => book.why.partMissing(name));
     return changed.get(entry) ?? inUtf8(unpacked(archive.file, entry));
   };
+  async function* pieces(name: string): AsyncGenerator<Uint8Array> {
+    const entry = there(name);
+    if (!archive || !entry || changed.has(entry) || entry.size < STREAMED) return yield bytes(name);
+    let isFirst = true;
+    for await (const piece of unpackedPieces(archive.file, entry)) {
+      if (isFirst && inUtf8(piece) !== piece) return yield bytes(name);
+      isFirst = false;
+      yield piece;
+    }
+  }
   return {
     get names() {
       return [
@@ -62,6 +82,7 @@ export function openPackage(file?: Uint8Array): Package {
     },
     has,
     bytes,
+    pieces,
     text: (name) => (has(name) ? textOf(bytes(name)) : ""),
     put(name, content) {
       const data = typeof content === "string" ? bytesOf(content) : content;
@@ -93,10 +114,27 @@ function refuseOthers(file: Uint8Array): Uint8Array {
 const unpackedPart = (part: Uint8Array | Packed): Uint8Array =>
   "packed" in part ? (inflated(part.packed, part.size) as Uint8Array) : part;
 
-function unpacked(file: Uint8Array, { name, from, to, method, size, sum }: Entry): Uint8Array {
+function unpacked(file: Uint8Array, entry: Entry): Uint8Array {
+  const { name, from, to, method, size, sum } = entry;
+  if (size > MAX_PART) throw largePart(entry);
   const packed = file.subarray(from, to);
   const bytes = method === 0 ? packed : inflated(packed, size);
   if (!bytes || bytes.length !== size || checksum(bytes) !== sum)
     throw damaged(({ book }) => book.why.notUnpacked(name));
   return bytes;
+}
+
+async function* unpackedPieces(file: Uint8Array, entry: Entry): AsyncGenerator<Uint8Array> {
+  const { name, from, to, method, size, sum } = entry;
+  if (method === 0) return yield unpacked(file, entry);
+  let found = 0;
+  try {
+    for await (const piece of inflatedPieces(file.subarray(from, to), size)) {
+      found = checksum(piece, found);
+      yield piece;
+    }
+  } catch {
+    throw damaged(({ book }) => book.why.notUnpacked(name));
+  }
+  if (found !== sum) throw damaged(({ book }) => book.why.notUnpacked(name));
 }

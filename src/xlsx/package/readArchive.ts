@@ -30,8 +30,7 @@ export interface Archive {
 
 /** More entries than any spreadsheet writes. */
 const MAX_ENTRIES = 20_000;
-/** Bytes that one part, and all together, may unpack to. */
-const MAX_PART = 2 ** 29;
+/** Bytes that all parts together may unpack to. */
 const MAX_ALL = 2 ** 32;
 /** Deflate cannot pack tighter than this (RFC 1951: 258 bytes in two bits). */
 const TIGHTEST = 1040;
@@ -152,15 +151,19 @@ function refuseOverlaps(entries: readonly Entry[], directory: number) {
   }
 }
 
+/** A part that unpacks to more than can be read. */
+export const largePart = ({ name, size, from, to }: Entry): BookError =>
+  new BookError(({ book }) =>
+    book.largePart(name, Math.round(size / 1e6), Math.ceil((to - from) / 1e6)),
+  );
+
 function refuseBombs(entries: readonly Entry[]) {
   let all = 0;
-  for (const { name, size, from, to } of entries) {
+  for (const entry of entries) {
+    const { name, size, from, to } = entry;
     const packed = to - from;
     if (size > packed * TIGHTEST + TIGHTEST) throw damaged(({ book }) => book.why.tooLarge(name));
-    if (size > MAX_PART || (size > LONG && size > packed * TIGHT))
-      throw new BookError(({ book }) =>
-        book.largePart(name, Math.round(size / 1e6), Math.ceil(packed / 1e6)),
-      );
+    if (size > LONG && size > packed * TIGHT) throw largePart(entry);
     all += size;
   }
   if (all > MAX_ALL) throw new BookError(({ book }) => book.large(Math.round(all / 1e6)));

@@ -19,6 +19,12 @@ export interface CellGrid {
   readonly values: readonly CellValue[];
 }
 
+export interface GridMark {
+  readonly count: number;
+  readonly rows: number;
+  readonly inOrder: boolean;
+}
+
 const NUMBER = 0xffff_ffff;
 /** So many texts are known at once; a sheet has few that are written again and again. */
 const MAX_KNOWN = 100_000;
@@ -44,6 +50,18 @@ export class GridBuilder {
     if (row <= (this.rows.at(-1) ?? -1)) this.inOrder = false;
     this.rows.push(row);
     this.firsts.push(this.count);
+  }
+
+  /** What there is so far, to go back to. */
+  mark(): GridMark {
+    return { count: this.count, rows: this.rows.length, inOrder: this.inOrder };
+  }
+
+  backTo({ count, rows, inOrder }: GridMark): void {
+    this.count = count;
+    this.inOrder = inOrder;
+    this.rows.length = rows;
+    this.firsts.length = rows;
   }
 
   number(column: number, value: number, formula = 0): void {

@@ -2,12 +2,12 @@ import { type Area, cellCount, LAST_COLUMN, LAST_ROW, readArea } from "../../she
 import { beyond, limitOf } from "../../sheets/plan/limits";
 import type { Unseen } from "../../sheets/snapshot";
 import { unescapedCell } from "../xml/editText";
-import { type CellGrid, GridBuilder } from "./grid";
+import { type CellGrid, GridBuilder, type GridMark } from "./grid";
 import { NO_KIND, PlainCell, STR } from "./plainCell";
 import { readNumber } from "./readNumber";
 import { Repeats } from "./repeats";
 import type { SharedTexts } from "./sharedTexts";
-import { TagReader } from "./tagReader";
+import { BrokenPart, TagReader } from "./tagReader";
 import { plainText, textIn } from "./textIn";
 
 /** The formulas of a sheet as a file writes them. */
@@ -59,7 +59,9 @@ export interface ScanWith {
  * @throws {BookError} where it is damaged, with the part and the place
  */
 export function scanSheet(bytes: Uint8Array, part: string, given: ScanWith): ScannedSheet {
-  return new SheetScanner(bytes, part, given).scan();
+  const scanner = new SheetScanner(part, given);
+  scanner.read(bytes, true);
+  return scanner.scanned();
 }
 
 const BLANK = 32;
@@ -97,13 +99,35 @@ const decodeShort = (bytes: Uint8Array, from: number, to: number): string => {
   return text;
 };
 
-class SheetScanner {
-  private readonly tags: TagReader;
+/** Where a scanner was after the last row that it read whole. */
+interface Mark {
+  readonly at: number;
+  readonly row: number;
+  readonly grid: GridMark;
+  readonly hiddenRows: number;
+  readonly arrays: number;
+}
+
+const NOTHING = new Uint8Array();
+const ROW_END = Array.from("row>", (letter) => letter.charCodeAt(0));
+const GT = 62;
+
+/** Where the last row ends that is there as a whole, by the looks of it; 0 where there is none. */
+function lastRowEnd(bytes: Uint8Array): number {
+  for (let at = bytes.lastIndexOf(GT); at >= 3; at = bytes.lastIndexOf(GT, at - 1))
+    if (ROW_END.every((byte, index) => bytes[at - 3 + index] === byte)) return at + 1;
+  return 0;
+}
+
+/** Reads the cells of a sheet from its bytes, whole or as they come. */
+export class SheetScanner {
+  private bytes: Uint8Array = NOTHING;
+  private tags: TagReader;
   private readonly grid = new GridBuilder();
   private readonly codes: Uint32Array;
-  private readonly repeatedTexts: Repeats;
-  private readonly repeatedFormulas: Repeats;
-  private readonly plain: PlainCell;
+  private repeatedTexts = new Repeats(NOTHING);
+  private repeatedFormulas = new Repeats(NOTHING);
+  private plain = new PlainCell(NOTHING, this.repeatedFormulas);
   private readonly formulaTexts: (string | number)[] = [""];
   private readonly formulaNumbers = new Map<string | number, number>();
   private readonly shared = new Map<number, { formula: string; row: number; column: number }>();
@@ -113,6 +137,13 @@ class SheetScanner {
   private readonly rows: number[] = [];
   private readonly begins: number[] = [];
   private readonly ends: number[] = [];
+  /** Bytes of the part before those that are read now. */
+  private before = 0;
+  /** Behind the start tag of the cells, once it is read. */
+  from = -1;
+  /** Before the end tag of the cells and behind it, once it is read. */
+  private to = -1;
+  private end = -1;
   /** The cell at hand. */
   private row = -1;
   private column = -1;
@@ -125,45 +156,106 @@ class SheetScanner {
   private readonly mostCells = limitOf("cells");
 
   constructor(
-    private readonly bytes: Uint8Array,
-    part: string,
+    private readonly part: string,
     private readonly given: ScanWith,
   ) {
-    this.tags = new TagReader(bytes, part);
+    this.tags = new TagReader(NOTHING, part);
     this.codes = new Uint32Array(given.texts.count);
-    this.repeatedTexts = new Repeats(bytes);
-    this.repeatedFormulas = new Repeats(bytes);
-    this.plain = new PlainCell(bytes, this.repeatedFormulas);
   }
 
-  scan(): ScannedSheet {
-    const { tags } = this;
-    tags.enter("worksheet");
-    let found: Pick<RowPlaces, "from" | "to" | "end"> | undefined;
-    while (!found && tags.nextChild()) {
-      if (!tags.isNamed("sheetData")) tags.skipElement();
-      else found = this.sheetData();
+  /**
+   * Reads on: what stands before the cells, and then rows, as far as there are whole ones, up to the end tag of
+   * the cells.
+   *
+   * @param bytes of the part, from where it was read to before
+   * @param isLast whether the part ends with them
+   * @returns how many of them were read
+   * @throws {BookError} where it is damaged
+   */
+  read(bytes: Uint8Array, isLast: boolean): number {
+    if (this.to >= 0) return 0;
+    this.look(bytes);
+    const stop = isLast ? 0 : lastRowEnd(bytes);
+    let mark = this.mark();
+    try {
+      if (this.from < 0) this.findCells();
+      mark = this.mark();
+      while (this.to < 0 && (isLast || this.tags.at < stop) && this.nextRow()) mark = this.mark();
+    } catch (error) {
+      // What is cut off here may go on in the bytes to come.
+      if (isLast || !(error instanceof BrokenPart)) throw error;
+      this.backTo(mark);
     }
-    if (!found) throw tags.broken((is) => is.noCells);
+    this.before += this.tags.at;
+    return this.tags.at;
+  }
+
+  /** What was read, once the end of the cells was. */
+  scanned(): ScannedSheet {
+    const { from, to, end, rows, begins, ends } = this;
     return {
       cells: this.grid.grid(),
       formulas: { texts: this.formulaTexts, shared: this.shared, arrays: this.arrays },
       hiddenRows: this.hiddenRows,
       unseen: this.unseen,
-      places: { ...found, rows: this.rows, begins: this.begins, ends: this.ends },
+      places: { from, to, end, rows, begins, ends },
     };
   }
 
-  private sheetData() {
+  private look(bytes: Uint8Array): void {
+    this.bytes = bytes;
+    this.tags = new TagReader(bytes, this.part);
+    this.repeatedTexts = new Repeats(bytes);
+    this.repeatedFormulas = new Repeats(bytes);
+    this.plain = new PlainCell(bytes, this.repeatedFormulas);
+  }
+
+  private mark(): Mark {
+    return {
+      at: this.tags.at,
+      row: this.row,
+      grid: this.grid.mark(),
+      hiddenRows: this.hiddenRows.length,
+      arrays: this.arrays.length,
+    };
+  }
+
+  private backTo({ at, row, grid, hiddenRows, arrays }: Mark): void {
+    this.tags.at = at;
+    this.row = row;
+    this.grid.backTo(grid);
+    this.hiddenRows.length = hiddenRows;
+    this.arrays.length = arrays;
+  }
+
+  private findCells(): void {
     const { tags } = this;
-    tags.skipAttributes();
-    const from = tags.at;
-    if (tags.closed) return { from, to: from, end: from };
+    tags.enter("worksheet");
     while (tags.nextChild()) {
+      if (!tags.isNamed("sheetData")) {
+        tags.skipElement();
+        continue;
+      }
+      tags.skipAttributes();
+      this.from = this.before + tags.at;
+      if (tags.closed) this.to = this.end = this.from;
+      return;
+    }
+    throw tags.broken((is) => is.noCells);
+  }
+
+  /** Reads the next row; false at the end tag of the cells, which is then to be read again by whoever wants it. */
+  private nextRow(): boolean {
+    const { tags } = this;
+    if (tags.nextChild()) {
       if (tags.isNamed("row")) this.readRow();
       else this.skipExtension("rows");
+      return true;
     }
-    return { from, to: tags.tag, end: tags.at };
+    this.to = this.before + tags.tag;
+    this.end = this.before + tags.at;
+    tags.at = tags.tag;
+    return false;
   }
 
   private readRow(): void {
@@ -175,8 +267,8 @@ class SheetScanner {
     this.grid.row(this.row);
     if (!tags.closed) this.readCells();
     this.rows.push(this.row);
-    this.begins.push(begin);
-    this.ends.push(tags.at);
+    this.begins.push(this.before + begin);
+    this.ends.push(this.before + tags.at);
   }
 
   private readCells(): void {

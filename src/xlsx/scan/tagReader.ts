@@ -1,10 +1,13 @@
 import type { Told } from "../../messages/told";
-import { damaged } from "../package/readArchive";
+import { BookError } from "../../sheets/bookError";
 
 const [LT, GT, SLASH, BANG, QUESTION, COLON, EQUALS] = [60, 62, 47, 33, 63, 58, 61];
 const [DASH, BRACKET, QUOTE, APOSTROPHE] = [45, 91, 34, 39];
 const isSpace = (byte: number | undefined) =>
   byte === 32 || byte === 10 || byte === 13 || byte === 9;
+
+/** A part that is not as it must be where it was read last, or of which more is to come. */
+export class BrokenPart extends BookError {}
 
 /**
  * Goes through the tags of an XML part byte by byte, for parts that are too long to be read whole. It takes
@@ -35,8 +38,8 @@ export class TagReader {
     readonly part: string,
   ) {}
 
-  broken(why: (words: Told["book"]["part"]) => string): Error {
-    return damaged(({ book }) => book.broken(this.part, why(book.part)));
+  broken(why: (words: Told["book"]["part"]) => string): BrokenPart {
+    return new BrokenPart(({ book }) => book.damaged(book.broken(this.part, why(book.part))));
   }
 
   /** Goes to the next tag; false at the end of the part. */

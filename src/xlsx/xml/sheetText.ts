@@ -49,9 +49,22 @@ function endOfCells(bytes: Uint8Array, from: number, tags: TagReader) {
 }
 
 /** @throws {BookError} where it is damaged */
-export function sheetText(bytes: Uint8Array, place: CellsPlace, part: string): SheetText {
-  const before = textOf(bytes.subarray(0, place.from));
-  const text = before + textOf(bytes.subarray(place.to));
+export const sheetText = (bytes: Uint8Array, place: CellsPlace, part: string): SheetText =>
+  textAround(bytes.subarray(0, place.from), bytes.subarray(place.to), place, part);
+
+/**
+ * The same of the bytes before the cells, and of those from their end tag on.
+ *
+ * @throws {BookError} where it is damaged
+ */
+export function textAround(
+  head: Uint8Array,
+  tail: Uint8Array,
+  place: CellsPlace,
+  part: string,
+): SheetText {
+  const before = textOf(head);
+  const text = before + textOf(tail);
   try {
     return { text, root: readXml(text), gap: before.length, place };
   } catch (error) {
