@@ -18,7 +18,7 @@ const NEAR = 0.1;
  * limit it; or `wrong`, the ratio error ±% beyond which
  * the class is missed for certain: where the class says nothing of that current, 10 % (practice).
  *
- * IEC 61869-2:2012 (read in a published handbook and an article), PX to TPZ memory; IEEE C57.13 and
+ * IEC 61869-2:2012 (read in a published handbook and an article), PX (quoted), PXR to TPZ memory; IEEE C57.13 and
  * C57.13.6 metering classes (quoted), relaying classes C, K, T 3 % at rated current (memory). Between
  * two tabulated currents the limit of an IEC class lies on the straight line between them (practice);
  * of an IEEE class the finer passes and the wider fails. Outside there is none.

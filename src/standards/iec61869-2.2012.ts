@@ -77,12 +77,12 @@ export const ctProtective = {
     edition: "2012",
     place: "classes PX, PXR, TPX, TPY, TPZ",
     certainty: "signed",
-    note: "0.25 % of PX quoted by two articles",
   },
   of: "class",
   columns: { ratio: "ratio ±%", phase: "phase ±min" },
   rows: {
-    PX: { ratio: at([100], [0.25]), turns: true },
+    // Two articles that name IEC 61869-2.
+    PX: { ratio: at([100], [0.25]), turns: true, certainty: "quoted" },
     PXR: { ratio: at([100], [1]), turns: true },
     TPS: { ratio: at([100], [0.25]), turns: true },
     TPX: { ratio: at([100], [0.5]), phase: at([100], [30]) },

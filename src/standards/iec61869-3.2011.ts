@@ -2,13 +2,15 @@ import type { Criterion, Source } from "./criterion";
 import type { NamedTable } from "./table";
 import type { VtClass } from "./transformerClass";
 
-const source = (place: string, certainty: Source["certainty"], note?: string): Source => ({
+const source = (place: string, more: Omit<Source, "document" | "edition" | "place">): Source => ({
   document: "IEC 61869-3",
   edition: "2011",
   place,
-  certainty,
-  note,
+  ...more,
 });
+
+const SUMMARY =
+  "a one-page summary of instrument transformers that extracts BS EN 60044-2, the edition before this one";
 
 const COLUMNS = {
   from: "from % of rated voltage",
@@ -27,11 +29,11 @@ const measuring = (ratio: number, phase?: number) => ({
 
 export const vtMeasuring = {
   title: "Voltage transformers: limits of error, measuring",
-  source: source(
-    "limits of error by class",
-    "signed",
-    "0.1 to 3 from 80 % to 120 %; an instrument maker's manual prints the same figures for electronic transformers",
-  ),
+  source: source("limits of error by class", {
+    certainty: "quoted",
+    by: SUMMARY,
+    note: "0.1 to 3 from 80 % to 120 % of rated voltage and from 25 % to 100 % of rated burden",
+  }),
   of: "class",
   columns: COLUMNS,
   rows: {
@@ -54,11 +56,10 @@ const protective = (ratio: number, phase: number) => ({
 
 export const vtProtective = {
   title: "Voltage transformers: limits of error, protective",
-  source: source(
-    "limits of error by class",
-    "read",
-    "3P and 6P in a handbook that cites IEC 60044-2, edition from memory; up to the plate's voltage factor, twice the limits at 2 %",
-  ),
+  source: source("limits of error by class", {
+    certainty: "read",
+    note: "3P and 6P in a handbook that cites IEC 60044-2, edition from memory; up to the plate's voltage factor, twice the limits at 2 %",
+  }),
   of: "class",
   columns: COLUMNS,
   rows: { "3P": protective(3, 120), "6P": protective(6, 240) },
@@ -68,5 +69,9 @@ export const vtProtective = {
 export const leastBurden = {
   value: 0.25,
   fromVA: 10,
-  source: source("least burden, from 10 VA up", "memory"),
+  source: source("least burden, from 10 VA up", {
+    certainty: "quoted",
+    by: SUMMARY,
+    note: "a quarter of rated; from 10 VA up from memory",
+  }),
 } satisfies Criterion & { readonly fromVA: number };

@@ -122,7 +122,8 @@ export const undervoltage: UndervoltageRange & { readonly source: Source } = {
   dropoutLeast: 0.35,
   dropoutMost: 0.7,
   source: source("undervoltage release: drops out from 70 % to 35 %, picks up at 85 %", {
-    certainty: "signed",
+    certainty: "quoted",
+    by: "two makers of low-voltage breakers, whose releases have the same figures (IEC 60947)",
   }),
 };
 

@@ -51,7 +51,8 @@ export const groundContinuity: Criterion = {
     document: "ANSI/NETA ATS",
     edition: "2025",
     place: "grounding systems, point-to-point resistance 0.5 Ω",
-    certainty: "signed",
+    certainty: "quoted",
+    by: "an engineers' forum, which calls it the widely accepted NETA value",
   },
 };
 

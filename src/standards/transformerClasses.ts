@@ -3,15 +3,19 @@ import { ctErrors, ctProtective } from "./iec61869-2.2012";
 import { vtMeasuring, vtProtective } from "./iec61869-3.2011";
 import { ctMetering as ctHighAccuracy } from "./ieeeC57.13.6.2005";
 import { ctMetering, ctRelaying, vtErrors } from "./ieeeC57.13.2016";
+import type { Rated } from "./table";
 import type { CtClass, Sourced, VtClass } from "./transformerClass";
 
-/** The classes of a table, each with the standard that it stands in. */
-const classesOf = <K extends string, T>(table: {
+/** The classes of a table, each with the standard that it stands in, as sure as its own row is. */
+const classesOf = <K extends string, T extends object>(table: {
   readonly source: Source;
   readonly rows: Readonly<Record<K, T>>;
 }): Readonly<Record<K, Sourced<T>>> =>
   Object.fromEntries(
-    Object.entries<T>(table.rows).map(([name, row]) => [name, { ...row, source: table.source }]),
+    Object.entries<T>(table.rows).map(([name, row]) => {
+      const { certainty = table.source.certainty }: Pick<Rated, "certainty"> = row;
+      return [name, { ...row, source: { ...table.source, certainty } }];
+    }),
   ) as Record<K, Sourced<T>>;
 
 /** Classes of current transformers that limits are known of. */

@@ -20,7 +20,7 @@ export const knownVtClasses = (accuracy: string): readonly VtClassName[] | undef
  * ratio error ±% beyond which the class is missed for certain: where it says nothing of that voltage, 10 %
  * (practice).
  *
- * IEC 61869-3:2011: 0.1 to 3 from 80 % to 120 % of rated voltage (memory), 3P and 6P from 5 % to the voltage factor
+ * IEC 61869-3:2011: 0.1 to 3 from 80 % to 120 % of rated voltage (quoted), 3P and 6P from 5 % to the voltage factor
  * on the plate, here at most 190 %, and twice that at 2 % (read in a handbook). IEEE C57.13: 0.15 to 1.2 from 90 %
  * to 110 % (quoted); of two of these, each for its own burdens, the wider one is missed for certain.
  *

@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { placed } from "../support/mesaIntake";
+import type { Lineup } from "../../src/lineup/lineup";
+import { book, placed } from "../support/mesaIntake";
+import { bookOf, placedInto } from "../support/sampleIntake";
 
 /**
  * An export in an ordinary layout for each kind of record that came later, for the sample lineup by American
@@ -196,4 +198,99 @@ test.each(Object.entries(EXPORTS))("%s fills its records", (name, { lines, cells
   const found = placed(name, lines);
   expect(found).toHaveLength(cells);
   for (const cell of some) expect(found).toContain(cell);
+});
+
+const asked = (): Lineup => {
+  const { lineup } = book;
+  if (!lineup) throw new Error("the sample has no lineup");
+  return {
+    ...lineup,
+    furtherRecords: [...lineup.furtherRecords, { kind: "thermography" }],
+    panels: lineup.panels.map((panel) =>
+      panel.breaker
+        ? {
+            ...panel,
+            breaker: {
+              ...panel.breaker,
+              undervoltageV: { pickupMost: 106, dropoutLeast: 44, dropoutMost: 87 },
+            },
+          }
+        : panel,
+    ),
+  };
+};
+const placedThere = placedInto(bookOf(asked()));
+
+/** The same for kinds that the sample lineup has no rows of: breakers with undervoltage releases, and hot spots. */
+const ELSEWHERE: typeof EXPORTS = {
+  "uv releases.csv": {
+    lines: [
+      "Undervoltage releases (made up)",
+      "Breaker,Pick-up (V),Drop-out (V)",
+      "52-M1,98.5,61.2",
+      "52-M2,97.9,60.8",
+    ],
+    cells: 4,
+    some: [
+      "undervoltage 52-M1 Breaker 52 undervoltage release pickup=98.5",
+      "undervoltage 52-M2 Breaker 52 undervoltage release dropout=60.8",
+    ],
+  },
+  "undervoltage trip coil.txt": {
+    lines: [
+      "Undervoltage release test (made up)",
+      "",
+      "Panel: 52-F1",
+      "Picked up at: 99.1 V",
+      "Dropped out at: 62.4 V",
+      "Date: 2026-10-07",
+    ],
+    cells: 2,
+    some: [
+      "undervoltage 52-F1 Breaker 52 undervoltage release pickup=99.1",
+      "undervoltage 52-F1 Breaker 52 undervoltage release dropout=62.4",
+    ],
+  },
+  "uv table.csv": {
+    lines: [
+      "Test,Undervoltage release",
+      "Panel,Picked up at V,Dropped out at V",
+      "52-F2,101,60",
+      "52-F3,100,59.5",
+    ],
+    cells: 4,
+    some: ["undervoltage 52-F3 Breaker 52 undervoltage release dropout=59.5"],
+  },
+  "thermography.csv": {
+    lines: [
+      "Thermographic survey under load (made up)",
+      "Panel,Place,Load (A),Hottest (°C),Similar (°C),Ambient (°C)",
+      "52-F1,Busbar joints,1010,46.2,45.1,24.8",
+      "52-F1,Breaker and contacts,640,51.7,50.9,24.8",
+      "52-F1,Cable terminations,640,44.0,43.8,24.8",
+    ],
+    cells: 12,
+    some: [
+      "thermography 52-F1 Busbar joints load=1010",
+      "thermography 52-F1 Breaker and contacts hottest=51.7",
+      "thermography 52-F1 Cable terminations similar=43.8",
+      "thermography 52-F1 Cable terminations air=24.8",
+    ],
+  },
+  "infrared scan.csv": {
+    lines: [
+      "Infrared scan (made up)",
+      "Cubicle;Place;Load A;Hottest °F;Similar °F;Air °F",
+      "52-F2;Breaker and contacts;610;125.1;123.4;77",
+      "52-F2;Cable terminations;610;112.5;112;77",
+    ],
+    cells: 8,
+    some: ["thermography 52-F2 Breaker and contacts load=610"],
+  },
+};
+
+test.each(Object.entries(ELSEWHERE))("%s fills its records", (name, { lines, cells, some }) => {
+  const found = placedThere(name, lines);
+  for (const cell of some) expect(found).toContain(cell);
+  expect(found).toHaveLength(cells);
 });

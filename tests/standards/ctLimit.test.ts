@@ -89,7 +89,7 @@ describe("vtLimit", () => {
 
   it("knows its classes and tells how sure each is", () => {
     expect(vtLimit("5P" as "3P", 100)).toMatchObject({ kind: "wrong" });
-    expect(vtLimit("0.5", 100)).toMatchObject({ value: { source: { certainty: "signed" } } });
+    expect(vtLimit("0.5", 100)).toMatchObject({ value: { source: { certainty: "quoted" } } });
     expect(vtLimit("3P", 100)).toMatchObject({ value: { source: { certainty: "read" } } });
   });
 });

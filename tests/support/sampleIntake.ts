@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { openBook } from "../../src/intake/openBook";
 import { NO_ANSWERS, takeIn } from "../../src/intake/takeIn";
+import type { Lineup } from "../../src/lineup/lineup";
 import { readLineup } from "../../src/records/readLineup";
 import { planFor } from "../../src/sheets/plan/plan";
 import type { RecordBook } from "../../src/sheets/recordBook";
@@ -14,8 +15,12 @@ export const TODAY = 46_350;
 export const sampleBook = (name: string): RecordBook => {
   const lineup = readLineup(readFileSync(`sample-workbooks/${name}.lineup.json`, "utf8"));
   if (!lineup.ok) throw new Error(JSON.stringify(lineup.errors));
-  return openBook(memoryBook(planFor(lineup.value)).snapshot);
+  return bookOf(lineup.value);
 };
+
+/** The workbook of a lineup, nothing recorded yet. */
+export const bookOf = (lineup: Lineup): RecordBook =>
+  openBook(memoryBook(planFor(lineup)).snapshot);
 
 /** Makes what lines come to in a workbook: readings as `kind keys column=value`, in one order. */
 export const placedInto =

@@ -18,7 +18,8 @@ export const columnFor = ({ columns }: RecordKind, field: string): Column | unde
   const entries = columns.filter(
     ({ role, id }) => role === "entry" || (role === "note" && id === "remarks"),
   );
-  const named = entries.find(({ id }) => id === (SAME[field] ?? field));
+  const named =
+    entries.find(({ id }) => id === field) ?? entries.find(({ id }) => id === SAME[field]);
   if (named) return named;
   const readings = entries.filter(({ need }) => need === "reading");
   const reading =

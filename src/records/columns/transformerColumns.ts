@@ -196,6 +196,55 @@ export const ratioAccepted: readonly Comparison[] = [
   { value: "error", limit: "ratioWrong", unit: "%", sense: "within", outright: true },
 ];
 
+/** The phase displacement, where somebody measured it and the class limits it. */
+export const displacementAccepted: Comparison = {
+  value: "displacement",
+  limit: "displacementMost",
+  sense: "within",
+  excusable: true,
+  when: "displacement",
+};
+
+/**
+ * Phase displacement, and what the class allows of it where the ratio was taken.
+ *
+ * @param formula of the class's limit in the row, an error where there is none
+ */
+export const displacementColumns = (
+  quantity: string,
+  formula: NonNullable<Column["formula"]>,
+  value: (row: Row) => CellValue,
+): Column[] => [
+  {
+    id: "displacement",
+    header: "Displacement min",
+    role: "entry",
+    width: 12,
+    accepts: { type: "number", least: -5400, most: 5400 },
+    help: "Minutes of arc, where the test set shows it; may stay blank: the row then shows the ratio alone.",
+  },
+  {
+    id: "displacementMost",
+    header: "Allowed ± min",
+    role: "limit",
+    width: 12,
+    own: mostOf(quantity),
+    help: "n/a where the class limits none there.",
+    formula: (ref, lineup) => `IFERROR(${formula(ref, lineup)},"${NOT_APPLICABLE}")`,
+    value: (row) => value(row) ?? NOT_APPLICABLE,
+  },
+];
+
+/** The tap of a transformer that has several. */
+export const tapInUse: Column = {
+  id: "tap",
+  header: "Tap in use",
+  role: "entry",
+  width: 9,
+  accepts: { type: "text" },
+  help: "Terminals that are connected, where the plate has several ratios; the ratio is judged by that of the lineup.",
+};
+
 /** The ratio error beyond which a transformer has another ratio than its plate says. */
 export const ratioWrong: Column = {
   id: "ratioWrong",

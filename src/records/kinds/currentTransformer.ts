@@ -15,6 +15,8 @@ import {
   burden,
   burdenAccepted,
   burdenEnough,
+  displacementAccepted,
+  displacementColumns,
   finerThanClass,
   plateColumn,
   plateSource,
@@ -23,6 +25,7 @@ import {
   ratioColumns,
   ratioWrong,
   secondaryInsulation,
+  tapInUse,
   transformerSources,
 } from "../columns/transformerColumns";
 import {
@@ -99,6 +102,7 @@ const figureOf = (row: Row, percent: number, quantity: CtQuantity): CellValue =>
 
 const accepted: readonly Comparison[] = [
   ...ratioAccepted,
+  displacementAccepted,
   { value: "winding75", limit: "windingMost", unit: "Ω", sense: "most", excusable: true },
   insulationAccepted,
   burdenAccepted,
@@ -250,6 +254,13 @@ const columns: readonly Column[] = [
     },
   },
   ratioWrong,
+  ...displacementColumns(
+    "current transformer phase displacement min",
+    (ref) =>
+      `IF(ISNUMBER(${ref("lookedUp")}),${gear("CTLIMIT", ref("accuracy"), ref("lookedUp"), '"phase"')},"${NOT_APPLICABLE}")`,
+    (row) => (typeof row.lookedUp === "number" ? figureOf(row, row.lookedUp, "phase") : null),
+  ),
+  tapInUse,
   polarity,
   {
     id: "winding",
@@ -259,6 +270,7 @@ const columns: readonly Column[] = [
     unit: "Ω",
     accepts: { type: "number", least: 0, most: 1000 },
     need: "reading",
+    above: { value: 0 },
     help: "DC resistance of the secondary winding, four-wire, demagnetized afterwards.",
   },
   {

@@ -12,6 +12,8 @@ import {
   burden,
   burdenAccepted,
   burdenEnough,
+  displacementAccepted,
+  displacementColumns,
   finerThanClass,
   plateColumn,
   polarity,
@@ -19,9 +21,17 @@ import {
   ratioColumns,
   ratioWrong,
   secondaryInsulation,
+  tapInUse,
   transformerSources,
 } from "../columns/transformerColumns";
-import type { CellValue, Column, Comparison, RecordKind, Row } from "../kind";
+import {
+  type CellValue,
+  type Column,
+  type Comparison,
+  NOT_APPLICABLE,
+  type RecordKind,
+  type Row,
+} from "../kind";
 import { limitOf, sourceOf, sources } from "../limits";
 import { voidBy } from "../repairs";
 import { verdictBy } from "../verdict";
@@ -74,7 +84,12 @@ const classSource = (row: Row, lineup: Lineup): string => {
     : `none known here for class ${row.accuracy ?? "not given"}`;
 };
 
-const accepted: readonly Comparison[] = [...ratioAccepted, insulationAccepted, burdenAccepted];
+const accepted: readonly Comparison[] = [
+  ...ratioAccepted,
+  displacementAccepted,
+  insulationAccepted,
+  burdenAccepted,
+];
 const enough: readonly Comparison[] = [insulationEnough, burdenEnough];
 
 const burdenMost = plateColumn<Winding>(
@@ -153,6 +168,13 @@ const columns: readonly Column[] = [
       isBeyond(row) ? grossRatio.value : (figureOf(row, "wrong") ?? grossRatio.value),
   },
   ratioWrong,
+  ...displacementColumns(
+    "voltage transformer phase displacement min",
+    (ref) =>
+      `IF(AND(ISNUMBER(${ref("percent")}),NOT(AND(ISNUMBER(${ref("factor")}),N(${ref("percent")})>N(${ref("factor")})*100))),${gear("VTLIMIT", ref("accuracy"), ref("percent"), '"phase"')},"${NOT_APPLICABLE}")`,
+    (row) => (typeof row.percent !== "number" || isBeyond(row) ? null : figureOf(row, "phase")),
+  ),
+  tapInUse,
   polarity,
   ...secondaryInsulation(),
   {
