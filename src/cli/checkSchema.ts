@@ -17,6 +17,10 @@ export const finding = z.strictObject({
     .string()
     .regex(/^[A-Z]{1,3}[1-9]\d*$/)
     .describe("A1 address on the sheet"),
+  further: z
+    .array(z.string())
+    .optional()
+    .describe("A1 addresses of further rows of the same cause"),
   row: z.string().optional().describe("what names the row: its keys"),
   column: z.string().optional().describe("header of the column"),
   message: z.string(),

@@ -27,7 +27,9 @@ export interface Mark {
 export function marksOn(findings: readonly Finding[], tables: readonly Rectangle[]): Mark[] {
   const cells = new Map<string, { row: number; column: number; weight: Weight }>();
   const rows = new Map<string, { row: number; table: Rectangle; weight: Weight }>();
-  for (const { address, weight } of findings.filter(isOpen)) {
+  const cellsOf = ({ address, further = [], weight }: Finding) =>
+    [address, ...further].map((cell) => ({ address: cell, weight }));
+  for (const { address, weight } of findings.filter(isOpen).flatMap(cellsOf)) {
     const place = placeOf(address);
     if (!place) continue;
     cells.set(address, { ...place, weight: heavier(weight, cells.get(address)?.weight) });

@@ -8,6 +8,7 @@ import { asRecordTable } from "../../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../../sheets/snapshot";
 import { type Context, dayOf, type JudgedTable, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
+import { gatherFindings } from "../findings/gatherFindings";
 import { unsoundConcession } from "./unsoundConcession";
 
 /** What is found of the concessions themselves. */
@@ -24,11 +25,12 @@ interface Given {
 
 /**
  * Findings with the concessions that were granted for them, and what is wrong with the concessions
- * themselves. A concession is of a finding when rule, sheet, row, column and value are the same.
+ * themselves. A concession is of a finding when rule, sheet, row, column and value are the same. Findings of one
+ * cause are one, but for those that were accepted by themselves.
  */
-export function withConcessions(findings: readonly Finding[], context: Context): Finding[] {
+export function withConcessions(found: readonly Finding[], context: Context): Finding[] {
   const table = concessionTable(context.snapshot);
-  if (!table) return [...findings];
+  if (!table) return [...gatherFindings(found, context.text, () => false)];
   const given = asRecordTable({ columns: CONCESSION_COLUMNS }, table).rows.flatMap(
     (row, index): Given[] =>
       CONCESSION_COLUMNS.some(({ id }) => !isBlank(row[id])) ? [{ index, row }] : [],
@@ -36,6 +38,11 @@ export function withConcessions(findings: readonly Finding[], context: Context):
   const byName = new Map<string, Given>();
   for (const one of given)
     if (!lacking(one.row, context)) byName.set(nameOf(withoutUnit(one.row, context)), one);
+  const findings = gatherFindings(
+    found,
+    context.text,
+    (finding) => byName.size > 0 && byName.has(nameOf(finding)),
+  );
   const used = new Set<Given>();
   const unsound = new Map<Given, ReturnType<typeof unsoundConcession>>();
   const conceded = findings.map((finding): Finding => {

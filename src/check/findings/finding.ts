@@ -19,6 +19,8 @@ export interface Finding {
   readonly sheet: string;
   /** A1 address on the sheet. */
   readonly address: string;
+  /** Addresses of further rows of the same cause. */
+  readonly further?: readonly string[];
   /** What names the row: its key cells in order. */
   readonly row?: string;
   /** Header of the column. */

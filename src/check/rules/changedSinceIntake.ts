@@ -1,5 +1,5 @@
 import { serialDay } from "../../quantities/dates";
-import { groupedBy } from "../../quantities/groupedBy";
+import { groupBy } from "../../quantities/groupedBy";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { isSameStored } from "../../sheets/cells/cell";
@@ -11,6 +11,7 @@ import { digits } from "../among/chance";
 import { decimals } from "../among/similar";
 import { headerOf, type JudgedTable, overRows, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../findings/finding";
+import { together } from "../findings/gatherFindings";
 import { oncePerEntry } from "../findings/oncePerEntry";
 
 /** A reading or condition that an export gave and that was changed by hand since, of which the history knows nothing. */
@@ -50,10 +51,19 @@ export const changedSinceIntake: Rule = {
         ];
       });
     }).map(({ finding }) => finding);
-    // One change made to several rows is one question.
+    // One change made to several rows is one question, and so is what was changed of one panel.
+    const ofRows = groupBy(changes, ({ column, expected }) => `${column}\u0000${expected}`).flatMap(
+      (some) => oncePerEntry(some, text),
+    );
+    const [several, single] = [true, false].map((isSeveral) =>
+      ofRows.filter(({ further }) => (further !== undefined) === isSeveral),
+    );
     return [
-      ...groupedBy(changes, ({ column, expected }) => `${column}\u0000${expected}`).values(),
-    ].flatMap((some) => oncePerEntry(some, text));
+      ...(several ?? []),
+      ...groupBy(single ?? [], ({ panel, weight }) => `${panel}\u0000${weight}`).flatMap((some) =>
+        together(some, text, text.furtherCells),
+      ),
+    ];
   },
 };
 

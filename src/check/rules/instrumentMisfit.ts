@@ -1,4 +1,5 @@
 import type { Lineup } from "../../lineup/lineup";
+import { groupBy } from "../../quantities/groupedBy";
 import type { Unit } from "../../quantities/units";
 import { alikeIn, cellsOf, forAlike } from "../../records/cellsOf";
 import { namedInstruments } from "../../records/instruments";
@@ -24,7 +25,7 @@ import {
   where,
 } from "../context";
 import type { Finding } from "../findings/finding";
-import { oncePerEntry } from "../findings/oncePerEntry";
+import { together } from "../findings/gatherFindings";
 import { type Scope, scopeOf, type Wave } from "../instrumentScope";
 
 type Measured = Column & { readonly unit: Unit };
@@ -46,22 +47,29 @@ export const instrumentMisfit: Rule = {
       const listed = named.filter((one): one is Known => one !== undefined);
       return { listed, all: listed.length === named.length ? listed : [] };
     });
-    return oncePerEntry(
-      overRows(
-        table,
-        (row, stored, judged): Finding[] => {
-          const { listed, all } = listedIn(row);
-          if (listed.length === 0) return [];
-          return [
-            ...wrongSort(table, context, row, stored, columns, all),
-            ...wrongWave(table, context, row, stored, columns, all),
-            ...beyondReach(table, context, row, stored, columns, all),
-            ...tooCoarse(table, context, row, judged, listed),
-          ].slice(0, 1);
-        },
-        amongMisfits(table, columns, listedIn),
-      ).map(({ finding }) => finding),
-      context.text,
+    const found = overRows(
+      table,
+      (row, stored, judged): Finding[] => {
+        const { listed, all } = listedIn(row);
+        if (listed.length === 0) return [];
+        return [
+          ...wrongSort(table, context, row, stored, columns, all),
+          ...wrongWave(table, context, row, stored, columns, all),
+          ...beyondReach(table, context, row, stored, columns, all),
+          ...tooCoarse(table, context, row, judged, listed),
+        ].slice(0, 1);
+      },
+      amongMisfits(table, columns, listedIn),
+    );
+    // What an instrument does not do is told once for each column.
+    return groupBy(
+      found,
+      ({ row, finding }) => `${finding.column}\u0000${table.rows[row]?.instrument}`,
+    ).flatMap((some) =>
+      together(
+        some.map(({ finding }) => finding),
+        context.text,
+      ),
     );
   },
 };

@@ -1,3 +1,4 @@
+import { memoizeFor } from "../../quantities/memoizeFor";
 import { lookAlikes } from "../../quantities/reading/lookAlikes";
 import { isBlank, keyIds, type Row } from "../../records/kind";
 import { type JudgedTable, overColumns, type Rule, said, shown, where } from "../context";
@@ -11,13 +12,12 @@ export const keyChanged: Rule = {
     const { renamed, nameless: says } = text.rules["key-changed"];
     const ids = keyIds(table.kind);
     if (ids.some((id) => !table.at.has(id))) return [];
-    const present = new Set(table.keys);
-    const missing = [...table.given].filter(([key]) => !present.has(key)).map(([, row]) => row);
+    const meant = renamedIn(table);
     const keys = table.kind.columns.filter(({ role }) => role === "key");
     return table.rows.flatMap((stored, row): Finding[] => {
       if (table.given.has(table.keys[row] ?? "")) return [];
       if (keys.every(({ id }) => isBlank(stored[id]))) return nameless(table, row, stored, says);
-      const alike = missing.length === 0 ? undefined : closest(missing, stored, ids);
+      const alike = meant.get(row);
       if (!alike) return [];
       return (
         overColumns(keys, ({ id, header }) =>
@@ -41,6 +41,24 @@ export const keyChanged: Rule = {
     });
   },
 };
+
+/** The rows whose name was changed, each with the row of the lineup that it is. */
+export const renamedIn = memoizeFor((table: JudgedTable): ReadonlyMap<number, Row> => {
+  const ids = keyIds(table.kind);
+  const present = new Set(table.keys);
+  const missing = [...table.given].filter(([key]) => !present.has(key)).map(([, row]) => row);
+  if (missing.length === 0) return new Map();
+  return new Map(
+    table.rows.flatMap((stored, row): [number, Row][] => {
+      const isNamed = ids.some((id) => !isBlank(stored[id]));
+      const alike =
+        isNamed && !table.given.has(table.keys[row] ?? "")
+          ? closest(missing, stored, ids)
+          : undefined;
+      return alike ? [[row, alike]] : [];
+    }),
+  );
+});
 
 const same = (one: Row[string] | undefined, other: Row[string] | undefined) =>
   String(one ?? "").trim() === String(other ?? "").trim();

@@ -1,6 +1,8 @@
 import type { Column } from "../../records/kind";
+import { asLineupHasIt } from "../compare/asLineupHasIt";
 import { amongDifferences, differences } from "../compare/differences";
 import { earlierIn } from "../compare/earlierBuild";
+import { isSameResult } from "../compare/isSameResult";
 import { type Rule, rowName, said, shown, where } from "../context";
 
 const isLimit = ({ role }: Column) => role === "limit";
@@ -27,10 +29,16 @@ export const limitDiffers: Rule = {
       expected: said(wanted),
       source: String(judged.sources ?? ""),
     }));
+    const byLineup = asLineupHasIt(table, context.lineup);
     const ids = new Map(table.kind.columns.map(({ id, header }) => [header, id]));
     return (row, stored, judged) => {
-      const found = differ(row, stored, judged) ?? [];
-      return [found].flat().filter(({ column = "" }) => !isEarlier(row, ids.get(column) ?? ""));
+      const found = [differ(row, stored, judged) ?? []].flat();
+      if (found.length === 0) return found;
+      const right = byLineup(row, stored);
+      return found.filter(({ column = "" }) => {
+        const id = ids.get(column) ?? "";
+        return !isEarlier(row, id) && !(right && isSameResult(stored[id], right[id]));
+      });
     };
   },
 };

@@ -5,6 +5,7 @@ import { rowsOf } from "../../records/rowsOf";
 import { a1 } from "../../sheets/cells/address";
 import { everyKind, type Rule } from "../context";
 import type { Finding } from "../findings/finding";
+import { renamedIn } from "./keyChanged";
 
 /** A test that the lineup needs and the workbook lacks: a whole table, or a row of it. */
 export const missingRow: Rule = {
@@ -31,7 +32,11 @@ export const missingRow: Rule = {
       // Without a key column rows cannot be told apart; the missing column is said by its own rule.
       if (tables.some(({ at }) => ids.some((id) => !at.has(id)))) return [];
       const present = new Set(tables.flatMap(({ keys }) => keys));
-      const lacking = [...first.given].filter(([key]) => !present.has(key));
+      // Of a row that stands there under another name another rule tells.
+      const renamed = new Set(tables.flatMap((table) => [...renamedIn(table).values()]));
+      const lacking = [...first.given].filter(
+        ([key, row]) => !present.has(key) && !renamed.has(row),
+      );
       const at = {
         rule: "missing-row",
         weight: "stop" as const,

@@ -1,4 +1,5 @@
 import { isBlank, type Row } from "../../records/kind";
+import { exactly } from "../../records/quantity";
 import { amongRows } from "../among/amongRows";
 import { overColumns, overRows, type Rule, rowName, where } from "../context";
 
@@ -51,7 +52,8 @@ export const numberAsText: Rule = {
               : undefined;
           return {
             rule: "number-as-text",
-            weight: "query",
+            // What reads as one number is judged by it: nothing to answer.
+            weight: unit && exactly(cell, unit) !== undefined ? "note" : "query",
             ...where(table, row, id),
             message: text.message(rowName(table, row), header, cell.trim()),
             found: cell,

@@ -45,6 +45,8 @@ interface Uncovered {
   readonly name: string;
   /** The last permit of its sort before it. */
   readonly before: Permit | undefined;
+  /** Where there is none: the first of its sort after it. */
+  readonly after: Permit | undefined;
 }
 
 /** Records of work on the gear on a day that no permit covers: told at the rows, or at the permit where several kinds of records lie after its end. */
@@ -171,7 +173,10 @@ function uncoveredIn(table: JudgedTable, { first, ofWork, ofTests }: Needs): Unc
       const before = near
         .filter(({ until }) => until <= day)
         .sort((one, other) => other.until - one.until)[0];
-      return { day, name: near[0]?.name ?? "", before };
+      const after = before
+        ? undefined
+        : [...near].sort((one, other) => one.from - other.from).find(({ from }) => from > day);
+      return { day, name: near[0]?.name ?? "", before, after };
     },
   );
   return table.judged.flatMap((_judged, row): Uncovered[] => {
@@ -189,12 +194,15 @@ const highVoltages = ({ columns }: RecordKind): string[] =>
     .filter(({ role, unit, wave }) => role === "entry" && unit === "kV" && wave !== undefined)
     .map(({ id }) => id);
 
-/** Records after the end of one permit, or of one table and day where none came before. */
+/** Records after the end of one permit or before the first day of one, or of one table and day where there is none. */
 function groupsOf(uncovered: readonly Uncovered[]): readonly (readonly Uncovered[])[] {
   const groups = new Map<string, Uncovered[]>();
   for (const one of uncovered) {
-    const { before, table, day } = one;
-    const key = before ? `${before.table.table.name} ${before.row}` : `${table.table.name} ${day}`;
+    const { before, after, table, day } = one;
+    const permit = before ?? after;
+    const key = permit
+      ? `${permit.table.table.name} ${permit.row} ${before === undefined}`
+      : `${table.table.name} ${day}`;
     const group = groups.get(key) ?? [];
     groups.set(key, group);
     group.push(one);
@@ -204,23 +212,26 @@ function groupsOf(uncovered: readonly Uncovered[]): readonly (readonly Uncovered
 
 function findingsOf(group: readonly Uncovered[], { text }: Context): Finding[] {
   const says = text.rules["permit-lacking"];
-  const before = group[0]?.before;
+  const { before, after } = group[0] ?? {};
   const tables = [...new Set(group.map(({ table }) => table))];
-  if (before && tables.length > 1)
+  const permit = before ?? after;
+  if (permit && tables.length > 1) {
+    const held = serialDay(before ? permit.until - 1 : permit.from);
     return [
       {
         rule: "permit-lacking",
         weight: "stop",
-        ...where(before.table, before.row, "to"),
-        message: says.permit(
-          rowName(before.table, before.row),
-          serialDay(before.until - 1),
+        ...where(permit.table, permit.row, before ? "to" : "from"),
+        message: (before ? says.permit : says.notYet)(
+          rowName(permit.table, permit.row),
+          held,
           [...new Set(group.map(({ day }) => serialDay(day)))].sort(),
           tables.map(({ kind }) => kindWords(text, kind.id).title),
         ),
-        found: serialDay(before.until - 1),
+        found: held,
       },
     ];
+  }
   const days = new Map(
     group.map((one) => [`${one.table.table.name} ${one.day}`, one] as const).reverse(),
   );

@@ -34,6 +34,11 @@ export const findings = {
     const more = further - addresses.length;
     return `${message} The same applies to ${count(further, { one: "more row", other: "more rows" })} of the table, at ${addresses.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`;
   },
+  /** What is told of one cell and holds in its way for further ones of its panel. */
+  furtherCells: (message: string, further: number, addresses: readonly string[]) => {
+    const more = further - addresses.length;
+    return `${message} The same holds for ${count(further, { one: "more entry", other: "more entries" })} of the panel, at ${addresses.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`;
+  },
   /** How many rows came to what. */
   counts: {
     pass: (rows: number) => `${rows} pass`,

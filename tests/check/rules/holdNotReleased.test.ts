@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { cellOf, ofRule, sound, soundOf, WITHSTAND } from "../support";
+import { cellOf, INSULATION, ofRule, rowOf, sound, soundOf, WITHSTAND } from "../support";
 
 /** The hold point that guards the withstand test is the third of the usual points. */
 test.each([
@@ -17,8 +17,8 @@ test.each([
     expect(ofRule(book.snapshot, "hold-not-released")).toEqual([]);
     book.set("GearInspection", 2, header, value);
     const found = ofRule(book.snapshot, "hold-not-released");
-    // One for the section and one for each of the three panels, not one for each phase.
-    expect(found.map(({ panel }) => panel)).toEqual(["Section 1", "=K0001", "=K0002", "=K0003"]);
+    // One for the point, at the section's first row, with the first row of each of the three panels.
+    expect(found.map(({ panel, further }) => [panel, further?.length])).toEqual([["Section 1", 3]]);
     expect(found[0]).toMatchObject({ weight: "stop", address: book.at(WITHSTAND, 0, "Date") });
     expect(found[0]?.message).toContain(why);
   },
@@ -30,9 +30,10 @@ test("a hold point of each panel guards its panel and, with its neighbours, thei
   });
   expect(ofRule(book.snapshot, "hold-not-released")).toEqual([]);
   book.set("GearInspection", 1, "Released", "Not released");
-  expect(ofRule(book.snapshot, "hold-not-released").map(({ panel }) => panel)).toEqual([
-    "Section 1",
-    "=K0002",
+  const found = ofRule(book.snapshot, "hold-not-released");
+  expect(found.map(({ panel }) => panel)).toEqual(["Section 1"]);
+  expect(found[0]?.further).toEqual([
+    book.at(INSULATION, rowOf(book, INSULATION, "=K0002"), "Date"),
   ]);
 });
 

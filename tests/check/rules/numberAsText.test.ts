@@ -7,8 +7,18 @@ finds("number-as-text", [
     table: INSULATION,
     row: 2,
     header: "R 1 min MΩ",
-    weight: "query",
+    // It reads as one number, and is judged by it.
+    weight: "note",
     says: /holds the text "150000", not a number; type it again/,
+  },
+  {
+    name: "one that reads two ways",
+    spoil: (book) => book.set(INSULATION, 2, "R 1 min MΩ", "150,000"),
+    table: INSULATION,
+    row: 2,
+    header: "R 1 min MΩ",
+    weight: "query",
+    says: /holds the text "150,000", not a number; type it again/,
   },
 ]);
 

@@ -11,13 +11,12 @@ keepsQuiet("withstand-before-insulation", [
   ],
 ]);
 
-test("a withstand test on a circuit whose insulation has not passed is found on each of its phases", () => {
+test("a withstand test on a circuit whose insulation has not passed is found once, with each of its phases", () => {
   const book = sound();
   book.set(INSULATION, 0, "R 1 min MΩ", null);
   const found = ofRule(book.snapshot, "withstand-before-insulation");
-  expect(found.map(({ address, weight }) => [address, weight])).toEqual(
-    [0, 1, 2].map((row) => [book.at(WITHSTAND, row, "Applied kV"), "stop"]),
-  );
+  const [first, ...further] = [0, 1, 2].map((row) => book.at(WITHSTAND, row, "Applied kV"));
+  expect(found).toMatchObject([{ address: first, weight: "stop", further }]);
   expect(found[0]?.message).toContain("L1-E: Missing");
 });
 

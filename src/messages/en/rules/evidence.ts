@@ -16,6 +16,8 @@ export const evidence = {
       `${row}: has the number ${number} of "${other}"; two permits cannot share a number. Enter the number that stands on this one.`,
     permit: (row: string, to: string, days: readonly string[], records: readonly string[]) =>
       `${row}: valid to ${to}, and no permit covers the work after it: ${records.join(", ")} on ${days.join(", ")}. Enter the further permit or the extension.`,
+    notYet: (row: string, from: string, days: readonly string[], records: readonly string[]) =>
+      `${row}: valid from ${from}, and no permit covers the work before it: ${records.join(", ")} on ${days.join(", ")}. Enter the earlier permit, or put its first day right.`,
   },
   "remark-contradicts": {
     title: "A remark against the result",
@@ -58,7 +60,7 @@ export const evidence = {
     satisfies:
       "the export's value put back; or the change in the sheet Reading history, with where the new value comes from",
     quiet:
-      "for what was typed, for the same quantity written otherwise, for an hour beside the same day, for changes that the reading history has, for a permit that was renewed or handed on, and after the intake was taken back; one change made to several rows is told once; a reading rounded to the digits that it is written with is a note",
+      "for what was typed, for the same quantity written otherwise, for an hour beside the same day, for changes that the reading history has, for a permit that was renewed or handed on, and after the intake was taken back; one change made to several rows is told once, and so is what was changed of one panel on a sheet; a reading rounded to the digits that it is written with is a note",
     message: (
       row: string,
       header: string,

@@ -94,7 +94,7 @@ export const limits = {
   "stands-out": {
     title: "A pole that stands out",
     finds:
-      "a pole, joint or earth bar whose resistance is above the lowest of its group by more than the accepted share",
+      "a pole, joint or earth bar whose resistance is above the lowest of its group by more than the accepted share; the lowest itself, where all but a few of the others stand out from it together",
     why: "Poles of one breaker are made alike: the odd one has worn, dirty or loose contacts.",
     satisfies: "an investigation and its outcome",
     quiet: "where fewer than two poles have readings; it is no failure by itself",
@@ -102,6 +102,8 @@ export const limits = {
       `${row}: ${reading} is ${percent} % above the lowest of its group; more than ${limitPercent} % calls for investigation.`,
     absurd: (row: string, reading: string, times: number, lowest: string | undefined) =>
       `${row}: ${reading} is ${times} times the lowest of its group${lowest === undefined ? "" : `, ${lowest}`}: one of them is written in another unit, or is not a reading; correct that first.`,
+    below: (row: string, reading: string, next: string) =>
+      `${row}: ${reading}, and the next above it in its group is ${next}, near which the others lie. Measure this one again: the lead may have been past the joint, or the unit another.`,
     expected: (share: number) => `at most ${share}`,
   },
   "over-voltage": {
