@@ -8,7 +8,7 @@ import {
   type RecordKind,
   type Row,
 } from "./kind";
-import { compared, wordColumns } from "./verdict";
+import { applies, compared, isAsked, wordColumns } from "./verdict";
 
 /** One line of a record worked out as on paper. */
 export type EvidenceLine =
@@ -40,7 +40,8 @@ const PART = { given: "given", entry: "entry", computed: "worked", limit: "limit
 
 /**
  * A record worked out line by line: what is given, what was read, what follows from it and how, and each
- * comparison with its limit. Blank cells of what was given and worked out are left out.
+ * comparison with its limit that this row is judged by. Blank cells of what was given and worked out are left
+ * out.
  *
  * @param row the row as evaluated
  */
@@ -63,20 +64,24 @@ export function evidenceOf(kind: RecordKind, row: Row, lineup: Lineup): Evidence
           },
         ];
   });
-  const words = wordColumns(kind.columns).map(
-    ({ id, right, wrong, answered }): EvidenceLine => ({
-      part: "judged",
-      header: header(id),
-      limitHeader: "",
-      value: row[id] ?? null,
-      limit: right,
-      unit: undefined,
-      sense: "word",
-      tolerance: 0,
-      decides: "acceptance",
-      verdict: wrong(row[id]) ? "Fail" : answered(row[id]) ? "Pass" : "Inconclusive",
-    }),
-  );
+  const words = wordColumns(kind.columns)
+    .filter((word) => isAsked(word, row))
+    .map(
+      ({ id, right, wrong, answered }): EvidenceLine => ({
+        part: "judged",
+        header: header(id),
+        limitHeader: "",
+        value: row[id] ?? null,
+        limit: right,
+        unit: undefined,
+        sense: "word",
+        tolerance: 0,
+        decides: "acceptance",
+        verdict: wrong(row[id]) ? "Fail" : answered(row[id]) ? "Pass" : "Inconclusive",
+      }),
+    );
+  const judgedBy = (comparisons: readonly Comparison[]) =>
+    comparisons.filter((comparison) => applies(comparison, row));
   const judged =
     (decides: "acceptance" | "proof") =>
     (comparison: Comparison): EvidenceLine => ({
@@ -94,8 +99,8 @@ export function evidenceOf(kind: RecordKind, row: Row, lineup: Lineup): Evidence
   return [
     ...lines,
     ...words,
-    ...kind.enough.map(judged("proof")),
-    ...kind.accepted.map(judged("acceptance")),
+    ...judgedBy(kind.enough).map(judged("proof")),
+    ...judgedBy(kind.accepted).map(judged("acceptance")),
   ];
 }
 

@@ -1,8 +1,11 @@
 import { expect, test } from "vitest";
 import { evaluate } from "../../src/records/evaluate";
 import { evidenceOf } from "../../src/records/evidence";
+import { type Row, verdictOf } from "../../src/records/kind";
+import { KINDS } from "../../src/records/kinds";
 import { insulation } from "../../src/records/kinds/insulation";
-import { longLineup } from "../support/lineups";
+import { filledPlan } from "../support/fill";
+import { EARTH_BAR, equipped, longLineup } from "../support/lineups";
 
 const lineup = longLineup(1);
 
@@ -44,3 +47,21 @@ test("an entry that is missing stands there as missing", () => {
   ).toMatchObject({ value: null });
   expect(lines.some(({ part }) => part === "worked")).toBe(false);
 });
+
+const equippedLineup = equipped(longLineup(2, { criteria: [EARTH_BAR] }));
+const plan = filledPlan(equippedLineup, 5);
+
+test.each(KINDS.map((kind) => [kind.id, kind] as const))(
+  "%s: what a row that passes is judged by is there, and each of it passes",
+  (_id, kind) => {
+    const rows = plan.sheets.find(({ table }) => table === kind.table)?.rows ?? [];
+    for (const row of evaluate(kind, rows, equippedLineup).filter(passes))
+      for (const line of evidenceOf(kind, row, equippedLineup))
+        if (line.part === "judged") {
+          expect([line.header, line.limit]).not.toEqual([line.header, null]);
+          expect([line.header, line.verdict]).toEqual([line.header, "Pass"]);
+        }
+  },
+);
+
+const passes = (row: Row): boolean => verdictOf(row) === "Pass";
