@@ -10,6 +10,7 @@ import {
   type RecordKind,
   type Row,
 } from "../records/kind";
+import { written } from "../records/written";
 import { a1, cellAddress } from "../sheets/cells/address";
 import type { InstrumentRow } from "../sheets/ours/instrumentSheet";
 import type { RecordBook } from "../sheets/recordBook";
@@ -211,6 +212,17 @@ export const inUnit = (value: unknown, unit = ""): string =>
   typeof value === "number" || /^[<>] [\d.]/.test(String(value))
     ? `${said(value)} ${unit}`.trimEnd()
     : `"${String(value ?? "").slice(0, 40)}"`;
+
+/** A cell of a judged row with its unit, with the digits that a test engineer writes. */
+export const writtenIn = (
+  { kind }: Pick<JudgedTable, "kind">,
+  judged: Row,
+  id: string,
+  unit = "",
+): string =>
+  typeof judged[id] === "number"
+    ? `${written(kind, judged, id)} ${unit}`.trimEnd()
+    : inUnit(judged[id], unit);
 
 /** A cell as it is said in a message, also a blank one. */
 export const shown = (

@@ -3,7 +3,7 @@ import { KINDS } from "../records/kinds";
 import { SOURCES } from "../records/limits";
 import type { HandedRow } from "./content";
 import { type ExportLines, exportLines } from "./exportsOf";
-import { shown, sourcesIn } from "./words";
+import { shownCells, sourcesIn } from "./words";
 
 /** How the records of one kind and panel stand on paper: each value once. */
 export interface RecordLayout {
@@ -51,9 +51,7 @@ export function recordLayout(rows: readonly HandedRow[], time: string): RecordLa
   const record = rows[0]?.record ?? "";
   const all = columnsOf(record);
   const origin = all.find(({ id }) => id === ORIGIN)?.header ?? "";
-  const printed = rows.map(
-    ({ cells }): Values => new Map(cells.map((cell) => [cell.column, shown(record, cell)])),
-  );
+  const printed = rows.map((row): Values => shownCells(row));
   const lines = printed.map((row) => exportLines(row.get(origin) ?? ""));
   const areLines = printed.every((row, at) => lines[at] || !row.has(origin));
   const values = areLines

@@ -1,6 +1,8 @@
 import { serialDay } from "../quantities/dates";
+import type { Row } from "../records/kind";
 import { KINDS } from "../records/kinds";
-import type { HandedCell } from "./content";
+import { written } from "../records/written";
+import type { HandedRow } from "./content";
 
 const DATES: ReadonlySet<string> = new Set(
   KINDS.flatMap(({ id, columns }) =>
@@ -10,15 +12,20 @@ const DATES: ReadonlySet<string> = new Set(
   ),
 );
 
-/** Digits of a worked-out value on paper; a reading and a limit stand as they are. */
-const DIGITS = 6;
-
-/** A cell's value as the report prints it. */
-export const shown = (record: string, { column, role, value }: HandedCell): string => {
-  if (typeof value !== "number") return String(value);
-  if (DATES.has(`${record}|${column}`)) return dayAndTime(value);
-  return role === "computed" ? String(Number(value.toPrecision(DIGITS))) : String(value);
-};
+/** The cells of a row as the report prints them, by the header of their column. */
+export function shownCells({ record, cells }: Pick<HandedRow, "record" | "cells">) {
+  const kind = KINDS.find(({ id }) => id === record);
+  const ids = new Map(kind?.columns.map(({ id, header }) => [header, id]));
+  const row: Row = Object.fromEntries(cells.map(({ column, value }) => [ids.get(column), value]));
+  return new Map(
+    cells.map(({ column, value }) => {
+      const id = ids.get(column);
+      if (!kind || id === undefined) return [column, String(value)] as const;
+      const isDate = typeof value === "number" && DATES.has(`${record}|${column}`);
+      return [column, isDate ? dayAndTime(value) : written(kind, row, id)] as const;
+    }),
+  );
+}
 
 const MINUTES = 1440;
 

@@ -10,12 +10,12 @@ import {
   blanks,
   type Context,
   headerOf,
-  inUnit,
   type JudgedTable,
   type Rule,
   rowName,
   said,
   where,
+  writtenIn,
 } from "../context";
 import { misread } from "../misread";
 
@@ -111,5 +111,10 @@ const why = (
   if (isBlank(judged[value])) return text.notWorkedOut(header);
   return judged[value] === NOT_CORRECTED
     ? text.notCorrected
-    : text.against(header, inUnit(judged[value], unit), limitHeader, inUnit(judged[limit], unit));
+    : text.against(
+        header,
+        writtenIn(table, judged, value, unit),
+        limitHeader,
+        writtenIn(table, judged, limit, unit),
+      );
 };

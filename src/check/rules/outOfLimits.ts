@@ -1,7 +1,7 @@
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { applies, compared, isAsked, wordColumns } from "../../records/verdict";
 import { amongVerdicts } from "../among/amongRows";
-import { headerOf, inUnit, type Rule, rowName, said, where } from "../context";
+import { headerOf, type Rule, rowName, said, where, writtenIn } from "../context";
 import type { Finding } from "../findings/finding";
 
 /** A limit that is not met, a test that broke down, or a word that says that something is not right. */
@@ -46,8 +46,8 @@ export const outOfLimits: Rule = {
           )
           .filter(({ value }) => !told.has(value) && told.add(value))
           .map(({ value, limit, unit, sense }) => {
-            const bounds = text.bounds[sense](inUnit(judged[limit], unit));
-            const reading = inUnit(judged[value], unit);
+            const bounds = text.bounds[sense](writtenIn(table, judged, limit, unit));
+            const reading = writtenIn(table, judged, value, unit);
             return {
               ...finding(value),
               message: text.limit(rowName(table, row), headerOf(table, value), reading, bounds),

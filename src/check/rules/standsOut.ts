@@ -11,6 +11,7 @@ import {
   rowName,
   said,
   where,
+  writtenIn,
 } from "../context";
 import type { Finding } from "../findings/finding";
 
@@ -99,7 +100,7 @@ function above(
   const says = text.rules["stands-out"];
   const judged = table.judged[row] ?? {};
   const spread = Number(judged.spread);
-  const [name, reading] = [rowName(table, row), inUnit(judged[value], unit)];
+  const [name, reading] = [rowName(table, row), writtenIn(table, judged, value, unit)];
   const lowest = lowestOf(judged[value], spread);
   return {
     ...at(table, row, says.expected(contactSpread.value)),
