@@ -31,7 +31,9 @@ const WORDS: ReadonlyMap<Doubt, RegExp> = new Map(
   DOUBTS.map((doubt) => [doubt, anyOf(all.flatMap(({ doubts }) => doubts[doubt]))]),
 );
 const NEGATION = anyOf(all.flatMap(({ negations }) => negations));
+const CONTRAST = anyOf(all.flatMap(({ contrasts }) => contrasts));
 const SETTLED = anyOf(all.flatMap(({ settled }) => settled));
+const AHEAD = anyOf(all.flatMap(({ ahead }) => ahead));
 
 /** Senses that a negation is part of, or that nothing settles afterwards. */
 const LASTING: ReadonlySet<Doubt> = new Set(["estimated", "not measured", "borrowed"]);
@@ -49,17 +51,30 @@ export const doubtIn = (remark: string): Doubted | undefined => doubtsIn(remark)
 
 function doubtsIn(remark: string): Doubted[] {
   const text = plain(remark);
-  const settled = new RegExp(SETTLED).test(text);
+  const settledAt = settledIn(text);
   return [...WORDS].flatMap(([doubt, words]) =>
-    settled && !LASTING.has(doubt)
-      ? []
-      : [...text.matchAll(words)].flatMap((match) =>
-          doubt !== "not measured" && isNegated(text, match.index, match[0])
-            ? []
-            : [{ doubt, words: match[0] }],
-        ),
+    [...text.matchAll(words)].flatMap((match) =>
+      settledAt.some((at) => settles(text, at, doubt, match.index)) ||
+      (doubt !== "not measured" && isNegated(text, match.index, match[0]))
+        ? []
+        : [{ doubt, words: match[0] }],
+    ),
   );
 }
+
+/** Where a text says that something was seen to: neither denied nor still to come. */
+const settledIn = (text: string): number[] =>
+  [...text.matchAll(SETTLED)].flatMap(({ index, 0: words }) => {
+    const before = /[^,.;:!?\n]*$/.exec(text.slice(0, index))?.[0] ?? "";
+    const after = /^[^,.;:!?\n]*/.exec(text.slice(index + words.length))?.[0] ?? "";
+    const isToCome = matches(AHEAD, `${before}${words}${after}`);
+    return isToCome || isDenied(before) ? [] : [index];
+  });
+
+/** Whether a doubt was seen to: it stands before what says so, or, where nothing is to be done again, in the same sentence. */
+const settles = (text: string, settledAt: number, doubt: Doubt, at: number): boolean =>
+  !LASTING.has(doubt) &&
+  (at <= settledAt || (doubt !== "repeat" && !/[.;!?\n]/.test(text.slice(settledAt, at))));
 
 const isNegated = (text: string, at: number, word: string): boolean => {
   const clause =
@@ -67,20 +82,24 @@ const isNegated = (text: string, at: number, word: string): boolean => {
       .slice(0, at)
       .split(/[.;:!?\n]/)
       .at(-1) ?? "";
-  const before = clause.trim().split(" ").slice(-REACH).join(" ");
   const after = text.slice(at + word.length);
   return (
-    has(before) ||
+    isDenied(clause.split(CONTRAST).at(-1) ?? "") ||
     NOT_SEEN.test(after) ||
-    (/^ ?[:=–-] ?/.test(after) && has(after.split(/[.;,]/)[0]?.slice(0, 12) ?? ""))
+    (/^ ?[:=–-] ?/.test(after) && matches(NEGATION, after.split(/[.;,]/)[0]?.slice(0, 12) ?? ""))
   );
 };
+
+/** Whether one of the last words before a word denies it. */
+const isDenied = (before: string): boolean =>
+  matches(NEGATION, before.trim().split(" ").slice(-REACH).join(" "));
 
 /** Right after a word, these say that it was looked for and is not there: `corona not seen`. */
 const NOT_SEEN =
   /^(?: (?:was|were|is|are|wurde|wurden|ist|a ete|fue|foi))? (?:not|nicht|pas|no|nao|non) (?:seen|observed|noted|heard|found|detected|visible|present|festgestellt|beobachtet|gehort|sichtbar|observe|constate|detecte|vist|visto|observad|detectad|notad)/;
 
-const has = (text: string): boolean => new RegExp(NEGATION).test(text);
+/** Whether some of the words stand in a text; a new expression, for one that is global remembers where it was. */
+const matches = (words: RegExp, text: string): boolean => new RegExp(words).test(text);
 
 /**
  * Whether a remark takes back the pass of its row. A borrowed instrument alone does not: it may be a sound
@@ -90,4 +109,4 @@ export const takesBack = (remark: string): boolean =>
   doubtsIn(remark).some(({ doubt }) => doubt !== "borrowed");
 
 /** Whether a remark says that what it speaks of was seen to since. */
-export const isSettled = (remark: string): boolean => new RegExp(SETTLED).test(plain(remark));
+export const isSettled = (remark: string): boolean => settledIn(plain(remark)).length > 0;

@@ -19,8 +19,12 @@ interface Words {
   readonly doubts: Readonly<Record<Doubt, readonly string[]>>;
   /** Before a word, or right after it, these say that it is not so. */
   readonly negations: readonly string[];
+  /** After one of these a negation holds no longer: `no flashover, but crackling`. */
+  readonly contrasts: readonly string[];
   /** These say that it has been seen to since. */
   readonly settled: readonly string[];
+  /** Beside a word of `settled`, these say that it is still to come: `to be replaced`. */
+  readonly ahead: readonly string[];
 }
 
 /** The languages of intake. */
@@ -34,6 +38,9 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
         "burning",
         "smok(?:e|ing)(?! (?:detectors?|test))",
         "ozone",
+        "(?:pd|partial discharges?) (?:was |were |is )?(?:audible|heard|visible|seen|noted)",
+        "audible (?:pd|(?:partial )?discharges?)",
+        "buzz(?:es|ed|ing)",
         "(?:hi-?pot|hv set|vlf(?: set)?) tripped",
         "voltage (?:collapsed|dipped|sagged|broke down|could not be held)",
         "flash(?:ed|ing)?[ -]?over-",
@@ -75,6 +82,9 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
         "interpolated",
         "doubtful",
         "questionable",
+        "not sure",
+        "unsure",
+        "uncertain",
         "suspect(?:ed)?",
         "unstable",
         "illegible",
@@ -104,7 +114,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
         "aborted",
         "abandoned",
         "interrupted",
-        "stopped (?:at|after)",
+        "stopped (?:at|after)(?![^,.;]* (?:as (?:specified|required|planned|agreed)|per (?:the )?(?:spec|procedure)))",
         "not (?:held|completed|finished)",
       ],
       attempts: [
@@ -122,8 +132,12 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
         "wrong (?:breaker|relay|panel|phase|ratio|tap|lamp|indication)",
         "(?:wrong|reversed|incorrect) (?:phase )?(?:rotation|sequence|order)",
         "(?:rotation|phase sequence|phase order)(?: is| was| found| reads)* (?:wrong|reversed|incorrect|backwards?)",
-        "(?:phases?|cores?|leads?)(?: are| were| found)* (?:swapped|crossed|transposed|interchanged|reversed)",
+        "(?:phases?|cores?|leads?)(?: are| were| found)* (?:swapped|crossed|transposed|interchanged|reversed)(?!,? (?:and )?(?:the )?same)",
         "to be (?:swapped|exchanged|interchanged|transposed)",
+        "by mistake",
+        "mistakenly",
+        "(?:fitted|used|installed) instead of",
+        "(?:panel|cubicle|compartment|chamber|insulator|bushing|barrier|shutter)s? (?:is |was |were |are |still )*wet",
         "defect-",
         "faulty",
         "broken(?! down)",
@@ -164,6 +178,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       "neither",
       "nor",
     ],
+    contrasts: ["but", "however", "except", "although", "though"],
     settled: [
       "repeated after",
       "re-?tested after",
@@ -177,6 +192,22 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       "put right",
       "swapped back",
       "corrected and (?:re-?)?(?:tried|tested|checked|measured)-",
+    ],
+    ahead: [
+      "(?<!found |seen |proved )to be",
+      "will",
+      "shall",
+      "must",
+      "should",
+      "needs?",
+      "ha(?:s|ve) to",
+      "going to",
+      "yet",
+      "tomorrow",
+      "next (?:week|month|visit|outage|shutdown)",
+      "await-",
+      "planned",
+      "ordered",
     ],
   },
   de: {
@@ -273,6 +304,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       ],
     },
     negations: ["kein", "keine", "keinen", "keiner", "keinerlei", "ohne", "nicht", "nie", "weder"],
+    contrasts: ["aber", "jedoch", "ausser"],
     settled: [
       "wiederholt nach",
       "nach (?:reinigung|reparatur|trocknung|austausch|instandsetzung)",
@@ -284,6 +316,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       "repariert",
       "instandgesetzt",
     ],
+    ahead: ["wird", "werden", "muss", "mussen", "soll", "sollen", "noch", "morgen", "bestellt"],
   },
   fr: {
     doubts: {
@@ -357,6 +390,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       borrowed: ["emprunt-", "pret[eé]e? par", "en pret", "non etalonne-"],
     },
     negations: ["aucun", "aucune", "sans", "pas", "ni", "jamais", "absence"],
+    contrasts: ["mais", "cependant", "sauf"],
     settled: [
       "repete(?:e)? apres",
       "refait(?:e)? apres",
@@ -365,6 +399,14 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       "resserre-",
       "remplace-",
       "corrige-",
+    ],
+    ahead: [
+      "a (?:remplacer|reparer|resserrer|corriger)",
+      "doi(?:t|vent)",
+      "sera",
+      "seront",
+      "faut",
+      "devra",
     ],
   },
   es: {
@@ -433,6 +475,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       borrowed: ["prestad-", "de prestamo", "en prestamo", "sin calibrar", "no calibrad-"],
     },
     negations: ["sin", "no", "ningun", "ninguna", "ninguno", "nunca", "ni"],
+    contrasts: ["pero", "salvo", "sin embargo"],
     settled: [
       "repetid[oa]s? (?:tras|despues)",
       "(?:tras|despues de) (?:la )?(?:limpieza|reparacion|secado|sustitucion)",
@@ -442,6 +485,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       "reemplazad-",
       "corregid-",
     ],
+    ahead: ["debe-", "sera", "seran", "hay que", "pendiente-"],
   },
   pt: {
     doubts: {
@@ -510,6 +554,7 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       borrowed: ["emprestad-", "por emprestimo", "nao calibrad-", "sem calibracao"],
     },
     negations: ["sem", "nao", "nenhum", "nenhuma", "nunca", "nem"],
+    contrasts: ["mas", "porem", "exceto"],
     settled: [
       "repetid[oa]s? (?:apos|depois)",
       "(?:apos|depois d[ae]) (?:a )?(?:limpeza|reparacao|reparo|secagem|substituicao)",
@@ -518,6 +563,66 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       "substituid-",
       "corrigid-",
     ],
+    ahead: ["deve-", "sera", "serao", "precisa-", "a ser"],
+  },
+  it: {
+    doubts: {
+      discharge: [
+        "scarica (?:disruptiva|superficiale|verso terra)",
+        "perforazion-",
+        "arco elettrico",
+        "scintill-",
+        "crepiti-",
+        "effetto corona",
+        "fumo",
+        "odore di bruciato",
+        "bruciat-",
+        "tensione crollata",
+        "crollo di tensione",
+      ],
+      repeat: [
+        "da (?:ripetere|rifare|rimisurare|riprovare)",
+        "(?:va|vanno|deve essere|devono essere) (?:ripetut|rifatt)-",
+        "in attesa",
+        "provvisori-",
+      ],
+      estimated: [
+        "(?:lettura|valore) (?:in calo|instabile|oscillante)",
+        "stimat-",
+        "presunt-",
+        "copiat[oa] d-",
+        "dubbi[oa]",
+      ],
+      "not measured": [
+        "non (?:e stat[oa] )?(?:misurat|provat|eseguit|rilevat|accessibil|possibil)-",
+      ],
+      "cut short": [
+        "solo fino a",
+        "interrott-",
+        "solo (?:per )?\\d[\\d.,]* ?(?:s|secondi|min|minuti|k?v)",
+      ],
+      attempts: ["(?:secondo|terzo|quarto) tentativo"],
+      defective: [
+        "difettos-",
+        "guast-",
+        "danneggiat-",
+        "rott[oaie]",
+        "manca(?:no|nte|nti)?",
+        "allentat-",
+        "filetto spanato",
+      ],
+      borrowed: ["in prestito", "prestat-", "non tarat-", "taratura scaduta"],
+    },
+    negations: ["non", "nessun", "nessuna", "senza", "mai", "assenza"],
+    contrasts: ["tranne", "tuttavia"],
+    settled: [
+      "ripetut[oa] dopo",
+      "dopo (?:la |il |l.)?(?:pulizia|riparazione|asciugatura|sostituzione)",
+      "riparat-",
+      "sostituit-",
+      "ri-?serrat-",
+    ],
+    ahead: ["deve", "devono", "sara", "saranno", "(?:va|vanno) (?:riparat|sostituit|serrat)-"],
   },
   ar: {
     doubts: {
@@ -540,6 +645,8 @@ export const LANGUAGES: Readonly<Record<string, Words>> = {
       borrowed: ["مستعار-", "معار", "غير معاير-"],
     },
     negations: ["لا", "بدون", "دون", "ليس", "لم", "بلا"],
+    contrasts: ["لكن", "ولكن", "الا"],
     settled: ["بعد (?:التنظيف|الاصلاح|التجفيف|الاستبدال)", "تم (?:الاصلاح|الاستبدال)", "اعيد بعد"],
+    ahead: ["سيتم", "سوف", "يجب"],
   },
 };

@@ -86,6 +86,28 @@ test.each([
   ["borrowed", "instrumento prestado"],
   ["borrowed", "instrumento emprestado"],
   ["borrowed", "جهاز مستعار"],
+  // What is still to be done settles nothing, nor does what was not done.
+  ["defective", "Insulator cracked, to be replaced."],
+  ["discharge", "Corona heard at L2 shutter, must be repaired before energizing."],
+  ["discharge", "Tracking marks on barrier, not repaired yet."],
+  ["discharge", "Crackling from the VT compartment, to be repeated after cleaning."],
+  ["repeat", "Will be re-tested after drying."],
+  ["repeat", "Terminal repaired; re-test required"],
+  ["defective", "Stützer gerissen, wird nach dem Abschalten ersetzt"],
+  ["defective", "isolateur fissuré, à remplacer"],
+  ["defective", "aislador roto, será reemplazado"],
+  ["defective", "isolador danificado, deve ser substituído"],
+  ["defective", "isolatore rotto, deve essere sostituito"],
+  ["discharge", "Seal replaced. Crackling at 20 kV."],
+  ["discharge", "No flashover, but crackling from the cable box."],
+  ["discharge", "kein Überschlag, aber Knistern ab 20 kV"],
+  ["discharge", "PD audible at 20 kV"],
+  ["discharge", "scarica superficiale a 18 kV"],
+  ["not measured", "non misurato"],
+  ["estimated", "contact pressure not sure"],
+  ["defective", "Grade 10.9 bolts fitted instead of 8.8"],
+  ["defective", "Applied to L2 and L3 together by mistake"],
+  ["defective", "Panel wet after washing"],
 ] as const)("%s: %s", (doubt, remark) => {
   expect(doubtIn(remark)?.doubt).toBe(doubt);
 });
@@ -125,6 +147,16 @@ test.each([
   "motor and rotor turn freely",
   "surface damp",
   "witnessed by the client",
+  "Damaged seal replaced before test.",
+  "Insulator cracked. Replaced.",
+  "Two bolts loose on first check, re-tightened to 70 N·m and marked.",
+  "Test stopped at 60 s as specified.",
+  "Leads swapped, same value",
+  "No flashover, tracking or corona.",
+  "nothing to be repeated",
+  "nessuna scarica superficiale",
+  "PD measured, 4 pC",
+  "anti-condensation heater on",
 ])("nothing is made of: %s", (remark) => expect(doubtIn(remark)).toBeUndefined());
 
 finds("remark-contradicts", [
