@@ -62,11 +62,13 @@ function doubtsIn(remark: string): Doubted[] {
   );
 }
 
+const CLAUSE_END = /[,.;:!?\n]/;
+
 /** Where a text says that something was seen to: neither denied nor still to come. */
 const settledIn = (text: string): number[] =>
   [...text.matchAll(SETTLED)].flatMap(({ index, 0: words }) => {
-    const before = /[^,.;:!?\n]*$/.exec(text.slice(0, index))?.[0] ?? "";
-    const after = /^[^,.;:!?\n]*/.exec(text.slice(index + words.length))?.[0] ?? "";
+    const before = text.slice(0, index).split(CLAUSE_END).at(-1) ?? "";
+    const [after = ""] = text.slice(index + words.length).split(CLAUSE_END);
     const isToCome = matches(AHEAD, `${before}${words}${after}`);
     return isToCome || isDenied(before) ? [] : [index];
   });
