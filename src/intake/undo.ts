@@ -132,8 +132,44 @@ export const undoIntake = <T extends NamedRows>(
       );
     }
   }
-  return { cells, refused, history: historyWithout(last.history, stay) };
+  const own = ownEntries(last, tables);
+  return { cells, refused, history: historyWithout(own, stay) };
 };
+
+/**
+ * The entries of the history that go with an intake: those of cells that it wrote. It may have others with it,
+ * of an intake that seemed to have come to nothing while it was still at work; such an entry goes where its
+ * value stands on its record, else it would be nowhere.
+ */
+function ownEntries(
+  { cells, history }: LastIntake,
+  tables: readonly NamedRows[],
+): LastIntake["history"] {
+  const name = (sheet: string, row: string, column: string) => JSON.stringify([sheet, row, column]);
+  const written = new Set(
+    cells.flatMap(({ table, key, column }) => {
+      const kind = tables.find((one) => one.table.name === table)?.kind;
+      return kind ? [name(kind.sheet, key, headerOf(kind, column))] : [];
+    }),
+  );
+  const lost = new Set(cells.map(({ key }) => key));
+  return history.filter(({ sheet, row, column, value }) => {
+    if (written.has(name(sheet, row, column))) return true;
+    const of = tables.filter(({ kind }) => kind.sheet === sheet);
+    if (of.length === 0) return lost.has(row);
+    return of.some((table) =>
+      (rowsByKey(table).get(row) ?? []).some((at) =>
+        table.kind.columns.some(
+          ({ id, header }) =>
+            header === column && isSameStored(table.rows[at]?.[id] ?? null, value),
+        ),
+      ),
+    );
+  });
+}
+
+const headerOf = ({ columns }: RecordRows["kind"], id: string): string =>
+  columns.find((column) => column.id === id)?.header ?? id;
 
 /** The row that a record stands on now: the one where it stood, or the only one of its name. */
 const rowNow = (

@@ -101,16 +101,17 @@ async function tried(context: Excel.RequestContext, backs: readonly Back[]): Pro
         .getResizedRange(0, back.given.length - 1)
         .untrack().formulas = [backInput(back)] as string[][];
   await context.sync();
-  const nowhere = queued.flatMap(({ back, at }) => (at === undefined ? back : []));
+  const tries = queued.map(({ back, at }): Tried => {
+    if (at !== undefined) return slippedIn(back, at, sights.get(back.open) as Sight);
+    const sight = looked.get(back.open) as Sight;
+    return {
+      left: isAstray(back, sight) ? [back] : [],
+      overtaken: isOvertaken(back, sight) ? [back] : [],
+    };
+  });
   return {
-    left: queued.flatMap(({ back, at }) =>
-      at === undefined
-        ? isAstray(back, looked.get(back.open) as Sight)
-          ? back
-          : []
-        : slippedIn(back, at, sights.get(back.open) as Sight),
-    ),
-    overtaken: nowhere.filter((back) => isOvertaken(back, looked.get(back.open) as Sight)),
+    left: tries.flatMap(({ left }) => left),
+    overtaken: tries.flatMap(({ overtaken }) => overtaken),
   };
 }
 
@@ -151,15 +152,19 @@ const isOvertaken = (back: Back, sight: Sight): boolean => {
 };
 
 /** What was written over in putting back, where that was not what it should have been. */
-function slippedIn(back: Back, at: number, sight: Sight): Back[] {
-  if (!isSeen(sight)) return [back];
+function slippedIn(back: Back, at: number, sight: Sight): Tried {
+  if (!isSeen(sight)) return { left: [back], overtaken: [] };
   const { open } = back;
   const name = nameSeen(open, at, sight);
   const found = heldIn(open, at, sight);
-  if (name === back.name && isGiven(back.given, found)) return [];
+  const isThere = name === back.name;
+  if (isThere && isGiven(back.given, found)) return { left: [], overtaken: [] };
   const { rowIndex, columnIndex } = sight.cells;
   const over = { ...{ open, name, found }, row: rowIndex + at, column: columnIndex };
-  return [...(name === back.name ? [] : [back]), { ...over, given: backInput(back) }];
+  const slipped = { ...over, given: backInput(back) };
+  return isThere
+    ? { left: [slipped], overtaken: isGiven(backInput(back), found) ? [] : [back] }
+    : { left: [back, slipped], overtaken: [] };
 }
 
 /** What to give to cells so that they hold again what they were found to. */

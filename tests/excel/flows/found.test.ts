@@ -14,6 +14,7 @@ interface Found {
     readonly what: string;
     readonly mask: number;
     readonly replace?: boolean;
+    readonly panels?: number;
   })[];
 }
 
@@ -92,6 +93,28 @@ const FOUND: readonly Found[] = [
       { what: "take back", mask: 1, acts: [doing(7, "types a reading")], fault: shutFrom(8) },
     ],
   },
+  {
+    what: "taking back after another pane's file leaves in the history what stands nowhere else",
+    make: builtBook,
+    steps: [
+      {
+        ...{ what: "bring in", mask: 16, replace: true },
+        acts: [doing(6, "another pane brings a file in")],
+      },
+      { what: "take back", mask: 1 },
+    ],
+  },
+  {
+    what: "so does taking back while another pane brings a file in",
+    make: builtBook,
+    steps: [
+      { what: "bring in", mask: 160 },
+      {
+        ...{ what: "take back", mask: 1 },
+        acts: [doing(5, "types a reading", 23), doing(7, "another pane brings a file in")],
+      },
+    ],
+  },
 ];
 
 test.each(FOUND)("$what", async ({ make, steps }) => {
@@ -100,8 +123,8 @@ test.each(FOUND)("$what", async ({ make, steps }) => {
     ...{ unknowable: 0, steps: 0, acts: 0, faults: 0 },
   };
   const pane: Pane = { host: hostOf(await make()) };
-  for (const { acts = [], fault, mask, replace = false, what } of steps) {
-    const step = { what, replace, panels: 2, limit: 50, file: fileFor(known, mask) };
+  for (const { acts = [], fault, mask, replace = false, panels = 2, what } of steps) {
+    const step = { what, replace, panels, limit: 50, file: fileFor(known, mask) };
     const error = await disturbed(pane, known, step, { acts, fault });
     if (error) await again(pane, known, step);
   }
