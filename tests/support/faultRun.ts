@@ -1,4 +1,7 @@
+import { readFileSync } from "node:fs";
 import type { Lineup } from "../../src/lineup/lineup";
+import { readLineup } from "../../src/records/readLineup";
+import { mesaPlan } from "../tools/samples/mesaEntries";
 import { type FaultBook, faultBook } from "./faultBook";
 import { FAULTS, type Injected, isFound } from "./faults";
 import { filledPlan, SOUND } from "./fill";
@@ -10,7 +13,28 @@ const OWN: Lineup["criteria"] = [
   { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
 ];
 
-/** Clean workbooks of several lineups, over every record kind. */
+/** What is recorded under voltage: the sample has no such entries. */
+const UNDER_VOLTAGE: ReadonlySet<string> = new Set([
+  "phasing",
+  "rotation",
+  "energization",
+  "partialDischarge",
+]);
+
+/** The sample lineup by American practice, which has the equipment of the later kinds, with sound entries alone. */
+function soundMesa(): FaultBook {
+  const read = readLineup(readFileSync("sample-workbooks/mesa-metal-clad.lineup.json", "utf8"));
+  if (!read.ok) throw new Error(JSON.stringify(read.errors));
+  const lineup: Lineup = {
+    ...read.value,
+    // The kinds that faults are put in by have these in their heads.
+    phases: ["L1", "L2", "L3"],
+    furtherRecords: read.value.furtherRecords.filter(({ kind }) => !UNDER_VOLTAGE.has(kind)),
+  };
+  return faultBook(mesaPlan(lineup, {}), TODAY);
+}
+
+/** Clean workbooks of several lineups, over nearly every record kind. */
 export function cleanBooks(): FaultBook[] {
   const withOwn = (lineup: Lineup): Lineup => ({
     ...lineup,
@@ -46,7 +70,7 @@ export function cleanBooks(): FaultBook[] {
     [withOwn(equipped(longLineup(7, { basis: "IEC" }))), 22.4],
     [withOwn(longLineup(12)), 27],
   ];
-  return lineups.map(([lineup, kV], at) =>
+  const generated = lineups.map(([lineup, kV], at) =>
     faultBook(
       filledPlan(lineup, 11 + at, {
         ...SOUND,
@@ -59,6 +83,7 @@ export function cleanBooks(): FaultBook[] {
       TODAY,
     ),
   );
+  return [...generated, soundMesa()];
 }
 
 export interface FamilyResult {

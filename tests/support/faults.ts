@@ -14,7 +14,7 @@ import {
 } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
-import { wordColumns } from "../../src/records/verdict";
+import { isAsked, wordColumns } from "../../src/records/verdict";
 import { a1 } from "../../src/sheets/cells/address";
 import {
   CONCESSION_COLUMNS,
@@ -194,6 +194,12 @@ const formulaCell = (book: FaultBook, next: Next) =>
 const formulaOf = ({ table, row }: Place, { header }: Column): string =>
   table.formula(row, table.headers.indexOf(header)) ?? "";
 
+/** Of the generated workbooks alone, whose days, instruments and torques these faults are written for. */
+const ofGenerated =
+  (inject: Inject): Inject =>
+  (book, next) =>
+    book.plan.lineup.instruments.some(({ id }) => id === "X-1") ? inject(book, next) : undefined;
+
 /** Every family of faults, each with the rule that must find it and the cell at which it must. */
 export const FAULTS: Readonly<Record<string, Inject>> = {
   "a reading deleted": blanked("reading", "missing-reading"),
@@ -242,8 +248,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     const { findings } = reportWith(book, at.table.name, recalculated(book, set));
     return {
       findings,
-      rules: ["mixed-units", "out-of-limits"],
-      also: ["inconclusive"],
+      rules: ["mixed-units", "out-of-limits", "inconclusive"],
       sheet: at.table.sheet,
       addresses: [reading.header, "R corrected MΩ", "R at 20 °C µΩ"].flatMap((header) =>
         at.table.headers.includes(header) ? [addressOf(at.table, at.row, header)] : [],
@@ -375,7 +380,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     const at = cell(book, next, ({ id }) => id === "instrument");
     return at && edit(book, at, pick(next, ["X-9", "meter", "X1"]), ["instrument-unknown"]);
   },
-  "an instrument's calibration run out": (book, next) => {
+  "an instrument's calibration run out": ofGenerated((book, next) => {
     const table = tableOf(book, "GearInstruments");
     const at = cell(book, next, ({ id }) => id === "instrument");
     if (!table || !at) return undefined;
@@ -393,11 +398,11 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       sheet: at.table.sheet,
       addresses: [addressOf(at.table, used, "Instrument")],
     };
-  },
-  "a reading outside its instrument's range": (book, next) => {
+  }),
+  "a reading outside its instrument's range": ofGenerated((book, next) => {
     const at = cell(book, next, ({ id, accepts }) => id === "testCurrent" && mayBe(accepts, 6000));
     return at && edit(book, at, 4100 + Math.floor(1000 * next()), ["outside-range"]);
-  },
+  }),
   "a date yet to come": (book, next) => {
     const at = cell(book, next, ({ id }) => id === "date");
     return at && edit(book, at, book.today + 1 + Math.floor(300 * next()), ["future-date"]);
@@ -423,20 +428,13 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       ? edit(book, at, day, ["date-swapped", "future-date"])
       : undefined;
   },
-  "withstand dated before its insulation": dated(
-    "withstand",
-    undefined,
-    46_330,
-    "withstand-before-insulation",
-    "Applied kV",
+  "withstand dated before its insulation": ofGenerated(
+    dated("withstand", undefined, 46_330, "withstand-before-insulation", "Applied kV"),
   ),
-  '"after" dated before the withstand test': dated(
-    "insulation",
-    "after",
-    46_341,
-    "after-before-withstand",
+  '"after" dated before the withstand test': ofGenerated(
+    dated("insulation", "after", 46_341, "after-before-withstand"),
   ),
-  "contacts measured before the torque": (book, next) => {
+  "contacts measured before the torque": ofGenerated((book, next) => {
     const at = cell(
       book,
       next,
@@ -448,7 +446,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       "contact",
     );
     return at && edit(book, at, 46_325, ["before-predecessor"]);
-  },
+  }),
   "a reading out of limits": (book, next) => {
     for (let attempt = 0; attempt < 20; attempt++) {
       const at = cell(
@@ -468,9 +466,10 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     return undefined;
   },
   "a word that says it is not right": (book, next) => {
-    const at = cell(book, next, (column, { kind }) =>
+    const at = cell(book, next, (column, { kind, stored }) =>
       wordColumns(kind.columns).some(
-        ({ id, computed, words }) => id === column.id && !computed && words.length > 0,
+        (word) =>
+          word.id === column.id && !word.computed && word.words.length > 0 && isAsked(word, stored),
       ),
     );
     const words = at && wordColumns(at.kind.columns).find(({ id }) => id === at.column.id)?.words;
@@ -786,6 +785,64 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
     const at = cell(book, next, ({ id }) => id === "applied", "withstand");
     return at && edit(book, at, Number(at.stored.applied) * 1.1, ["over-voltage"]);
   },
+  "a relay left otherwise than ordered": (book, next) => {
+    const at = cell(
+      book,
+      next,
+      ({ id }, { stored }) => id === "asLeft" && Number(stored.asLeft) > 0,
+      "settings",
+    );
+    return (
+      at &&
+      edit(book, at, Number(at.stored.asLeft) * pick(next, [0.8, 1.2, 2]), ["out-of-limits"], {
+        headers: ["As left", "Agrees"],
+      })
+    );
+  },
+  "a whole that resists less than its part": (book, next) => {
+    const at = cell(
+      book,
+      next,
+      ({ id }, { stored }) => id === "reading" && stored.part === "Main circuit",
+      "mainCircuit",
+    );
+    return (
+      at &&
+      edit(book, at, Math.round(50 + 100 * next()) / 10, ["records-contradict"], {
+        headers: ["R at 20 °C µΩ"],
+      })
+    );
+  },
+  "a burden that is not its loop's": (book, next) => {
+    const at = cell(
+      book,
+      next,
+      ({ id }, { stored }) => id === "loop" && number(stored.loop),
+      "currentLoop",
+    );
+    return (
+      at &&
+      edit(book, at, Number(at.stored.loop) * pick(next, [0.05, 0.07]), ["records-contradict"], {
+        headers: ["Loop VA"],
+      })
+    );
+  },
+  "an earthed part far above its like": (book, next) => {
+    const at = cell(
+      book,
+      next,
+      ({ id }, { stored, rows }) => id === "reading" && stored.part === "Door" && rows.length > 6,
+      "earthing",
+    );
+    const amps = Number(at?.stored.testCurrent);
+    // 80 mΩ: within 3 V at 30 A, and within half an ohm.
+    return (
+      at &&
+      edit(book, at, 0.08 * amps, ["inconclusive"], {
+        headers: ["Drop V", "R mΩ"],
+      })
+    );
+  },
   "a wet surface": (book, next) => {
     const at = cell(book, next, ({ id }) => id === "surface", "withstand");
     return at && edit(book, at, -5 - 10 * next(), ["dew-point"]);
@@ -854,7 +911,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       at && edit(book, at, times * Number(at.stored[at.column.id]), ["off-group", "implausible"])
     );
   },
-  "readings with favourite digits": (book, next) => {
+  "readings with favourite digits": ofGenerated((book, next) => {
     const column = KINDS.find(({ id }) => id === "insulation")?.columns.find(
       ({ id }) => id === "reading",
     );
@@ -876,7 +933,7 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       sheet: table.sheet,
       addresses: [addressOf(table, 0, header)],
     };
-  },
+  }),
   "rows of a panel that is not there": (book, next) => {
     const at = cell(book, next, ({ id }) => id === "object");
     if (!at || isBlank(at.stored.object)) return undefined;
@@ -927,18 +984,19 @@ export const FAULTS: Readonly<Record<string, Inject>> = {
       addresses: [addressOf(table, row, header)],
     };
   },
-  "a concession without reason, name or date": (book, next) => {
+  "a concession without reason, name or date": ofGenerated((book, next) => {
     const lacks = pick(next, ["reason", "name", "date"]);
     return conceded(book, next, {}, (row) => ({ ...row, [lacks]: null }), {
       rules: ["concession-incomplete"],
       header: { reason: "Reason", name: "Name", date: "Date" }[lacks] ?? "",
     });
-  },
-  "a value changed after its concession": (book, next) =>
+  }),
+  "a value changed after its concession": ofGenerated((book, next) =>
     conceded(book, next, { applied: 25 }, (row) => row, {
       rules: ["concession-stale"],
       header: "Rule",
     }),
+  ),
   "formulas never calculated": (book, next) => {
     const at = somewhere(book, next);
     if (!at) return undefined;

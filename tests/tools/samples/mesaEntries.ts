@@ -348,8 +348,11 @@ const inspected = ({ part }: Row): Row => {
   };
 };
 
-/** The plan of the mesa lineup with what was recorded on it. */
-export function mesaPlan(lineup: Lineup): Plan {
+/** The plan of the mesa lineup with what was recorded on it; without the rows that are not sound where none are given. */
+export function mesaPlan(
+  lineup: Lineup,
+  odd: typeof MESA_FAULTS = { ...MESA_FAULTS, ...MESA_ECHOES },
+): Plan {
   const next = random(1515);
   const plan = planFor(lineup);
   const panels = lineup.panels.map(({ designation }) => designation);
@@ -359,8 +362,7 @@ export function mesaPlan(lineup: Lineup): Plan {
     const sound = OWN[table] ?? SOUND[table];
     if (!sound) return {};
     const keys = keysOf(table, row);
-    const odd = MESA_FAULTS[keys] ?? MESA_ECHOES[keys];
-    return { ...sound(row, next), ...trail(table, row, panels), ...odd };
+    return { ...sound(row, next), ...trail(table, row, panels), ...odd[keys] };
   };
   return {
     ...plan,
