@@ -1,4 +1,5 @@
 import { daySerial, serialDay } from "../../quantities/dates";
+import { cellsOf } from "../../records/cellsOf";
 import { dayOf, type Rule, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
 
@@ -14,7 +15,7 @@ export const dateSwapped: Rule = {
   find: (table, { text }) => {
     const rowsOn = new Map<number, number[]>();
     let dated = 0;
-    for (const [row, { date }] of table.rows.entries()) {
+    for (const [row, date] of cellsOf(table.rows, "date").entries()) {
       const day = table.aside.has(row) ? undefined : dayOf(date);
       if (day === undefined) continue;
       dated += 1;

@@ -2,12 +2,14 @@ import { keyIds } from "../../records/kind";
 import type { Rule } from "../context";
 import { where } from "../context";
 import type { Finding } from "../findings/finding";
+import { keysIn } from "../keysIn";
 
 /** Two rows of one name: which of them counts? */
 export const duplicatedRow: Rule = {
   id: "duplicated-row",
   reads: "table",
   find: (table, { text }) => {
+    if (keysIn(table).size === table.keys.length) return [];
     const first = keyIds(table.kind)[0] ?? "";
     const seen = new Map<string, number>();
     const { furtherBy = [] } = table.kind;

@@ -1,5 +1,6 @@
 import { bare } from "../../lineup/lineup";
 import { groupedBy } from "../../quantities/groupedBy";
+import { forAlike, rowsAlike } from "../../records/cellsOf";
 import { isBlank, type RecordKind, type Row, verdictOf } from "../../records/kind";
 import { isLeftOut } from "../../records/rowsOf";
 import { concededIn } from "../concessions/concessions";
@@ -61,12 +62,14 @@ function firstAlive({ tables }: Context): ReadonlyMap<string, Alive> {
   const inOrder = [...tables].sort(
     (one, other) => Number(other.kind.stages !== undefined) - Number(one.kind.stages !== undefined),
   );
-  for (const table of inOrder)
+  for (const table of inOrder.filter(({ kind }) => kind.stages ?? kind.live)) {
+    const objectOf = forAlike(table.judged, ["object"], ({ object }) => bare(String(object ?? "")));
     for (const [row, judged] of table.judged.entries()) {
       const column = table.aside.has(row) ? undefined : aliveBy(table.kind, judged);
-      const object = bare(String(judged.object ?? ""));
+      const object = objectOf(row);
       if (column !== undefined && !found.has(object)) found.set(object, { table, row, column });
     }
+  }
   return found;
 }
 
@@ -91,15 +94,15 @@ function unprovenBy(context: Context): ReadonlyMap<string, readonly Unproven[]> 
   const unproven = context.tables
     .filter(({ kind }) => isBeforeVoltage(kind, context))
     .flatMap((table) =>
-      [...table.judged.entries()].flatMap(([row, judged]) =>
-        isProven(judged) || table.aside.has(row) || isConceded(table, row)
-          ? []
-          : {
-              object: bare(String(judged.object ?? "")),
-              name: `${table.kind.sheet}, ${rowName(table, row)} (${verdictOf(judged)})`,
-              minor: table.kind.minor?.(judged) ?? false,
-            },
-      ),
+      rowsAlike(table.judged, ["result"], (judged) => !isProven(judged)).flatMap((row) => {
+        if (table.aside.has(row) || isConceded(table, row)) return [];
+        const judged = table.judged[row] ?? {};
+        return {
+          object: bare(String(judged.object ?? "")),
+          name: `${table.kind.sheet}, ${rowName(table, row)} (${verdictOf(judged)})`,
+          minor: table.kind.minor?.(judged) ?? false,
+        };
+      }),
     );
   return groupedBy(unproven, ({ object }) => object);
 }

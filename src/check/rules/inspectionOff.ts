@@ -126,13 +126,21 @@ function workOf(point: Row, context: Context): Work | undefined {
 
 /** The records of a step; where an activity has a word of the title of some, these alone. */
 function recordedBy(step: Step, activity: string, context: Context): readonly Recorded[] {
+  const known = recordedIn(context);
+  const before = known.get(activity);
+  if (before) return before;
   const all = workIn(context).get(step) ?? [];
   const words = wordsOf(activity);
   const named = all.filter(({ kind }) =>
     wordsOf(storedKindWords(kind).title).some((word) => words.includes(word)),
   );
-  return named.length > 0 ? named : all;
+  const recorded = named.length > 0 ? named : all;
+  known.set(activity, recorded);
+  return recorded;
 }
+
+/** By activity, since every panel has the same. */
+const recordedIn = memoizeFor((_context: Context) => new Map<string, readonly Recorded[]>());
 
 /** The words of a title that say what it is of: none that every other title has. */
 const wordsOf = (title: string): string[] =>

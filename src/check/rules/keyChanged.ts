@@ -3,6 +3,7 @@ import { lookAlikes } from "../../quantities/reading/lookAlikes";
 import { isBlank, keyIds, type Row } from "../../records/kind";
 import { type JudgedTable, overColumns, type Rule, said, shown, where } from "../context";
 import type { Finding } from "../findings/finding";
+import { keysIn, lackingIn } from "../keysIn";
 
 /** A row whose name was changed in one cell from that of a row which the lineup needs and the table lacks. */
 export const keyChanged: Rule = {
@@ -12,6 +13,7 @@ export const keyChanged: Rule = {
     const { renamed, nameless: says } = text.rules["key-changed"];
     const ids = keyIds(table.kind);
     if (ids.some((id) => !table.at.has(id))) return [];
+    if (lackingIn(table).length === 0 && keysIn(table).size === table.given.size) return [];
     const meant = renamedIn(table);
     const keys = table.kind.columns.filter(({ role }) => role === "key");
     return table.rows.flatMap((stored, row): Finding[] => {
@@ -45,8 +47,7 @@ export const keyChanged: Rule = {
 /** The rows whose name was changed, each with the row of the lineup that it is. */
 export const renamedIn = memoizeFor((table: JudgedTable): ReadonlyMap<number, Row> => {
   const ids = keyIds(table.kind);
-  const present = new Set(table.keys);
-  const missing = [...table.given].filter(([key]) => !present.has(key)).map(([, row]) => row);
+  const missing = lackingIn(table).map(([, row]) => row);
   if (missing.length === 0) return new Map();
   return new Map(
     table.rows.flatMap((stored, row): [number, Row][] => {

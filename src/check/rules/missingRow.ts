@@ -5,6 +5,7 @@ import { rowsOf } from "../../records/rowsOf";
 import { a1 } from "../../sheets/cells/address";
 import { everyKind, type Rule } from "../context";
 import type { Finding } from "../findings/finding";
+import { keysIn, lackingIn } from "../keysIn";
 import { renamedIn } from "./keyChanged";
 
 /** A test that the lineup needs and the workbook lacks: a whole table, or a row of it. */
@@ -31,11 +32,11 @@ export const missingRow: Rule = {
       const ids = keyIds(kind);
       // Without a key column rows cannot be told apart; the missing column is said by its own rule.
       if (tables.some(({ at }) => ids.some((id) => !at.has(id)))) return [];
-      const present = new Set(tables.flatMap(({ keys }) => keys));
+      const others = tables.slice(1).map(keysIn);
       // Of a row that stands there under another name another rule tells.
       const renamed = new Set(tables.flatMap((table) => [...renamedIn(table).values()]));
-      const lacking = [...first.given].filter(
-        ([key, row]) => !present.has(key) && !renamed.has(row),
+      const lacking = lackingIn(first).filter(
+        ([key, row]) => !others.some((keys) => keys.has(key)) && !renamed.has(row),
       );
       const at = {
         rule: "missing-row",
@@ -51,8 +52,7 @@ export const missingRow: Rule = {
           row: key,
           message: text.noRow(key),
         }));
-      const [object = "object", ...others] = ids;
-      const [part, ...rest] = others;
+      const [object = "object", part, ...rest] = ids;
       return groupsBy(lacking, ([, row]) => rowKey(row, part ? [object, part] : [object])).map(
         ([name, group]) => ({
           ...at,

@@ -101,9 +101,20 @@ function nearIn(
   });
 }
 
-/** The numbers that are there more than once. */
+/**
+ * The numbers that are there more than once. Most are there once: those alone are put in order that share a
+ * place in a list with another.
+ */
 function repeatedIn(numbers: readonly number[]): ReadonlySet<number> {
-  const sorted = inOrder(numbers);
+  const places = 2 ** Math.ceil(Math.log2(8 * numbers.length + 1));
+  const placeOf = (number: number) =>
+    Math.imul((number % 0x100000000) ^ (number / 0x100000000), 0x9e3779b1) & (places - 1);
+  const counts = new Uint8Array(places);
+  for (const number of numbers) {
+    const place = placeOf(number);
+    if ((counts[place] ?? 0) < 2) counts[place] = (counts[place] ?? 0) + 1;
+  }
+  const sorted = inOrder(numbers.filter((number) => (counts[placeOf(number)] ?? 0) > 1));
   const repeated = new Set<number>();
   for (let at = 1; at < sorted.length; at++)
     if (sorted[at] === sorted[at - 1]) repeated.add(sorted[at] ?? 0);

@@ -1,4 +1,5 @@
 import { serialDay } from "../../quantities/dates";
+import { groupedBy } from "../../quantities/groupedBy";
 import { isBlank, type RecordKind, type Row } from "../../records/kind";
 import {
   type Context,
@@ -27,9 +28,10 @@ export const operationsUncounted: Rule = {
   find: (context) => {
     const counts = context.tables.filter(({ kind }) => isCounted(kind)).flatMap(countsIn);
     const closings = closingsIn(context);
+    const ofDevice = groupedBy(counts, ({ device }) => device);
     return counts.flatMap((count): Finding[] => [
       ...ofRow(count, context),
-      ...sinceLast(count, counts, closings, context),
+      ...sinceLast(count, ofDevice.get(count.device) ?? [], closings, context),
     ]);
   },
 };
@@ -88,7 +90,7 @@ function sinceLast(
   { text }: Context,
 ): Finding[] {
   const earlier = counts
-    .filter(({ device, day }) => device === count.device && day < count.day)
+    .filter(({ day }) => day < count.day)
     .sort((one, other) => other.day - one.day)[0];
   if (!earlier) return [];
   const between = (closings.get(count.device) ?? []).filter(

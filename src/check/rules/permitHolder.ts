@@ -51,7 +51,9 @@ const workersIn = ({ tables }: Context): readonly string[] => [
     tables.flatMap(({ kind, rows }) =>
       isPermit(kind) || isInspection(kind)
         ? []
-        : cellsOf(rows, "by").flatMap((by) => (isBlank(by) ? [] : [bare(String(by))])),
+        : [...new Set(cellsOf(rows, "by"))].flatMap((by) =>
+            isBlank(by) ? [] : [bare(String(by))],
+          ),
     ),
   ),
 ];

@@ -1,7 +1,8 @@
 import { doubtIn, isSettled } from "../../quantities/doubtIn";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { a1 } from "../../sheets/cells/address";
-import type { SheetCells } from "../../sheets/snapshot";
+import { rowsFrom } from "../../sheets/cells/formulaRuns";
+import type { SheetCells, TableSnapshot } from "../../sheets/snapshot";
 import { type Context, type JudgedTable, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
 
@@ -20,9 +21,9 @@ export const remarkContradicts: Rule = {
     const remarks = remarksOf(table, context);
     if (!remarks) return [];
     const says = context.text.rules["remark-contradicts"];
-    return overRows(table, (row, _stored, judged): Finding | undefined => {
+    const look = (row: number, _stored: Row, judged: Row): Finding | undefined => {
       if (!passesBut(table, judged, context)) return undefined;
-      for (const { address, column, text } of remarks(row)) {
+      for (const { address, column, text } of remarks.of(row)) {
         const found = doubtIn(text) ?? otherOrder(table, row, text, context);
         if (found)
           return {
@@ -40,7 +41,8 @@ export const remarkContradicts: Rule = {
           };
       }
       return undefined;
-    }).map(({ finding }) => finding);
+    };
+    return overRows(table, look, remarks.rows).map(({ finding }) => finding);
   },
 };
 
@@ -77,11 +79,15 @@ const passesBut = ({ kind }: JudgedTable, judged: Row, { lineup }: Context): boo
 
 const NO_SURVEY: ReadonlyMap<string, number> = new Map();
 
-/** Gives the texts beside a row: columns that people added, notes and comments on its cells; undefined where a sheet has none. */
-function remarksOf(
-  table: JudgedTable,
-  { snapshot }: Context,
-): ((row: number) => Remark[]) | undefined {
+/** The texts beside the rows of a table: columns that people added, notes and comments on its cells. */
+interface Remarks {
+  /** The rows beside which some may stand. */
+  readonly rows: readonly number[];
+  readonly of: (row: number) => Remark[];
+}
+
+/** The texts beside rows; undefined where a sheet has none. */
+function remarksOf(table: JudgedTable, { snapshot }: Context): Remarks | undefined {
   const { kind, table: sheet } = table;
   const known = new Set(
     kind.columns.filter(({ id }) => id !== "remarks").map(({ header }) => header),
@@ -89,7 +95,7 @@ function remarksOf(
   const free = sheet.headers.flatMap((header, at) => (known.has(header) ? [] : [{ header, at }]));
   const cells = snapshot.sheets.find(({ name }) => name === sheet.sheet)?.cells;
   if (free.length === 0 && !cells?.note) return undefined;
-  return (row) => [
+  const of = (row: number) => [
     ...free.flatMap(({ header, at }): Remark[] => {
       const text = sheet.cell(row, at);
       if (typeof text !== "string" || text.trim() === "") return [];
@@ -100,11 +106,22 @@ function remarksOf(
     }),
     ...notesOf(table, row, cells),
   ];
+  const isBeside = (row: number) =>
+    isNoted(sheet, row, cells) || free.some(({ at }) => typeof sheet.cell(row, at) === "string");
+  return { rows: rowsFrom(0, table.rows.length).filter(isBeside), of };
 }
 
+/** Whether a note may stand in a row. */
+const isNoted = (
+  { top, ownLayout }: TableSnapshot,
+  row: number,
+  { note, notedRows }: Partial<SheetCells> = {},
+): boolean =>
+  note !== undefined && (notedRows === undefined || !!ownLayout || notedRows.has(top + 1 + row));
+
 function notesOf({ table }: JudgedTable, row: number, cells: SheetCells | undefined): Remark[] {
-  const { note, notedRows } = cells ?? {};
-  if (!note || (notedRows && !table.ownLayout && !notedRows.has(table.top + 1 + row))) return [];
+  const { note } = cells ?? {};
+  if (!note || !isNoted(table, row, cells)) return [];
   return table.headers.flatMap((column, at): Remark[] => {
     const place = table.ownLayout
       ? table.ownLayout.place(row, at)

@@ -77,21 +77,27 @@ export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
       typeof cell === "number" && grain ? inGrain(cell, grain) : cell,
     );
   });
-  const chances = columns.map((column, at) =>
-    chancesIn(cells[at] ?? [], of, names, column, grains[at]),
-  );
+  const known: (readonly number[])[] = [];
+  // Asked of the few columns in which something is alike.
+  const chancesOf = (at: number): readonly number[] => {
+    const column = columns[at];
+    known[at] ??= column ? chancesIn(cells[at] ?? [], of, names, column, grains[at]) : [];
+    return known[at];
+  };
   return {
     table,
     columns,
     grains,
     cells,
     read: (row, column) => cells[column]?.[row] ?? null,
-    chance: (row, column) => chances[column]?.[of[row] ?? 0] ?? 1,
+    chance: (row, column) => chancesOf(column)[of[row] ?? 0] ?? 1,
   };
 });
 
 /** Rows that read as those before them do, and how many such copies chance would make. */
-interface Copy extends Counted {
+interface Copy {
+  readonly count: number;
+  readonly expected: number;
   readonly rows: readonly number[];
   readonly first: readonly number[];
 }
@@ -107,40 +113,42 @@ function copiesAmong(
   const pairs = (tries * blocks.length * (blocks.length - 1)) / 2;
   const sameMark = new Map<number, (readonly number[])[]>();
   return blocks.flatMap((rows): Copy[] => {
-    const counted = countReadings(rows, reckoning, pairs);
-    if (counted.count < 2 || rows.some((row) => told.has(row))) return [];
-    const alike = sameMark.get(counted.mark) ?? [];
+    const { mark, count } = countReadings(rows, reckoning);
+    if (count < 2 || rows.some((row) => told.has(row))) return [];
+    const alike = sameMark.get(mark) ?? [];
     const first = alike.find((earlier) => readsTheSame(reckoning, earlier, rows));
-    if (!first) sameMark.set(counted.mark, [...alike, rows]);
-    if (!first || counted.expected >= SELDOM) return [];
+    if (!first) {
+      alike.push(rows);
+      sameMark.set(mark, alike);
+      return [];
+    }
+    const expected = expectedOf(rows, reckoning, pairs);
+    if (expected >= SELDOM) return [];
     for (const row of rows) told.add(row);
-    return [{ ...counted, rows, first }];
+    return [{ count, expected, rows, first }];
   });
 }
 
-interface Counted {
-  /** Rows that read the same have the same mark. */
-  readonly mark: number;
-  readonly count: number;
-  /** How many such likenesses chance would make in the table. */
-  readonly expected: number;
-}
-
-function countReadings(
-  rows: readonly number[],
-  { cells, chance }: Reckoning,
-  pairs: number,
-): Counted {
-  let [mark, count, expected] = [0, 0, pairs];
+/** How many readings some rows hold, and a mark that is the same for rows that read the same. */
+function countReadings(rows: readonly number[], { cells }: Reckoning) {
+  let [mark, count] = [0, 0];
   for (const row of rows)
     for (let column = 0; column < cells.length; column++) {
       const value = cells[column]?.[row];
       if (isBlank(value)) continue;
       mark = 3 * mark + (typeof value === "number" ? value : 1);
       count += 1;
-      expected *= chance(row, column);
     }
-  return { mark, count, expected };
+  return { mark, count };
+}
+
+/** How many rows that read as these do chance would make among so many pairs. */
+function expectedOf(rows: readonly number[], { cells, chance }: Reckoning, pairs: number): number {
+  let expected = pairs;
+  for (const row of rows)
+    for (let column = 0; column < cells.length; column++)
+      if (!isBlank(cells[column]?.[row])) expected *= chance(row, column);
+  return expected;
 }
 
 const readsTheSame = (
