@@ -1,6 +1,6 @@
 import { bare, type Lineup } from "../lineup/lineup";
 import { memoizeFor } from "../quantities/memoizeFor";
-import { cellsOf } from "../records/cellsOf";
+import { cellsOf, rowsAlike } from "../records/cellsOf";
 import { LINEUP } from "../records/columns/common";
 import { evaluate } from "../records/evaluate";
 import { type Column, isBlank, keyIds, type Row, rowKey } from "../records/kind";
@@ -61,18 +61,13 @@ function asideOf(
     if (!named.has(String(object))) others.add(String(object ?? ""));
   const known = new Set([...named.values(), ...[...others].map(bare)]);
   const typed = kind.columns.filter(({ role }) => role === "key" || role === "entry");
-  const aside = new Set<number>();
-  const seen = new Map<unknown, boolean>();
-  for (const [index, row] of rows.entries()) {
-    let isKnown = seen.get(row.object);
-    if (isKnown === undefined) {
-      isKnown = isBlank(row.object) || known.has(bare(String(row.object)));
-      seen.set(row.object, isKnown);
-    }
-    if (!isKnown || (isBlank(row.object) && typed.every(({ id }) => isBlank(row[id]))))
-      aside.add(index);
-  }
-  return aside;
+  const isNamed = ({ object }: Row) => !isBlank(object) && known.has(bare(String(object)));
+  return new Set(
+    rowsAlike(rows, ["object"], (row) => !isNamed(row)).filter((at) => {
+      const row = rows[at] ?? {};
+      return !isBlank(row.object) || typed.every(({ id }) => isBlank(row[id]));
+    }),
+  );
 }
 
 /** The names of panels and sections, and of the lineup itself, as they are written, with what is compared of each. */

@@ -31,6 +31,10 @@ export function ownCriterion(
   );
 }
 
+/** Whether the lineup gives anything for this quantity. */
+export const isGiven = (lineup: Lineup, quantity: string): boolean =>
+  rankedFor(lineup, quantity).length > 0;
+
 /** Whether what the lineup gives for this quantity, or that it gives nothing, holds for all panels alike. */
 export const isForAll = (lineup: Lineup, quantity: string): boolean =>
   rankedFor(lineup, quantity).every(({ applies }) => !applies);

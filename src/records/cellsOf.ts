@@ -45,8 +45,16 @@ export function rowsOfCells(
     });
     keepCells(rows, id, cells);
   }
+  madeOf.set(rows, columns);
   return rows;
 }
+
+/** The columns that rows were made of: every one of them has a cell of each. */
+const madeOf = new WeakMap<readonly Row[], ReadonlyMap<string, unknown>>();
+
+/** Whether every one of some rows is known to have a cell of a column, be it blank. */
+export const haveCells = (rows: readonly Row[], id: string): boolean =>
+  madeOf.get(rows)?.has(id) ?? false;
 
 /**
  * A row to copy. JavaScript engines keep an object of many fields that is put together one by one as a

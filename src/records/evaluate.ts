@@ -1,6 +1,6 @@
 import type { Lineup } from "../lineup/lineup";
 import { answersFor } from "./answersFor";
-import { cellsOf, keepCells, shareCells } from "./cellsOf";
+import { cellsOf, haveCells, keepCells, shareCells } from "./cellsOf";
 import type { CellValue, RecordKind, Row } from "./kind";
 
 const NONE: ReadonlyMap<string, number> = new Map();
@@ -35,8 +35,10 @@ function setCells(
   id: string,
   cells: readonly CellValue[],
 ): readonly CellValue[] {
-  let isSame = true;
   const stored = cellsOf(given, id);
+  // As a rule a column comes to what is stored, and no row has to be looked into.
+  if (haveCells(given, id) && stored.every((cell, at) => cell === cells[at])) return stored;
+  let isSame = true;
   for (let at = 0; at < cells.length; at++) {
     const [row = {}, cell = null] = [computed[at], cells[at]];
     const isGiven = row === given[at];

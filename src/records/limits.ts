@@ -1,7 +1,14 @@
 import type { Lineup } from "../lineup/lineup";
-import { isForAll, type OwnLimit, ownCriterion, ownSourceText } from "../lineup/ownCriterion";
+import {
+  isForAll,
+  isGiven,
+  type OwnLimit,
+  ownCriterion,
+  ownSourceText,
+} from "../lineup/ownCriterion";
 import type { Told } from "../messages/told";
 import { storedWords } from "../messages/told";
+import { memoizeFor } from "../quantities/memoizeFor";
 import type { Result } from "../quantities/result";
 import { type Criterion, sourceText } from "../standards/criterion";
 import type { CellValue, Column, Own, OwnQuantity, Row } from "./kind";
@@ -26,9 +33,12 @@ export const mostOf = (...names: Names): Own => strictestOf("most", ...names);
 
 const ownBy = (giver: OwnLimit["from"] | undefined, names: Names): Own => {
   const quantities = names.map((one) => (typeof one === "string" ? { name: one } : one));
+  const givenBy = memoizeFor((lineup: Lineup) =>
+    quantities.filter(({ name }) => isGiven(lineup, name)),
+  );
   return Object.assign(
     (row: Row, lineup: Lineup): OwnLimit | undefined =>
-      firstOf(quantities, ({ name, of }) =>
+      firstOf(givenBy(lineup), ({ name, of }) =>
         (of?.(row) ?? true)
           ? ownCriterion(lineup, name, isForAll(lineup, name) ? "" : String(row.object), giver)
           : undefined,

@@ -1,7 +1,8 @@
 import type { CellValue } from "../../records/kind";
 import { isBlank } from "../../records/kind";
 import { seldom } from "../among/chance";
-import { inOrder, measured } from "../among/similar";
+import { repeatedIn } from "../among/repeated";
+import { measured } from "../among/similar";
 import { type Rule, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
 import { panelsIn, partsOf, type Reckoning, reckoningOf, rowsOf, SELDOM } from "./sameRun";
@@ -82,7 +83,7 @@ function nearIn(
   const readings = blocks.flatMap((rows) => blockOf(rows, reckoning) ?? []);
   const marks = readings.map(marksOf);
   const shared = repeatedIn(marks.flat());
-  if (shared.size === 0) return [];
+  if (shared.isNone) return [];
   const known = new Map<number, Block>();
   return readings.flatMap((then, at): Near[] => {
     let first: Block | undefined;
@@ -99,26 +100,6 @@ function nearIn(
     for (const row of then.rows) told.add(row);
     return [near];
   });
-}
-
-/**
- * The numbers that are there more than once. Most are there once: those alone are put in order that share a
- * place in a list with another.
- */
-function repeatedIn(numbers: readonly number[]): ReadonlySet<number> {
-  const places = 2 ** Math.ceil(Math.log2(8 * numbers.length + 1));
-  const placeOf = (number: number) =>
-    Math.imul((number % 0x100000000) ^ (number / 0x100000000), 0x9e3779b1) & (places - 1);
-  const counts = new Uint8Array(places);
-  for (const number of numbers) {
-    const place = placeOf(number);
-    if ((counts[place] ?? 0) < 2) counts[place] = (counts[place] ?? 0) + 1;
-  }
-  const sorted = inOrder(numbers.filter((number) => (counts[placeOf(number)] ?? 0) > 1));
-  const repeated = new Set<number>();
-  for (let at = 1; at < sorted.length; at++)
-    if (sorted[at] === sorted[at - 1]) repeated.add(sorted[at] ?? 0);
-  return repeated;
 }
 
 const isLike = (first: Block, then: Block, at: number, { cells }: Reckoning): boolean => {

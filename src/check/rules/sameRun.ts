@@ -4,6 +4,7 @@ import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
 import { exactly } from "../../records/quantity";
 import { chanceIn, type Grain, grainOf, inGrain, seldom, tallyOf } from "../among/chance";
+import { repeatedIn } from "../among/repeated";
 import { groupsIn, measured, ratingsOf } from "../among/similar";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
@@ -111,9 +112,14 @@ function copiesAmong(
 ): Copy[] {
   // In so many ways two blocks may be found alike.
   const pairs = (tries * blocks.length * (blocks.length - 1)) / 2;
+  const marks = blocks.map((rows) => markOf(rows, reckoning));
+  const shared = repeatedIn(marks);
+  if (shared.isNone) return [];
   const sameMark = new Map<number, (readonly number[])[]>();
-  return blocks.flatMap((rows): Copy[] => {
-    const { mark, count } = countReadings(rows, reckoning);
+  return blocks.flatMap((rows, at): Copy[] => {
+    const mark = marks[at] ?? 0;
+    if (!shared.has(mark)) return [];
+    const count = countReadings(rows, reckoning);
     if (count < 2 || rows.some((row) => told.has(row))) return [];
     const alike = sameMark.get(mark) ?? [];
     const first = alike.find((earlier) => readsTheSame(reckoning, earlier, rows));
@@ -129,18 +135,20 @@ function copiesAmong(
   });
 }
 
-/** How many readings some rows hold, and a mark that is the same for rows that read the same. */
-function countReadings(rows: readonly number[], { cells }: Reckoning) {
-  let [mark, count] = [0, 0];
+/** A number that is the same for rows that read the same. */
+function markOf(rows: readonly number[], { cells }: Reckoning): number {
+  let mark = 0;
   for (const row of rows)
     for (let column = 0; column < cells.length; column++) {
       const value = cells[column]?.[row];
-      if (isBlank(value)) continue;
-      mark = 3 * mark + (typeof value === "number" ? value : 1);
-      count += 1;
+      if (!isBlank(value)) mark = 3 * mark + (typeof value === "number" ? value : 1);
     }
-  return { mark, count };
+  return mark;
 }
+
+/** How many readings some rows hold. */
+const countReadings = (rows: readonly number[], { cells }: Reckoning): number =>
+  rows.reduce((sum, row) => sum + cells.filter((column) => !isBlank(column[row])).length, 0);
 
 /** How many rows that read as these do chance would make among so many pairs. */
 function expectedOf(rows: readonly number[], { cells, chance }: Reckoning, pairs: number): number {
@@ -183,8 +191,9 @@ function finding(
 }
 
 /** Each row by itself. */
-export const rowsOf = ({ rows, aside }: JudgedTable): number[][] =>
-  rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]]));
+export const rowsOf = memoizeFor(({ rows, aside }: JudgedTable): readonly (readonly number[])[] =>
+  rows.flatMap((_row, at) => (aside.has(at) ? [] : [[at]])),
+);
 
 /** All rows of each panel in a table, where the table has several of each. */
 export const panelsIn = memoizeFor((table: JudgedTable) => blocksBy(table, ["object"]));
