@@ -22,8 +22,6 @@ const cellsIn = memoizeFor((_rows: readonly Row[]) => new Map<string, readonly C
 /** Says of rows what the cells of one of their columns are now, where whoever makes them has these at hand. */
 export const keepCells = (rows: readonly Row[], id: string, cells: readonly CellValue[]): void => {
   cellsIn(rows).set(id, cells);
-  const groups = groupsIn(rows);
-  for (const name of groups.keys()) if (name.split(" ").includes(id)) groups.delete(name);
 };
 
 /** Says that rows hold in one column what others do, where that is known of the others. */
@@ -73,30 +71,20 @@ export interface Alike {
 
 /**
  * The groups of rows that hold the same in every one of some columns, so that what follows from these cells
- * is worked out once for each group. Asked for again, they are the same groups.
+ * is worked out once for each group. Asked for again, also of other rows that share the cells, they are the
+ * same groups.
  *
  * @param rows that do not change any more
  */
 export const alikeIn = (rows: readonly Row[], ids: readonly string[]): Alike => {
-  const known = groupsIn(rows);
-  const name = ids.join(" ");
-  const before = known.get(name);
-  if (before) return before;
-  const last = ids.at(-1);
-  const alike =
-    last === undefined
-      ? { group: new Int32Array(rows.length), first: rows.length > 0 ? [0] : [] }
-      : ids.length === 1
-        ? groupsOf(cellsOf(rows, last))
-        : together(alikeIn(rows, ids.slice(0, -1)), alikeIn(rows, [last]));
-  known.set(name, alike);
-  return alike;
+  const [first, ...others] = ids.map((id) => groupsOf(cellsOf(rows, id)));
+  return first
+    ? others.reduce((alike, other) => together(alike)(other), first)
+    : { group: new Int32Array(rows.length), first: rows.length > 0 ? [0] : [] };
 };
 
-const groupsIn = memoizeFor((_rows: readonly Row[]) => new Map<string, Alike>());
-
 /** Groups of cells that are the same; one that repeats the cell above is not looked up. */
-function groupsOf(cells: readonly CellValue[]): Alike {
+const groupsOf = memoizeFor((cells: readonly CellValue[]): Alike => {
   const group = new Int32Array(cells.length);
   const first: number[] = [];
   const known = new Map<CellValue, number>();
@@ -114,10 +102,12 @@ function groupsOf(cells: readonly CellValue[]): Alike {
     group[row] = its;
   }
   return { group, first };
-}
+});
 
 /** Groups of rows that are together in both of two partings. */
-function together(one: Alike, other: Alike): Alike {
+const together = memoizeFor((one: Alike) => memoizeFor((other: Alike) => both(one, other)));
+
+function both(one: Alike, other: Alike): Alike {
   if (one.first.length <= 1) return other;
   if (other.first.length <= 1) return one;
   const group = new Int32Array(one.group.length);

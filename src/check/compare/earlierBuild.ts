@@ -20,11 +20,20 @@ export function earlierIn(
   const now = builtFormulas(lineup);
   const { kind, at } = table;
   const { name, formula } = table.table;
+  const isWritten = (column: string, written: string) => {
+    const mark = markOf(kind, name, column, written);
+    return formulas.has(mark) && !now.has(mark);
+  };
+  // As a rule a column holds one formula.
+  const last = new Map<string, { readonly written: string; readonly isEarlier: boolean }>();
   return (row, column) => {
     const written = formula(row, at.get(column) ?? -1);
     if (written === undefined) return false;
-    const mark = markOf(kind, name, column, written);
-    return formulas.has(mark) && !now.has(mark);
+    const before = last.get(column);
+    if (before?.written === written) return before.isEarlier;
+    const isEarlier = isWritten(column, written);
+    last.set(column, { written, isEarlier });
+    return isEarlier;
   };
 }
 

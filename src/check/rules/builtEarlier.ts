@@ -1,3 +1,4 @@
+import { formulaRuns, rowsFrom } from "../../sheets/cells/formulaRuns";
 import { earlierIn, isEarlierBuild } from "../compare/earlierBuild";
 import { isSameResult } from "../compare/isSameResult";
 import {
@@ -49,9 +50,10 @@ function staleIn(table: JudgedTable, context: Context): Stale[] {
   return table.kind.columns
     .filter(({ id, formula }) => formula && table.at.has(id))
     .flatMap(({ id, role }): Stale[] => {
-      const rows = [...table.rows.keys()].filter(
-        (row) => !table.aside.has(row) && isEarlier(row, id),
-      );
+      const rows = formulaRuns(table.table, table.at.get(id) ?? -1)
+        .filter(({ from }) => isEarlier(from, id))
+        .flatMap(({ from, to }) => rowsFrom(from, to))
+        .filter((row) => !table.aside.has(row));
       // A result that differs is told of by itself.
       const apart = rows.filter(
         (row) => role !== "result" && !isSameResult(table.rows[row]?.[id], table.judged[row]?.[id]),
