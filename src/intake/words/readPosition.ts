@@ -111,19 +111,17 @@ const readPosition = (text: string, schemes: readonly string[]): Result<string, 
   const lettered = parts.tokens.some(isLetter);
   if (lettered && schemes.length === 0)
     return refuse("wrong", ({ intake }) => intake.cells.mixedLetters(quoted(text)));
+  // Where the letters are no position by one scheme, they are meant by another.
   const meanings = [
     ...new Set(
-      (lettered ? schemes : [""]).map((scheme) => combine(parts.tokens, parts.open, scheme)),
+      (lettered ? schemes : [""]).flatMap(
+        (scheme) => combine(parts.tokens, parts.open, scheme) ?? [],
+      ),
     ),
   ];
   const [meaning] = meanings;
   if (meanings.length > 1)
-    return refuse("wrong", ({ intake }) =>
-      intake.cells.openLetters(
-        quoted(text),
-        meanings.map((one) => String(one)),
-      ),
-    );
+    return refuse("wrong", ({ intake }) => intake.cells.openLetters(quoted(text), meanings));
   return meaning
     ? answer(meaning)
     : refuse("wrong", ({ intake }) => intake.cells.noPosition(quoted(text)));
