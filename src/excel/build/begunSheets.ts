@@ -36,28 +36,38 @@ export async function begunSheets(
   );
 }
 
-/** What a new sheet is to hold, by row and column. */
-function contentOf({ planned, writes }: Made): ReadonlyMap<string, CellValue> {
-  const cells = new Map<string, CellValue>();
-  headOf(planned).forEach(({ text, from }, row) => {
-    cells.set(`${row},${from}`, text);
-  });
-  planned.columns.forEach(({ header }, column) => {
-    cells.set(`${HEADER_ROW},${column}`, header);
-  });
-  for (const { row, column, value } of writes)
-    cells.set(`${HEADER_ROW + 1 + row},${column}`, value);
-  return cells;
+/** What a row is to hold, by column. */
+type Cells = Map<number, CellValue>;
+
+/** What a new sheet is to hold: the rows of its head in their places, and those of its table in any order. */
+interface Content {
+  readonly head: ReadonlyMap<number, Cells>;
+  readonly body: readonly Cells[];
 }
 
+function contentOf({ planned, writes }: Made): Content {
+  const head = new Map<number, Cells>(
+    headOf(planned).map(({ text, from }, row) => [row, new Map([[from, text]])]),
+  );
+  head.set(HEADER_ROW, new Map(planned.columns.map(({ header }, column) => [column, header])));
+  const body = new Map<number, Cells>();
+  for (const { row, column, value } of writes)
+    body.set(row, (body.get(row) ?? new Map()).set(column, value));
+  return { head, body: [...body.values()] };
+}
+
+/** What is gone on with may have got another row before those that were begun, such as a reading typed meanwhile. */
 const holdsNoMore = (
   { values, rowIndex, columnIndex }: Excel.Range,
-  content: ReadonlyMap<string, CellValue>,
+  { head, body }: Content,
 ): boolean =>
-  values.every((row, down) =>
-    row.every((value, across) => {
-      const held = asCell(value);
-      const planned = content.get(`${rowIndex + down},${columnIndex + across}`) ?? null;
-      return held === null || isSameStored(held, planned);
-    }),
-  );
+  values.every((row, down) => {
+    const isWithin = (planned: Cells | undefined) =>
+      row.every((value, across) => {
+        const held = asCell(value);
+        return held === null || isSameStored(held, planned?.get(columnIndex + across) ?? null);
+      });
+    return rowIndex + down > HEADER_ROW
+      ? [undefined, ...body].some(isWithin)
+      : isWithin(head.get(rowIndex + down));
+  });

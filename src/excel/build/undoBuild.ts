@@ -1,15 +1,20 @@
 import { memoryXml, NAMESPACE } from "../../memory/memory";
+import { KINDS } from "../../records/kinds";
 import { BookError } from "../../sheets/bookError";
 import type { Reconciled, TableChange } from "../../sheets/plan/reconcile";
 import { isSameContent } from "../../sheets/plan/sameContent";
-import type { Snapshot } from "../../sheets/snapshot";
+import { type Snapshot, type TableSnapshot, tablesOf } from "../../sheets/snapshot";
 import { asInput } from "../read/cellValues";
 import { inWords } from "../read/errorWords";
 import { readExcel } from "../read/readSheets";
 import { enteredFormula } from "../read/storedFormula";
+import type { Run } from "../write/aim";
 import { inBatches, OBJECT_BYTES, type Step, type Watched } from "../write/chunks";
+import { heldBy, nameIn, type TableAim, tableRuns } from "../write/tableRuns";
+import { type Hits, writeAims } from "../write/writeAims";
 import { blankSheet } from "./blankSheet";
 import { buildPlan } from "./buildSheets";
+import { takeAway } from "./takeAway";
 
 /** What a build did, and what the workbook held before it. */
 export interface Built {
@@ -62,7 +67,12 @@ export const undoBuild = (
       if (!isSameContent(after, await readExcel(context, watched)))
         throw new BookError(({ excel }) => excel.undoChanged);
       const memory = await groundToUndo(context, built);
+      const { most, signal } = watched;
+      for (const some of runsBack(built, after))
+        refuseMoved(await writeAims(context, some, { signal, most }));
       await inBatches(context, stepsBack(context, built, memory), watched);
+      const kept = await takeAway(context, built.done, after, most);
+      if (kept.length > 0) throw new BookError(({ excel }) => excel.undoKept([...new Set(kept)]));
     },
   );
 
@@ -84,19 +94,14 @@ async function groundToUndo({ workbook }: Excel.RequestContext, { done }: Built)
 
 function stepsBack(
   { workbook }: Excel.RequestContext,
-  { done, before, blank }: Built,
+  { before, blank }: Built,
   memory: Excel.CustomXmlPart | undefined,
 ): Step[] {
-  const { worksheets, tables } = workbook;
+  const { worksheets } = workbook;
   const { lineup, formulas } = before;
   const step = (queue: () => void, bytes = OBJECT_BYTES): Step => ({ bytes, queue });
   return [
     ...(blank === undefined ? [] : [step(() => worksheets.add(blank))]),
-    ...done.create.map(({ planned }) => step(() => worksheets.getItem(planned.sheet).delete())),
-    ...done.change.flatMap((change) => [
-      ...rowsBack(tables, change).map((queue) => step(queue)),
-      ...cellsBack(tables, change).map((queue) => step(queue, 2 * OBJECT_BYTES)),
-    ]),
     step(() => {
       if (lineup) memory?.setXml(memoryXml({ lineup, ...(formulas ? { formulas } : {}) }));
       else memory?.delete();
@@ -104,29 +109,50 @@ function stepsBack(
   ];
 }
 
-const rowsBack = (tables: Excel.TableCollection, { table, added }: TableChange): (() => void)[] =>
-  added === 0
-    ? []
-    : [
-        () =>
-          tables
-            .getItem(table.name)
-            .getDataBodyRange()
-            .untrack()
-            .getCell(table.rowCount, 0)
-            .untrack()
-            .getResizedRange(added - 1, table.headers.length - 1)
-            .untrack()
-            .delete("Up"),
-      ];
+/** What the build wrote over is written back, each cell where it stands by now; keys last, by which the others are found. */
+function runsBack({ done }: Built, after: Snapshot): Run<TableAim>[][] {
+  const known = new Map(tablesOf(after).map((table) => [table.name, table]));
+  const keysOf = ({ name, headers }: TableSnapshot): number[] =>
+    KINDS.find(({ table }) => table === name)?.columns.flatMap(({ role, header }) =>
+      role === "key" ? headers.indexOf(header) : [],
+    ) ?? [];
+  const aims = done.change.flatMap((change) => {
+    const table = known.get(change.table.name);
+    return table ? aimsBack(change, table, keysOf(table)) : [];
+  });
+  const isKey = ({ table, column }: TableAim) => keysOf(table).includes(column);
+  return [aims.filter((aim) => !isKey(aim)), aims.filter(isKey)].map((some) =>
+    tableRuns(some, keysOf),
+  );
+}
 
-const cellsBack = (tables: Excel.TableCollection, { table, writes }: TableChange) =>
+const aimsBack = (
+  { table: before, writes }: TableChange,
+  table: TableSnapshot,
+  keys: readonly number[],
+): TableAim[] =>
   writes
-    .filter(({ row }) => row < table.rowCount)
-    .map(({ row, column }) => () => {
-      const formula = table.formula(row, column);
-      const cell = tables.getItem(table.name).getDataBodyRange().untrack().getCell(row, column);
-      cell.untrack().formulas = [
-        [formula === undefined ? asInput(table.cell(row, column)) : enteredFormula(formula)],
-      ];
+    .filter(({ row }) => row < before.rowCount)
+    .map(({ row, column }): TableAim => {
+      const formula = before.formula(row, column);
+      const now = heldBy(table, row, column);
+      return {
+        ...{ table, row, column },
+        name: nameIn(
+          table,
+          { column, width: 1 },
+          keys.map((key) => table.cell(row, key)),
+        ),
+        old: [now.formula === undefined ? now : { formula: now.formula }],
+        wanted: [formula === undefined ? before.cell(row, column) : undefined],
+        input: [
+          formula === undefined ? asInput(before.cell(row, column)) : enteredFormula(formula),
+        ],
+      };
     });
+
+/** @throws {BookError} where somebody worked on the tables while the build was being taken back */
+function refuseMoved({ changed, moved }: Hits<TableAim>): void {
+  const names = [...new Set([...changed, ...moved].map(({ table }) => table.sheet))];
+  if (names.length > 0) throw new BookError(({ excel }) => excel.undoKept(names));
+}

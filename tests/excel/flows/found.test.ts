@@ -115,6 +115,33 @@ const FOUND: readonly Found[] = [
       },
     ],
   },
+  {
+    what: "a history that was begun and cut short is gone on with",
+    make: lightBook,
+    steps: [
+      {
+        ...{ what: "bring in", mask: 254, replace: true },
+        acts: [doing(4, "types a reading", 1)],
+        fault: { batch: 5, when: "midway", share: 0.2, code: "GeneralException", times: 1 },
+      },
+    ],
+  },
+  {
+    what: "what is typed while a build is undone is put back",
+    make: builtBook,
+    steps: [
+      { what: "build", mask: 1, panels: 3 },
+      { what: "undo the build", mask: 1, acts: [doing(5, "types a reading", 6)] },
+    ],
+  },
+  {
+    what: "so are rows that were sorted while a build was undone",
+    make: builtBook,
+    steps: [
+      { what: "build", mask: 1, panels: 3 },
+      { what: "undo the build", mask: 1, acts: [doing(5, "sorts")] },
+    ],
+  },
 ];
 
 test.each(FOUND)("$what", async ({ make, steps }) => {

@@ -77,6 +77,8 @@ export const excel = {
     `${cell} is not empty. Select an empty cell, or clear it first; nothing was changed.`,
   undoChanged:
     "The workbook was changed since it was built, so that undoing would lose something. Nothing was changed.",
+  undoKept: (names: readonly string[]) =>
+    `${quotedList(names)} ${names.length === 1 ? "was" : "were"} changed while the build was being undone: what was changed there stays, and so do the rows that hold it. Build again, or take these rows out by hand.`,
   undoShut: (sheet: string | undefined) =>
     `${sheet === undefined ? "The workbook's structure" : `The sheet "${sheet}"`} is protected; take the protection off and undo again. Nothing was changed.`,
   marksShut: (names: readonly string[]) =>
