@@ -114,6 +114,7 @@ function shortened(
 /** Without the zeros that end it, but for so many decimals. */
 function withDecimals(text: string, least: number): string {
   const [whole = "", decimals = ""] = text.split(".");
-  const kept = decimals.replace(/0+$/, "").padEnd(Math.min(least, decimals.length), "0");
+  const telling = [...decimals].findLastIndex((digit) => digit !== "0") + 1;
+  const kept = decimals.slice(0, Math.max(telling, least));
   return kept === "" ? whole : `${whole}.${kept}`;
 }
