@@ -5,6 +5,7 @@ import { PUNCH_CHECK, PUNCH_COLUMNS, PUNCH_STATES, punchTable } from "../../shee
 import { asRecordTable } from "../../sheets/recordTable";
 import type { Report } from "../check";
 import type { Finding } from "../findings/finding";
+import { listOdd } from "../rules/listOdd";
 import { PUNCH_OPEN } from "../rules/punchOpen";
 
 /** An item of the punch list. */
@@ -54,8 +55,11 @@ export function punchList(report: Report): PunchItem[] {
   return withNumbers([...kept, ...fresh]).sort(inOrderOf(context.lineup));
 }
 
-/** What is to be closed out: notes of the check are no work, and what was written by hand is there already. */
-const isWork = ({ rule, weight }: Finding): boolean => weight !== "note" && rule !== PUNCH_OPEN;
+/** Rules that tell of the punch list itself, or of the reading history: a slip is put right where it stands, and is nothing of the plant's. */
+const OF_LISTS: ReadonlySet<string> = new Set([PUNCH_OPEN, listOdd.id]);
+
+/** What is to be closed out: notes of the check are no work. */
+const isWork = ({ rule, weight }: Finding): boolean => weight !== "note" && !OF_LISTS.has(rule);
 
 type Named = { readonly [key in "rule" | "sheet" | "row" | "column" | "address"]?: CellValue };
 

@@ -62,6 +62,14 @@ describe("an item of the punch list", () => {
     expect(item?.what).toMatch(/Deviation/);
   });
 
+  test("does not come of a slip in the list itself, which the check tells where it stands", () => {
+    const book = sound();
+    book.addRow(PUNCH_TABLE, byHeader({ what: "Bolt loose", panel: "=K9999", state: "Open" }));
+    const report = reportOf(book.snapshot, TODAY);
+    expect(report.findings.map(({ rule }) => rule)).toContain("list-odd");
+    expect(punchList(report).map(({ cells }) => cells.what)).toEqual(["Bolt loose"]);
+  });
+
   test("keeps what was typed, and its number, when it is brought up to date", () => {
     const book = loose();
     brought(book);
