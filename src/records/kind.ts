@@ -87,6 +87,8 @@ export interface Column {
   /** For a limit that no comparison names: the side on which a reading is right. */
   readonly side?: "least" | "most";
   readonly format?: string;
+  /** True of what only says another column in other words: a table that was built without it lacks nothing. */
+  readonly aside?: true;
   readonly accepts?: Accepts;
   /** One sentence for the person who fills the cell. */
   readonly help?: string;

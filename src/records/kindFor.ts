@@ -2,21 +2,27 @@ import type { Lineup } from "../lineup/lineup";
 import { memoizeFor } from "../quantities/memoizeFor";
 import type { RecordKind } from "./kind";
 import { inPhases } from "./rowsOf";
+import { withSecondUnits } from "./secondUnits";
 
 const known = memoizeFor((_kind: RecordKind) => new Map<string, RecordKind>());
 
 /**
- * A record kind as a lineup has it: its headers name the phases as the lineup does. The same object for
- * lineups that name them alike, and the kind itself where no header names a phase.
+ * A record kind as a lineup has it: its headers name the phases as the lineup does, and in American practice
+ * its second units stand beside the first. The same object for lineups alike in that, and the kind itself
+ * where it has neither.
  *
- * @example kindFor(timing, { phases: ["A", "B", "C"] }).columns // …, "A ms", "B ms", "C ms", …
+ * @example kindFor(timing, { basis: "NETA", phases: ["A", "B", "C"] }).columns // …, "A ms", "B ms", "C ms", …
  */
-export const kindFor = (kind: RecordKind, { phases }: Pick<Lineup, "phases">): RecordKind => {
+export const kindFor = (
+  kind: RecordKind,
+  { basis, phases }: Pick<Lineup, "basis" | "phases">,
+): RecordKind => {
   const called = known(kind);
-  const name = phases.join("\n");
+  const name = [basis, ...phases].join("\n");
   const before = called.get(name);
   if (before) return before;
-  const columns = kind.columns.map((column) => {
+  const all = basis === "NETA" ? withSecondUnits(kind.columns) : kind.columns;
+  const columns = all.map((column) => {
     const header = inPhases(column.header, phases);
     return header === column.header ? column : { ...column, header };
   });

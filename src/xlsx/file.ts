@@ -52,7 +52,7 @@ const plannedFor = (plan: Plan, { table }: TableChange) =>
   plan.sheets.find(
     (sheet) =>
       sheet.table === table.name ||
-      sheet.columns.every(({ header }) => table.headers.includes(header)),
+      sheet.columns.every(({ header, aside }) => aside === true || table.headers.includes(header)),
   );
 
 /** What is written besides cells: sheets that the workbook lacks, and what it shall remember. */

@@ -3,6 +3,7 @@ import type { Lineup } from "../../src/lineup/lineup";
 import { writeRanges } from "../../src/quantities/measuringRange";
 import { evaluate } from "../../src/records/evaluate";
 import type { CellValue, RecordKind, Row } from "../../src/records/kind";
+import { kindFor } from "../../src/records/kindFor";
 import { KINDS } from "../../src/records/kinds";
 import { formulaIn, tableReference } from "../../src/sheets/cells/formula";
 import { curveThrough, type Filler, filledPlan, STRAYING, straying } from "../support/fill";
@@ -463,7 +464,12 @@ function typedRows(kind: RecordKind, lineup: Lineup, start: number): Row[] {
 const INSTRUMENTS = ["X-1", "x-1 ; X ?2", "X-3,X-1", "X-3", "X-9", "X ?2", " X-1", null];
 
 const CASES = KINDS.flatMap((kind) =>
-  Object.entries(LINEUPS).map(([name, lineup], start) => ({ kind, name, lineup, start })),
+  Object.entries(LINEUPS).map(([name, lineup], start) => ({
+    kind: kindFor(kind, lineup),
+    name,
+    lineup,
+    start,
+  })),
 );
 
 describe("a stored formula gives what the program computes", () => {

@@ -7,7 +7,7 @@ export const missingColumn: Rule = {
   reads: "table",
   find: ({ kind, table, at }, { text }) =>
     kind.columns
-      .filter(({ id }) => !table.ownLayout && !at.has(id))
+      .filter(({ id, aside }) => !table.ownLayout && !at.has(id) && !aside)
       .map(
         ({ header, role }): Finding => ({
           rule: "missing-column",

@@ -1,5 +1,6 @@
 import { evaluate } from "../../records/evaluate";
 import { type Column, isBlank, type Row, rowKey } from "../../records/kind";
+import { kindFor } from "../../records/kindFor";
 import { KINDS } from "../../records/kinds";
 import { BookError } from "../bookError";
 import { type CellWrite, isSameStored } from "../cells/cell";
@@ -137,7 +138,7 @@ const creationOf = (plan: Plan, planned: PlannedSheet): Reconciled["create"][num
 /** A table is the planned one when it has its key headers and either its name or all its other headers. */
 export const belongs = (planned: PlannedSheet, table: TableSnapshot): boolean => {
   const has = (columns: readonly Column[]) =>
-    columns.every(({ header }) => table.headers.includes(header));
+    columns.every(({ header, aside }) => aside === true || table.headers.includes(header));
   return (
     has(planned.columns.filter(({ role }) => role === "key")) &&
     (table.name === planned.table || has(planned.columns))
@@ -148,7 +149,7 @@ const kindOf = (planned: PlannedSheet) => KINDS.find(({ table }) => table === pl
 
 const evaluated = (plan: Plan, planned: PlannedSheet, rows: readonly Row[]) => {
   const kind = kindOf(planned);
-  return kind ? evaluate(kind, rows, plan.lineup) : rows;
+  return kind ? evaluate(kindFor(kind, plan.lineup), rows, plan.lineup) : rows;
 };
 
 function changeOf(
