@@ -81,13 +81,12 @@ function nearIn(
 ): Near[] {
   const pairs = (blocks.length * (blocks.length - 1)) / 2;
   const readings = blocks.flatMap((rows) => blockOf(rows, reckoning) ?? []);
-  const marks = readings.map(marksOf);
-  const shared = repeatedIn(marks.flat());
+  const shared = repeatedIn(marksTogether(readings, marksOf));
   if (shared.isNone) return [];
   const known = new Map<number, Block>();
-  return readings.flatMap((then, at): Near[] => {
+  return readings.flatMap((then): Near[] => {
     let first: Block | undefined;
-    for (const mark of marks[at] ?? []) {
+    for (const mark of marksOf(then)) {
       if (!shared.has(mark)) continue;
       const before = known.get(mark);
       if (before === undefined) known.set(mark, then);
@@ -101,6 +100,27 @@ function nearIn(
     return [near];
   });
 }
+
+/** The marks of all blocks in one list: of a long table they are millions. */
+function marksTogether(
+  blocks: readonly Block[],
+  marksOf: (block: Block) => readonly number[],
+): Float64Array {
+  const together = new Float64Array(
+    blocks.reduce((sum, { rows }) => sum + markCount(rows.length), 0),
+  );
+  let at = 0;
+  for (const block of blocks) {
+    const marks = marksOf(block);
+    together.set(marks, at);
+    at += marks.length;
+  }
+  return together;
+}
+
+/** How many marks a block of so many readings has. */
+const markCount = (readings: number): number =>
+  readings < 2 * LEAST ? readings : (readings * (readings - 1)) / 2;
 
 const isLike = (first: Block, then: Block, at: number, { cells }: Reckoning): boolean => {
   const [there, here] = [first.columns[at] ?? -1, then.columns[at] ?? -1];

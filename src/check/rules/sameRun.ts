@@ -112,7 +112,7 @@ function copiesAmong(
 ): Copy[] {
   // In so many ways two blocks may be found alike.
   const pairs = (tries * blocks.length * (blocks.length - 1)) / 2;
-  const marks = blocks.map((rows) => markOf(rows, reckoning));
+  const marks = Float64Array.from(blocks, (rows) => markOf(rows, reckoning));
   const shared = repeatedIn(marks);
   if (shared.isNone) return [];
   const sameMark = new Map<number, (readonly number[])[]>();
