@@ -1,14 +1,15 @@
 import { execFileSync } from "node:child_process";
 import { statSync } from "node:fs";
+import { resolve } from "node:path";
 import { bundle } from "../../src/cli/bundle.mjs";
-import { python } from "../judge/outside";
+import { convert, python, scratch } from "../judge/outside";
 import { longBook } from "./longBook";
 
 /**
  * `npm run bench:check [rows…]`: the check of generated workbooks of so many record rows (100,000 and
  * 400,000; a long one takes minutes to be made), over inflating the same file alone, beside a general
  * library's bare reading of it and over an equivalent openpyxl script, each in a process of its own, by turns, the least of
- * three runs (of the scripts, and of more than 200,000 rows, one), with its peak memory. The check has the
+ * three runs (of the scripts, of LibreOffice, and of more than 200,000 rows, one), with its peak memory. The check has the
  * room for what is soon let go that the workers of the command line have. The scripts are not asked of
  * more than 200,000 rows: they hold the whole workbook at about 14 KB a row.
  */
@@ -80,9 +81,13 @@ for (const rows of sizes) {
   const script = (what: string) => run(python(), ["tests/bench/openpyxlCheck.py", file, what]);
   const whole = script("whole");
   const values = script("values");
+  const opened = performance.now();
+  convert(resolve(file), "csv", scratch());
+  const office = { seconds: (performance.now() - opened) / 1000, megabytes: 0, said: "" };
   say(
     line("openpyxl script, equivalent", whole),
     line("openpyxl script, values only", values),
+    line("LibreOffice, opened alone", office),
     "(the scripts load the whole workbook and compute its contact, insulation and withstand rows alone)",
     `check / equivalent openpyxl script: ${over(check, whole)} (aim under 0.20)`,
     `check / openpyxl script that reads values only: ${over(check, values)}`,

@@ -20,7 +20,7 @@ export const python = () => found(["/usr/bin/python3", "python3"], ["-c", "impor
 export const scratch = () => mkdtempSync(join(tmpdir(), "gearproof-judge-"));
 
 /** Opens a file in LibreOffice and saves it as another sort; gives the new file's path. */
-export function convert(file: string, to: "xlsx" | "pdf", folder: string): string {
+export function convert(file: string, to: "xlsx" | "pdf" | "csv", folder: string): string {
   execFileSync(
     office(),
     [
