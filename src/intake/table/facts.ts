@@ -166,6 +166,7 @@ const saysFact = (
 
 /** What a heading says that the lines below it were measured again. */
 const RETEST = "Retest";
+const PANEL = "Panel";
 /** A heading without what stands in brackets and without its unit: `CLOSE TIME (milliseconds)`, `Opening, ms`. */
 const withoutUnit = (heading: string): string => {
   const text = heading.replace(/[([][^()[\]]{0,60}[)\]]/g, " ").trim();
@@ -194,11 +195,30 @@ const OPERATION = "Operation";
 const isRetest = (heading: string): boolean =>
   heading.length < 60 && sensesOf(heading).senses.has("retest");
 
+/** What parts a name from more words on the line of it: `M1 (incomer)`, `F2 - pumps`. */
+const AFTER_NAME = /\s*[([]|\s+[-–—:]\s+|\s*[,;:]\s+/u;
+
+/** The panel or section that a line is the name of, whatever else it says of it. */
+const namedAlone = (
+  text: string,
+  { objectOf = () => undefined }: LayoutOptions,
+): string | undefined => {
+  if (text.length >= 60) return undefined;
+  const own = objectOf(text);
+  if (own !== undefined) return own;
+  const [first = "", ...others] = text.split(AFTER_NAME);
+  const found = others.length > 0 && /\d/.test(first) ? objectOf(first) : undefined;
+  const isOnly = others.every((other) => [undefined, found].includes(objectOf(other)));
+  return isOnly ? found : undefined;
+};
+
 /** What a line between readings says of those below it. */
-const noteFacts = (row: TextRow): Fact[] => {
+const noteFacts = (row: TextRow, options: LayoutOptions): Fact[] => {
   const { line } = row;
   const [only = "", other] = filledOf(row.cells);
   if (other !== undefined) return factOf(row);
+  const named = namedAlone(only, options);
+  if (named !== undefined) return [{ line, key: PANEL, value: named }];
   if (operationBanner(only) !== undefined) return bannerFacts(row);
   if (isRetest(only)) return [{ line, key: RETEST, value: only }];
   if (readStage(only.split(/\s/, 1)[0] ?? "")) return [{ line, key: "Stage", value: only }];
@@ -214,7 +234,7 @@ export const underNotes = (
   notes: readonly TextRow[],
   options: LayoutOptions,
 ): Block | undefined => {
-  const facts = notes.flatMap(noteFacts);
+  const facts = notes.flatMap((note) => noteFacts(note, options));
   const placing = facts.filter((fact) => isPlacing(options)(fact) || fact.key === RETEST);
   if (placing.length > 0)
     return { ...now, facts: [...now.facts, ...placing], title: titleOf(notes) ?? now.title };

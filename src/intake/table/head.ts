@@ -159,6 +159,7 @@ const headOf = (
       partsAcross(lines.at(-1)?.cells ?? [], options) +
       groupedAcross(columns, lines) +
       unitsAcross(lines, below, options) +
+      devicesAcross(lines) +
       timesAcross(lines.at(-1)?.cells ?? []).size +
       multiplesAcross(lines.at(-1)?.cells ?? []),
   };
@@ -193,6 +194,10 @@ const measuredUnder = (columns: readonly ExportColumn[], below: readonly string[
   });
   return units.includes(undefined) ? 0 : new Set(units).size;
 };
+
+/** How many elements of a relay group the titles below them. */
+const devicesAcross = ([first, second]: readonly TextRow[]): number =>
+  first && areDevices(first.cells, second) ? new Set(first.cells).size : 0;
 
 /** Three phases under two groups. */
 const LEAST_GROUPED = 6;
@@ -257,6 +262,27 @@ export const mayBeTitles = (cells: readonly string[]): boolean => {
   );
 };
 
+/** Device numbers of relays' elements (IEEE C37.2, from memory), with the letters that are written to them. */
+const DEVICE = /^(?:21|25|27|32|37|46|47|49|50|51|59|67|81|87)[A-Z]{0,3}$/;
+
+/** Whether a line groups the titles below it by elements of a relay: `,51,51,50` over `Panel,Pick-up A,2x s,Pick-up A`. */
+const areDevices = ([first = "", ...cells]: readonly string[], below: TextRow | undefined) => {
+  const filled = cells.filter((cell) => cell !== "");
+  return (
+    first === "" &&
+    filled.length > 1 &&
+    filled.every((cell) => DEVICE.test(cell)) &&
+    below !== undefined &&
+    below.cells[0] !== "" &&
+    countFilled(below.cells) > filled.length &&
+    mayBeTitles(below.cells)
+  );
+};
+
+/** Whether titles may begin with a line: of words, or of elements over these. */
+export const mayBeHead = ({ cells }: TextRow, below: TextRow | undefined): boolean =>
+  mayBeTitles(cells) || areDevices(cells, below);
+
 /** Whether all numbers of a line are names of panels in rising order, as panels lie across that go by numbers. */
 const arePanels = (cells: readonly string[], objectOf: LayoutOptions["objectOf"]): boolean => {
   const numbers = cells.filter((cell) => isNumberish(cell));
@@ -276,7 +302,7 @@ const arePanels = (cells: readonly string[], objectOf: LayoutOptions["objectOf"]
 /** The best titles among the first rows. */
 export const firstHead = (rows: readonly TextRow[], options: LayoutOptions): Head | undefined => {
   const heads = rows.flatMap((row, at) => {
-    const isTitles = mayBeTitles(row.cells) || arePanels(row.cells, options.objectOf);
+    const isTitles = mayBeHead(row, rows[at + 1]) || arePanels(row.cells, options.objectOf);
     if (options.titles === undefined ? !isTitles : row.line !== options.titles) return [];
     const head = headAt(
       rows.slice(at, at + HEAD_ROWS),

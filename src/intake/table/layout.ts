@@ -27,6 +27,7 @@ import {
   isConvincing,
   isUnder,
   type LayoutOptions,
+  mayBeHead,
   mayBeTitles,
 } from "./head";
 import { summaryReader } from "./summaries";
@@ -220,7 +221,7 @@ const titlesAt = (
   filled: number,
 ): readonly LayoutPart[] | undefined => {
   const { all, options, block, pending, shared } = reading;
-  if (filled <= 1 || !mayBeTitles(row.cells) || isLineOf(block, row.cells)) return undefined;
+  if (filled <= 1 || !mayBeHead(row, all.peek(0)) || isLineOf(block, row.cells)) return undefined;
   const lines = [row, ...Array.from({ length: HEAD_ROWS - 1 }, (_, at) => all.peek(at))].filter(
     (line) => line !== undefined,
   );

@@ -2,6 +2,7 @@ import { isSameSort, objectKey } from "../rows/candidates";
 import type { RecordRows } from "../rows/recordRows";
 import { checkItem } from "../words/checkItem";
 import { plainWords } from "../words/plainWords";
+import type { Sense } from "../words/senses";
 import { hasMeaning, hasWord, type NameToken, nameTokens } from "./nameTokens";
 
 /** A part of a panel or section that records are of. */
@@ -48,6 +49,19 @@ export const placesOf = (
 const isCircuit = ({ senses }: NameToken): boolean =>
   senses.some((sense) => sense === "circuits" || sense === "circuit" || sense === "wiring");
 
+/**
+ * What every part has: words of these say nothing where none of the records' own names speaks of it, as in
+ * `Busbar joints`, `Breaker poles`, and all words are known: "Cubicle 1" is no "Bus 1".
+ */
+const OF_ALL: ReadonlySet<Sense> = new Set<Sense>([
+  ...(["joint", "bolt", "part", "place", "panel", "phase", "contact", "coil"] as const),
+  "secondary",
+]);
+const isOfAll = (places: readonly NamedPlace[], token: NameToken): boolean =>
+  token.senses.length > 0 &&
+  token.senses.every((sense) => OF_ALL.has(sense)) &&
+  !places.some(({ tokens }) => hasMeaning(tokens, token));
+
 /** No name of a panel and its part is longer. */
 const LONGEST_NAME = 100;
 
@@ -82,7 +96,10 @@ export const placesNamed = (places: readonly NamedPlace[], text: string): readon
   const ofDevice = places.filter(({ devices }) => devices.includes(key));
   if (ofDevice.length > 0) return ofDevice;
   const meant = all(hasMeaning);
-  const telling = tokens.filter((token) => !isCircuit(token));
+  const isNamed = tokens.some(({ senses }) => senses.length === 0);
+  const telling = tokens.filter(
+    (token) => !isCircuit(token) && (isNamed || !isOfAll(places, token)),
+  );
   return meant.length > 0 || telling.length === 0 || telling.length === tokens.length
     ? meant
     : places.filter((place) => telling.every((token) => hasMeaning(place.tokens, token)));

@@ -21,6 +21,7 @@ import type { Knowledge } from "./knowledge";
 import { type PartedNames, partedNames } from "./partedNames";
 import { plainRole, type Role } from "./plainRoles";
 import { type SeenTable, seenColumns, underHeading } from "./seenColumns";
+import { isPosition } from "./titleSense";
 
 /** A block of an export to be understood. */
 export interface OpenBlock extends SeenTable {
@@ -97,9 +98,10 @@ export const understand = (
   if (contested) return { why: whyContested(contested, best, open) };
   const understood = understoodAs(best, block, open);
   // Titles of the records themselves say more than what their columns look like.
-  const isFilled = ({ index }: ExportColumn) =>
+  const isOpen = ({ index }: ExportColumn) =>
+    plain[index]?.spare === undefined &&
     seen.some((one) => one.index === index && one.cells.texts.length > 0);
-  const byTitles = toldIn(open.columns.filter(isFilled));
+  const byTitles = toldIn(open.columns.filter(isOpen));
   const isByTitles = open.given.size === 0 && byTitles > toldIn(understood.columns);
   return isByTitles ? undefined : understood;
 };
@@ -178,7 +180,8 @@ const isMixed = ({ columns }: SeenBlock, { kinds }: Knowledge): boolean => {
   const ids = new Set(kinds.map(({ kind }) => kind.id));
   return columns.some(({ title, cells }) => {
     if (!title.senses.has("test")) return false;
-    const named = cells.texts.map((text) => kindNamed(text, ids));
+    // "A to gnd" is a phase, and no test of earthing.
+    const named = cells.texts.flatMap((text) => (isPosition(text) ? [] : [kindNamed(text, ids)]));
     return (
       new Set(named).size > 1 &&
       named.filter((one) => one !== undefined).length >= 0.7 * named.length

@@ -46,7 +46,7 @@ const PHRASES: ReadonlyMap<string, readonly Sense[]> = (() => {
   return phrases;
 })();
 
-const LONGEST_PHRASE = 4;
+const LONGEST_PHRASE = 5;
 /** Parts of a compound word are no shorter, so that no word falls apart by chance. */
 const LEAST_PART = 3;
 const LEAST_COMPOUND = 8;
@@ -149,7 +149,7 @@ const FILLER: ReadonlySet<string> = new Set(
   (
     "of the a an at in to from and or per with on for as is was von der die das des dem den und oder bei mit zu im am " +
     "de la le les du des et a au aux en l d el los las del y con do da dos das e em com para no na ao " +
-    "di dei del della delle dello degli il lo gli per con nel"
+    "di dei del della delle dello dell degli il lo gli per con nel all"
   ).split(" "),
 );
 export const isFiller = (word: string): boolean => FILLER.has(word);

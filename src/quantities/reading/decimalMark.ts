@@ -9,6 +9,8 @@ export interface DecimalEvidence {
   readonly mark: DecimalMark | undefined;
   /** Whether the file leaves it open. */
   readonly isOpen: boolean;
+  /** Set where it does because its numbers contradict each other. */
+  readonly isContradicted?: true;
   readonly evidence: Said<Told>;
 }
 
@@ -20,6 +22,8 @@ export interface DecimalWatch {
   /** @param line where the text stands */
   readonly note: (text: string, line: number) => void;
   readonly evidence: () => DecimalEvidence;
+  /** Whether a mark is proved, by texts that do not contradict each other. */
+  readonly isProved: () => boolean;
 }
 
 /**
@@ -56,6 +60,7 @@ export const decimalWatch = (): DecimalWatch => {
       else if (number?.ambiguous) open ??= { text, line };
     },
     evidence: () => evidenceOf(proofs, open),
+    isProved: () => (proofs["."] === undefined) !== (proofs[","] === undefined),
   };
 };
 
@@ -74,6 +79,7 @@ const evidenceOf = (
   return {
     mark,
     isOpen: mark === undefined && (point ?? open) !== undefined,
+    ...(point && comma && { isContradicted: true }),
     evidence: ({ intake: { decimals }, quantities: { marks } }) => {
       const on = ({ text, line }: Proof) => decimals.on(quoted(text), line);
       if (point && comma) return decimals.both(on(point), on(comma));

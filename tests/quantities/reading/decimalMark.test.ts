@@ -19,6 +19,7 @@ test("two texts that contradict each other leave it open, and both are named", (
   expect(inWords(decimalMark(["0,82", "1", "2.5"]))).toEqual({
     mark: undefined,
     isOpen: true,
+    isContradicted: true,
     evidence:
       'no one decimal mark, because "2.5" on line 3 needs a decimal point and "0,82" on line 1 a decimal comma',
   });

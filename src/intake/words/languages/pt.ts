@@ -125,6 +125,7 @@ export const pt: Language = {
       "contatos principais",
       "disjuntor",
       "disjuntores",
+      "contactos principais",
     ],
     cable: ["cabo", "cabos"],
     joint: [
@@ -139,7 +140,17 @@ export const pt: Language = {
       "ligações",
       "conexões aparafusadas",
     ],
-    lug: ["terminal", "terminais", "terminação", "terminações"],
+    lug: [
+      "terminal",
+      "terminais",
+      "terminação",
+      "terminações",
+      "ligação dos cabos",
+      "ligação de cabos",
+      "muflas",
+      "mufla",
+      "terminais de cabos",
+    ],
     core: ["núcleo", "enrolamento no"],
     ct: [
       "circuitos amperimétricos",
@@ -397,6 +408,10 @@ export const pt: Language = {
       "carregamento de mola",
       "carregamento da mola",
       "motor",
+      "motor de carga",
+      "carga de molas",
+      "armamento da mola",
+      "armamento de mola",
     ],
     counter: [
       "contador início",
@@ -477,7 +492,14 @@ export const pt: Language = {
     enclosure: ["invólucro", "carcaça"],
     door: ["porta", "portas"],
     frame: ["chassi", "carro", "estrutura"],
-    earthbar: ["barra de terra", "barra de aterramento", "barramento de terra"],
+    earthbar: [
+      "barra de terra",
+      "barra de aterramento",
+      "barramento de terra",
+      "barra de ligação à terra",
+      "barra de massa",
+      "barra pe",
+    ],
     interrupter: [
       "ampola de vácuo",
       "ampolas de vácuo",

@@ -232,6 +232,7 @@ export const intake = {
       `decimal ${mark}, because ${proof} can be read no other way`,
     open: (open: string) =>
       `decimal mark unknown, because ${open} could be read either way and nothing else settles it`,
+    byDays: (mark: string) => `decimal ${mark}, because days are written with the month first`,
     whole: "no decimal mark in use: every number is whole",
   },
   rows: {
