@@ -96,6 +96,20 @@ test.each(CASES)("%s of %i characters is taken, one more is refused", async (_wh
   expect(await codeOf(work("x".repeat(most + 1)))).toBe("InvalidArgument");
 });
 
+// Office.js reference, Worksheet.delete: a very hidden sheet is not deleted, which fails with `InvalidOperation`.
+test.each([
+  ["Hidden", "taken"],
+  ["VeryHidden", "InvalidOperation"],
+  ["Gone", "InvalidArgument"],
+] as const)("a sheet that is made %s and then deleted: %s", async (visibility, code) => {
+  const work = (sheet: Excel.Worksheet) => {
+    sheet.context.workbook.worksheets.add("Other");
+    sheet.visibility = visibility as "Hidden";
+    sheet.delete();
+  };
+  expect(await codeOf(work)).toBe(code);
+});
+
 test("a range that is kept moves with its cells, and is no use once they are taken out", async () => {
   const host = await small();
   const { insertRows, insertColumns, deleteRows } = await import("../../src/standin/edits");

@@ -10,6 +10,7 @@ import { lookSteps } from "../write/applyLook";
 import { inBatches, OBJECT_BYTES, type Step, sentBytes, type Watched } from "../write/chunks";
 import { contentSteps, entrySteps } from "../write/writeContent";
 import { begunSheets } from "./begunSheets";
+import { deleteSheet } from "./deleteSheet";
 import { sameName } from "./prepareSheets";
 
 /**
@@ -161,5 +162,5 @@ function replaced(
     throw new BookError(({ excel }) => excel.sheetTaken(there.name, table));
   if (workbook.worksheets.items.length === 1)
     throw new BookError(({ excel }) => excel.onlySheet(there.name));
-  return [{ bytes: OBJECT_BYTES, queue: () => there.delete() }];
+  return [{ bytes: OBJECT_BYTES, queue: () => deleteSheet(there) }];
 }

@@ -5,6 +5,7 @@ import { type Snapshot, type TableSnapshot, tablesOf } from "../../sheets/snapsh
 import { asCell, asFormula, asInput } from "../read/cellValues";
 import { OBJECT_BYTES, packed } from "../write/chunks";
 import { type LostValue, NotPutBack } from "../write/putBack";
+import { deleteSheet } from "./deleteSheet";
 
 /** Cells to be taken away, which are read in the same batch first. */
 interface Taken {
@@ -89,7 +90,7 @@ function sheetOf({ workbook }: Excel.RequestContext, table: TableSnapshot | unde
     {
       ...{ table, cells, from: 0 },
       bytes: bytesOf(table, table.rowCount),
-      takeAway: () => sheet.delete(),
+      takeAway: () => deleteSheet(sheet),
       putBack: undefined,
     },
   ];

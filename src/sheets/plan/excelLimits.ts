@@ -21,6 +21,8 @@ export const EXCEL_LIMITS = {
   cellText: { most: 32_767, source: SPECIFICATIONS },
   cellLineFeeds: { most: 253, source: SPECIFICATIONS },
   formula: { most: 8_192, source: SPECIFICATIONS },
+  /** The lower of the two figures that are given, which depend on the language of Excel. */
+  numberFormats: { most: 200, source: SPECIFICATIONS },
   headerOrFooter: { most: 255, source: SPECIFICATIONS },
   sheetName: {
     most: 31,

@@ -4,6 +4,7 @@ import type { Sheet, StandInBook } from "../book";
 import {
   badArgument,
   denied,
+  HostError,
   type HostObject,
   hostObject,
   isHostObject,
@@ -98,6 +99,8 @@ function area(address: unknown): Area {
   return read;
 }
 
+const VISIBILITIES: ReadonlySet<string> = new Set(["Visible", "Hidden", "VeryHidden"]);
+
 export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
   const bag = (path: string, names: readonly string[]) =>
     properties(
@@ -117,7 +120,14 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
       visibility: () => sheet.properties.visibility ?? "Visible",
       ...bag("", ["gridlines"]).get,
     },
-    set: { ...bag("", ["gridlines"]).set },
+    set: {
+      ...bag("", ["gridlines"]).set,
+      visibility: (value) => {
+        if (book.structureProtected) throw denied("the workbook's structure");
+        if (!VISIBILITIES.has(String(value))) throw badArgument(`no visibility "${value}"`);
+        sheet.properties.visibility = String(value);
+      },
+    },
     go: {
       tables: () =>
         tableCollection(book, () => sheet.tables.map((table) => ({ sheet, table })), {
@@ -185,6 +195,8 @@ export function worksheetObject(book: StandInBook, sheet: Sheet): HostObject {
       delete: () => {
         if (book.structureProtected) throw denied("the workbook's structure");
         if (book.sheets.length === 1) throw badArgument("a workbook keeps at least one sheet");
+        if (sheet.properties.visibility === "VeryHidden")
+          throw new HostError("InvalidOperation", "A very hidden sheet cannot be deleted.");
         book.sheets.splice(book.sheets.indexOf(sheet), 1);
       },
       activate: () => {

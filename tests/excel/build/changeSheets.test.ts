@@ -7,7 +7,7 @@ import { applyChanges, readExcel } from "../../../src/excel/workbook";
 import { messagesFor } from "../../../src/messages/messages";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../../src/sheets/ours/concessionSheet";
 import { historyWrites, newHistory } from "../../../src/sheets/ours/historySheet";
-import { appended } from "../../../src/sheets/plan/appended";
+import { appended, writesOf } from "../../../src/sheets/plan/appended";
 import { tablesOf } from "../../../src/sheets/snapshot";
 import { addSheet, putBox, sheetNamed } from "../../../src/standin/book";
 import type { StandInHost } from "../../../src/standin/host";
@@ -90,6 +90,32 @@ test("a sheet of the same name that holds anything else stays, and is named", as
     /has a sheet "Reading history" of its own.*Nothing was changed/,
   );
   expect(host.book.sheets[1]?.cells[7]?.[2]?.value).toBe("mine");
+});
+
+test("a sheet of ours that somebody made very hidden is made anew all the same", async () => {
+  const host = await builtExcel(filledPlan(longLineup(1), 3));
+  const renew = async (rows: number) => {
+    const finding = {
+      rule: "invented",
+      weight: "stop",
+      sheet: "Contacts",
+      row: "invented",
+    } as const;
+    const findings = Array.from({ length: rows }, (_, at) => ({
+      ...finding,
+      address: `B${at + 5}`,
+      message: "Invented.",
+    }));
+    const planned = findingsSheet({ findings }, messagesFor("en").findings);
+    await inExcel(host, (context) =>
+      applyChanges(context, { renew: [{ planned, writes: writesOf(planned) }] }),
+    );
+    return sheetNamed(host.book, planned.sheet);
+  };
+  (await renew(1)).properties.visibility = "VeryHidden";
+  const sheet = await renew(2);
+  expect(sheet.properties.visibility).toBe("Visible");
+  expect(sheet.tables[0]?.area.bottom).toBe((sheet.tables[0]?.area.top ?? 0) + 2);
 });
 
 test("the only sheet of a workbook is not made anew: that is said, and it stays", async () => {

@@ -51,6 +51,14 @@ test.each(
   },
 );
 
+test("a workbook has no more number formats than Excel takes", () => {
+  for (const { sheets } of plans) {
+    const formats = sheets.flatMap(({ columns }) => columns.flatMap(({ format }) => format ?? []));
+    expect(new Set(formats).size).toBeGreaterThan(5);
+    expect(new Set(formats).size).toBeLessThanOrEqual(EXCEL_LIMITS.numberFormats.most);
+  }
+});
+
 test("texts and formulas fit into their cells", () => {
   for (const planned of sheets)
     for (const { value } of writesOf(planned)) {
