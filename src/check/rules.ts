@@ -21,6 +21,7 @@ import { energizedUnproven } from "./rules/energizedUnproven";
 import { errorValue } from "./rules/errorValue";
 import { exemptUnexplained } from "./rules/exemptUnexplained";
 import { fallenAfter } from "./rules/fallenAfter";
+import { firstReadingGone } from "./rules/firstReadingGone";
 import { future } from "./rules/future";
 import { givenDiffers } from "./rules/givenDiffers";
 import { hiddenCell } from "./rules/hiddenCell";
@@ -34,8 +35,10 @@ import { instrumentLapsed } from "./rules/instrumentLapsed";
 import { instrumentMisfit } from "./rules/instrumentMisfit";
 import { instrumentUnknown } from "./rules/instrumentUnknown";
 import { keyChanged } from "./rules/keyChanged";
+import { leftForTest } from "./rules/leftForTest";
 import { limitDiffers } from "./rules/limitDiffers";
 import { listOdd } from "./rules/listOdd";
+import { lossFalls } from "./rules/lossFalls";
 import { missingColumn } from "./rules/missingColumn";
 import { missingCondition } from "./rules/missingCondition";
 import { missingReading } from "./rules/missingReading";
@@ -66,6 +69,7 @@ import { remarkContradicts } from "./rules/remarkContradicts";
 import { repairIncomplete } from "./rules/repairIncomplete";
 import { repeatUnexplained } from "./rules/repeatUnexplained";
 import { resultDisagrees } from "./rules/resultDisagrees";
+import { risenAfter } from "./rules/risenAfter";
 import { sameFile } from "./rules/sameFile";
 import { samePhases } from "./rules/samePhases";
 import { sameRun } from "./rules/sameRun";
@@ -105,8 +109,10 @@ export const RULES: readonly Rule[] = [
   indexBelowOne,
   remarkContradicts,
   workUntold,
+  leftForTest,
   changedSinceIntake,
   repeatUnexplained,
+  firstReadingGone,
   resultDisagrees,
   limitDiffers,
   statedDiffers,
@@ -127,6 +133,7 @@ export const RULES: readonly Rule[] = [
   unknownWord,
   implausible,
   curveTurns,
+  lossFalls,
   thousandFold,
   missingCondition,
   verdictByCondition,
@@ -155,6 +162,7 @@ export const RULES: readonly Rule[] = [
   recordsContradict,
   struckButThere,
   fallenAfter,
+  risenAfter,
   standsOut,
   offGroup,
   phasesApart,

@@ -9,7 +9,7 @@ interface Doubted {
 const all = Object.values(LANGUAGES);
 
 /** Lower case, without accents, one space between words. */
-const plain = (text: string): string =>
+export const plain = (text: string): string =>
   text
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")

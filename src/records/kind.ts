@@ -310,6 +310,20 @@ export interface RecordKind<Id extends string = string> {
   readonly watched?: (row: Row) => number;
   /** Where a row may be struck out as not applicable: which records, or the lineup, show that what it asks for is there. */
   readonly shownBy?: (row: Row) => readonly (ShownBy | "lineup")[];
+  /** Readings of a row that do not fall from one to the next by more than `by`, or its share of the earlier one. */
+  readonly rising?: {
+    readonly columns: readonly string[];
+    readonly by: number;
+    readonly share: number;
+  };
+  /** What is put onto the object and is not to be far above what is asked for: by so great a share. */
+  readonly stress?: readonly {
+    readonly value: string;
+    readonly limit: string;
+    readonly share: number;
+    /** Only where the project or the maker gives it: the standard's is a minimum. */
+    readonly givenOnly?: true;
+  }[];
   /** What its rows are held against on other sheets. */
   readonly against?: readonly Against[];
   /** A curve that a row holds, for kinds whose rows are measured curves. */

@@ -6,6 +6,7 @@ import { PUNCH_COLUMNS, PUNCH_STATES, punchTable } from "../../sheets/ours/punch
 import { asRecordTable } from "../../sheets/recordTable";
 import type { TableSnapshot } from "../../sheets/snapshot";
 import { amongVerdicts } from "../among/amongRows";
+import { concededIn } from "../concessions/concessions";
 import { type Context, everyKind, type Rule, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
 
@@ -31,16 +32,15 @@ export const punchOpen: Rule = {
   },
 };
 
-/** A closed item put there by hand that names a record which fails as it did. */
+/** A closed item of which the record that it names or is linked to fails as it did. */
 function stillFails(
   item: Row,
   table: TableSnapshot,
   at: number,
   context: Context,
 ): Finding | undefined {
-  if (!isBlank(item.rule) || isBlank(item.what) || stateIn(item) !== PUNCH_STATES.closed)
-    return undefined;
-  const failing = failingRow(item, context);
+  if (isBlank(item.what) || stateIn(item) !== PUNCH_STATES.closed) return undefined;
+  const failing = isBlank(item.rule) ? failingRow(item, context) : linkedRow(item, context);
   if (!failing) return undefined;
   return {
     ...atItem(item, table, at, "state"),
@@ -73,6 +73,21 @@ function failingRow({ panel, what }: Row, { tables }: Context) {
       return { name: rowName(table, row), place: `${sheet}, ${address}` };
     }
   }
+  return undefined;
+}
+
+/** The record that an item is linked to as one out of its limits, where it still fails and nobody accepted it. */
+function linkedRow({ rule, sheet, row: name }: Row, context: Context) {
+  if (rule !== "out-of-limits" || isBlank(name)) return undefined;
+  const isConceded = concededIn(context);
+  for (const table of context.tables)
+    if (table.table.sheet === sheet)
+      for (const row of amongVerdicts(table, "Fail"))
+        if (rowName(table, row) === String(name).trim() && !isConceded(table, row))
+          return {
+            name: rowName(table, row),
+            place: `${sheet}, ${where(table, row, "result").address}`,
+          };
   return undefined;
 }
 

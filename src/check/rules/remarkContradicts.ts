@@ -87,7 +87,7 @@ interface Remarks {
 }
 
 /** The texts beside rows; undefined where a sheet has none. */
-function remarksOf(table: JudgedTable, { snapshot }: Context): Remarks | undefined {
+export function remarksOf(table: JudgedTable, { snapshot }: Context): Remarks | undefined {
   const { kind, table: sheet } = table;
   const known = new Set(
     kind.columns.filter(({ id }) => id !== "remarks").map(({ header }) => header),

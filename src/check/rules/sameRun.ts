@@ -1,4 +1,5 @@
 import type { FindingsText } from "../../messages/messages";
+import { groupBy } from "../../quantities/groupedBy";
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type CellValue, type Column, isBlank } from "../../records/kind";
@@ -6,6 +7,7 @@ import { exactly } from "../../records/quantity";
 import { chanceIn, type Grain, grainOf, inGrain, seldom, tallyOf } from "../among/chance";
 import { repeatedIn } from "../among/repeated";
 import { groupsIn, measured, ratingsOf } from "../among/similar";
+import { conditionsOf } from "../conditions";
 import { type JudgedTable, type Rule, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
 
@@ -33,8 +35,13 @@ export const sameRun: Rule = {
       ),
       // Who copies a block leaves a column of it as it was measured.
       ...(columns.length > 1 ? columns : []).flatMap((_column, at) =>
-        copiesOf(parts.filter(isLong), inColumn(reckoning, at), columns.length),
+        copiesOf(parts.filter(isLong), inColumns(reckoning, [at]), columns.length),
       ),
+      // Of a curve, who copies what was read leaves what was set as it is.
+      ...quantitiesIn(columns).flatMap((some, _at, all) =>
+        copiesOf(rowsOf(table), inColumns(reckoning, some), all.length),
+      ),
+      ...withConditions(table).flatMap(({ blocks, of }) => copiesOf(blocks, of)),
     ];
   },
 };
@@ -43,15 +50,45 @@ export const sameRun: Rule = {
 const LONG = 3;
 const isLong = ({ length }: readonly number[]): boolean => length >= LONG;
 
-/** The same of one column alone. */
-const inColumn = ({ table, columns, grains, cells, chance }: Reckoning, at: number): Reckoning => ({
+/** The same of some of its columns alone. */
+const inColumns = (
+  { table, columns, grains, cells, chance }: Reckoning,
+  ats: readonly number[],
+): Reckoning => ({
   table,
-  columns: columns.slice(at, at + 1),
-  grains: grains.slice(at, at + 1),
-  cells: cells.slice(at, at + 1),
-  read: (row) => cells[at]?.[row] ?? null,
-  chance: (row) => chance(row, at),
+  columns: ats.flatMap((at) => columns[at] ?? []),
+  grains: ats.flatMap((at) => grains[at] ?? []),
+  cells: ats.map((at) => cells[at] ?? []),
+  read: (row, column) => cells[ats[column] ?? -1]?.[row] ?? null,
+  chance: (row, column) => chance(row, ats[column] ?? -1),
 });
+
+/** Readings of one quantity in a row from which on they are worth looking at by themselves. */
+const MANY = 4;
+
+/** The places of the columns of each quantity, where there are several of many readings each. */
+function quantitiesIn(columns: readonly Column[]): readonly (readonly number[])[] {
+  const places = groupBy([...columns.keys()], (at) => columns[at]?.unit ?? "");
+  return places.length > 1 ? places.filter(({ length }) => length >= MANY) : [];
+}
+
+/**
+ * The phases of parts with their temperatures, of parts whose phases each have another one: these were read, and
+ * who copies a part copies them as well.
+ */
+function withConditions(
+  table: JudgedTable,
+): { readonly blocks: readonly (readonly number[])[]; readonly of: Reckoning }[] {
+  return conditionsOf(table).flatMap((condition) => {
+    const cells = cellsOf(table.rows, condition.id);
+    const blocks = partsOf(table).filter(
+      (rows) => isLong(rows) && new Set(rows.map((row) => cells[row] ?? null)).size === rows.length,
+    );
+    return blocks.length > 1
+      ? [{ blocks, of: reckoned(table, [...measured(table), condition]) }]
+      : [];
+  });
+}
 
 /** The readings of a table, and how likely two of them are the same by chance. */
 export interface Reckoning {
@@ -68,8 +105,11 @@ export interface Reckoning {
 }
 
 /** Of what was measured in a table; asked for by two rules. */
-export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
-  const columns = measured(table);
+export const reckoningOf = memoizeFor(
+  (table: JudgedTable): Reckoning => reckoned(table, measured(table)),
+);
+
+function reckoned(table: JudgedTable, columns: readonly Column[]): Reckoning {
   const { of, names } = groupsIn(table);
   const grains = columns.map((column) => grainOf(numbersIn(table, column)));
   const cells = columns.map(({ id }, at) => {
@@ -93,7 +133,7 @@ export const reckoningOf = memoizeFor((table: JudgedTable): Reckoning => {
     read: (row, column) => cells[column]?.[row] ?? null,
     chance: (row, column) => chancesOf(column)[of[row] ?? 0] ?? 1,
   };
-});
+}
 
 /** Rows that read as those before them do, and how many such copies chance would make. */
 interface Copy {

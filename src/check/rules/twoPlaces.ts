@@ -1,7 +1,8 @@
 import { serialDay } from "../../quantities/dates";
+import { groupBy } from "../../quantities/groupedBy";
 import { LINEUP } from "../../records/columns/common";
 import { namedInstruments } from "../../records/instruments";
-import type { Row } from "../../records/kind";
+import { isBlank, type Row } from "../../records/kind";
 import {
   type Context,
   dayOf,
@@ -33,7 +34,8 @@ export const twoPlaces: Rule = {
   find: (context) => {
     const says = context.text.rules["two-places"];
     const told = new Set<string>();
-    return [...testsByMinute(context)].flatMap(([key, tests]): Finding[] => {
+    const once = context.tables.flatMap((table) => atOneTime(table, context));
+    const apart = [...testsByMinute(context)].flatMap(([key, tests]): Finding[] => {
       const apart = placesApart(tests);
       const [first, other] = apart;
       if (!first || !other || apart.length > MANY) return [];
@@ -56,8 +58,54 @@ export const twoPlaces: Rule = {
         },
       ];
     });
+    return [...apart, ...once];
   },
 };
+
+/** The hour that the origin of a reading gives it. */
+const HOUR = /\bat (\d{1,2}):(\d{2})\b/;
+
+/** The minute of a row's test, by its day or by where its reading comes from. */
+function minuteOf({ date, origin }: Row): number | undefined {
+  const day = dayOf(date);
+  if (day === undefined) return undefined;
+  if (!Number.isInteger(day)) return Math.round(day * MINUTES);
+  const [, hours, minutes] = HOUR.exec(String(origin ?? "")) ?? [];
+  return hours === undefined ? undefined : day * MINUTES + 60 * Number(hours) + Number(minutes);
+}
+
+/** Two tests of one table that each hold their instrument for a minute and more, and began at the same one. */
+function atOneTime(table: JudgedTable, { text }: Context): Finding[] {
+  const { minutes } = table.kind;
+  if (!minutes) return [];
+  const tests = table.rows.flatMap((stored, row) => {
+    const minute = table.aside.has(row) ? undefined : minuteOf(stored);
+    const [instrument, second] = namedInstruments(stored.instrument);
+    const isAlone = instrument !== undefined && second === undefined && isBlank(stored.remarks);
+    return minute === undefined || !isAlone || minutes(stored) < 1
+      ? []
+      : [{ row, minute, instrument }];
+  });
+  return groupBy(tests, ({ minute, instrument }) => `${minute} ${instrument}`).flatMap(
+    ([first, other, ...more]): Finding[] =>
+      !first || !other || more.length > 0
+        ? []
+        : [
+            {
+              rule: "two-places",
+              weight: "query",
+              ...where(table, other.row, "date"),
+              message: text.rules["two-places"].once(
+                rowName(table, other.row),
+                other.instrument,
+                clock(other.minute),
+                rowName(table, first.row),
+              ),
+              found: clock(other.minute),
+            },
+          ],
+  );
+}
 
 const clock = (minute: number): string => {
   const two = (part: number) => String(part).padStart(2, "0");

@@ -151,5 +151,6 @@ export const controlWiring: RecordKind<"control"> = {
   voidBy: voidBy([], ["Wiring"]),
   accepted,
   enough,
+  stress: [{ value: "applied", limit: "required", share: 0.1 }],
   plot: { value: "insulation", limit: "minimum", unit: "MΩ", log: true },
 };

@@ -144,6 +144,7 @@ export const dissipation: RecordKind<"dissipation"> = {
       ),
     ),
   after: [{ kind: "cable" }],
+  rising: { columns: ["low", "rated", "high"], by: 0.1, share: 0.05 },
   voidBy: voidBy(["Cable"]),
   accepted,
   enough: [],

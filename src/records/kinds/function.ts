@@ -133,6 +133,10 @@ export const functionTest: RecordKind<"function"> = {
   },
   after: [
     { kind: "control" },
+    // What the breaker does by itself is measured before its circuits are tried with it.
+    { kind: "timing", orRemark: true },
+    { kind: "mechanism", orRemark: true },
+    { kind: "motion", orRemark: true },
     {
       kind: "protection",
       own: ({ object, part }) => relayName(object, TRIPS.exec(String(part))?.[1]),

@@ -218,4 +218,5 @@ export const indexCurve: RecordKind<"indexCurve"> = {
     chargedMinutes(Math.max(0, ...POINTS.map(([s, id]) => (isBlank(row[id]) ? 0 : s))) / 60),
   accepted,
   enough,
+  stress: [{ value: "testVoltage", limit: "testVoltageLeast", share: 0.1, givenOnly: true }],
 };

@@ -337,6 +337,7 @@ export const insulation: RecordKind<"insulation"> = {
   },
   accepted,
   enough,
+  stress: [{ value: "testVoltage", limit: "testVoltageLeast", share: 0.1, givenOnly: true }],
   minutes: ({ reading }) => (isBlank(reading) ? 0 : chargedMinutes(1)),
   plot: { value: "corrected", limit: "minimum", unit: "MΩ", log: true },
 };

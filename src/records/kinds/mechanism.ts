@@ -324,4 +324,5 @@ export const mechanism: RecordKind<"mechanism"> = {
   voidBy: voidBy(["Breaker mechanism"]),
   accepted,
   enough,
+  stress: COILS.map(([coil]) => ({ value: `${coil}High`, limit: `${coil}Most`, share: 0.2 })),
 };

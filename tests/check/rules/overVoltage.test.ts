@@ -1,4 +1,8 @@
-import { finds, keepsQuiet, WITHSTAND } from "../support";
+import { EARTH_BAR } from "../../support/lineups";
+import { finds, INSULATION, keepsQuiet, soundOf, WITHSTAND } from "../support";
+
+const CONTROL = "GearControl";
+const MECHANISM = "GearMechanism";
 
 finds("over-voltage", [
   {
@@ -10,9 +14,60 @@ finds("over-voltage", [
     weight: "query",
     says: /28 kV was applied; required is 27 kV/,
   },
+  {
+    name: "control wiring put under far more than asked for",
+    spoil: (book) => book.set(CONTROL, 1, "Applied kV", 4),
+    table: CONTROL,
+    row: 1,
+    header: "Applied kV",
+    weight: "query",
+    says: /"Applied kV" is 4 kV, more than 10 % above the .* kV of "Required kV"/,
+  },
+  {
+    name: "a coil worked at far more than its range",
+    spoil: (book) => book.set(MECHANISM, 0, "Closing coil worked at V, high", 180),
+    table: MECHANISM,
+    row: 0,
+    header: "Closing coil worked at V, high",
+    weight: "query",
+    says: /is 180 V, more than 20 % above the/,
+  },
+  {
+    name: "insulation measured at twice the voltage that the project gives",
+    book: () =>
+      soundOf(3, {
+        criteria: [
+          { from: "project", quantity: "joint resistance µΩ", value: 50, document: "invented" },
+          EARTH_BAR,
+          {
+            from: "project",
+            quantity: "insulation test voltage V",
+            value: 5000,
+            document: "invented",
+          },
+        ],
+      }),
+    spoil: (book) => book.set(INSULATION, 1, "Test V DC", 10_000),
+    table: INSULATION,
+    row: 1,
+    header: "Test V DC",
+    weight: "query",
+    says: /"Test V DC" is 10000 V, more than 10 % above the 5000 V/,
+  },
 ]);
 
 keepsQuiet("over-voltage", [
+  [
+    "more than a standard's least test voltage",
+    (book) => book.set(INSULATION, 1, "Test V DC", 10_000),
+  ],
+  [
+    "a word of who agreed to it",
+    (book) => {
+      book.set(CONTROL, 1, "Applied kV", 4);
+      book.set(CONTROL, 1, "Remarks", "by the maker's letter of 3 November (invented)");
+    },
+  ],
   ["within the tolerance", (book) => book.set(WITHSTAND, 1, "Applied kV", 27.2)],
   ["too low: said by another rule", (book) => book.set(WITHSTAND, 1, "Applied kV", 20)],
 ]);

@@ -71,3 +71,17 @@ test("punch-open keeps quiet of a closed item whose record passes, or that names
   expect(toldOf(88, { What: "Door scratched" })).toEqual([]);
   expect(toldOf(88, { State: "Open" })).toEqual([]);
 });
+
+test("punch-open finds a closed item that is linked to a record which still fails, and none that passes now", () => {
+  const link = {
+    Rule: "out-of-limits",
+    Sheet: "Contacts",
+    Row: "=K0002 · Breaker Q0 · L2",
+    What: "Pole worn",
+  };
+  expect(toldOf(88, link)).toEqual([
+    ["State", expect.stringMatching(/L2 still fails \(Contacts, /)],
+  ]);
+  expect(toldOf(41, link)).toEqual([]);
+  expect(toldOf(88, { ...link, Rule: "stands-out" })).toEqual([]);
+});

@@ -41,6 +41,28 @@ export const evidence = {
     message: (row: string, remark: string, says: string) =>
       `${row}: passes, and beside it stands "${remark}" (${says}). Repeat the test, put the result right, or say how it was settled.`,
   },
+  "left-for-test": {
+    title: "Left as for the test",
+    finds:
+      "a remark, note or comment that tells of a jumper, link, wire, earth, short circuit, fuse or interlock that was put in, lifted or taken out for a test and is still so; a stop beside a step of the energization",
+    why: "A jumper or an earth that is forgotten makes a trip that does not come, or a fault on first voltage.",
+    satisfies: "the thing put back, and the remark saying so",
+    quiet:
+      "where the remark says that it was removed, restored or closed since, that none was left, or that it is so by the drawing, and where the row fails; words are known in English, German, French, Spanish and Portuguese",
+    message: (row: string, remark: string) =>
+      `${row}: the remark tells of something left as for the test ("${remark}"). Put it back, and say in the remark that it was.`,
+  },
+  "first-reading-gone": {
+    title: "A repeat without its first reading",
+    finds:
+      "a remark by which a reading was repeated or measured again, of a record of which neither the reading history nor the sheet Repairs has anything",
+    why: "Whoever repeats a test had a reason; without the first reading nobody can judge it.",
+    satisfies: "the first reading in the sheet Reading history; or the repair in the sheet Repairs",
+    quiet:
+      "where either of them names the record or its panel, and for what was repeated with the same result, on request, or as a matter of course",
+    message: (row: string, remark: string) =>
+      `${row}: the remark tells of a repeat ("${remark}"), and the first reading is nowhere. Enter it in the sheet Reading history, and what was done in between in the sheet Repairs.`,
+  },
   "work-untold": {
     title: "Work told in a remark alone",
     finds:

@@ -91,6 +91,27 @@ export const limits = {
       `${row}: ${after} MΩ after the withstand test, ${before} MΩ before it; a fall below half asks for an explanation (common practice).`,
     expected: (minimum: string) => `at least ${minimum}`,
   },
+  "risen-after": {
+    title: "Insulation far higher after the withstand test",
+    finds:
+      "insulation after the withstand test of more than fifteen times what it was before, where the others of its sort did not rise alike",
+    why: "No withstand test mends insulation: the lead was off, another range was read, or a thing that leaks was still connected before.",
+    satisfies: "the reading taken again; or a remark that says what was disconnected in between",
+    quiet:
+      "for bounds, where the reading before had failed and was dried, where the others of its sort rose as well, with fewer than two others, and where the remarks say anything",
+    message: (row: string, after: string, before: string, times: number) =>
+      `${row}: ${after} MΩ after the withstand test is ${times} times the ${before} MΩ before it, and the others did not rise so. Was the lead on? Measure it again, or say what was disconnected.`,
+  },
+  "loss-falls": {
+    title: "A loss that falls as the voltage rises",
+    finds:
+      "a dissipation factor that is lower at a higher step of voltage, by more than a twentieth and 0.1e-3",
+    why: "The loss of a sound cable stays or rises: one that falls tells of steps exchanged, of a termination that leaks over its surface, or of a bad joint.",
+    satisfies: "the readings put at their steps, or the ends cleaned and the test repeated",
+    quiet: "within a twentieth or 0.1e-3, and for steps that are blank",
+    message: (row: string, header: string, is: string, before: string, was: string) =>
+      `${row}: "${header}" is ${is}, and "${before}" at the lower voltage ${was}. Were the steps exchanged, or does an end leak?`,
+  },
   "stands-out": {
     title: "A pole that stands out",
     finds:
@@ -108,12 +129,16 @@ export const limits = {
   },
   "over-voltage": {
     title: "Tested too high",
-    finds: "a withstand test above the required voltage by more than the tolerance",
+    finds:
+      "a withstand test above the required voltage by more than the tolerance; control wiring tested, or insulation measured at a voltage that the project or the maker gives, more than a tenth above it; a coil worked a fifth above the highest voltage of its range",
     why: "It strained the insulation more than was agreed.",
     satisfies: "the maker's word that the insulation bears it, or a corrected record",
-    quiet: "within the tolerance",
+    quiet:
+      "within the tolerance; of insulation, where the test voltage is a standard's least; but for withstand tests, with a remark",
     message: (row: string, applied: string, required: string, percent: number) =>
       `${row}: ${applied} kV was applied; required is ${required} kV ± ${percent} %.`,
+    beyond: (row: string, header: string, is: string, limit: string, most: string, share: number) =>
+      `${row}: "${header}" is ${is}, more than ${share} % above the ${most} of "${limit}". Put the entry right, or say in the remarks who agreed to it.`,
   },
   altitude: {
     title: "A site above 1000 m",

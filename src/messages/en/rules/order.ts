@@ -172,11 +172,14 @@ export const order = {
   },
   "two-places": {
     title: "At two places at one minute",
-    finds: "one instrument, or one person, that tested on two panels at the same minute",
+    finds:
+      "one instrument, or one person, that tested on two panels at the same minute; two tests of a minute and more that one instrument began at the same minute, by their days or by where their readings come from",
     why: "One of the two was tested at another time, with another instrument, or not at all.",
     satisfies: "the time or the instrument put right",
     quiet:
-      "for days without an hour, for crews, and where more than two places share a minute, which is then the time of an export",
+      "for days without an hour, for crews, where more than two places or tests share a minute, which is then the time of an export, and of two tests with a remark, as of phases that were joined",
+    once: (row: string, who: string, minute: string, other: string) =>
+      `${row}: begun with ${who} at ${minute}, as was ${other}, and each takes a minute and more. Put the time right, or say in the remarks that they were tested together.`,
     message: (row: string, who: string, minute: string, other: string) =>
       `${row}: ${who} tested here at ${minute}, and at that minute also ${other}. Put the time or the instrument right.`,
   },
