@@ -1,6 +1,12 @@
 import { writeFileSync } from "node:fs";
 import { rulesText } from "../tools/reference/rulesText";
-import { auditorsFamily, fourthFamily, secondFamily, thirdFamily } from "./auditorsFamily";
+import {
+  auditorsFamily,
+  fifthFamily,
+  fourthFamily,
+  secondFamily,
+  thirdFamily,
+} from "./auditorsFamily";
 import { generatedFamilies } from "./generatedFamilies";
 
 /**
@@ -16,6 +22,7 @@ async function main(): Promise<void> {
     await secondFamily(),
     await thirdFamily(),
     await fourthFamily(),
+    await fifthFamily(),
   ];
   const text = families.map((family) => family.text).join("\n\n");
   process.stdout.write(`${text}\n`);

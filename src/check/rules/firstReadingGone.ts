@@ -50,8 +50,15 @@ export const firstReadingGone: Rule = {
   },
 };
 
+/** A repeat that says after what it was made, and names no first reading, explains itself. */
+const EXPLAINED =
+  /\b(?:repeated after|wiederholt nach|nach \w+ wiederholt|repetee?s? apres|repetid[oa]s? (?:tras|despues|apos|depois))\b/;
+const FIRST =
+  /\bfirst (?:reading|value)\b|\berst(?:er|e) (?:wert|messung)\b|\bpremiere (?:valeur|mesure)\b|\bprimera? (?:lectura|valor)\b/;
+
 function isRepeat(remark: string): boolean {
   const text = plain(remark);
+  if (EXPLAINED.test(text) && !FIRST.test(text)) return false;
   return AGAIN.test(text) && !PLAIN.test(text);
 }
 

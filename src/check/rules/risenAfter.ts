@@ -1,5 +1,6 @@
 import { groupedBy } from "../../quantities/groupedBy";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
+import { exactly } from "../../records/quantity";
 import { inOrder, median } from "../among/similar";
 import {
   type Context,
@@ -46,29 +47,41 @@ export const risenAfter: Rule = {
 
 const place = (row: Row) => JSON.stringify([row.object, row.part, row.combination]);
 
-const beforeIn = ({ tables }: Context): ReadonlyMap<string, number> =>
+/** A resistance as it was read and as it is corrected: what a temperature alone makes of it is none of this. */
+interface Resistance {
+  readonly read: number;
+  readonly corrected: number;
+}
+
+const resistanceOf = ({ reading, corrected }: Row): Resistance | undefined => {
+  const read = exactly(reading, "MΩ");
+  return read !== undefined && read > 0 && typeof corrected === "number" && corrected > 0
+    ? { read, corrected }
+    : undefined;
+};
+
+const beforeIn = ({ tables }: Context): ReadonlyMap<string, Resistance> =>
   new Map(
     tables
       .filter(({ kind }) => isInsulation(kind))
       .flatMap(({ judged }) => judged)
-      .flatMap((row): [string, number][] =>
-        row.stage === "before" && typeof row.corrected === "number" && verdictOf(row) === "Pass"
-          ? [[place(row), row.corrected]]
-          : [],
-      ),
+      .flatMap((row): [string, Resistance][] => {
+        const is = row.stage === "before" && verdictOf(row) === "Pass" && resistanceOf(row);
+        return is ? [[place(row), is]] : [];
+      }),
   );
 
 function pairOf(
   table: JudgedTable,
   at: number,
   row: Row,
-  before: ReadonlyMap<string, number>,
+  before: ReadonlyMap<string, Resistance>,
 ): Risen | undefined {
   const was = before.get(place(row));
-  const now = row.corrected;
-  if (row.stage !== "after" || typeof now !== "number" || was === undefined || table.aside.has(at))
-    return undefined;
-  return { table, row: at, times: now / was, was, now };
+  const now = row.stage === "after" && !table.aside.has(at) ? resistanceOf(row) : undefined;
+  if (!was || !now) return undefined;
+  const times = Math.min(now.read / was.read, now.corrected / was.corrected);
+  return { table, row: at, times, was: was.corrected, now: now.corrected };
 }
 
 /** Whether one rose far, and far more than the others of its sort. */

@@ -151,6 +151,6 @@ export const controlWiring: RecordKind<"control"> = {
   voidBy: voidBy([], ["Wiring"]),
   accepted,
   enough,
-  stress: [{ value: "applied", limit: "required", share: 0.1 }],
+  stress: [{ value: "applied", limit: "required", share: 0.5 }],
   plot: { value: "insulation", limit: "minimum", unit: "MΩ", log: true },
 };

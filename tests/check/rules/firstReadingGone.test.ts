@@ -18,7 +18,20 @@ finds("first-reading-gone", [
   },
 ]);
 
+finds("first-reading-gone", [
+  {
+    name: "a first reading in the remark alone",
+    spoil: noted("repeated after drying, first reading 62.4"),
+    table: CONTACT,
+    row: 1,
+    header: REMARKS,
+    weight: "query",
+    says: /first reading 62\.4/,
+  },
+]);
+
 keepsQuiet("first-reading-gone", [
+  ["what says after what it was repeated", noted("repeated after cleaning, second reading stands")],
   ["the same result", noted("repeated, same reading")],
   ["what is still to be", noted("to be repeated")],
   [

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Row } from "../../../src/records/kind";
 import { filledPlan, SOUND } from "../../support/fill";
 import { sampleLineup } from "../../support/lineups";
 import { type MemoryBook, memoryBook } from "../../support/memoryBook";
@@ -131,4 +132,36 @@ test("one phase alike in one column is no copy", () => {
   const book = soundlyEquipped(6);
   copyColumns(book, "=K0004", ["Insulation MΩ"], 1);
   expect(ofRule(book.snapshot, "same-run")).toEqual([]);
+});
+
+test("the currents of a curve copied to another winding are asked about, though its voltages are its own", () => {
+  const book = soundlyEquipped();
+  const table = "GearExcitation";
+  const headers = Array.from({ length: 10 }, (_, at) => `A ${at + 1}`);
+  for (const header of headers) {
+    const { value } = cellOf(book, table, 0, header);
+    book.set(table, 4, header, value);
+  }
+  const [found, ...others] = ofRule(book.snapshot, "same-run");
+  expect(others).toEqual([]);
+  expect(found).toMatchObject({ address: book.at(table, 4, "A 1"), weight: "query" });
+});
+
+test("a joint of two digits copied with the temperatures of its phases is asked about; with one temperature it is not", () => {
+  const spoilt = (temperatures: readonly number[]) => {
+    const whole = (row: Row, next: () => number) => {
+      const filled = SOUND.GearContact?.(row, next);
+      return { ...filled, reading: Math.round(Number(filled?.reading)) };
+    };
+    const book = soundOf(6, {}, { GearContact: whole });
+    [0, 3].forEach((first) => {
+      [31, 33, 29].forEach((value, step) => {
+        book.set("GearContact", first + step, "R µΩ", value);
+        book.set("GearContact", first + step, "Conductor °C", temperatures[step] ?? 0);
+      });
+    });
+    return ofRule(book.snapshot, "same-run").length;
+  };
+  expect(spoilt([18.6, 18.3, 17.2])).toBe(1);
+  expect(spoilt([18.6, 18.6, 18.6])).toBe(0);
 });

@@ -48,3 +48,35 @@ keepsQuiet("two-places", [
     },
   ],
 ]);
+
+finds("two-places", [
+  {
+    name: "two insulation readings of a minute with one instrument at one minute",
+    spoil: (book) => {
+      for (const row of [0, 1]) book.set(INSULATION, row, "Date", NINE);
+    },
+    table: INSULATION,
+    row: 1,
+    header: "Date",
+    weight: "query",
+    says: /begun with .* at 2026-11-12 09:00, as was .*, and each takes a minute and more/,
+  },
+]);
+
+keepsQuiet("two-places", [
+  [
+    "readings that were taken together, by their remarks",
+    (book) => {
+      for (const row of [0, 1]) {
+        book.set(INSULATION, row, "Date", NINE);
+        book.set(INSULATION, row, "Remarks", "two phases joined");
+      }
+    },
+  ],
+  [
+    "three at one minute, which is the time of an export",
+    (book) => {
+      for (const row of [0, 1, 2]) book.set(INSULATION, row, "Date", NINE);
+    },
+  ],
+]);

@@ -59,7 +59,7 @@ export const evidence = {
     why: "Whoever repeats a test had a reason; without the first reading nobody can judge it.",
     satisfies: "the first reading in the sheet Reading history; or the repair in the sheet Repairs",
     quiet:
-      "where either of them names the record or its panel, and for what was repeated with the same result, on request, or as a matter of course",
+      "where either of them names the record or its panel, for what was repeated with the same result, on request, or as a matter of course, and for what was 'repeated after' a thing that the remark names, without a first reading in it",
     message: (row: string, remark: string) =>
       `${row}: the remark tells of a repeat ("${remark}"), and the first reading is nowhere. Enter it in the sheet Reading history, and what was done in between in the sheet Repairs.`,
   },
