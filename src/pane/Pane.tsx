@@ -113,7 +113,8 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
               label={messages.steps[name]}
               id={`step-${name}`}
               aria-controls={`panel-${name}`}
-              sx={{ px: 0.5, minWidth: 0 }}
+              // As wide as its word asks, so that the longest does not stand at the edge of a narrow pane.
+              sx={{ px: 0.5, minWidth: 0, flexBasis: "auto" }}
             />
           ))}
         </Tabs>
