@@ -208,6 +208,39 @@ A3 | close | 54.4 | 54.3 | 55 | PASS`;
   });
 });
 
+describe("bounds of a breaker's operations in Italian", () => {
+  it("each bounds its own operation", () => {
+    const sheet = (closing: string) => `
+Prove sugli interruttori
+Tempi a 110 V c.c.: chiusura 45–75 ms, apertura 25–45 ms, scarto fra i poli al più 3 ms
+Scomparto | Manovra | L1 ms | L2 ms | L3 ms | Esito
+A1 | chiusura | 55.8 | 57 | 57.2 | conforme
+A1 | apertura | 31.9 | 31.2 | 31.6 | conforme
+A2 | chiusura | 57.6 | ${closing} | 57.1 | conforme
+A2 | apertura | 34 | 33.8 | 33.5 | conforme
+A3 | chiusura | 56.4 | 56.2 | 56.9 | conforme`;
+    expect(tellsOf(sheet("55.9"))).toEqual([]);
+    expect(tellsOf(sheet("84.6"))).toContain("survey-apart D6");
+  });
+});
+
+describe("a day to come", () => {
+  it("is told for itself, and puts no other day out of order", () => {
+    const log = (day: string) => `
+Log of tests
+Date | Panel | Test | Value | Unit
+${["W1", "W2", "W3", "W4", "W5"]
+  .map(
+    (panel, at) =>
+      `${at === 4 ? day : "2031-04-01"} | ${panel} | Insulation resistance before | ${31 + at} | GΩ\n2031-04-02 | ${panel} | Withstand | 27 | kV`,
+  )
+  .join("\n")}`;
+    expect(tellsOf(log("2031-04-01"))).toEqual([]);
+    expect(tellsOf(log("2033-04-01"))).toEqual(["survey-future A11"]);
+    expect(tellsOf(log("2031-04-05"))).toContain("survey-stage-order A12");
+  });
+});
+
 describe("two forms of one layout", () => {
   const form = (name: string, by: string, first: number) =>
     drawSheet(

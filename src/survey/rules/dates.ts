@@ -23,6 +23,12 @@ const datedOf = (block: Block): Dated[] =>
     ({ cell }) => cell.address,
   ).flatMap(([first]) => first ?? []);
 
+/** The day of a cell; a day to come is told for itself, and puts no other out of order. */
+const pastDay = (date: Cell | undefined, today: number): number | undefined => {
+  const day = date && dayOf(date);
+  return day !== undefined && day <= today ? day : undefined;
+};
+
 /** Days by which a date may differ from the middle of its table. */
 const FAR = 250;
 
@@ -107,7 +113,7 @@ const banners = (block: Block, today: number, text: SurveyContext["text"]): Find
   );
 
 /** The tests after the withstand test are later than those before it. */
-const stages = ({ survey, text }: SurveyContext): Finding[] => {
+const stages = ({ survey, today, text }: SurveyContext): Finding[] => {
   const all = survey.blocks.flatMap((block) => block.entries.map((entry) => ({ block, entry })));
   const told = new Set<string>();
   return groupBy(
@@ -117,10 +123,7 @@ const stages = ({ survey, text }: SurveyContext): Finding[] => {
     const before = Math.max(
       ...group
         .filter(({ entry }) => entry.stage === "before")
-        .map(
-          ({ entry }) =>
-            (entry.beside.date && dayOf(entry.beside.date)) ?? Number.NEGATIVE_INFINITY,
-        ),
+        .map(({ entry }) => pastDay(entry.beside.date, today) ?? Number.NEGATIVE_INFINITY),
     );
     return group.flatMap(({ block, entry }) => {
       const { date } = entry.beside;
@@ -165,11 +168,11 @@ const labels = ({ survey, today, text }: SurveyContext): Finding[] =>
   });
 
 /** The withstand test of a panel comes after the insulation test before it, and before the one after it. */
-const orderOfTests = ({ survey, text }: SurveyContext): Finding[] => {
+const orderOfTests = ({ survey, today, text }: SurveyContext): Finding[] => {
   const dated = survey.blocks.flatMap((block) =>
     block.entries.flatMap((entry) => {
       const { date } = entry.beside;
-      const day = date && dayOf(date);
+      const day = pastDay(date, today);
       return date && day !== undefined ? [{ block, entry, date, day }] : [];
     }),
   );
@@ -213,11 +216,10 @@ const orderOfTests = ({ survey, text }: SurveyContext): Finding[] => {
 };
 
 /** Where no stage is said: most panels were insulation-tested first, and one was not. */
-const oddOrder = ({ survey, text }: SurveyContext): Finding[] => {
+const oddOrder = ({ survey, today, text }: SurveyContext): Finding[] => {
   const unstaged = survey.blocks.flatMap((block) =>
     block.entries.flatMap((entry) => {
-      const day =
-        entry.stage === undefined && entry.beside.date ? dayOf(entry.beside.date) : undefined;
+      const day = entry.stage === undefined ? pastDay(entry.beside.date, today) : undefined;
       return day === undefined ? [] : [{ block, entry, day }];
     }),
   );

@@ -4,11 +4,12 @@ import { de } from "./de";
 import { en } from "./en";
 import { es } from "./es";
 import { fr } from "./fr";
+import { it } from "./it";
 import { pt } from "./pt";
 import { remembered } from "./remembered";
 import { CONCEPTS, type Concept, type Phrases, type SheetWords } from "./words";
 
-const LANGUAGES: readonly SheetWords[] = [en, de, fr, es, pt, ar];
+const LANGUAGES: readonly SheetWords[] = [en, de, fr, es, pt, it, ar];
 
 /** Marks over Latin letters and hamzas are left out on both sides: people leave them out too. */
 const withoutMarks = (text: string) =>
