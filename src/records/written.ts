@@ -27,8 +27,11 @@ export function written({ columns, accepted, enough }: Judged, row: Row, id: str
   const column = columns.find((one) => one.id === id);
   const comparisons = [...accepted, ...enough];
   const isLimit = column?.role === "limit" || column?.side !== undefined;
-  if (isLimit || comparisons.some(({ limit }) => limit === id))
-    return typeof cell === "number" ? shortened(cell, 0, LIMIT_FIGURES, "down") : textOf(cell);
+  const limited = comparisons.find(({ limit }) => limit === id);
+  if (isLimit || limited) {
+    const format = columns.find((one) => one.id === limited?.value)?.format;
+    return limitAs(cell, format?.endsWith("%") === true);
+  }
   if (column?.role !== "computed") return textOf(cell);
   const beside = comparisons
     .filter(({ value }) => value === id)
@@ -36,6 +39,13 @@ export function written({ columns, accepted, enough }: Judged, row: Row, id: str
       edges([row[limit], row[lenient]], sense, tolerance),
     );
   return writtenAs(cell, column, beside);
+}
+
+/** A limit, in percent where what it is the limit of is shown in percent. */
+function limitAs(cell: CellValue, percent: boolean): string {
+  if (typeof cell !== "number") return textOf(cell);
+  const text = shortened(percent ? cell * 100 : cell, 0, LIMIT_FIGURES, "down");
+  return percent ? `${text} %` : text;
 }
 
 type Judged = Pick<RecordKind, "columns" | "accepted" | "enough">;

@@ -20,6 +20,8 @@ test.each([
   [voltageTransformer, { error: -0.000_04 }, "error", "0.00"],
   // A ratio of a column that shows percent.
   [contact, { spread: 0.148_148 }, "spread", "15 %"],
+  [contact, { spread: 0.148_148, spreadMost: 0.5 }, "spreadMost", "50 %"],
+  [contact, { spreadMost: "n/a" }, "spreadMost", "n/a"],
   // What was typed stands as it is, however it was read.
   [contact, { reading: 17.123_456_7 }, "reading", "17.1234567"],
   [contact, { reading: "< 0.5" }, "reading", "< 0.5"],
