@@ -11,7 +11,7 @@ const raised = (): number => {
 
 /**
  * What one workbook may hold, each far above what people keep, so that none takes all the memory there is.
- * The cells go beyond 500 MB: 400,000 record rows of ours take 875 MB; all else stays below.
+ * The cells go beyond 500 MB: a million record rows of ours take some 2 GB to check; all else stays below.
  */
 const LIMITS = {
   /** Cells that hold something, on one sheet. */
