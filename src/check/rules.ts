@@ -19,6 +19,7 @@ import { digitPattern } from "./rules/digitPattern";
 import { duplicatedRow } from "./rules/duplicatedRow";
 import { energizedUnproven } from "./rules/energizedUnproven";
 import { errorValue } from "./rules/errorValue";
+import { evenSteps } from "./rules/evenSteps";
 import { exemptUnexplained } from "./rules/exemptUnexplained";
 import { fallenAfter } from "./rules/fallenAfter";
 import { firstReadingGone } from "./rules/firstReadingGone";
@@ -174,6 +175,7 @@ export const RULES: readonly Rule[] = [
   samePhases,
   afterAsBefore,
   tooGood,
+  evenSteps,
   withoutError,
   sameFile,
   digitPattern,

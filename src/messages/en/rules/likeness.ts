@@ -133,6 +133,17 @@ export const likeness = {
     message: (row: string, same: number, all: number, seldom: string) =>
       `${row}: ${same} of ${all} readings after the withstand test are digit for digit those before it. By how such readings differ elsewhere chance would make that about once in ${seldom} such tables. Were they copied?`,
   },
+  "even-steps": {
+    title: "Readings in even steps",
+    finds:
+      "at least five readings in the order of their rows that go up or down by the very same step, where chance would make that less than once in a thousand such tables, by how such readings lie",
+    why: "Readings scatter. A row of even steps was filled down, or made up.",
+    satisfies: "the instrument's own record of the readings",
+    quiet:
+      "within one panel, as of the points of a meter, for fewer rows, and where readings of few digits or a small range let chance do it",
+    message: (row: string, header: string, readings: number, step: string, rarely: string) =>
+      `${row}: "${header}" goes on by ${step} in each of ${readings} rows, from here on. By how such readings lie chance would make that about once in ${rarely} such tables. Were they read?`,
+  },
   "without-error": {
     title: "No error at any point",
     finds:
