@@ -502,3 +502,29 @@ test("of a relay's readings as found and as left, the last is the record's", () 
     "protection 52-F2 11-F2 51P Pick-up reading=4.01",
   ]);
 });
+
+test.each([
+  ["Cubicle,A,B,C", "All readings in micro-ohms at 100 A DC."],
+  ["Feld,A,B,C", "Alle Werte in µΩ bei 100 A DC"],
+  ["Cubículo,A,B,C", "Todos os valores em µΩ a 100 A CC"],
+])("a note under the readings says the unit of all: %s", (titles, note) => {
+  const lines = ["52-F1,41,42,40", "52-F2,43,41,42"];
+  const found = placed("ductor.csv", ["Breaker contacts (made up)", titles, ...lines, "", note]);
+  expect(found).toContain("contact 52-F1 Breaker 52 A reading=41");
+  expect(found).toContain("contact 52-F2 Breaker 52 C reading=42");
+  expect(found).toContain("contact 52-F2 Breaker 52 C testCurrent=100");
+  // Without it, nothing is guessed.
+  expect(placed("ductor.csv", ["Breaker contacts (made up)", titles, ...lines])).toEqual([]);
+});
+
+test("a note over a further table is not of the readings above it", () => {
+  const found = placed("ductor.csv", [
+    "Breaker contacts (made up)",
+    "Cubicle,A,B,C",
+    "52-F1,41,42,40",
+    "All readings in micro-ohms",
+    "Breaker,A,B,C,Date",
+    "52-F2,43,41,42,3/18/2026",
+  ]);
+  expect(found.filter((one) => one.includes("52-F1"))).toEqual([]);
+});

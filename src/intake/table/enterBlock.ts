@@ -124,7 +124,7 @@ const understoodBlock = (
   { name, shape, blanks, mapping = {}, constants }: ExportOptions,
   knows: Knowledge,
 ): EnteredBlock | undefined => {
-  const { head, headings, above, facts, sample, title } = found;
+  const { head, headings, notes, above, facts, sample, title } = found;
   const keys = titleKeys(head.columns.map((column) => column.title));
   const said = new Set(Object.keys(mapping).map(titleKey));
   const given = new Set(
@@ -133,7 +133,7 @@ const understoodBlock = (
   const understood = understand(
     {
       ...{ titles: head.texts, units: head.unitTexts, rows: sample },
-      ...{ headings, above, facts, file: name },
+      ...{ headings, notes, above, facts, file: name },
       ...{ columns: withoutOpen(head.columns), given, constants: constants?.facts ?? [] },
     },
     ofKind(knows, constants?.kind),

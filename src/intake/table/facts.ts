@@ -27,6 +27,8 @@ export interface Block {
   readonly headings: readonly string[];
   /** The same of the whole file. */
   readonly above: readonly string[];
+  /** Texts alone below it that speak of all its readings: `All readings in µΩ`. */
+  readonly notes: readonly string[];
   /** The first lines below the titles. */
   readonly sample: readonly (readonly string[])[];
 }

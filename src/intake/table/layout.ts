@@ -4,6 +4,7 @@ import { isAnswer } from "../cells/listWord";
 import { ahead } from "../text/ahead";
 import type { TextRow } from "../text/delimited";
 import { countFilled, filledOf, wholeRow } from "../text/textCells";
+import { speaksOfAll } from "../understand/blockFacts";
 import { namesPlace } from "../understand/headedPlaces";
 import {
   areMarked,
@@ -99,6 +100,7 @@ export function* layout(
       title: titleOf(above),
       headings: headingsIn(above),
       above: headingsIn(sharedRows(above)),
+      notes: [],
       sample: [],
     },
     pending: [],
@@ -106,7 +108,11 @@ export function* layout(
     plain: new Map(),
   };
   for (let title = 0; title < head.lines + (head.units ? 1 : 0); title++) all.next();
-  yield entered(reading, { ...reading.block, sample: sampleOf(all, options) });
+  yield entered(reading, {
+    ...reading.block,
+    notes: notesBelow(all),
+    sample: sampleOf(all, options),
+  });
   for (let row = all.next(); row; row = all.next()) {
     const text = tellingText(row, reading);
     const like =
@@ -147,6 +153,20 @@ const sampleOf = (all: Reading["all"], options: LayoutOptions): readonly (readon
     isApart = isFact;
   }
   return sample;
+};
+
+/** The texts alone under the next lines that speak of all readings, where these lines are not too many. */
+const notesBelow = (all: Reading["all"]): readonly string[] => {
+  const notes: string[] = [];
+  for (let at = 0; at < SAMPLE; at++) {
+    const row = all.peek(at);
+    if (row === undefined) break;
+    const [only = "", second] = filledOf(row.cells);
+    if (second === undefined && speaksOfAll(only)) notes.push(only);
+    // What stands over further lines is theirs.
+    else if (second !== undefined && notes.length > 0) return [];
+  }
+  return notes;
 };
 
 /** The titles that a line ahead is, where it can be nothing else. */
@@ -251,6 +271,7 @@ const titlesAt = (
       title: titleOf(pending),
       headings: headingsIn(pending),
       above: goesOn ? [...block.above, ...block.headings] : block.above,
+      notes: notesBelow(all),
       sample: sampleOf(all, options),
     }),
   ];

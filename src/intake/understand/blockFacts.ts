@@ -383,6 +383,9 @@ const unitsNamed = (heading: string): Unit[] => [
 /** A unit after a word for all that was read: `all values ft-lb`, `Werte: kΩ`. */
 const VALUES =
   /(?<!\p{L})(?:values?|readings|results|figures|Werte|Messwerte|valeurs|mesures|valores|lecturas|leituras)\s*(?:are\s+)?(?:in\s+|en\s+|em\s+)?[:=]?\s*(?!in\b)([\p{L}µΩΩ°%·-]{1,14})(?=[\s,.;)\]]|$)/giu;
+/** Whether a text says in what unit all readings are: `All readings in micro-ohms`. */
+export const speaksOfAll = (text: string): boolean =>
+  [...text.slice(0, 200).matchAll(VALUES)].some(([, unit = ""]) => readUnit(unit).ok);
 /** Words that are a unit of resistance and nothing else, wherever they stand. */
 const OHMS =
   /(?<!\p{L})((?:tera|giga?|mega?|kilo|milli|micr|micro|mikr|mikro|[tgmkµ])[ -]?ohms?|[TGMkmµ][ΩΩ])(?!\p{L})/giu;

@@ -30,6 +30,8 @@ export interface SeenBlock {
   /** The first lines of readings. */
   readonly rows: readonly (readonly string[])[];
   readonly headings: readonly string[];
+  /** Texts below it that speak of all its readings. */
+  readonly notes: readonly string[];
   /** Headings of the whole file. */
   readonly above: readonly string[];
   readonly facts: readonly Fact[];
@@ -62,7 +64,7 @@ export const interpret = (
   known: KnownKind,
   knows: Knowledge,
 ): Interpretation | undefined => {
-  const heading = headingSays(block.headings);
+  const heading = headingSays([...block.headings, ...block.notes]);
   const across = partsAcross(block.columns, known);
   const columns = block.columns.map((seen) => withHeading(seen, heading, across.has(seen.index)));
   const open = columns.filter(({ index }) => block.plain[index] === undefined);

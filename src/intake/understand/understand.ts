@@ -26,6 +26,8 @@ import { isPosition } from "./titleSense";
 /** A block of an export to be understood. */
 export interface OpenBlock extends SeenTable {
   readonly headings: readonly string[];
+  /** Texts below it that speak of all its readings. */
+  readonly notes: readonly string[];
   /** Headings of the whole file. */
   readonly above: readonly string[];
   readonly facts: readonly Fact[];
