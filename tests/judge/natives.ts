@@ -82,6 +82,8 @@ export const NATIVES: Readonly<Record<string, (...args: string[]) => string>> = 
     if (quantity === '"turns"') return name === "PX" ? "0.25" : "NA()";
     if (quantity === '"wrong"')
       return name === "PX" ? "10" : `IFERROR(${NATIVES.CTLIMIT?.(accuracy, percent)},10)`;
+    // Neither limits the phase displacement.
+    if (["PX", "C100"].includes(name) && quantity === '"phase"') return "NA()";
     if (name === "PX") return when([`${percent}=100`], "0.25");
     if (name === "C100") return when([`${percent}=100`], "3");
     if (quantity === '"composite"') return String(COMPOSITE[name] ?? "NA()");

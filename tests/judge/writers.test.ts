@@ -31,13 +31,13 @@ const ours = async () => readBook((await writeBook(faultyPlan())).file);
 
 test("a record workbook that LibreOffice saved comes to the same findings", async () => {
   const findings = findingsOf(await ours());
-  expect(findings.length).toBeGreaterThan(5);
+  expect(findings.length).toBeGreaterThan(3);
   expect(findingsOf(await book("records-libreoffice"))).toEqual(findings);
 });
 
 test("a record workbook that openpyxl saved, its values gone, comes to the same findings", async () => {
   const findings = findingsOf(uncalculated(await ours()));
-  expect(findings.length).toBeGreaterThan(5);
+  expect(findings.length).toBeGreaterThan(3);
   expect(findingsOf(await book("records-openpyxl"))).toEqual(findings);
 });
 
