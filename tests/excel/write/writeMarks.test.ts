@@ -62,9 +62,12 @@ test("every finding's cell is marked by its weight, its row is outlined, and not
   const before = state(host.book);
   const findings = await findingsOf(host);
   const { cells, formats } = await mark(host, findings);
-  expect(cells).toBe(new Set(findings.map(({ sheet, address }) => sheet + address)).size);
+  const told = findings.flatMap(({ sheet, address, further = [] }) =>
+    [address, ...further].map((one) => ({ sheet, address: one })),
+  );
+  expect(cells).toBe(new Set(told.map(({ sheet, address }) => sheet + address)).size);
   expect(formats).toBeLessThan(12);
-  for (const { sheet, address } of findings) {
+  for (const { sheet, address } of told) {
     const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
     const column = [...letters].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0) - 1;
     expect(markAt(sheetNamed(host.book, sheet), Number(row) - 1, column)).toBeTruthy();
