@@ -1,7 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
-import { cellsOf } from "../../records/cellsOf";
 import { type Column, verdictOf } from "../../records/kind";
-import { groupsIn, measured, type Read, robust, similarReadings } from "../among/similar";
+import { measured, type Read, robust, similarReadings } from "../among/similar";
 import { type JudgedTable, type Rule, rowName, said, where } from "../context";
 import type { Finding } from "../findings/finding";
 
@@ -22,7 +21,7 @@ const UNIT = 2.4;
 /** From here on another rule asks about the unit. */
 const THOUSAND = 2;
 
-/** A reading that stands far out from similar ones, though it does not fail; and one of nothing among readings that are close together. */
+/** A reading that stands far out from similar ones, though it does not fail. */
 export const offGroup: Rule = {
   id: "off-group",
   reads: "table",
@@ -30,10 +29,7 @@ export const offGroup: Rule = {
     measured(table).flatMap((column) => {
       const groups = similarReadings(table, column).filter(({ group }) => group.length >= ENOUGH);
       const about = groups.map(({ group }) => ({ group, ...robust(group.map(({ log }) => log)) }));
-      return about.flatMap((one) => [
-        ...strays(table, column, one, text),
-        ...zeros(table, column, one, text),
-      ]);
+      return about.flatMap((one) => strays(table, column, one, text));
     }),
 };
 
@@ -82,36 +78,5 @@ function strays(
 
 const isLoose = ({ kind }: JudgedTable, above: number, spread: number): boolean =>
   kind.step === "earthing" && above > LOOSE && above <= UNIT && spread / 1.4826 <= WITHIN;
-
-/** Readings of nothing where no other of the group is that, and all lie within a decade or so. */
-function zeros(
-  table: JudgedTable,
-  column: Column,
-  { group, centre, spread }: About,
-  { rules }: FindingsText,
-): Finding[] {
-  const text = rules["off-group"];
-  const { of } = groupsIn(table);
-  const its = of[group[0]?.row ?? -1];
-  // What may not be nothing at all, another rule tells.
-  if (column.above || far(group.length) * spread > 1) return [];
-  const rows = cellsOf(table.rows, column.id).flatMap((cell, row) =>
-    cell === 0 && of[row] === its && !table.aside.has(row) ? [row] : [],
-  );
-  const [row] = rows;
-  if (row === undefined || rows.length > 1 || !doesNotFail(table, row)) return [];
-  const middle = said(round(10 ** centre));
-  const message = text.zero(rowName(table, row), column.header, group.length, middle);
-  return [
-    {
-      rule: "off-group",
-      weight: "query",
-      ...where(table, row, column.id),
-      message,
-      found: 0,
-      expected: text.expected(middle),
-    },
-  ];
-}
 
 const round = (value: number) => Number(value.toPrecision(3));

@@ -29,16 +29,6 @@ finds("off-group", [
     says: /stands out from \d+ similar readings: their middle is .* MΩ, and it is .* times above it/,
     book: alike,
   },
-  {
-    name: "a reading of nothing among readings close together",
-    spoil: (book) => book.set("GearMechanism", 2, "Spring charged in s", 0),
-    table: "GearMechanism",
-    row: 2,
-    header: "Spring charged in s",
-    weight: "query",
-    says: /is 0, where 7 similar readings lie about .*Was it measured/,
-    book: () => soundOf(8),
-  },
 ]);
 
 const EARTHING = "GearEarthing";

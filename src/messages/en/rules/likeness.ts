@@ -36,7 +36,7 @@ export const likeness = {
   "off-group": {
     title: "A reading far from its group",
     finds:
-      "a reading that stands out from similar ones on a logarithmic scale: more than six times their robust spread (median deviation; twelve times among ten readings), and at least a factor of five; on a path to earth one of more than ten times its like, which is a query; a reading of 0 where all others of its group lie close together",
+      "a reading that stands out from similar ones on a logarithmic scale: more than six times their robust spread (median deviation; twelve times among ten readings), and at least a factor of five; on a path to earth one of more than ten times its like, which is a query",
     why: "What is made alike measures alike. The odd one may be the first sign of a defect, a wrong connection or a reading of another row.",
     satisfies: "a second reading; nothing, where it is so",
     quiet: "below six readings in a group, within a factor of five, and for rows that fail",
@@ -62,8 +62,6 @@ export const likeness = {
       },
     ) =>
       `${row}: ${value} ${unit} stands out from ${others} similar readings: their middle is ${middle} ${unit}, and it is ${times} times ${isAbove ? "above" : "below"} it, where half of them lie within a factor of ${factor}.`,
-    zero: (row: string, header: string, others: number, middle: string) =>
-      `${row}: "${header}" is 0, where ${others} similar readings lie about ${middle}. Was it measured?`,
     expected: (middle: string) => `about ${middle}`,
   },
   "same-run": {
