@@ -11,7 +11,15 @@ const project = (
   include: string[],
   rest: TestProjectInlineConfiguration["test"] = {},
 ) => ({
-  test: { name, include, testTimeout: 60_000, hookTimeout: 120_000, ...rest },
+  test: {
+    name,
+    include,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    // What a page shows comes when it comes: on a loaded machine a second is not enough.
+    expect: { poll: { timeout: 30_000 } },
+    ...rest,
+  },
 });
 
 export default defineConfig({

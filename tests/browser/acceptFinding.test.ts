@@ -13,7 +13,7 @@ test("a finding is accepted with reason, name and date; it stays listed and is o
   await page.getByRole("button", { name: /=H07 · Breaker Q0 · L2: "R at 20/ }).click();
   await page.getByRole("button", { name: "Accept with a reason" }).click();
   const accept = page.getByRole("button", { name: "Accept this finding" });
-  expect(await accept.isDisabled()).toBe(true);
+  await expect.poll(() => accept.isDisabled()).toBe(true);
   await page.getByLabel("Reason, and the document that says so").fill("INV-NCR-3 (invented)");
   await page.getByLabel("Name", { exact: true }).fill("A. N. Other");
   await accept.click();

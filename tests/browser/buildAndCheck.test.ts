@@ -218,7 +218,9 @@ test("saved, and opened by the command line's way in, it comes to the same findi
   await page.getByText("bench.xlsx is open.").waitFor();
   await page.getByRole("button", { name: "Read the workbook again" }).click();
   await idle(page);
-  expect(await page.getByText(/^\d+ stop, \d+ query, \d+ note$/).textContent()).toBe(inPane);
+  await expect
+    .poll(() => page.getByText(/^\d+ stop, \d+ query, \d+ note$/).textContent())
+    .toBe(inPane);
 }, 60_000);
 
 test("a lineup with errors says each with its path, and builds nothing", async () => {

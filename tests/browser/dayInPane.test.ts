@@ -138,6 +138,6 @@ test("findings of one cause are folded, accepted together and taken back; filter
   await page.getByRole("heading", { name: "State" }).waitFor({ timeout: 60_000 });
   await page.getByRole("tab", { name: "Check" }).click();
   await page.getByRole("heading", { name: "Findings" }).waitFor();
-  expect(await page.getByLabel("Result", { exact: true }).inputValue()).toBe("Missing");
+  await expect.poll(() => page.getByLabel("Result", { exact: true }).inputValue()).toBe("Missing");
   await page.context().close();
 }, 240_000);

@@ -52,12 +52,14 @@ test("a lineup of 40 panels is set up from an empty workbook in under 60 actions
   await series("=K20", 1, "bus coupler", "Bus A", "vacuum", "2500");
   await series("=K21", 18, "motor feeder", "Bus B", "SF6", "630");
   await series("=K39", 2, "incomer", "Bus B", "vacuum", "2500");
-  expect(
-    await page
-      .getByRole("group", { name: /^Front elevation/ })
-      .getByRole("button")
-      .count(),
-  ).toBe(42);
+  await expect
+    .poll(() =>
+      page
+        .getByRole("group", { name: /^Front elevation/ })
+        .getByRole("button")
+        .count(),
+    )
+    .toBe(42);
   await click("Preview");
   await page.getByText(/^add the sheet Insulation with \d+ rows$/).waitFor();
   await click("Build");
@@ -99,7 +101,9 @@ test("errors stand where they occur, in words", async () => {
   await page.getByText('two panels are named "=H01"').waitFor();
   await page.getByLabel("Rated current, A").fill("lots");
   await page.getByText("must be a number", { exact: true }).waitFor();
-  expect(await page.getByLabel("Rated current, A").getAttribute("aria-invalid")).toBe("true");
+  await expect
+    .poll(() => page.getByLabel("Rated current, A").getAttribute("aria-invalid"))
+    .toBe("true");
   await page.getByRole("button", { name: "Preview" }).click();
   await page.getByText("Correct 2 errors before building:").waitFor();
   await page.context().close();

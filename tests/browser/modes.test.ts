@@ -115,7 +115,7 @@ test("numbers are in the user's language", async () => {
     .click();
   await page.getByLabel("Operating voltage, kV").fill("10,5");
   await page.getByLabel("Operating voltage, kV").blur();
-  expect(await page.getByLabel("Operating voltage, kV").inputValue()).toBe("10,5");
+  await expect.poll(() => page.getByLabel("Operating voltage, kV").inputValue()).toBe("10,5");
   await page.getByRole("button", { name: "Preview" }).click();
   await page.getByText("Build will").waitFor();
   await page.context().close();
@@ -136,6 +136,6 @@ test("everything can be reached and done by keyboard", async () => {
   await panel.focus();
   await page.keyboard.press("Space");
   await page.getByRole("heading", { name: "Records of =H03" }).waitFor();
-  expect(await panel.getAttribute("aria-pressed")).toBe("true");
+  await expect.poll(() => panel.getAttribute("aria-pressed")).toBe("true");
   await page.context().close();
 }, 90_000);

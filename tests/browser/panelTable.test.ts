@@ -25,7 +25,7 @@ test("typed, pasted, equipped by type with one exception kept, as the single lin
   // Typed: letter by letter, the cell keeps the cursor when its panel begins.
   await page.getByLabel("Panel 1", { exact: true }).focus();
   await page.keyboard.type("=K00");
-  expect(await page.getByLabel("Panel 1", { exact: true }).inputValue()).toBe("=K00");
+  await expect.poll(() => page.getByLabel("Panel 1", { exact: true }).inputValue()).toBe("=K00");
   await page.getByLabel("Type 1", { exact: true }).selectOption("metering");
   await page.getByLabel("Medium 1", { exact: true }).selectOption("vacuum");
   await page.getByLabel("Rated A 1", { exact: true }).fill("lots");
@@ -46,7 +46,7 @@ test("typed, pasted, equipped by type with one exception kept, as the single lin
   await page.getByText("Line 2: a breaker without its medium", { exact: false }).waitFor();
   await page.getByLabel("Medium of the breakers whose line does not say it").selectOption("vacuum");
   await button("Add 5 panels").click();
-  expect(await page.getByLabel("Breaker 3", { exact: true }).inputValue()).toBe("52-F1");
+  await expect.poll(() => page.getByLabel("Breaker 3", { exact: true }).inputValue()).toBe("52-F1");
 
   await page.getByText("Current transformers: =K01, =K02, =K03, =K04, =K05").waitFor();
   await button("Equipment of several panels").click();
@@ -77,9 +77,9 @@ test("typed, pasted, equipped by type with one exception kept, as the single lin
   await shot(page, "equipment-sets");
   await button("Panels").click();
   await page.getByText("Cables: =K01").waitFor({ state: "detached" });
-  expect(await page.locator("svg title", { hasText: "=K02" }).last().textContent()).toBe(
-    "=K02, not described yet: Current transformers, Protection",
-  );
+  await expect
+    .poll(() => page.locator("svg title", { hasText: "=K02" }).last().textContent())
+    .toBe("=K02, not described yet: Current transformers, Protection");
   await shot(page, "panel-table");
   await page.context().close();
 }, 120_000);

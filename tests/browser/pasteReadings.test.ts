@@ -60,7 +60,7 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
   await paste(39);
   await page.getByText('Read with the saved settings "Torque wrench".').waitFor();
   const nothing = page.getByRole("button", { name: "Write 0 cells in 0 rows" });
-  expect(await nothing.isDisabled()).toBe(true);
+  await expect.poll(() => nothing.isDisabled()).toBe(true);
   await page.getByLabel("Replace the readings that are there").check();
   await write.click();
   await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
@@ -91,12 +91,12 @@ test("a block that is pasted beside an open record is taken to be of that record
   await page.getByRole("button", { name: "Read the pasted text" }).click();
   await page.getByText(/^Taken from the record that is open/).waitFor();
   const kind = page.getByLabel("Record of all lines");
-  expect(await kind.inputValue()).toBe("torque");
+  await expect.poll(() => kind.inputValue()).toBe("torque");
   await page.getByRole("button", { name: /^Write \d+ cells? in 1 row$/ }).waitFor();
   await kind.selectOption("insulation");
   await page.getByRole("button", { name: "Write 0 cells in 0 rows" }).waitFor();
   await page.getByLabel("Part of all lines").selectOption("Breaker Q0");
   await kind.selectOption("");
-  expect(await page.getByText(/^Taken from the record that is open/).count()).toBe(0);
+  await expect.poll(() => page.getByText(/^Taken from the record that is open/).count()).toBe(0);
   await page.context().close();
 }, 120_000);

@@ -23,7 +23,9 @@ test("the report is one file, has drawing, matrix, pictures and findings, and ax
   await page.goto(pathToFileURL(resolve(PAGE)).href);
   expect(asked).toHaveLength(1);
   await page.getByRole("heading", { name: "Results by panel and record" }).waitFor();
-  expect(await page.getByRole("img", { name: /logarithmic axis/ }).count()).toBeGreaterThan(0);
+  await expect
+    .poll(() => page.getByRole("img", { name: /logarithmic axis/ }).count())
+    .toBeGreaterThan(0);
   await page.getByRole("link", { name: /^=H07/ }).click();
   expect(await page.evaluate(() => document.querySelector(":target")?.tagName)).toBe("TR");
   const { violations } = await new AxeBuilder({ page }).analyze();

@@ -76,9 +76,9 @@ test("a workbook in a layout of its own is checked and marked with four clicks a
   await page.getByRole("heading", { name: "This workbook as it stands" }).waitFor();
   await button("Recognised: 2 tables, 59 readings").waitFor();
   // What cells say of the two questions is filled in, with where they say it.
-  expect(await page.getByLabel("Rated voltage, kV").inputValue()).toBe("15");
-  expect(await page.getByLabel("Basis").inputValue()).toBe("NETA");
-  expect(await page.getByText("in IR summary!A1: please confirm").count()).toBe(2);
+  await expect.poll(() => page.getByLabel("Rated voltage, kV").inputValue()).toBe("15");
+  await expect.poll(() => page.getByLabel("Basis").inputValue()).toBe("NETA");
+  await expect.poll(() => page.getByText("in IR summary!A1: please confirm").count()).toBe(2);
   await look(page, "survey-asked");
 
   await click(page.getByRole("button", { name: "Check", exact: true }));
@@ -149,13 +149,13 @@ test("a recognised table is pointed at, an answer put right, and all of it by ke
   const check = page.getByRole("button", { name: "Check", exact: true });
   await rated.fill("150");
   await page.getByText("Enter kilovolts from 0.4 to 52.").waitFor();
-  expect(await check.isDisabled()).toBe(true);
+  await expect.poll(() => check.isDisabled()).toBe(true);
   await rated.fill("");
   await page.getByText(/a reading is judged only by what the workbook states itself/).waitFor();
   await rated.fill("17.5 kV");
   await rated.press("Tab");
   await page.keyboard.press("ArrowUp");
-  expect(await page.getByLabel("Basis").inputValue()).toBe("IEC");
+  await expect.poll(() => page.getByLabel("Basis").inputValue()).toBe("IEC");
   await check.focus();
   await page.keyboard.press("Space");
   await page.getByRole("heading", { name: "Findings" }).waitFor();
