@@ -8,6 +8,7 @@ import type { Verdict } from "../standards/judge";
 import { applyConcessions } from "./concessions/applyConcessions";
 import type { Context, JudgedTable } from "./context";
 import type { Finding } from "./findings/finding";
+import type { Reach } from "./findings/gatherFindings";
 import { type Edit, judgeTable, rejudge } from "./judgeTable";
 import { isYetToCome, openRowsOf } from "./progress/openRows";
 import { RULES } from "./rules";
@@ -139,10 +140,20 @@ export const countedAs = (table: JudgedTable, row: number, { openRows }: Context
 
 const reportOf = (context: Context, found: readonly Found[]): Report => ({
   counts: countsOf(context),
-  findings: applyConcessions([...found.flatMap(findingsOf), ...(context.unmapped ?? [])], context),
+  findings: applyConcessions(
+    [...found.flatMap(findingsOf), ...(context.unmapped ?? [])],
+    context,
+    reachOf,
+  ),
   context,
   found,
 });
+
+const REACH: ReadonlyMap<string, Reach | undefined> = new Map(
+  RULES.map(({ id, reach }) => [id, reach]),
+);
+
+const reachOf = (rule: string): Reach | undefined => REACH.get(rule);
 
 /**
  * The check after an edit: only what the edit reaches is computed and looked for again. A book with

@@ -17,6 +17,7 @@ import type { RecordBook } from "../sheets/recordBook";
 import type { RecordTable } from "../sheets/recordTable";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Finding } from "./findings/finding";
+import type { Reach } from "./findings/gatherFindings";
 import type { OpenRows } from "./progress/openRows";
 
 /** A record table with every row computed again from its entries. */
@@ -65,6 +66,11 @@ export interface Context {
 export type Rule = {
   /** By which its findings, a concession and the project's settings name the rule. */
   readonly id: RuleId;
+  /**
+   * How far one cause of its findings reaches, so that what rows there say in the same words is one finding;
+   * without it, it tells each of its rows.
+   */
+  readonly reach?: Reach;
 } & (
   | {
       readonly reads: "row";

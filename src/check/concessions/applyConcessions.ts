@@ -1,5 +1,6 @@
 import type { Context } from "../context";
 import type { Finding } from "../findings/finding";
+import type { Reach } from "../findings/gatherFindings";
 import { withConcessions } from "./concessions";
 
 /**
@@ -9,8 +10,9 @@ import { withConcessions } from "./concessions";
 export function applyConcessions(
   findings: readonly Finding[],
   context: Context,
+  reachOf: (rule: string) => Reach | undefined,
 ): readonly Finding[] {
-  const conceded = withConcessions(findings, context);
+  const conceded = withConcessions(findings, context, reachOf);
   const weights = context.lineup.ruleWeights;
   return weights
     ? conceded.map((finding) => {

@@ -8,7 +8,7 @@ import { asRecordTable } from "../../sheets/recordTable";
 import { type Snapshot, type TableSnapshot, tablesOf } from "../../sheets/snapshot";
 import { type Context, dayOf, type JudgedTable, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
-import { gatherFindings } from "../findings/gatherFindings";
+import { gatherFindings, type Reach } from "../findings/gatherFindings";
 import { unsoundConcession } from "./unsoundConcession";
 
 /** What is found of the concessions themselves. */
@@ -28,9 +28,13 @@ interface Given {
  * themselves. A concession is of a finding when rule, sheet, row, column and value are the same. Findings of one
  * cause are one, but for those that were accepted by themselves.
  */
-export function withConcessions(found: readonly Finding[], context: Context): Finding[] {
+export function withConcessions(
+  found: readonly Finding[],
+  context: Context,
+  reachOf: (rule: string) => Reach | undefined,
+): Finding[] {
   const table = concessionTable(context.snapshot);
-  if (!table) return [...gatherFindings(found, context.text, () => false)];
+  if (!table) return [...gatherFindings(found, context.text, reachOf, () => false)];
   const given = asRecordTable({ columns: CONCESSION_COLUMNS }, table).rows.flatMap(
     (row, index): Given[] =>
       CONCESSION_COLUMNS.some(({ id }) => !isBlank(row[id])) ? [{ index, row }] : [],
@@ -41,6 +45,7 @@ export function withConcessions(found: readonly Finding[], context: Context): Fi
   const findings = gatherFindings(
     found,
     context.text,
+    reachOf,
     (finding) => byName.size > 0 && byName.has(nameOf(finding)),
   );
   const used = new Set<Given>();

@@ -1,4 +1,4 @@
-import type { FindingsText, RuleId } from "../../messages/messages";
+import type { FindingsText } from "../../messages/messages";
 import { groupedBy } from "../../quantities/groupedBy";
 import type { Finding } from "./finding";
 
@@ -7,22 +7,8 @@ const NAMED = 5;
 /** So many findings of a sort in one table are one, whatever panels they are of. */
 const MANY = 20;
 
-/** Rules that say the same of each row that one cause reaches, and how far a cause of theirs reaches. */
-const REACH: Readonly<Partial<Record<RuleId, "panel" | "table">>> = {
-  "hold-not-released": "table",
-  "withstand-before-insulation": "panel",
-  "after-before-withstand": "panel",
-  "checked-late": "table",
-  "condition-off-day": "table",
-  "exempt-unexplained": "panel",
-  "given-differs": "table",
-  "inspection-off": "table",
-  "key-changed": "table",
-  "limit-differs": "table",
-  "missing-condition": "panel",
-  "missing-reading": "panel",
-  "missing-trail": "panel",
-};
+/** How far one cause of a rule's findings reaches. */
+export type Reach = "panel" | "table";
 
 /** A finding of one cause, told at its first row, with the cells of the further ones. */
 export const together = (
@@ -46,14 +32,17 @@ export const together = (
 /**
  * Findings of which several rows of a table say the same in the same words: one for each cause, at its first
  * row. What stands apart, as one that was accepted by itself, stays so.
+ *
+ * @param reachOf how far one cause of a rule's reaches; undefined where it tells every row
  */
 export function gatherFindings(
   findings: readonly Finding[],
   text: FindingsText,
+  reachOf: (rule: string) => Reach | undefined,
   standsApart: (finding: Finding) => boolean,
 ): readonly Finding[] {
   const sorts = groupedBy(
-    findings.filter((finding) => reachOf(finding) !== undefined && !standsApart(finding)),
+    findings.filter((finding) => reachOf(finding.rule) !== undefined && !standsApart(finding)),
     sortOf,
   );
   const told = new Map<Finding, readonly Finding[]>();
@@ -63,7 +52,7 @@ export function gatherFindings(
       sort.length >= MANY
         ? [sort]
         : groupedBy(sort, (finding) =>
-            reachOf(finding) === "panel" ? (finding.panel ?? "") : "",
+            reachOf(finding.rule) === "panel" ? (finding.panel ?? "") : "",
           ).values();
     for (const cause of causes)
       for (const [at, finding] of cause.entries())
@@ -71,8 +60,6 @@ export function gatherFindings(
   }
   return told.size === 0 ? findings : findings.flatMap((finding) => told.get(finding) ?? [finding]);
 }
-
-const reachOf = ({ rule }: Finding) => REACH[rule as RuleId];
 
 /** What a finding says, but for the name of its row. */
 const sortOf = ({ rule, weight, sheet, column, row, message }: Finding): string =>

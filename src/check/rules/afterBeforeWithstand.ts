@@ -40,6 +40,7 @@ function testDays(context: Context): ReadonlyMap<string, number> {
 /** Insulation "after" that is dated before the withstand test it should follow. */
 export const afterBeforeWithstand: Rule = {
   id: "after-before-withstand",
+  reach: "panel",
   reads: "book",
   of: withRole("insulation", "withstand"),
   find: (context) => {

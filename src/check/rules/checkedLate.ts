@@ -28,6 +28,7 @@ const isDocument = withRole("document");
 /** A review or a document looked at only after the first test that relies on it. */
 export const checkedLate: Rule = {
   id: "checked-late",
+  reach: "table",
   reads: "book",
   of: everyKind,
   find: (context) =>

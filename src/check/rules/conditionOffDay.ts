@@ -30,6 +30,7 @@ const APART = 15;
 /** A temperature, humidity or pressure far from the other rows of its day and instrument, or one that cannot be. */
 export const conditionOffDay: Rule = {
   id: "condition-off-day",
+  reach: "table",
   reads: "table",
   find: (table, context) => {
     const { text, lineup } = context;

@@ -6,6 +6,7 @@ import { type Rule, rowName, where } from "../context";
 /** A check that is said not to apply, without a word why. */
 export const exemptUnexplained: Rule = {
   id: "exempt-unexplained",
+  reach: "panel",
   reads: "row",
   among: (table) => amongVerdicts(table, "Not required"),
   rows:

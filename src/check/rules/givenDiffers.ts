@@ -10,6 +10,7 @@ const isFact = ({ role, id }: Column) => role === "given" && id !== SOURCES;
 /** A rating or fact of a row that is not the lineup's. */
 export const givenDiffers: Rule = {
   id: "given-differs",
+  reach: "table",
   reads: "row",
   among: (table) => amongDifferences(table, isFact),
   rows: (table, { text, lineup }) => {

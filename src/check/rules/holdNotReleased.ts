@@ -85,6 +85,7 @@ function aheadOf(
  */
 export const holdNotReleased: Rule = {
   id: "hold-not-released",
+  reach: "table",
   reads: "book",
   of: everyKind,
   find: (context) =>

@@ -47,6 +47,7 @@ interface Work {
 /** An inspection point held before the work that it looks at, asked for after it was held, or released by who did the work. */
 export const inspectionOff: Rule = {
   id: "inspection-off",
+  reach: "table",
   reads: "book",
   of: everyKind,
   find: (context) =>

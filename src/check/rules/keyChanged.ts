@@ -8,6 +8,7 @@ import { keysIn, lackingIn } from "../keysIn";
 /** A row whose name was changed in one cell from that of a row which the lineup needs and the table lacks. */
 export const keyChanged: Rule = {
   id: "key-changed",
+  reach: "table",
   reads: "table",
   find: (table, { text }) => {
     const { renamed, nameless: says } = text.rules["key-changed"];

@@ -10,6 +10,7 @@ const isLimit = ({ role }: Column) => role === "limit";
 /** A limit on the sheet that is not the one its criterion gives. */
 export const limitDiffers: Rule = {
   id: "limit-differs",
+  reach: "table",
   reads: "row",
   among: (table) => amongDifferences(table, isLimit),
   rows: (table, context) => {

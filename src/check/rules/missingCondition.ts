@@ -7,6 +7,7 @@ import { blanksByPlace } from "../progress/blanksByPlace";
 /** A reading whose judgement needs a condition that was not recorded. */
 export const missingCondition: Rule = {
   id: "missing-condition",
+  reach: "panel",
   // What a block has no place for is told at its first reading, which any edit may move.
   reads: "table",
   find: (table, context) => {

@@ -16,6 +16,7 @@ import { isYetToCome } from "../progress/openRows";
 /** A row of a test that was begun, or of a workbook that is all but done, without its reading. */
 export const missingReading: Rule = {
   id: "missing-reading",
+  reach: "panel",
   // A reading in one phase makes a test begun, and so asks for those of the others.
   reads: "table",
   find: (table, context) =>

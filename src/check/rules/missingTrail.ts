@@ -7,6 +7,7 @@ import { blanksByPlace } from "../progress/blanksByPlace";
 /** A reading without its date, name, instrument, or a condition that goes on record with it. */
 export const missingTrail: Rule = {
   id: "missing-trail",
+  reach: "panel",
   reads: "table",
   find: (table, context) => {
     const trail = table.kind.columns.filter(({ need }) => need === "trail");

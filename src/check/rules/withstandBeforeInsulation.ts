@@ -49,6 +49,7 @@ const notHere = ({ tables, text }: Context, reason: string): Finding[] =>
 /** A withstand test on a circuit whose insulation had not passed before it. */
 export const withstandBeforeInsulation: Rule = {
   id: "withstand-before-insulation",
+  reach: "panel",
   reads: "book",
   of: withRole("insulation", "withstand"),
   find: (context) => {

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Finding } from "../../../src/check/findings/finding";
 import { gatherFindings } from "../../../src/check/findings/gatherFindings";
+import { RULES } from "../../../src/check/rules";
 import { TEXT } from "../../support/checkBook";
 import { CONTACT, ofRule, sound } from "../support";
 
@@ -15,9 +16,10 @@ const lacking = (panel: string, row: number, rule = "missing-trail"): Finding =>
   message: `${panel} · ${row}: Date not recorded.`,
 });
 
+const reachOf = (rule: string) => RULES.find(({ id }) => id === rule)?.reach;
 const none = () => false;
 const told = (findings: readonly Finding[], standsApart: (one: Finding) => boolean = none) =>
-  gatherFindings(findings, TEXT, standsApart).map(({ address, found, further }) => ({
+  gatherFindings(findings, TEXT, reachOf, standsApart).map(({ address, found, further }) => ({
     address,
     found,
     further,
