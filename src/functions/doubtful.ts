@@ -1,4 +1,4 @@
-import { takesBack } from "../quantities/doubtIn";
+import { takesBack } from "../quantities/remarks/doubtIn";
 import { answer } from "../quantities/result";
 import { optional } from "./inputs";
 import { spill } from "./spill";

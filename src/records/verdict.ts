@@ -1,5 +1,5 @@
 import type { Lineup } from "../lineup/lineup";
-import { takesBack } from "../quantities/doubtIn";
+import { takesBack } from "../quantities/remarks/doubtIn";
 import type { Verdict } from "../standards/judge";
 import { blank, gear, quoted, result } from "./columns/common";
 import { guardedLimit, hasInstrument, straddles } from "./guard";

@@ -1,5 +1,7 @@
 import { bare } from "../../lineup/lineup";
-import { plain } from "../../quantities/doubtIn";
+import { DOUBT_WORDS } from "../../quantities/remarks/doubtWords";
+import { anyOf, plain } from "../../quantities/remarks/words";
+import { WORK_WORDS } from "../../quantities/remarks/workWords";
 import { isBlank, verdictOf } from "../../records/kind";
 import { HISTORY_COLUMNS, HISTORY_TABLE } from "../../sheets/ours/historySheet";
 import { repairsOf } from "../../sheets/ours/repairSheet";
@@ -16,12 +18,13 @@ import {
 } from "../context";
 import type { Finding } from "../findings/finding";
 
-/** That a reading is not the first one (common practice, no source). */
-const AGAIN =
-  /\b(?:repeated|re-?measured|measured again|second (?:try|attempt|reading)|re-?test(?:ed)?|first reading|wiederholt|erneut gemessen|zweite messung|repetee?s?|mesuree? (?:de|a) nouveau|repetid[oa]s?|medid[oa] de nuevo|medid[oa] novamente)\b/;
-/** What is repeated without a bad reading before it, or is still to be. */
-const PLAIN =
-  /\b(?:same|as before|on request|requested|routine|each|times|to be|not|no|never|nicht|pas|sin|nao)\b/;
+const AGAIN = anyOf(WORK_WORDS.flatMap(({ repeated }) => repeated.again));
+const PLAIN = anyOf([
+  ...WORK_WORDS.flatMap(({ repeated }) => repeated.plain),
+  ...DOUBT_WORDS.flatMap(({ negations }) => negations),
+]);
+const EXPLAINED = anyOf(WORK_WORDS.flatMap(({ repeated }) => repeated.explained));
+const FIRST = anyOf(WORK_WORDS.flatMap(({ repeated }) => repeated.first));
 
 /** A remark that tells of a repeat, of which the first reading is kept nowhere. */
 export const firstReadingGone: Rule = {
@@ -51,11 +54,6 @@ export const firstReadingGone: Rule = {
 };
 
 /** A repeat that says after what it was made, and names no first reading, explains itself. */
-const EXPLAINED =
-  /\b(?:repeated after|wiederholt nach|nach \w+ wiederholt|repetee?s? apres|repetid[oa]s? (?:tras|despues|apos|depois))\b/;
-const FIRST =
-  /\bfirst (?:reading|value)\b|\berst(?:er|e) (?:wert|messung)\b|\bpremiere (?:valeur|mesure)\b|\bprimera? (?:lectura|valor)\b/;
-
 function isRepeat(remark: string): boolean {
   const text = plain(remark);
   if (EXPLAINED.test(text) && !FIRST.test(text)) return false;

@@ -1,4 +1,4 @@
-import { doubtIn, isSettled } from "../../quantities/doubtIn";
+import { doubtIn, isSettled } from "../../quantities/remarks/doubtIn";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { a1 } from "../../sheets/cells/address";
 import { rowsFrom } from "../../sheets/cells/formulaRuns";

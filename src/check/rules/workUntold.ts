@@ -1,5 +1,8 @@
 import { bare } from "../../lineup/lineup";
 import { serialDay } from "../../quantities/dates";
+import { DOUBT_WORDS } from "../../quantities/remarks/doubtWords";
+import { anyOf, plain } from "../../quantities/remarks/words";
+import { WORK_WORDS } from "../../quantities/remarks/workWords";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { kindWords } from "../../records/kindWords";
 import { repairsOf } from "../../sheets/ours/repairSheet";
@@ -16,12 +19,11 @@ import {
 import type { Finding } from "../findings/finding";
 import { panelsOf } from "../panelsOf";
 
-/** Words for work on the gear itself that makes earlier tests void (common practice, no source). */
-const WORK =
-  /\b(?:remade|re-made|reassembled|dismantled|disassembled|re-?terminated|rewired|replaced|exchanged|ausgetauscht|ersetzt|zerlegt|remplac[ée]e?s?|d[ée]mont[ée]e?s?|reemplazad[oa]s?|sustituid[oa]s?|desmontad[oa]s?|substitu[íi]d[oa]s?)\b/i;
-/** What is replaced without touching the gear, and what was not done or is to come. */
-const IDLE =
-  /\b(?:not|no|never|nothing|to be|will be|nicht|kein\w*|noch|pas|non|sin|n[ãa]o|instruments?|meters?|leads?|probes?|batter\w+|label\w*|lamps?)\b/i;
+const DONE = anyOf(WORK_WORDS.flatMap(({ remade }) => remade.done));
+const IDLE = anyOf([
+  ...WORK_WORDS.flatMap(({ remade }) => remade.idle),
+  ...DOUBT_WORDS.flatMap(({ negations }) => negations),
+]);
 
 /** A remark that tells of work on a panel after its tests, of which the sheet Repairs says nothing. */
 export const workUntold: Rule = {
@@ -33,13 +35,17 @@ export const workUntold: Rule = {
     return context.tables.flatMap((table) =>
       overRows(table, (row, stored, judged): Finding | undefined => {
         const remark = String(stored.remarks ?? "");
-        if (!WORK.test(remark) || IDLE.test(remark) || verdictOf(judged) === "Missing")
-          return undefined;
+        if (!isWork(remark) || verdictOf(judged) === "Missing") return undefined;
         return untold(table, row, remark, repaired, context);
       }).map(({ finding }) => finding),
     );
   },
 };
+
+function isWork(remark: string): boolean {
+  const text = plain(remark);
+  return DONE.test(text) && !IDLE.test(text);
+}
 
 function untold(
   table: JudgedTable,

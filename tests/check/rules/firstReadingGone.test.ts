@@ -30,7 +30,24 @@ finds("first-reading-gone", [
   },
 ]);
 
+finds(
+  "first-reading-gone",
+  ["ripetuta dopo asciugatura, prima lettura 62,4", "misurata di nuovo", "القراءة الاولى 62.4"].map(
+    (remark) => ({
+      name: remark,
+      spoil: noted(remark),
+      table: CONTACT,
+      row: 1,
+      header: REMARKS,
+      weight: "query" as const,
+      says: /the first reading is nowhere/,
+    }),
+  ),
+);
+
 keepsQuiet("first-reading-gone", [
+  ["a repeat in Italian that says after what", noted("ripetuta dopo la pulizia")],
+  ["a repeat in Arabic that says after what", noted("اعيد القياس بعد التنظيف")],
   ["what says after what it was repeated", noted("repeated after cleaning, second reading stands")],
   ["the same result", noted("repeated, same reading")],
   ["what is still to be", noted("to be repeated")],

@@ -45,6 +45,10 @@ test.each([
   "pont laissé en place à X4:7",
   "puente sin retirar en X4:7",
   "ponte em X4:7 por retirar",
+  "ponticello su X4:7 lasciato inserito",
+  "fusibili secondari non ricollegati",
+  "الجسر على X4:7 لم ينزع",
+  "ترك التاريض مركبا",
 ])("left-for-test hears: %s", (remark) => {
   const book = sound();
   book.set(CONTACT, 1, REMARKS, remark);
@@ -64,5 +68,8 @@ keepsQuiet(
     "earths on the busbar by the permit",
     "measured again with other leads",
     "door left open while measuring",
+    "ponticello rimosso dopo la prova",
+    "ponticello lasciato inserito, poi rimosso",
+    "نزع الجسر بعد الاختبار",
   ].map((remark) => [remark, (book) => book.set(CONTACT, 1, REMARKS, remark)] as const),
 );

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { doubtIn } from "../../../src/quantities/doubtIn";
+import { doubtIn } from "../../../src/quantities/remarks/doubtIn";
 import type { Snapshot } from "../../../src/sheets/snapshot";
 import {
   CONTACT,

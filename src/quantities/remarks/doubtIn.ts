@@ -1,4 +1,6 @@
-import { DOUBTS, type Doubt, LANGUAGES } from "./doubts";
+import { DOUBT_WORDS } from "./doubtWords";
+import { DOUBTS, type Doubt, type DoubtWords, type Words } from "./language";
+import { anyOf, plain } from "./words";
 
 /** What a remark says, and the words that say so. */
 interface Doubted {
@@ -6,34 +8,18 @@ interface Doubted {
   readonly words: string;
 }
 
-const all = Object.values(LANGUAGES);
-
-/** Lower case, without accents, one space between words. */
-export const plain = (text: string): string =>
-  text
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .replaceAll("ß", "ss")
-    .toLowerCase()
-    .replace(/\s+/g, " ");
-
-/** Any of some words as whole words. */
-const anyOf = (words: readonly string[]): RegExp =>
-  new RegExp(
-    `(?<![\\p{L}\\p{N}])(?:${words
-      .map(plain)
-      .map((word) => (word.endsWith("-") ? `${word.slice(0, -1)}\\p{L}*` : word))
-      .join("|")})(?![\\p{L}\\p{N}])`,
-    "gu",
-  );
+/** Finds every place, not the first alone. */
+const each = ({ source }: RegExp): RegExp => new RegExp(source, "gu");
+/** Any word of one sort, in whatever language. */
+const any = (sort: (words: DoubtWords) => Words): RegExp => anyOf(DOUBT_WORDS.flatMap(sort));
 
 const WORDS: ReadonlyMap<Doubt, RegExp> = new Map(
-  DOUBTS.map((doubt) => [doubt, anyOf(all.flatMap(({ doubts }) => doubts[doubt]))]),
+  DOUBTS.map((doubt) => [doubt, each(any(({ doubts }) => doubts[doubt]))]),
 );
-const NEGATION = anyOf(all.flatMap(({ negations }) => negations));
-const CONTRAST = anyOf(all.flatMap(({ contrasts }) => contrasts));
-const SETTLED = anyOf(all.flatMap(({ settled }) => settled));
-const AHEAD = anyOf(all.flatMap(({ ahead }) => ahead));
+const NEGATION = any(({ negations }) => negations);
+const CONTRAST = any(({ contrasts }) => contrasts);
+const SETTLED = each(any(({ settled }) => settled));
+const AHEAD = any(({ ahead }) => ahead);
 
 /** Senses that a negation is part of, or that nothing settles afterwards. */
 const LASTING: ReadonlySet<Doubt> = new Set(["estimated", "not measured", "borrowed"]);
@@ -69,7 +55,7 @@ const settledIn = (text: string): number[] =>
   [...text.matchAll(SETTLED)].flatMap(({ index, 0: words }) => {
     const before = text.slice(0, index).split(CLAUSE_END).at(-1) ?? "";
     const [after = ""] = text.slice(index + words.length).split(CLAUSE_END);
-    const isToCome = matches(AHEAD, `${before}${words}${after}`);
+    const isToCome = AHEAD.test(`${before}${words}${after}`);
     return isToCome || isDenied(before) ? [] : [index];
   });
 
@@ -88,20 +74,17 @@ const isNegated = (text: string, at: number, word: string): boolean => {
   return (
     isDenied(clause.split(CONTRAST).at(-1) ?? "") ||
     NOT_SEEN.test(after) ||
-    (/^ ?[:=–-] ?/.test(after) && matches(NEGATION, after.split(/[.;,]/)[0]?.slice(0, 12) ?? ""))
+    (/^ ?[:=–-] ?/.test(after) && NEGATION.test(after.split(/[.;,]/)[0]?.slice(0, 12) ?? ""))
   );
 };
 
 /** Whether one of the last words before a word denies it. */
 const isDenied = (before: string): boolean =>
-  matches(NEGATION, before.trim().split(" ").slice(-REACH).join(" "));
+  NEGATION.test(before.trim().split(" ").slice(-REACH).join(" "));
 
 /** Right after a word, these say that it was looked for and is not there: `corona not seen`. */
 const NOT_SEEN =
   /^(?: (?:was|were|is|are|wurde|wurden|ist|a ete|fue|foi))? (?:not|nicht|pas|no|nao|non) (?:seen|observed|noted|heard|found|detected|visible|present|festgestellt|beobachtet|gehort|sichtbar|observe|constate|detecte|vist|visto|observad|detectad|notad)/;
-
-/** Whether some of the words stand in a text; a new expression, for one that is global remembers where it was. */
-const matches = (words: RegExp, text: string): boolean => new RegExp(words).test(text);
 
 /**
  * Whether a remark takes back the pass of its row. A borrowed instrument alone does not: it may be a sound
