@@ -1,6 +1,7 @@
 import type { Bounded } from "../quantities/reading/bounded";
 import { answer, type Result, refuse } from "../quantities/result";
 import { notPositive } from "./notPositive";
+import { upwards } from "./upwards";
 
 /**
  * Exciting current of a current transformer at a voltage, from its measured excitation curve.
@@ -9,18 +10,19 @@ import { notPositive } from "./notPositive";
  * is known to be above the last current in proportion to the voltage, since the core saturates; below the first
  * point, to be below the first current.
  *
- * @param volts rms, V, above 0, rising
- * @param amps rms exciting current, A, above 0, one for each voltage
+ * @param measuredVolts rms, V, above 0, rising throughout or falling throughout
+ * @param measuredAmps rms exciting current, A, above 0, one for each voltage
  * @param at voltage asked for, V, above 0
  * @returns A, exact or a bound; `wrong` or `range` for lists that are no curve
  * @example excitingCurrent([100, 200], [0.01, 0.02], 150) // { value: 0.015, bound: "exact" }
  * @example excitingCurrent([100, 110], [5, 10], 220) // { value: 20, bound: "above" }
  */
 export const excitingCurrent = (
-  volts: readonly number[],
-  amps: readonly number[],
+  measuredVolts: readonly number[],
+  measuredAmps: readonly number[],
   at: number,
 ): Result<Bounded> => {
+  const [volts, amps] = upwards(measuredVolts, measuredAmps);
   const refusal = notPositive("Voltage", at, "V");
   if (refusal) return refusal;
   if (volts.length !== amps.length || volts.length < 2)

@@ -3,6 +3,7 @@ import { type Refusal, type Result, refuse } from "../quantities/result";
 import { computed } from "./computed";
 import type { Points } from "./interpolate";
 import { monotoneCurve } from "./monotoneCurve";
+import { upwards } from "./upwards";
 
 export const KNEE_RULES = ["IEC 10/50", "IEEE 45", "IEEE 30"] as const;
 export type KneeRule = (typeof KNEE_RULES)[number];
@@ -38,16 +39,17 @@ const APART = 0.05;
  * From the upper end down, the first place where the voltage still gains what the rule asks is the
  * knee. It is as sharp as the points about it are close.
  *
- * @param volts rms, V, six points or more, all above 0, rising
- * @param amps rms exciting current, A, one for each voltage, rising
+ * @param measuredVolts rms, V, six points or more, all above 0, rising throughout or falling throughout
+ * @param measuredAmps rms exciting current, A, one for each voltage, rising with it
  * @returns V; `range` for points that do not rise, `none` where the curve does not hold the knee
  * @example kneePoint([10, 20, 40, 60, 80, 100, 110, 120, 130, 140], [0.004, 0.006, 0.009, 0.012, 0.016, 0.022, 0.03, 0.055, 0.13, 0.32]) // 103
  */
 export const kneePoint = (
-  volts: readonly number[],
-  amps: readonly number[],
+  measuredVolts: readonly number[],
+  measuredAmps: readonly number[],
   rule: KneeRule = "IEC 10/50",
 ): Result<number> => {
+  const [volts, amps] = upwards(measuredVolts, measuredAmps);
   if (!KNEE_RULES.includes(rule))
     return refuse("wrong", (text) => text.engineering.oneOf(text.name("Rule"), KNEE_RULES));
   if (volts.length !== amps.length)

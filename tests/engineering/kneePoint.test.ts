@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { excitingCurrent } from "../../src/engineering/excitingCurrent";
 import { KNEE_RULES, kneePoint } from "../../src/engineering/kneePoint";
 import { english } from "../support/inWords";
 
@@ -69,6 +70,16 @@ describe("kneePoint", () => {
     });
     expect(at45).toBeLessThan(at30 ?? 0);
     expect(at30).toBeLessThan(iec ?? 0);
+  });
+
+  it("is the same of a curve taken from its upper end down, as a core is demagnetized on the way", () => {
+    const amps = even.map(current);
+    const found = kneePoint(even.toReversed(), amps.toReversed());
+    expect(found).toMatchObject({ ok: true });
+    expect(found).toEqual(kneePoint(even, amps));
+    expect(excitingCurrent(even.toReversed(), amps.toReversed(), 133)).toEqual(
+      excitingCurrent(even, amps, 133),
+    );
   });
 
   it("keeps its definition: 10 % more voltage takes 50 % more current", () => {

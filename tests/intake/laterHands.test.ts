@@ -404,6 +404,24 @@ test("volts across with the currents of three phases", () => {
   expect(found).toHaveLength(12);
 });
 
+test("a curve taken from its upper end down is placed from its lower end up", () => {
+  const lines = (core: string) =>
+    [
+      ["420", "0.33"],
+      ["349", "0.048"],
+      ["250", "0.016"],
+    ].map(([volts, amps]) => `${core},A,${volts},${amps}`);
+  const found = placed("M1 saturation.csv", [
+    "cubicle,52-M1",
+    "core,phase,volts rms,amps rms",
+    ...lines("CT-1"),
+  ]);
+  expect(found).toContain("excitation 52-M1 CT-1 A v1=250");
+  expect(found).toContain("excitation 52-M1 CT-1 A a1=0.016");
+  expect(found).toContain("excitation 52-M1 CT-1 A v3=420");
+  expect(found).toHaveLength(6);
+});
+
 test.each([
   [";Einschaltzeit (ms);;;Ausschaltzeit (ms);;", "Feld;L1;L2;L3;L1;L2;L3"],
   [";Fermeture [ms];;;Ouverture [ms];;", "Cellule;L1;L2;L3;L1;L2;L3"],

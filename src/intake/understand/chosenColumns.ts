@@ -1,3 +1,4 @@
+import { groupBy } from "../../quantities/groupedBy";
 import { readUnit } from "../../quantities/reading/readUnit";
 import { splitReading } from "../../quantities/reading/splitReading";
 import { type Unit, unitSize } from "../../quantities/units";
@@ -102,24 +103,52 @@ export const byPole = (
     }));
 };
 
-/** The points of a curve one below the other, as the columns of its points. */
+/**
+ * The points of a curve one below the other, as the columns of its points; those of curves taken from their upper
+ * end down, as a core is demagnetized on the way, from the last line to the first.
+ */
 export const byPoint = (
   assigned: readonly Assigned[],
   naming: readonly Naming[],
   known: KnownKind,
+  columns: readonly SeenColumn[],
 ): Chosen[] => {
   const names = naming.map(({ index }) => index);
+  const volts = assigned.find(({ column }) => column.id === "v1")?.seen;
+  const falling = volts ? fallingPoints(volts, names, columns) : undefined;
   return assigned
     .filter(({ column }) => /^[av]1$/.test(column.id))
     .map((of) => ({
       of,
       parts: entriesOf(known.kind)
         .filter(({ id }) => id[0] === of.column.id[0] && /^[av]\d+$/.test(id))
-        .map(({ id }) => ({
-          field: id,
-          cells: { column: of.seen.index, nth: Number(id.slice(1)), names },
-        })),
+        .map(({ id }) => {
+          const point = Number(id.slice(1));
+          const nth = falling ? falling + 1 - point : point;
+          return { field: id, cells: { column: of.seen.index, nth, names } };
+        }),
     }));
+};
+
+/** How many points each curve has, where all have as many (of the last the lines may end) and the voltages of each fall. */
+const fallingPoints = (
+  volts: SeenColumn,
+  names: readonly number[],
+  columns: readonly SeenColumn[],
+): number | undefined => {
+  const { values, lines } = volts.cells;
+  if (values.length !== lines.length) return undefined;
+  const named = columns.filter(({ index }) => names.includes(index)).map(({ cells }) => cells);
+  const keyAt = (line: number) =>
+    named.map(({ texts, lines }) => texts[lines.indexOf(line)] ?? "").join("\n");
+  const points = values.map((volts, at) => ({ volts, line: lines[at] ?? 0 }));
+  const curves = groupBy(points, ({ line }) => keyAt(line));
+  const [first = []] = curves;
+  const areAlike = curves.slice(0, -1).every(({ length }) => length === first.length);
+  const fall = curves.every((curve) =>
+    curve.every(({ volts }, at) => at === 0 || volts < (curve[at - 1]?.volts ?? 0)),
+  );
+  return areAlike && fall && first.length > 2 ? first.length : undefined;
 };
 
 /** Columns of answers that are ticked by crosses, with the ticks that these are. */

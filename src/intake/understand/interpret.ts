@@ -87,7 +87,7 @@ export const interpret = (
     ...(hasOperations(known.kind) && position
       ? byPole(assigned, position, columns[position.index]?.cells.texts ?? [])
       : []),
-    ...(hasMeasuredPoints(known.kind) ? byPoint(assigned, naming, known) : []),
+    ...(hasMeasuredPoints(known.kind) ? byPoint(assigned, naming, known, columns) : []),
   ];
   // A panel on each line and panels across as well: the one or the other is something else.
   const isTwice =
