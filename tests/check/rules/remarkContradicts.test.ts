@@ -108,11 +108,27 @@ test.each([
   ["defective", "Grade 10.9 bolts fitted instead of 8.8"],
   ["defective", "Applied to L2 and L3 together by mistake"],
   ["defective", "Panel wet after washing"],
+  // What stands in the way, sticks, or is still to be done, and what worked more often or later than it was told to.
+  ["defective", "Conduit laid across the vent, to be shifted"],
+  ["defective", "Shutter jams at half height"],
+  ["defective", "Interlock can be lifted with a screwdriver"],
+  ["defective", "Lamp did not light"],
+  ["defective", "Klappe verstellt durch Leiter"],
+  ["defective", "clapet obstrué"],
+  ["attempts", "Closed two times to one command"],
+  ["attempts", "Opened by itself after a minute"],
+  ["attempts", "schloss zweimal auf einen Befehl"],
 ] as const)("%s: %s", (doubt, remark) => {
   expect(doubtIn(remark)?.doubt).toBe(doubt);
 });
 
 test.each([
+  "door did not open while the busbar was alive",
+  "truck does not move, did not start when locked",
+  "function blocked for the test",
+  "relief path not obstructed",
+  "closed and tripped twice for the counter",
+  "tripped by itself as it must",
   "no flashover",
   "no discharge, no breakdown seen",
   "flashover: none",

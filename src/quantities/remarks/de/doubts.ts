@@ -56,11 +56,18 @@ export const de: DoubtWords = {
       "verkurzt",
     ],
     attempts: [
+      "(?:schloss|schliesst|ein|aus)(?:geschaltet)? zweimal (?:bei|auf|nach) (?:ein|erst)-",
+      "(?:schloss|schliesst|offnete|loste|ausgelost|schaltete)(?: sich)?(?: [^ ]+)? (?:von selbst|von allein|ungewollt)",
       "(?:beim|im|nach dem) (?:zweiten|dritten|vierten|2|3|4|letzten)\\.? (?:versuch|anlauf)",
       "(?:zweiter|dritter|vierter|[234]\\.) (?:versuch|anlauf)",
       "nur (?:einmal|zweimal|\\d+ ?mal) von",
     ],
     defective: [
+      "(?:klappe|kanal|weg|offnung|entlastung|druckentlastung) (?:ist |war |noch )*(?:versperrt|verstellt|blockiert|zugestellt|verbaut)",
+      "(?:klemmt|hakt|schwergangig)",
+      "zu (?:versetzen|verlegen|reinigen|richten|verschliessen)",
+      "(?:leuchtet|meldet|passt|verriegelt) nicht",
+      "verriegelung (?:lasst sich )?(?:umgehen|uberlisten|uberlistet)",
       "(?:drehfeld|drehrichtung|phasenfolge)(?: ist| war)? (?:falsch|verkehrt|links|vertauscht)",
       "falsche(?:s|r)? (?:drehfeld|drehrichtung|phasenfolge)",
       "(?:phasen|adern|leiter)(?: sind| waren)? (?:vertauscht|zu tauschen|verwechselt)",

@@ -46,8 +46,16 @@ export const es: DoubtWords = {
       "suspendid-",
       "abortad-",
     ],
-    attempts: ["(?:segundo|tercer|cuarto) intento", "(?:al|en el) (?:2|3|4)\\.?[oº]? intento"],
+    attempts: [
+      "cerro dos veces",
+      "(?:cerro|abrio|disparo) (?:solo|por si solo|de forma intempestiva)",
+      "(?:segundo|tercer|cuarto) intento",
+      "(?:al|en el) (?:2|3|4)\\.?[oº]? intento",
+    ],
     defective: [
+      "(?:obstruid|atascad|agarrotad)[oa]s?",
+      "(?:por|a) (?:mover|limpiar|sellar|reubicar)",
+      "no (?:enciende|senaliza|enclava|encendio)",
       "(?:rotacion|secuencia)(?: de fases)?(?: es| esta)? (?:incorrecta|invertida|inversa)",
       "fases? (?:invertidas?|cruzadas?|cambiadas?|permutadas?)",
       "rosca (?:danada|pasada|barrida|trasroscada)",

@@ -49,8 +49,16 @@ export const fr: DoubtWords = {
       "abandonne-",
       "arrete(?:e)? (?:a|apres)",
     ],
-    attempts: ["(?:a la |apres la )?(?:deuxieme|troisieme|quatrieme|[234]e) tentative"],
+    attempts: [
+      "ferme(?:e)? deux fois (?:sur|a|au|pour) (?:un|le premier|l.)-",
+      "(?:ferme|ouvert|declenche)e? (?:tout seul|toute seule|intempestive)-",
+      "(?:a la |apres la )?(?:deuxieme|troisieme|quatrieme|[234]e) tentative",
+    ],
     defective: [
+      "(?:obstru|bouch)e-",
+      "a (?:deplacer|nettoyer|obturer|redresser)",
+      "(?:coince|grippe)(?:e|s|es)?",
+      "ne (?:s.allume|signale|verrouille) pas",
       "(?:rotation|ordre) des phases(?: est)? (?:inverse|incorrect|faux|fausse)-",
       "phases?(?: sont)? (?:inversees?|croisees?|permutees?)",
       "filet(?:age)? (?:arrache|foire|abime)-",

@@ -35,8 +35,15 @@ export const it: DoubtWords = {
       "interrott-",
       "solo (?:per )?\\d[\\d.,]* ?(?:s|secondi|min|minuti|k?v)",
     ],
-    attempts: ["(?:secondo|terzo|quarto) tentativo"],
+    attempts: [
+      "chiuso due volte",
+      "(?:chiuso|aperto|scattato) da solo",
+      "(?:secondo|terzo|quarto) tentativo",
+    ],
     defective: [
+      "(?:ostruit|inceppat|grippat)[oaie]",
+      "da (?:spostare|pulire|sigillare|raddrizzare)",
+      "non (?:si accende|segnala)",
       "difettos-",
       "guast-",
       "danneggiat-",

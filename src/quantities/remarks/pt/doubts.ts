@@ -45,8 +45,15 @@ export const pt: DoubtWords = {
       "interrompid-",
       "abortad-",
     ],
-    attempts: ["(?:segunda|terceira|quarta|[234]a) tentativa"],
+    attempts: [
+      "fechou duas vezes",
+      "(?:fechou|abriu|disparou) (?:sozinho|sozinha|por si)",
+      "(?:segunda|terceira|quarta|[234]a) tentativa",
+    ],
     defective: [
+      "(?:obstruid|emperrad)[oa]s?",
+      "(?:por|a) (?:mover|limpar|vedar|deslocar)",
+      "nao (?:acende|acendeu|sinaliza)",
       "(?:rotacao|sequencia)(?: de fases)?(?: esta)? (?:incorreta|invertida|errada)",
       "fases? (?:invertidas?|cruzadas?|trocadas?)",
       "rosca (?:espanada|danificada)",
