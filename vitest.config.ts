@@ -1,8 +1,12 @@
 import { defineConfig, type TestProjectInlineConfiguration } from "vitest/config";
 
-/** Which folder of tests is of which project: `npm test -- --project unit` is what one runs all day. */
-const HOST = ["excel", "xlsx", "standin", "pane", "judge"];
-const OTHER = [...HOST, "cli", "browser", "bench"];
+/** Which folder of tests is of which project: all others are `unit`, which one runs all day. */
+const FOLDERS = {
+  host: ["excel", "xlsx", "standin", "pane", "judge", "audits"],
+  cli: ["cli", "handover"],
+  fuzz: ["fuzz"],
+  browser: ["browser"],
+};
 const files = (folders: readonly string[]) =>
   folders.map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`);
 
@@ -24,13 +28,19 @@ const project = (
 
 export default defineConfig({
   test: {
+    // What TypeScript comes to is kept from one run to the next.
+    experimental: { fsModuleCache: true, fsModuleCachePath: ".cache/vitest" },
     // As many files at once as there are cores; by itself vitest leaves one of them out.
     maxWorkers: "100%",
     projects: [
-      project("unit", ["tests/**/*.test.{ts,tsx}"], { exclude: files(OTHER), isolate: false }),
-      project("host", files(HOST), { isolate: false }),
-      project("cli", files(["cli"]), { isolate: false }),
-      project("browser", files(["browser"]), {
+      project("unit", ["tests/**/*.test.{ts,tsx}"], {
+        exclude: files(Object.values(FOLDERS).flat()),
+        isolate: false,
+      }),
+      project("host", files(FOLDERS.host), { isolate: false }),
+      project("cli", files(FOLDERS.cli), { isolate: false }),
+      project("fuzz", files(FOLDERS.fuzz), { isolate: false }),
+      project("browser", files(FOLDERS.browser), {
         globalSetup: "tests/browser/serveBench.ts",
         hookTimeout: 400_000,
       }),

@@ -39,6 +39,7 @@ const edited = (
 
 test("a recheck after any edits comes to what a whole check comes to", () => {
   const start = memoryBook(filledPlan(longLineup(6), 3, SOUND)).snapshot;
+  const before = reportOf(start);
   const tables = start.sheets.flatMap((sheet) => sheet.tables);
   const edit = fc
     .record({
@@ -51,7 +52,7 @@ test("a recheck after any edits comes to what a whole check comes to", () => {
   fc.assert(
     fc.property(fc.array(edit, { minLength: 1, maxLength: 6 }), (edits) => {
       let snapshot: Snapshot = start;
-      let report = reportOf(start);
+      let report = before;
       for (const { table, row, column, value } of edits) {
         snapshot = edited(
           snapshot,
@@ -69,7 +70,7 @@ test("a recheck after any edits comes to what a whole check comes to", () => {
       expect(report.counts).toEqual(whole.report.counts);
       expect(report.findings).toEqual(whole.report.findings);
     }),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
 });
 

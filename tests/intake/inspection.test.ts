@@ -237,13 +237,3 @@ describe("what was found is said, and can be corrected", () => {
     expect(inspection.delimiter.evidence(english)).toBe("vertical bar, as you set it");
   });
 });
-
-test("a million columns are refused", () => {
-  const wide = "Panel,Pole,".concat("R (µΩ),".repeat(1_000_000));
-  expect(
-    inWords(readExport(`${wide}\n=H01,L1`, { name: "wide.csv", delimiter: "," })),
-  ).toMatchObject({
-    ok: false,
-    say: expect.stringMatching(/has 1000003 columns on line 1; at most 16384 are read/),
-  });
-});

@@ -110,6 +110,6 @@ test("intake then check equals check on typed readings", () => {
       }
       expect(findings(taken)).toEqual(findings(typed));
     }),
-    { numRuns: 60 },
+    { numRuns: 30 },
   );
 });

@@ -175,7 +175,7 @@ test("any sequence of intake, undo and intake again leaves readings and history 
         expect(new Set(told).size).toBe(told.length);
       });
     }),
-    { numRuns: 150 },
+    { numRuns: 100 },
   );
 });
 

@@ -150,7 +150,8 @@ export async function auditRun(
   given?: Snapshot,
 ) {
   const book = given ?? (await auditBook());
-  const known = new Set(findingsOf(book).map(nameOf));
+  const before = findingsOf(book);
+  const known = new Set(before.map(nameOf));
   const faults = cases.faults.map((fault): AuditResult => {
     const findings = newFindings(book, fault, known);
     const isFound = findings.some((finding) => isToldAt(fault, finding));
@@ -161,7 +162,7 @@ export async function auditRun(
     };
   });
   // What the same rule said of the same cell before, though with another day or number in it, is no new alarm.
-  const places = new Set(findingsOf(book).map(placeAndRule));
+  const places = new Set(before.map(placeAndRule));
   const harmless = cases.harmless.map((fault) => ({
     fault,
     findings: newFindings(book, fault, known).filter((one) => !places.has(placeAndRule(one))),

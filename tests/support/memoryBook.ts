@@ -1,3 +1,4 @@
+import { memoizeFor } from "../../src/quantities/memoizeFor";
 import type { CellValue } from "../../src/records/kind";
 import type { Plan } from "../../src/sheets/plan/plan";
 import { reconcile } from "../../src/sheets/plan/reconcile";
@@ -21,14 +22,16 @@ export interface MemoryBook {
 }
 
 interface Cell {
-  value: CellValue;
-  formula?: string;
+  readonly value: CellValue;
+  readonly formula?: string;
 }
 
-/** What a plan comes to when it is written to a new workbook, without a file. */
-export function memoryBook(plan: Plan): MemoryBook {
-  const tables = reconcile(plan).create.map(({ planned, writes }) => {
-    const cells: Cell[][] = planned.rows.map(() => planned.columns.map(() => ({ value: null })));
+const BLANK: Cell = { value: null };
+
+/** Tables as a plan comes to them, worked out once for each plan. */
+const builtTables = memoizeFor((plan: Plan) =>
+  reconcile(plan).create.map(({ planned, writes }) => {
+    const cells = planned.rows.map(() => planned.columns.map(() => BLANK));
     for (const { row, column, value, formula } of writes)
       (cells[row] as Cell[])[column] = { value, formula };
     return {
@@ -37,7 +40,16 @@ export function memoryBook(plan: Plan): MemoryBook {
       headers: planned.columns.map(({ header }) => header),
       cells,
     };
-  });
+  }),
+);
+
+/** What a plan comes to when it is written to a new workbook, without a file. */
+export function memoryBook(plan: Plan): MemoryBook {
+  const tables = builtTables(plan).map(({ headers, cells, ...table }) => ({
+    ...table,
+    headers: [...headers],
+    cells: cells.map((row) => [...row]),
+  }));
   const find = (name: string) => {
     const table = tables.find((table) => table.name === name);
     if (!table) throw new Error(`no table ${name}`);
@@ -73,7 +85,7 @@ export function memoryBook(plan: Plan): MemoryBook {
     at: (name, row, header) => `${letters(find(name).headers.indexOf(header))}${row + 5}`,
     copyRow: (name, from) => {
       const { cells } = find(name);
-      cells.push((cells[from] as Cell[]).map((cell) => ({ ...cell })));
+      cells.push([...(cells[from] as Cell[])]);
     },
     addRow: (name, cells) => {
       const { cells: rows, headers } = find(name);
@@ -90,7 +102,9 @@ export function memoryBook(plan: Plan): MemoryBook {
     },
     forget: () => {
       for (const { cells } of tables)
-        for (const cell of cells.flat()) if (cell.formula !== undefined) cell.value = null;
+        for (const row of cells)
+          for (const [at, cell] of row.entries())
+            if (cell.formula !== undefined) row[at] = { ...cell, value: null };
     },
     removeTable: (name) => {
       tables.splice(tables.indexOf(find(name)), 1);

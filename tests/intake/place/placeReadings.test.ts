@@ -457,7 +457,7 @@ describe("hostile text", () => {
           if (typeof value === "number") expect(Number.isFinite(value)).toBe(true);
           else expect(value).toMatch(/^[^=+\-@|\p{Cc}][^\p{Cc}]*$/u);
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     );
     expect(withText).toBeGreaterThan(runs / 3);
   });
@@ -521,7 +521,7 @@ test("placing twice: the second time everything is there already", () => {
         first.placed.filter(({ column }) => column !== "origin").map(values),
       );
     }),
-    { numRuns: 200 },
+    { numRuns: 100 },
   );
 });
 
@@ -560,6 +560,6 @@ test("lines said again, numbered or at other times, come to the same as when eac
       });
       expect(inWords(again)).toEqual(inWords(apart));
     }),
-    { numRuns: 150 },
+    { numRuns: 100 },
   );
 });

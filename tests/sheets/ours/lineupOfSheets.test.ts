@@ -206,7 +206,7 @@ test("whatever stands in a panel is told by the sheets", () => {
       });
       expect(read(lineup)).toEqual(lineup);
     }),
-    { numRuns: 200 },
+    { numRuns: 100 },
   );
 });
 

@@ -125,6 +125,16 @@ test("a million titles are refused, whatever parts them", () => {
   }
 });
 
+test("a million columns are refused under a delimiter that was given, too", () => {
+  const wide = "Panel,Pole,".concat("R (µΩ),".repeat(1_000_000));
+  expect(
+    inWords(readExport(`${wide}\n=H01,L1`, { name: "wide.csv", delimiter: "," })),
+  ).toMatchObject({
+    ok: false,
+    say: expect.stringMatching(/has 1000003 columns on line 1; at most 16384 are read/),
+  });
+});
+
 test("NUL and mixed encodings are refused with their lines", () => {
   expect(taken(`${HEAD}\n${GOOD}\n=H01,Q0,L2,3\0 2,,\n`).refused).toMatch(
     /NUL character on line 3/,
