@@ -5,6 +5,7 @@ import { KINDS } from "../../../src/records/kinds";
 import { type Plan, planFor } from "../../../src/sheets/plan/plan";
 import { type Filler, SOUND } from "../../support/fill";
 import { between, random, shown, spread } from "../../support/random";
+import { COVERS } from "../sampleExports";
 
 /**
  * What the invented crew recorded on the mesa lineup: a sound entry for every row before energization, and a
@@ -44,7 +45,10 @@ const INSTRUMENTS: Readonly<Record<string, string>> = {
   GearHeater: "DM-1",
 };
 
-/** Days after the first, by record: installation, then insulation, withstand and the rest. */
+/**
+ * Days after the first, by record: installation and what is done dead, then insulation, withstand and the rest; the
+ * battery is discharged on a day on which nothing else wants it.
+ */
 const WHEN: Readonly<Record<string, number>> = {
   GearDocuments: -21,
   GearPermits: -1,
@@ -56,7 +60,21 @@ const WHEN: Readonly<Record<string, number>> = {
   GearContact: -3,
   GearCircuit: -2,
   GearControl: -4,
+  GearBattery: -3,
+  GearMechanism: -5,
+  GearTiming: -5,
+  GearMotion: -5,
+  GearCurrentTransformers: -4,
+  GearExcitation: -4,
+  GearCurrentLoop: -4,
+  GearVoltageTransformers: -4,
+  GearVoltageWinding: -4,
   GearWithstand: 2,
+  GearInterrupter: 2,
+  GearProtection: 1,
+  GearSettingsHeld: 1,
+  GearStability: 3,
+  GearArcProtection: 3,
   GearCable: 6,
   GearDissipation: 6,
   GearFunction: 3,
@@ -83,7 +101,7 @@ const OWN: Readonly<Record<string, Filler>> = {
   GearDocuments: ({ approved }) => ({ found: approved ?? null }),
   GearPermits: ({ part }) => ({
     number: part === "Permit to work" ? "INV-PTW-31" : "INV-HVT-9",
-    from: DAY - 10,
+    from: DAY - 21,
     to: DAY + 20,
   }),
   GearHandling: () => ({
@@ -131,8 +149,8 @@ const OWN: Readonly<Record<string, Filler>> = {
   GearInsulation: (_row, next) => ({
     testVoltage: 5000,
     reading: shown(spread(next, 60_000, 240_000), 0),
-    temperature: shown(between(next, 20, 24), 1),
-    humidity: shown(between(next, 30, 38), 0),
+    temperature: shown(between(next, 21.6, 22.4), 1),
+    humidity: shown(between(next, 33, 36), 0),
   }),
   GearWithstand: (_row, next) => ({
     temperature: 22,
@@ -332,7 +350,7 @@ const CABLES_A_DAY = 3;
 const trail = (table: string, row: Row, panels: readonly string[]): Row => ({
   date:
     DAY +
-    (row.stage === "after" ? 3 : (WHEN[table] ?? 0)) +
+    (row.stage === "after" ? 3 : row.part === COVERS ? 0 : (WHEN[table] ?? 0)) +
     (CABLE_TABLES.has(table) ? Math.floor(panels.indexOf(String(row.object)) / CABLES_A_DAY) : 0),
   by: CREW,
   ...(INSTRUMENTS[table] ? { instrument: INSTRUMENTS[table] } : {}),
