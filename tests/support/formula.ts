@@ -28,11 +28,23 @@ export interface Place {
  * worksheet functions through their catalogue.
  */
 export function computeFormula(formula: string, place: Place): Value {
-  const found = evaluate(parse(tokenize(formula)) as AstExpression, place);
+  const found = evaluate(parsed(formula), place);
   if (Array.isArray(found)) throw new Error(`${formula} gives a range`);
   // Excel shows a reference to an empty cell as 0.
   return (found as Value) ?? 0;
 }
+
+/** A text read once, however many rows have it. */
+function readOnce<T>(read: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    if (!known.has(text)) known.set(text, read(text));
+    return known.get(text) as T;
+  };
+}
+
+const parsed = readOnce((formula) => parse(tokenize(formula)) as AstExpression);
+const reference = readOnce((text) => parseStructRef(text) ?? {});
 
 function evaluate(node: AstExpression, place: Place): Value | Many {
   switch (node.type) {
@@ -72,7 +84,7 @@ const single = (node: WithArguments, at: number, place: Place): Value => {
 
 function referred(text: string, place: Place): Value | Many {
   if (place.address && /^[A-Z]+[0-9]+$/.test(text)) return place.address(text);
-  const { columns = [], sections = [] } = parseStructRef(text) ?? {};
+  const { columns = [], sections = [] } = reference(text);
   const [header] = columns;
   const [from, to] = columns;
   if (columns.length === 2 && sections[0] === "this row" && from && to) return place.span(from, to);
