@@ -61,6 +61,7 @@ import { ownFormula } from "./rules/ownFormula";
 import { permitHolder } from "./rules/permitHolder";
 import { permitLacking } from "./rules/permitLacking";
 import { phasesApart } from "./rules/phasesApart";
+import { pointsNowhere } from "./rules/pointsNowhere";
 import { punchOpen } from "./rules/punchOpen";
 import { readingFormula } from "./rules/readingFormula";
 import { recordsContradict } from "./rules/recordsContradict";
@@ -111,6 +112,7 @@ export const RULES: readonly Rule[] = [
   remarkContradicts,
   workUntold,
   leftForTest,
+  pointsNowhere,
   changedSinceIntake,
   repeatUnexplained,
   firstReadingGone,

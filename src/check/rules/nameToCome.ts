@@ -3,9 +3,9 @@ import { amongEntries } from "../among/amongRows";
 import { type JudgedTable, overRows, type Rule, rowName, where } from "../context";
 import type { Finding } from "../findings/finding";
 
-/** Words that stand in for a number, name or revision that nobody has yet; with a digit in it, a cell names something. */
+/** Words that stand in for a number, name or revision, or for nobody in particular; with a digit in it, a cell names something. */
 const TO_COME =
-  /^(?:t\.?b\.?[acds]\.?|to (?:be )?(?:follow|come|advised?|confirmed|decided|issued)|pending|later|not (?:yet )?(?:known|issued)|awaited|unknown|open|n\.?\/?a\.?|none|nil|x{2,}|[-–—?.*_]+|offen|folgt|unbekannt|en attente|à suivre|pendiente|pendente)$/i;
+  /^(?:t\.?b\.?[acds]\.?|to (?:be )?(?:follow|come|advised?|confirmed|decided|issued)|pending|later|not (?:yet )?(?:known|issued)|awaited|unknown|open|n\.?\/?a\.?|none|nil|x{2,}|[-–—?.*_]+|offen|folgt|unbekannt|en attente|à suivre|pendiente|pendente|various|several|ditto|dito|idem|same|as above|all|everybody|anybody|verschiedene|diverse|mehrere|wie oben|divers(?:es)?|plusieurs|v[aá]rios|vari|["”″]|do\.)$/i;
 
 export const isToCome = (cell: CellValue | undefined): boolean =>
   typeof cell === "string" && !isBlank(cell) && TO_COME.test(cell.trim());

@@ -3,27 +3,31 @@ import { inRowOrder } from "../among/amongRows";
 import { type JudgedTable, overColumns, type Rule, rowName, where } from "../context";
 import { canonical } from "../formulas/canonical";
 
-/** A reading that is worked out from other cells in place of being read. */
+/** Functions that come to something else at each calculation. */
+const CHANGING: ReadonlySet<string> = new Set(["RAND", "RANDBETWEEN", "RANDARRAY", "NOW", "TODAY"]);
+
+/** An entry that is worked out in place of being read, or that is another one each time. */
 export const readingFormula: Rule = {
   id: "reading-formula",
   reads: "row",
   among: (table) =>
     inRowOrder(
-      readingsIn(table).flatMap(({ id }) =>
-        rowsByFormula(table.table, table.at.get(id) ?? 0, true),
-      ),
+      entriesIn(table).flatMap(({ id }) => rowsByFormula(table.table, table.at.get(id) ?? 0, true)),
     ),
   rows: (table, { text }) => {
-    const readings = readingsIn(table);
+    const entries = entriesIn(table);
     return (row) =>
-      overColumns(readings, ({ id, header }) => {
+      overColumns(entries, ({ id, header, need }) => {
         const formula = table.table.formula(row, table.at.get(id) ?? 0);
-        return formula !== undefined && canonical(formula, table.table, row).refs.length > 0
+        if (formula === undefined) return undefined;
+        const { refs, functions } = canonical(formula, table.table, row);
+        const changes = functions.some((name) => CHANGING.has(name));
+        return changes || (need === "reading" && refs.length > 0)
           ? {
               rule: "reading-formula",
               weight: "query",
               ...where(table, row, id),
-              message: text.rules["reading-formula"].message(
+              message: text.rules["reading-formula"][changes ? "changing" : "message"](
                 rowName(table, row),
                 header,
                 formula.slice(0, 80),
@@ -35,5 +39,5 @@ export const readingFormula: Rule = {
   },
 };
 
-const readingsIn = ({ kind, at }: JudgedTable) =>
-  kind.columns.filter(({ id, need, role }) => need === "reading" && role === "entry" && at.has(id));
+const entriesIn = ({ kind, at }: JudgedTable) =>
+  kind.columns.filter(({ id, role }) => role === "entry" && at.has(id));

@@ -1,4 +1,8 @@
+import { isNamedIn } from "../../quantities/measuringRange";
 import { doubtIn, isSettled } from "../../quantities/remarks/doubtIn";
+import { DOUBT_WORDS } from "../../quantities/remarks/doubtWords";
+import { anyOf, plain } from "../../quantities/remarks/words";
+import { WORK_WORDS } from "../../quantities/remarks/workWords";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
 import { a1 } from "../../sheets/cells/address";
 import { rowsFrom } from "../../sheets/cells/formulaRuns";
@@ -24,7 +28,10 @@ export const remarkContradicts: Rule = {
     const look = (row: number, _stored: Row, judged: Row): Finding | undefined => {
       if (!passesBut(table, judged, context)) return undefined;
       for (const { address, column, text } of remarks.of(row)) {
-        const found = doubtIn(text) ?? otherOrder(table, row, text, context);
+        const found =
+          doubtIn(text) ??
+          otherOrder(table, row, text, context) ??
+          otherInstrument(table, row, text, context);
         if (found)
           return {
             rule: "remark-contradicts",
@@ -67,6 +74,26 @@ function otherOrder({ kind, rows }: JudgedTable, row: number, text: string, { li
   return isRotation && `${right}-${right}`.includes(given) ? undefined : OTHER_ORDER;
 }
 
+/** An instrument of the list that a remark names and its row does not, without being held beside it. */
+function otherInstrument(
+  { rows, at }: JudgedTable,
+  row: number,
+  text: string,
+  { instruments }: Context,
+) {
+  const named = rows[row]?.instrument;
+  if (!instruments || !at.has("instrument") || typeof named !== "string" || isBlank(named))
+    return undefined;
+  const words = new Set(text.toLowerCase().split(/[^\p{L}\p{N}./_-]+/u));
+  const isOther = [...instruments.keys()].some((id) => words.has(id) && !isNamedIn(named, id));
+  return isOther && !COMPARED.test(plain(text)) ? OTHER_INSTRUMENT : undefined;
+}
+
+const COMPARED = anyOf([
+  ...WORK_WORDS.flatMap(({ compared }) => compared),
+  ...DOUBT_WORDS.flatMap(({ negations }) => negations),
+]);
+const OTHER_INSTRUMENT = { doubt: "other instrument" } as const;
 const OTHER_ORDER = { doubt: "other order" } as const;
 
 /** Whether a row passes, or would without its remark. */

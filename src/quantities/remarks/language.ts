@@ -56,4 +56,15 @@ export interface WorkWords {
     /** What is replaced without touching the gear, and what is to come. */
     readonly idle: Words;
   };
+  /** That another instrument was only held beside the one that measured. */
+  readonly compared: Words;
+  /** By which a remark points to the lists of the workbook. */
+  readonly lists: {
+    /** The punch list, which a number may follow. */
+    readonly punch: Words;
+    /** See the repairs. */
+    readonly repairs: Words;
+    /** See the reading history. */
+    readonly history: Words;
+  };
 }

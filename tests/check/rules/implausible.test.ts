@@ -1,3 +1,4 @@
+import type { MemoryBook } from "../../support/memoryBook";
 import { CONTACT, finds, INSULATION, keepsQuiet } from "../support";
 
 finds("implausible", [
@@ -19,6 +20,15 @@ finds("implausible", [
     weight: "query",
     says: /expected \d/,
   },
+  ...[980_000_000, "980 TΩ"].map((reading) => ({
+    name: `an insulation resistance that no tester shows: ${reading}`,
+    spoil: (book: MemoryBook) => book.set(INSULATION, 2, "R 1 min MΩ", reading),
+    table: INSULATION,
+    row: 2,
+    header: "R 1 min MΩ",
+    weight: "query" as const,
+    says: /is 980,?000,?000 .*expected at most 100,?000,?000/,
+  })),
   {
     name: "a number that is no day",
     spoil: (book) => book.set(CONTACT, 1, "Date", -5),
@@ -31,6 +41,7 @@ finds("implausible", [
 ]);
 
 keepsQuiet("implausible", [
+  ["beyond the range of a tester", (book) => book.set(INSULATION, 2, "R 1 min MΩ", "> 20 TΩ")],
   ["the ends of what can be", (book) => book.set(INSULATION, 2, "Humidity %", 100)],
   ["text: said by another rule", (book) => book.set(INSULATION, 2, "Humidity %", "wet")],
 ]);

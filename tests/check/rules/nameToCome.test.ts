@@ -15,6 +15,18 @@ finds("name-to-come", [
         says: /which identifies nothing/,
       }) satisfies Parameters<typeof finds>[1][number],
   ),
+  ...["various", "ditto", '"', "verschiedene"].map(
+    (word) =>
+      ({
+        name: `a permit held by ${word}`,
+        spoil: (book) => book.set(PERMITS, 0, "Holder", word),
+        table: PERMITS,
+        row: 0,
+        header: "Holder",
+        weight: "query" as const,
+        says: /which identifies nothing/,
+      }) satisfies Parameters<typeof finds>[1][number],
+  ),
   {
     name: "a permit held by somebody to be advised",
     spoil: (book) => book.set(PERMITS, 0, "Holder", "to be advised"),

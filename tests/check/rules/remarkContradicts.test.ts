@@ -196,6 +196,26 @@ finds("remark-contradicts", [
   },
 ]);
 
+/** What is said of a remark beside a contact measured with another instrument of the list. */
+const beside = (remark: (other: string) => string) => {
+  const book = sound();
+  book.addRow("GearInstruments", { Id: "MO-2", Instrument: "Micro-ohmmeter (invented)" });
+  book.set(CONTACT, 1, "Remarks", remark("MO-2"));
+  return ofRule(book.snapshot, "remark-contradicts").map(({ message }) => message);
+};
+
+test("a remark that names another instrument of the list than its row does", () => {
+  expect(beside((other) => `battery flat, done with ${other}`)[0]).toMatch(
+    /another instrument than the row names/,
+  );
+  for (const remark of [
+    (other: string) => `compared with ${other}, same reading`,
+    (other: string) => `${other} not used`,
+    () => "done with the spare leads",
+  ])
+    expect(beside(remark)).toEqual([]);
+});
+
 keepsQuiet("remark-contradicts", [
   [
     "a breakdown that was settled",

@@ -22,11 +22,11 @@ export const evidence = {
   "remark-contradicts": {
     title: "A remark against the result",
     finds:
-      "a remark, note or comment beside a row that passes which speaks of a flashover or breakdown, a test to be repeated, a value that was estimated or not measured, something defective, phases in another order than the lineup's, or a borrowed instrument",
+      "a remark, note or comment beside a row that passes which speaks of a flashover or breakdown, a test to be repeated, a value that was estimated or not measured, something defective, phases in another order than the lineup's, a borrowed instrument, or one of the list that the row does not name",
     why: "Whoever wrote it saw what the numbers do not show; a reader of the dossier finds it.",
     satisfies: "the test repeated or the result put right; or the remark saying how it was settled",
     quiet:
-      "where the remark says that it was not so or how it was seen to since, and for rows that do not pass; words are known in English, German, French, Spanish, Portuguese and Arabic",
+      "where the remark says that it was not so or how it was seen to since, that the other instrument was only compared with, and for rows that do not pass; words are known in English, German, French, Spanish, Portuguese, Italian and Arabic",
     doubts: {
       discharge: "a disruptive discharge",
       repeat: "a test still to be made",
@@ -36,6 +36,7 @@ export const evidence = {
       attempts: "a result that others came before",
       defective: "something defective",
       borrowed: "an instrument of unknown calibration",
+      "other instrument": "another instrument than the row names",
       "other order": "another order of the phases than the lineup's",
     },
     message: (row: string, remark: string, says: string) =>
@@ -48,9 +49,25 @@ export const evidence = {
     why: "A jumper or an earth that is forgotten makes a trip that does not come, or a fault on first voltage.",
     satisfies: "the thing put back, and the remark saying so",
     quiet:
-      "where the remark says that it was removed, restored or closed since, that none was left, or that it is so by the drawing, and where the row fails; words are known in English, German, French, Spanish and Portuguese",
+      "where the remark says that it was removed, restored or closed since, that none was left, or that it is so by the drawing, and where the row fails; words are known in English, German, French, Spanish, Portuguese, Italian and Arabic",
     message: (row: string, remark: string) =>
       `${row}: the remark tells of something left as for the test ("${remark}"). Put it back, and say in the remark that it was.`,
+  },
+  "points-nowhere": {
+    title: "A remark that points to nothing",
+    finds:
+      "a remark, note or comment that sends to an item of the punch list of which the list has no such number, to the sheet Repairs where nothing is entered in it, or to an empty reading history",
+    why: "What would explain the row is not in the dossier.",
+    satisfies: "the item, repair or first reading entered; or the remark saying what it has to say",
+    quiet:
+      "where the list has the item, and for documents outside the workbook; words are known in English, German, French, Spanish, Portuguese, Italian and Arabic",
+    lists: {
+      "punch list": "the punch list has no such item",
+      repairs: "the sheet Repairs is empty",
+      history: "the reading history is empty",
+    },
+    message: (row: string, remark: string, says: string) =>
+      `${row}: "${remark}", but ${says}. Enter it there, or say in the remark what was found.`,
   },
   "first-reading-gone": {
     title: "A repeat without its first reading",
@@ -70,7 +87,7 @@ export const evidence = {
     why: "What was opened after its test was not tested as it is left; only the sheet Repairs tells which tests have to be made again.",
     satisfies: "the work in the sheet Repairs, with its day and what was worked on",
     quiet:
-      "where Repairs names the panel or its section, before the first test, for what was not done or is still to be done, and for instruments, leads, batteries, lamps and labels; words are known in English, German, French, Spanish and Portuguese",
+      "where Repairs names the panel or its section, before the first test, for what was not done or is still to be done, and for instruments, leads, batteries, lamps and labels; words are known in English, German, French, Spanish, Portuguese, Italian and Arabic",
     message: (row: string, remark: string, record: string, day: string) =>
       `${row}: the remark tells of work ("${remark}"), after "${record}" of ${day}. Enter it in the sheet Repairs, and test again what it makes void.`,
   },

@@ -159,13 +159,16 @@ export const stored = {
   },
   "reading-formula": {
     title: "A reading by formula",
-    finds: "a reading that a formula takes from other cells",
+    finds:
+      "a reading that a formula takes from other cells; any entry that chance or the clock gives, as by RAND or TODAY",
     why: "A reading is what an instrument showed. One that follows from another row's was not measured.",
     satisfies:
       "the reading as it was taken; a conversion within the cell, such as =5.2*1000, is one",
     quiet: "for formulas that take nothing from other cells",
     message: (row: string, header: string, formula: string) =>
       `${row}: "${header}" is calculated by =${formula}; a reading is what the instrument showed.`,
+    changing: (row: string, header: string, formula: string) =>
+      `${row}: "${header}" is calculated by =${formula}, which comes to something else each time the workbook is calculated. Type what was read.`,
   },
   "error-value": {
     title: "An error value",

@@ -30,4 +30,10 @@ export const de: WorkWords = {
     done: ["ausgetauscht", "ersetzt", "zerlegt", "neu (?:verdrahtet|aufgelegt)"],
     idle: ["noch", "messgerat-", "messleitung-", "batterie-", "lampen?", "schild-"],
   },
+  compared: ["vergleich-", "verglichen", "gegengepruft", "auch", "ebenfalls"],
+  lists: {
+    punch: ["mangelliste", "restpunkt(?:e|liste)", "mangel nr"],
+    repairs: ["siehe (?:blatt )?(?:reparatur|instandsetzung)-"],
+    history: ["siehe (?:messwert)?(?:verlauf|historie)"],
+  },
 };

@@ -97,4 +97,23 @@ export const en: WorkWords = {
       "lamps?",
     ],
   },
+  compared: [
+    "compar-",
+    "cross-?check-",
+    "check(?:ed)? (?:with|against|by)",
+    "verified",
+    "confirm-",
+    "also",
+    "too",
+    "agree-",
+    "same",
+    "spare",
+  ],
+  lists: {
+    punch: ["punch(?:[- ]?list)?", "snag(?:ging)?(?:[- ]?list)?", "defects? list"],
+    repairs: [
+      "(?:see|refer to|as in|entered in|under) (?:the )?(?:sheet )?repairs?(?: sheet| list)?",
+    ],
+    history: ["(?:see|refer to|as in|entered in|under) (?:the )?(?:sheet )?(?:reading )?history"],
+  },
 };

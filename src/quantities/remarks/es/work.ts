@@ -27,4 +27,10 @@ export const es: WorkWords = {
     done: ["reemplazad[oa]s?", "sustituid[oa]s?", "desmontad[oa]s?"],
     idle: ["pilas?", "lamparas?", "etiquetas?", "cables? de medida"],
   },
+  compared: ["compar-", "verific-", "tambien"],
+  lists: {
+    punch: ["lista de pendientes", "lista de defectos", "punch list"],
+    repairs: ["(?:ver|vease) (?:la hoja )?reparacion-"],
+    history: ["(?:ver|vease) (?:el )?historial"],
+  },
 };

@@ -21,4 +21,10 @@ export const fr: WorkWords = {
     done: ["remplacee?s?", "demontee?s?"],
     idle: ["piles?", "lampes?", "etiquettes?", "cordons?"],
   },
+  compared: ["compar-", "verifi-", "aussi", "egalement"],
+  lists: {
+    punch: ["liste des reserves", "reserve n"],
+    repairs: ["voir (?:la feuille )?reparations?"],
+    history: ["voir (?:l.)?historique"],
+  },
 };

@@ -41,4 +41,10 @@ export const it: WorkWords = {
     done: ["sostituit[oaie]", "smontat[oaie]", "rifatt[oaie]", "ricablat[oaie]"],
     idle: ["pil[ae]", "batteri[ae]", "lampad[ae]", "etichett[ae]", "cavett[oi]", "strument[oi]"],
   },
+  compared: ["confront-", "verificat-", "anche"],
+  lists: {
+    punch: ["lista (?:dei )?(?:difetti|punti aperti|riserve)"],
+    repairs: ["(?:vedi|vedere) (?:il foglio )?riparazion-"],
+    history: ["(?:vedi|vedere) (?:lo )?storico"],
+  },
 };

@@ -22,4 +22,10 @@ export const pt: WorkWords = {
     done: ["substituid[oa]s?", "desmontad[oa]s?"],
     idle: ["pilhas?", "lampadas?", "etiquetas?", "cabos? de medida"],
   },
+  compared: ["compar-", "verific-", "tambem"],
+  lists: {
+    punch: ["lista de pendencias", "lista de defeitos"],
+    repairs: ["ver (?:a folha )?repar-"],
+    history: ["ver (?:o )?historico"],
+  },
 };
