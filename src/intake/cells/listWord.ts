@@ -8,13 +8,14 @@ type List = Extract<Accepts, { type: "list" }>;
 const whole = (pattern: string) => new RegExp(`^${pattern}$`, "iu");
 const PASS = whole(anyWord(({ pass }) => pass));
 const FAIL = whole(anyWord(({ fail }) => fail));
+const AS_MARKED = whole(anyWord(({ asMarked }) => asMarked));
 const REVERSED = whole(anyWord(({ reversed }) => reversed));
 const NOT_APPLICABLE = whole(anyWord(({ notApplicable }) => notApplicable));
 const NONE = new RegExp(`^${anyWord(({ none }) => none)}(?!\\p{L})`, "iu");
 const YES: ReadonlySet<string> = new Set(wordsFor(({ yes }) => yes).map(plainWords));
 const NO: ReadonlySet<string> = new Set(wordsFor(({ no }) => no).map(plainWords));
 
-type Answer = "pass" | "fail" | "yes" | "no" | "none" | "tick" | "reversed";
+type Answer = "pass" | "fail" | "yes" | "no" | "none" | "tick" | "marked" | "reversed";
 
 /** What an answer comes to, in whatever words it is given. */
 const answerOf = (text: string): Answer | undefined => {
@@ -27,6 +28,7 @@ const answerOf = (text: string): Answer | undefined => {
   const found = (
     [
       ["none", NOT_APPLICABLE],
+      ["marked", AS_MARKED],
       ["reversed", REVERSED],
       ["fail", FAIL],
       ["pass", PASS],
@@ -115,6 +117,7 @@ const MEANT: Readonly<Record<Answer, (parts: ListParts) => string | undefined>> 
   tick: ({ yes, right, asWanted }) => (right === "Yes" ? yes : asWanted),
   no: ({ no, nothing, otherwise }) => no ?? nothing ?? otherwise,
   pass: ({ right }) => right,
+  marked: ({ right }) => (right === "As marked" ? right : undefined),
   reversed: ({ otherwise }) => otherwise,
   fail: ({ no, right, otherwise }) => (right === "Yes" ? no : otherwise),
 };

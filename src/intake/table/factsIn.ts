@@ -209,6 +209,16 @@ export const areLabelled = (cells: readonly string[]): boolean => {
   );
 };
 
+/** Whether several things of one sort stand side by side, as titles do: `Cub. M1,Cub. F1,Cub. F2`. */
+const areAcross = (facts: readonly KeyAndValue[]): boolean => {
+  const values = new Map<string, Set<string>>();
+  for (const [key, value] of facts) {
+    const own = values.get(key) ?? new Set();
+    values.set(key, own.add(value));
+  }
+  return [...values.values()].some((own) => own.size > 1);
+};
+
 /**
  * Whether a line is one of facts side by side, such as `Stage,before` or `Date,17/04/2026,Tested by,S. Menon`,
  * and no line of titles: every cell of it is a key or its value.
@@ -222,6 +232,7 @@ export const isFactLine = (cells: readonly string[]): boolean => {
   );
   if (marked) return true;
   const facts = factsInCells(cells);
+  if (areAcross(facts)) return false;
   const covered =
     facts.some(isOf) && facts.every((fact) => isOf(fact) || (facts.length > 1 && !isKey(fact[1])));
   const shown = new Set(facts.flat());

@@ -299,6 +299,23 @@ const arePanels = (cells: readonly string[], objectOf: LayoutOptions["objectOf"]
   );
 };
 
+/** Whether a line is of two titles, both known and one with its unit, over lines that have a number there and a name beside it. */
+const isOfNumbers = (
+  { columns, recognised, lines, line: from }: Head,
+  filled: number,
+  rows: readonly TextRow[],
+): boolean => {
+  if (lines > 1 || filled !== 2 || recognised !== 2) return false;
+  const measured = columns.filter(({ unit }) => unit !== undefined);
+  const below = rows.filter(({ line }) => line > from).slice(0, 2);
+  const [at, other] = [measured[0]?.index ?? -1, measured[0]?.index === 0 ? 1 : 0];
+  return (
+    measured.length === 1 &&
+    below.length === 2 &&
+    below.every(({ cells }) => isNumberish(cells[at] ?? "") && /\p{L}/u.test(cells[other] ?? ""))
+  );
+};
+
 /** The best titles among the first rows. */
 export const firstHead = (rows: readonly TextRow[], options: LayoutOptions): Head | undefined => {
   const heads = rows.flatMap((row, at) => {
@@ -316,7 +333,8 @@ export const firstHead = (rows: readonly TextRow[], options: LayoutOptions): Hea
   return heads.find(
     ({ head, filled }) =>
       head.recognised === most ||
-      (head.recognised > 2 && head.recognised * 2 > most && isConvincing(head, filled)),
+      (head.recognised > 2 && head.recognised * 2 > most && isConvincing(head, filled)) ||
+      isOfNumbers(head, filled, rows),
   )?.head;
 };
 

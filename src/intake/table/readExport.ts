@@ -6,6 +6,7 @@ import type { TextRow } from "../text/delimited";
 import { formRows } from "../text/formRows";
 import { latinDigits } from "../text/latinDigits";
 import { partedCells } from "../text/partedCells";
+import { countFilled } from "../text/textCells";
 import { turnedRows } from "../text/turnedRows";
 import { type ExportOptions, layoutOptions } from "./exportOptions";
 import type { ExportTable } from "./exportTable";
@@ -66,8 +67,18 @@ const isForm = (rows: () => Iterable<TextRow>, options: ExportOptions): boolean 
   if (options.titles !== undefined || first.length > LONGEST_FORM) return false;
   if (first.some(({ cells }) => cells.length > WIDEST_FORM)) return false;
   const head = firstHead(first.slice(0, LOOK_ROWS), layoutOptions(options));
-  return head === undefined || head.recognised < 2;
+  return head === undefined || head.recognised < 2 || areLabels(first);
 };
+
+/** Whether nearly all lines are a label before a colon or an equals sign: no titles then, whatever words stand over them. */
+const areLabels = (rows: readonly TextRow[]): boolean => {
+  const filled = rows.filter(({ cells }) => countFilled(cells) > 0);
+  const labelled = filled.filter(({ cells, text }) => LABEL.test(text ?? cells.join(" ")));
+  return labelled.length >= LEAST_LABELS && labelled.length >= MOST_LABELS * filled.length;
+};
+const LABEL = /^\s{0,20}[^\s:=,;|\t][^:=,;|\t]{0,40}?(?::| =)\s{1,20}\S/u;
+const LEAST_LABELS = 6;
+const MOST_LABELS = 0.85;
 
 const unreadableAt = (text: string): Said<Told> | undefined => {
   if (text.trim() === "") return ({ intake }) => intake.file.empty;

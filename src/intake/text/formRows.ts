@@ -1,7 +1,8 @@
+import { readUnit } from "../../quantities/reading/readUnit";
 import { areLabelled, factsInCells, isFactLine } from "../table/factsIn";
 import { type Sense, sensesOf } from "../words/senses";
 import type { TextRow } from "./delimited";
-import { countFilled } from "./textCells";
+import { countFilled, filledOf, isNumberish } from "./textCells";
 
 /** A form of fewer labels is a head without its table. */
 const LEAST_LABELS = 4;
@@ -14,7 +15,7 @@ const LEAST_LABELS = 4;
  * @example formRows([{ line: 1, cells: ["Panel : H01"] }, …]) // titles "Panel", …; a line "H01", …
  */
 export const formRows = (all: readonly TextRow[]): TextRow[] | undefined => {
-  const rows = all.map(withoutLeaders).map(withName);
+  const rows = all.map(withoutLeaders).map(withName).map(withUnit);
   const filled = rows.filter(({ cells }) => countFilled(cells) > 0 && !isRule(cells));
   const isLabelled = ({ cells }: TextRow) =>
     isFactLine(cells) || areLabelled(cells) || /[:=]/.test(cells.join(""));
@@ -38,7 +39,7 @@ export const formRows = (all: readonly TextRow[]): TextRow[] | undefined => {
   const top = facts[0]?.line ?? 1;
   const held = heldFrom(forms);
   return [
-    ...filled.slice(0, Math.max(0, from)),
+    ...filled.slice(0, Math.max(0, from)).map(asHeading),
     { line: top, cells: titles },
     ...forms.map(({ line, values }) => ({
       line: Math.max(line, top + 1),
@@ -55,6 +56,16 @@ const SHORT_LEADERS =
 
 /** A wide gap before nothing but a number and its unit: `Contact resistance L1   34.2 µΩ`, `B  35.2 µΩ`. */
 const GAP = /^(L[123]|[A-Z]|\p{L}[^\t:=]{2,60}?(?<!\s))\s{2,9}(\d[\d.,]{0,9}\s?[^\s\d]{1,4})$/u;
+
+/** What stands over the labels is no line of titles, whatever parts its words. */
+const asHeading = (row: TextRow): TextRow => ({ ...row, cells: [filledOf(row.cells).join(", ")] });
+
+/** A row with its unit written to its number: `Gas pressure;503;kPa`. */
+const withUnit = (row: TextRow): TextRow => {
+  const [label = "", value = "", unit = "", more] = filledOf(row.cells);
+  const isMeasured = more === undefined && isNumberish(value) && readUnit(unit).ok;
+  return isMeasured ? { line: row.line, cells: [label, `${value} ${unit}`] } : row;
+};
 
 /** A row with a colon for the dots between its label and its value, as its line says them. */
 const withoutLeaders = (row: TextRow): TextRow => {

@@ -1,4 +1,5 @@
 import { readUnit } from "../../quantities/reading/readUnit";
+import { operationIn } from "../words/operationIn";
 import { areSchemeLetters, namesPosition } from "../words/readPosition";
 import { splitTitle } from "../words/readTitle";
 import { sensesOf } from "../words/senses";
@@ -30,19 +31,25 @@ export const turnedRows = (
 ): TextRow[] | undefined => {
   const found = turnedAt(rows, objectOf);
   if (found === undefined) return undefined;
-  const { head, end, title } = found;
-  const [names, lines] = [rows[head] as TextRow, rows.slice(head + 1, end)];
-  const across = names.cells.flatMap((name, at) => (at > 0 && name !== "" ? [{ name, at }] : []));
-  const isRoom = rows.slice(end).every(({ cells }) => countFilled(cells) === 0);
-  if (across.length > lines.length && !isRoom) return undefined;
+  const rest = rows.slice(found.end);
   return [
-    ...rows.slice(0, head),
+    ...rows.slice(0, found.head),
+    ...turned(rows.slice(found.head, found.end), found.title),
+    ...(turnedRows(rest, objectOf) ?? rest),
+  ];
+};
+
+/** One table turned: its lines are numbered on from its titles, up to the last that it had. */
+const turned = ([names, ...lines]: readonly TextRow[], title: Turned["title"]): TextRow[] => {
+  if (names === undefined) return [];
+  const across = names.cells.flatMap((name, at) => (at > 0 && name !== "" ? [{ name, at }] : []));
+  const last = lines.at(-1)?.line ?? names.line;
+  return [
     { line: names.line, cells: [title, ...lines.map(({ cells }) => cells[0] ?? "")] },
     ...across.map(({ name, at }, nth) => ({
-      line: names.line + 1 + nth,
+      line: Math.min(names.line + 1 + nth, last),
       cells: [name, ...lines.map(({ cells }) => cells[at] ?? "")],
     })),
-    ...rows.slice(end),
   ];
 };
 
@@ -55,7 +62,9 @@ const turnedAt = (
     if (title === undefined) continue;
     let end = head + 1;
     while (end < rows.length && isQuantity(rows[end]?.cells ?? [])) end += 1;
-    if (areQuantities(rows.slice(head + 1, end))) return { head, end, title };
+    const lines = rows.slice(head + 1, end);
+    if (areQuantities(lines) || (title === "Phase" && isOneMeasured(lines)))
+      return { head, end, title };
   }
   return undefined;
 };
@@ -69,6 +78,18 @@ const areQuantities = (lines: readonly TextRow[]): boolean => {
   const senses = new Set(labels.map((label) => [...sensesOf(label).senses].join()));
   const areApart = units.length === labels.length && senses.size === labels.length;
   return areApart || (units.length > 1 && lines.some(({ cells }) => isAnswer(cells)));
+};
+
+/** Whether a line alone is of one quantity with its unit, and of no operation, which records have lines by: `R (µΩ),33.7,34.8,42.3`. */
+const isOneMeasured = (lines: readonly TextRow[]): boolean => {
+  const [
+    {
+      cells: [label = ""],
+    } = { cells: [] },
+    ...others
+  ] = lines;
+  const { name, unit } = splitTitle(label);
+  return others.length === 0 && unit !== undefined && operationIn(name) === undefined;
 };
 
 /** What the titles behind the first name, all of them: the three phases, or panels. */

@@ -20,7 +20,7 @@ export const deviceKeys = (panels: readonly KnownPanel[]): ReadonlyMap<string, s
     for (const device of [breaker, ...cables]) {
       const key = device === undefined ? "" : objectKey(device.designation);
       if (key !== "")
-        keys.set(key, (keys.get(key) ?? designation) === designation ? designation : undefined);
+        keys.set(key, keys.has(key) && keys.get(key) !== designation ? undefined : designation);
     }
   for (const { designation } of panels) keys.delete(objectKey(designation));
   return new Map([...keys].flatMap(([key, object]) => (object ? [[key, object]] : [])));

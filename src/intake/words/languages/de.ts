@@ -99,6 +99,9 @@ export const de: Language = {
     "dicht",
     "nicht gefunden",
     "kein leck",
+    "kein leck gefunden",
+    "keine undichtigkeit",
+    "keine undichtigkeit gefunden",
     "keine leckage",
   ],
   pass: [
@@ -471,7 +474,14 @@ export const de: Language = {
     mean: ["mittelwert", "mittel", "summe", "durchschnitt"],
     result: ["ergebnis", "bewertung", "beurteilung", "befund", "urteil", "i o", "bestanden"],
     alarm: ["alarm", "warnung", "meldung", "warnstufe"],
-    lockout: ["sperre", "verriegelung gas", "sperrung", "blockierung", "funktionssperre"],
+    lockout: [
+      "sperre",
+      "verriegelung gas",
+      "sperrung",
+      "blockierung",
+      "funktionssperre",
+      "sperrkontakt",
+    ],
     search: ["lecksuche", "dichtheit", "dichtheitsprüfung", "leckprüfung"],
     rate: ["leckrate", "rate"],
     spring: [

@@ -96,7 +96,7 @@ export const fr: Language = {
   headings: ["cellule"],
   senses: {
     curve: ["courbe"],
-    panel: ["cellule", "tableau", "armoire", "cellules"],
+    panel: ["cellule", "tableau", "armoire", "cellules", "cel"],
     section: [
       "barres principales",
       "jeu de barres principal",

@@ -98,7 +98,17 @@ export const it: Language = {
   headings: ["scomparto", "cella", "pannello"],
   senses: {
     curve: ["curva"],
-    panel: ["scomparto", "scomparti", "cella", "pannello", "armadio", "cubicolo"],
+    panel: [
+      "scomparto",
+      "scomparti",
+      "scomp",
+      "quadro",
+      "quadri",
+      "cella",
+      "pannello",
+      "armadio",
+      "cubicolo",
+    ],
     section: [
       "sbarra",
       "sbarre",

@@ -252,6 +252,8 @@ export interface Language {
   readonly fail: Phrases;
   /** What says that something does not apply. */
   readonly notApplicable?: Phrases;
+  /** What says that a polarity is as marked: that of instrument transformers is subtractive (IEEE C57.13, from memory). */
+  readonly asMarked?: Phrases;
   /** What says that something is the wrong way round. */
   readonly reversed?: Phrases;
   readonly stated: Readonly<Record<StatedWord, Phrases>>;
