@@ -36,6 +36,24 @@ const before = (
   return readings.filter((one) => one.at < at && one.at > last).toReversed();
 };
 
+const ASKED: readonly (Concept | undefined)[] = [...BOUNDS, "required"];
+
+/** The readings without a bound of their own name, where others have one: "Pressure | Min | Max | Alarm came | Alarm set". */
+const withoutOwn = (
+  columns: readonly SurveyColumn[],
+  bound: SurveyColumn,
+): readonly SurveyColumn[] | undefined => {
+  const asked = columns.filter((one) => ASKED.includes(one.concept) && one !== bound);
+  const readings = columns.filter(
+    ({ concept, numbers, unit }) =>
+      numbers && (concept === "reading" || (concept === undefined && unit !== undefined)),
+  );
+  const hasOwn = (reading: SurveyColumn) =>
+    asked.some((one) => one.at > reading.at && sharesName(one.title, reading.title));
+  const own = readings.filter((reading) => !hasOwn(reading) && reading.at < bound.at);
+  return own.length > 0 && readings.some(hasOwn) ? own : undefined;
+};
+
 /** The readings of several groups, each with its bound behind it: "Contacts A B C | Max | Insulation A B C | Min". */
 const readingsOf = (
   columns: readonly SurveyColumn[],
@@ -100,6 +118,7 @@ export const withBounded = (
   columns.map((column) => {
     if (!isBound(column) || isNamed(columns, column)) return column;
     const spreads = spreadsOf(columns, column, under);
-    const bounded = spreads.length > 0 ? spreads : readingsOf(columns, column);
+    const bounded =
+      spreads.length > 0 ? spreads : (withoutOwn(columns, column) ?? readingsOf(columns, column));
     return bounded ? { ...column, bounds: bounded.map(({ at }) => at) } : column;
   });

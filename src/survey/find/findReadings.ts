@@ -2,7 +2,8 @@ import type { Unit } from "../../quantities/units";
 import type { Around, Draft, Measure } from "../draft";
 import type { Cell } from "../read/cells";
 import { isPointOfTime } from "../understand/pointOfTime";
-import { isUnitText } from "../understand/unitIn";
+import { operationIn } from "../understand/stageIn";
+import { isUnitText, unitIn } from "../understand/unitIn";
 import { conceptOf, isWord, kindsIn } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import type { SurveyColumn } from "./block";
@@ -101,7 +102,8 @@ export function readingsOf(draft: Draft): Measure[] {
     !draft.view.turned &&
     found.some(
       ({ column: { position, lines } }) =>
-        position !== undefined || lines.some((line) => conceptOf(line) === "reading"),
+        position !== undefined ||
+        lines.some((line) => conceptOf(line) === "reading" && !isCircuit(line, around.unit)),
     );
   if (
     around.unit !== undefined &&
@@ -116,6 +118,13 @@ export function readingsOf(draft: Draft): Measure[] {
     : found;
   return measured.length > 0 ? measured : checksOf(draft);
 }
+
+/** Whether a title is a circuit that insulation is read of, and no time: "Closing | Tripping | Motor" under "MΩ at 500 V DC". */
+const isCircuit = (title: string, unit: Unit | undefined): boolean =>
+  unit !== undefined &&
+  classOf(unit) === "high resistance" &&
+  operationIn([title]) !== undefined &&
+  unitIn(title) === undefined;
 
 /** What was measured after a test is of the kind that the same was of before it. */
 const likeBefore = (measures: readonly Measure[]): Measure[] =>

@@ -97,6 +97,13 @@ const dutiesOf = (
   return new Set(found.map(({ at }) => at));
 };
 
+/** Whether lines of a table are of who tested its columns, and when. */
+const tellsWho = (view: SheetView, { head, bottom, left }: FoundTable): boolean =>
+  Array.from({ length: bottom - head }, (_, index) => view.at(head + 1 + index, left)).some(
+    (cell) => cell !== undefined && WHO.includes(conceptOf(cell.text)),
+  );
+const WHO: readonly (Concept | undefined)[] = ["date", "by", "tester", "instrument"];
+
 interface Parts {
   readonly labels: readonly number[];
   readonly values: readonly number[];
@@ -122,12 +129,18 @@ const partsOf = (
   const values = columns.filter(isValueColumn).map(({ at }) => at);
   const first = values[0] ?? 0;
   const left = columns.filter(({ at }) => at < first);
+  // Over a day and a name for each panel, answers across have one column at their end that sums them up: "Overall: complete".
+  const areAnswers =
+    tellsWho(view, table) &&
+    columns.every((column) => !isValueColumn(column) || column.concept === "result");
+  const isOfAll = ({ at, concept, title }: SurveyColumn) =>
+    areAnswers && at === table.right && concept === "result" && conceptOf(title) === "result";
   const isLimit = ({ concept }: SurveyColumn) => concept !== undefined && LIMITS.includes(concept);
   const own = left.filter((column) => !isLimit(column)).map(({ at }) => at);
   const labels = own.length > 0 ? own : labelsLeftOf(view, table);
   const others = [
     ...left.filter(isLimit),
-    ...columns.filter((column) => column.at > first && !isValueColumn(column)),
+    ...columns.filter((column) => column.at > first && !isValueColumn(column) && !isOfAll(column)),
   ];
   if (
     values.length < 2 ||

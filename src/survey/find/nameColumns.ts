@@ -140,6 +140,13 @@ const NAMED_OTHERWISE: readonly (Concept | undefined)[] = [
   "remarks",
 ];
 
+/** Titles of running numbers. */
+const NUMBERED = /^(?:ref(?:erence)?|rec(?:ord)?|entry|id|item|line)(?:[. ]*(?:no|nr|n°|#)?\.?)$/iu;
+
+/** Whether a column numbers the lines, each by another number. */
+const isNumbering = (lines: readonly string[], cells: readonly Cell[]): boolean =>
+  NUMBERED.test(lines.at(-1) ?? "") && new Set(cells.map(({ text }) => text)).size === cells.length;
+
 /** What the columns of a table are about, by their titles and what stands in them. */
 export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] {
   const { head, bottom, left, right } = table;
@@ -167,9 +174,9 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
       !areMeasured(under(at)) &&
       conceptByValues(under(at)) !== "result",
   );
-  const names = hasPanel
-    ? undefined
-    : titled.find(
+  const named = hasPanel
+    ? []
+    : titled.filter(
         ({ at, lines }) =>
           !NAMED_OTHERWISE.includes(conceptOf(lines.at(-1) ?? "")) &&
           areNames(
@@ -180,6 +187,8 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
             ),
           ),
       );
+  // "Ref: IR/001, IR/002" only numbers the lines, where a column behind it names what they are of.
+  const names = named.find(({ at, lines }) => !isNumbering(lines, under(at))) ?? named[0];
   const panels = panelsAmong(titled);
   const plain = titled.map((column) => ({
     ...nameColumn(column, under(column.at), { phases, letters, anyLetters }, column === names),
@@ -188,21 +197,21 @@ export function nameColumns(view: SheetView, table: FoundTable): SurveyColumn[] 
   const whole = withUnits(withNumbered(withLeast(withRemarks(plain, under))));
   const measured = withStages(withHeldTimes(withMeasuredTimes(whole, under)));
   const called = withErrorsOf(view, withCalledFor(measured, under), under);
-  const named = withBounded(called, under);
+  const bounded = withBounded(called, under);
   // Where a column is titled as the result of readings, other columns of such words are something else.
   const isTitled = ({ title, concept }: SurveyColumn) =>
     concept === "result" && conceptOf(title) === "result";
   const isMeasured = ({ concept, numbers, unit }: SurveyColumn) =>
     numbers && (unit !== undefined || concept === "reading" || concept === "voltage");
-  return named.some(isTitled) && named.some(isMeasured)
-    ? named.map((column) =>
+  return bounded.some(isTitled) && bounded.some(isMeasured)
+    ? bounded.map((column) =>
         column.concept === "result" &&
         !isTitled(column) &&
         conceptOf(phaseTitle(column)) !== "result"
           ? { ...column, concept: undefined }
           : column,
       )
-    : [...named];
+    : [...bounded];
 }
 
 type Under = (at: number) => readonly Cell[];
@@ -417,9 +426,9 @@ const nameColumn = (
 /** Units that are words as well. */
 const WORDED: readonly string[] = ["pressure", "length"];
 
-/** The unit of a title; "between main earth bar and" over words has none, "IR megohms" over the lines' names has that of its lines. */
+/** The unit of a title; "between main earth bar and" over words and "Meter" over "IT-2" have none, "IR megohms" over the lines' names has that of its lines. */
 const unitOver = (unit: Unit | undefined, cells: readonly Cell[]): Unit | undefined => {
-  const isTalk = areWords(cells) && !cells.some(({ number }) => number !== undefined);
+  const isTalk = cells.length > 1 && !cells.some(({ number }) => number !== undefined);
   return unit && isTalk && WORDED.includes(unitSize(unit).quantity) ? undefined : unit;
 };
 

@@ -10,9 +10,15 @@ const BOUNDS: readonly (Concept | undefined)[] = [
   "result",
 ];
 
+const BRACKETS = /[([]([^()[\]]{1,20})[)\]]/g;
+
+/** What stands in brackets, where it is no unit. */
+const withoutUnit = (all: string, inside: string): string =>
+  readUnit(inside.trim()).ok ? " " : all;
+
 /** Words that name something: no units, no numbers, no words of a bound. */
 const namesIn = (text: string): readonly string[] =>
-  plain(text)
+  plain(text.slice(0, 300).replace(BRACKETS, withoutUnit))
     .split(" ")
     .filter(
       (word) =>

@@ -5,7 +5,7 @@ export type Legend = ReadonlyMap<string, "Pass" | "Fail" | "NotApplicable">;
 
 /** "NC = non conforme", up to the next sign or the end. */
 const MEANING =
-  /(?<![\p{L}\p{N}])([\p{Lu}✓✗√×x][\p{L}./]{0,3}|\p{Ll}{1,2}(?=\s*=))\s*[=:]\s*([\p{L}][\p{L} '’]{1,40}?)(?=\s*(?:[,;.)/|]|$))/gu;
+  /(?<![\p{L}\p{N}])([\p{Lu}✓✗√×x][\p{L}./]{0,3}|\p{Ll}{1,2}(?=\s*=))\s*[=:]\s*([\p{L}][\p{L} '’]{1,40}?)(?=\s*(?:[,;.()/|]|$))/gu;
 
 /** "S satisfactory, X to be put right": a letter or a mark, and right after it what it means. */
 const UNSIGNED = /^([\p{Lu}✓✗√×x]{1,2})\s+(?:[-–]\s+)?(\p{L}[\p{L} '’]{2,40})$/u;

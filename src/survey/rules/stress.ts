@@ -93,9 +93,15 @@ const voltageOf = (block: Block, entry: Entry): Level | undefined => {
       };
 };
 
+/** Tests that are done at a current, and no others. */
+const INJECTED: readonly string[] = ["earthing", "contact"];
+
 const currentOf = (block: Block, entry: Entry): Level | undefined => {
-  const { current, voltage } = entry.beside;
-  const cell = current ?? (voltage && quantityOf(voltage) === "current" ? voltage : undefined);
+  const { current, primary, voltage } = entry.beside;
+  // What is injected into an earthing circuit or a contact is the test current, as the primary one of a transformer is.
+  const injected = INJECTED.includes(entry.kind) ? primary : undefined;
+  const cell =
+    current ?? injected ?? (voltage && quantityOf(voltage) === "current" ? voltage : undefined);
   if (cell?.number === undefined || entry.kind === "withstand") return undefined;
   return { block, entry, cell, value: cell.number, unit: "A", sort: `${entry.kind} current` };
 };

@@ -148,6 +148,7 @@ export const en: SheetWords = {
       "p f",
       "a u",
       "pass(?: fail)?",
+      "overall(?: (?:result|verdict|status))?",
       "all (?:done|good|ok|well|right|in order)",
       "within (?:limits?|tolerance)",
       "pass y n",
