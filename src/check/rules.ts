@@ -25,6 +25,7 @@ import { fallenAfter } from "./rules/fallenAfter";
 import { firstReadingGone } from "./rules/firstReadingGone";
 import { future } from "./rules/future";
 import { givenDiffers } from "./rules/givenDiffers";
+import { halfTurn } from "./rules/halfTurn";
 import { hiddenCell } from "./rules/hiddenCell";
 import { hiddenRow } from "./rules/hiddenRow";
 import { holdNotReleased } from "./rules/holdNotReleased";
@@ -170,6 +171,7 @@ export const RULES: readonly Rule[] = [
   offGroup,
   phasesApart,
   againstSiblings,
+  halfTurn,
   versionsDiffer,
   belowBackground,
   sameRun,

@@ -316,6 +316,8 @@ export interface RecordKind<Id extends string = string> {
     readonly by: number;
     readonly share: number;
   };
+  /** An angle that is about the same in all of its rows of which nothing turns it round: a half turn is a reversed polarity. */
+  readonly angle?: { readonly column: string; readonly turned: (row: Row) => boolean };
   /** What is put onto the object and is not to be far above what is asked for: by so great a share. */
   readonly stress?: readonly {
     readonly value: string;

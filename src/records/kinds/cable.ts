@@ -358,5 +358,6 @@ export const cable: RecordKind<"cable"> = {
     (isBlank(insulationRead) ? 0 : chargedMinutes(1)),
   accepted,
   enough,
+  stress: [{ value: "applied", limit: "required", share: 0.05 }],
   plot: { value: "insulation", limit: "minimum", unit: "MΩ", log: true },
 };

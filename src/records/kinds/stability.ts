@@ -181,6 +181,7 @@ export const stability: RecordKind<"stability"> = {
       ),
     ),
   after: [{ kind: "currentTransformer" }, { kind: "protection" }],
+  angle: { column: "angle", turned: ({ point }) => point === "Reverse current" },
   voidBy: voidBy(["Current transformer", "Relay or settings"], ["Wiring"]),
   accepted,
   enough: [],

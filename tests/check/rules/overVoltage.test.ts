@@ -1,8 +1,22 @@
 import { EARTH_BAR } from "../../support/lineups";
-import { finds, INSULATION, keepsQuiet, soundOf, WITHSTAND } from "../support";
+import type { MemoryBook } from "../../support/memoryBook";
+import {
+  cellOf,
+  finds,
+  INSULATION,
+  keepsQuiet,
+  soundlyEquipped,
+  soundOf,
+  WITHSTAND,
+} from "../support";
 
 const CONTROL = "GearControl";
 const MECHANISM = "GearMechanism";
+const CABLE = "GearCable";
+
+/** So many times the level that the first cable is to be tested at. */
+const appliedTo = (book: MemoryBook, times: number) =>
+  Math.round(Number(cellOf(book, CABLE, 0, "Required kV").value) * times * 100) / 100;
 
 finds("over-voltage", [
   {
@@ -22,6 +36,16 @@ finds("over-voltage", [
     header: "Applied kV",
     weight: "query",
     says: /"Applied kV" is 4 kV, more than 50 % above the .* kV of "Required kV"/,
+  },
+  {
+    name: "a cable tested a tenth above its level",
+    book: soundlyEquipped,
+    spoil: (book) => book.set(CABLE, 0, "Applied kV", appliedTo(book, 1.1)),
+    table: CABLE,
+    row: 0,
+    header: "Applied kV",
+    weight: "query",
+    says: /"Applied kV" is .*, more than 5 % above the/,
   },
   {
     name: "a coil worked at far more than its range",
@@ -67,6 +91,11 @@ keepsQuiet("over-voltage", [
       book.set(CONTROL, 1, "Applied kV", 4);
       book.set(CONTROL, 1, "Remarks", "by the maker's letter of 3 November (invented)");
     },
+  ],
+  [
+    "a cable within a twentieth",
+    (book) => book.set(CABLE, 0, "Applied kV", appliedTo(book, 1.04)),
+    soundlyEquipped,
   ],
   ["within the tolerance", (book) => book.set(WITHSTAND, 1, "Applied kV", 27.2)],
   ["too low: said by another rule", (book) => book.set(WITHSTAND, 1, "Applied kV", 20)],

@@ -186,6 +186,18 @@ export const likeness = {
     own: (row: string, version: string, other: string) =>
       `${row}: firmware ${version}, and another row of the same relay shows ${other}. Was it changed after that?`,
   },
+  "half-turn": {
+    title: "An angle half a turn from the others",
+    finds:
+      "an angle of current against the injected one that lies about 180° from those of three other rows or more, which agree within 30°",
+    why: "A reversed current transformer, or a reversed connection, shows so; a differential relay adds up what it should take off.",
+    satisfies:
+      "the polarity put right and tried again; or a remark that says why it is so, as where the relay counts a current out of the zone the other way",
+    quiet:
+      "with a remark, for a current that is tried in reverse, and where the others do not agree",
+    message: (row: string, angle: string, others: number, middle: string) =>
+      `${row}: the angle is ${angle}°, and ${others} other rows have about ${middle}°. Check the polarity, or say in the remarks why it is so.`,
+  },
   "against-siblings": {
     title: "The other way round than its siblings",
     finds:

@@ -130,7 +130,7 @@ export const limits = {
   "over-voltage": {
     title: "Tested too high",
     finds:
-      "a withstand test above the required voltage by more than the tolerance; control wiring tested more than half above what is required; insulation measured more than a tenth above the voltage that the project or the maker gives; a coil worked more than a fifth above the highest voltage of its range",
+      "a withstand test above the required voltage by more than the tolerance; a cable tested more than a twentieth above; control wiring tested more than half above what is required; insulation measured more than a tenth above the voltage that the project or the maker gives; a coil worked more than a fifth above the highest voltage of its range",
     why: "It strained the insulation more than was agreed.",
     satisfies: "the maker's word that the insulation bears it, or a corrected record",
     quiet:
