@@ -15,8 +15,9 @@ interface Second {
 
 const IN = 25.4;
 const PSI = 0.006894757293168;
+const INHG = 3.386389;
 
-/** What American practice reads beside a unit of a record: the international inch, and the pound of NIST SP 811. */
+/** What American practice reads beside a unit of a record: the international inch, pound and inch of mercury at 0 °C of NIST SP 811. */
 const SECOND: Partial<Record<Unit, Second>> = {
   "°C": {
     header: "°F",
@@ -38,6 +39,13 @@ const SECOND: Partial<Record<Unit, Second>> = {
     of: (value) => value / PSI,
     formula: (value) => `${value}/${PSI}`,
     format: "0.0",
+  },
+  kPa: {
+    header: "inHg",
+    unit: "inHg",
+    of: (value) => value / INHG,
+    formula: (value) => `${value}/${INHG}`,
+    format: "0.00",
   },
 };
 
@@ -64,8 +72,8 @@ const beside = ({ id, header, unit, width }: Column, second: Second): Column => 
 });
 
 /**
- * The columns of a record in American practice: beside what is entered or allowed in °C, mm and MPa the same in °F,
- * inch and psi. An entry is typed in either: 25, or 77 °F.
+ * The columns of a record in American practice: beside what is entered or allowed in °C, mm, MPa and kPa (of
+ * the air) the same in °F, inch, psi and inHg. An entry is typed in either: 25, or 77 °F.
  */
 export const withSecondUnits = (columns: readonly Column[]): readonly Column[] =>
   columns.flatMap((column) => {

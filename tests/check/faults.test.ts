@@ -82,6 +82,8 @@ const AUDITORS: ReadonlySet<string> = new Set([
   "list-odd",
   "name-to-come",
   "left-for-test",
+  "points-nowhere",
+  "half-turn",
   "first-reading-gone",
   "loss-falls",
   "risen-after",

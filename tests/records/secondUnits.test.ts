@@ -13,7 +13,7 @@ const kindOf = (id: string, lineup = NETA) => {
   return kindFor(kind, lineup);
 };
 
-// NIST SP 811: t/°F = 1.8 t/°C + 32; 1 in = 25.4 mm; 1 psi = 6894.757 Pa.
+// NIST SP 811: t/°F = 1.8 t/°C + 32; 1 in = 25.4 mm; 1 psi = 6894.757 Pa; 1 inHg (0 °C) = 3386.389 Pa.
 test.each([
   ["contact", "temperature", 25, "temperature°F", 77],
   ["contact", "temperature", "77 °F", "temperature°F", 77],
@@ -23,6 +23,8 @@ test.each([
   ["dimensions", "reading", 2540, "readinginch", 100],
   ["dimensions", "reading", "36 in", "readinginch", 36],
   ["gas", "reading", 0.5, "readingpsi", 72.519],
+  ["withstand", "pressure", 101.325, "pressureinHg", 29.921],
+  ["withstand", "pressure", "29.5 inHg", "pressureinHg", 29.5],
   ["gas", "reading", "70 psi", "readingpsi", 70],
 ] as readonly [string, string, CellValue, string, number | null][])(
   "%s: %s of %j reads %s %j beside it",
