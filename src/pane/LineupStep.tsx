@@ -53,7 +53,7 @@ export function LineupStep({
   const survey = () =>
     work.run(async (watch) => {
       const { surveyWorkbook } = await import("./survey/surveyed");
-      const found = await surveyWorkbook(shared.host, watch);
+      const found = await surveyWorkbook(shared.host, watch, messages.survey);
       startTransition(() => setSurveyed(found));
     });
 

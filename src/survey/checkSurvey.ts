@@ -77,7 +77,10 @@ const unitsOf = (entries: readonly Entry[]): Unit[] => {
   return [...times].sort(([, one], [, other]) => other - one).map(([unit]) => unit);
 };
 
-const blockOf = ({ sheet, range, kinds, panels, entries, evidence }: Block): SurveyBlock => ({
+const blockOf = (
+  { sheet, range, kinds, panels, entries, recognisedBy: { titles, units, heading } }: Block,
+  text: Messages["survey"],
+): SurveyBlock => ({
   sheet,
   range,
   kind: kinds[0] ?? "",
@@ -85,7 +88,7 @@ const blockOf = ({ sheet, range, kinds, panels, entries, evidence }: Block): Sur
   panels,
   readings: entries.filter(({ cell }) => cell !== undefined).length,
   units: unitsOf(entries),
-  evidence,
+  evidence: text.recognisedBy(titles, units, heading),
 });
 
 /** A part of a recognised table that can be put right: a column, and what it was taken for. */
@@ -103,12 +106,12 @@ export interface RecognisedBlock extends SurveyBlock {
   readonly parts: readonly SurveyPart[];
 }
 
-const partsOf = (block: Block): RecognisedBlock => {
+const partsOf = (block: Block, text: Messages["survey"]): RecognisedBlock => {
   const { columns, span, address, entries } = block;
   const head = span[0] - 1;
   const read = new Set(entries.map(({ column }) => column.at));
   return {
-    ...blockOf(block),
+    ...blockOf(block, text),
     head: address(head, columns[0]?.at ?? 0),
     parts: columns.map(({ at, title, concept }) => {
       const is = read.has(at) ? "reading" : concept;
@@ -124,8 +127,10 @@ const partsOf = (block: Block): RecognisedBlock => {
  */
 export const recognise = (
   snapshot: Snapshot,
-  corrections: readonly Correction[] = [],
-): RecognisedBlock[] => surveyBook(snapshot, "day-first", corrections).blocks.map(partsOf);
+  corrections: readonly Correction[],
+  text: Messages["survey"],
+): RecognisedBlock[] =>
+  surveyBook(snapshot, "day-first", corrections).blocks.map((block) => partsOf(block, text));
 
 /** A workbook surveyed and checked by every rule, the worst findings first. */
 export function surveyed(
@@ -165,7 +170,7 @@ export function checkSurvey(
 ): SurveyReport {
   const { context, findings } = surveyed(snapshot, today, answers, text);
   return {
-    blocks: context.survey.blocks.map(blockOf),
+    blocks: context.survey.blocks.map((block) => blockOf(block, text)),
     findings: tellOnce(findings, context.survey, text),
     questions: [
       ...(answers.ratedkV === undefined ? [text.rated] : []),

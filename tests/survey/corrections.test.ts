@@ -1,8 +1,11 @@
 import { describe, expect, test } from "vitest";
+import { messagesFor } from "../../src/messages/messages";
 import type { Correction } from "../../src/sheets/kept/surveyAnswers";
 import { recognise } from "../../src/survey/checkSurvey";
 import { surveyBook } from "../../src/survey/surveyBook";
 import { checked, drawSheet } from "./support";
+
+const { survey: text } = messagesFor("en");
 
 /** What a person puts right by pointing at cells; every table is invented. */
 const say = (address: string, of: Correction["of"], is: string): Correction => ({
@@ -139,24 +142,31 @@ P1|L1|1.2
 P1|L2|1.3
 P2|L1|1.1`;
   const kinds = (...corrections: Correction[]) =>
-    recognise({ sheets: [drawSheet("Sheet", drawing)] }, corrections).map(({ kinds }) => kinds);
+    recognise({ sheets: [drawSheet("Sheet", drawing)] }, corrections, text).map(
+      ({ kinds }) => kinds,
+    );
   expect(kinds(say("A2", "row", "kind:earthing"))).toEqual([["earthing"]]);
 });
 
 test("what is recognised names its parts, each with the cell of its title", () => {
-  const [block] = recognise({
-    sheets: [
-      drawSheet(
-        "Sheet",
-        `
+  const [block] = recognise(
+    {
+      sheets: [
+        drawSheet(
+          "Sheet",
+          `
 Insulation resistance
 Panel|Connection|R (GΩ)|Min (GΩ)
 W1|A-E|7|5
 W1|B-E|9|5
 W2|A-E|12|5`,
-      ),
-    ],
-  });
+        ),
+      ],
+    },
+    [],
+    text,
+  );
+  expect(block?.evidence).toBe('readings under "R (GΩ)"; in GΩ; under "Insulation resistance"');
   expect(block?.head).toBe("A2");
   expect(block?.parts).toEqual([
     { address: "A2", title: "Panel", concept: "panel" },

@@ -26,6 +26,13 @@ export const survey = {
     `The test level of this table is ${value}; the criterion is ${criterion} (${source}): which document sets the lower level?`,
   toldOnce: (times: number, readings: number, message: string) =>
     `${message} The same holds ${times} times among ${readings} readings: is the table laid out as it was read here?`,
+  /** By what a table was recognised: the titles of its readings, their units, the words over it. */
+  recognisedBy: (titles: readonly string[], units: readonly string[], heading?: string) =>
+    [
+      `readings under ${titles.map((title) => `"${title}"`).join(", ")}`,
+      ...(units.length > 0 ? [`in ${units.join(", ")}`] : []),
+      ...(heading === undefined ? [] : [`under "${heading}"`]),
+    ].join("; "),
   statedAt: (address: string) => `stated at ${address}`,
   missingReading: (result: string | undefined) =>
     result === undefined
@@ -64,6 +71,26 @@ export const survey = {
     `The corrected value ${value} looks divided by the factor instead of multiplied, or the other way round; by ${method}, as in the other lines, it is ${expected}.`,
   doesNotAddUp: (title: string, value: string, expected: string, method: string) =>
     `"${title}" is ${value} here; ${method}, as in the other lines, it is ${expected}.`,
+  /** How a column or a line of totals is worked out from readings. */
+  ways: {
+    mean: "mean",
+    sum: "sum",
+    lowest: "lowest",
+    highest: "highest",
+    aboveLowestPercent: "highest above lowest, in percent of the lowest",
+    rangePercentOfMean: "highest less lowest, in percent of the mean",
+    rangePercentOfHighest: "highest less lowest, in percent of the highest",
+    furthestFromMeanPercent: "furthest from the mean, in percent",
+    range: "highest less lowest",
+    highestThroughLowest: "highest through lowest",
+    lastThroughFirst: "the last through the first",
+    lastThroughFirstPercent: "the last through the first, in percent",
+    changePercent: "the last less the first, in percent of the first",
+    change: "the last less the first",
+    errorOfExpected: "reading against what is expected, in percent",
+    errorOfApplied: "reading against what was applied, in percent",
+    errorOfPrimary: "ratio times secondary, against the primary, in percent",
+  },
   halving: (base: number) => `halving per 10 K to ${base} °C`,
   factorOf: (temperature: number) => `the factor of the other lines at ${temperature}°`,
   oneFactor: "the one factor of this table",

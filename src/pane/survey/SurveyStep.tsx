@@ -47,7 +47,7 @@ export default function SurveyStep({
   };
   const correct = (next: readonly Correction[]) =>
     work.run(async (watch) => {
-      setFound(await surveyWorkbook(host, watch, next));
+      setFound(await surveyWorkbook(host, watch, messages.survey, next));
       setCorrections(next);
       setReport(undefined);
     });

@@ -20,12 +20,13 @@ export interface Surveyed {
 export async function surveyWorkbook(
   host: WorkbookHost,
   watch: Watch,
+  text: Messages["survey"],
   corrections?: readonly Correction[],
 ): Promise<Surveyed> {
   const snapshot = await host.read(watch, { sheets: "every" });
   const remembered = rememberedOf(snapshot);
   return {
-    blocks: recognise(snapshot, corrections ?? remembered.survey?.corrections),
+    blocks: recognise(snapshot, corrections ?? remembered.survey?.corrections ?? [], text),
     guesses: guessAnswers(snapshot),
     remembered,
   };

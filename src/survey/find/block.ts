@@ -101,8 +101,12 @@ export interface Block {
   readonly facts: Facts;
   /** Lines of words over it. */
   readonly heading: readonly Cell[];
-  /** By what it was recognised, in words. */
-  readonly evidence: string;
+  /** By what it was recognised: titles and units of its readings, the words over it. */
+  readonly recognisedBy: {
+    readonly titles: readonly string[];
+    readonly units: readonly string[];
+    readonly heading?: string;
+  };
 }
 
 /** An instrument of a list with its calibration. */

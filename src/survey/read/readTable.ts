@@ -88,7 +88,7 @@ function blockOf(
   const kinds = [...new Set(entries.map(({ kind }) => kind))];
   const panels = [...new Set(entries.map(({ panel }) => panel).filter((panel) => panel !== ""))];
   const units = [...new Set(entries.flatMap(({ unit }) => unit ?? []))];
-  const titles = [...new Set(entries.map(({ column }) => `"${column.title}"`))];
+  const titles = [...new Set(entries.map(({ column }) => column.title))];
   return {
     sheet: view.name,
     range: rangeOf([view.address(table.top, table.left), view.address(table.bottom, table.right)]),
@@ -103,11 +103,11 @@ function blockOf(
     address: (line, column) => view.address(line, column),
     facts: around.facts,
     heading: around.heading,
-    evidence: [
-      `readings under ${titles.slice(0, 4).join(", ")}`,
-      ...(units.length > 0 ? [`in ${units.join(", ")}`] : []),
-      ...(around.words[0] ? [`under "${around.words[0]}"`] : []),
-    ].join("; "),
+    recognisedBy: {
+      titles: titles.slice(0, 4),
+      units,
+      ...(around.words[0] ? { heading: around.words[0] } : {}),
+    },
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Finding } from "../../check/findings/finding";
+import type { Messages } from "../../messages/messages";
 import { groupBy } from "../../quantities/groupedBy";
 import type { Block, Entry, SurveyColumn } from "../find/block";
 import { isSummary } from "../find/nameColumns";
@@ -7,9 +8,12 @@ import { hasWord } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import { findingAt, type SurveyContext, type SurveyRule, written } from "./rule";
 
+/** What a way is told by: a text of the messages. */
+type WayName = keyof Messages["survey"]["ways"];
+
 /** A way to work out what a column states from several numbers. */
 interface Way {
-  readonly name: string;
+  readonly name: WayName;
   readonly of: (numbers: readonly number[]) => number;
 }
 
@@ -27,36 +31,36 @@ const TOTALS: readonly Way[] = [
 
 const SPREADS: readonly Way[] = [
   {
-    name: "highest above lowest, in percent of the lowest",
+    name: "aboveLowestPercent",
     of: (all) => (highest(all) / lowest(all) - 1) * 100,
   },
   {
-    name: "highest less lowest, in percent of the mean",
+    name: "rangePercentOfMean",
     of: (all) => ((highest(all) - lowest(all)) / mean(all)) * 100,
   },
   {
-    name: "highest less lowest, in percent of the highest",
+    name: "rangePercentOfHighest",
     of: (all) => (1 - lowest(all) / highest(all)) * 100,
   },
   {
-    name: "furthest from the mean, in percent",
+    name: "furthestFromMeanPercent",
     of: (all) => highest(all.map((one) => Math.abs(one / mean(all) - 1))) * 100,
   },
-  { name: "highest less lowest", of: (all) => highest(all) - lowest(all) },
-  { name: "highest through lowest", of: (all) => highest(all) / lowest(all) },
+  { name: "range", of: (all) => highest(all) - lowest(all) },
+  { name: "highestThroughLowest", of: (all) => highest(all) / lowest(all) },
 ];
 
 const CHANGES: readonly Way[] = [
-  { name: "the last through the first", of: (all) => (all.at(-1) ?? 0) / (all[0] ?? 0) },
+  { name: "lastThroughFirst", of: (all) => (all.at(-1) ?? 0) / (all[0] ?? 0) },
   {
-    name: "the last through the first, in percent",
+    name: "lastThroughFirstPercent",
     of: (all) => ((all.at(-1) ?? 0) / (all[0] ?? 0)) * 100,
   },
   {
-    name: "the last less the first, in percent of the first",
+    name: "changePercent",
     of: (all) => ((all.at(-1) ?? 0) / (all[0] ?? 0) - 1) * 100,
   },
-  { name: "the last less the first", of: (all) => (all.at(-1) ?? 0) - (all[0] ?? 0) },
+  { name: "change", of: (all) => (all.at(-1) ?? 0) - (all[0] ?? 0) },
 ];
 
 const ratioOf = (cell: Cell | undefined): number | undefined => {
@@ -67,13 +71,13 @@ const ratioOf = (cell: Cell | undefined): number | undefined => {
 
 /** What a line comes to by one way; undefined where it lacks a number for it. */
 interface Sum {
-  readonly name: string;
+  readonly name: WayName;
   readonly of: (line: readonly Entry[]) => number | undefined;
 }
 
 const ERRORS: readonly Sum[] = [
   {
-    name: "reading against what is expected, in percent",
+    name: "errorOfExpected",
     of: ([entry]) => {
       const expected = entry?.beside.required?.number;
       const reading = entry?.cell?.number;
@@ -83,7 +87,7 @@ const ERRORS: readonly Sum[] = [
     },
   },
   {
-    name: "reading against what was applied, in percent",
+    name: "errorOfApplied",
     of: ([entry]) => {
       const { voltage, current, primary } = entry?.beside ?? {};
       const applied = (voltage ?? current ?? primary)?.number;
@@ -94,7 +98,7 @@ const ERRORS: readonly Sum[] = [
     },
   },
   {
-    name: "ratio times secondary, against the primary, in percent",
+    name: "errorOfPrimary",
     of: ([entry]) => {
       const ratio = ratioOf(entry?.beside.ratio);
       const primary = entry?.beside.primary?.number;
@@ -249,7 +253,12 @@ const inColumn = (block: Block, column: SurveyColumn, { text }: SurveyContext): 
             block,
             first,
             cell.address,
-            text.doesNotAddUp(column.title, written(cell.number ?? 0), written(value), way.name),
+            text.doesNotAddUp(
+              column.title,
+              written(cell.number ?? 0),
+              written(value),
+              text.ways[way.name],
+            ),
             {
               column: column.title,
               found: cell.text,
@@ -281,15 +290,17 @@ const inSummaries = (block: Block, { text }: SurveyContext): Finding[] => {
       way,
       wrong: summed.filter(({ cell, numbers }) => !isSame(cell, way.of(numbers))),
     })).find(({ wrong }) => wrong.length > 0 && wrong.length < summed.length / 2);
-    return (off?.wrong ?? []).map(({ cell, title, numbers }) => {
-      const value = off?.way.of(numbers) ?? 0;
+    if (!off) return [];
+    const way = text.ways[off.way.name];
+    return off.wrong.map(({ cell, title, numbers }) => {
+      const value = off.way.of(numbers);
       return findingAt(
         "survey-worked-out",
         "query",
         block,
         { kind: block.kinds[0] ?? "", panel: "", position: "" },
         cell.address,
-        text.doesNotAddUp(title, written(cell.number ?? 0), written(value), off?.way.name ?? ""),
+        text.doesNotAddUp(title, written(cell.number ?? 0), written(value), way),
         { found: cell.text, expected: written(value) },
       );
     });
