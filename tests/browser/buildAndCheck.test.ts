@@ -50,8 +50,8 @@ test("a lineup is built from an empty workbook", async () => {
   await idle(page);
   await page.getByRole("heading", { name: "State" }).waitFor();
   await shot(page, "2-built");
-  expect(await read(page, "Insulation", "A17")).toBe("=H01");
-  expect(await read(page, "Insulation", "N5")).toBe(5000);
+  await expect.poll(() => read(page, "Insulation", "A17")).toBe("=H01");
+  await expect.poll(() => read(page, "Insulation", "N5")).toBe(5000);
 }, 120_000);
 
 test("a reading that is typed changes its row's result in the grid, through the add-in's own functions", async () => {
@@ -103,7 +103,7 @@ test("a block pasted into a sheet is followed in one round trip", async () => {
     Array.from({ length: 14 }, () => row),
   ] as const);
   await expect.poll(pending).toBe(before - 14);
-  expect(await batchesFrom(page, from)).toHaveLength(1);
+  await expect.poll(() => batchesFrom(page, from)).toHaveLength(1);
 }, 60_000);
 
 test("a row's evidence is worked out line by line, and follows the selection in the sheet", async () => {
@@ -170,7 +170,7 @@ test("the check finds it, a finding leads to its cell", async () => {
     .click();
   await idle(page);
   await expect.poll(() => page.evaluate(() => window.bench.grid.active())).toMatch(/^Withstand!/);
-  expect(await batchesFrom(page, before)).toHaveLength(1);
+  await expect.poll(() => batchesFrom(page, before)).toHaveLength(1);
   await shot(page, "4-gone-to");
   await page.getByRole("button", { name: "Next", exact: true }).click();
   await page.getByText(/^[2-9] of \d+$/).waitFor();
@@ -188,12 +188,12 @@ test("marks come and go without a trace", async () => {
   await page.getByRole("button", { name: "Mark the findings" }).click();
   await page.getByText(/^Marked: \d+ cells?\.$/).waitFor();
   await idle(page);
-  expect(await formats()).not.toEqual(before);
+  await expect.poll(formats).not.toEqual(before);
   await shot(page, "5-marked");
   await page.getByRole("button", { name: "Remove the marks" }).click();
   await page.getByText("The marks are removed.").waitFor();
   await idle(page);
-  expect(await formats()).toEqual(before);
+  await expect.poll(formats).toEqual(before);
 }, 60_000);
 
 test("saved, and opened by the command line's way in, it comes to the same findings", async () => {

@@ -46,7 +46,7 @@ test("a build is told in sight, takes the blank sheet along, goes to the first r
   };
   await build();
   await shot(page, "day-1-built");
-  expect(await sheets(page)).not.toContain(blank[0]);
+  await expect.poll(() => sheets(page)).not.toContain(blank[0]);
   // What was built stands in sight, and the workbook shows a record to begin with.
   const told = await page.getByText(/^Built: /).boundingBox();
   const pane = await page.locator("#pane").boundingBox();
@@ -58,7 +58,7 @@ test("a build is told in sight, takes the blank sheet along, goes to the first r
   await page.getByRole("button", { name: "Undo the build" }).click();
   await page.getByText(/^The build is undone/).waitFor({ timeout: 90_000 });
   await idle(page);
-  expect(await sheets(page)).toEqual(blank);
+  await expect.poll(() => sheets(page)).toEqual(blank);
   await page.locator("#lineup-file").setInputFiles(LINEUP);
   await build();
 
@@ -96,7 +96,7 @@ test("a panel is called otherwise in the pane: its readings go with it", async (
   await page.getByRole("button", { name: "Undo the build" }).click();
   await page.getByText(/^The build is undone/).waitFor({ timeout: 90_000 });
   await idle(page);
-  expect(await names()).toEqual(before);
+  await expect.poll(names).toEqual(before);
   await page
     .getByRole("button", { name: /^=H02 / })
     .first()

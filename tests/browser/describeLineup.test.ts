@@ -89,7 +89,9 @@ test("a lineup of 40 panels is set up from an empty workbook in under 60 actions
   await page
     .getByText(/\d+ rows? no longer in the lineup set aside with (?:its|their) readings\.$/)
     .waitFor({ timeout: 90_000 });
-  expect(await page.evaluate(() => window.bench.grid.read("Insulation", "H17"))).toBe(9000);
+  await expect
+    .poll(() => page.evaluate(() => window.bench.grid.read("Insulation", "H17")))
+    .toBe(9000);
   await page.context().close();
 }, 240_000);
 

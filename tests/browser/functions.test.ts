@@ -42,7 +42,7 @@ test("a function is filled with cells, seen with its source, and inserted where 
   await page.getByText("Inserted into Sheet1!B5.").waitFor();
   await idle(page);
   // ANSI/NETA ATS-2025 table 100.14.1, solid insulation: 1.58 at 30 °C.
-  expect(await read(page, "Sheet1", "B5")).toBeCloseTo(1200 * 1.58, 6);
+  await expect.poll(() => read(page, "Sheet1", "B5")).toBeCloseTo(1200 * 1.58, 6);
 
   await button("Put all examples on a sheet").click();
   await page

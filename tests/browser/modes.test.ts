@@ -70,7 +70,9 @@ async function look(page: Page, mode: Mode, view: string): Promise<void> {
   const pane = page.locator("#pane");
   await pane.evaluate((element) => element.scrollTo(0, 0));
   await pane.screenshot({ path: join(SHOTS, `${mode}-${view}.png`) });
-  expect(await pane.evaluate((one) => one.scrollWidth <= one.clientWidth), mode).toBe(true);
+  await expect
+    .poll(() => pane.evaluate((one) => one.scrollWidth <= one.clientWidth), { message: mode })
+    .toBe(true);
   // Wider, the same elements stand in the same colours.
   if (mode !== "wide") expect(await violations(page, mode)).toEqual([]);
 }

@@ -61,17 +61,19 @@ test("a block of somebody's own sheet is read as records, filled and checked, it
     page.evaluate(() =>
       window.bench.host.book.sheets[0]?.cells.map((row) => row.map((box) => box?.value ?? null)),
     );
-  expect(await cells()).toMatchObject([
-    ...ROWS.slice(0, 3),
-    ["=H02", "Breaker Q0", 100, 0.041, 0.042, 0.045, 20],
-    ROWS[4],
-  ]);
+  await expect
+    .poll(cells)
+    .toMatchObject([
+      ...ROWS.slice(0, 3),
+      ["=H02", "Breaker Q0", 100, 0.041, 0.042, 0.045, 20],
+      ROWS[4],
+    ]);
 
   // What is typed into the sheet is followed at once, in one round trip.
   const before = await batchCount(page);
   await type(page, "Resistances", "E4", 9);
   await page.getByRole("button", { name: "=H02 · Breaker Q0 · L2 Fail" }).waitFor();
-  expect(await batchesFrom(page, before)).toHaveLength(1);
+  await expect.poll(() => batchesFrom(page, before)).toHaveLength(1);
   await type(page, "Resistances", "E4", 0.042);
   await page.getByRole("button", { name: "=H02 · Breaker Q0 · L2 Pass" }).waitFor();
 

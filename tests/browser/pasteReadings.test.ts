@@ -15,7 +15,7 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
       );
       return row?.[titles.indexOf("Applied N·m")]?.value ?? null;
     });
-  expect(await applied()).toBeNull();
+  await expect.poll(applied).toBeNull();
   await page.getByRole("tab", { name: "Readings" }).click();
   await page.getByRole("button", { name: "Paste readings" }).click();
   await page
@@ -33,11 +33,11 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
   // What is remembered and the cells: one round trip each to look and one to write; the client's release; the
   // workbook read again in three.
   expect((await batchesFrom(page, from)).length).toBeLessThanOrEqual(8);
-  expect(await applied()).toBe(38);
+  await expect.poll(applied).toBe(38);
   const takeBack = page.getByRole("button", { name: /^Undo the readings from Pasted block/ });
   await takeBack.click();
   await page.getByText(/^Restored: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
-  expect(await applied()).toBeNull();
+  await expect.poll(applied).toBeNull();
 
   // Again, and what was corrected is kept under a name for blocks of this shape.
   const paste = async (value: number) => {
@@ -64,7 +64,7 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
   await page.getByLabel("Replace the readings that are there").check();
   await write.click();
   await page.getByText(/^Written: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
-  expect(await applied()).toBe(39);
+  await expect.poll(applied).toBe(39);
   const history = () =>
     page.evaluate(() =>
       window.bench.host.book.sheets
@@ -72,11 +72,11 @@ test("a pasted block, one column corrected, fills its rows, and is taken back in
         ?.cells.slice(4)
         .flatMap((row) => (row?.[3]?.value ? [row[3].value] : [])),
     );
-  expect(await history()).toContain(38);
+  await expect.poll(history).toContain(38);
   await takeBack.click();
   await page.getByText(/^Restored: \d+ cells?\.$/).waitFor({ timeout: 30_000 });
-  expect(await applied()).toBe(38);
-  expect(await history()).not.toContain(38);
+  await expect.poll(applied).toBe(38);
+  await expect.poll(history).not.toContain(38);
   await page.context().close();
 }, 120_000);
 

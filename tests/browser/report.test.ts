@@ -27,7 +27,9 @@ test("the report is one file, has drawing, matrix, pictures and findings, and ax
     .poll(() => page.getByRole("img", { name: /logarithmic axis/ }).count())
     .toBeGreaterThan(0);
   await page.getByRole("link", { name: /^=H07/ }).click();
-  expect(await page.evaluate(() => document.querySelector(":target")?.tagName)).toBe("TR");
+  await expect
+    .poll(() => page.evaluate(() => document.querySelector(":target")?.tagName))
+    .toBe("TR");
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html.slice(0, 200)])).toEqual([]);
   await page.screenshot({ path: "out/screenshots/report.png" });

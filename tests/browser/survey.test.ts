@@ -42,7 +42,9 @@ async function look(page: Page, view: string): Promise<void> {
       .setLegacyMode()
       .analyze();
     expect(violations.map(({ id, nodes }) => `${mode}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
-    expect(await pane.evaluate((one) => one.scrollWidth <= one.clientWidth), mode).toBe(true);
+    await expect
+      .poll(() => pane.evaluate((one) => one.scrollWidth <= one.clientWidth), { message: mode })
+      .toBe(true);
   }
 }
 
@@ -86,8 +88,8 @@ test("a workbook in a layout of its own is checked and marked with four clicks a
   await click(button("Mark the findings in the sheets"));
   await page.getByText(/^Marked: \d+ cells\.$/).waitFor();
   expect(clicks).toBeLessThanOrEqual(4);
-  expect((await formats(page)).every((count) => count > 0)).toBe(true);
-  expect(await cells(page)).toEqual(before);
+  await expect.poll(async () => (await formats(page)).every((count) => count > 0)).toBe(true);
+  await expect.poll(() => cells(page)).toEqual(before);
   await look(page, "survey-found");
 
   for (const place of Object.values(FAULTS))
@@ -97,8 +99,8 @@ test("a workbook in a layout of its own is checked and marked with four clicks a
 
   await button("Remove the marks").click();
   await page.getByText("The marks are removed.").waitFor();
-  expect(await formats(page)).toEqual([0, 0]);
-  expect(await cells(page)).toEqual(before);
+  await expect.poll(() => formats(page)).toEqual([0, 0]);
+  await expect.poll(() => cells(page)).toEqual(before);
   await page.context().close();
 }, 180_000);
 
@@ -117,7 +119,8 @@ test("result columns are added beside the user's own table and removed again", a
   const resultAt = (row: number) =>
     page.evaluate((at) => window.bench.host.book.sheets[0]?.cells[at]?.[6]?.value, row);
   await expect.poll(() => resultAt(5)).toBe("Pass");
-  expect([await resultAt(11), await resultAt(13)]).toEqual(["Fail", "Missing"]);
+  await expect.poll(() => resultAt(11)).toBe("Fail");
+  await expect.poll(() => resultAt(13)).toBe("Missing");
   // The grid computes the functions anew after an edit.
   await page.evaluate(() => window.bench.grid.type("IR summary", "C12", 18));
   await page.evaluate(() => window.bench.settled());
@@ -127,7 +130,7 @@ test("result columns are added beside the user's own table and removed again", a
   await button("Remove the result columns").click();
   await page.getByText("The result columns of 1 table are removed.").waitFor();
   await page.evaluate(() => window.bench.settled());
-  expect(await cells(page)).toEqual(before);
+  await expect.poll(() => cells(page)).toEqual(before);
   await page.context().close();
 }, 120_000);
 
@@ -162,7 +165,7 @@ test("a recognised table is pointed at, an answer put right, and all of it by ke
 
   // What is put right in the sheet is no longer told at the next check.
   const told = () => page.getByRole("button", { name: FAULTS.belowLimit }).count();
-  expect(await told()).toBeGreaterThan(0);
+  await expect.poll(told).toBeGreaterThan(0);
   await page.evaluate(() => window.bench.grid.type("IR summary", "C12", 18));
   await page.evaluate(() => window.bench.settled());
   await page.getByRole("button", { name: "Check again" }).click();
