@@ -43,7 +43,7 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
   const { run, busy } = work;
   const working = useRef(false);
   working.current = busy;
-  const { book, stale, selected, edited, setEdited, read, reread } = useBook(
+  const { book, stale, selected, edited, setEdited, read, readFilled, reread } = useBook(
     host,
     useCallback(() => working.current, []),
   );
@@ -76,7 +76,7 @@ export function Pane({ host }: { host: WorkbookHost }): ReactElement {
   useEffect(() => {
     if (selected) startTransition(() => setChoice(selected));
   }, [selected]);
-  const shared = { host, book, work, read, go };
+  const shared = { host, book, work, read, readFilled, go };
   const steps: Readonly<Record<StepName, () => ReactElement>> = {
     lineup: () => <LineupStep {...shared} toRows={toRows} />,
     readings: () => (

@@ -4,3 +4,4 @@ export { check, recheck } from "../check/check";
 export { changedRows } from "../check/compare/changedRows";
 export { openBook, reopenBook } from "../intake/openBook";
 export { editedRows } from "../sheets/editedRows";
+export { filledRows } from "../sheets/filledRows";

@@ -1,4 +1,5 @@
 import type { Watch, WorkbookHost } from "./host";
+import type { Alone } from "./readings/bringIn";
 import type { OpenedWorkbook } from "./useBook";
 import type { Work } from "./useWork";
 
@@ -9,5 +10,7 @@ export interface StepProps {
   readonly book: OpenedWorkbook | undefined;
   readonly work: Work;
   readonly read: (watch: Watch) => Promise<OpenedWorkbook>;
+  /** Reads what was filled, where nothing else has changed; else the whole workbook. */
+  readonly readFilled: (watch: Watch, filled: Alone | undefined) => Promise<OpenedWorkbook>;
   readonly go: (sheet: string, address: string) => void;
 }

@@ -1,11 +1,13 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useRef, useState } from "react";
 import type { Report } from "../check/check";
 import type { FindingsText } from "../messages/messages";
 import { today } from "../quantities/today";
 import { useText } from "../report/text";
+import { withRemembered } from "../sheets/kept/remembered";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Rows, Touched, Watch, WorkbookHost } from "./host";
-import type { RowChoice } from "./rowChoice";
+import type { Alone } from "./readings/bringIn";
+import { merged, rowsOf, useEdits } from "./useEdits";
 
 /** The workbook as the pane knows it. */
 export interface OpenedWorkbook {
@@ -33,18 +35,16 @@ const checkedBook = ({ check, openBook }: Engine, snapshot: Snapshot, text: Find
  * Keeps what the pane shows in step with the workbook: reads it once, then after an edit only the rows
  * that it reached, and checks only their table again.
  *
- * @param quiet true while a longer piece of work goes on, after which the workbook is read in any case
+ * @param quiet true while a longer piece of work goes on, after which what it and others changed is read
  */
 export function useBook(host: WorkbookHost, quiet: () => boolean) {
   const { findings: text } = useText();
   const [book, setBook] = useState<OpenedWorkbook>();
   /** True where the workbook has changed in a way that only reading it whole can follow. */
   const [stale, setStale] = useState(false);
-  /** The record row that is selected in the workbook. */
-  const [selected, setSelected] = useState<RowChoice>();
-  /** The record row that was typed in last. */
-  const [edited, setEdited] = useState<RowChoice>();
   const current = useRef<OpenedWorkbook>(undefined);
+  /** Edits that were told of during a longer piece of work. */
+  const meanwhile = useRef<Touched[]>([]);
 
   const keep = useCallback((next: OpenedWorkbook) => {
     current.current = next;
@@ -54,6 +54,7 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
   const read = useCallback(
     async (watch: Watch) => {
       const loading = engine();
+      meanwhile.current = [];
       const checked = async (snapshot: Snapshot) => checkedBook(await loading, snapshot, text);
       try {
         const snapshot = await host.read(watch, {
@@ -102,87 +103,34 @@ export function useBook(host: WorkbookHost, quiet: () => boolean) {
     [host, keep, text],
   );
 
-  useEffect(() => {
-    const follow = inTurn(async (edits) => {
-      const { editedRows } = await engine();
+  /**
+   * Reads again the rows that readings were written into, and those that were edited meanwhile; the whole
+   * workbook where more has changed.
+   */
+  const readFilled = useCallback(
+    async (watch: Watch, filled: Alone | undefined): Promise<OpenedWorkbook> => {
       const before = current.current;
-      if (!before || quiet()) return;
-      const rows = edits.map(({ sheetId, address, moved }) =>
-        moved ? undefined : editedRows(before.snapshot, sheetId, address),
-      );
-      if (rows.some((reached) => reached === undefined)) setStale(true);
-      const reached = merged(rows.flatMap((part) => part ?? []));
-      if (reached.length > 0) await reread(reached);
-      const row = firstRow(before, reached);
-      if (row) setEdited(row);
-    });
-    void host.listen({
-      // What stands in the way of this reading stands in the way of the next one too, which says so.
-      edited: (cells) => void follow(cells).catch(() => setStale(true)),
-      selected: async (cells) => {
-        const choice = await selectedRow(current.current, cells);
-        if (choice) setSelected(choice);
-      },
-    });
-  }, [host, reread, quiet]);
+      if (!before || !filled) return read(watch);
+      const { editedRows, filledRows } = await engine();
+      const rows = [
+        filledRows(before.snapshot, filled.cells),
+        ...meanwhile.current.splice(0).map(rowsOf(before.snapshot, editedRows)),
+      ];
+      if (rows.includes(undefined)) return read(watch);
+      const snapshot = withRemembered(before.snapshot, filled.remembered);
+      current.current = { ...before, snapshot };
+      return (await reread(merged(rows.flatMap((part) => part ?? [])))) ?? read(watch);
+    },
+    [read, reread],
+  );
 
-  return { book, stale, selected, edited, setEdited, read, reread };
+  const told = useEdits(host, { current, meanwhile, reread, setStale, quiet });
+
+  return { book, stale, ...told, read, readFilled, reread };
 }
 
 /** Until what was set is on the screen. */
 const shown = () => new Promise<void>((done) => setTimeout(done));
-
-/** Does work on what has come in meanwhile, one piece after the other. */
-function inTurn(work: (edits: readonly Touched[]) => Promise<void>) {
-  let waiting: Touched[] = [];
-  let working = false;
-  return async (edit: Touched): Promise<void> => {
-    waiting.push(edit);
-    if (working) return;
-    working = true;
-    // What the workbook tells together is read together.
-    await new Promise((told) => setTimeout(told));
-    try {
-      while (waiting.length > 0) {
-        const edits = waiting;
-        waiting = [];
-        await work(edits);
-      }
-    } finally {
-      working = false;
-    }
-  };
-}
-
-/** The record row of one of our tables that a selection of cells begins with. */
-async function selectedRow(
-  book: OpenedWorkbook | undefined,
-  { sheetId, address }: Touched,
-): Promise<RowChoice | undefined> {
-  if (!book?.report) return undefined;
-  const { editedRows } = await engine();
-  return firstRow(book, editedRows(book.snapshot, sheetId, address) ?? []);
-}
-
-/** The first record row of one of our tables among rows. */
-function firstRow({ report }: OpenedWorkbook, reached: readonly Rows[]): RowChoice | undefined {
-  const [first] = reached.flatMap((part) => ("table" in part ? part : []));
-  const chosen = report?.context.tables.find(({ table }) => table === first?.table);
-  const row = first?.rows[0];
-  return chosen && row !== undefined ? { kind: chosen.kind.id, object: undefined, row } : undefined;
-}
-
-/** Rows of tables and sheets named more than once put together. */
-function merged(found: readonly Rows[]): Rows[] {
-  const all = new Map<object, { readonly one: Rows; readonly rows: Set<number> }>();
-  for (const one of found) {
-    const of = "table" in one ? one.table : one.cells;
-    const known = all.get(of) ?? { one, rows: new Set<number>() };
-    for (const row of one.rows) known.rows.add(row);
-    all.set(of, known);
-  }
-  return [...all.values()].map(({ one, rows }) => ({ ...one, rows: [...rows] }));
-}
 
 /** Rows of our tables that were not read again and whose formulas come to something else now. */
 function furtherRows(

@@ -6,7 +6,8 @@ import { takeIn } from "../../src/intake/takeIn";
 import { bringBack, bringIn } from "../../src/pane/readings/bringIn";
 import { type CellValue, isBlank } from "../../src/records/kind";
 import { isSameStored } from "../../src/sheets/cells/cell";
-import { NOTHING_REMEMBERED } from "../../src/sheets/kept/remembered";
+import { filledRows } from "../../src/sheets/filledRows";
+import { NOTHING_REMEMBERED, rememberedOf, withRemembered } from "../../src/sheets/kept/remembered";
 import { HISTORY_TABLE } from "../../src/sheets/ours/historySheet";
 import type { RecordBook } from "../../src/sheets/recordBook";
 import { tablesOf } from "../../src/sheets/snapshot";
@@ -14,7 +15,7 @@ import { addSheet, newBook, putBox } from "../../src/standin/book";
 import { calculateRecords } from "../../src/standin/calculate";
 import type { Fault, StandInHost } from "../../src/standin/host";
 import { standIn } from "../../src/standin/host";
-import { builtExcel, copied, inExcel } from "../excel/excelSupport";
+import { builtExcel, contents, copied, inExcel } from "../excel/excelSupport";
 import { filledPlan } from "../support/fill";
 import { english } from "../support/inWords";
 import { CONTACTS_ALONE, longLineup } from "../support/lineups";
@@ -329,4 +330,29 @@ test("what is typed between look and write and cannot be put back is told, and g
   const kept = historyOf(await read(host)).filter(([, , , value]) => value === 99);
   expect(kept).toHaveLength(1);
   expect(kept[0]?.[0]).toBe("Contacts");
+});
+
+test("what is read again after an intake, and after it is taken back, is what the whole workbook holds", async () => {
+  const host = await builtExcel(filledPlan(lineup, 3, {}));
+  const known = await read(host);
+  const brought = await bring(host, known, A);
+  const checkAlone = async ({ snapshot: before }: RecordBook, { alone }: typeof brought) => {
+    const rows = alone && filledRows(before, alone.cells);
+    if (!alone || !rows) throw new Error("more was changed than the cells");
+    expect(rows.map(({ rows }) => rows.length)).toEqual([POLES.length]);
+    const batches = host.batches.length;
+    const seen = await standInHost(host).reread(withRemembered(before, alone.remembered), rows);
+    expect(host.batches.length - batches).toBe(1);
+    const whole = (await read(host)).snapshot;
+    if (!seen) throw new Error("the workbook is to be read whole");
+    expect(contents(seen)).toEqual(contents(whole));
+    expect(rememberedOf(seen)).toEqual(rememberedOf(whole));
+    return openBook(whole);
+  };
+  const after = await checkAlone(known, brought);
+  const taken = await bringBack(standInHost(host), after, WATCH);
+  await checkAlone(after, { heldBack: 0, ...taken });
+  // Where readings take the place of others, these go to the history, and more is changed than the cells.
+  await bring(host, await read(host), A);
+  expect((await bring(host, await read(host), B)).alone).toBeUndefined();
 });

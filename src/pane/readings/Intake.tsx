@@ -32,6 +32,7 @@ export function Intake({
   book,
   work,
   read,
+  readFilled,
   granted,
 }: StepProps & {
   /** What a pasted block is taken to be of: the record that is open. */
@@ -71,17 +72,17 @@ export function Intake({
   };
   const write = (taken: Intaken) =>
     work.run(async (watch) => {
-      const { written, heldBack } = await readAfter(read, () =>
+      const { written, heldBack, alone } = await readAfter(read, () =>
         bringIn(host, records, taken, watch),
       );
       take(undefined);
-      await read(watch);
+      await readFilled(watch, alone);
       work.setTold(text.written(written, heldBack));
     });
   const undo = () =>
     work.run(async (watch) => {
-      const { written, stay } = await readAfter(read, () => bringBack(host, records, watch));
-      await read(watch);
+      const { written, stay, alone } = await readAfter(read, () => bringBack(host, records, watch));
+      await readFilled(watch, alone);
       work.setTold(text.takenBack(written, stay));
     });
 

@@ -1,9 +1,29 @@
+import type { PlacedCell } from "../../intake/place/placement";
 import { takeBack } from "../../intake/takeBack";
 import { historyRemoval, type Intake, placesOf, withoutHeldBack } from "../../intake/takeIn";
 import { historyWithout } from "../../intake/undo";
+import type { Remembered } from "../../sheets/kept/remembered";
 import type { RecordBook } from "../../sheets/recordBook";
+import type { RecordTable } from "../../sheets/recordTable";
 import type { Watch, WorkbookHost } from "../host";
 import { fillKeeping } from "./fillKeeping";
+
+/** What became of a piece of work that writes readings. */
+interface Brought {
+  /** Cells that hold something else now. */
+  readonly written: number;
+  /**
+   * What has changed in the workbook, where that is known to the cell: all was written as it was placed, and
+   * nothing went to the history.
+   */
+  readonly alone?: Alone;
+}
+
+/** Readings that were written, what the workbook remembers of them, and nothing else. */
+export interface Alone {
+  readonly cells: readonly PlacedCell<RecordTable>[];
+  readonly remembered: Remembered;
+}
 
 /**
  * Writes an intake. What its readings take the place of goes to the history, and what is to be written is
@@ -15,15 +35,22 @@ export async function bringIn(
   book: RecordBook,
   intake: Intake,
   watch: Watch,
-): Promise<{ readonly written: number; readonly heldBack: number }> {
+): Promise<Brought & { readonly heldBack: number }> {
   await host.change(intake.before, watch);
   const { written, heldBack } = await fillKeeping(host, intake.cells, watch);
-  if (written.length < intake.cells.length) {
+  const isWhole = written.length === intake.cells.length;
+  if (!isWhole) {
     const { gone, remembered } = withoutHeldBack(book, intake, written, heldBack);
     const change = gone.length > 0 ? historyRemoval(await host.read(watch), gone) : [];
     await host.change({ change, remembered }, watch);
   }
-  return { written: written.length, heldBack: heldBack.length };
+  return {
+    written: written.length,
+    heldBack: heldBack.length,
+    ...(isWhole && intake.history.length === 0
+      ? { alone: { cells: written, remembered: intake.before.remembered } }
+      : {}),
+  };
 }
 
 /**
@@ -35,7 +62,7 @@ export async function bringBack(
   host: WorkbookHost,
   book: RecordBook,
   watch: Watch,
-): Promise<{ readonly written: number; readonly stay: number }> {
+): Promise<Brought & { readonly stay: number }> {
   const back = takeBack(book);
   if (!back) return { written: 0, stay: 0 };
   const { written, heldBack } = await fillKeeping(host, back.cells, watch);
@@ -44,5 +71,11 @@ export async function bringBack(
     { change: historyRemoval(book.snapshot, entries), remembered: back.remembered },
     watch,
   );
-  return { written: written.length, stay: back.refused.length + heldBack.length };
+  return {
+    written: written.length,
+    stay: back.refused.length + heldBack.length,
+    ...(written.length === back.cells.length && back.history.length === 0
+      ? { alone: { cells: written, remembered: back.remembered } }
+      : {}),
+  };
 }

@@ -46,3 +46,9 @@ export const rememberedOf = ({
   ...(words && { words }),
   ...(survey && { survey }),
 });
+
+/** A snapshot that remembers this, in place of all that it remembered. */
+export const withRemembered = <S extends Partial<Remembered>>(
+  snapshot: S,
+  { mappings, last, before, maps, placed, noted, words, survey }: Remembered,
+): S => ({ ...snapshot, mappings, last, before, maps, placed, noted, words, survey });
