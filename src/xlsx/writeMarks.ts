@@ -4,6 +4,7 @@ import { type Mark, marksOn, type Rectangle } from "../look/markAreas";
 import { isMarkRule, MARK_LOOK, markRule } from "../look/markLook";
 import { groupedBy } from "../quantities/groupedBy";
 import { readArea } from "../sheets/cells/area";
+import { EXCEL_LIMITS } from "../sheets/plan/excelLimits";
 import { openFile } from "./book";
 import type { Package } from "./package/package";
 import { partXml, relationsOf } from "./package/relations";
@@ -31,12 +32,21 @@ export const markFile = (file: Uint8Array, findings: readonly Finding[]): Promis
     for (const { name } of book.worksheets) {
       const sheet = book.sheet(name);
       const marks = marksOn(bySheet.get(name) ?? [], rectangles(book.pack, sheet?.part ?? ""));
-      if (sheet) markSheet(sheet, marks.reverse(), book.styles);
+      if (sheet) markSheet(sheet, marks.reverse().flatMap(parted), book.styles);
       count += marks.length;
     }
     if (count === 0) dropLooks(book);
     return book.save();
   });
+
+/** A mark, in as many parts as the areas of one conditional format ask for. */
+const parted = (mark: Mark): Mark[] => {
+  const { most } = EXCEL_LIMITS.conditionalFormatAreas;
+  return Array.from({ length: Math.ceil(mark.areas.length / most) }, (_, at) => ({
+    ...mark,
+    areas: mark.areas.slice(at * most, (at + 1) * most),
+  }));
+};
 
 /** Once all marks are taken off, their looks go too, where nothing else has taken to them. */
 function dropLooks(book: BookEdit): void {

@@ -96,6 +96,14 @@ test.each(CASES)("%s of %i characters is taken, one more is refused", async (_wh
   expect(await codeOf(work("x".repeat(most + 1)))).toBe("InvalidArgument");
 });
 
+test("a number format that Excel does not understand is refused", async () => {
+  const format = (code: string) => (sheet: Excel.Worksheet) => {
+    sheet.getRange("D1").numberFormat = [[code]];
+  };
+  expect(await codeOf(format('0.0" kV"'))).toBe("taken");
+  expect(await codeOf(format('0.0" kV'))).toBe("InvalidArgument");
+});
+
 // Office.js reference, Worksheet.delete: a very hidden sheet is not deleted, which fails with `InvalidOperation`.
 test.each([
   ["Hidden", "taken"],

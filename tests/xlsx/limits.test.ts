@@ -1,9 +1,13 @@
 import { deflateRawSync } from "node:zlib";
+import { strFromU8, unzipSync } from "fflate";
 import { afterEach, expect, test } from "vitest";
+import type { Finding } from "../../src/check/findings/finding";
 import { readMemoryXml, readRememberedXml } from "../../src/memory/memory";
+import { EXCEL_LIMITS } from "../../src/sheets/plan/excelLimits";
 import { limitOf } from "../../src/sheets/plan/limits";
 import type { SheetCells } from "../../src/sheets/snapshot";
 import { readBook } from "../../src/xlsx/file";
+import { markFile } from "../../src/xlsx/writeMarks";
 import { readXml } from "../../src/xlsx/xml/readXml";
 import { attackBook, cell } from "../support/attackBook";
 
@@ -108,4 +112,28 @@ test("array formulas: each cell has that of its own area; a heap of them over on
   expect((await inTime(() => all(apart))).slice(0, 3)).toEqual(["0+1", "1+1", "2+1"]);
   const heaped = await firstSheet(attackBook({ rows: rows(30_000, () => "C1:D1048576") }));
   await inTime(() => expect(() => all(heaped)).toThrow(/steps to its array formulas/));
+});
+
+test("a mark of more areas than one conditional format has is parted, and taken off as one", async () => {
+  const most = EXCEL_LIMITS.conditionalFormatAreas.most;
+  // Every second cell of a column, so that none joins another.
+  const findings = Array.from(
+    { length: most + 5 },
+    (_, at): Finding => ({
+      rule: "out-of-limits",
+      weight: "query",
+      sheet: "Own",
+      address: `A${2 * at + 1}`,
+      message: "Invented.",
+    }),
+  );
+  const blank = attackBook({});
+  const sheetOf = (file: Uint8Array) =>
+    strFromU8(unzipSync(file)["xl/worksheets/sheet1.xml"] ?? new Uint8Array());
+  const areasIn = (file: Uint8Array) =>
+    Array.from(sheetOf(file).matchAll(/sqref="([^"]*)"/g), ([, list = ""]) => list.split(" "));
+  const marked = await markFile(blank, findings);
+  expect(areasIn(marked).map(({ length }) => length)).toEqual([most, 5]);
+  expect(areasIn(marked).flat().sort()).toEqual(findings.map(({ address }) => address).sort());
+  expect(areasIn(await markFile(marked, []))).toEqual([]);
 });

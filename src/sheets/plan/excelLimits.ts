@@ -23,6 +23,18 @@ export const EXCEL_LIMITS = {
   formula: { most: 8_192, source: SPECIFICATIONS },
   /** The lower of the two figures that are given, which depend on the language of Excel. */
   numberFormats: { most: 200, source: SPECIFICATIONS },
+  /** Of one code; what it may hold is in `numberFormat.ts`. */
+  numberFormat: {
+    most: 254,
+    source:
+      "[MS-OI29500] 2.1.704, numFmt: less than 255 characters, https://msdn.microsoft.com/library/ff529597(v=office.12).aspx",
+  },
+  /** Areas of one conditional format; of how many there may be, nothing is said but what memory holds. */
+  conditionalFormatAreas: {
+    most: 8_192,
+    source:
+      "[MS-XLSB] 2.4.35, BrtBeginConditionalFormatting14, https://learn.microsoft.com/openspecs/office_file_formats/ms-xlsb/5754f286-6638-45d2-ad97-749b12ac5343",
+  },
   headerOrFooter: { most: 255, source: SPECIFICATIONS },
   sheetName: {
     most: 31,

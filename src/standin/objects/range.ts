@@ -1,5 +1,6 @@
 import { type Area, areaAddress, cellCount, overlap, readArea } from "../../sheets/cells/area";
 import { EXCEL_LIMITS } from "../../sheets/plan/excelLimits";
+import { isNumberFormat } from "../../sheets/plan/numberFormat";
 import { bodyRows, boxAt, lookAt, putBox, type Sheet, type StandInBook, tableAt } from "../book";
 import { deleteRows } from "../edits";
 import { entered } from "../entered";
@@ -209,8 +210,11 @@ export function refuseTooLong(value: unknown): void {
 
 function setNumberFormat(sheet: Sheet, area: Area, value: unknown): void {
   guard(sheet);
-  const look = (of: Area, format: unknown) =>
+  const look = (of: Area, format: unknown) => {
+    if (!isNumberFormat(String(format)))
+      throw badArgument(`${JSON.stringify(format)} is no number format`);
     sheet.looks.push({ area: of, property: "numberFormat", value: format });
+  };
   if (Array.isArray(value))
     fill(area, "numberFormat", value, (row, column, format) =>
       look({ top: row, left: column, bottom: row, right: column }, format),

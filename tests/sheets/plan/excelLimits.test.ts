@@ -3,6 +3,7 @@ import { validationOf, validationTitle } from "../../../src/look/validation";
 import { FURTHER_KINDS } from "../../../src/records/kinds";
 import { writesOf } from "../../../src/sheets/plan/appended";
 import { EXCEL_LIMITS } from "../../../src/sheets/plan/excelLimits";
+import { isNumberFormat } from "../../../src/sheets/plan/numberFormat";
 import { planFor } from "../../../src/sheets/plan/plan";
 import { equippedInFull, longLineup } from "../../support/lineups";
 
@@ -56,7 +57,43 @@ test("a workbook has no more number formats than Excel takes", () => {
     const formats = sheets.flatMap(({ columns }) => columns.flatMap(({ format }) => format ?? []));
     expect(new Set(formats).size).toBeGreaterThan(5);
     expect(new Set(formats).size).toBeLessThanOrEqual(EXCEL_LIMITS.numberFormats.most);
+    expect(formats.filter((format) => !isNumberFormat(format))).toEqual([]);
   }
+});
+
+// Those that are understood: ECMA-376 Part 1, 18.8.30 and 18.8.31, built-in codes and examples.
+test.each([
+  "General",
+  "@",
+  "0.00%",
+  "# ?/?",
+  "0.00E+00",
+  "##0.0E+0",
+  "m/d/yyyy h:mm",
+  "h:mm:ss AM/PM",
+  "[h]:mm:ss",
+  "mm:ss.0",
+  "#,##0_);[Red](#,##0)",
+  '_(* #,##0.00_);_(* (#,##0.00);_(* "-"??_);_(@_)',
+  "[<=100]0;[>100]0.0",
+  "[$-409]d-mmm-yy",
+  '0.0" µΩ"',
+])("%s is understood as a number format", (code) => {
+  expect(isNumberFormat(code)).toBe(true);
+});
+
+test.each([
+  ["", "is blank"],
+  ['0.0" kV', "leaves its quotation mark open"],
+  ["0;0;0;@;0", "has a fifth section"],
+  ["0.0 kV", "has letters without quotation marks"],
+  ["0 d", "is number and day"],
+  ["@;0", "has its text before its numbers"],
+  ["[Pink]0", "names a colour that there is not"],
+  ["0\\", "ends in a backslash"],
+  [`"${"x".repeat(EXCEL_LIMITS.numberFormat.most)}"`, "is too long"],
+])("%s is none: it %s", (code) => {
+  expect(isNumberFormat(code)).toBe(false);
 });
 
 test("texts and formulas fit into their cells", () => {
