@@ -70,36 +70,39 @@ export const entries = (snapshot: Snapshot) =>
 
 /** Everything that a workbook of the stand-in holds, without ids, to be compared. */
 export const state = (book: StandInBook) => {
-  const { sheets, parts, properties } = structuredClone(book);
+  const { sheets, parts, properties } = book;
   return {
-    properties,
+    properties: structuredClone(properties),
     parts: parts.map(({ xml }) => xml).sort(),
-    sheets: sheets.map((sheet) => ({
-      name: sheet.name,
-      cells: sheet.cells.map((row) =>
-        row
-          .slice(0, row.findLastIndex((box) => box !== undefined) + 1)
-          .map((box) => box && [box.value === "" ? null : box.value, box.formula]),
-      ),
-      looks: Object.fromEntries(
-        sheet.looks
-          .map(({ area, property, value }): [string, unknown] => [
-            `${property} ${JSON.stringify(area)}`,
-            value,
-          ])
-          .sort(([one], [other]) => one.localeCompare(other)),
-      ),
-      names: sheet.names,
-      tables: sheet.tables.map(({ id: _, ...table }) => table),
-      formats: sheet.formats.map(({ id: _, ...format }) => format),
-      validations: sheet.validations.map((validation) => JSON.stringify(validation)).sort(),
-      merges: sheet.merges.map((area) => JSON.stringify(area)).sort(),
-      hiddenRows: [...sheet.hiddenRows],
-      hiddenColumns: [...sheet.hiddenColumns],
-      filter: sheet.filter,
-      frozen: sheet.frozen,
-      properties: sheet.properties,
-    })),
+    // Cells and looks are most of it, and copied as they are listed.
+    sheets: sheets
+      .map(({ cells, looks, ...others }) => ({ cells, looks, ...structuredClone(others) }))
+      .map((sheet) => ({
+        name: sheet.name,
+        cells: sheet.cells.map((row) =>
+          row
+            .slice(0, row.findLastIndex((box) => box !== undefined) + 1)
+            .map((box) => box && [box.value === "" ? null : box.value, box.formula]),
+        ),
+        looks: Object.fromEntries(
+          sheet.looks
+            .map(({ area, property, value }): [string, unknown] => [
+              `${property} ${JSON.stringify(area)}`,
+              value,
+            ])
+            .sort(([one], [other]) => one.localeCompare(other)),
+        ),
+        names: sheet.names,
+        tables: sheet.tables.map(({ id: _, ...table }) => table),
+        formats: sheet.formats.map(({ id: _, ...format }) => format),
+        validations: sheet.validations.map((validation) => JSON.stringify(validation)).sort(),
+        merges: sheet.merges.map((area) => JSON.stringify(area)).sort(),
+        hiddenRows: [...sheet.hiddenRows],
+        hiddenColumns: [...sheet.hiddenColumns],
+        filter: sheet.filter,
+        frozen: sheet.frozen,
+        properties: sheet.properties,
+      })),
   };
 };
 
