@@ -28,6 +28,7 @@ import { permits } from "../../src/records/kinds/permits";
 import { protection } from "../../src/records/kinds/protection";
 import { timing } from "../../src/records/kinds/timing";
 import { torque } from "../../src/records/kinds/torque";
+import { undervoltage } from "../../src/records/kinds/undervoltage";
 import { voltageTransformer } from "../../src/records/kinds/voltageTransformer";
 import { withstand } from "../../src/records/kinds/withstand";
 import { sampleLineup } from "../support/lineups";
@@ -721,6 +722,13 @@ const SHEETS: Readonly<Record<string, Sheet>> = {
     ],
     (_row, random) => [85, 126, 65, 126, number(9 + 3 * random(), 1), 30, 42, 12, "BT-1"],
     { "=H09 Breaker Q0": at(6, 41) },
+  ),
+  "harbour-25-undervoltage.csv": checked(
+    undervoltage,
+    25,
+    "2026-10-30",
+    ["pickup", "dropout", "instrument"],
+    (_row, random) => [number(84 + 4 * random(), 1), number(55 + 6 * random(), 1), "BT-1"],
   ),
   "harbour-23-functions.csv": checked(functionTest, 23, "2026-11-09", ["state"], () => ["OK"], {
     "=H02 Trip circuit supervision shows a broken circuit, open and closed": at(0, "Not OK"),
