@@ -5,8 +5,8 @@ import { type ReactElement, useEffect, useMemo, useRef } from "react";
 import { useText } from "../report/text";
 import { isSameContent } from "../sheets/plan/sameContent";
 import type { Built } from "./host";
+import type { OpenedWorkbook } from "./openedWorkbook";
 import type { StepProps } from "./shared";
-import type { OpenedWorkbook } from "./useBook";
 
 /** A build, and the workbook as it was read after it. */
 export interface BuildResult {

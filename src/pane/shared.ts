@@ -1,6 +1,6 @@
 import type { Watch, WorkbookHost } from "./host";
+import type { OpenedWorkbook } from "./openedWorkbook";
 import type { Alone } from "./readings/bringIn";
-import type { OpenedWorkbook } from "./useBook";
 import type { Work } from "./useWork";
 
 /** What every step works with. */

@@ -6,18 +6,9 @@ import { useText } from "../report/text";
 import { withRemembered } from "../sheets/kept/remembered";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Rows, Touched, Watch, WorkbookHost } from "./host";
+import type { OpenedWorkbook } from "./openedWorkbook";
 import type { Alone } from "./readings/bringIn";
 import { merged, rowsOf, useEdits } from "./useEdits";
-
-/** The workbook as the pane knows it. */
-export interface OpenedWorkbook {
-  readonly snapshot: Snapshot;
-  /** What the check comes to; undefined where the workbook cannot be checked, and why. */
-  readonly report: Report | undefined;
-  readonly uncheckable: string | undefined;
-  /** True while the formulas of the workbook are still being read: its values have been checked. */
-  readonly isPartly?: true;
-}
 
 const engine = () => import("./engine");
 type Engine = Awaited<ReturnType<typeof engine>>;

@@ -1,8 +1,8 @@
 import { type RefObject, useEffect, useState } from "react";
 import type { Snapshot } from "../sheets/snapshot";
 import type { Rows, Touched, WorkbookHost } from "./host";
+import type { OpenedWorkbook } from "./openedWorkbook";
 import type { RowChoice } from "./rowChoice";
-import type { OpenedWorkbook } from "./useBook";
 
 const engine = () => import("./engine");
 

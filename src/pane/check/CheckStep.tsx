@@ -8,8 +8,8 @@ import { writesOf } from "../../sheets/plan/appended";
 import { papersOf } from "../../sheets/plan/plannedSheet";
 import { CountChips } from "../CountChips";
 import type { Rows } from "../host";
+import type { OpenedWorkbook } from "../openedWorkbook";
 import type { StepProps } from "../shared";
-import type { OpenedWorkbook } from "../useBook";
 import { Findings } from "./Findings";
 import { MarkButtons } from "./MarkButtons";
 
