@@ -54,19 +54,18 @@ export const afterBeforeWithstand: Rule = {
     return overKinds(context, isInsulation, (table) => (row, stored) => {
       const measured = dayOf(stored.date);
       if (stored.stage !== "after" || measured === undefined) return undefined;
+      const late = (day: number | undefined) => day !== undefined && measured < day;
       const tested = tests.get(circuit(stored)) ?? tests.get(String(stored.object));
-      const earlier = before.get(connection(stored));
-      const [name, day] = [rowName(table, row), serialDay(measured)];
-      const at = {
+      const [is, follows] = late(tested)
+        ? ([tested, text.beforeTest] as const)
+        : ([before.get(connection(stored)), text.beforeFirst] as const);
+      if (!late(is)) return undefined;
+      return {
         rule: "after-before-withstand",
-        weight: "query" as const,
+        weight: "query",
         ...where(table, row, "date"),
+        message: follows(rowName(table, row), serialDay(measured), serialDay(Number(is))),
       };
-      if (tested !== undefined && measured < tested)
-        return { ...at, message: text.beforeTest(name, day, serialDay(tested)) };
-      return earlier !== undefined && measured < earlier
-        ? { ...at, message: text.beforeFirst(name, day, serialDay(earlier)) }
-        : undefined;
     });
   },
 };

@@ -1,5 +1,5 @@
 import { memoizeFor } from "../../quantities/memoizeFor";
-import type { TableSnapshot } from "../snapshot";
+import { readDown, type TableSnapshot } from "../snapshot";
 
 /** Rows of a column, from the first up to but not including the last, that hold the same formula, or none. */
 export interface FormulaRun {
@@ -20,13 +20,14 @@ export const formulaRuns = (table: TableSnapshot, column: number): readonly Form
 
 const runsIn = memoizeFor((_table: TableSnapshot) => new Map<number, readonly FormulaRun[]>());
 
-function runsDown({ rowCount, formula }: TableSnapshot, column: number): FormulaRun[] {
+function runsDown(table: TableSnapshot, column: number): FormulaRun[] {
+  const formulas = readDown(table, table.formula, column);
   const runs: FormulaRun[] = [];
   let from = 0;
-  let above = rowCount > 0 ? formula(0, column) : undefined;
-  for (let row = 1; row <= rowCount; row++) {
-    const here = row < rowCount ? formula(row, column) : undefined;
-    if (row < rowCount && here === above) continue;
+  let above = formulas[0];
+  for (let row = 1; row <= formulas.length; row++) {
+    const here = formulas[row];
+    if (row < formulas.length && here === above) continue;
     runs.push({ formula: above, from, to: row });
     [from, above] = [row, here];
   }
