@@ -92,8 +92,8 @@ test("a text that says half of an item, more than it, or the contrary is none", 
     expect(checkItem(text), text).toBeUndefined();
 });
 
-test("every item that has names in other languages is one of the installation", () => {
-  const of = book.tables.find(({ kind }) => kind.id === "installation");
-  const items = new Set(of?.rows.map(({ part }) => part));
+test("every item that has names in other languages is one of the installation or a dimension", () => {
+  const of = book.tables.filter(({ kind }) => ["installation", "dimensions"].includes(kind.id));
+  const items = new Set(of.flatMap(({ rows }) => rows.map(({ part }) => part)));
   for (const item of CHECK_ITEMS.flatMap(Object.keys)) expect(items).toContain(item);
 });

@@ -210,13 +210,14 @@ export const areLabelled = (cells: readonly string[]): boolean => {
 };
 
 /** Whether several things of one sort stand side by side, as titles do: `Cub. M1,Cub. F1,Cub. F2`. */
-const areAcross = (facts: readonly KeyAndValue[]): boolean => {
-  const values = new Map<string, Set<string>>();
-  for (const [key, value] of facts) {
-    const own = values.get(key) ?? new Set();
-    values.set(key, own.add(value));
-  }
-  return [...values.values()].some((own) => own.size > 1);
+const areAcross = (cells: readonly string[]): boolean => {
+  const named = cells.flatMap((cell): KeyAndValue[] => {
+    const found = keyAndRest(cell);
+    return found ? [found] : [];
+  });
+  return named.some(([key, value]) =>
+    named.some(([other, another]) => other === key && another !== value),
+  );
 };
 
 /**
@@ -231,8 +232,8 @@ export const isFactLine = (cells: readonly string[]): boolean => {
     (cell, at) => factsInCell(cell).length > 0 || /[:=]$/.test(filled[at - 1] ?? ""),
   );
   if (marked) return true;
+  if (areAcross(filled)) return false;
   const facts = factsInCells(cells);
-  if (areAcross(facts)) return false;
   const covered =
     facts.some(isOf) && facts.every((fact) => isOf(fact) || (facts.length > 1 && !isKey(fact[1])));
   const shown = new Set(facts.flat());

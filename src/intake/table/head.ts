@@ -2,6 +2,7 @@ import { isAnswer } from "../cells/listWord";
 import type { TextRow } from "../text/delimited";
 import { countFilled, isMultiple, isNumberish } from "../text/textCells";
 import { namesPlace } from "../understand/headedPlaces";
+import { placedAcross } from "../understand/placedAcross";
 import { plainWords } from "../words/plainWords";
 import { isOneOf, namesPosition, schemeAmong } from "../words/readPosition";
 import { readStage } from "../words/readStage";
@@ -241,7 +242,10 @@ const objectsAcross = (
   const groups = lines.slice(0, -1).flatMap(({ cells }) => cells);
   const titles = [...columns.map(({ title }) => title), ...groups];
   const objects = new Set(titles.flatMap((title) => objectOf(title) ?? []));
-  return objects.size > 1 ? objects.size : 0;
+  return Math.max(
+    objects.size > 1 ? objects.size : 0,
+    placedAcross(lines.at(-1)?.cells ?? [], objectOf).size,
+  );
 };
 
 /** No row of readings: no numbers, but for the poles where all three are named by them. */

@@ -18,7 +18,7 @@ export const formRows = (all: readonly TextRow[]): TextRow[] | undefined => {
   const rows = all.map(withoutLeaders).map(withName).map(withUnit);
   const filled = rows.filter(({ cells }) => countFilled(cells) > 0 && !isRule(cells));
   const isLabelled = ({ cells }: TextRow) =>
-    isFactLine(cells) || areLabelled(cells) || /[:=]/.test(cells.join(""));
+    isFactLine(cells) || areLabelled(cells) || MARK.test(cells.join(""));
   const from = filled.findIndex(isLabelled);
   const labelled = filled.slice(Math.max(0, from));
   const facts = labelled.flatMap((row) =>
@@ -47,6 +47,9 @@ export const formRows = (all: readonly TextRow[]): TextRow[] | undefined => {
     })),
   ];
 };
+
+/** What parts a label from its value; an equals sign may begin a designation, as in `=H03`. */
+const MARK = /:|=(?!\p{Lu}{1,3}\d)/u;
 
 /** Dots that lead the eye from a label to its value: `Closing coil, lowest ..... 78 V`. */
 const LEADERS = /^(.{2,60}?)\s*(?:\.{3,}|…+|_{3,}|(?:\s\.){3,})\s*:?\s*(\S.*)$/u;

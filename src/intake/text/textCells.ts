@@ -42,6 +42,9 @@ export const isMultiple = (text: string): boolean =>
     text,
   );
 
+/** What insulation was read at, and after how long: `1 kV DC 1 min (MΩ)`. */
+const AT_STEP = /^\d+(?:[.,]\d)?\s?k?V\s?(?:DC|CC)[\s,;/@]{1,3}\d{1,2}\s?(?:s|sec|min)\b/i;
+
 /** A number or the beginning of one, no time such as the 60 s of a title, and no designation. */
 export const isNumberish = (cell: string) => {
   const sign = cell.charCodeAt(0);
@@ -52,6 +55,7 @@ export const isNumberish = (cell: string) => {
     /^[-+<>≤≥~]?\s*[.,]?\d/.test(cell) &&
     !/^\d+ ?(?:s|sec|min)\b/i.test(cell) &&
     !isMultiple(cell) &&
+    !AT_STEP.test(cell) &&
     !/^\d(?:[.,]\d+)? ?[x×·]? ?U ?[0o₀]/i.test(cell) &&
     !isDesignation(cell)
   );

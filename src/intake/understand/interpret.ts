@@ -73,13 +73,15 @@ export const interpret = (
   const measured = open.filter(({ index }) => !names.has(index));
   const position = naming.find(({ field }) => field === "position");
   const poleOf = poleReader(columns);
-  const { assigned, contested } = assignColumns(
+  const { assigned: found, contested } = assignColumns(
     measured,
     known,
     // With a pole on each line, one column holds the times of all of them.
     (seen) => poleOf(seen) ?? (position && seen.title.position === undefined ? "L1" : undefined),
     block.said,
   );
+  const named = namedBy(block, known);
+  const assigned = withUnitBySize(found, known, named > 0);
   const elapsed = elapsedColumn(measured, known);
   const chosen = [
     ...byTicks(assigned),
@@ -111,7 +113,6 @@ export const interpret = (
   const unused = measured.filter(
     (seen) => !taken.has(seen.index) && seen !== elapsed?.seen && isMeasured(seen),
   );
-  const named = namedBy(block, known);
   return {
     ...{ known, naming, assigned, contested, chosen, facts, placed, unused, named },
     ...(elapsed && { elapsed: elapsed.seen.index }),
@@ -123,6 +124,38 @@ export const interpret = (
       (position ? strangeness(columns[position.index]?.cells.texts ?? [], known) : 0),
   };
 };
+
+/** Units that numbers without one can only have, by their size: a pole takes no 0.05 ms and no 50 s (common practice). */
+const BY_SIZE: Readonly<
+  Record<string, { readonly unit: Unit; readonly between: readonly [number, number] }>
+> = {
+  timing: { unit: "ms", between: [8, 400] },
+};
+
+/** Readings whose unit nothing tells but the size of all of them, where the words around the table speak of their kind. */
+const withUnitBySize = (
+  found: Assignment["assigned"],
+  { kind }: KnownKind,
+  isNamed: boolean,
+): Assignment["assigned"] => {
+  const by = BY_SIZE[kind.id];
+  if (by === undefined || !isNamed) return found;
+  const isOpen = ({ seen, column }: Assignment["assigned"][number]) =>
+    seen.unit === undefined && column.unit === by.unit && column.need === "reading";
+  const open = found.filter(isOpen);
+  const values = open.flatMap(({ seen }) => seen.cells.values);
+  const [least, most] = by.between;
+  const areOfSize =
+    values.length >= LEAST_VALUES &&
+    open.every(({ seen }) => seen.cells.numeric === 1) &&
+    values.every((value) => value >= least && value <= most);
+  return areOfSize
+    ? found.map((one) =>
+        isOpen(one) ? { ...one, seen: { ...one.seen, unit: by.unit, told: by.unit } } : one,
+      )
+    : found;
+};
+const LEAST_VALUES = 3;
 
 /** For each column whose names the records of the kind know. */
 const NAMED = 0.5;

@@ -9,6 +9,7 @@ import { bracketless } from "../words/titles";
 import { withoutWave } from "../words/wave";
 import type { SeenColumn } from "./columnScore";
 import type { Knowledge } from "./knowledge";
+import { placedAcross } from "./placedAcross";
 import { columnTexts, mostOften } from "./textsOf";
 import { stacked, type TitleContext, type TitleSense, titleSense } from "./titleSense";
 
@@ -198,6 +199,7 @@ const contextOf = (line: readonly string[], objectOf: Knowledge["objectOf"]): Ti
     hasClosing: line.some((title) => operationOf(sensesOf(title).senses) === "closing"),
     // One title that is a panel's name may be anything; several are panels across.
     objectOf: objects.size > 1 ? objectOf : () => undefined,
+    placed: placedAcross(line, objectOf),
     times: new Map([...timesAcross(line)].map(([at, seconds]) => [line[at] ?? "", seconds])),
   };
 };

@@ -54,6 +54,8 @@ export interface TitleContext {
   readonly hasClosing?: boolean;
   /** Seconds by the titles that are a time alone, where several stand side by side. */
   readonly times?: ReadonlyMap<string, number>;
+  /** Titles that name a panel or section and a phase of it, with both. */
+  readonly placed?: ReadonlyMap<string, { readonly object: string; readonly position: string }>;
 }
 
 const BRACKETS = /[([{]\s*([^()[\]{}]*?)\s*[)\]}]/g;
@@ -88,9 +90,9 @@ const PRIMES: Readonly<Record<string, Unit>> = { "'": "min", "′": "min", '"': 
  * @example titleSense("IR 1 min (GΩ)", context) // senses insulation and resistance, 60 seconds, unit GΩ
  */
 export const titleSense = (title: string, context: TitleContext): TitleSense => {
-  const text = title.slice(0, 200).replace(/\s+/g, " ").trim();
-  const time = context.times?.get(title);
-  if (time !== undefined) return { ...NOTHING, seconds: time };
+  const text = inWords(title.slice(0, 200).replace(/\s+/g, " ").trim());
+  const across = acrossSense(title, context);
+  if (across) return across;
   const object = context.objectOf(text);
   // What stands in a panel is more than the panel: a breaker across is not its joint.
   if (object !== undefined)
@@ -139,6 +141,28 @@ export const titleSense = (title: string, context: TitleContext): TitleSense => 
     operation: operationOf(senses),
   };
 };
+
+/** What a title is by those beside it: a time, or a panel with its phase. */
+const acrossSense = (title: string, { times, placed }: TitleContext): TitleSense | undefined => {
+  const seconds = times?.get(title);
+  if (seconds !== undefined) return { ...NOTHING, seconds };
+  const named = placed?.get(title);
+  return named && { ...NOTHING, ...unitInside(title.slice(0, 200)).said, ...named };
+};
+
+/** Symbols of what is fed into a transformer and comes out of it: `Ip A`, `Us (V)`. */
+const SYMBOL = /^([IU]) ?([ps])(?=$|[\s,/]|[([])/;
+const SYMBOLS: Readonly<Record<string, string>> = {
+  Ip: "primary current",
+  Is: "secondary current",
+  Up: "primary voltage",
+  Us: "secondary voltage",
+};
+const inWords = (title: string): string =>
+  title.replace(
+    SYMBOL,
+    (whole, quantity: string, side: string) => SYMBOLS[quantity + side] ?? whole,
+  );
 
 /** The pole of which a title says that it opens: `Open A`. */
 const openedPole = (text: string, { letters, ends }: TitleContext) => {

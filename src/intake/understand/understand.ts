@@ -20,7 +20,7 @@ import { kindNamed } from "./kindWords";
 import type { Knowledge } from "./knowledge";
 import { type PartedNames, partedNames } from "./partedNames";
 import { plainRole, type Role } from "./plainRoles";
-import { type SeenTable, seenColumns, underHeading } from "./seenColumns";
+import { type SeenTable, seenColumns, underHeading, unitIn } from "./seenColumns";
 import { isPosition } from "./titleSense";
 
 /** A block of an export to be understood. */
@@ -65,7 +65,7 @@ export const understand = (
   knows: Knowledge,
 ): Understood | NotUnderstood | undefined => {
   const names = partedNames(table.rows, knows);
-  const open = names ? withParted(table, names) : table;
+  const open = withLoneUnit(names ? withParted(table, names) : table);
   const seen = underHeading(seenColumns(open, knows.objectOf), open.headings.at(-1));
   const columns = seen.filter(({ index }) => !open.given.has(index));
   const said = seen.flatMap((one) => {
@@ -106,6 +106,16 @@ export const understand = (
   const byTitles = toldIn(open.columns.filter(isOpen));
   const isByTitles = open.given.size === 0 && byTitles > toldIn(understood.columns);
   return isByTitles ? undefined : understood;
+};
+
+/** A table over which a unit stands behind the last title, with nothing under it: it is that of all readings. */
+const withLoneUnit = (table: OpenBlock): OpenBlock => {
+  const lone = (table.titles.at(-1) ?? []).flatMap((title, at) => {
+    const unit = unitIn(title);
+    const isBlank = table.rows.every((cells) => (cells[at] ?? "").trim() === "");
+    return at > 0 && title.length > 1 && unit !== undefined && isBlank ? [unit] : [];
+  });
+  return lone.length === 1 ? { ...table, notes: [...table.notes, `[${lone[0]}]`] } : table;
 };
 
 /** A table with a column of places, one of phases and any of operations in place of the one that names them together. */

@@ -1,5 +1,6 @@
 import { type Unit, unitSize } from "../../quantities/units";
 import type { Cell } from "../read/cells";
+import { plain } from "../words/sheetWords";
 import type { Concept } from "../words/words";
 import type { SurveyColumn } from "./block";
 import { classOf } from "./kindOf";
@@ -36,6 +37,8 @@ const before = (
   return readings.filter((one) => one.at < at && one.at > last).toReversed();
 };
 
+const firstOf = (title: string): string => plain(title.slice(0, 100)).split(" ")[0] ?? "";
+
 const ASKED: readonly (Concept | undefined)[] = [...BOUNDS, "required"];
 
 /** The readings without a bound of their own name, where others have one: "Pressure | Min | Max | Alarm came | Alarm set". */
@@ -49,7 +52,11 @@ const withoutOwn = (
       numbers && (concept === "reading" || (concept === undefined && unit !== undefined)),
   );
   const hasOwn = (reading: SurveyColumn) =>
-    asked.some((one) => one.at > reading.at && sharesName(one.title, reading.title));
+    asked.some(
+      (one) =>
+        one.at > reading.at &&
+        (sharesName(one.title, reading.title) || firstOf(one.title) === firstOf(reading.title)),
+    );
   const own = readings.filter((reading) => !hasOwn(reading) && reading.at < bound.at);
   return own.length > 0 && readings.some(hasOwn) ? own : undefined;
 };

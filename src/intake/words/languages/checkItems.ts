@@ -1,5 +1,5 @@
 /**
- * What usual items of the installation are called, by the records' own names (from memory): the beginnings of
+ * What usual items of the installation and usual dimensions are called, by the records' own names (from memory): the beginnings of
  * words that such a text must have, `|` between those that do for one another, and behind `~` those that it
  * may have besides. A text with any other word is another item, and so is one that says half of it.
  */
@@ -27,6 +27,12 @@ const es: Items = {
   "Heaters and lighting fitted": "calefac|calefactor alumbrado|iluminacion montad|instalad|colocad",
   "Tools, spare and loose parts out": "herramienta pieza|repuesto retirad|fuera ~ suelta celda",
   "Clean and dry": "limpia|limpio seca|seco ~ celda interior",
+  "Out of level over 1 m, along the lineup":
+    "desnivel|nivel largo|longitudinal|longitud ~ 1 m metro lo fila",
+  "Out of level over 1 m, front to back":
+    "desnivel|nivel atras|detras|fondo|profundidad|transversal ~ 1 m metro delante frente",
+  "Front out of line with its neighbour's":
+    "frente|frontal linea|alinea|desalinea vecin|contigu|adyacente ~ fuera celda respecto",
 };
 
 const pt: Items = {
@@ -48,6 +54,12 @@ const pt: Items = {
   "Heaters and lighting fitted": "aquec|resistencia iluminac montad|instalad|colocad",
   "Tools, spare and loose parts out": "ferramenta peca|sobressalente retirad|removid|fora ~ solta",
   "Clean and dry": "limpo|limpa seco|seca ~ cubiculo painel cela interior",
+  "Out of level over 1 m, along the lineup":
+    "desnivel|nivelamento longo|longitudinal|comprimento ~ 1 m metro painel linha",
+  "Out of level over 1 m, front to back":
+    "desnivel|nivelamento tras|fundo|profundidade|transversal ~ 1 m metro frente",
+  "Front out of line with its neighbour's":
+    "frente linha|alinha|desalinha vizinh|adjacente ~ o fora painel cubiculo",
 };
 
 const it: Items = {
@@ -70,6 +82,12 @@ const it: Items = {
   "Tools, spare and loose parts out":
     "attrezz|utensil parti|pezzi|ricamb rimoss|tolt|fuori ~ sciolt",
   "Clean and dry": "pulit asciutt ~ scomparto interno",
+  "Out of level over 1 m, along the lineup":
+    "dislivello|livello lungo|longitudinal|lunghezza ~ 1 m metro su quadro fila in",
+  "Out of level over 1 m, front to back":
+    "dislivello|livello dietro|retro|profondita|trasversal ~ 1 m metro su fronte davanti in",
+  "Front out of line with its neighbour's":
+    "fronte linea|filo|allinea|disallinea vicin|adiacent|contigu ~ fuori scomparto rispetto suo",
 };
 
 const fr: Items = {
@@ -91,6 +109,12 @@ const fr: Items = {
   "Heaters and lighting fitted": "chauffage eclairage monte|pose|installe|place ~ resistance",
   "Tools, spare and loose parts out": "outil piece|rechange retir|enlev|sorti ~ libre detachee",
   "Clean and dry": "propre seche|sec ~ cellule interieur",
+  "Out of level over 1 m, along the lineup":
+    "niveau|denivel long|longitudinal|longueur ~ 1 m metre sur ecart defaut tableau",
+  "Out of level over 1 m, front to back":
+    "niveau|denivel arriere|profondeur|transversal ~ 1 m metre sur avant ecart defaut",
+  "Front out of line with its neighbour's":
+    "face|facade align|desalign|decalage voisin|adjacent|contigu ~ cellule avec ecart defaut",
 };
 
 const de: Items = {
@@ -113,6 +137,12 @@ const de: Items = {
   "Heaters and lighting fitted": "heizung beleuchtung montiert|eingebaut|vorhanden",
   "Tools, spare and loose parts out": "werkzeug teile|ersatzteil entfernt|entnommen ~ lose",
   "Clean and dry": "sauber|gereinigt trocken ~ feld innen",
+  "Out of level over 1 m, along the lineup":
+    "waage|niveau|ebenheit langs|lange|langsrichtung ~ 1 m meter auf in abweichung anlage aus",
+  "Out of level over 1 m, front to back":
+    "waage|niveau|ebenheit tiefe|quer|hinten ~ 1 m meter auf in abweichung vorn nach aus",
+  "Front out of line with its neighbour's":
+    "front flucht|versatz|bundig nachbar ~ aus zum feld abweichung",
 };
 
 /** By language. */

@@ -131,6 +131,7 @@ export const de: Language = {
   footers: ["seite \\d"],
   headings: ["feld"],
   senses: {
+    level: ["ausrichtung", "nivellierung", "fluchtung", "abmessungen"],
     low: ["niedrig", "unten"],
     operatingtime: ["einschaltzeit", "ausschaltzeit", "einzeit", "auszeit"],
     curve: ["kurve", "verlauf"],
@@ -365,7 +366,7 @@ export const de: Language = {
     discharge: ["durchschlag", "überschlag", "durchschläge", "entladung"],
     torque: ["anzugsmoment", "anziehdrehmoment", "drehmoment", "moment", "anzug"],
     applied: ["aufgebracht", "eingestellt", "angelegt", "ist", "eingespeist", "angezogen mit"],
-    measured: ["mess", "gemessen", "messwert", "ist", "istwert"],
+    measured: ["maß", "mess", "gemessen", "messwert", "ist", "istwert"],
     reading: ["wert", "messwert", "ablesung", "anzeige"],
     marked: [
       "farbmarkierung",

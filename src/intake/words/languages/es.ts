@@ -101,6 +101,7 @@ export const es: Language = {
   summariesOf: ["suma", "promedio"],
   headings: ["celda"],
   senses: {
+    level: ["nivelación", "alineación", "dimensiones"],
     curve: ["curva"],
     panel: ["celda", "cabina", "tablero", "armario", "celdas", "cubículo", "gabinete"],
     section: [

@@ -95,6 +95,7 @@ export const fr: Language = {
   summariesOf: ["total", "somme", "moyenne"],
   headings: ["cellule"],
   senses: {
+    level: ["nivellement", "alignement", "dimensions"],
     curve: ["courbe"],
     panel: ["cellule", "tableau", "armoire", "cellules", "cel"],
     section: [

@@ -97,6 +97,7 @@ export const it: Language = {
   notes: ["note?", "osservazioni"],
   headings: ["scomparto", "cella", "pannello"],
   senses: {
+    level: ["livellamento", "allineamento", "dimensioni"],
     curve: ["curva"],
     panel: [
       "scomparto",

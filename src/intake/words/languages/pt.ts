@@ -91,6 +91,7 @@ export const pt: Language = {
   summariesOf: ["soma", "média"],
   headings: ["painel", "cubículo"],
   senses: {
+    level: ["nivelamento", "alinhamento", "dimensões"],
     curve: ["curva"],
     panel: ["painel", "cubículo", "cela", "quadro", "armário", "coluna", "painéis", "cubiculo"],
     section: [
