@@ -19,9 +19,10 @@ test("nothing of the bench, the stand-in or the Office.js package is in what is 
   expect(readFileSync("out/bench/pane.js")).toEqual(readFileSync("dist/pane.js"));
 });
 
-test("the functions are at most 34 KB gzipped, the pane's first load at most 180 KB", async () => {
+test("the functions are at most 37 KB gzipped, the pane's first load at most 180 KB", async () => {
   const size = (name: string) => gzipSync(readFileSync(join("dist", name))).length;
-  expect(size("functions.js")).toBeLessThanOrEqual(34_000);
+  // A fifth of it are the words in seven languages by which a remark beside a result is doubted.
+  expect(size("functions.js")).toBeLessThanOrEqual(37_000);
   const page = await open();
   const loaded = await page.evaluate(() => {
     const shown = performance.getEntriesByName("gearproof pane shown")[0]?.startTime ?? 0;
@@ -38,7 +39,7 @@ test("the functions are at most 34 KB gzipped, the pane's first load at most 180
   expect(first.length).toBeGreaterThan(1);
   expect(total(first)).toBeLessThanOrEqual(180_000);
   // And with the whole check, which comes after it, with the texts of all that it may tell.
-  expect(total(pane)).toBeLessThanOrEqual(500_000);
+  expect(total(pane)).toBeLessThanOrEqual(510_000);
   // The plots' library is there, and not among what is loaded at first.
   const plots = readdirSync("dist").filter(
     (name) => name.endsWith(".js") && readFileSync(join("dist", name), "utf8").includes("echarts"),
