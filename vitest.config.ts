@@ -18,7 +18,6 @@ const project = (
   test: {
     name,
     include,
-    setupFiles: "tests/support/rowsEqual.ts",
     testTimeout: 60_000,
     hookTimeout: 120_000,
     // What a page shows comes when it comes: on a loaded machine a second is not enough.

@@ -1,17 +1,14 @@
 import type { Lineup } from "../lineup/lineup";
 import type { FindingsText, RuleId } from "../messages/messages";
 import { daySerial, LAST_DAY } from "../quantities/dates";
-import { memoizeFor } from "../quantities/memoizeFor";
 import {
   type CellValue,
   type Column,
   isBlank,
   isNeeded,
   type KindRole,
-  keyIds,
   type RecordKind,
   type Row,
-  rowKey,
 } from "../records/kind";
 import { written } from "../records/written";
 import { a1, cellAddress } from "../sheets/cells/address";
@@ -26,14 +23,10 @@ import type { OpenRows } from "./progress/openRows";
 /** A record table with every row computed again from its entries. */
 export interface JudgedTable extends RecordTable {
   readonly judged: readonly Row[];
-  /** What names each row: its key cells in order; `rowName` has that of one. */
+  /** What names each row: its key cells in order. */
   readonly keys: readonly string[];
-  /** The rows that the lineup needs, with what it gives for them. */
-  readonly needed: readonly Row[];
-  /** The same by key. */
+  /** What the lineup gives for each row that it needs, by key. */
   readonly given: ReadonlyMap<string, Row>;
-  /** Whether its rows are those that the lineup needs, in their order: as a rule nobody moved or renamed one. */
-  readonly asBuilt: boolean;
   /** Rows that are not judged: their panel is none of the lineup's, or they are blank. */
   readonly aside: ReadonlySet<number>;
   /** Rows of tests of which nothing is recorded yet. */
@@ -134,12 +127,7 @@ export const whereTable = ({ kind, table }: Pick<JudgedTable, "kind" | "table">)
 });
 
 /** A row in words: `Bus A · Busbar · L1-E · before`. */
-export const rowName = ({ kind, rows }: JudgedTable, row: number): string => {
-  const its = rows[row];
-  return its ? rowKey(its, keysOf(kind)) : "";
-};
-
-const keysOf = memoizeFor(keyIds);
+export const rowName = (table: JudgedTable, row: number): string => table.keys[row] ?? "";
 
 /** Whether a cell holds a value of its own to be compared: in a table that was not calculated, only what was typed. */
 export const isStored = ({ table, at, rows, calculated }: JudgedTable, row: number, id: string) =>

@@ -28,57 +28,38 @@ function isCalculated({ table, at, rows }: RecordTable): boolean {
 
 /** Computes every row of a table again. */
 export function judgeTable(table: RecordTable, lineup: Lineup): JudgedTable {
+  const ids = keyIds(table.kind);
   const needed = rowsOf(table.kind, lineup);
-  const aside = asideOf(table, needed, lineup);
-  return named(table, {
+  const names = needed.map((row) => rowKey(row, ids));
+  const given = new Map(needed.map((row, at) => [names[at] ?? "", row]));
+  const aside = asideOf(table, given, lineup);
+  return {
+    ...table,
     judged: evaluate(table.kind, table.rows, lineup),
-    needed,
+    keys: table.rows.map((row, at) => {
+      // As a rule rows stand as they were built.
+      const built = needed[at];
+      const isSame = built && ids.every((id) => row[id] === built[id]);
+      return (isSame && names[at]) || rowKey(row, ids);
+    }),
+    given,
     aside,
     open: openIn({ ...table, aside }),
     calculated: isCalculated(table),
-  });
-}
-
-/** A judged table with what names its rows, which is worked out where somebody asks for it. */
-function named(
-  table: RecordTable,
-  judged: Omit<JudgedTable, keyof RecordTable | "keys" | "given" | "asBuilt">,
-): JudgedTable {
-  const ids = keyIds(table.kind);
-  const { needed } = judged;
-  const asBuilt = standsAs(table.rows, needed, ids);
-  let keys: readonly string[] | undefined;
-  let given: ReadonlyMap<string, Row> | undefined;
-  return {
-    ...table,
-    ...judged,
-    asBuilt,
-    get keys() {
-      keys ??= table.rows.map((row) => rowKey(row, ids));
-      return keys;
-    },
-    get given() {
-      given ??= new Map(needed.map((row) => [rowKey(row, ids), row]));
-      return given;
-    },
   };
 }
-
-/** Whether rows go by the names of others, in their order. */
-const standsAs = (rows: readonly Row[], others: readonly Row[], ids: readonly string[]): boolean =>
-  rows.length === others.length &&
-  ids.every((id) => cellsOf(rows, id).every((cell, at) => cell === others[at]?.[id]));
 
 /** Rows that say nothing, and rows of panels and sections that the lineup does not have. */
 function asideOf(
   { kind, rows }: Pick<RecordTable, "kind" | "rows">,
-  needed: readonly Row[],
+  given: JudgedTable["given"],
   lineup: Lineup,
 ): ReadonlySet<number> {
-  const names = namesOf(lineup);
+  const named = namesOf(lineup);
   const others = new Set<string>();
-  for (const { object } of needed) if (!names.has(String(object))) others.add(String(object ?? ""));
-  const known = new Set([...names.values(), ...[...others].map(bare)]);
+  for (const { object } of given.values())
+    if (!named.has(String(object))) others.add(String(object ?? ""));
+  const known = new Set([...named.values(), ...[...others].map(bare)]);
   const typed = kind.columns.filter(({ role }) => role === "key" || role === "entry");
   const isNamed = ({ object }: Row) => !isBlank(object) && known.has(bare(String(object)));
   return new Set(
@@ -103,23 +84,28 @@ export function rejudge(
 ): { readonly table: JudgedTable; readonly edit: Edit } {
   const edited = editedRows(before, table);
   if (edited === "everything") return { table: judgeTable(table, lineup), edit: edited };
+  const ids = keyIds(table.kind);
   const calculated = isCalculated(table);
   const surveys = table.kind.columns.some(({ survey }) => survey);
+  const keys = [...before.keys];
+  for (const row of edited) keys[row] = rowKey(table.rows[row] ?? {}, ids);
   const judged = surveys
     ? evaluate(table.kind, table.rows, lineup)
     : judgedAgain(before, table, edited, lineup);
   const reached = surveys
     ? new Set([...edited, ...changed(table.kind.columns, before.judged, judged)])
     : edited;
-  const aside = asideOf(table, before.needed, lineup);
+  const aside = asideOf(table, before.given, lineup);
   return {
-    table: named(table, {
+    table: {
+      ...table,
       judged,
-      needed: before.needed,
+      keys,
+      given: before.given,
       aside,
       open: openIn({ ...table, aside }),
       calculated,
-    }),
+    },
     edit: calculated === before.calculated ? reached : "everything",
   };
 }
@@ -129,7 +115,7 @@ function judgedAgain(
   table: RecordTable,
   edited: ReadonlySet<number>,
   lineup: Lineup,
-): readonly Row[] {
+): Row[] {
   const judged = [...before.judged];
   const rows = [...edited];
   const again = evaluate(

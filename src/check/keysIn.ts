@@ -6,7 +6,6 @@ export const keysIn = memoizeFor(({ keys }: JudgedTable): ReadonlySet<string> =>
 
 /** The rows that the lineup needs and a table lacks, with their names. */
 export const lackingIn = memoizeFor((table: JudgedTable) => {
-  if (table.asBuilt) return [];
   const present = keysIn(table);
   return [...table.given].filter(([key]) => !present.has(key));
 });

@@ -1,6 +1,5 @@
 import { cellsOf } from "../records/cellsOf";
 import { type CellValue, keyIds } from "../records/kind";
-import { rowsAnew } from "../records/rowsOfCells";
 import type { RecordTable } from "../sheets/recordTable";
 
 /** What nobody sees in a name: spaces at its ends, several in a row, hard spaces and those of no width. */
@@ -11,8 +10,11 @@ const NO_WIDTH = /[\u00ad\u200b-\u200f\u2060\ufeff]/g;
 export function tidyNames(table: RecordTable): RecordTable {
   const ids = keyIds(table.kind).filter((id) => cellsOf(table.rows, id).some(isUntidy));
   if (ids.length === 0) return table;
-  const { rows, put } = rowsAnew(table.rows);
-  for (const id of ids) put(id, cellsOf(table.rows, id).map(tidy));
+  const rows = table.rows.map((row) =>
+    ids.some((id) => isUntidy(row[id]))
+      ? { ...row, ...Object.fromEntries(ids.map((id) => [id, tidy(row[id] ?? null)])) }
+      : row,
+  );
   return { ...table, rows };
 }
 

@@ -4,7 +4,6 @@ import { evaluate } from "../records/evaluate";
 import { isBlank, keyIds, rowKey } from "../records/kind";
 import { readingWords } from "../records/readingWords";
 import type { Work } from "../records/repairs";
-import { withCells } from "../records/rowsOfCells";
 import {
   HISTORY_TABLE,
   type HistoryRow,
@@ -74,7 +73,7 @@ export function reopenRecord(
   const repair = {
     sheet: table.table.sheet,
     row: key,
-    found: readingWords(table.kind, withCells(stored, { result: judged.result ?? null })),
+    found: readingWords(table.kind, { ...stored, result: judged.result ?? null }),
     tested: stored.date ?? null,
     cause,
     work,

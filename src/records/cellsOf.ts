@@ -17,10 +17,49 @@ export const cellsOf = (rows: readonly Row[], id: string): readonly CellValue[] 
   return cells;
 };
 
-/** The cells that were taken out of rows so far, by id of their column. */
-export const cellsIn = memoizeFor(
-  (_rows: readonly Row[]) => new Map<string, readonly CellValue[]>(),
-);
+const cellsIn = memoizeFor((_rows: readonly Row[]) => new Map<string, readonly CellValue[]>());
+
+/** Says of rows what the cells of one of their columns are now, where whoever makes them has these at hand. */
+export const keepCells = (rows: readonly Row[], id: string, cells: readonly CellValue[]): void => {
+  cellsIn(rows).set(id, cells);
+};
+
+/** Says that rows hold in one column what others do, where that is known of the others. */
+export const shareCells = (from: readonly Row[], rows: readonly Row[], id: string): void => {
+  const cells = cellsIn(from).get(id);
+  if (cells) cellsIn(rows).set(id, cells);
+};
+
+/** Rows from the cells of their columns, by id. */
+export function rowsOfCells(
+  columns: ReadonlyMap<string, readonly CellValue[]>,
+  count: number,
+): readonly Row[] {
+  const blank = blankRow([...columns.keys()]);
+  const rows = Array.from({ length: count }, () => ({ ...blank }));
+  for (const [id, cells] of columns) {
+    rows.forEach((row, at) => {
+      row[id] = cells[at] ?? null;
+    });
+    keepCells(rows, id, cells);
+  }
+  madeOf.set(rows, columns);
+  return rows;
+}
+
+/** The columns that rows were made of: every one of them has a cell of each. */
+const madeOf = new WeakMap<readonly Row[], ReadonlyMap<string, unknown>>();
+
+/** Whether every one of some rows is known to have a cell of a column, be it blank. */
+export const haveCells = (rows: readonly Row[], id: string): boolean =>
+  madeOf.get(rows)?.has(id) ?? false;
+
+/**
+ * A row to copy. JavaScript engines keep an object of many fields that is put together one by one as a
+ * dictionary, several times larger and slower than one that is read or copied whole.
+ */
+const blankRow = (ids: readonly string[]): Record<string, CellValue> =>
+  JSON.parse(JSON.stringify(Object.fromEntries(ids.map((id) => [id, null]))));
 
 /** Rows parted into groups of those that are alike in some columns. */
 export interface Alike {

@@ -1,5 +1,4 @@
 import type { CellValue, Row } from "./kind";
-import { idsOf } from "./rowsOfCells";
 
 /** What follows from what was read of a row so far: an answer, or by the next cell that is read what follows from it. */
 interface Step<T> {
@@ -62,7 +61,7 @@ export function watcher(): Watcher {
     },
     ownKeys: () => {
       isWhole = true;
-      return idsOf(row);
+      return Reflect.ownKeys(row);
     },
     getOwnPropertyDescriptor: (_target, id) =>
       id in row ? { value: row[id as string], enumerable: true, configurable: true } : undefined,

@@ -1,9 +1,9 @@
 import type { Lineup } from "../lineup/lineup";
-import type { RecordKind, Row } from "../records/kind";
+import { rowsOfCells } from "../records/cellsOf";
+import type { CellValue, RecordKind, Row } from "../records/kind";
 import { kindFor } from "../records/kindFor";
 import { KINDS } from "../records/kinds";
-import { rowsOfCells } from "../records/rowsOfCells";
-import { readDown, type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
+import { type Snapshot, type TableSnapshot, tablesOf } from "./snapshot";
 
 /** A table of the workbook understood as the records of one kind. */
 export interface RecordTable {
@@ -54,6 +54,13 @@ export const headedAs = (
   return variants.find((one) => hasReadings(one, table)) ?? variants[0] ?? kind;
 };
 
+/** The cells of one column of a table's body. */
+function cellsDown({ rowCount, cell }: TableSnapshot, column: number): readonly CellValue[] {
+  const cells: CellValue[] = [];
+  for (let row = 0; row < rowCount; row++) cells.push(cell(row, column));
+  return cells;
+}
+
 export function asRecordTable<K extends Pick<RecordKind, "columns">>(
   kind: K,
   table: TableSnapshot,
@@ -63,7 +70,7 @@ export function asRecordTable<K extends Pick<RecordKind, "columns">>(
     const position = table.headers.indexOf(header);
     if (position >= 0) at.set(id, position);
   }
-  const columns = new Map([...at].map(([id, column]) => [id, readDown(table, table.cell, column)]));
+  const columns = new Map([...at].map(([id, column]) => [id, cellsDown(table, column)]));
   const rows = rowsOfCells(columns, table.rowCount);
   return { kind, table, at, rows };
 }

@@ -3,12 +3,6 @@ import type { CellValue } from "../records/kind";
 import type { BuiltFormulas } from "./cells/builtFormulas";
 import type { Remembered } from "./kept/remembered";
 
-/** Reads one of the cells by row and column; a reader that has a whole column at hand gives it at once. */
-export interface ReadBy<T> {
-  (row: number, column: number): T;
-  readonly down?: (column: number) => readonly T[];
-}
-
 /** A table as it stands in a workbook. Rows and columns count from 0 within its body. */
 export interface TableSnapshot {
   readonly name: string;
@@ -22,9 +16,9 @@ export interface TableSnapshot {
   readonly hidden?: ReadonlySet<number>;
   /** Columns that are hidden, where the way in tells it of tables; else the cells of the sheet tell it. */
   readonly hiddenColumns?: ReadonlySet<number>;
-  readonly cell: ReadBy<CellValue>;
+  readonly cell: (row: number, column: number) => CellValue;
   /** The formula of a cell, without the equals sign; undefined where it holds a plain value. */
-  readonly formula: ReadBy<string | undefined>;
+  readonly formula: (row: number, column: number) => string | undefined;
   /** Set for a table that is only seen as one: a block of a sheet in somebody's own layout. */
   readonly ownLayout?: OwnLayout;
 }
@@ -129,18 +123,6 @@ export interface Snapshot extends Partial<Remembered> {
   readonly isManual?: boolean;
   /** Who saved it last, where the way in tells. */
   readonly savedBy?: SavedBy;
-}
-
-/** What stands down a column of a table, by one of its readers. */
-export function readDown<T>(
-  { rowCount }: Pick<TableSnapshot, "rowCount">,
-  read: ReadBy<T>,
-  column: number,
-): readonly T[] {
-  if (read.down) return read.down(column);
-  const cells = new Array<T>(rowCount);
-  for (let row = 0; row < rowCount; row++) cells[row] = read(row, column);
-  return cells;
 }
 
 export const tablesOf = (snapshot: Snapshot): TableSnapshot[] =>

@@ -1,7 +1,7 @@
 import type { SheetCells, SheetSnapshot, TableSnapshot } from "../sheets/snapshot";
 import { extentOf, joinsWithin } from "./scan/extent";
 import { formulasOf } from "./scan/formulasOf";
-import { cellIn, cellsDown } from "./scan/grid";
+import { cellIn } from "./scan/grid";
 import type { StoredSheet, StoredTable } from "./storedSheet";
 
 /** A sheet as the check, the intake and the builder see it. */
@@ -50,9 +50,7 @@ const tableSnapshot = (
     ...table,
     sheet: sheet.name,
     hidden: hiddenRows(sheet, top + 1, top + rowCount),
-    cell: Object.assign((row: number, column: number) => cell(top + 1 + row, left + column), {
-      down: (column: number) => cellsDown(sheet.cells, top + 1, left + column, rowCount),
-    }),
+    cell: (row, column) => cell(top + 1 + row, left + column),
     formula: (row, column) => formula(top + 1 + row, left + column),
   };
 };

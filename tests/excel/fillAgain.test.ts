@@ -4,7 +4,6 @@ import { NotPutBack } from "../../src/excel/write/putBack";
 import { openBook } from "../../src/intake/openBook";
 import type { PlacedCell } from "../../src/intake/place/placement";
 import { rowKey } from "../../src/records/kind";
-import { withCells } from "../../src/records/rowsOfCells";
 import { NOTHING_REMEMBERED } from "../../src/sheets/kept/remembered";
 import { planFor } from "../../src/sheets/plan/plan";
 import type { RecordTable } from "../../src/sheets/recordTable";
@@ -245,7 +244,7 @@ const byName = (host: StandInHost) =>
       openBook(snapshotOfBook(host.book)).tables.find(({ kind }) => kind.id === "contact")?.rows ??
       []
     ).flatMap((row) =>
-      row.object === null ? [] : [[rowKey(row, ["object", "part", "pole"]), withCells(row, {})]],
+      row.object === null ? [] : [[rowKey(row, ["object", "part", "pole"]), row]],
     ),
   );
 

@@ -2,7 +2,6 @@ import { describe, expect, test } from "vitest";
 import { openBook, reopenBook } from "../../src/intake/openBook";
 import { takeBack } from "../../src/intake/takeBack";
 import { NO_ANSWERS, takeIn, withoutHeldBack, withResults } from "../../src/intake/takeIn";
-import { withCells } from "../../src/records/rowsOfCells";
 import { filledPlan } from "../support/fill";
 import { english, inWords } from "../support/inWords";
 import { longLineup } from "../support/lineups";
@@ -94,16 +93,14 @@ describe("takeIn", () => {
       remembered: intake.before.remembered,
       tables: book.tables.map((table) => ({
         ...table,
-        rows: table.rows.map((row, index) =>
-          withCells(
-            row,
-            Object.fromEntries(
-              intake.cells
-                .filter((cell) => cell.table.kind === table.kind && cell.row === index)
-                .map(({ column, value }) => [column, value]),
-            ),
+        rows: table.rows.map((row, index) => ({
+          ...row,
+          ...Object.fromEntries(
+            intake.cells
+              .filter((cell) => cell.table.kind === table.kind && cell.row === index)
+              .map(({ column, value }) => [column, value]),
           ),
-        ),
+        })),
       })),
     };
     const back = takeBack(written);

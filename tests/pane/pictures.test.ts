@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { messagesFor } from "../../src/messages/messages";
-import { withCells } from "../../src/records/rowsOfCells";
 import {
   echarts,
   pictureLayout,
@@ -92,10 +91,11 @@ test("operating times: the poles within the maker's window, then how far apart t
 test("a curve measured up and down is two sweeps, each with its points", () => {
   const excitation = table("excitation");
   const volts = [10, 40, 80, 110, 130, 140, 120, 90, 50, 20];
-  const turned = withCells(excitation.judged[0] ?? {}, {
+  const turned = {
+    ...excitation.judged[0],
     ...Object.fromEntries(volts.map((volt, at) => [`v${at + 1}`, volt])),
     knee: null,
-  });
+  };
   const [curve] = picturesOf({ ...excitation, judged: [turned] }, 0, messages);
   expect(curve?.series.map(({ name, points }) => `${name} ${points.length}`)).toEqual([
     "Rising voltage 6",

@@ -18,7 +18,7 @@ const sample = () => {
   return read.value;
 };
 
-const rows = (id: string): readonly Row[] => {
+const rows = (id: string): Row[] => {
   const kind = KINDS.find((one) => one.id === id);
   return kind ? evaluate(kind, rowsOf(kind, sample()), sample()) : [];
 };

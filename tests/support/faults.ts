@@ -14,7 +14,6 @@ import {
 } from "../../src/records/kind";
 import { KINDS } from "../../src/records/kinds";
 import { rowsOf } from "../../src/records/rowsOf";
-import { withCells as rowWith } from "../../src/records/rowsOfCells";
 import { isAsked, wordColumns } from "../../src/records/verdict";
 import { a1 } from "../../src/sheets/cells/address";
 import {
@@ -123,7 +122,7 @@ const verdict = (book: FaultBook, { kind, rows, row }: Place, changes: Row) =>
   verdictOf(
     evaluate(
       kind,
-      rows.map((one, at) => (at === row ? rowWith(one, changes) : one)),
+      rows.map((one, at) => (at === row ? { ...one, ...changes } : one)),
       book.plan.lineup,
     )[row] ?? {},
   );

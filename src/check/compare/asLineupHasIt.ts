@@ -1,8 +1,7 @@
 import type { Lineup } from "../../lineup/lineup";
 import { evaluate } from "../../records/evaluate";
 import type { Row } from "../../records/kind";
-import { withCells } from "../../records/rowsOfCells";
-import { type JudgedTable, rowName } from "../context";
+import type { JudgedTable } from "../context";
 import { renamedIn } from "../rules/keyChanged";
 import { isSameResult } from "./isSameResult";
 
@@ -13,12 +12,12 @@ import { isSameResult } from "./isSameResult";
 export const asLineupHasIt =
   (table: JudgedTable, lineup: Lineup) =>
   (row: number, stored: Row): Row | undefined => {
-    const planned = renamedIn(table).get(row) ?? table.given.get(rowName(table, row));
+    const planned = renamedIn(table).get(row) ?? table.given.get(table.keys[row] ?? "");
     if (!planned) return undefined;
     const facts = table.kind.columns.filter(
       ({ id, role, value }) => (role === "given" || role === "key") && !value && id in planned,
     );
     if (facts.every(({ id }) => isSameResult(stored[id], planned[id]))) return undefined;
     const told = Object.fromEntries(facts.map(({ id }) => [id, planned[id] ?? null]));
-    return evaluate(table.kind, [withCells(stored, told)], lineup)[0];
+    return evaluate(table.kind, [{ ...stored, ...told }], lineup)[0];
   };

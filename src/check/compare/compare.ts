@@ -1,6 +1,5 @@
 import { groupBy } from "../../quantities/groupedBy";
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
-import { idsOf } from "../../records/rowsOfCells";
 import { historyOf, historySheet } from "../../sheets/ours/historySheet";
 import type { Report } from "../check";
 import { type Context, type JudgedTable, where, whereTable } from "../context";
@@ -176,7 +175,7 @@ const placeOf = (table: JudgedTable) => {
 
 /** What the reading history held and holds no more. */
 function historyGone(before: Context, after: Context): AlteredEntry[] {
-  const nameOf = (row: Row) => JSON.stringify(idsOf(row).map((id) => row[id]));
+  const nameOf = (row: Row) => JSON.stringify(Object.values(row));
   const kept = new Set(historyOf(after.snapshot).map(nameOf));
   const { sheet } = historySheet();
   return historyOf(before.snapshot)

@@ -20,7 +20,7 @@ export function differences(
 ): RowRule {
   const ours = askedOf(table, isAsked);
   return (row, stored, judged) => {
-    const planned = plannedIn(table)[row] ?? stored;
+    const planned = table.given.get(table.keys[row] ?? "") ?? stored;
     return overColumns(ours, (column) => {
       const { id, value, formula } = column;
       if (formula && !isStored(table, row, id)) return undefined;
@@ -59,8 +59,6 @@ const askedOf = ({ kind, at }: JudgedTable, isAsked: (column: Column) => boolean
   kind.columns.filter((column) => isAsked(column) && at.has(column.id));
 
 /** The rows as the lineup gives them; one that it does not need, as it is stored. */
-const plannedIn = memoizeFor((table: JudgedTable): readonly Row[] =>
-  table.asBuilt
-    ? table.needed
-    : table.rows.map((stored, row) => table.given.get(table.keys[row] ?? "") ?? stored),
+const plannedIn = memoizeFor(({ rows, keys, given }: JudgedTable): readonly Row[] =>
+  rows.map((stored, row) => given.get(keys[row] ?? "") ?? stored),
 );

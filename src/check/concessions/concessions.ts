@@ -2,7 +2,6 @@ import type { FindingsText, RuleId } from "../../messages/messages";
 import { serialDay } from "../../quantities/dates";
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
 import { exactly } from "../../records/quantity";
-import { withCells } from "../../records/rowsOfCells";
 import { cellAddress } from "../../sheets/cells/address";
 import { CONCESSION_COLUMNS, CONCESSION_TABLE } from "../../sheets/ours/concessionSheet";
 import { asRecordTable } from "../../sheets/recordTable";
@@ -122,7 +121,7 @@ const plain = (cell: CellValue | undefined): string => {
 
 /** The values that findings now have at the place that a concession names. */
 const presentAt = ({ row }: Given, findings: readonly Finding[]): readonly string[] => {
-  const place = nameOf(withCells(row, { found: null }));
+  const place = nameOf({ ...row, found: null });
   return findings
     .filter((finding) => nameOf({ ...finding, found: undefined }) === place)
     .flatMap(({ found }) => plain(found) || []);
@@ -135,7 +134,7 @@ function withoutUnit(row: Row, { tables }: Context): Row {
     .filter(({ table }) => table.sheet === sheet)
     .flatMap(({ kind }) => kind.columns.find(({ header }) => header === column)?.unit ?? [])[0];
   const value = unit && typeof found === "string" ? exactly(found, unit) : undefined;
-  return value === undefined ? row : withCells(row, { found: value });
+  return value === undefined ? row : { ...row, found: value };
 }
 
 /** The first column that a concession lacks. */

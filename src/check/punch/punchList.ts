@@ -1,7 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
 import { daySerial } from "../../quantities/dates";
 import { type CellValue, isBlank, type Row } from "../../records/kind";
-import { withCells } from "../../records/rowsOfCells";
 import { PUNCH_CHECK, PUNCH_COLUMNS, PUNCH_STATES, punchTable } from "../../sheets/ours/punchSheet";
 import { asRecordTable } from "../../sheets/recordTable";
 import type { Report } from "../check";
@@ -90,10 +89,10 @@ function updated(cells: Row, finding: Finding | undefined, { context }: Report):
     // What nobody has begun is a finding of the check for hand-over alone.
     if (cells.rule === "still-open" && context.openRows !== "gathered") return cells;
     return state === closed
-      ? withCells(cells, { check: gone })
-      : withCells(cells, { state: closed, check: gone, closed: context.today });
+      ? { ...cells, check: gone }
+      : { ...cells, state: closed, check: gone, closed: context.today };
   }
-  const told = withCells(cells, saidOf(finding, context.text));
+  const told = { ...cells, ...saidOf(finding, context.text) };
   if (finding.concession) return { ...told, state: accepted };
   const isBack = state === accepted || (state === closed && cells.check === gone);
   return isBack || state === "" ? { ...told, state: open, closed: null } : told;
@@ -127,7 +126,7 @@ function withNumbers(items: readonly PunchItem[]): PunchItem[] {
   return items.map((item) => {
     if (!isBlank(item.cells.number)) return item;
     last += 1;
-    return { ...item, cells: withCells(item.cells, { number: last }) };
+    return { ...item, cells: { ...item.cells, number: last } };
   });
 }
 

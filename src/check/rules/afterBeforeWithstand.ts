@@ -54,18 +54,19 @@ export const afterBeforeWithstand: Rule = {
     return overKinds(context, isInsulation, (table) => (row, stored) => {
       const measured = dayOf(stored.date);
       if (stored.stage !== "after" || measured === undefined) return undefined;
-      const late = (day: number | undefined) => day !== undefined && measured < day;
       const tested = tests.get(circuit(stored)) ?? tests.get(String(stored.object));
-      const [is, follows] = late(tested)
-        ? ([tested, text.beforeTest] as const)
-        : ([before.get(connection(stored)), text.beforeFirst] as const);
-      if (!late(is)) return undefined;
-      return {
+      const earlier = before.get(connection(stored));
+      const [name, day] = [rowName(table, row), serialDay(measured)];
+      const at = {
         rule: "after-before-withstand",
-        weight: "query",
+        weight: "query" as const,
         ...where(table, row, "date"),
-        message: follows(rowName(table, row), serialDay(measured), serialDay(Number(is))),
       };
+      if (tested !== undefined && measured < tested)
+        return { ...at, message: text.beforeTest(name, day, serialDay(tested)) };
+      return earlier !== undefined && measured < earlier
+        ? { ...at, message: text.beforeFirst(name, day, serialDay(earlier)) }
+        : undefined;
     });
   },
 };

@@ -9,7 +9,7 @@ export const duplicatedRow: Rule = {
   id: "duplicated-row",
   reads: "table",
   find: (table, { text }) => {
-    if (table.asBuilt || keysIn(table).size === table.keys.length) return [];
+    if (keysIn(table).size === table.keys.length) return [];
     const first = keyIds(table.kind)[0] ?? "";
     const seen = new Map<string, number>();
     const { furtherBy = [] } = table.kind;

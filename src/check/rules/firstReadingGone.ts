@@ -2,8 +2,7 @@ import { bare } from "../../lineup/lineup";
 import { DOUBT_WORDS } from "../../quantities/remarks/doubtWords";
 import { anyOf, plain } from "../../quantities/remarks/words";
 import { WORK_WORDS } from "../../quantities/remarks/workWords";
-import { rowsAlike } from "../../records/cellsOf";
-import { isBlank, type Row, verdictOf } from "../../records/kind";
+import { isBlank, verdictOf } from "../../records/kind";
 import { HISTORY_COLUMNS, HISTORY_TABLE } from "../../sheets/ours/historySheet";
 import { repairsOf } from "../../sheets/ours/repairSheet";
 import { asRecordTable } from "../../sheets/recordTable";
@@ -13,11 +12,11 @@ import {
   everyKind,
   type JudgedTable,
   overRows,
-  type RowRule,
   type Rule,
   rowName,
   where,
 } from "../context";
+import type { Finding } from "../findings/finding";
 
 const AGAIN = anyOf(WORK_WORDS.flatMap(({ repeated }) => repeated.again));
 const PLAIN = anyOf([
@@ -37,10 +36,10 @@ export const firstReadingGone: Rule = {
     const says = context.text.rules["first-reading-gone"];
     return context.tables
       .filter(({ kind }) => kind.columns.some(({ need }) => need === "reading"))
-      .flatMap((table) => {
-        const repeats = rowsAlike(table.rows, ["remarks"], (row) => isRepeat(remarkOf(row)));
-        const find: RowRule = (row, stored, judged) => {
-          const remark = remarkOf(stored);
+      .flatMap((table) =>
+        overRows(table, (row, stored, judged): Finding | undefined => {
+          const remark = String(stored.remarks ?? "");
+          if (!isRepeat(remark)) return undefined;
           if (verdictOf(judged) !== "Pass" || isKept(table, row)) return undefined;
           return {
             rule: "first-reading-gone",
@@ -49,13 +48,10 @@ export const firstReadingGone: Rule = {
             message: says.message(rowName(table, row), remark.trim().slice(0, 160)),
             found: remark.trim().slice(0, 80),
           };
-        };
-        return overRows(table, find, repeats).map(({ finding }) => finding);
-      });
+        }).map(({ finding }) => finding),
+      );
   },
 };
-
-const remarkOf = ({ remarks }: Row): string => String(remarks ?? "");
 
 /** A repeat that says after what it was made, and names no first reading, explains itself. */
 function isRepeat(remark: string): boolean {

@@ -1,6 +1,6 @@
 import type { Column } from "../../records/kind";
 import type { SheetCells, Snapshot, Unseen } from "../../sheets/snapshot";
-import { headerOf, type JudgedTable, type Rule, rowName, where, whereTable } from "../context";
+import { headerOf, type JudgedTable, type Rule, where, whereTable } from "../context";
 import type { Finding } from "../findings/finding";
 
 /** Readings and results that the sheet does not show as they are: hidden columns, text in the colour of its ground, formats with digits of their own. */
@@ -25,7 +25,7 @@ export const hiddenCell: Rule = {
         ];
       return [...unseenIn(table, cells, column.id)].map(([why, rows]): Finding => {
         const [first = 0] = rows;
-        const message = text[why](rowName(table, first), rows.length - 1, header);
+        const message = text[why](table.keys[first] ?? "", rows.length - 1, header);
         return { ...FINDING, ...where(table, first, column.id), message };
       });
     });

@@ -1,5 +1,5 @@
 import { keyIds } from "../../records/kind";
-import { type Rule, rowName, where, whereTable } from "../context";
+import { type Rule, where, whereTable } from "../context";
 import type { Finding } from "../findings/finding";
 
 /** Rows of a record that a reader of the sheet does not see: hidden, filtered away, or on a hidden sheet. */
@@ -28,7 +28,7 @@ export const hiddenRow: Rule = {
           rule: "hidden-row",
           weight: "query",
           ...where(table, from, first),
-          message: text.rows(rowName(table, from), rowName(table, to), to - from + 1),
+          message: text.rows(table.keys[from] ?? "", table.keys[to] ?? "", to - from + 1),
         }),
       ),
     ];

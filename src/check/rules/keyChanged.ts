@@ -14,7 +14,6 @@ export const keyChanged: Rule = {
     const { renamed, nameless: says } = text.rules["key-changed"];
     const ids = keyIds(table.kind);
     if (ids.some((id) => !table.at.has(id))) return [];
-    if (table.asBuilt) return [];
     if (lackingIn(table).length === 0 && keysIn(table).size === table.given.size) return [];
     const meant = renamedIn(table);
     const keys = table.kind.columns.filter(({ role }) => role === "key");

@@ -4,7 +4,6 @@ import { DOUBT_WORDS } from "../../quantities/remarks/doubtWords";
 import { anyOf, plain } from "../../quantities/remarks/words";
 import { WORK_WORDS } from "../../quantities/remarks/workWords";
 import { isBlank, type Row, verdictOf } from "../../records/kind";
-import { withCells } from "../../records/rowsOfCells";
 import { a1 } from "../../sheets/cells/address";
 import { rowsFrom } from "../../sheets/cells/formulaRuns";
 import type { SheetCells, TableSnapshot } from "../../sheets/snapshot";
@@ -103,7 +102,7 @@ const passesBut = ({ kind }: JudgedTable, judged: Row, { lineup }: Context): boo
   (!isBlank(judged.remarks) &&
     kind.columns
       .find(({ role }) => role === "result")
-      ?.value?.(withCells(judged, { remarks: null }), lineup, NO_SURVEY) === "Pass");
+      ?.value?.({ ...judged, remarks: null }, lineup, NO_SURVEY) === "Pass");
 
 const NO_SURVEY: ReadonlyMap<string, number> = new Map();
 

@@ -1,7 +1,6 @@
 import { memoizeFor } from "../../quantities/memoizeFor";
 import { evaluate } from "../../records/evaluate";
 import { type CellValue, isBlank, type Row, verdictOf } from "../../records/kind";
-import { withCells } from "../../records/rowsOfCells";
 import { HISTORY_COLUMNS, HISTORY_TABLE } from "../../sheets/ours/historySheet";
 import { repairsOf } from "../../sheets/ours/repairSheet";
 import { asRecordTable } from "../../sheets/recordTable";
@@ -24,9 +23,7 @@ export const repeatUnexplained: Rule = {
   find: (table, context) => {
     const replaced = replacedOf(table, context.snapshot);
     if (replaced.length === 0) return [];
-    const variants = replaced.map(({ row, id, value }) =>
-      withCells(table.rows[row] ?? {}, { [id]: value }),
-    );
+    const variants = replaced.map(({ row, id, value }) => ({ ...table.rows[row], [id]: value }));
     const before = evaluate(table.kind, variants, context.lineup);
     const isRepaired = repairedIn(table, context);
     const told = new Set<number>();

@@ -45,7 +45,7 @@ export const risenAfter: Rule = {
   },
 };
 
-const place = ({ object, part, combination }: Row) => `${object}\u0000${part}\u0000${combination}`;
+const place = (row: Row) => JSON.stringify([row.object, row.part, row.combination]);
 
 /** A resistance as it was read and as it is corrected: what a temperature alone makes of it is none of this. */
 interface Resistance {
@@ -77,8 +77,8 @@ function pairOf(
   row: Row,
   before: ReadonlyMap<string, Resistance>,
 ): Risen | undefined {
-  const was = row.stage === "after" && !table.aside.has(at) ? before.get(place(row)) : undefined;
-  const now = was && resistanceOf(row);
+  const was = before.get(place(row));
+  const now = row.stage === "after" && !table.aside.has(at) ? resistanceOf(row) : undefined;
   if (!was || !now) return undefined;
   const times = Math.min(now.read / was.read, now.corrected / was.corrected);
   return { table, row: at, times, was: was.corrected, now: now.corrected };

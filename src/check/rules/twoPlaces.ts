@@ -1,6 +1,5 @@
 import { serialDay } from "../../quantities/dates";
 import { groupBy } from "../../quantities/groupedBy";
-import { rowsAlike } from "../../records/cellsOf";
 import { LINEUP } from "../../records/columns/common";
 import { namedInstruments } from "../../records/instruments";
 import { isBlank, type Row } from "../../records/kind";
@@ -79,13 +78,11 @@ function minuteOf({ date, origin }: Row): number | undefined {
 function atOneTime(table: JudgedTable, { text }: Context): Finding[] {
   const { minutes } = table.kind;
   if (!minutes) return [];
-  const timed = rowsAlike(table.rows, ["date", "origin"], (row) => minuteOf(row) !== undefined);
-  const tests = timed.flatMap((row) => {
-    const stored = table.rows[row] ?? {};
-    const minute = minuteOf(stored);
+  const tests = table.rows.flatMap((stored, row) => {
+    const minute = table.aside.has(row) ? undefined : minuteOf(stored);
     const [instrument, second] = namedInstruments(stored.instrument);
     const isAlone = instrument !== undefined && second === undefined && isBlank(stored.remarks);
-    return minute === undefined || !isAlone || table.aside.has(row) || minutes(stored) < 1
+    return minute === undefined || !isAlone || minutes(stored) < 1
       ? []
       : [{ row, minute, instrument }];
   });
@@ -120,10 +117,9 @@ const clock = (minute: number): string => {
 function testsByMinute({ tables, lineup }: Context): ReadonlyMap<string, readonly Test[]> {
   const tests = new Map<string, Test[]>();
   for (const table of tables)
-    for (const row of rowsAlike(table.rows, ["date"], ({ date }) => hasHour(dayOf(date)))) {
-      const stored = table.rows[row] ?? {};
+    for (const [row, stored] of table.rows.entries()) {
       const day = dayOf(stored.date);
-      if (day === undefined || table.aside.has(row)) continue;
+      if (day === undefined || Number.isInteger(day) || table.aside.has(row)) continue;
       const panels = new Set(panelsOf(lineup, String(stored.object ?? LINEUP)));
       for (const who of testersOf(stored)) {
         const key = `${who}\u0000${Math.round(day * MINUTES)}`;
@@ -133,8 +129,6 @@ function testsByMinute({ tables, lineup }: Context): ReadonlyMap<string, readonl
     }
   return tests;
 }
-
-const hasHour = (day: number | undefined): boolean => day !== undefined && !Number.isInteger(day);
 
 /** The instruments of a row, and who tested where that is one person. */
 function testersOf(row: Row): string[] {

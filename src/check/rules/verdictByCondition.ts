@@ -1,10 +1,7 @@
 import type { Lineup } from "../../lineup/lineup";
-import { groupedBy } from "../../quantities/groupedBy";
 import { memoizeFor } from "../../quantities/memoizeFor";
-import { cellsOf } from "../../records/cellsOf";
 import { evaluate } from "../../records/evaluate";
 import { verdictOf } from "../../records/kind";
-import { rowsAnew } from "../../records/rowsOfCells";
 import { type Departure, departures } from "../conditions";
 import { inUnit, type JudgedTable, type Rule, rowName, said, where } from "../context";
 
@@ -51,12 +48,8 @@ function findHanging(table: JudgedTable, lineup: Lineup): Hanging[] {
     ({ row }) => verdictOf(table.judged[row] ?? {}) === "Pass",
   );
   if (passing.length === 0) return [];
-  const { rows, put } = rowsAnew(table.rows);
-  for (const [id, some] of groupedBy(passing, ({ column }) => column.id)) {
-    const cells = [...cellsOf(rows, id)];
-    for (const { row, middle } of some) cells[row] = middle;
-    put(id, cells);
-  }
+  const rows = [...table.rows];
+  for (const { row, column, middle } of passing) rows[row] = { ...rows[row], [column.id]: middle };
   const again = evaluate(table.kind, rows, lineup);
   const told = new Set<number>();
   return passing.flatMap((departure): Hanging[] => {

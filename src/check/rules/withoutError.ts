@@ -1,7 +1,6 @@
 import type { FindingsText } from "../../messages/messages";
 import { alikeRows, cellsOf } from "../../records/cellsOf";
 import { type CellValue, type Column, isBlank, type Row } from "../../records/kind";
-import { withCells } from "../../records/rowsOfCells";
 import { seldom } from "../among/chance";
 import { decimals, inOrder, measured, median, robust } from "../among/similar";
 import { type Context, type JudgedTable, type Rule, rowName, where } from "../context";
@@ -114,7 +113,7 @@ function readingOf(table: JudgedTable, error: Column, context: Context): Column 
     table.judged.some((row) => {
       const cell = row[id];
       if (typeof cell !== "number" || cell === 0) return false;
-      const [was, now] = [row, withCells(row, { [id]: 1.01 * cell })].map((one) =>
+      const [was, now] = [row, { ...row, [id]: 1.01 * cell }].map((one) =>
         errorOf(one, error, context),
       );
       return was !== undefined && now !== undefined && was !== now;
@@ -135,7 +134,7 @@ function pointsOf(
       if (typeof cell !== "number" || !(cell > 0) || now === undefined || table.aside.has(at))
         return [];
       const last = 10 ** -Math.max(decimals(cell), usual.get(sizeOf(cell)) ?? 0);
-      const next = errorOf(withCells(row, { [id]: cell + last }), error, context);
+      const next = errorOf({ ...row, [id]: cell + last }, error, context);
       const step = next === undefined ? 0 : Math.abs(next - now);
       return [[at, { row: at, error: now, step }] as const];
     }),

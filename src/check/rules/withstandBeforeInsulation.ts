@@ -61,8 +61,7 @@ export const withstandBeforeInsulation: Rule = {
     return overKinds(context, isWithstand, (table) => (row, stored): Finding | undefined => {
       if (isBlank(stored.applied)) return undefined;
       const rows = before.get(circuit(stored)) ?? [];
-      const name = () => rowName(table, row);
-      const message = tooEarly(rows, dayOf(stored.date), name, context.text);
+      const message = tooEarly(rows, dayOf(stored.date), rowName(table, row), context.text);
       return message === undefined
         ? undefined
         : {
@@ -79,16 +78,16 @@ export const withstandBeforeInsulation: Rule = {
 function tooEarly(
   rows: readonly Row[],
   day: number | undefined,
-  name: () => string,
+  name: string,
   { rules }: FindingsText,
 ): string | undefined {
   const text = rules["withstand-before-insulation"];
-  if (rows.length === 0) return text.noRow(name());
+  if (rows.length === 0) return text.noRow(name);
   const isOpen = (row: Row) => verdictOf(row) !== "Pass";
   const isLate = ({ date }: Row) => Number(dayOf(date)) > Number(day);
   if (rows.some(isOpen))
     return text.notPassed(
-      name(),
+      name,
       rows.flatMap((row) =>
         isOpen(row)
           ? [`${row.combination}: ${verdictOf(row)}`]
@@ -99,6 +98,6 @@ function tooEarly(
     );
   const late = rows.find(isLate);
   return late && day !== undefined
-    ? text.measuredLater(name(), serialDay(day), serialDay(Number(dayOf(late.date))))
+    ? text.measuredLater(name, serialDay(day), serialDay(Number(dayOf(late.date))))
     : undefined;
 }

@@ -12,7 +12,6 @@ import {
 import { LINEUP } from "../columns/common";
 import type { CellValue, RecordKind, Row } from "../kind";
 import { voidBy } from "../repairs";
-import { idsOf } from "../rowsOfCells";
 
 const hasBreaker = ({ breaker }: Panel) => breaker !== undefined;
 const hasSpring = ({ breaker }: Panel) => breaker !== undefined && !breaker.device;
@@ -81,7 +80,7 @@ const relayName = (object: CellValue | undefined, relay: string | undefined) =>
 
 /** A counter of operations that was read. */
 function isCounted(row: Row): boolean {
-  return idsOf(row).some((id) => id.startsWith("counter") && typeof row[id] === "number");
+  return Object.keys(row).some((id) => id.startsWith("counter") && typeof row[id] === "number");
 }
 
 /** What holds between panels: incomers that may not feed side by side, with the couplers between them. */

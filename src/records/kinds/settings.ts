@@ -15,7 +15,6 @@ import {
 } from "../kind";
 import { exactly } from "../quantity";
 import { voidBy } from "../repairs";
-import { withCells } from "../rowsOfCells";
 import { verdictBy } from "../verdict";
 
 const SAME = "As ordered";
@@ -131,7 +130,7 @@ function setBy(parameter: CellValue | undefined) {
 export const changedElement = (row: Row): string | undefined =>
   isBlank(row.asFound) ||
   isBlank(row.asLeft) ||
-  agreement(withCells(row, { ordered: row.asFound ?? null })) !== OTHER
+  agreement({ ...row, ordered: row.asFound ?? null }) !== OTHER
     ? undefined
     : elementOf(row);
 

@@ -1,5 +1,5 @@
 import { memoizeFor } from "../../quantities/memoizeFor";
-import { readDown, type TableSnapshot } from "../snapshot";
+import type { TableSnapshot } from "../snapshot";
 
 /** Rows of a column, from the first up to but not including the last, that hold the same formula, or none. */
 export interface FormulaRun {
@@ -20,14 +20,13 @@ export const formulaRuns = (table: TableSnapshot, column: number): readonly Form
 
 const runsIn = memoizeFor((_table: TableSnapshot) => new Map<number, readonly FormulaRun[]>());
 
-function runsDown(table: TableSnapshot, column: number): FormulaRun[] {
-  const formulas = readDown(table, table.formula, column);
+function runsDown({ rowCount, formula }: TableSnapshot, column: number): FormulaRun[] {
   const runs: FormulaRun[] = [];
   let from = 0;
-  let above = formulas[0];
-  for (let row = 1; row <= formulas.length; row++) {
-    const here = formulas[row];
-    if (row < formulas.length && here === above) continue;
+  let above = rowCount > 0 ? formula(0, column) : undefined;
+  for (let row = 1; row <= rowCount; row++) {
+    const here = row < rowCount ? formula(row, column) : undefined;
+    if (row < rowCount && here === above) continue;
     runs.push({ formula: above, from, to: row });
     [from, above] = [row, here];
   }

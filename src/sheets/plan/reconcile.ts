@@ -1,16 +1,7 @@
-import { cellsOf } from "../../records/cellsOf";
 import { evaluate } from "../../records/evaluate";
-import {
-  type CellValue,
-  type Column,
-  isBlank,
-  type Role,
-  type Row,
-  rowKey,
-} from "../../records/kind";
+import { type Column, isBlank, type Row, rowKey } from "../../records/kind";
 import { kindFor } from "../../records/kindFor";
 import { KINDS } from "../../records/kinds";
-import { idsOf, rowsOfCells, withCells } from "../../records/rowsOfCells";
 import { BookError } from "../bookError";
 import { type CellWrite, isSameStored } from "../cells/cell";
 import { formulaIn, tableReference } from "../cells/formula";
@@ -122,7 +113,9 @@ function withRowNames(
     const table = sheets.find(({ table }) => table.sheet === row.sheet)?.table;
     const planned = plan.sheets.find((one) => table && belongs(one, table));
     const next = planned && renames(planned.table).get(String(row.row ?? ""));
-    return next && column >= 0 ? [{ row: index, column, value: rowKey(next, idsOf(next)) }] : [];
+    return next && column >= 0
+      ? [{ row: index, column, value: rowKey(next, Object.keys(next)) }]
+      : [];
   });
   return { ...change, writes: [...change.writes, ...writes] };
 }
@@ -172,14 +165,14 @@ function changeOf(
   const storedKeys = stored.map((row) => rowKey(row, keys));
   const present = new Set(storedKeys);
   const added = planned.rows.filter((row) => !present.has(rowKey(row, keys)));
-  const meant = stored.map((row, index) => wanted.get(storedKeys[index] ?? "") ?? row);
-  const merged = new Map(
-    planned.columns.map(({ id, role }): [string, readonly CellValue[]] => [
-      id,
-      [...stored.map((row, at) => givenOr(row, meant[at], role, id)), ...cellsOf(added, id)],
-    ]),
-  );
-  const after = evaluated(plan, planned, rowsOfCells(merged, stored.length + added.length));
+  const merged = [
+    ...stored.map((row, index) => ({
+      ...row,
+      ...givens(planned, wanted.get(storedKeys[index] ?? "")),
+    })),
+    ...added,
+  ];
+  const after = evaluated(plan, planned, merged);
   const writes = writesOf(plan, planned, table.name, after, (id) => at.get(id) ?? -1);
   return {
     table,
@@ -214,14 +207,20 @@ function underNewNames(
     const next = renames.get(rowKey(row, keys));
     if (!next || staying.has(rowKey(next, keys))) return row;
     names.add(index);
-    return withCells(row, next);
+    return { ...row, ...next };
   });
   return { stored, names };
 }
 
-/** A cell of a stored row; that of the row which is meant, where it is the lineup's to give. */
-const givenOr = (stored: Row, meant: Row = stored, role: Role, id: string): CellValue =>
-  (role === "given" && id in meant ? meant : stored)[id] ?? null;
+/** The cells of a planned row that are the lineup's to give. */
+const givens = (planned: PlannedSheet, row: Row | undefined): Row =>
+  row
+    ? Object.fromEntries(
+        planned.columns
+          .filter(({ role, id }) => role === "given" && id in row)
+          .map(({ id }) => [id, row[id] ?? null]),
+      )
+    : {};
 
 /** Every cell that a table's own columns hold, row by row. */
 function writesOf(

@@ -1,9 +1,6 @@
 import type { Lineup } from "../../lineup/lineup";
-import { groupedBy } from "../../quantities/groupedBy";
-import { cellsOf } from "../../records/cellsOf";
 import { evaluate } from "../../records/evaluate";
 import type { CellValue, Row } from "../../records/kind";
-import { rowsAnew } from "../../records/rowsOfCells";
 import type { CellWrite } from "../cells/cell";
 import { isSameStored } from "../cells/cell";
 import type { RecordTable } from "../recordTable";
@@ -16,12 +13,15 @@ export interface Fill {
 }
 
 /** The rows of a table with the fills in them. */
-export function filled(rows: readonly Row[], fills: readonly Fill[]): readonly Row[] {
-  const { rows: after, put } = rowsAnew(rows);
-  for (const [id, some] of groupedBy(fills, ({ column }) => column)) {
-    const cells = [...cellsOf(rows, id)];
-    for (const { row, value } of some) cells[row] = value;
-    put(id, cells);
+export function filled(rows: readonly Row[], fills: readonly Fill[]): Row[] {
+  const after: Record<string, CellValue>[] = rows.map((row) => row);
+  const fresh = new Set<number>();
+  for (const { row, column, value } of fills) {
+    if (!fresh.has(row)) {
+      after[row] = { ...after[row] };
+      fresh.add(row);
+    }
+    (after[row] as Record<string, CellValue>)[column] = value;
   }
   return after;
 }

@@ -9,8 +9,9 @@ export interface CellGrid {
   readonly starts: Uint32Array<ArrayBuffer>;
   /** For each cell its column, rising within a row. */
   readonly columns: Uint16Array<ArrayBuffer>;
-  /** For each cell its place among the values; of a number, by so much more than `NUMBER` among the numbers. */
+  /** For each cell its place among the values, or `NUMBER`. */
   readonly codes: Uint32Array<ArrayBuffer>;
+  /** For each cell that is a number, the number. */
   readonly numbers: Float64Array<ArrayBuffer>;
   /** For each cell the number of its formula, or 0. */
   readonly formulas: Uint32Array<ArrayBuffer>;
@@ -20,26 +21,17 @@ export interface CellGrid {
 
 export interface GridMark {
   readonly count: number;
-  readonly numbers: number;
   readonly rows: number;
   readonly inOrder: boolean;
 }
 
-const NUMBER = 0x8000_0000;
+const NUMBER = 0xffff_ffff;
 /** So many texts are known at once; a sheet has few that are written again and again. */
 const MAX_KNOWN = 100_000;
-
-/** The same list with room for as many again. */
-function longer<A extends Uint16Array | Uint32Array | Float64Array>(list: A): A {
-  const made = new (list.constructor as new (length: number) => A)(2 * list.length);
-  made.set(list);
-  return made;
-}
 
 /** Makes a grid from cells as they come, each row begun before its cells. */
 export class GridBuilder {
   private count = 0;
-  private numberCount = 0;
   private columns = new Uint16Array(1024);
   private codes = new Uint32Array(1024);
   private numbers = new Float64Array(1024);
@@ -62,27 +54,19 @@ export class GridBuilder {
 
   /** What there is so far, to go back to. */
   mark(): GridMark {
-    return {
-      count: this.count,
-      numbers: this.numberCount,
-      rows: this.rows.length,
-      inOrder: this.inOrder,
-    };
+    return { count: this.count, rows: this.rows.length, inOrder: this.inOrder };
   }
 
-  backTo({ count, numbers, rows, inOrder }: GridMark): void {
+  backTo({ count, rows, inOrder }: GridMark): void {
     this.count = count;
-    this.numberCount = numbers;
     this.inOrder = inOrder;
     this.rows.length = rows;
     this.firsts.length = rows;
   }
 
   number(column: number, value: number, formula = 0): void {
-    const at = this.numberCount++;
-    if (at === this.numbers.length) this.numbers = longer(this.numbers);
-    this.numbers[at] = value;
-    this.cell(column, NUMBER + at, formula);
+    this.cell(column, NUMBER, formula);
+    this.numbers[this.count - 1] = value;
   }
 
   /** @param code as `code` gives it; 0 for a cell that is blank but for its formula */
@@ -106,9 +90,15 @@ export class GridBuilder {
   }
 
   private grow(): void {
-    this.columns = longer(this.columns);
-    this.codes = longer(this.codes);
-    this.formulas = longer(this.formulas);
+    const length = this.codes.length * 2;
+    const longer = <A extends { set(from: A): void }>(made: A, from: A): A => {
+      made.set(from);
+      return made;
+    };
+    this.columns = longer(new Uint16Array(length), this.columns);
+    this.codes = longer(new Uint32Array(length), this.codes);
+    this.numbers = longer(new Float64Array(length), this.numbers);
+    this.formulas = longer(new Uint32Array(length), this.formulas);
   }
 
   grid(): CellGrid {
@@ -127,7 +117,7 @@ export class GridBuilder {
       starts,
       columns: this.columns.slice(0, count),
       codes: this.codes.slice(0, count),
-      numbers: this.numbers.slice(0, this.numberCount),
+      numbers: this.numbers.slice(0, count),
       formulas: this.formulas.slice(0, count),
       values: this.values,
     };
@@ -135,18 +125,23 @@ export class GridBuilder {
 
   /** Some programs write rows or cells in another order, or a row in two pieces; what comes later stands. */
   private sort(): void {
-    const { columns, codes, formulas, rows, firsts, count } = this;
+    const { columns, codes, numbers, formulas, rows, firsts, count } = this;
     const places = new Map<number, { row: number; at: number }>();
     for (const [index, row] of rows.entries())
       for (let at = firsts[index] ?? 0; at < (firsts[index + 1] ?? count); at++)
         places.set(row * 16_384 + (columns[at] ?? 0), { row, at });
     const sorted = [...places].sort(([one], [other]) => one - other).map(([, place]) => place);
-    const of = <A extends Uint16Array | Uint32Array>(from: A): A =>
+    const of = <A extends Uint16Array | Uint32Array | Float64Array>(from: A): A =>
       from
         .slice()
         .fill(0)
         .map((_, index) => from[sorted[index]?.at ?? -1] ?? 0) as A;
-    [this.columns, this.codes, this.formulas] = [of(columns), of(codes), of(formulas)];
+    [this.columns, this.codes, this.numbers, this.formulas] = [
+      of(columns),
+      of(codes),
+      of(numbers),
+      of(formulas),
+    ];
     this.count = sorted.length;
     rows.length = 0;
     firsts.length = 0;
@@ -178,27 +173,12 @@ export function placeIn({ starts, columns }: CellGrid, row: number, column: numb
 /** The cell of a grid at a row and column from 0; blank beyond its end. */
 export const cellIn =
   (grid: CellGrid) =>
-  (row: number, column: number): CellValue =>
-    valueAt(grid, placeIn(grid, row, column));
-
-function valueAt({ codes, numbers, values }: CellGrid, at: number): CellValue {
-  if (at < 0) return null;
-  const code = codes[at] ?? 0;
-  return code >= NUMBER ? (numbers[code - NUMBER] ?? null) : (values[code] ?? null);
-}
-
-/** So many cells down a column of a grid, from a row on. */
-export function cellsDown(
-  grid: CellGrid,
-  from: number,
-  column: number,
-  count: number,
-): readonly CellValue[] {
-  const cells = new Array<CellValue>(count);
-  for (let row = 0; row < count; row++)
-    cells[row] = valueAt(grid, placeIn(grid, from + row, column));
-  return cells;
-}
+  (row: number, column: number): CellValue => {
+    const at = placeIn(grid, row, column);
+    if (at < 0) return null;
+    const code = grid.codes[at] ?? 0;
+    return code === NUMBER ? (grid.numbers[at] ?? null) : (grid.values[code] ?? null);
+  };
 
 /** Columns of a grid as far as they are used. */
 export function widthOf({ starts, columns }: CellGrid): number {
