@@ -6,7 +6,7 @@ import { checkLineup } from "../../../src/records/readLineup";
 import { rowsOf } from "../../../src/records/rowsOf";
 import { filledPlan, STRAYING } from "../../support/fill";
 import { english } from "../../support/inWords";
-import { equippedInFull, longLineup, sampleLineup } from "../../support/lineups";
+import { equippedInFull, longLineup } from "../../support/lineups";
 
 /** Kinds whose rows follow from what a lineup describes beside its usual equipment. */
 const DESCRIBED = [
@@ -24,7 +24,7 @@ const kindOf = (id: string) => {
   if (!kind) throw new Error(`no kind ${id}`);
   return kind;
 };
-const plain = sampleLineup();
+const plain = longLineup(6);
 const full = equippedInFull(longLineup(6));
 const asked = { ...full, furtherRecords: FURTHER_KINDS.map((kind) => ({ kind })) };
 
