@@ -404,6 +404,17 @@ test("volts across with the currents of three phases", () => {
   expect(found).toHaveLength(12);
 });
 
+test("a symbol before a pole's letter is no panel that ends with that letter", () => {
+  const found = placed("cb_ops.log.csv", [
+    "Event,Date,Breaker,Operation,Coil V,t A (s),t B (s),t C (s)",
+    "001,2026-03-26,52-F1,Close,125,0.0517,0.0521,0.0515",
+    "002,2026-03-26,52-F1,Open,124,0.0285,0.0278,0.0277",
+    "003,2026-03-26,52-T,Close,126,0.0563,0.0576,0.0574",
+  ]);
+  expect(found).toContain("timing 52-F1 Breaker 52 closing l2=52.1");
+  expect(found).toContain("timing 52-T Breaker 52 closing l3=57.4");
+});
+
 test("a curve taken from its upper end down is placed from its lower end up", () => {
   const lines = (core: string) =>
     [

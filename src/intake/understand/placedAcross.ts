@@ -28,7 +28,7 @@ export const placedAcross = (
   const found = line.flatMap((title): [string, Placed][] => {
     if (title.length > LONGEST) return [];
     const [, name = "", position = ""] = PHASE.exec(title.replace(UNIT, "").trim()) ?? [];
-    const object = name === "" ? undefined : objectOf(name);
+    const object = name.length < SHORTEST ? undefined : objectOf(name);
     return object === undefined ? [] : [[title, { object, position }]];
   });
   const areAll = groupBy(found, ([, { object }]) => object).every((own) => {
@@ -38,3 +38,5 @@ export const placedAcross = (
   return new Map(areAll ? found : []);
 };
 const LONGEST = 60;
+/** A shorter one is a symbol sooner than a panel's name: `t A` is a time of pole A, not the panel 52-T. */
+const SHORTEST = 3;
