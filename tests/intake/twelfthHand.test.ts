@@ -229,3 +229,17 @@ test.each([
     "dimensions =H02 Out of level over 1 m, front to back reading=1",
   ]);
 });
+
+test("check items that one record alone knows are that record's, whatever else has a state by panel", () => {
+  const found = placedInto(harbour)("checks.csv", [
+    "No.,Panel,Check item,State,Date,Checked by",
+    "1,=H02,Anchored to the foundation,OK,2026-04-02,A. Rahman (made up)",
+    '2,=H02,"Doors, locks and handles work",OK,2026-04-02,A. Rahman (made up)',
+    "3,=H03,Clean and dry,Not OK,2026-04-02,A. Rahman (made up)",
+  ]);
+  expect(of(found, "state")).toEqual([
+    "installation =H02 Anchored to the foundation state=OK",
+    "installation =H02 Doors, locks and handles work state=OK",
+    "installation =H03 Clean and dry state=Not OK",
+  ]);
+});

@@ -92,7 +92,7 @@ export const understand = (
     return all.length > 0 || tellsByTitles(open, knows)
       ? undefined
       : { why: ({ intake }) => intake.titles.noReading };
-  if (next && best.score - next.score < APART)
+  if (next && best.score - next.score < APART && !namesMore(best, next))
     return {
       why: ({ intake }) => intake.titles.eitherKind(best.known.kind.sheet, next.known.kind.sheet),
     };
@@ -107,6 +107,14 @@ export const understand = (
   const isByTitles = open.given.size === 0 && byTitles > toldIn(understood.columns);
   return isByTitles ? undefined : understood;
 };
+
+/** Whether one reading of a block knows the names of a column, nearly all, of which another makes no use. */
+const namesMore = (one: Interpretation, other: Interpretation): boolean =>
+  one.naming.some(
+    ({ index, known }) =>
+      known > NEARLY_ALL && !other.naming.some((naming) => naming.index === index),
+  );
+const NEARLY_ALL = 0.9;
 
 /** A table over which a unit stands behind the last title, with nothing under it: it is that of all readings. */
 const withLoneUnit = (table: OpenBlock): OpenBlock => {
