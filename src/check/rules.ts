@@ -27,6 +27,7 @@ import { future } from "./rules/future";
 import { givenDiffers } from "./rules/givenDiffers";
 import { halfTurn } from "./rules/halfTurn";
 import { hiddenCell } from "./rules/hiddenCell";
+import { hiddenList } from "./rules/hiddenList";
 import { hiddenRow } from "./rules/hiddenRow";
 import { holdNotReleased } from "./rules/holdNotReleased";
 import { implausible } from "./rules/implausible";
@@ -186,6 +187,7 @@ export const RULES: readonly Rule[] = [
   overVoltage,
   typedOver,
   duplicatedRow,
+  hiddenList,
   hiddenRow,
   hiddenCell,
   setAside,

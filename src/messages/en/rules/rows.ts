@@ -115,6 +115,17 @@ export const rows = {
     message: (row: string, earlier: string) =>
       `${row}: the row is there twice (also at ${earlier}); keep the one that counts.`,
   },
+  "hidden-list": {
+    title: "Hidden lists",
+    finds:
+      "the list of instruments, the reading history, the repairs or the concessions on a hidden sheet",
+    why: "Who reads the records sees neither what they were measured with nor what was replaced in them.",
+    satisfies: "the sheet shown",
+    quiet:
+      "for a list with nothing in it, and where the program that read the workbook does not tell what is hidden",
+    message: (sheet: string) =>
+      `The sheet "${sheet}" goes with the records and is hidden; show it.`,
+  },
   "hidden-row": {
     title: "Hidden rows",
     finds: "rows of a record that are hidden or filtered away, and record tables on hidden sheets",
