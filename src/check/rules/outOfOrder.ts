@@ -28,6 +28,7 @@ const BEFORE: readonly (readonly [first: Step, then: readonly Step[]])[] = [
       "installation",
       "joints",
       "earthing",
+      "devices",
       "cables",
       "insulation",
       "withstand",
