@@ -18,7 +18,6 @@ test("clean workbooks over every record kind come to no finding, and every row p
   // What these lineups do not have: tests/records/kinds/further.test.ts asks for sound rows of each.
   const without = KINDS.map(({ id }) => id).filter((id) => !kinds.has(id));
   expect(without).toEqual([
-    "undervoltage",
     "gasQuality",
     "phasing",
     "rotation",
