@@ -35,10 +35,3 @@ test("nothing is said of rows below the table, or where nothing is known of hidd
   expect(ofRule(hiding(CONTACT, [4000]), "hidden-row")).toEqual([]);
   expect(ofRule(sound().snapshot, "hidden-row")).toEqual([]);
 });
-
-test("a list that goes with the records is told where its sheet is hidden, and not where it holds nothing", () => {
-  const found = ofRule(hiding("GearInstruments", [], true), "hidden-list");
-  expect(found.map(({ sheet, weight }) => [sheet, weight])).toEqual([["Instruments", "query"]]);
-  expect(ofRule(hiding("GearConcessions", [], true), "hidden-list")).toEqual([]);
-  expect(ofRule(sound().snapshot, "hidden-list")).toEqual([]);
-});
